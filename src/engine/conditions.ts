@@ -1,0 +1,64 @@
+// Conditions of rules: what they are once read from a pack, and how one is weighed against the answers given so far.
+import type { Answer, Answers, OptionId, QuestionId } from './answers.ts'
+import { and, not, or, type Truth } from './truth.ts'
+
+export type Condition =
+  | { readonly op: 'is'; readonly question: QuestionId; readonly options: readonly OptionId[] }
+  | { readonly op: 'below' | 'above'; readonly question: QuestionId; readonly limit: number }
+  | { readonly op: 'all' | 'any'; readonly of: readonly Condition[] }
+  | { readonly op: 'not'; readonly of: Condition }
+
+/** A condition about one question alone. */
+export type Atom = Extract<Condition, { question: QuestionId }>
+
+/** How a reading stands to a limit, its uncertainty counted: on one side for sure, exactly on it, or undecided. */
+export type Side = 'less' | 'equal' | 'more' | 'undecided'
+
+/** How many standard uncertainties a reading must be clear of a limit (JCGM 106:2012, guard band w = 2u; from memory). */
+export const guard = 2
+
+/** Which side of `limit` a value lies on; `undecided` within the guard band of 2u around the limit. */
+export function sideOf(value: number, u: number, limit: number): Side {
+  const distance = value - limit
+  if (u === 0) return distance < 0 ? 'less' : distance > 0 ? 'more' : 'equal'
+  if (distance <= -guard * u) return 'less'
+  return distance >= guard * u ? 'more' : 'undecided'
+}
+
+/** Whether "below" or "above" holds on that side. */
+export function truthOfSide(op: 'below' | 'above', side: Side): Truth {
+  if (side === 'undecided') return 'unknown'
+  return side === (op === 'below' ? 'less' : 'more') ? 'true' : 'false'
+}
+
+/** Weighs one atom against the answer to its question; no answer, and "can't tell", are unknown. */
+export function weighAtom(atom: Atom, answer: Answer | undefined): Truth {
+  if (answer === undefined || answer.kind === 'cant-tell') return 'unknown'
+  if (atom.op === 'is') return answer.kind === 'option' && atom.options.includes(answer.option) ? 'true' : 'false'
+  return answer.kind === 'reading' ? truthOfSide(atom.op, sideOf(answer.value, answer.u, atom.limit)) : 'unknown'
+}
+
+/** Weighs a condition in Kleene's logic. */
+export function weigh(condition: Condition, answers: Answers): Truth {
+  switch (condition.op) {
+    case 'all':
+      return and(condition.of.map(part => weigh(part, answers)))
+    case 'any':
+      return or(condition.of.map(part => weigh(part, answers)))
+    case 'not':
+      return not(weigh(condition.of, answers))
+    default:
+      return weighAtom(condition, answers[condition.question])
+  }
+}
+
+/** Every atom of a condition, in reading order. */
+export function atomsOf(condition: Condition): Atom[] {
+  if (condition.op === 'all' || condition.op === 'any') return condition.of.flatMap(atomsOf)
+  return condition.op === 'not' ? atomsOf(condition.of) : [condition]
+}
+
+/** The questions a condition reads, each once. */
+export function questionsOf(condition: Condition): QuestionId[] {
+  return [...new Set(atomsOf(condition).map(atom => atom.question))]
+}

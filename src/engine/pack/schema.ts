@@ -1,0 +1,195 @@
+// The shape of a rule pack's file, as a zod schema; the editors' JSON Schema (rules/pack.schema.json) is generated from it.
+import { z } from 'zod'
+
+const id = z
+  .string()
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'use lower-case words joined by hyphens, such as torn-wrap')
+  .max(48)
+const words = (most: number) => z.string().trim().min(1).max(most)
+const day = z.iso.date()
+
+/** Where a statement comes from, and how far it was checked. */
+const source = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('published'),
+    text: words(300).describe('Who published it, where and when.'),
+    seen: z
+      .enum(['text', 'excerpt', 'second-hand'])
+      .describe('What was read: the text, a part of it, or a page about it.'),
+  }),
+  z.strictObject({ kind: z.literal('derived'), text: words(300).describe('The figures it follows from, and how.') }),
+  z.strictObject({ kind: z.literal('common-practice'), text: words(300) }).describe('What the trade does; no source.'),
+  z.strictObject({ kind: z.literal('memory'), text: words(300) }).describe('From memory, not verified.'),
+])
+
+/** Which part of the drawn cell a question is about; read by the pictures room, which knows the views and their parts. */
+const show = z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))
+const picture = z.strictObject({ view: id, pointAt: id.optional(), show: show.optional() })
+
+const answerOption = z.strictObject({
+  id,
+  label: words(80).describe('What the button says (at most 80 characters).'),
+  hint: words(100).optional(),
+  odds: z
+    .number()
+    .positive()
+    .max(100)
+    .optional()
+    .describe(
+      'How often it is picked, against the other options (1). Orders the questions only; says nothing of the market.',
+    ),
+  show: show.optional(),
+})
+
+export const quantities = [
+  'mass',
+  'diameter',
+  'length',
+  'voltage',
+  'ac-resistance',
+  'dc-resistance',
+  'capacity',
+  'current',
+  'temperature',
+  'temperature-rise',
+  'rest-time',
+  'energy-per-volume',
+  'energy-per-mass',
+  'claimed-capacity',
+  'claimed-current',
+] as const
+
+/** The canonical unit of each quantity: the one limits are written in and readings are converted to. */
+export const unitOf = {
+  mass: 'g',
+  diameter: 'mm',
+  length: 'mm',
+  voltage: 'V',
+  'ac-resistance': 'mΩ',
+  'dc-resistance': 'mΩ',
+  capacity: 'mAh',
+  current: 'A',
+  temperature: '°C',
+  'temperature-rise': 'K',
+  'rest-time': 'h',
+  'energy-per-volume': 'Wh/L',
+  'energy-per-mass': 'Wh/kg',
+  'claimed-capacity': 'mAh',
+  'claimed-current': 'A',
+} as const satisfies Record<(typeof quantities)[number], string>
+
+const readingShape = z
+  .strictObject({
+    quantity: z.enum(quantities),
+    least: z.number().describe('The least value that is not a slip of the hand, in the canonical unit.'),
+    most: z.number(),
+  })
+  .refine(r => r.least < r.most, { error: 'least must be under most' })
+
+const question = z
+  .strictObject({
+    id,
+    ask: words(300).describe('The question as the person reads it.'),
+    look: words(600).optional().describe('Where to look, or how to do it without harm.'),
+    care: z
+      .enum(['look', 'handle', 'meter', 'unwrap', 'bench'])
+      .describe(
+        'What it takes: only looking, holding the cell, a meter or scale, lifting wrap or ring, a load on a bench.',
+      ),
+    effort: z.number().min(0.5).max(60).describe('Rough minutes of a person who has what it takes at hand.'),
+    quick: z.boolean().optional().describe('Asked in a quick check too.'),
+    picture: picture.optional(),
+    options: z.array(answerOption).min(2).max(20).optional(),
+    reading: readingShape.optional(),
+    unsureOdds: z
+      .number()
+      .positive()
+      .max(100)
+      .optional()
+      .describe('How often people cannot tell, against an option (0.5).'),
+  })
+  .refine(q => (q.options === undefined) !== (q.reading === undefined), {
+    error: 'a question has either options or a reading, not both and not neither',
+  })
+
+const atom = z.union([
+  id,
+  z.array(id).min(1),
+  z.strictObject({ below: z.number() }),
+  z.strictObject({ above: z.number() }),
+])
+
+export type RawCondition = {
+  all?: RawCondition[] | undefined
+  any?: RawCondition[] | undefined
+  not?: RawCondition | undefined
+  [question: string]: RawCondition[] | RawCondition | z.infer<typeof atom> | undefined
+}
+const condition: z.ZodType<RawCondition> = z.lazy(() =>
+  z
+    .object({
+      all: z.array(condition).min(1).optional(),
+      any: z.array(condition).min(1).optional(),
+      not: condition.optional(),
+    })
+    .catchall(atom)
+    .refine(c => Object.keys(c).length > 0, { error: 'an empty condition says nothing' }),
+) as z.ZodType<RawCondition>
+
+const ruleBase = {
+  id,
+  when: condition.describe('The answers that make the rule fire. Several questions side by side must all hold.'),
+  says: words(400).describe('What is said when it fires: one or two plain sentences.'),
+  source: z.array(id).min(1),
+  families: z.array(id).min(1).optional().describe('Only for these families of the pack.'),
+  validUntil: day.optional().describe('After this day the rule no longer counts; for figures that age.'),
+}
+const rule = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('must'),
+    ...ruleBase,
+    means: z.enum(['counterfeit', 'another-cell', 'salvaged', 'impossible-claim']),
+  }),
+  z.strictObject({ kind: z.literal('sign'), ...ruleBase, strength: z.enum(['weak', 'moderate', 'strong']) }),
+  z.strictObject({ kind: z.literal('hazard'), ...ruleBase, act: z.enum(['get-away', 'isolate']) }),
+  z.strictObject({ kind: z.literal('no-bearing'), ...ruleBase }),
+])
+
+const family = z.strictObject({
+  id,
+  name: words(60),
+  maker: words(60),
+  about: words(300).optional(),
+  given: z.record(id, id).describe('Answers that are settled by what the cell is sold as, such as its format.'),
+  enough: z.array(id).min(1).describe('Rules that must all be answered and met before "nothing found" can be said.'),
+  show: show.optional(),
+})
+
+export const packSchema = z.strictObject({
+  pack: id,
+  version: z.string().regex(/^\d+\.\d+\.\d+$/, 'write the version as three numbers, such as 1.0.0'),
+  title: words(80),
+  about: words(600),
+  uses: z.array(id).optional().describe('Packs whose questions and rules this one builds on.'),
+  sources: z.record(id, source),
+  questions: z.array(question).default([]),
+  rules: z.array(rule).min(1),
+  families: z.array(family).default([]),
+})
+
+const caseAnswer = z.union([
+  id,
+  z.strictObject({ reading: z.number(), unit: z.string().optional(), u: z.number().nonnegative().default(0) }),
+])
+export const caseSchema = z.strictObject({
+  case: words(160).describe('One sentence: what is shown.'),
+  family: id.optional(),
+  answers: z.record(id, caseAnswer).describe("An option's id, a reading, or cant-tell."),
+  rules: z.record(id, z.enum(['fires', 'quiet', 'unknown'])).default({}),
+  verdict: z.enum(['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found']).optional(),
+})
+export const casesSchema = z.array(caseSchema).min(1)
+
+export type RawPack = z.infer<typeof packSchema>
+export type RawCase = z.infer<typeof caseSchema>
+export type Quantity = (typeof quantities)[number]
