@@ -54,8 +54,8 @@ export function weigh(condition: Condition, answers: Answers): Truth {
 
 /** Every atom of a condition, in reading order. */
 export function atomsOf(condition: Condition): Atom[] {
-  if (condition.op === 'all' || condition.op === 'any') return condition.of.flatMap(atomsOf)
-  return condition.op === 'not' ? atomsOf(condition.of) : [condition]
+  if ('question' in condition) return [condition]
+  return condition.op === 'not' ? atomsOf(condition.of) : condition.of.flatMap(atomsOf)
 }
 
 /** The questions a condition reads, each once. */
