@@ -1,0 +1,82 @@
+// From packs to a program: the questions and rules in scope for one family (or none), ready to judge and to look ahead.
+import { type Answers, type FamilyId, option, type QuestionId, type RuleId } from './answers.ts'
+import { questionsOf } from './conditions.ts'
+import { atomsByQuestion, compileModel } from './outlook/model.ts'
+import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
+import { type State, statesOf } from './outlook/states.ts'
+import type { Family, Pack, Question, Rule } from './pack/pack.ts'
+import type { PackProblem } from './pack/problems.ts'
+
+/** Which pack a verdict was judged by. */
+export type PackRef = { readonly id: string; readonly version: string; readonly digest: string }
+
+export type Program = {
+  readonly packs: readonly PackRef[]
+  readonly family: Family | undefined
+  /** Questions some rule in scope reads, in the packs' order. */
+  readonly questions: ReadonlyMap<QuestionId, Question>
+  readonly rules: readonly Rule[]
+  /** Rules whose last day is over: shown as out of date, no longer counted. */
+  readonly expired: ReadonlySet<RuleId>
+  /** What is settled by what the cell is sold as. */
+  readonly given: Answers
+  /** The ways each question can be answered, as far as the rules tell them apart. */
+  readonly states: ReadonlyMap<QuestionId, readonly State[]>
+  readonly sources: Pack['sources']
+  readonly outlook: OutlookReader
+}
+
+type Counting = Exclude<Rule, { kind: 'no-bearing' }>
+
+export type Compiling =
+  | { readonly ok: true; readonly program: Program }
+  | { readonly ok: false; readonly problems: readonly PackProblem[] }
+
+/**
+ * Compiles packs for one family. Packs without families apply to every cell; a pack with families joins only when one of them
+ * is the family. `today` is YYYY-MM-DD; rules past their last day no longer count.
+ */
+export function compile(packs: readonly Pack[], today: string, familyId?: FamilyId): Compiling {
+  const family = familyId === undefined ? undefined : findFamily(packs, familyId)
+  if (familyId !== undefined && !family) {
+    const known = packs.flatMap(pack => pack.families.map(candidate => candidate.id))
+    return { ok: false, problems: [{ code: 'unknown-name', at: 'family', what: 'family', name: familyId, known }] }
+  }
+  const inScope = packs.filter(pack => pack.families.length === 0 || pack.id === family?.pack)
+  const rules = inScope.flatMap(pack =>
+    pack.rules.filter(rule => !rule.families || rule.families.includes(family?.id ?? '')),
+  )
+  const read = new Set(rules.flatMap(rule => questionsOf(rule.when)))
+  const questions = inScope.flatMap(pack => pack.questions.filter(question => read.has(question.id)))
+  const expired = new Set(
+    rules.filter(rule => rule.validUntil !== undefined && rule.validUntil < today).map(rule => rule.id),
+  )
+  const counting = rules.filter((rule): rule is Counting => rule.kind !== 'no-bearing' && !expired.has(rule.id))
+  const enough = family && rules.filter(rule => family.enough.includes(rule.id)).map(rule => rule.when)
+  const atoms = atomsByQuestion([...counting.map(rule => rule.when), ...(enough ?? [])])
+  const states = new Map(questions.map(question => [question.id, statesOf(question, atoms.get(question.id) ?? [])]))
+  const result = compileModel({
+    questions: questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] })),
+    rules: counting,
+    enough,
+  })
+  if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
+  return {
+    ok: true,
+    program: {
+      packs: inScope.map(({ id, version, digest }) => ({ id, version, digest })),
+      family,
+      questions: new Map(questions.map(question => [question.id, question])),
+      rules,
+      expired,
+      given: Object.fromEntries(Object.entries(family?.given ?? {}).map(([question, id]) => [question, option(id)])),
+      states,
+      sources: Object.assign({}, ...inScope.map(pack => pack.sources)),
+      outlook: openOutlook(result.compiled),
+    },
+  }
+}
+
+export function findFamily(packs: readonly Pack[], id: FamilyId): Family | undefined {
+  return packs.flatMap(pack => pack.families).find(family => family.id === id)
+}

@@ -1,0 +1,92 @@
+// Monotone Boolean formulas over "the answer to this question is in this state", each kept once (hash-consed).
+//
+// A three-valued condition becomes two of them: when it is true, and when it is false. Neither holds where it is unknown, so
+// Kleene's logic turns into plain and/or over literals, and fixing one answer (`restrict`) is a look-up once seen.
+
+export type Formula = number
+export const never: Formula = 0
+export const always: Formula = 1
+
+type Node =
+  | { readonly op: 'constant' }
+  | { readonly op: 'literal'; readonly variable: number; readonly holds: readonly boolean[] }
+  | { readonly op: 'and' | 'or'; readonly of: readonly Formula[] }
+
+export type Formulas = {
+  /** Holds in the states of `variable` whose flag is set. */
+  literal(variable: number, holds: readonly boolean[]): Formula
+  and(parts: readonly Formula[]): Formula
+  or(parts: readonly Formula[]): Formula
+  /** The formula once `variable` is known to be in `state`. */
+  restrict(formula: Formula, variable: number, state: number): Formula
+  /** The variables a formula depends on, ascending. */
+  variables(formula: Formula): readonly number[]
+}
+
+export function openFormulas(): Formulas {
+  const nodes: Node[] = [{ op: 'constant' }, { op: 'constant' }]
+  const variablesOf: (readonly number[])[] = [[], []]
+  const known = new Map<string, Formula>()
+  const restricted = new Map<number, Formula>()
+
+  function keep(key: string, node: Node, variables: readonly number[]): Formula {
+    const found = known.get(key)
+    if (found !== undefined) return found
+    nodes.push(node)
+    variablesOf.push(variables)
+    known.set(key, nodes.length - 1)
+    return nodes.length - 1
+  }
+
+  function literal(variable: number, holds: readonly boolean[]): Formula {
+    if (!holds.includes(true)) return never
+    if (!holds.includes(false)) return always
+    const key = `${variable}:${holds.map(held => (held ? 1 : 0)).join('')}`
+    return keep(key, { op: 'literal', variable, holds }, [variable])
+  }
+
+  function join(op: 'and' | 'or', parts: readonly Formula[]): Formula {
+    const absorbing = op === 'and' ? never : always
+    const neutral = op === 'and' ? always : never
+    const rest = new Set<Formula>()
+    for (const part of parts) {
+      if (part === absorbing) return absorbing
+      if (part === neutral) continue
+      const node = nodes[part] as Node
+      for (const inner of node.op === op ? node.of : [part]) rest.add(inner)
+    }
+    const of = [...rest].sort((a, b) => a - b)
+    if (of.length === 0) return neutral
+    if (of.length === 1) return of[0] as Formula
+    const variables = [...new Set(of.flatMap(part => variablesOf[part] as readonly number[]))].sort((a, b) => a - b)
+    return keep(`${op}(${of.join()})`, { op, of }, variables)
+  }
+
+  function restrict(formula: Formula, variable: number, state: number): Formula {
+    if (formula <= always || !(variablesOf[formula] as readonly number[]).includes(variable)) return formula
+    // Variables and states stay under 2^12 each (statesOf and the pack schema see to it), formulas under 2^28.
+    const key = (formula * 4096 + variable) * 4096 + state
+    const found = restricted.get(key)
+    if (found !== undefined) return found
+    const node = nodes[formula] as Exclude<Node, { op: 'constant' }>
+    const result =
+      node.op === 'literal'
+        ? node.holds[state]
+          ? always
+          : never
+        : join(
+            node.op,
+            node.of.map(part => restrict(part, variable, state)),
+          )
+    restricted.set(key, result)
+    return result
+  }
+
+  return {
+    literal,
+    and: parts => join('and', parts),
+    or: parts => join('or', parts),
+    restrict,
+    variables: formula => variablesOf[formula] as readonly number[],
+  }
+}

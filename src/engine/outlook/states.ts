@@ -1,0 +1,67 @@
+// The finitely many ways in which one question can be answered, as far as the rules can tell them apart.
+import { type Answer, cantTell, option } from '../answers.ts'
+import { type Atom, guard, weighAtom } from '../conditions.ts'
+import type { Question } from '../pack/pack.ts'
+import type { Truth } from '../truth.ts'
+
+/** Answers that every atom weighs alike, and how often one of them is given, against the other states. */
+export type State = { readonly answers: readonly Answer[]; readonly odds: number }
+
+/** What orders the questions where a pack is silent: invented weights, not a statement about cells. */
+const readingOdds = { clear: 1, onTheLimit: 0.02, undecided: 0.05 } as const
+
+/**
+ * The states of a question under `atoms`, its conditions. Exact: every answer that can be given falls into one of them, and
+ * each can be reached by an answer. The last state always holds "can't tell".
+ */
+export function statesOf(question: Question, atoms: readonly Atom[]): State[] {
+  const given = question.answer
+  const candidates =
+    given.kind === 'options'
+      ? given.options.map(({ id, odds }) => ({ answer: option(id) as Answer, odds }))
+      : readingCandidates(atoms, given.least, given.most)
+  return mergeAlike([...candidates, { answer: cantTell, odds: question.unsureOdds }], atoms)
+}
+
+/** How all atoms weigh an answer, as one key: equal keys are equal states. */
+export const signatureOf = (answer: Answer, atoms: readonly Atom[]): string =>
+  atoms.map(atom => letter[weighAtom(atom, answer)]).join('')
+const letter: Record<Truth, string> = { false: 'f', unknown: 'u', true: 't' }
+
+function mergeAlike(candidates: readonly { answer: Answer; odds: number }[], atoms: readonly Atom[]): State[] {
+  const merged = new Map<string, { answers: Answer[]; odds: number }>()
+  for (const { answer, odds } of candidates) {
+    const key = signatureOf(answer, atoms)
+    const state = merged.get(key) ?? { answers: [], odds: 0 }
+    state.answers.push(answer)
+    state.odds += odds
+    merged.delete(key)
+    merged.set(key, state)
+  }
+  return [...merged.values()]
+}
+
+/**
+ * One reading for each way it can lie to the limits: clear between two of them, exactly on one (printed figures), or with its
+ * guard band over a run of neighbours. A run's middle is always nearer to its ends than to the next limit outside.
+ */
+function readingCandidates(atoms: readonly Atom[], least: number, most: number): { answer: Answer; odds: number }[] {
+  const limits = [...new Set(atoms.flatMap(atom => ('limit' in atom ? [atom.limit] : [])))].sort((a, b) => a - b)
+  const edges = [least, ...limits, most]
+  const out: { answer: Answer; odds: number }[] = []
+  const add = (value: number, u: number, odds: number) => out.push({ answer: { kind: 'reading', value, u }, odds })
+  for (let i = 1; i < edges.length; i++)
+    add(((edges[i - 1] as number) + (edges[i] as number)) / 2, 0, readingOdds.clear)
+  for (const [i, first] of limits.entries()) {
+    add(first, 0, readingOdds.onTheLimit)
+    for (let j = i; j < limits.length; j++) {
+      const last = limits[j] as number
+      const middle = (first + last) / 2
+      const inner = (last - first) / 2
+      const outer = Math.min(middle - (limits[i - 1] ?? -Infinity), (limits[j + 1] ?? Infinity) - middle)
+      const half = Number.isFinite(outer) ? (inner + outer) / 2 : inner + 1
+      add(middle, half / guard, readingOdds.undecided)
+    }
+  }
+  return out
+}

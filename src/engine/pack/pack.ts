@@ -1,0 +1,83 @@
+// A rule pack once read and checked: questions, rules, families and sources, with every name resolved.
+import type { FamilyId, OptionId, QuestionId, RuleId } from '../answers.ts'
+import type { Condition } from '../conditions.ts'
+import type { Quantity, RawPack } from './schema.ts'
+
+export type PackId = string
+export type Show = Readonly<Record<string, string | number | boolean>>
+export type Source = RawPack['sources'][string]
+export type Strength = 'weak' | 'moderate' | 'strong'
+export type Meaning = 'counterfeit' | 'another-cell' | 'salvaged' | 'impossible-claim'
+export type Act = 'get-away' | 'isolate'
+export type Care = 'look' | 'handle' | 'meter' | 'unwrap' | 'bench'
+
+export type Option = {
+  readonly id: OptionId
+  readonly label: string
+  readonly hint?: string
+  readonly odds: number
+  readonly show: Show
+}
+export type Picture = { readonly view: string; readonly pointAt?: string; readonly show: Show }
+
+export type Question = {
+  readonly id: QuestionId
+  readonly ask: string
+  readonly look?: string
+  readonly care: Care
+  /** Rough minutes. */
+  readonly effort: number
+  readonly quick: boolean
+  readonly picture?: Picture
+  readonly unsureOdds: number
+  readonly answer:
+    | { readonly kind: 'options'; readonly options: readonly Option[] }
+    | {
+        readonly kind: 'reading'
+        readonly quantity: Quantity
+        readonly unit: string
+        readonly least: number
+        readonly most: number
+      }
+}
+
+type RuleCommon = {
+  readonly id: RuleId
+  readonly pack: PackId
+  readonly when: Condition
+  readonly says: string
+  readonly source: readonly string[]
+  readonly families?: readonly FamilyId[]
+  /** Last day (YYYY-MM-DD) on which the rule counts. */
+  readonly validUntil?: string
+}
+export type Rule =
+  | (RuleCommon & { readonly kind: 'must'; readonly means: Meaning })
+  | (RuleCommon & { readonly kind: 'sign'; readonly strength: Strength })
+  | (RuleCommon & { readonly kind: 'hazard'; readonly act: Act })
+  | (RuleCommon & { readonly kind: 'no-bearing' })
+
+export type Family = {
+  readonly id: FamilyId
+  readonly pack: PackId
+  readonly name: string
+  readonly maker: string
+  readonly about?: string
+  readonly given: Readonly<Record<QuestionId, OptionId>>
+  readonly enough: readonly RuleId[]
+  readonly show: Show
+}
+
+export type Pack = {
+  readonly id: PackId
+  readonly version: string
+  /** Hash of the pack as written; by id, version and digest a verdict can be judged again years later. */
+  readonly digest: string
+  readonly title: string
+  readonly about: string
+  readonly uses: readonly PackId[]
+  readonly sources: Readonly<Record<string, Source>>
+  readonly questions: readonly Question[]
+  readonly rules: readonly Rule[]
+  readonly families: readonly Family[]
+}
