@@ -1,6 +1,8 @@
 // What can be wrong with a pack or a case, as data: a code, where it is, and what is needed to say it in a sentence.
 
 export type PackProblem =
+  | { readonly code: 'yaml'; readonly at: string; readonly says: string }
+  | { readonly code: 'too-large'; readonly at: string; readonly most: number }
   | { readonly code: 'shape'; readonly at: string; readonly says: string }
   | { readonly code: 'unknown-key'; readonly at: string; readonly name: string }
   | { readonly code: 'duplicate'; readonly at: string; readonly what: string; readonly name: string }

@@ -1,0 +1,35 @@
+// cellwary rules check DIR: validates rule packs, runs their cases, prints coverage; an empty run fails.
+import { Command } from 'commander'
+import { sayProblem } from '../../discord/words/problem-words.ts'
+import { sayIn } from '../../discord/words/say.ts'
+import { checkRules } from '../check-rules.ts'
+import { loadPacks } from '../load-packs.ts'
+import { shippedRules } from '../shipped-rules.ts'
+
+export function rulesCommand(): Command {
+  const check = new Command('check')
+    .description('Validate rule packs and run their cases.')
+    .argument('<dir>', 'a folder with a pack.yaml, or a folder of such folders')
+    .option('--beside <dir>', 'packs that the checked ones may use', shippedRules)
+    .action(async (dir: string, options: { beside: string }) => {
+      const say = sayIn('en')
+      const beside = (await loadPacks(options.beside)).packs.map(loaded => loaded.pack)
+      const here = (await loadPacks(dir)).packs.map(loaded => loaded.pack.id)
+      const today = new Date().toISOString().slice(0, 10)
+      const report = await checkRules(
+        dir,
+        today,
+        beside.filter(pack => !here.includes(pack.id) && pack.families.length === 0),
+      )
+      for (const { file, problem } of report.problems) console.error(`${file}: ${sayProblem(say, problem)}`)
+      for (const one of report.packs)
+        console.log(
+          `${one.pack}: ${one.questions} questions, ${one.rules} rules, ${one.families} families, ${one.cases} cases, ` +
+            `${one.shown} of ${one.wanted} firings shown`,
+        )
+      const empty = report.packs.length === 0 && report.problems.length === 0
+      if (empty) console.error(`${dir}: no rule pack here. Name a folder that holds a pack.yaml.`)
+      process.exitCode = empty || report.problems.length > 0 ? 1 : 0
+    })
+  return new Command('rules').description('Work on rule packs.').addCommand(check)
+}
