@@ -1,0 +1,49 @@
+// One guided pass over one cell, or one batch bought together: what is kept of it between two clicks.
+import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
+import type { PackRef } from '../engine/compile.ts'
+
+export type CheckId = string
+export type PersonId = string
+
+/** Quick asks the few questions that tell most; full goes on until nothing can change the verdict. */
+export type Mode = 'quick' | 'full'
+
+/** What is asked for before it is offered: lifting a wrap or ring, and putting a load on a cell. */
+export type Consent = 'unwrap' | 'bench'
+
+export type Phase =
+  | { readonly is: 'asking'; readonly question: QuestionId }
+  /** `answer` alone would rule the cell out: the same question once more before it counts. */
+  | { readonly is: 'second-look'; readonly question: QuestionId; readonly answer: Answer }
+  | { readonly is: 'consent'; readonly to: Consent }
+  | { readonly is: 'paused' }
+  | { readonly is: 'done' }
+  | { readonly is: 'closed' }
+
+export type Check = {
+  readonly id: CheckId
+  /** Grows by one with every change; a click names the revision it was made on. */
+  readonly revision: number
+  /** The server it was started in; null in a private conversation. */
+  readonly server: string | null
+  /** The only person who can answer it. */
+  readonly holder: PersonId
+  readonly mode: Mode
+  /** How many cells were bought together; the answers are for the worst-looking one. */
+  readonly cells: number
+  readonly family: FamilyId | null
+  readonly packs: readonly PackRef[]
+  /** The day (YYYY-MM-DD) that decides which figures are still valid. */
+  readonly day: string
+  readonly answers: Answers
+  /** Answered questions in the order in which they were answered. */
+  readonly trail: readonly QuestionId[]
+  readonly consents: Readonly<Partial<Record<Consent, boolean>>>
+  readonly phase: Phase
+  /** Milliseconds since 1970. */
+  readonly startedAt: number
+  readonly expiresAt: number
+}
+
+/** A check that nobody touches is closed after two weeks. */
+export const lifetime = 14 * 24 * 3600_000

@@ -1,0 +1,64 @@
+// What a person sees of a check, as data: the Discord room turns it into a message.
+import type { Answer } from '../engine/answers.ts'
+import type { Program } from '../engine/compile.ts'
+import { type Explanation, explain } from '../engine/explain.ts'
+import { type Judgement, judge } from '../engine/judge.ts'
+import type { Question } from '../engine/pack/pack.ts'
+import type { Check, Consent } from './check.ts'
+import { nextOf } from './next.ts'
+
+export type Screen =
+  | {
+      readonly kind: 'question'
+      readonly check: Check
+      readonly question: Question
+      /** The answer that is being asked about a second time. */
+      readonly again: Answer | undefined
+      /** How many answers are in, and how many more questions could still matter at most. */
+      readonly answered: number
+      readonly left: number
+    }
+  | { readonly kind: 'consent'; readonly check: Check; readonly to: Consent }
+  | { readonly kind: 'paused'; readonly check: Check }
+  | {
+      readonly kind: 'verdict'
+      readonly check: Check
+      readonly judgement: Judgement
+      readonly explanation: Explanation
+      /** Whether going on in full could still change the verdict. */
+      readonly more: boolean
+    }
+  | { readonly kind: 'closed'; readonly check: Check }
+
+/** The screen a check is on. */
+export function screenOf(program: Program, check: Check): Screen {
+  const { phase } = check
+  switch (phase.is) {
+    case 'asking':
+    case 'second-look': {
+      const question = program.questions.get(phase.question)
+      if (!question) throw new RangeError(`the program has no question ${phase.question}`)
+      const next = nextOf(program, check)
+      return {
+        kind: 'question',
+        check,
+        question,
+        again: phase.is === 'second-look' ? phase.answer : undefined,
+        answered: check.trail.length,
+        left: next.is === 'done' ? 1 : next.left,
+      }
+    }
+    case 'consent':
+      return { kind: 'consent', check, to: phase.to }
+    case 'paused':
+      return { kind: 'paused', check }
+    case 'closed':
+      return { kind: 'closed', check }
+    case 'done': {
+      const judgement = judge(program, check.answers)
+      const explanation = explain(program, check.answers, judgement)
+      const more = nextOf(program, { ...check, mode: 'full' }).is !== 'done'
+      return { kind: 'verdict', check, judgement, explanation, more }
+    }
+  }
+}

@@ -1,0 +1,138 @@
+// The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
+import { type Answer, type Answers, option, sameAnswer } from '../engine/answers.ts'
+import type { Program } from '../engine/compile.ts'
+import { judge } from '../engine/judge.ts'
+import { type Check, lifetime, type Phase } from './check.ts'
+import type { CheckEvent, Start } from './events.ts'
+import { nextOf } from './next.ts'
+import type { CheckRefusal } from './refusals.ts'
+import { type Screen, screenOf } from './screen.ts'
+
+export type Stepping =
+  | { readonly ok: true; readonly check: Check; readonly screen: Screen }
+  | { readonly ok: false; readonly refusal: CheckRefusal }
+
+/** The most cells one check can stand for. */
+export const mostCells = 10_000
+
+/** Opens a check at `now` (ms since 1970, UTC). */
+export function start(program: Program, event: Start, now: number): Stepping {
+  if (!Number.isInteger(event.cells) || event.cells < 1 || event.cells > mostCells)
+    return refuse({ code: 'too-many-cells', cells: event.cells, most: mostCells })
+  const known: Answers = program.questions.has('how-many')
+    ? { 'how-many': option(event.cells > 1 ? 'several' : 'one') }
+    : {}
+  const check: Check = {
+    ...event,
+    revision: 0,
+    packs: program.packs,
+    day: new Date(now).toISOString().slice(0, 10),
+    answers: { ...program.given, ...known },
+    trail: [],
+    consents: {},
+    phase: { is: 'paused' },
+    startedAt: now,
+    expiresAt: now + lifetime,
+  }
+  return moveOn(program, check, 0)
+}
+
+/** Takes one event at `now`. The revision grows by one; a refusal leaves the check as it is. */
+export function step(program: Program, check: Check, event: CheckEvent, now: number): Stepping {
+  if (check.phase.is === 'closed') return refuse({ code: 'closed' })
+  if (now >= check.expiresAt) return refuse({ code: 'expired' })
+  if (!allowed[check.phase.is].includes(event.is))
+    return refuse({ code: 'not-now', event: event.is, phase: check.phase.is })
+  const touched = { ...check, expiresAt: now + lifetime }
+  switch (event.is) {
+    case 'answer':
+      return answer(program, touched, event.question, event.answer)
+    case 'consent':
+      if (check.phase.is !== 'consent' || check.phase.to !== event.to) return refuse({ code: 'another-consent' })
+      return moveOn(program, { ...touched, consents: { ...check.consents, [event.to]: event.given } })
+    case 'back':
+      return back(program, touched)
+    case 'pause':
+      return settle(program, touched, { is: 'paused' })
+    case 'resume':
+      return moveOn(program, touched)
+    case 'finish':
+      return settle(program, touched, { is: 'done' })
+    case 'go-on':
+      return moveOn(program, { ...touched, mode: 'full' })
+    case 'close':
+      return settle(program, touched, { is: 'closed' })
+  }
+}
+
+const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
+  asking: ['answer', 'back', 'pause', 'finish', 'close'],
+  'second-look': ['answer', 'back', 'pause', 'close'],
+  consent: ['consent', 'back', 'pause', 'finish', 'close'],
+  paused: ['resume', 'close'],
+  done: ['back', 'go-on', 'close'],
+  closed: [],
+}
+
+function answer(program: Program, check: Check, id: string, given: Answer): Stepping {
+  const { phase } = check
+  if (phase.is !== 'asking' && phase.is !== 'second-look')
+    return refuse({ code: 'not-now', event: 'answer', phase: phase.is })
+  if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
+  const refusal = misfit(program, id, given)
+  if (refusal) return refuse(refusal)
+  const confirmed = phase.is === 'second-look' && sameAnswer(phase.answer, given)
+  if (!confirmed && decides(program, check.answers, id, given))
+    return settle(program, check, { is: 'second-look', question: id, answer: given })
+  const trail = [...check.trail.filter(other => other !== id), id]
+  return moveOn(program, { ...check, answers: { ...check.answers, [id]: given }, trail })
+}
+
+/** Whether this answer is what rules the cell out. A hazard needs no second look: it ends the check at once. */
+function decides(program: Program, before: Answers, id: string, given: Answer): boolean {
+  return (
+    judge(program, { ...before, [id]: given }).verdict === 'ruled-out' && judge(program, before).verdict !== 'ruled-out'
+  )
+}
+
+function misfit(program: Program, id: string, given: Answer): CheckRefusal | undefined {
+  const wanted = program.questions.get(id)?.answer
+  if (!wanted || given.kind === 'cant-tell') return undefined
+  if (given.kind === 'option') {
+    const known = wanted.kind === 'options' && wanted.options.some(one => one.id === given.option)
+    return known ? undefined : { code: 'unknown-option', question: id, option: given.option }
+  }
+  if (wanted.kind !== 'reading') return { code: 'unknown-option', question: id, option: String(given.value) }
+  if (!Number.isFinite(given.value) || !Number.isFinite(given.u) || given.u < 0)
+    return { code: 'not-a-number', question: id }
+  const { least, most, unit } = wanted
+  if (given.value >= least && given.value <= most) return undefined
+  return { code: 'reading-out-of-range', question: id, value: given.value, least, most, unit }
+}
+
+/** Takes back the last answer and asks it again; from a second look or a consent, the last step that counted. */
+function back(program: Program, check: Check): Stepping {
+  if (check.phase.is === 'second-look') return settle(program, check, { is: 'asking', question: check.phase.question })
+  const last = check.trail.at(-1)
+  if (last === undefined) return refuse({ code: 'nothing-to-go-back-to' })
+  const { [last]: _dropped, ...answers } = check.answers
+  return settle(program, { ...check, answers, trail: check.trail.slice(0, -1) }, { is: 'asking', question: last })
+}
+
+function moveOn(program: Program, check: Check, by = 1): Stepping {
+  const next = nextOf(program, check)
+  const phase: Phase =
+    next.is === 'ask'
+      ? { is: 'asking', question: next.question }
+      : next.is === 'consent'
+        ? { is: 'consent', to: next.to }
+        : { is: 'done' }
+  return settle(program, check, phase, by)
+}
+
+function settle(program: Program, check: Check, phase: Phase, by = 1): Stepping {
+  const moved = { ...check, phase, revision: check.revision + by }
+  return { ok: true, check: moved, screen: screenOf(program, moved) }
+}
+
+const refuse = (refusal: CheckRefusal): Stepping => ({ ok: false, refusal })

@@ -1,0 +1,22 @@
+// What a check needs of a store. Kept promises: what was saved is stored; no interaction counts twice; no stale save wins.
+import type { Check, CheckId, PersonId } from './check.ts'
+
+/** `seen`: this interaction has been counted already. `stale`: someone saved the check meanwhile. */
+export type Saving = 'saved' | 'seen' | 'stale'
+
+export type CheckStore = {
+  /** Stores a new check, unless `interaction` has opened one already. */
+  create(check: Check, interaction: string): Promise<'saved' | 'seen'>
+  load(id: CheckId): Promise<Check | undefined>
+  /** Stores `check` if the stored revision is still `expected` and `interaction` has not changed it before. */
+  save(check: Check, expected: number, interaction: string): Promise<Saving>
+  /** The checks a person holds that are neither closed nor expired, newest first. */
+  heldBy(person: PersonId, now: number): Promise<Check[]>
+  /** Claims an interaction whose effect is not a change of a check; true for exactly one caller. */
+  claim(interaction: string, now: number): Promise<boolean>
+  /** Deletes checks past their expiry and claims older than a day; returns how many checks went. */
+  purge(now: number): Promise<number>
+}
+
+/** How long a claimed interaction is remembered: tokens live 15 minutes, and deliveries never repeat after a day. */
+export const claimLifetime = 24 * 3600_000

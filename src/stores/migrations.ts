@@ -1,0 +1,51 @@
+// The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
+import type { Kysely } from 'kysely'
+import { type Migration, Migrator } from 'kysely/migration'
+
+type Any = Kysely<unknown>
+
+const migrations: Record<string, Migration> = {
+  '0001-checks': {
+    async up(db: Any) {
+      await db.schema
+        .createTable('checks')
+        .addColumn('id', 'text', column => column.primaryKey())
+        .addColumn('revision', 'integer', column => column.notNull())
+        .addColumn('holder', 'text', column => column.notNull())
+        .addColumn('server', 'text')
+        .addColumn('phase', 'text', column => column.notNull())
+        .addColumn('expires_at', 'bigint', column => column.notNull())
+        .addColumn('started_at', 'bigint', column => column.notNull())
+        .addColumn('body', 'text', column => column.notNull())
+        .addColumn('opened_by', 'text', column => column.notNull().unique())
+        .addColumn('changed_by', 'text', column => column.notNull())
+        .execute()
+      await db.schema.createIndex('checks_by_holder').on('checks').columns(['holder', 'started_at']).execute()
+      await db.schema.createIndex('checks_by_expiry').on('checks').column('expires_at').execute()
+      await db.schema
+        .createTable('claims')
+        .addColumn('interaction', 'text', column => column.primaryKey())
+        .addColumn('claimed_at', 'bigint', column => column.notNull())
+        .execute()
+      await db.schema.createIndex('claims_by_time').on('claims').column('claimed_at').execute()
+    },
+  },
+  '0002-kept': {
+    async up(db: Any) {
+      await db.schema
+        .createTable('kept')
+        .addColumn('key', 'text', column => column.primaryKey())
+        .addColumn('value', 'text', column => column.notNull())
+        .addColumn('expires_at', 'bigint')
+        .execute()
+      await db.schema.createIndex('kept_by_expiry').on('kept').column('expires_at').execute()
+    },
+  },
+}
+
+/** Brings the database up to date, or throws what stopped it. */
+export async function migrate<T>(db: Kysely<T>): Promise<void> {
+  const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations } })
+  const { error } = await migrator.migrateToLatest()
+  if (error) throw error
+}

@@ -1,0 +1,21 @@
+// Opens PostgreSQL for more than one host: the same tables and the same repository functions as on SQLite.
+import { Kysely, PostgresDialect } from 'kysely'
+import pg from 'pg'
+import { migrate } from './migrations.ts'
+import type { Tables } from './tables.ts'
+
+/** Opens the database at `url` (postgres://…), up to date. Big integers come back as numbers: ours are times in ms. */
+export async function openPostgres(url: string, schema?: string): Promise<Kysely<Tables>> {
+  const types = {
+    getTypeParser: (oid: number, format?: 'text') => (oid === 20 ? Number : pg.types.getTypeParser(oid, format)),
+  }
+  const pool = new pg.Pool({
+    connectionString: url,
+    max: 10,
+    types: types as pg.CustomTypesConfig,
+    ...(schema && { options: `-c search_path=${schema}` }),
+  })
+  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
+  await migrate(db)
+  return db
+}

@@ -1,0 +1,118 @@
+// The check store's contract, held against every database the project can use.
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type Check, lifetime } from '../../src/check/check.ts'
+import { type CheckStore, claimLifetime } from '../../src/check/store.ts'
+import { openCheckStore } from '../../src/stores/check-store.ts'
+import { databases, type Opened } from '../stores/databases.ts'
+
+const now = Date.UTC(2026, 10, 25)
+const check = (id: string, more: Partial<Check> = {}): Check => ({
+  id,
+  revision: 0,
+  server: 's1',
+  holder: 'p1',
+  mode: 'full',
+  cells: 1,
+  family: null,
+  packs: [],
+  day: '2026-11-25',
+  answers: {},
+  trail: [],
+  consents: {},
+  phase: { is: 'asking', question: 'wrap' },
+  startedAt: now,
+  expiresAt: now + lifetime,
+  ...more,
+})
+
+for (const kind of databases) {
+  describe.skipIf(kind.missing)(
+    `a check store on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`,
+    () => {
+      let opened: Opened
+      let store: CheckStore
+      beforeAll(async () => {
+        opened = await kind.open()
+        store = openCheckStore(opened.db)
+      })
+      afterAll(() => opened.close())
+
+      test('gives back what was created, word for word', async () => {
+        const one = check('a1', { answers: { mass: { kind: 'reading', value: 44.7, u: 0.1 } }, family: 'f' })
+        expect(await store.create(one, 'i-a1')).toBe('saved')
+        expect(await store.load('a1')).toEqual(one)
+        expect(await store.load('none')).toBeUndefined()
+      })
+
+      test('creates nothing for an interaction that was counted before', async () => {
+        await store.create(check('b1'), 'i-b')
+        expect(await store.create(check('b2'), 'i-b')).toBe('seen')
+        expect(await store.load('b2')).toBeUndefined()
+      })
+
+      test('saves on the expected revision only, and a stale save claims nothing', async () => {
+        await store.create(check('c1'), 'i-c0')
+        expect(await store.save(check('c1', { revision: 1 }), 0, 'i-c1')).toBe('saved')
+        expect(await store.save(check('c1', { revision: 1, holder: 'thief' }), 0, 'i-c2')).toBe('stale')
+        expect((await store.load('c1'))?.holder).toBe('p1')
+        expect(await store.save(check('c1', { revision: 2 }), 1, 'i-c2')).toBe('saved')
+      })
+
+      test('the same interaction delivered again changes nothing, whatever the revision', async () => {
+        await store.create(check('d1'), 'i-d0')
+        await store.save(check('d1', { revision: 1 }), 0, 'i-d1')
+        expect(await store.save(check('d1', { revision: 2 }), 1, 'i-d1')).toBe('seen')
+        expect((await store.load('d1'))?.revision).toBe(1)
+      })
+
+      test('of many processes saving the same revision exactly one wins', async () => {
+        await store.create(check('e1'), 'i-e')
+        const others = [store, openCheckStore(await opened.again()), openCheckStore(await opened.again())]
+        const outcomes = await Promise.all(
+          Array.from({ length: 30 }, (_, i) =>
+            (others[i % others.length] as CheckStore).save(check('e1', { revision: 1, cells: i + 1 }), 0, `i-e${i}`),
+          ),
+        )
+        expect(outcomes.filter(outcome => outcome === 'saved')).toHaveLength(1)
+        expect(outcomes.filter(outcome => outcome === 'stale')).toHaveLength(29)
+      })
+
+      test('of one interaction delivered to many processes exactly one counts', async () => {
+        const others = [store, openCheckStore(await opened.again())]
+        const outcomes = await Promise.all(
+          Array.from({ length: 20 }, (_, i) => (others[i % 2] as CheckStore).create(check(`f${i}`), 'i-f')),
+        )
+        expect(outcomes.filter(outcome => outcome === 'saved')).toHaveLength(1)
+      })
+
+      test('lists what a person holds, newest first, without closed and expired checks', async () => {
+        await store.create(check('g1', { holder: 'g', startedAt: now - 2 }), 'i-g1')
+        await store.create(check('g2', { holder: 'g', startedAt: now - 1 }), 'i-g2')
+        await store.create(check('g3', { holder: 'g', phase: { is: 'closed' } }), 'i-g3')
+        await store.create(check('g4', { holder: 'g', expiresAt: now }), 'i-g4')
+        expect((await store.heldBy('g', now)).map(one => one.id)).toEqual(['g2', 'g1'])
+      })
+
+      test('of one claim by many exactly one is told it is the first', async () => {
+        const others = [store, openCheckStore(await opened.again())]
+        const told = await Promise.all(
+          Array.from({ length: 20 }, (_, i) => (others[i % 2] as CheckStore).claim('j', now)),
+        )
+        expect(told.filter(first => first)).toHaveLength(1)
+      })
+
+      test('purges expired checks and old claims, and nothing else', async () => {
+        const later = now + claimLifetime
+        await store.create(check('h1', { expiresAt: later + 1 }), 'i-h1')
+        await store.create(check('h2', { expiresAt: later }), 'i-h2')
+        await store.claim('old', now)
+        await store.claim('young', now + 1)
+        expect(await store.purge(later)).toBeGreaterThan(0)
+        expect(await store.load('h1')).toBeDefined()
+        expect(await store.load('h2')).toBeUndefined()
+        expect(await store.claim('young', later)).toBe(false)
+        expect(await store.claim('old', later)).toBe(true)
+      })
+    },
+  )
+}

@@ -1,0 +1,76 @@
+// The databases the store contracts are held against: SQLite always, PostgreSQL where one is in reach (and says when not).
+import { randomUUID } from 'node:crypto'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { type Kysely, sql } from 'kysely'
+import pg from 'pg'
+import { openPostgres } from '../../src/stores/open-postgres.ts'
+import { openSqlite } from '../../src/stores/open-sqlite.ts'
+import type { Tables } from '../../src/stores/tables.ts'
+
+export type Opened = { readonly db: Kysely<Tables>; again(): Promise<Kysely<Tables>>; close(): Promise<void> }
+export type Kind = { readonly name: string; readonly missing: string | undefined; open(): Promise<Opened> }
+
+const url = process.env['CELLWARY_TEST_POSTGRES'] ?? 'postgres://postgres@127.0.0.1:5432/test'
+
+async function reachable(): Promise<boolean> {
+  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 2000 })
+  try {
+    await client.connect()
+    await client.end()
+    return true
+  } catch {
+    return false
+  }
+}
+
+const postgres = await reachable()
+
+export const databases: readonly Kind[] = [
+  {
+    name: 'SQLite',
+    missing: undefined,
+    async open() {
+      const folder = await mkdtemp(join(tmpdir(), 'cellwary-'))
+      const path = join(folder, 'test.db')
+      const opened = [await openSqlite(path)]
+      return {
+        db: opened[0] as Kysely<Tables>,
+        async again() {
+          opened.push(await openSqlite(path))
+          return opened.at(-1) as Kysely<Tables>
+        },
+        async close() {
+          for (const one of opened) await one.destroy()
+          await rm(folder, { recursive: true, force: true })
+        },
+      }
+    },
+  },
+  {
+    name: 'PostgreSQL',
+    missing: postgres ? undefined : `no PostgreSQL at ${new URL(url).host}`,
+    async open() {
+      const schema = `cellwary_${randomUUID().replaceAll('-', '')}`
+      const client = new pg.Client({ connectionString: url })
+      await client.connect()
+      await client.query(`create schema ${schema}`)
+      const opened = [await openPostgres(url, schema)]
+      return {
+        db: opened[0] as Kysely<Tables>,
+        async again() {
+          opened.push(await openPostgres(url, schema))
+          return opened.at(-1) as Kysely<Tables>
+        },
+        async close() {
+          for (const one of opened) await one.destroy()
+          await client.query(`drop schema ${schema} cascade`)
+          await client.end()
+        },
+      }
+    },
+  },
+]
+
+export { sql }
