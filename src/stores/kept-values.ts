@@ -25,9 +25,13 @@ export class KeptValues extends EventEmitter implements KeyvStorageAdapter {
     this.capabilities = { ...keyvStorageCapability(this), expires: true }
   }
 
-  /** EventEmitter's own type for listeners is too loose for Keyv's. */
+  /** EventEmitter's own types for listeners are too loose for Keyv's. */
   override listeners(event: string | symbol): ((...values: unknown[]) => void)[] {
     return super.listeners(event) as ((...values: unknown[]) => void)[]
+  }
+
+  override rawListeners(event: string | symbol): ((...values: unknown[]) => void)[] {
+    return super.rawListeners(event) as ((...values: unknown[]) => void)[]
   }
 
   async get<Value>(key: string): Promise<Value | undefined> {
