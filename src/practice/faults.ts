@@ -1,0 +1,98 @@
+// Bad weather on order: events twice, dropped sockets, 429, 5xx, slow and lost answers.
+import type { Gateway } from './gateway/gateway.ts'
+
+/** Which requests: text that `METHOD /path` must contain, a pattern, or every request when left out. */
+export type Match = string | RegExp
+
+export interface NextAnswer {
+  readonly match?: Match
+  readonly status: number
+  readonly code?: number
+  readonly message?: string
+  /** Seconds; for 429. */
+  readonly retryAfter?: number
+  readonly global?: boolean
+  /** How many requests; 1 when left out. */
+  readonly times?: number
+}
+
+export interface Faults {
+  /** While on, every interaction reaches every connection twice. */
+  deliverTwice(on: boolean): void
+  /** Closes the bot's connections with this code; 1006 cuts them without a word. */
+  dropSocket(closeCode?: number): void
+  /** Gateway op 7. */
+  askReconnect(): void
+  /** Gateway op 9. */
+  invalidateSession(resumable: boolean): void
+  /** The next matching requests get this answer and change nothing. */
+  answerNext(answer: NextAnswer): void
+  /** The next matching requests wait this many real milliseconds before anything is done with them. */
+  delayNext(delay: { readonly match?: Match; readonly ms: number; readonly times?: number }): void
+  /** The next matching requests take effect, but the line breaks before the answer. */
+  loseAnswer(which?: { readonly match?: Match; readonly times?: number }): void
+  /** Fair weather again. */
+  clear(): void
+}
+
+export type Weather =
+  | { readonly kind: 'answer'; readonly answer: NextAnswer }
+  | { readonly kind: 'delay'; readonly ms: number }
+  | { readonly kind: 'lose' }
+
+export interface FaultBook extends Faults {
+  readonly twice: boolean
+  /** What befalls this request (`METHOD /path`, tokens taken out); each order is used up by its times. */
+  befalls(request: string): readonly Weather[]
+}
+
+interface Order {
+  readonly match: Match | undefined
+  readonly weather: Weather
+  left: number
+}
+
+const NONE: readonly Weather[] = []
+
+/** Fair weather; `gateway` gives the connections the socket faults act on. */
+export function openFaults(gateway: () => Gateway): FaultBook {
+  let twice = false
+  let orders: Order[] = []
+  const order = (match: Match | undefined, times: number | undefined, weather: Weather) => {
+    orders.push({ match, weather, left: times ?? 1 })
+  }
+  return {
+    get twice() {
+      return twice
+    },
+    deliverTwice(on) {
+      twice = on
+    },
+    dropSocket: (code = 4000) => gateway().drop(code),
+    askReconnect: () => gateway().askReconnect(),
+    invalidateSession: resumable => gateway().invalidate(resumable),
+    answerNext: answer => order(answer.match, answer.times, { kind: 'answer', answer }),
+    delayNext: ({ match, ms, times }) => order(match, times, { kind: 'delay', ms }),
+    loseAnswer: which => order(which?.match, which?.times, { kind: 'lose' }),
+    clear() {
+      twice = false
+      orders = []
+    },
+    befalls(request) {
+      if (orders.length === 0) return NONE
+      const found: Weather[] = []
+      for (const one of orders) {
+        if (one.left <= 0 || !fits(one.match, request) || found.some(other => other.kind === one.weather.kind)) continue
+        one.left -= 1
+        found.push(one.weather)
+      }
+      orders = orders.filter(one => one.left > 0)
+      return found
+    },
+  }
+}
+
+function fits(match: Match | undefined, request: string): boolean {
+  if (match === undefined) return true
+  return typeof match === 'string' ? request.includes(match) : match.test(request)
+}

@@ -1,0 +1,111 @@
+// A modal the bot opened for one person, with its fields laid flat.
+
+import { PART, type RawComponent, type RawOption } from '../world/raw.ts'
+import { numberParts } from '../world/write-message.ts'
+
+export type FieldKind =
+  | 'text'
+  | 'choice'
+  | 'person'
+  | 'role'
+  | 'mentionable'
+  | 'channel'
+  | 'radio'
+  | 'checks'
+  | 'check'
+  | 'files'
+
+export interface SeenField {
+  readonly customId: string
+  readonly kind: FieldKind
+  readonly label: string
+  readonly description: string
+  readonly placeholder: string
+  readonly required: boolean
+  /** What is filled in already. */
+  readonly value: string | boolean | readonly string[] | null
+  readonly options: readonly RawOption[]
+  readonly min: number
+  readonly max: number
+  /** A text of several lines. */
+  readonly long: boolean
+  readonly fileTypes: readonly string[]
+}
+
+export interface SeenModal {
+  readonly id: string
+  readonly customId: string
+  readonly title: string
+  readonly personId: string
+  readonly channelId: string
+  readonly components: readonly RawComponent[]
+  readonly fields: readonly SeenField[]
+}
+
+export interface OpenModal {
+  readonly seen: SeenModal
+  /** The message from which it was opened, if any. */
+  readonly sourceId: string | null
+}
+
+const KIND: Record<number, FieldKind> = {
+  [PART.textInput]: 'text',
+  [PART.stringSelect]: 'choice',
+  [PART.userSelect]: 'person',
+  [PART.roleSelect]: 'role',
+  [PART.mentionableSelect]: 'mentionable',
+  [PART.channelSelect]: 'channel',
+  [PART.radioGroup]: 'radio',
+  [PART.checkboxGroup]: 'checks',
+  [PART.checkbox]: 'check',
+  [PART.fileUpload]: 'files',
+}
+
+/** Numbers a modal's components and lists its fields. */
+export function layOut(given: {
+  id: string
+  customId: string
+  title: string
+  components: RawComponent[]
+  personId: string
+  channelId: string
+}): SeenModal {
+  const components = structuredClone(given.components)
+  numberParts(components)
+  const fields = components.flatMap(part => {
+    if (part.component) return fieldOf(part.component, part.label ?? '', part.description ?? '')
+    return (part.components ?? []).flatMap(inner => fieldOf(inner, inner.label ?? '', ''))
+  })
+  return { ...given, components, fields }
+}
+
+function fieldOf(part: RawComponent, label: string, description: string): SeenField[] {
+  const kind = KIND[part.type]
+  if (kind === undefined) return []
+  const chosen = (part.options ?? []).filter(option => option.default).map(option => option.value)
+  const value =
+    kind === 'text'
+      ? (part.value ?? null)
+      : kind === 'check'
+        ? ((part.default as boolean | undefined) ?? false)
+        : kind === 'radio'
+          ? (chosen[0] ?? null)
+          : chosen
+  const many = kind === 'checks' ? (part.options ?? []).length : 1
+  return [
+    {
+      customId: part.custom_id ?? '',
+      kind,
+      label,
+      description,
+      placeholder: part.placeholder ?? '',
+      required: kind === 'check' ? false : (part.required ?? true),
+      value,
+      options: part.options ?? [],
+      min: kind === 'text' ? (part.min_length ?? 0) : (part.min_values ?? 1),
+      max: kind === 'text' ? (part.max_length ?? 4000) : (part.max_values ?? many),
+      long: part.style === 2,
+      fileTypes: part.file_types ?? [],
+    },
+  ]
+}

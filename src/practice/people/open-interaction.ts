@@ -1,0 +1,124 @@
+// Opens an interaction for a person and sends it to the bot, with everything a real one carries.
+// Source: Discord's documentation, "Receiving and Responding", interaction object.
+import { randomBytes } from 'node:crypto'
+import type { InteractionType, Opened } from '../interactions/opened.ts'
+import type { Room } from '../room.ts'
+import { appPermissions, channelForInteraction, memberWithRights, userJson } from '../world/describe.ts'
+import { messageJson } from '../world/message-json.ts'
+import { MAY } from '../world/permissions.ts'
+import type { Json } from '../world/raw.ts'
+import { sees } from '../world/rights.ts'
+import { type Channel, isThread, type Message } from '../world/world.ts'
+import { CannotDo } from './cannot.ts'
+
+/** Interactions remembered; the oldest are forgotten past this, long after their tokens died. */
+const MOST = 20_000
+
+export interface Opening {
+  readonly type: InteractionType
+  readonly personId: string
+  readonly channel: Channel
+  readonly data: Json
+  readonly source?: Message | null
+  /** The command's name, id and kind for what messages say of their origin. */
+  readonly command?: { readonly id: string; readonly name: string; readonly type: number }
+  readonly targetId?: string
+  readonly focusedType?: number
+}
+
+/** Opens the interaction without sending it yet, so that a waiter can be put in place first. */
+export function openInteraction(room: Room, opening: Opening): { opened: Opened; send(): void } {
+  const { world } = room
+  const { type, personId, channel, data, source = null } = opening
+  const person = world.people.get(personId)
+  if (person === undefined) throw new CannotDo(`There is no person ${personId} in the scenario.`)
+  if (!sees(world, personId, channel)) throw new CannotDo(`${person.name} does not see the channel ${channel.name}.`)
+  if (isThread(channel) && channel.archived) throw new CannotDo(`The thread ${channel.name} is archived.`)
+  const direct = channel.personId !== null
+  const id = world.newId()
+  const owners = direct ? {} : { '0': world.scenario.server.id }
+  const opened: Opened = {
+    id,
+    token: `${id}.${randomBytes(48).toString('base64url')}`,
+    type,
+    personId,
+    channelId: channel.id,
+    at: room.clock.now(),
+    sourceId: source?.id ?? null,
+    focusedType: opening.focusedType ?? null,
+    metadata: metadataOf(room, opening, id, owners),
+    messageType: opening.command === undefined ? 0 : opening.command.type === 1 ? 20 : 23,
+    answered: null,
+    originalId: null,
+    followUps: new Set(),
+    refusals: [],
+    watchers: new Set(),
+  }
+  room.interactions.set(id, opened)
+  if (room.interactions.size > MOST) room.interactions.delete(room.interactions.keys().next().value ?? '')
+  const payload = {
+    id,
+    application_id: world.scenario.application.id,
+    type,
+    data,
+    ...(direct
+      ? { user: userJson(world, personId) }
+      : {
+          guild_id: world.scenario.server.id,
+          guild: { id: world.scenario.server.id, locale: world.scenario.server.locale, features: ['COMMUNITY'] },
+          guild_locale: world.scenario.server.locale,
+          member: memberWithRights(world, personId, channel),
+        }),
+    channel: channelForInteraction(world, channel, personId),
+    channel_id: channel.id,
+    token: opened.token,
+    version: 1,
+    app_permissions: appPermissions(world, channel),
+    locale: person.locale,
+    entitlements: [],
+    entitlement_sku_ids: [],
+    authorizing_integration_owners: owners,
+    context: direct ? 1 : 0,
+    attachment_size_limit: 10 * 1024 * 1024,
+    ...(source === null ? {} : { message: messageJson(world, source) }),
+  }
+  return {
+    opened,
+    send() {
+      const home = direct ? null : world.scenario.server.id
+      room.gateway.send('INTERACTION_CREATE', payload, 0, home)
+      if (room.faults.twice) room.gateway.send('INTERACTION_CREATE', payload, 0, home)
+    },
+  }
+}
+
+function metadataOf(room: Room, opening: Opening, id: string, owners: Json): Json {
+  const { type, command, source } = opening
+  const target = opening.targetId
+  return {
+    id,
+    type: type === 4 ? 2 : type,
+    user: userJson(room.world, opening.personId),
+    authorizing_integration_owners: owners,
+    ...(command === undefined ? {} : { name: command.name, command_type: command.type }),
+    ...(command?.type === 2 && target !== undefined ? { target_user: userJson(room.world, target) } : {}),
+    ...(command?.type === 3 && target !== undefined ? { target_message_id: target } : {}),
+    ...(type === 3 && source ? { interacted_message_id: source.id } : {}),
+    ...(type === 5 && source
+      ? {
+          triggering_interaction_metadata: {
+            ...source.metadata,
+            id,
+            type: 3,
+            user: userJson(room.world, opening.personId),
+            authorizing_integration_owners: owners,
+          },
+        }
+      : {}),
+  }
+}
+
+/** Whether the person may use commands in the channel at all. */
+export function mayUseCommands(bits: bigint): boolean {
+  return (bits & MAY.commands) !== 0n
+}

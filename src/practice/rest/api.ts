@@ -1,0 +1,108 @@
+// Answers one REST request: faults first, then the token, the route, and the journal.
+import type { IncomingMessage, ServerResponse } from 'node:http'
+import { setTimeout as wait } from 'node:timers/promises'
+import type { NextAnswer } from '../faults.ts'
+import { withoutTokens } from '../journal.ts'
+import type { Room } from '../room.ts'
+import { type Answer, REFUSED, UNKNOWN } from './answer.ts'
+import { readBody } from './body.ts'
+import { CHANNEL_ROUTES } from './channel-routes.ts'
+import { COMMAND_ROUTES } from './command-routes.ts'
+import { INTERACTION_ROUTES } from './interaction-routes.ts'
+import { MESSAGE_ROUTES } from './message-routes.ts'
+import { findRoute, type Route } from './route.ts'
+import { SERVER_ROUTES } from './server-routes.ts'
+import { THREAD_ROUTES } from './thread-routes.ts'
+import { WEBHOOK_ROUTES } from './webhook-routes.ts'
+
+const ROUTES: readonly Route[] = [
+  ...INTERACTION_ROUTES,
+  ...WEBHOOK_ROUTES,
+  ...MESSAGE_ROUTES,
+  ...CHANNEL_ROUTES,
+  ...THREAD_ROUTES,
+  ...SERVER_ROUTES,
+  ...COMMAND_ROUTES,
+]
+
+/** Answers a request whose path starts with `/api`. */
+export async function answerApi(room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const url = new URL(request.url ?? '/', 'http://stand-in')
+  const method = request.method ?? 'GET'
+  const path = url.pathname.replace(/^\/api(\/v\d+)?/, '')
+  const shown = withoutTokens(path)
+  const body = await readBody(request)
+  const weather = room.faults.befalls(`${method} ${shown}`)
+  for (const one of weather) if (one.kind === 'delay') await wait(one.ms)
+  const ordered = weather.find(one => one.kind === 'answer')
+  let answer: Answer
+  if (ordered !== undefined) answer = orderedAnswer(ordered.answer)
+  else if (!body.ok) answer = body.why === 'too-large' ? REFUSED.tooLarge : REFUSED.notJson
+  else {
+    const found = findRoute(ROUTES, method, path)
+    if (found === null) answer = UNKNOWN.route
+    else if (!found.route.open && request.headers.authorization !== `Bot ${room.botToken}`)
+      answer = REFUSED.unauthorized
+    else answer = found.route.handle({ room, params: found.params, query: url.searchParams, ...body })
+  }
+  const told = answer.body as { code?: unknown; message?: unknown } | undefined
+  room.journal.add({
+    at: room.clock.now(),
+    method,
+    path: shown,
+    body: body.ok ? (body.list ?? body.json) : null,
+    files: body.ok ? body.files.map(file => ({ name: file.name, size: file.bytes.length })) : [],
+    status: answer.status,
+    code: answer.status >= 400 && typeof told?.code === 'number' ? told.code : null,
+    message: answer.status >= 400 && typeof told?.message === 'string' ? told.message : null,
+    issues: answer.issues ?? [],
+    byFault: ordered !== undefined,
+  })
+  if (weather.some(one => one.kind === 'lose')) {
+    request.socket.destroy()
+    return
+  }
+  send(response, answer)
+}
+
+function send(response: ServerResponse, answer: Answer): void {
+  if (answer.body === undefined) {
+    response.writeHead(answer.status, answer.headers).end()
+    return
+  }
+  const text = JSON.stringify(answer.body)
+  response
+    .writeHead(answer.status, {
+      'content-type': 'application/json',
+      'content-length': Buffer.byteLength(text),
+      ...answer.headers,
+    })
+    .end(text)
+}
+
+/** Source of the 429 shape: Discord's documentation, "Rate Limits". */
+function orderedAnswer(order: NextAnswer): Answer {
+  const { status, retryAfter = 1, global = false } = order
+  if (status === 429) {
+    return {
+      status,
+      body: { message: order.message ?? 'You are being rate limited.', retry_after: retryAfter, global },
+      headers: {
+        'retry-after': String(Math.ceil(retryAfter)),
+        'x-ratelimit-scope': global ? 'global' : 'user',
+        ...(global
+          ? { 'x-ratelimit-global': 'true' }
+          : {
+              'x-ratelimit-limit': '5',
+              'x-ratelimit-remaining': '0',
+              'x-ratelimit-reset': String(Date.now() / 1000 + retryAfter),
+              'x-ratelimit-reset-after': String(retryAfter),
+              'x-ratelimit-bucket': 'practice-bucket',
+            }),
+      },
+    }
+  }
+  if (status >= 500)
+    return { status, body: { message: order.message ?? `${status}: Server Error`, code: order.code ?? 0 } }
+  return { status, body: { message: order.message ?? 'Refused by a fault', code: order.code ?? 0 } }
+}

@@ -1,0 +1,60 @@
+// Channels themselves: reading, changing and closing them, and opening direct conversations.
+import { channelJson } from '../world/describe.ts'
+import { MAY } from '../world/permissions.ts'
+import { directChannel, isThread, tell } from '../world/world.ts'
+import { type Answer, badBody, NOTHING, ok, REFUSED, UNKNOWN } from './answer.ts'
+import { reachChannel } from './message-routes.ts'
+import { type Asked, type Route, route } from './route.ts'
+
+function change({ room, params, json }: Asked): Answer {
+  const reached = reachChannel(room, params['channel'] ?? '')
+  if (!reached.ok) return reached.answer
+  const { channel, bits } = reached
+  const own = channel.ownerId === room.world.scenario.application.id
+  if (!isThread(channel) || (!own && (bits & MAY.manageThreads) === 0n)) return REFUSED.permissions
+  const opening = json['archived'] === false
+  if (channel.archived && !opening) return REFUSED.archived
+  const wrong = room.rules.threadChange(json)
+  if (wrong.length > 0) return badBody(wrong)
+  if (typeof json['name'] === 'string') channel.name = json['name']
+  if (typeof json['archived'] === 'boolean') channel.archived = json['archived']
+  if (typeof json['locked'] === 'boolean') channel.locked = json['locked']
+  if (typeof json['auto_archive_duration'] === 'number') channel.autoArchive = json['auto_archive_duration']
+  if (Array.isArray(json['applied_tags'])) channel.appliedTags = json['applied_tags'] as string[]
+  tell(room.world, { kind: 'channel-changed', channel })
+  return ok(channelJson(room.world, channel))
+}
+
+function close({ room, params }: Asked): Answer {
+  const reached = reachChannel(room, params['channel'] ?? '')
+  if (!reached.ok) return reached.answer
+  const { channel, bits } = reached
+  if (channel.personId !== null) return ok(channelJson(room.world, channel))
+  if (!isThread(channel) || (bits & MAY.manageThreads) === 0n) return REFUSED.permissions
+  const told = channelJson(room.world, channel)
+  for (const id of channel.messageIds) room.world.messages.delete(id)
+  room.world.channels.delete(channel.id)
+  tell(room.world, { kind: 'channel-gone', channel })
+  return ok(told)
+}
+
+function openDirect({ room, json }: Asked): Answer {
+  const personId = String(json['recipient_id'] ?? '')
+  if (!room.world.people.has(personId)) return UNKNOWN.user
+  // Discord opens the conversation even with a person whose direct messages are closed; only the message is refused.
+  return ok(channelJson(room.world, directChannel(room.world, personId)))
+}
+
+export const CHANNEL_ROUTES: readonly Route[] = [
+  route('GET /channels/:channel', ({ room, params }) => {
+    const reached = reachChannel(room, params['channel'] ?? '')
+    return reached.ok ? ok(channelJson(room.world, reached.channel)) : reached.answer
+  }),
+  route('PATCH /channels/:channel', change),
+  route('DELETE /channels/:channel', close),
+  route('POST /channels/:channel/typing', ({ room, params }) => {
+    const reached = reachChannel(room, params['channel'] ?? '')
+    return reached.ok ? NOTHING : reached.answer
+  }),
+  route('POST /users/@me/channels', openDirect),
+]

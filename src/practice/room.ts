@@ -1,0 +1,21 @@
+// Everything the parts of one practice room share.
+import type { Clock } from './clock.ts'
+import type { FaultBook } from './faults.ts'
+import type { Gateway } from './gateway/gateway.ts'
+import type { OpenModal } from './interactions/modal.ts'
+import type { Opened } from './interactions/opened.ts'
+import type { Journal } from './journal.ts'
+import type { Rules } from './rules/rules.ts'
+import type { World } from './world/world.ts'
+
+export interface Room {
+  readonly world: World
+  readonly clock: Clock
+  readonly gateway: Gateway
+  readonly faults: FaultBook
+  readonly journal: Journal
+  readonly rules: Rules
+  readonly botToken: string
+  readonly interactions: Map<string, Opened>
+  readonly modals: Map<string, OpenModal>
+}

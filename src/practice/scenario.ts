@@ -1,0 +1,47 @@
+// The shape of the invented server a practice room is opened with; the caller hands the data in.
+
+/** What a channel may take away from the bot, a role or a person, in Discord's own permissions. */
+export type Forbidden = 'view' | 'send' | 'send-in-threads' | 'attach' | 'embed' | 'threads' | 'commands'
+
+/** Takes permissions away in one channel; `who` is `'bot'`, a role id, a person id, or the server id for everyone. */
+export interface Forbid {
+  readonly who: string
+  readonly what: readonly Forbidden[]
+}
+
+export interface ScenarioRole {
+  readonly id: string
+  readonly name: string
+  /** Decimal bitfield; nothing means no permission beyond what everyone has. A role whose id is the server's is everyone. */
+  readonly permissions?: string
+}
+
+export interface ScenarioChannel {
+  readonly id: string
+  readonly name: string
+  readonly kind: 'text' | 'forum'
+  readonly topic?: string
+  readonly forbid?: readonly Forbid[]
+  /** Names of a forum's tags. */
+  readonly tags?: readonly string[]
+}
+
+export interface ScenarioPerson {
+  readonly id: string
+  readonly name: string
+  readonly locale: string
+  readonly roles: readonly string[]
+  /** A word or two for the page: "newcomer". */
+  readonly about?: string
+  /** Nobody may open a direct conversation with this person (Discord answers 50007). */
+  readonly dmClosed?: boolean
+}
+
+/** The whole invented server. All ids are Snowflakes written as decimal strings and differ from each other. */
+export interface Scenario {
+  readonly application: { readonly id: string; readonly name: string; readonly permissions?: string }
+  readonly server: { readonly id: string; readonly name: string; readonly locale: string }
+  readonly roles: readonly ScenarioRole[]
+  readonly channels: readonly ScenarioChannel[]
+  readonly people: readonly ScenarioPerson[]
+}

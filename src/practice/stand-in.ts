@@ -1,0 +1,160 @@
+// Opens a practice room: a local stand-in of Discord on 127.0.0.1 that a real bot connects to, and its people.
+import { randomBytes } from 'node:crypto'
+import { createServer } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { openClock } from './clock.ts'
+import { type Faults, openFaults } from './faults.ts'
+import { announce } from './gateway/announce.ts'
+import { type Gateway, openGateway } from './gateway/gateway.ts'
+import { type Exchange, openJournal } from './journal.ts'
+import { CannotDo } from './people/cannot.ts'
+import { type Person, personOf } from './people/person.ts'
+import type { Patience } from './people/reply.ts'
+import { handle } from './rest/handle.ts'
+import type { Room } from './room.ts'
+import { loadRules, type Validation } from './rules/rules.ts'
+import type { Scenario } from './scenario.ts'
+import { type SeenMessage, see } from './seen.ts'
+import { maySpeak, personMay } from './world/rights.ts'
+import { createWorld, directChannel } from './world/world.ts'
+import { addMessage } from './world/write-message.ts'
+
+export interface StandInOptions {
+  readonly scenario: Scenario
+  /** 0, the default, takes any free port. */
+  readonly port?: number
+  /** Milliseconds since 1970, for the three-second and fifteen-minute limits; the machine's clock when left out. */
+  readonly now?: () => number
+  /** `true`, the default, refuses bad bodies as Discord does; `'deferred'` only notes them in `complaints`; `false` does not look. */
+  readonly validate?: Validation
+  /** Real milliseconds to wait for the edit after a deferred answer (5000) or an acknowledgement (1500). */
+  readonly patience?: Partial<Patience>
+}
+
+export interface StandIn {
+  /** For the bot: `new Client({ rest: { api: standIn.apiUrl } })`. */
+  readonly apiUrl: string
+  /** The page where a person acts as the members of the server. */
+  readonly pageUrl: string
+  readonly botToken: string
+  /** A person by id or name. */
+  as(person: string): Person
+  /** An ordinary message by a person; `'direct'` is their conversation with the bot. */
+  say(person: string, channelId: string, text: string): SeenMessage
+  /** What stands in a channel for everyone, oldest first. */
+  messages(channelId: string): SeenMessage[]
+  /** A message as it stands now, private ones too; null when it is gone. */
+  message(id: string): SeenMessage | null
+  /** The conversation between the bot and a person, by the channel's id. */
+  directId(person: string): string
+  readonly faults: Faults
+  readonly journal: readonly Exchange[]
+  readonly complaints: readonly Exchange[]
+  /** How many connections of the bot are open. */
+  connections(): number
+  /** Resolves once a bot is connected; with a number, once that many are. */
+  connected(count?: number): Promise<void>
+  /** Resolves once a bot is connected and has written its commands. */
+  ready(): Promise<void>
+  close(): Promise<void>
+}
+
+/** Opens the room; fails only when the port is taken. */
+export async function openStandIn(options: StandInOptions): Promise<StandIn> {
+  const { scenario, validate = true } = options
+  const clock = openClock(options.now)
+  const world = createWorld(scenario, clock)
+  const journal = openJournal()
+  const botToken = [
+    Buffer.from(scenario.application.id).toString('base64url'),
+    randomBytes(4).toString('hex'),
+    randomBytes(24).toString('base64url'),
+  ].join('.')
+  const patience: Patience = { deferred: 5000, acknowledged: 1500, ...options.patience }
+  const rules = await loadRules(validate, (body, issues) =>
+    journal.complain({
+      at: clock.now(),
+      method: 'LATER',
+      path: '',
+      body,
+      files: [],
+      status: 400,
+      code: 50035,
+      message: 'Invalid Form Body',
+      issues,
+      byFault: false,
+    }),
+  )
+  const server = createServer({ keepAliveTimeout: 60_000 })
+  const gateway: Gateway = openGateway(server, world, botToken)
+  const faults = openFaults(() => gateway)
+  const room: Room = {
+    world,
+    clock,
+    gateway,
+    faults,
+    journal,
+    rules,
+    botToken,
+    interactions: new Map(),
+    modals: new Map(),
+  }
+  announce(world, gateway)
+  server.on('request', handle(room, patience))
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject)
+    server.listen(options.port ?? 0, '127.0.0.1', resolve)
+  })
+  const { port } = server.address() as AddressInfo
+  world.origin = `http://127.0.0.1:${port}`
+
+  const until = (reached: () => boolean) =>
+    new Promise<void>(resolve => {
+      const look = () => {
+        if (!reached()) return
+        gateway.listeners.delete(look)
+        world.listeners.delete(look)
+        resolve()
+      }
+      gateway.listeners.add(look)
+      world.listeners.add(look)
+      look()
+    })
+
+  return {
+    apiUrl: `${world.origin}/api`,
+    pageUrl: `${world.origin}/`,
+    botToken,
+    faults,
+    journal: journal.exchanges,
+    complaints: journal.complaints,
+    as: person => personOf(room, person, patience),
+    say(person, channelId, text) {
+      const { id, name } = personOf(room, person, patience)
+      const channel = channelId === 'direct' ? directChannel(world, id) : world.channels.get(channelId)
+      if (channel === undefined) throw new CannotDo(`There is no channel ${channelId}.`)
+      if (!maySpeak(personMay(world, id, channel), channel))
+        throw new CannotDo(`${name} may not write in ${channel.name}.`)
+      return see(world, addMessage(world, { channel, author: id, body: { content: text } }))
+    },
+    messages: channelId =>
+      (world.channels.get(channelId)?.messageIds ?? []).flatMap(id => {
+        const message = world.messages.get(id)
+        return message === undefined ? [] : [see(world, message)]
+      }),
+    message(id) {
+      const message = world.messages.get(id)
+      return message === undefined ? null : see(world, message)
+    },
+    directId: person => directChannel(world, personOf(room, person, patience).id).id,
+    connections: () => gateway.live(),
+    connected: (count = 1) => until(() => gateway.live() >= count),
+    ready: () => until(() => gateway.live() > 0 && world.commandsWritten),
+    async close() {
+      clock.close()
+      gateway.close()
+      server.closeAllConnections()
+      await new Promise<void>(resolve => server.close(() => resolve()))
+    },
+  }
+}

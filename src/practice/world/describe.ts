@@ -1,0 +1,224 @@
+// Writes users, members, roles, channels and the server the way Discord's API writes them.
+import type { ScenarioRole } from '../scenario.ts'
+import { BOT_DEFAULT, EVERYONE_DEFAULT } from './permissions.ts'
+import type { Json } from './raw.ts'
+import { botMay, personMay } from './rights.ts'
+import { CHANNEL, type Channel, isThread, type World } from './world.ts'
+
+const JOINED = '2024-01-01T00:00:00.000000+00:00'
+
+/** A user object; the application's id gives the bot's. */
+export function userJson(world: World, id: string): Json | null {
+  const { application } = world.scenario
+  const person = world.people.get(id)
+  const bot = id === application.id
+  if (person === undefined && !bot) return null
+  const name = bot ? application.name : (person?.name ?? '')
+  return {
+    id,
+    username: name.toLowerCase().replace(/[^a-z0-9_.]+/g, '_'),
+    discriminator: bot ? '0001' : '0',
+    global_name: bot ? null : name,
+    avatar: null,
+    banner: null,
+    accent_color: null,
+    bot,
+    system: false,
+    public_flags: 0,
+    flags: 0,
+  }
+}
+
+/** A guild member object without the user. */
+export function memberJson(world: World, id: string): Json {
+  return {
+    avatar: null,
+    banner: null,
+    communication_disabled_until: null,
+    deaf: false,
+    flags: 0,
+    joined_at: JOINED,
+    mute: false,
+    nick: null,
+    pending: false,
+    premium_since: null,
+    roles: id === world.scenario.application.id ? [] : [...(world.people.get(id)?.roles ?? [])],
+  }
+}
+
+/** A member object as an interaction carries it: with the user and the permissions in the channel. */
+export function memberWithRights(world: World, personId: string, channel: Channel): Json {
+  return {
+    ...memberJson(world, personId),
+    user: userJson(world, personId),
+    permissions: personMay(world, personId, channel).toString(),
+  }
+}
+
+function roleJson(role: ScenarioRole, position: number, permissions: string): Json {
+  return {
+    id: role.id,
+    name: role.name,
+    color: 0,
+    colors: { primary_color: 0, secondary_color: null, tertiary_color: null },
+    hoist: false,
+    icon: null,
+    unicode_emoji: null,
+    position,
+    permissions,
+    managed: false,
+    mentionable: false,
+    flags: 0,
+  }
+}
+
+/** All roles, everyone's first. */
+export function rolesJson(world: World): Json[] {
+  const { server, roles } = world.scenario
+  const everyone = roles.find(role => role.id === server.id)
+  const first = roleJson({ id: server.id, name: '@everyone' }, 0, everyone?.permissions ?? EVERYONE_DEFAULT.toString())
+  const others = roles.filter(role => role.id !== server.id)
+  return [first, ...others.map((role, at) => roleJson(role, at + 1, role.permissions ?? '0'))]
+}
+
+/** A channel object. */
+export function channelJson(world: World, channel: Channel): Json {
+  const last = channel.messageIds.at(-1) ?? null
+  if (channel.type === CHANNEL.direct) {
+    const user = channel.personId === null ? null : userJson(world, channel.personId)
+    return { id: channel.id, type: channel.type, last_message_id: last, flags: 0, recipients: [user] }
+  }
+  const common = {
+    id: channel.id,
+    type: channel.type,
+    name: channel.name,
+    guild_id: world.scenario.server.id,
+    parent_id: channel.parentId,
+    last_message_id: last,
+    rate_limit_per_user: 0,
+    flags: 0,
+  }
+  if (isThread(channel)) return { ...common, ...threadParts(world, channel) }
+  return {
+    ...common,
+    position: world.scenario.channels.findIndex(one => one.id === channel.id),
+    topic: channel.topic,
+    nsfw: false,
+    permission_overwrites: channel.overwrites.map(({ id, type, deny }) => ({
+      id,
+      type,
+      allow: '0',
+      deny: deny.toString(),
+    })),
+    ...(channel.type === CHANNEL.forum
+      ? {
+          available_tags: channel.tags.map(tag => ({ ...tag, moderated: false, emoji_id: null, emoji_name: null })),
+          default_reaction_emoji: null,
+          default_sort_order: null,
+          default_forum_layout: 0,
+        }
+      : {}),
+  }
+}
+
+function threadParts(world: World, channel: Channel): Json {
+  return {
+    owner_id: channel.ownerId,
+    message_count: channel.messageIds.length,
+    total_message_sent: channel.messageIds.length,
+    member_count: channel.members.size,
+    applied_tags: channel.appliedTags,
+    thread_metadata: {
+      archived: channel.archived,
+      locked: channel.locked,
+      auto_archive_duration: channel.autoArchive,
+      archive_timestamp: new Date(channel.madeAt).toISOString(),
+      create_timestamp: new Date(channel.madeAt).toISOString(),
+      ...(channel.type === CHANNEL.privateThread ? { invitable: false } : {}),
+    },
+    ...(channel.members.has(world.scenario.application.id)
+      ? {
+          member: {
+            id: channel.id,
+            user_id: world.scenario.application.id,
+            join_timestamp: new Date(channel.madeAt).toISOString(),
+            flags: 0,
+          },
+        }
+      : {}),
+  }
+}
+
+/** A channel as an interaction carries it: with the person's permissions in it. */
+export function channelForInteraction(world: World, channel: Channel, personId: string): Json {
+  return { ...channelJson(world, channel), permissions: personMay(world, personId, channel).toString() }
+}
+
+/** The bot's permissions in a channel as an interaction carries them. */
+export function appPermissions(world: World, channel: Channel): string {
+  return channel.type === CHANNEL.direct ? BOT_DEFAULT.toString() : botMay(world, channel).toString()
+}
+
+/** The server, as `GET /guilds/:id` answers. */
+export function serverJson(world: World): Json {
+  const { server, people } = world.scenario
+  return {
+    id: server.id,
+    name: server.name,
+    icon: null,
+    splash: null,
+    discovery_splash: null,
+    owner_id: people.at(-1)?.id ?? world.scenario.application.id,
+    afk_channel_id: null,
+    afk_timeout: 300,
+    verification_level: 0,
+    default_message_notifications: 1,
+    explicit_content_filter: 0,
+    roles: rolesJson(world),
+    emojis: [],
+    stickers: [],
+    features: ['COMMUNITY'],
+    mfa_level: 0,
+    application_id: null,
+    system_channel_id: null,
+    system_channel_flags: 0,
+    rules_channel_id: null,
+    public_updates_channel_id: null,
+    safety_alerts_channel_id: null,
+    vanity_url_code: null,
+    description: null,
+    banner: null,
+    premium_tier: 0,
+    premium_subscription_count: 0,
+    premium_progress_bar_enabled: false,
+    preferred_locale: server.locale,
+    max_members: 500_000,
+    max_presences: null,
+    nsfw_level: 0,
+    approximate_member_count: people.length + 1,
+    approximate_presence_count: people.length + 1,
+  }
+}
+
+/** The application, as `GET /applications/@me` answers. */
+export function applicationJson(world: World): Json {
+  const { id, name } = world.scenario.application
+  return {
+    id,
+    name,
+    icon: null,
+    description: '',
+    bot_public: false,
+    bot_require_code_grant: false,
+    verify_key: '0'.repeat(64),
+    flags: 0,
+    hook: true,
+    team: null,
+    owner: userJson(world, world.scenario.people[0]?.id ?? id),
+    approximate_guild_count: 1,
+    approximate_user_install_count: 0,
+    interactions_endpoint_url: null,
+    redirect_uris: [],
+    tags: [],
+  }
+}

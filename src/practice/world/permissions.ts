@@ -1,0 +1,87 @@
+// What a person or the bot may do in a channel: roles, then the channel's overwrites, in Discord's order.
+// Source: Discord's documentation, Permissions, "Permission Hierarchy" and "Permission Overwrites".
+import type { Forbidden, Scenario, ScenarioChannel } from '../scenario.ts'
+
+export const MAY = {
+  administrator: 1n << 3n,
+  manageServer: 1n << 5n,
+  react: 1n << 6n,
+  view: 1n << 10n,
+  send: 1n << 11n,
+  manageMessages: 1n << 13n,
+  embed: 1n << 14n,
+  attach: 1n << 15n,
+  history: 1n << 16n,
+  mentionEveryone: 1n << 17n,
+  externalEmoji: 1n << 18n,
+  commands: 1n << 31n,
+  manageThreads: 1n << 34n,
+  publicThreads: 1n << 35n,
+  privateThreads: 1n << 36n,
+  sendInThreads: 1n << 38n,
+} as const
+
+const EVERYTHING = (1n << 53n) - 1n
+
+/** What everyone may do when the scenario has no role with the server's id. */
+export const EVERYONE_DEFAULT =
+  MAY.react |
+  MAY.view |
+  MAY.send |
+  MAY.embed |
+  MAY.attach |
+  MAY.history |
+  MAY.commands |
+  MAY.publicThreads |
+  MAY.sendInThreads
+
+/** What the bot's own role may do when the scenario says nothing. */
+export const BOT_DEFAULT = EVERYONE_DEFAULT | MAY.externalEmoji | MAY.manageThreads | MAY.privateThreads
+
+const TAKES: Record<Forbidden, bigint> = {
+  view: MAY.view,
+  send: MAY.send,
+  'send-in-threads': MAY.sendInThreads,
+  attach: MAY.attach,
+  embed: MAY.embed,
+  threads: MAY.publicThreads | MAY.privateThreads,
+  commands: MAY.commands,
+}
+
+export interface Overwrite {
+  readonly id: string
+  readonly type: 0 | 1
+  readonly deny: bigint
+}
+
+/** A scenario channel's `forbid` as Discord's permission overwrites. */
+export function overwritesOf(scenario: Scenario, channel: ScenarioChannel): Overwrite[] {
+  return (channel.forbid ?? []).map(({ who, what }) => ({
+    id: who === 'bot' ? scenario.application.id : who,
+    type: who === scenario.server.id || scenario.roles.some(role => role.id === who) ? 0 : 1,
+    deny: what.reduce((bits, one) => bits | TAKES[one], 0n),
+  }))
+}
+
+/** The permissions everyone on the server starts with. */
+export function everyoneBits(scenario: Scenario): bigint {
+  const role = scenario.roles.find(one => one.id === scenario.server.id)
+  return role?.permissions === undefined ? EVERYONE_DEFAULT : BigInt(role.permissions)
+}
+
+/** Permissions of a member with these roles and extra bits in a channel with these overwrites. */
+export function permissionsOf(
+  scenario: Scenario,
+  member: { readonly id: string; readonly roles: readonly string[]; readonly extra?: bigint },
+  overwrites: readonly Overwrite[],
+): bigint {
+  let bits = everyoneBits(scenario) | (member.extra ?? 0n)
+  for (const role of scenario.roles) if (member.roles.includes(role.id)) bits |= BigInt(role.permissions ?? '0')
+  if ((bits & MAY.administrator) !== 0n) return EVERYTHING
+  const denied = (wanted: (one: Overwrite) => boolean) =>
+    overwrites.filter(wanted).reduce((sum, one) => sum | one.deny, 0n)
+  bits &= ~denied(one => one.type === 0 && one.id === scenario.server.id)
+  bits &= ~denied(one => one.type === 0 && member.roles.includes(one.id))
+  bits &= ~denied(one => one.type === 1 && one.id === member.id)
+  return (bits & MAY.view) === 0n ? 0n : bits
+}

@@ -1,0 +1,98 @@
+// The JSON shapes that travel between a bot and the stand-in, as far as the stand-in looks into them.
+
+export type Json = { [key: string]: unknown }
+
+export interface RawMedia {
+  url: string
+  attachment_id?: string
+  [key: string]: unknown
+}
+
+export interface RawOption {
+  label: string
+  value: string
+  description?: string
+  default?: boolean
+  emoji?: { name?: string; id?: string }
+}
+
+/** Any component of a message or a modal; which fields are there depends on `type`. */
+export interface RawComponent {
+  type: number
+  id?: number
+  custom_id?: string
+  label?: string
+  description?: string
+  style?: number
+  url?: string
+  disabled?: boolean
+  required?: boolean
+  placeholder?: string
+  content?: string
+  value?: string
+  default?: boolean
+  spoiler?: boolean
+  divider?: boolean
+  spacing?: number
+  accent_color?: number | null
+  min_values?: number
+  max_values?: number
+  min_length?: number
+  max_length?: number
+  emoji?: { name?: string; id?: string }
+  options?: RawOption[]
+  file_types?: string[]
+  channel_types?: number[]
+  components?: RawComponent[]
+  component?: RawComponent
+  accessory?: RawComponent
+  items?: { media: RawMedia; description?: string; spoiler?: boolean }[]
+  media?: RawMedia
+  file?: RawMedia
+  name?: string
+  size?: number
+}
+
+/** Component types. Source: Discord's documentation, Component Reference. */
+export const PART = {
+  row: 1,
+  button: 2,
+  stringSelect: 3,
+  textInput: 4,
+  userSelect: 5,
+  roleSelect: 6,
+  mentionableSelect: 7,
+  channelSelect: 8,
+  section: 9,
+  text: 10,
+  thumbnail: 11,
+  gallery: 12,
+  file: 13,
+  separator: 14,
+  container: 17,
+  label: 18,
+  fileUpload: 19,
+  radioGroup: 21,
+  checkboxGroup: 22,
+  checkbox: 23,
+} as const
+
+/** Message flags. Source: Discord's documentation, Message Resource. */
+export const FLAG = {
+  suppressEmbeds: 1 << 2,
+  ephemeral: 1 << 6,
+  loading: 1 << 7,
+  silent: 1 << 12,
+  v2: 1 << 15,
+} as const
+
+/** Every component of a tree, parents first. */
+export function* walk(components: readonly RawComponent[] | undefined): Generator<RawComponent> {
+  for (const component of components ?? []) {
+    if (component === null || typeof component !== 'object') continue
+    yield component
+    if (Array.isArray(component.components)) yield* walk(component.components)
+    if (component.component) yield* walk([component.component])
+    if (component.accessory) yield* walk([component.accessory])
+  }
+}
