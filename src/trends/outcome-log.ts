@@ -1,0 +1,70 @@
+// What the trends room needs of a store: outcomes written once, counted by week, and releases kept as they were frozen.
+import type { FamilyId } from '../engine/answers.ts'
+import type { Item, Outcome } from './outcome.ts'
+import type { ReleaseState } from './release/state.ts'
+import type { Week } from './week.ts'
+
+/** Whose outcomes: one server's, or those of every server that pools. */
+export type Scope = { readonly kind: 'server'; readonly server: string } | { readonly kind: 'pool' }
+
+/** What contributions are counted by. */
+export type Facet = 'all' | 'verdict' | 'rule' | 'bought'
+
+/**
+ * Distinct reporters of a family (`unknownFamily` for null) in a week: all of them (`value` is ''), or those with this verdict, with
+ * this rule fired, or who bought here. In a pool a reporter is a pooled pseudonym.
+ */
+export type WeekCount = {
+  readonly week: Week
+  readonly family: FamilyId
+  readonly facet: Facet
+  readonly value: string
+  readonly reporters: number
+}
+
+/** One check as the search for patterns sees it. */
+export type PatternRow = { readonly week: Week; readonly items: readonly Item[] }
+
+export interface OutcomeLog {
+  /**
+   * Keeps an outcome, in the same transaction that closes its check. Unique by (server, epoch of the week, family, reporter), null
+   * being a family of its own: a second contribution is 'already-contributed' and changes nothing, also when two processes race.
+   * If another outcome holds (epoch, family, pooled) already, the row is kept with `pooled` null.
+   */
+  record(outcome: Outcome): Promise<'recorded' | 'already-contributed'>
+  /** The week of the oldest outcome in scope; null if there is none. */
+  firstWeek(scope: Scope): Promise<Week | null>
+  /**
+   * Counts of all weeks from `from` to `to`, both included, any order, no zero rows: four aggregates, by (week, family), by (week,
+   * family, verdict), by (week, family, rule) and by (week, family, bought). Because of `record`'s uniqueness a plain count of rows
+   * is a count of reporters. In the pool only rows with `pooled` count.
+   */
+  weekCounts(scope: Scope, from: Week, to: Week): Promise<readonly WeekCount[]>
+  /** A family's checks from `from` to `to`, both included, in any order. */
+  patternRows(scope: Scope, family: FamilyId, from: Week, to: Week): Promise<readonly PatternRow[]>
+  /** Outcomes judged by other versions of a pack than this one, for judging them again; at most `limit`, oldest first. */
+  judgedOtherwise(pack: string, version: string, limit: number): Promise<readonly StoredOutcome[]>
+  /** Replaces verdict, fired rules and packs of one outcome; nothing else of it can change. */
+  rejudge(id: string, outcome: Outcome): Promise<void>
+  /** Deletes a person's outcomes by pseudonym; says how many. Frozen releases and what their state counted stay as they are. */
+  forget(pseudonyms: readonly string[]): Promise<number>
+  /** Deletes outcomes of weeks before this one; says how many. */
+  purgeBefore(week: Week): Promise<number>
+}
+
+/** An outcome with the store's own handle for it, which says nothing about the check. */
+export type StoredOutcome = { readonly id: string; readonly outcome: Outcome }
+
+export interface ReleaseLog {
+  /** The last closed week and the private state to go on from; null before the first. */
+  latest(scope: Scope): Promise<{ readonly week: Week; readonly state: ReleaseState } | null>
+  /**
+   * Keeps a release and the state behind it together, only if none is kept for this scope and week, and only if the scope's
+   * last closed week is still the one before it (or there is none): otherwise 'already-frozen' and nothing changes.
+   */
+  freeze(scope: Scope, week: Week, bytes: string, state: ReleaseState): Promise<'frozen' | 'already-frozen'>
+  /** The release of a week exactly as it was frozen; null if there is none. */
+  bytes(scope: Scope, week: Week): Promise<string | null>
+  /** Weeks with a release, oldest first. */
+  weeks(scope: Scope): Promise<readonly Week[]>
+}

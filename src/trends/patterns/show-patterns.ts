@@ -1,0 +1,101 @@
+// Which patterns of a family may be shown, and with which numbers.
+import type { FamilyId } from '../../engine/answers.ts'
+import { fewest, showable } from '../fives.ts'
+import type { Item } from '../outcome.ts'
+import type { PatternRow } from '../outcome-log.ts'
+import { type Week, weekPlus } from '../week.ts'
+import { minePatterns, type RisingPattern } from './rising-patterns.ts'
+
+/** Recent: the last eight weeks, in which a rise is to be found. Earlier: up to a year before them. Fixed, so they tell nothing. */
+export const recentWeeks = 8
+export const earlierWeeks = 52
+
+/** Weeks whose rows are needed to look for patterns in `week`. */
+export const patternWeeks = (week: Week): { from: Week; to: Week } => ({
+  from: weekPlus(week, -(recentWeeks + earlierWeeks) + 1),
+  to: week,
+})
+
+/** A pattern as it may be shown. Every number is rounded down to fives: "at least". */
+export type ShownPattern = {
+  readonly family: FamilyId
+  /** The shortest set of items that picks it out. */
+  readonly items: readonly Item[]
+  readonly recent: number
+  readonly recentOf: number
+  readonly earlier: number
+  readonly earlierOf: number
+  /** "At least so many times as common as before", worked out from the shown numbers alone; null if they do not say so much. */
+  readonly growth: number | null
+}
+
+/**
+ * Finds a family's patterns to show: significant, more common than before, with at least one failed check, at least five distinct
+ * recent reporters, and never two nested ones whose counts differ by one to four.
+ */
+export function findPatterns(family: FamilyId, rows: readonly PatternRow[], week: Week, most = 3): ShownPattern[] {
+  const recentFrom = weekPlus(week, -recentWeeks + 1)
+  const { from, to } = patternWeeks(week)
+  const recent = rows.filter(row => row.week >= recentFrom && row.week <= to)
+  const earlier = rows.filter(row => row.week >= from && row.week < recentFrom)
+  const { patterns } = minePatterns([
+    ...recent.map(({ items }) => ({ items, recent: true })),
+    ...earlier.map(({ items }) => ({ items, recent: false })),
+  ])
+  const numbersOf = (items: readonly Item[]) => ({
+    recent: showable(perWeek(recent, items), week),
+    recentOf: showable(perWeek(recent, []), week),
+    earlier: showable(perWeek(earlier, items), week),
+    earlierOf: showable(perWeek(earlier, []), week),
+  })
+
+  const shown: (RisingPattern<Item> & { readonly numbers: ReturnType<typeof numbersOf> })[] = []
+  for (const pattern of patterns) {
+    if (shown.length === most) break
+    if (!pattern.significant || !rose(pattern)) continue
+    if (!pattern.closure.some(item => item.startsWith('rule:'))) continue
+    const numbers = numbersOf(pattern.closure)
+    if (numbers.recent < fewest) continue
+    if (shown.every(other => !nested(pattern, other) || farApart(pattern, other))) shown.push({ ...pattern, numbers })
+  }
+  return shown.map(pattern => ({
+    family,
+    items: bestGenerator(pattern),
+    ...pattern.numbers,
+    growth: growthShown(pattern.numbers, pattern.growth),
+  }))
+}
+
+const rose = ({ growth }: RisingPattern): boolean => growth === 'new' || growth > 1
+
+/** Of the shortest generators the one with most failed checks, then the first by name. */
+function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {
+  const rules = (items: readonly Item[]) => items.filter(item => item.startsWith('rule:')).length
+  const shortest = generators.filter(g => g.length === generators[0]!.length)
+  return shortest.sort((a, b) => rules(b) - rules(a) || (a.join() < b.join() ? -1 : 1))[0]!
+}
+
+/**
+ * The least growth the shown numbers leave possible, each being up to four less than the truth; whole numbers from 2 on. Not said where
+ * the truth is less, as it can be when few people count again every epoch.
+ */
+function growthShown(n: Pick<ShownPattern, 'recent' | 'recentOf' | 'earlier' | 'earlierOf'>, truth: number | 'new') {
+  const most = fewest - 1
+  const least = Math.floor(n.recent / (n.recentOf + most) / ((n.earlier + most) / n.earlierOf))
+  return Number.isFinite(least) && least >= 2 && (truth === 'new' || truth >= least) ? least : null
+}
+
+const nested = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>
+  a.closure.every(item => b.closure.includes(item)) || b.closure.every(item => a.closure.includes(item))
+
+const farApart = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>
+  [a.recent - b.recent, a.earlier - b.earlier].every(d => d === 0 || Math.abs(d) >= fewest)
+
+/** Rows with all the items, week by week. */
+function perWeek(rows: readonly PatternRow[], having: readonly Item[]): Map<Week, number> {
+  const weeks = new Map<Week, number>()
+  for (const { week, items } of rows) {
+    if (having.every(item => items.includes(item))) weeks.set(week, (weeks.get(week) ?? 0) + 1)
+  }
+  return weeks
+}

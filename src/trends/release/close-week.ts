@@ -1,0 +1,64 @@
+// Closing a week: the state before it and the counts of the weeks give the state after it and what may be said.
+import type { FamilyId } from '../../engine/answers.ts'
+import { badCount, sortCounts } from '../counts.ts'
+import type { WeekCount } from '../outcome-log.ts'
+import { judgeWeek, weeksJudged } from '../rises/judge-week.ts'
+import { isWeek, type Week, weekPlus } from '../week.ts'
+import { openFamily } from './open-family.ts'
+import type { Release } from './release.ts'
+import { showCells } from './show-cells.ts'
+import type { FamilyState, ReleaseState } from './state.ts'
+
+export type WeekToClose = {
+  readonly scope: Release['scope']
+  readonly week: Week
+  /** The state the week before was frozen with; null before the first release. */
+  readonly state: ReleaseState | null
+  /** The week of the oldest outcome when the first release was made. */
+  readonly first: Week
+  /** Counts of the weeks `weeksNeeded(week)`; others are left out of account. */
+  readonly counts: readonly WeekCount[]
+  /** Weeks of history before rises are told of; only tests change it. */
+  readonly history?: number
+}
+
+/** A week closed but for its patterns: fetch the rows of the families asked for, then `freezeWeek`. */
+export type ClosedWeek = {
+  readonly release: Omit<Release, 'patterns'>
+  readonly state: ReleaseState
+  /** Families with a rise, in which patterns are looked for. */
+  readonly patternsOf: readonly FamilyId[]
+}
+
+export type CloseResult =
+  | ({ readonly ok: true } & ClosedWeek)
+  | { readonly ok: false; readonly refusal: { readonly code: 'damaged-count'; readonly row: WeekCount } }
+
+/** The weeks whose counts closing a week takes. A contribution that stayed unshown for longer is never shown. */
+export const weeksNeeded = (week: Week): { from: Week; to: Week } => ({
+  from: weekPlus(week, -weeksJudged + 1),
+  to: week,
+})
+
+/** Closes a week. The order of the counts changes nothing; counts of later weeks change nothing. */
+export function closeWeek({ scope, week, state, first, counts: rows, history }: WeekToClose): CloseResult {
+  const bad = badCount(rows, isWeek)
+  if (bad !== undefined) return { ok: false, refusal: { code: 'damaged-count', row: bad } }
+  const { from, to } = weeksNeeded(week)
+  const counts = sortCounts(rows.filter(row => row.week >= from && row.week <= to))
+  const before = state?.families ?? {}
+  const start = state?.first ?? first
+
+  const families: Record<FamilyId, FamilyState> = { ...before }
+  for (const [family, cells] of [...counts].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const opened = openFamily(before[family], cells, week)
+    if (opened !== undefined) families[family] = opened
+  }
+  const { judged, rises, spikes, series } = judgeWeek(counts, week, start, state?.series ?? {}, history)
+  return {
+    ok: true,
+    release: { format: 1, scope, week, ...showCells(families, before), judged, rises, spikes },
+    state: { first: start, families, series },
+    patternsOf: [...new Set(rises.map(rise => rise.family))].sort(),
+  }
+}

@@ -1,0 +1,40 @@
+// Freezing a week: the patterns join the release, and the release becomes the bytes every later request returns.
+import canonicalize from 'canonicalize'
+import type { FamilyId } from '../../engine/answers.ts'
+import type { PatternRow } from '../outcome-log.ts'
+import { findPatterns } from '../patterns/show-patterns.ts'
+import type { ClosedWeek } from './close-week.ts'
+import type { Release } from './release.ts'
+import type { ReleaseState } from './state.ts'
+
+export type FrozenWeek = {
+  readonly release: Release
+  /** The release as canonical JSON (RFC 8785): the same release always gives the same bytes. */
+  readonly bytes: string
+  readonly state: ReleaseState
+}
+
+/** Completes a closed week. `rows` holds, for each family of `patternsOf`, its rows of `patternWeeks(week)`. */
+export function freezeWeek(
+  { release, state, patternsOf }: ClosedWeek,
+  rows: ReadonlyMap<FamilyId, readonly PatternRow[]>,
+): FrozenWeek {
+  const patterns = patternsOf.flatMap(family => findPatterns(family, rows.get(family) ?? [], release.week))
+  const whole: Release = { ...release, patterns }
+  return { release: whole, bytes: canonicalize(whole) ?? '', state }
+}
+
+export type ReadRelease =
+  | { readonly ok: true; readonly release: Release }
+  | { readonly ok: false; readonly refusal: { readonly code: 'damaged-release' } }
+
+/** Reads frozen bytes back; refuses bytes that are not exactly as `freezeWeek` writes them. */
+export function readRelease(bytes: string): ReadRelease {
+  try {
+    const release = JSON.parse(bytes) as Release
+    if (release.format === 1 && canonicalize(release) === bytes) return { ok: true, release }
+  } catch {
+    // Not JSON: damaged all the same.
+  }
+  return { ok: false, refusal: { code: 'damaged-release' } }
+}
