@@ -1,0 +1,12 @@
+// One fact that an alt text may tell: a code with values, never prose.
+
+/**
+ * `code` names the phrase, `values` fill it, `rank` says how telling it is (0 first), `parts` are facts inside this
+ * one, joined and handed to the phrase as `{text}` (for instance what one option shows).
+ */
+export type AltFact = {
+  code: string
+  values?: Readonly<Record<string, string | number>>
+  rank: number
+  parts?: readonly AltFact[]
+}

@@ -1,0 +1,98 @@
+// Chooses what a picture of a cell consists of: the whole cell, a close-up, or both joined.
+import { INK, STROKE } from '../ink.ts'
+import { oval, part, round, tag } from '../svg.ts'
+import { cutAway } from './cut-away.ts'
+import { pointer } from './mark.ts'
+import { measures } from './measures.ts'
+import { outsideView } from './outside-view.ts'
+import type { CellParameters } from './parameters.ts'
+import { PEELED, type Peeled, peel } from './peel.ts'
+import type { Box, Place, Scene } from './scene.ts'
+
+const isPeeled = (name: string): name is Peeled => (PEELED as readonly string[]).includes(name)
+
+/** The plain scene without marks. */
+export const scene = (params: CellParameters, box: Box): Scene =>
+  params.view === 'cut-away' ? cutAway(params, box) : outsideView(params, box)
+
+function joined(params: CellParameters, about: Peeled, box: Box): Scene {
+  const left = { ...box, width: box.width * 0.3 }
+  const whole = scene(params, left)
+  const place = whole.places[about] as Place
+  const close = {
+    x: box.x + box.width * 0.42,
+    y: box.y + box.height * 0.5 - box.width * 0.16,
+    width: box.width * 0.56,
+    height: box.width * 0.32,
+  }
+  const cone = tag('path', {
+    d: `M${place.x + place.rx} ${place.y - place.ry * 0.6}L${close.x} ${close.y}M${place.x + place.rx} ${place.y + place.ry * 0.6}L${close.x} ${close.y + close.height}`,
+    stroke: INK.point,
+    'stroke-width': STROKE.inner,
+    'stroke-dasharray': '1 5',
+  })
+  const ring = tag('ellipse', {
+    cx: place.x,
+    cy: place.y,
+    rx: place.rx,
+    ry: place.ry,
+    fill: 'none',
+    stroke: INK.point,
+    'stroke-width': 3,
+  })
+  return { svg: whole.svg + part('pointer', cone, ring) + peel(params, about, close), places: whole.places }
+}
+
+/** A picture for a question: the whole cell with the part pointed at. */
+export function lookHere(params: CellParameters, box: Box, bounds: Box): Scene {
+  const about = params.pointAt
+  if (isPeeled(about) && params.view === 'side') return joined(params, about, box)
+  const whole = scene(params, box)
+  const sized = about === 'length' || about === 'diameter' || params.sizes
+  const size = sized && params.view === 'side' ? measures(params, whole, bounds) : ''
+  const place = whole.places[about]
+  const mark = place === undefined || about === 'length' || about === 'diameter' ? '' : pointer(place, bounds)
+  return { svg: whole.svg + size + mark, places: whole.places }
+}
+
+// Tells that are small on a whole end are cut out and enlarged.
+const ZOOM: Readonly<Record<string, number>> = { vent: 1.45, 'weld-marks': 2.2 }
+const POSITIVE_ZOOM: Readonly<Record<string, number>> = { welds: 1.7, terminal: 2.1 }
+
+/** A round cut-out under a magnifying glass: rim and handle say that this is larger than life. */
+function enlarged(params: CellParameters, box: Box, zoom: number, ground: string): string {
+  const r = Math.min(box.width, box.height) / 2 - 3
+  const [cx, cy] = [box.x + box.width / 2, box.y + box.height / 2]
+  const lens = { x: cx - r, y: cy - r, width: 2 * r, height: 2 * r }
+  const inner = tag(
+    'svg',
+    { ...lens, overflow: 'hidden' },
+    scene(params, { x: r - r * zoom, y: r - r * zoom, width: 2 * r * zoom, height: 2 * r * zoom }).svg,
+  )
+  const corners = tag('path', {
+    d: `M${round(lens.x - 1)} ${round(lens.y - 1)}h${round(2 * r + 2)}v${round(2 * r + 2)}h${round(-2 * r - 2)}Z${oval(cx, cy, r - 1, r - 1)}`,
+    'fill-rule': 'evenodd',
+    fill: ground,
+  })
+  const k = r * Math.SQRT1_2
+  const handle = `M${round(cx + k)} ${round(cy + k)}l${round(r * 0.22)} ${round(r * 0.22)}`
+  const rim =
+    tag('circle', { cx, cy, r: r - 1, fill: 'none', stroke: INK.line, 'stroke-width': 3.4 }) +
+    tag('path', { d: handle, stroke: INK.line, 'stroke-width': 7 })
+  return inner + corners + part('lens', rim)
+}
+
+/** A picture for an option: as large as the tell allows, unmarked. */
+export function lookClose(params: CellParameters, box: Box, ground: string): string {
+  const about = params.pointAt
+  if (isPeeled(about) && params.view === 'side') {
+    const height = Math.min(box.height, box.width * 0.56)
+    return peel(params, about, { x: box.x + 6, y: box.y + (box.height - height) / 2, width: box.width - 14, height })
+  }
+  const zoom =
+    params.view !== 'top' ? 1 : (ZOOM[about] ?? (params.end === 'positive' ? POSITIVE_ZOOM[about] : undefined) ?? 1)
+  if (zoom > 1) return enlarged(params, box, zoom, ground)
+  const whole = scene(params, box)
+  const sized = params.view === 'side' && (about === 'length' || about === 'diameter' || params.sizes)
+  return whole.svg + (sized ? measures(params, whole, box) : '')
+}

@@ -1,0 +1,63 @@
+// The positive top contact: a small plateau (or button) that stands on n legs over the vent.
+import { INK, METAL, STROKE } from '../ink.ts'
+import { line, part, tag } from '../svg.ts'
+import { type Cell, HEIGHT, RADIUS, spoke } from './anatomy.ts'
+import { type Camera, circle, dot, rise, spot } from './camera.ts'
+import type { CellParameters } from './parameters.ts'
+
+export type Look = 'drawn' | 'see-through'
+
+const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+const dashed = { fill: 'none', stroke: METAL.dark, 'stroke-width': STROKE.fine, 'stroke-dasharray': '4 3' }
+
+/** The four corners of leg `i`: its foot on the flange, its head under the plateau. */
+function legPath(camera: Camera, cell: Cell, i: number, n: number, lift: number): string {
+  const { radius, grow } = cell
+  const angle = spoke(i, n)
+  const foot = { r: RADIUS.flangeInner * 1.07 * radius, half: 0.105 * radius, z: HEIGHT.flange * grow + lift }
+  const head = { r: RADIUS.plateau * 0.9 * radius, half: 0.08 * radius, z: (HEIGHT.flatTop - 0.2) * grow + lift }
+  const corner = (at: typeof foot, side: number) => spot(camera, at.r, angle + side * Math.asin(at.half / at.r), at.z)
+  return line([corner(foot, -1), corner(head, -1), corner(head, 1), corner(foot, 1)], true)
+}
+
+function drum(camera: Camera, r: number, bottom: number, top: number, look: Look): string {
+  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : dashed
+  const drop = rise(camera) * (top - bottom)
+  const lid = tag('path', { d: circle(camera, r, top), ...style })
+  if (drop < 1 || look === 'see-through') return lid
+  const { x, y } = { x: camera.x, y: camera.y - rise(camera) * top }
+  const rx = r * camera.scale
+  const ry = rx * camera.tilt
+  const wall = `M${x - rx} ${y}V${y + drop}A${rx} ${ry} 0 0 0 ${x + rx} ${y + drop}V${y}Z`
+  return tag('path', { d: wall, fill: METAL.mid, ...edge }) + lid
+}
+
+/**
+ * Draws the contact, `lift` mm above its place (to show what is below it). Feet end on the flange ring, so the number
+ * of legs is the number of paths in the part `legs`.
+ */
+export function contact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift = 0): string {
+  const { radius, grow } = cell
+  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : dashed
+  const order = Array.from({ length: params.legs }, (_, i) => i).sort(
+    (a, b) => Math.sin(spoke(a, params.legs)) - Math.sin(spoke(b, params.legs)),
+  )
+  const legs = order.map(i => tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }))
+  const flat = HEIGHT.flatTop * grow + lift
+  let plate = drum(camera, RADIUS.plateau * radius, flat - 0.35 * grow, flat, look)
+  if (params.top === 'button') {
+    plate += drum(camera, RADIUS.plateau * 0.8 * radius, flat, HEIGHT.buttonTop * grow + lift, look)
+  }
+  const z = params.top === 'button' ? HEIGHT.buttonTop * grow + lift : flat
+  const marks = Array.from({ length: look === 'drawn' ? params.weldMarks : 0 }, (_, i) => {
+    const place = params.weldMarks === 1 ? 0 : RADIUS.plateau * 0.48 * radius
+    const angle = (2 * Math.PI * i) / params.weldMarks
+    return tag('path', {
+      d: dot(camera, place, angle, z, 0.05 * radius),
+      fill: METAL.deep,
+      stroke: INK.line,
+      'stroke-width': STROKE.fine,
+    })
+  })
+  return part('legs', ...legs) + part('contact', plate) + part('weld-marks', ...marks)
+}

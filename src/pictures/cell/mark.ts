@@ -1,0 +1,68 @@
+// Marks on a drawing: "look here" (ring and arrow) and "this does not fit" (ring and number).
+import { INK } from '../ink.ts'
+import { part, round, tag } from '../svg.ts'
+import { textLine } from '../type/text-block.ts'
+import type { Box, Place } from './scene.ts'
+
+const LEAST = 11
+
+const halo = (place: Place, colour: string, width: number, dashes?: string): string => {
+  const shape = { cx: place.x, cy: place.y, rx: Math.max(LEAST, place.rx), ry: Math.max(LEAST, place.ry), fill: 'none' }
+  return (
+    tag('ellipse', { ...shape, stroke: INK.casing, 'stroke-width': width + 3.6 }) +
+    tag('ellipse', { ...shape, stroke: colour, 'stroke-width': width, 'stroke-dasharray': dashes })
+  )
+}
+
+const REACH = 44
+const WAYS = [-0.7, -2.44, 0.7, 2.44, 0, Math.PI, -Math.PI / 2]
+
+const rim = (place: Place, way: number): { x: number; y: number } => ({
+  x: place.x + Math.max(LEAST, place.rx) * Math.cos(way),
+  y: place.y + Math.max(LEAST, place.ry) * Math.sin(way),
+})
+
+const inside = (p: { x: number; y: number }, box: Box): boolean =>
+  p.x > box.x && p.x < box.x + box.width && p.y > box.y && p.y < box.y + box.height
+
+/** Ring and arrow in one colour; the arrow comes from the first direction that has room within `bounds`. */
+export function pointer(place: Place, bounds: Box): string {
+  const tail = (way: number) => {
+    const tip = rim(place, way)
+    return { x: tip.x + REACH * Math.cos(way), y: tip.y + REACH * Math.sin(way) }
+  }
+  const way = WAYS.find(one => inside(tail(one), bounds)) ?? (WAYS[0] as number)
+  const tip = rim(place, way)
+  const end = tail(way)
+  const back = (spread: number, length: number): string =>
+    `${round(tip.x + length * Math.cos(way + spread))} ${round(tip.y + length * Math.sin(way + spread))}`
+  const shaft = `M${round(end.x)} ${round(end.y)}L${back(0, 8)}`
+  const head = `M${round(tip.x)} ${round(tip.y)}L${back(0.5, 19)}L${back(-0.5, 19)}Z`
+  const arrow =
+    tag('path', { d: shaft + head, fill: INK.casing, stroke: INK.casing, 'stroke-width': 9 }) +
+    tag('path', { d: shaft, fill: 'none', stroke: INK.point, 'stroke-width': 5 }) +
+    tag('path', { d: head, fill: INK.point })
+  return part('pointer', halo(place, INK.point, 3.2), arrow)
+}
+
+/** A ring with a number set on it; the number is repeated beside the sentence it belongs to. */
+export function numberedMark(place: Place, number: number, bounds: Box): string {
+  const ways = [-0.78, -2.36, 0.78, 2.36]
+  const spots = ways.map(way => rim(place, way))
+  const at =
+    spots.find(p =>
+      inside(p, { x: bounds.x + 13, y: bounds.y + 13, width: bounds.width - 26, height: bounds.height - 26 }),
+    ) ?? (spots[0] as { x: number; y: number })
+  return part('mark', halo(place, INK.against, 3.2), numberBadge(at.x, at.y, number))
+}
+
+/** A filled disc with a number or letter in it. */
+export function badge(x: number, y: number, radius: number, sign: string, fill: string): string {
+  return (
+    tag('circle', { cx: x, cy: y, r: radius, fill, stroke: INK.casing, 'stroke-width': 2 }) +
+    textLine(sign, x, y + radius * 0.44, { size: radius * 1.24, weight: 'bold', fill: '#ffffff', anchor: 'middle' })
+  )
+}
+
+export const numberBadge = (x: number, y: number, number: number): string =>
+  badge(x, y, 11, String(number), INK.against)

@@ -1,0 +1,66 @@
+// Dimension lines beside a cell.
+import { INK, STROKE } from '../ink.ts'
+import { part, round, tag } from '../svg.ts'
+import { textLine } from '../type/text-block.ts'
+import { cellOf, SIZE } from './anatomy.ts'
+import type { CellParameters } from './parameters.ts'
+import type { Box, Place, Scene } from './scene.ts'
+
+const pen = { stroke: INK.point, 'stroke-width': STROKE.outline, fill: 'none' }
+
+const HEAD = 6
+
+/** A line with a head and a bar at both ends, from (x1, y1) to (x2, y2); level or upright only. */
+export function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
+  const upright = x1 === x2
+  const bar = (x: number, y: number): string =>
+    upright ? `M${round(x - 7)} ${round(y)}h14` : `M${round(x)} ${round(y - 7)}v14`
+  const head = (x: number, y: number, way: 1 | -1): string =>
+    upright
+      ? `M${round(x - HEAD)} ${round(y + way * HEAD)}L${round(x)} ${round(y)}l${HEAD} ${way * HEAD}`
+      : `M${round(x + way * HEAD)} ${round(y - HEAD)}L${round(x)} ${round(y)}l${way * HEAD} ${HEAD}`
+  const d = `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}${bar(x1, y1)}${bar(x2, y2)}${head(x1, y1, 1)}${head(x2, y2, -1)}`
+  return tag('path', { d, ...pen })
+}
+
+// The number stands on the wrap, whatever its colour: a light edge around the ink keeps it readable.
+const cased = (text: string, x: number, y: number): string =>
+  tag(
+    'text',
+    {
+      x,
+      y,
+      'font-size': 15,
+      'font-weight': 700,
+      'text-anchor': 'middle',
+      fill: INK.text,
+      stroke: INK.casing,
+      'stroke-width': 5,
+      'paint-order': 'stroke',
+    },
+    text,
+  )
+
+/** Length and diameter lines with nominal mm when `sizes` is on; only the line that is asked about otherwise. */
+export function measures(params: CellParameters, drawn: Scene, bounds: Box): string {
+  const whole = drawn.places['body'] as Place
+  const { diameter, length } = SIZE[params.format]
+  const px = whole.rx / 1.15
+  const grow = cellOf(params.format).grow
+  const top =
+    whole.y - whole.ry + px * 0.3 - px * 0.17 - (params.top === 'button' ? 2 : 0.9) * grow * (px / (diameter / 2))
+  const low = whole.y + whole.ry - px * 0.3 + px * 0.02
+  const x = Math.min(whole.x + px + 16, bounds.x + bounds.width - 10)
+  const ask = params.pointAt
+  let out = ''
+  if (params.sizes || ask === 'length') {
+    out += dimensionLine(x, top, x, low)
+    if (params.sizes) out += textLine(`${length}`, x + 8, (top + low) / 2 + 5, { size: 15, weight: 'bold' })
+  }
+  if (params.sizes || ask === 'diameter') {
+    const y = whole.y + whole.ry * 0.25
+    out += dimensionLine(whole.x - px, y, whole.x + px, y)
+    if (params.sizes) out += cased(`${diameter}`, whole.x, y - 10)
+  }
+  return part('measures', out)
+}

@@ -1,0 +1,100 @@
+// What a drawn cell can show: every parameter, its allowed values and its default, in one table.
+import { WRAP, type WrapColour } from '../ink.ts'
+
+export const VIEWS = ['side', 'top', 'top-angle', 'cut-away'] as const
+export const FORMATS = ['14500', '18650', '20700', '21700', '26650'] as const
+
+export type View = (typeof VIEWS)[number]
+export type Format = (typeof FORMATS)[number]
+
+/** Parameters that take one of a few words; the first word is the default. */
+export const CHOICES = {
+  /** from where the cell is seen */
+  view: VIEWS,
+  /** which end `top` and `top-angle` look at */
+  end: ['positive', 'negative'],
+  format: ['18650', '14500', '20700', '21700', '26650'],
+  wrap: ['whole', 'torn', 'missing'],
+  wrapColour: Object.keys(WRAP) as WrapColour[],
+  /** another wrap below the outer one */
+  secondWrap: ['none', 'clear', 'coloured'],
+  ring: ['whole', 'torn', 'missing', 'second'],
+  ringColour: ['white', 'grey', 'black', 'green'],
+  /** shape of the positive top: level with the rim, or a raised button */
+  top: ['flat', 'button'],
+  vent: ['plain', 'lines', 'button', 'smooth'],
+  /** marks of an earlier pack on the end that is shown: burnt pits, or torn nickel strip that still sticks */
+  welds: ['none', 'scars', 'nickel'],
+  terminal: ['clean', 'ground'],
+  lettering: ['none', 'can', 'wrap', 'second-wrap'],
+  letteringPrint: ['sharp', 'faint', 'blurred', 'broken'],
+  code: ['none', 'wrap', 'can'],
+  codePrint: ['clear', 'faint', 'dark', 'smeared', 'solid'],
+  dent: ['none', 'side', 'top-edge', 'bottom-edge'],
+  leak: ['none', 'top', 'bottom'],
+  rust: ['none', 'top', 'bottom'],
+  heat: ['none', 'hot', 'smoke'],
+} as const satisfies Record<string, readonly string[]>
+
+/** Parameters that count something: least, most, default. */
+export const COUNTS = {
+  /** legs the top contact stands on */
+  legs: { least: 2, most: 6, usual: 3 },
+  /** dimples in the can's shoulder, under the insulating ring */
+  dimples: { least: 0, most: 4, usual: 0 },
+  /** radial lines of `vent: lines` */
+  ventLines: { least: 2, most: 8, usual: 4 },
+  /** small weld marks on the top contact, as a maker leaves them */
+  weldMarks: { least: 0, most: 4, usual: 0 },
+} as const
+
+/** Parameters that are yes or no; all default to no. */
+export const SWITCHES = ['seam', 'board', 'swollen', 'wet', 'sizes'] as const
+
+/** What can be pointed at, and in which views it can be seen. */
+export const PARTS = {
+  side: [
+    'body',
+    'wrap',
+    'seam',
+    'second-wrap',
+    'lettering',
+    'lettering-print',
+    'code',
+    'code-print',
+    'top',
+    'bottom',
+    'board',
+    'dent',
+    'leak',
+    'rust',
+    'swelling',
+    'wet',
+    'heat',
+    'length',
+    'diameter',
+  ],
+  top: ['top', 'wrap', 'ring', 'legs', 'dimples', 'vent', 'weld-marks', 'welds', 'terminal', 'leak', 'rust', 'wet'],
+  'top-angle': ['top', 'wrap', 'ring', 'legs', 'dimples', 'vent', 'welds', 'terminal', 'leak', 'rust', 'wet', 'heat'],
+  'cut-away': ['wrap', 'second-wrap', 'ring', 'legs', 'dimples', 'vent', 'can'],
+} as const satisfies Record<View, readonly string[]>
+
+export type Part = (typeof PARTS)[View][number] | 'none'
+
+type Choice = { -readonly [K in keyof typeof CHOICES]: (typeof CHOICES)[K][number] }
+type Count = { -readonly [K in keyof typeof COUNTS]: number }
+type Switch = Record<(typeof SWITCHES)[number], boolean>
+
+/** Everything a cell drawing depends on. */
+export type CellParameters = Choice & Count & Switch & { pointAt: Part }
+
+/** The picture of an ordinary cell: every default. */
+export const USUAL: CellParameters = {
+  ...(Object.fromEntries(Object.entries(CHOICES).map(([key, words]) => [key, words[0]])) as unknown as Choice),
+  ...(Object.fromEntries(Object.entries(COUNTS).map(([key, count]) => [key, count.usual])) as unknown as Count),
+  ...(Object.fromEntries(SWITCHES.map(key => [key, false])) as unknown as Switch),
+  pointAt: 'none',
+}
+
+/** Fills what is left out with the defaults. */
+export const completeCell = (some: Partial<CellParameters>): CellParameters => ({ ...USUAL, ...some })

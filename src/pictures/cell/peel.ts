@@ -1,0 +1,192 @@
+// A close-up of the side with the layers laid back one by one, so that one sees on which of them the print is.
+import { INK, METAL, STROKE, WRAP } from '../ink.ts'
+import { part, round, tag } from '../svg.ts'
+import { groundOf, printOn } from './body.ts'
+import { dotCode } from './dot-code.ts'
+import { breaks, LETTERS, letter } from './lettering.ts'
+import type { CellParameters } from './parameters.ts'
+import type { Box } from './scene.ts'
+
+type Layer = 'can' | 'second-wrap' | 'wrap'
+type Zone = { layer: Layer; from: number }
+
+/** Parts that are shown by laying layers back. */
+export const PEELED = ['lettering', 'lettering-print', 'code', 'code-print', 'second-wrap', 'seam'] as const
+export type Peeled = (typeof PEELED)[number]
+
+const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+
+function zones(params: CellParameters, about: Peeled): Zone[] {
+  if (params.wrap === 'missing') return [{ layer: 'can', from: 0 }]
+  if (about === 'seam' || about === 'lettering-print' || about === 'code-print') {
+    const place = about === 'code-print' ? params.code : params.lettering
+    const bare = about !== 'seam' && place === 'can'
+    return bare ? [{ layer: 'can', from: 0 }] : [{ layer: 'wrap', from: 0 }]
+  }
+  const second = params.secondWrap !== 'none' || (about === 'lettering' && params.lettering === 'second-wrap')
+  const first: Zone = { layer: 'can', from: 0 }
+  if (!second)
+    return [first, { layer: 'wrap', from: about === 'second-wrap' || params.lettering === 'wrap' ? 0.34 : 0.45 }]
+  return [first, { layer: 'second-wrap', from: 0.22 }, { layer: 'wrap', from: 0.63 }]
+}
+
+function skin(params: CellParameters, zone: Zone, box: Box, last: boolean): string {
+  const x = box.x + zone.from * box.width
+  const end = box.x + box.width
+  const bow = box.height * 0.1
+  const [top, low] = [round(box.y), round(box.y + box.height)]
+  // The left edge bows with the cylinder; the first layer and the far end are broken off in a wave.
+  const left =
+    zone.from === 0
+      ? `M${round(x)} ${top}q${round(-bow)} ${round(box.height / 4)} 0 ${round(box.height / 2)}t0 ${round(box.height / 2)}`
+      : `M${round(x)} ${top}Q${round(x - bow * 2)} ${round(box.y + box.height / 2)} ${round(x)} ${low}`
+  const d = `${left}H${round(end)}q${round(bow)} ${round(-box.height / 4)} 0 ${round(-box.height / 2)}t0 ${round(-box.height / 2)}Z`
+  const clear =
+    zone.layer === 'second-wrap'
+      ? params.secondWrap !== 'coloured'
+      : zone.layer === 'wrap' && params.wrapColour === 'clear'
+  const fill =
+    zone.layer === 'can'
+      ? METAL.light
+      : clear
+        ? '#ffffff'
+        : zone.layer === 'wrap'
+          ? groundOf(params)
+          : WRAP[params.wrapColour === 'pink' ? 'blue' : 'pink']
+  const body = tag('path', {
+    d,
+    fill,
+    'fill-opacity': clear ? 0.5 : undefined,
+    stroke: INK.line,
+    'stroke-width': last || zone.from > 0 ? STROKE.outline : STROKE.inner,
+  })
+  const glare = clear
+    ? tag('path', {
+        d: [0.12, 0.2, 0.3]
+          .map(
+            s =>
+              `M${round(x + s * box.width)} ${round(box.y + box.height * 0.08)}l${round(-box.height * 0.1)} ${round(box.height * 0.84)}`,
+          )
+          .join(''),
+        stroke: '#ffffff',
+        'stroke-width': 5,
+        fill: 'none',
+      })
+    : ''
+  // The laid-back edge curls up: a light lip along it.
+  const lip =
+    zone.from > 0
+      ? tag('path', {
+          d: `M${round(x)} ${top}Q${round(x - bow * 2)} ${round(box.y + box.height / 2)} ${round(x)} ${low}q${round(-bow * 1.1)} ${round(-box.height / 2)} 0 ${round(-box.height)}Z`.replace(
+            /q.*Z/,
+            `Q${round(x - bow * 2 + box.height * 0.13)} ${round(box.y + box.height / 2)} ${round(x)} ${top}Z`,
+          ),
+          fill: '#fdfdfb',
+          ...edge,
+        })
+      : ''
+  return part(`layer-${zone.layer}`, body, glare, lip)
+}
+
+function shade(box: Box): string {
+  return part(
+    'shading',
+    tag('rect', {
+      x: box.x,
+      y: box.y + box.height * 0.78,
+      width: box.width,
+      height: box.height * 0.2,
+      fill: INK.line,
+      'fill-opacity': 0.13,
+    }),
+    tag('rect', {
+      x: box.x + 2,
+      y: box.y + box.height * 0.1,
+      width: box.width - 4,
+      height: box.height * 0.08,
+      fill: '#ffffff',
+      'fill-opacity': 0.5,
+    }),
+  )
+}
+
+const startOf = (list: Zone[], layer: Layer): number => list.find(zone => zone.layer === layer)?.from ?? 0
+
+/** Where groups of letters stand, as shares of the width: all on one layer, or half of them running on under the next. */
+function groups(list: Zone[], home: Layer): { text: string; from: number; to: number; under: boolean }[] {
+  const i = list.findIndex(zone => zone.layer === home)
+  const from = list[i]?.from ?? 0
+  const next = list[i + 1]
+  const [first = '', second = ''] = LETTERS.split(' ')
+  if (next === undefined)
+    return [{ text: list.length === 1 ? LETTERS : first, from: from + 0.05, to: 0.95, under: false }]
+  return [
+    { text: first, from: from + 0.03, to: next.from - 0.05, under: false },
+    { text: second, from: next.from + 0.03, to: 0.95, under: true },
+  ]
+}
+
+function letters(params: CellParameters, list: Zone[], box: Box): string {
+  if (params.lettering === 'none') return ''
+  const home: Layer = list.some(zone => zone.layer === params.lettering) ? (params.lettering as Layer) : 'wrap'
+  const ink = home === 'wrap' ? printOn(params) : INK.line
+  const ground = home === 'wrap' ? groundOf(params) : METAL.light
+  const set = groups(list, home)
+  const size = Math.min(
+    box.height * 0.46,
+    ...set.map(one => (((one.to - one.from) * box.width) / one.text.length) * 1.45),
+  )
+  const base = box.y + box.height * 0.47 + size * 0.36
+  return part(
+    'lettering',
+    ...set.map(({ text, from, to, under }) => {
+      const width = (to - from) * box.width
+      const step = Math.min(width / text.length, size * 0.72)
+      const start = box.x + from * box.width + (width - step * text.length) / 2
+      const see = under && params.wrapColour !== 'clear' ? 0.34 : 1
+      const signs = [...text].map((sign, k) =>
+        letter(sign, start + step * (k + 0.5), base, size, params.letteringPrint, ink, see),
+      )
+      const broken = params.letteringPrint === 'broken' ? breaks(start, base, step * text.length, size, ground) : ''
+      return signs.join('') + broken
+    }),
+  )
+}
+
+function code(params: CellParameters, list: Zone[], box: Box): string {
+  if (params.code === 'none') return ''
+  const alone = list.length === 1
+  const split = startOf(list, 'wrap')
+  const share = alone ? 0.5 : params.code === 'can' ? split / 2 - 0.02 : (split + 1) / 2 + 0.02
+  const room = alone ? 1 : params.code === 'can' ? split : 1 - split
+  const side = Math.min(box.height * (alone ? 0.74 : 0.56), room * box.width * 0.66)
+  return dotCode(
+    box.x + share * box.width,
+    box.y + box.height * 0.47,
+    side,
+    params.codePrint,
+    params.code === 'can' ? INK.line : printOn(params),
+  )
+}
+
+/** Draws the close-up of `about` into `box`. */
+export function peel(params: CellParameters, about: Peeled, box: Box): string {
+  const list = zones(params, about)
+  const seam =
+    about === 'seam' && params.seam
+      ? part(
+          'seam',
+          tag('path', {
+            d: `M${box.x} ${box.y + box.height * 0.52}h${box.width}m0 ${box.height * 0.1}h${-box.width}`,
+            fill: 'none',
+            ...edge,
+          }),
+        )
+      : ''
+  const marks = about.startsWith('lettering')
+    ? letters(params, list, box)
+    : about.startsWith('code')
+      ? code(params, list, box)
+      : ''
+  return part('peel', ...list.map((zone, i) => skin(params, zone, box, i === list.length - 1)), shade(box), seam, marks)
+}

@@ -1,0 +1,66 @@
+// What an earlier life leaves on a terminal: burnt weld pits, torn nickel strip, grinding marks.
+import { INK, METAL, STROKE } from '../ink.ts'
+import { type Point, part, round, tag } from '../svg.ts'
+import { blob } from './blob.ts'
+import type { CellParameters } from './parameters.ts'
+
+/** The terminal's face on paper: middle, half width, half height in px. */
+export type Face = Point & { rx: number; ry: number }
+
+const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+
+const pit = (face: Face, dx: number, dy: number, size: number, turn: number): string => {
+  const x = face.x + dx * face.rx
+  const y = face.y + dy * face.ry
+  const [rx, ry] = [size * face.rx, size * face.ry]
+  return (
+    tag('path', { d: blob(x, y, rx * 1.5, ry * 1.5, turn), fill: '#8a6a3f', 'fill-opacity': 0.5 }) +
+    tag('path', { d: blob(x, y, rx, ry, turn + 2), fill: '#2a2622', stroke: INK.line, 'stroke-width': STROKE.fine }) +
+    tag('path', { d: blob(x - rx * 0.15, y - ry * 0.15, rx * 0.4, ry * 0.4, turn), fill: METAL.mid })
+  )
+}
+
+const pits = (face: Face): string =>
+  [
+    [-0.42, -0.3],
+    [0.4, -0.36],
+    [-0.36, 0.36],
+    [0.44, 0.3],
+  ]
+    .map(([x = 0, y = 0], i) => pit(face, x, y, 0.17, i))
+    .join('')
+
+function strip(face: Face): string {
+  const at = (dx: number, dy: number): string => `${round(face.x + dx * face.rx)} ${round(face.y + dy * face.ry)}`
+  const shape = `M${at(-0.62, -0.42)}L${at(1.3, -0.42)}L${at(1.5, -0.2)}L${at(1.3, -0.05)}L${at(1.62, 0.12)}L${at(1.36, 0.28)}L${at(1.46, 0.46)}L${at(-0.62, 0.46)}Z`
+  return (
+    tag('path', { d: shape, fill: '#efe9d6', ...edge }) +
+    [
+      [-0.3, -0.12],
+      [-0.3, 0.2],
+      [0.3, -0.12],
+      [0.3, 0.2],
+    ]
+      .map(([x = 0, y = 0], i) => pit(face, x, y, 0.1, i))
+      .join('')
+  )
+}
+
+function scratches(face: Face): string {
+  const strokes = Array.from({ length: 9 }, (_, i) => {
+    const t = -0.8 + i * 0.2
+    const half = Math.sqrt(1 - t * t) * 0.92
+    const [ax, ay] = [t * 0.55 - half * 0.83, t * 0.83 + half * 0.55]
+    const [bx, by] = [t * 0.55 + half * 0.83, t * 0.83 - half * 0.55]
+    return `M${round(face.x + ax * face.rx)} ${round(face.y + ay * face.ry)}L${round(face.x + bx * face.rx)} ${round(face.y + by * face.ry)}`
+  })
+  return (
+    tag('path', { d: blob(face.x, face.y, face.rx * 0.8, face.ry * 0.8, 1), fill: '#ffffff', 'fill-opacity': 0.75 }) +
+    tag('path', { d: strokes.join(''), stroke: METAL.deep, 'stroke-width': STROKE.inner, fill: 'none' })
+  )
+}
+
+/** Draws the marks on the terminal face. */
+export const terminalMarks = (params: CellParameters, face: Face): string =>
+  part('ground', params.terminal === 'ground' ? scratches(face) : '') +
+  part('welds', params.welds === 'scars' ? pits(face) : params.welds === 'nickel' ? strip(face) : '')

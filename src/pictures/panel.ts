@@ -1,0 +1,37 @@
+// The sheet a picture is drawn on: its own light panel, so that it reads on a dark page as well as on a light one.
+import type { AltFact } from './alt/alt-fact.ts'
+import type { Drawing } from './drawing.ts'
+import { FONT, INK } from './ink.ts'
+import { tag } from './svg.ts'
+
+/** Width in px for which strokes and type sizes are chosen: a phone in upright position. */
+export const SHEET_WIDTH = 360
+
+/** Closes a drawing: panel, frame and content in one SVG of the given size in px. */
+export function panel(width: number, height: number, content: string, about: readonly AltFact[]): Drawing {
+  const svg = tag(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width,
+      height,
+      viewBox: `0 0 ${width} ${height}`,
+      'font-family': FONT,
+      'font-weight': 500,
+      'stroke-linejoin': 'round',
+      'stroke-linecap': 'round',
+    },
+    tag('rect', {
+      x: 0.75,
+      y: 0.75,
+      width: width - 1.5,
+      height: height - 1.5,
+      rx: 10,
+      fill: INK.panel,
+      stroke: INK.edge,
+      'stroke-width': 1.5,
+    }),
+    content,
+  )
+  return { svg, width, height, about }
+}

@@ -1,0 +1,38 @@
+// Breaks text into lines that fit a width: nothing is ever cut away, a word too long for a line is split.
+import { measureText, type Weight } from './measure.ts'
+
+// Scripts written without spaces break between any two letters.
+const pieces = (text: string): string[] =>
+  text
+    .split(/(?<=[\s\u200b-])|(?<=[\u3040-\u30ff\u3400-\u9fff])|(?=[\u3040-\u30ff\u3400-\u9fff])/u)
+    .filter(piece => piece !== '')
+
+function splitLong(word: string, width: number, size: number, weight: Weight): string[] {
+  const parts: string[] = []
+  let part = ''
+  for (const letter of word) {
+    if (part !== '' && measureText(part + letter, size, weight) > width) {
+      parts.push(part)
+      part = ''
+    }
+    part += letter
+  }
+  return part === '' ? parts : [...parts, part]
+}
+
+/** The lines of `text` at `size` px within `width` px; line breaks in the text are kept, every letter comes back. */
+export function wrapText(text: string, width: number, size: number, weight: Weight = 'medium'): string[] {
+  const lines: string[] = []
+  for (const paragraph of text.trim().split(/\r?\n/)) {
+    let line = ''
+    for (const piece of pieces(paragraph).flatMap(word => splitLong(word, width, size, weight))) {
+      if (line !== '' && measureText((line + piece).trimEnd(), size, weight) > width) {
+        lines.push(line.trim())
+        line = ''
+      }
+      line += piece
+    }
+    lines.push(line.trim())
+  }
+  return lines
+}
