@@ -1,0 +1,92 @@
+// Charge and energy of stretches of a trace by the trapezoid rule, with the sums the uncertainty budget needs.
+import type { Rows, Trace } from './trace.ts'
+
+export interface Integral {
+  /** ∫ I dt in A·s. */
+  readonly charge_As: number
+  /** ∫ V·I dt in W·s: not charge times mean voltage. */
+  readonly energy_Ws: number
+  /** ∫ V dt in V·s, which a current offset multiplies into energy. */
+  readonly voltage_Vs: number
+  readonly duration_s: number
+  /** Σ w² of the trapezoid weights, in s²: noise of independent samples averages with it. */
+  readonly weightSquares_s2: number
+}
+
+export const nothing: Integral = { charge_As: 0, energy_Ws: 0, voltage_Vs: 0, duration_s: 0, weightSquares_s2: 0 }
+
+/** Where a stretch ends between two samples, by linear interpolation. */
+export interface End {
+  readonly time_s: number
+  readonly voltage_V: number
+  readonly current_A: number
+}
+
+/** The trapezoid integral over rows, and on from the last row to `end` where one is given. */
+export function integrate(trace: Trace, { from, to }: Rows, end?: End): Integral {
+  const { time_s, voltage_V, current_A } = trace
+  let charge = 0
+  let energy = 0
+  let voltage = 0
+  let squares = 0
+  let before = 0
+  let [t, v, i] = [time_s[from]!, voltage_V[from]!, current_A[from]!]
+  const start = t
+  const step = (t2: number, v2: number, i2: number) => {
+    const half = (t2 - t) / 2
+    charge += (i + i2) * half
+    energy += (v * i + v2 * i2) * half
+    voltage += (v + v2) * half
+    squares += (before + half) ** 2
+    before = half
+    t = t2
+    v = v2
+    i = i2
+  }
+  for (let row = from + 1; row <= to; row++) step(time_s[row]!, voltage_V[row]!, current_A[row]!)
+  if (end) step(end.time_s, end.voltage_V, end.current_A)
+  return {
+    charge_As: charge,
+    energy_Ws: energy,
+    voltage_Vs: voltage,
+    duration_s: t - start,
+    weightSquares_s2: squares + before ** 2,
+  }
+}
+
+/** Sum of two integrals over different stretches. */
+export function add(a: Integral, b: Integral): Integral {
+  return {
+    charge_As: a.charge_As + b.charge_As,
+    energy_Ws: a.energy_Ws + b.energy_Ws,
+    voltage_Vs: a.voltage_Vs + b.voltage_Vs,
+    duration_s: a.duration_s + b.duration_s,
+    weightSquares_s2: a.weightSquares_s2 + b.weightSquares_s2,
+  }
+}
+
+/**
+ * ∫ y dt over rows by Simpson's rule for uneven steps; with an odd number of intervals the mean of the two ways to
+ * leave one to the trapezoid rule. Its distance from the trapezoid integral is the discretisation in the budget.
+ */
+export function simpson(trace: Trace, { from, to }: Rows, at: (row: number) => number): number {
+  const t = trace.time_s
+  const trapezoid = (row: number) => ((t[row + 1]! - t[row]!) * (at(row) + at(row + 1))) / 2
+  const parabolas = (first: number, last: number) => {
+    let sum = 0
+    for (let row = first; row + 2 <= last; row += 2) {
+      const [h0, h1] = [t[row + 1]! - t[row]!, t[row + 2]! - t[row + 1]!]
+      if (h0 <= 0 || h1 <= 0) {
+        sum += trapezoid(row) + trapezoid(row + 1)
+        continue
+      }
+      const h = h0 + h1
+      sum += (h / 6) * ((2 - h1 / h0) * at(row) + (h * h * at(row + 1)) / (h0 * h1) + (2 - h0 / h1) * at(row + 2))
+    }
+    return sum
+  }
+  const intervals = to - from
+  if (intervals < 2) return intervals === 1 ? trapezoid(from) : 0
+  if (intervals % 2 === 0) return parabolas(from, to)
+  return (parabolas(from, to - 1) + trapezoid(to - 1) + trapezoid(from) + parabolas(from + 1, to)) / 2
+}
