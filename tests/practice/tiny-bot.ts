@@ -18,6 +18,8 @@ export interface TinyBot {
   readonly heard: string[]
   /** Errors its handlers threw. */
   readonly errors: unknown[]
+  /** Resolves when no handler is at work. */
+  settled(): Promise<void>
   stop(): Promise<void>
 }
 
@@ -30,6 +32,7 @@ export async function startTinyBot(
 ): Promise<TinyBot> {
   const heard: string[] = []
   const errors: unknown[] = []
+  const working = new Set<Promise<unknown>>()
   const { rest, ...others } = options
   const client = new Client({
     intents: [GatewayIntentBits.Guilds],
@@ -42,11 +45,22 @@ export async function startTinyBot(
   })
   client.on(Events.InteractionCreate, interaction => {
     heard.push(interaction.id)
-    handler(interaction).catch(error => errors.push(error))
+    const work = handler(interaction)
+      .catch(error => errors.push(error))
+      .finally(() => working.delete(work))
+    working.add(work)
   })
   const ready = new Promise(resolve => client.once(Events.ClientReady, resolve))
   await client.login(standIn.botToken)
   await ready
   await client.rest.put(Routes.applicationCommands(client.application?.id ?? ''), { body: commands })
-  return { client: client as Client<true>, heard, errors, stop: () => client.destroy() }
+  return {
+    client: client as Client<true>,
+    heard,
+    errors,
+    async settled() {
+      while (working.size > 0) await Promise.all(working)
+    },
+    stop: () => client.destroy(),
+  }
 }

@@ -78,7 +78,8 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
       if (d['token'] !== botToken) return socket.close(4004, 'Authentication failed.')
       const known = [...sessions].find(one => one.id === d['session_id'])
       if (known === undefined) return say(9, false)
-      known.socket?.terminate()
+      // After op 9 "resumable" the bot resumes on the line it already has.
+      if (known.socket !== socket) known.socket?.terminate()
       known.socket = socket
       known.awaySince = null
       session = known

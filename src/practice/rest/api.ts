@@ -59,7 +59,7 @@ export async function answerApi(room: Room, request: IncomingMessage, response: 
     byFault: ordered !== undefined,
   })
   if (weather.some(one => one.kind === 'lose')) {
-    request.socket.destroy()
+    request.socket.resetAndDestroy()
     return
   }
   send(response, answer)
