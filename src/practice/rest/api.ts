@@ -25,6 +25,9 @@ const ROUTES: readonly Route[] = [
   ...COMMAND_ROUTES,
 ]
 
+/** Discord's limit for one file on a server without boosts. */
+const MOST_FILE = 10 * 1024 * 1024
+
 /** Answers a request whose path starts with `/api`. */
 export async function answerApi(room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> {
   const url = new URL(request.url ?? '/', 'http://stand-in')
@@ -37,6 +40,7 @@ export async function answerApi(room: Room, request: IncomingMessage, response: 
   const ordered = weather.find(one => one.kind === 'answer')
   let answer: Answer
   if (ordered !== undefined) answer = orderedAnswer(ordered.answer)
+  else if (body.ok && body.files.some(file => file.bytes.length > MOST_FILE)) answer = REFUSED.tooLarge
   else if (!body.ok) answer = body.why === 'too-large' ? REFUSED.tooLarge : REFUSED.notJson
   else {
     const found = findRoute(ROUTES, method, path)
