@@ -19,6 +19,7 @@ const TELLS: readonly Tell[] = [
   { key: 'leak', views: OUTSIDE, parts: ['leak'], rank: RANK.damage },
   { key: 'swollen', views: SIDE, parts: ['swelling'], rank: RANK.damage },
   { key: 'dent', views: ['side', 'top-angle'], parts: ['dent'], rank: RANK.damage },
+  { key: 'scorched', views: SIDE, parts: ['scorch'], rank: RANK.damage },
   { key: 'rust', views: OUTSIDE, parts: ['rust'], rank: RANK.damage },
   { key: 'wet', views: OUTSIDE, parts: ['wet'], rank: RANK.damage },
   { key: 'wrap', views: ALL, parts: ['wrap'], rank: RANK.damage },
@@ -26,6 +27,7 @@ const TELLS: readonly Tell[] = [
   { key: 'secondWrap', views: ALL, parts: ['second-wrap'], rank: RANK.tell },
   { key: 'welds', views: ENDS, parts: ['welds'], rank: RANK.tell },
   { key: 'terminal', views: ENDS, parts: ['terminal'], rank: RANK.tell },
+  { key: 'contact', views: ENDS, parts: [], rank: RANK.tell },
   { key: 'legs', views: ENDS, parts: ['legs'], rank: RANK.tell, always: true },
   { key: 'dimples', views: TOPS, parts: ['dimples'], rank: RANK.tell },
   { key: 'vent', views: TOPS, parts: ['vent'], rank: RANK.tell },
@@ -34,6 +36,7 @@ const TELLS: readonly Tell[] = [
   { key: 'letteringPrint', views: SIDE, parts: ['lettering-print'], rank: RANK.tell },
   { key: 'code', views: SIDE, parts: ['code'], rank: RANK.tell },
   { key: 'codePrint', views: SIDE, parts: ['code-print'], rank: RANK.tell },
+  { key: 'codeKind', views: SIDE, parts: [], rank: RANK.tell },
   { key: 'top', views: ALL, parts: ['top'], rank: RANK.tell },
   { key: 'board', views: SIDE, parts: ['board'], rank: RANK.tell },
   { key: 'seam', views: SIDE, parts: ['seam'], rank: RANK.setting },
@@ -42,7 +45,7 @@ const TELLS: readonly Tell[] = [
 ]
 
 // On the negative end there is no contact, ring or vent to tell of.
-const POSITIVE_ONLY: readonly Key[] = ['ring', 'legs', 'dimples', 'vent', 'weldMarks', 'top', 'secondWrap']
+const POSITIVE_ONLY: readonly Key[] = ['ring', 'legs', 'contact', 'dimples', 'vent', 'weldMarks', 'top', 'secondWrap']
 
 const kebab = (key: string): string => key.replace(/[A-Z]/g, sign => `-${sign.toLowerCase()}`)
 
@@ -62,11 +65,14 @@ function tells(params: CellParameters, asking: boolean): AltFact[] {
   return TELLS.filter(
     tell => tell.views.includes(params.view) && !(hidden && POSITIVE_ONLY.includes(tell.key)),
   ).flatMap(tell => {
+    if (tell.key === 'legs' && params.contact === 'closed') return []
     const asked = tell.parts.includes(params.pointAt)
     // A question shows the usual cell and must not give the answer away: what is pointed at is told by its pointer.
     if (asked && !asking && params[tell.key] === USUAL[tell.key]) return []
     const printed =
-      tell.key !== 'letteringPrint' ? tell.key !== 'codePrint' || params.code !== 'none' : params.lettering !== 'none'
+      tell.key !== 'letteringPrint'
+        ? (tell.key !== 'codePrint' && tell.key !== 'codeKind') || params.code !== 'none'
+        : params.lettering !== 'none'
     const differs = params[tell.key] !== USUAL[tell.key] && printed
     return asked || differs || (tell.always === true && params.pointAt === 'none') ? [factOf(params, tell, asked)] : []
   })
@@ -109,3 +115,28 @@ export function describeOptions(
   })
   return [{ code: 'options', values: { n: cells.length }, rank: RANK.view }, ...shared, ...options]
 }
+
+/** What a reference sheet tells: each view's facts, without repeating what an earlier view told. */
+export function describeReference(cells: readonly CellParameters[]): AltFact[] {
+  const told: AltFact[] = []
+  for (const cell of cells) {
+    for (const fact of [...viewFacts(cell), ...tells(cell, true)])
+      if (!told.some(one => same(one, fact))) told.push(fact)
+  }
+  return [{ code: 'reference', values: { n: cells.length }, rank: RANK.view }, ...told]
+}
+
+/** What a verdict card tells: the word, each marked part's sentence, the caution (never dropped before anything else). */
+export const describeVerdict = (card: {
+  word: string
+  views: readonly { marks: readonly { text: string }[] }[]
+  reasons?: readonly string[]
+  caution: string
+}): AltFact[] => [
+  { code: 'verdict', values: { word: card.word }, rank: RANK.asked },
+  ...card.views
+    .flatMap(view => view.marks)
+    .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: RANK.against })),
+  ...(card.reasons ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: RANK.tell })),
+  { code: 'verdict-caution', values: { text: card.caution }, rank: RANK.asked },
+]

@@ -2,6 +2,7 @@
 import { INK, METAL, STROKE, WRAP } from '../ink.ts'
 import { line, part, round, tag } from '../svg.ts'
 import { type Cell, HEIGHT } from './anatomy.ts'
+import { blob } from './blob.ts'
 import { arc, type Camera, rise, spot } from './camera.ts'
 import { dotCode } from './dot-code.ts'
 import { LETTERS } from './lettering.ts'
@@ -66,7 +67,7 @@ function print(params: CellParameters, cell: Cell, camera: Camera): string {
       camera.x - r * 0.08,
       at(-cell.length * 0.76),
       r * 0.72,
-      params.codePrint,
+      { kind: params.codeKind, print: params.codePrint },
       printOn(params),
       see(params.code),
     )
@@ -118,6 +119,21 @@ function crease(params: CellParameters, cell: Cell, camera: Camera): string {
   return part('crease', tag('path', { d: line(shape, true), fill: INK.line, 'fill-opacity': 0.3 }))
 }
 
+/** A scorched patch on the wrap. */
+function scorch(params: CellParameters, cell: Cell, camera: Camera): string {
+  if (!params.scorched) return ''
+  const px = cell.radius * camera.scale
+  const [x, y] = [camera.x - px * 0.05, camera.y - rise(camera) * -cell.length * 0.58]
+  const patch = (rx: number, ry: number, fill: string, opacity: number, turn: number): string =>
+    tag('path', { d: blob(x, y, rx * px, ry * px, turn), fill, 'fill-opacity': opacity })
+  return part(
+    'scorch',
+    patch(0.82, 1.25, '#7a4a21', 0.55, 1),
+    patch(0.6, 0.95, '#3a2416', 0.85, 4),
+    patch(0.34, 0.5, '#140d09', 1, 2),
+  )
+}
+
 /** Draws the side down to `bottom` mm; `cut` ends it in a break line. */
 export function body(params: CellParameters, cell: Cell, camera: Camera, bottom: number, cut: boolean): string {
   const outline = silhouette(params, cell, camera, bottom, cut)
@@ -156,7 +172,7 @@ export function body(params: CellParameters, cell: Cell, camera: Camera, bottom:
     part('groove', groove) +
     part('seam', seam) +
     board +
-    (cut ? '' : print(params, cell, camera)) +
+    (cut ? '' : print(params, cell, camera) + scorch(params, cell, camera)) +
     tear(params, cell, camera, cut ? 0.6 : 1)
   )
 }

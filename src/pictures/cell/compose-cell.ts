@@ -2,7 +2,7 @@
 import { INK, STROKE } from '../ink.ts'
 import { oval, part, round, tag } from '../svg.ts'
 import { cutAway } from './cut-away.ts'
-import { pointer } from './mark.ts'
+import { halo, pointer } from './mark.ts'
 import { measures } from './measures.ts'
 import { outsideView } from './outside-view.ts'
 import type { CellParameters } from './parameters.ts'
@@ -31,15 +31,7 @@ function joined(params: CellParameters, about: Peeled, box: Box): Scene {
     'stroke-width': STROKE.inner,
     'stroke-dasharray': '1 5',
   })
-  const ring = tag('ellipse', {
-    cx: place.x,
-    cy: place.y,
-    rx: place.rx,
-    ry: place.ry,
-    fill: 'none',
-    stroke: INK.point,
-    'stroke-width': 3,
-  })
+  const ring = halo(place, INK.point, 3.2)
   return { svg: whole.svg + part('pointer', cone, ring) + peel(params, about, close), places: whole.places }
 }
 
@@ -60,39 +52,44 @@ const ZOOM: Readonly<Record<string, number>> = { vent: 1.45, 'weld-marks': 2.2 }
 const POSITIVE_ZOOM: Readonly<Record<string, number>> = { welds: 1.7, terminal: 2.1 }
 
 /** A round cut-out under a magnifying glass: rim and handle say that this is larger than life. */
-function enlarged(params: CellParameters, box: Box, zoom: number, ground: string): string {
+function enlarged(params: CellParameters, box: Box, zoom: number, ground: string): Scene {
   const r = Math.min(box.width, box.height) / 2 - 3
   const [cx, cy] = [box.x + box.width / 2, box.y + box.height / 2]
   const lens = { x: cx - r, y: cy - r, width: 2 * r, height: 2 * r }
-  const inner = tag(
-    'svg',
-    { ...lens, overflow: 'hidden' },
-    scene(params, { x: r - r * zoom, y: r - r * zoom, width: 2 * r * zoom, height: 2 * r * zoom }).svg,
-  )
-  const corners = tag('path', {
-    d: `M${round(lens.x - 1)} ${round(lens.y - 1)}h${round(2 * r + 2)}v${round(2 * r + 2)}h${round(-2 * r - 2)}Z${oval(cx, cy, r - 1, r - 1)}`,
-    'fill-rule': 'evenodd',
-    fill: ground,
-  })
+  const side = 2 * r * zoom
+  const inner = scene(params, { x: r - side / 2, y: r - side / 2, width: side, height: side })
+  const cut = `M${round(lens.x - 1)} ${round(lens.y - 1)}h${round(2 * r + 2)}v${round(2 * r + 2)}h${round(-2 * r - 2)}Z${oval(cx, cy, r - 1, r - 1)}`
   const k = r * Math.SQRT1_2
   const handle = `M${round(cx + k)} ${round(cy + k)}l${round(r * 0.22)} ${round(r * 0.22)}`
   const rim =
     tag('circle', { cx, cy, r: r - 1, fill: 'none', stroke: INK.line, 'stroke-width': 3.4 }) +
     tag('path', { d: handle, stroke: INK.line, 'stroke-width': 7 })
-  return inner + corners + part('lens', rim)
+  const svg =
+    tag('svg', { ...lens, overflow: 'hidden' }, inner.svg) +
+    tag('path', { d: cut, 'fill-rule': 'evenodd', fill: ground }) +
+    part('lens', rim)
+  const moved = Object.entries(inner.places).map(
+    ([name, p]) => [name, { ...p, x: p.x + lens.x, y: p.y + lens.y }] as const,
+  )
+  return { svg, places: Object.fromEntries(moved) }
 }
 
-/** A picture for an option: as large as the tell allows, unmarked. */
-export function lookClose(params: CellParameters, box: Box, ground: string): string {
+/**
+ * A picture for an option or a verdict: as large as the tell allows, without a pointer. `ground` is the colour around
+ * it.
+ */
+export function lookClose(params: CellParameters, box: Box, ground: string): Scene {
   const about = params.pointAt
   if (isPeeled(about) && params.view === 'side') {
     const height = Math.min(box.height, box.width * 0.56)
-    return peel(params, about, { x: box.x + 6, y: box.y + (box.height - height) / 2, width: box.width - 14, height })
+    const close = { x: box.x + 6, y: box.y + (box.height - height) / 2, width: box.width - 14, height }
+    const place = { x: box.x + box.width / 2, y: close.y + height * 0.47, rx: box.width * 0.4, ry: height * 0.4 }
+    return { svg: peel(params, about, close), places: { [about]: place } }
   }
   const zoom =
     params.view !== 'top' ? 1 : (ZOOM[about] ?? (params.end === 'positive' ? POSITIVE_ZOOM[about] : undefined) ?? 1)
   if (zoom > 1) return enlarged(params, box, zoom, ground)
   const whole = scene(params, box)
   const sized = params.view === 'side' && (about === 'length' || about === 'diameter' || params.sizes)
-  return whole.svg + (sized ? measures(params, whole, box) : '')
+  return { svg: whole.svg + (sized ? measures(params, whole, box) : ''), places: whole.places }
 }

@@ -39,6 +39,7 @@ function drum(camera: Camera, r: number, bottom: number, top: number, look: Look
 export function contact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift = 0): string {
   const { radius, grow } = cell
   const style = look === 'drawn' ? { fill: METAL.light, ...edge } : dashed
+  if (params.contact === 'closed') return closedContact(params, cell, camera, look, lift)
   const order = Array.from({ length: params.legs }, (_, i) => i).sort(
     (a, b) => Math.sin(spoke(a, params.legs)) - Math.sin(spoke(b, params.legs)),
   )
@@ -60,4 +61,14 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
     })
   })
   return part('legs', ...legs) + part('contact', plate) + part('weld-marks', ...marks)
+}
+
+/** A contact without gaps: one lid over the whole well. */
+function closedContact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift: number): string {
+  const { radius, grow } = cell
+  const flat = HEIGHT.flatTop * grow + lift
+  const lid = drum(camera, RADIUS.flangeInner * 1.02 * radius, HEIGHT.flange * grow + lift, flat, look)
+  const z = params.top === 'button' ? HEIGHT.buttonTop * grow + lift : flat
+  const middle = drum(camera, RADIUS.button * radius, flat, Math.max(z, flat + 0.01), look)
+  return part('contact', lid, middle)
 }

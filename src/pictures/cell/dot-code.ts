@@ -32,34 +32,88 @@ const SHAPE: Readonly<Record<Print, { size: number; opacity: number }>> = {
   solid: { size: 0.62, opacity: 1 },
 }
 
-/** Draws the code in a square of `side` px whose middle is `x`, `y`, in one colour; `see` fades what lies under a wrap. */
-export function dotCode(x: number, y: number, side: number, print: Print, fill: string, see = 1): string {
-  const n = DOTS.length
+type Kind = CellParameters['codeKind']
+
+// A hint of a Data Matrix: solid left and bottom edges around the same dots; still 8 × 8, so no reader knows the size.
+const EDGE_L = DOTS.map((row, j) => (j === DOTS.length - 1 ? '1'.repeat(DOTS.length) : `1${row.slice(1)}`))
+
+/** Rows and columns of the code with corner squares: even, so neither QR (21, 25, …) nor Micro QR (11, 13, 15, 17). */
+export const CORNER_GRID = 16
+const CORNER = 5
+
+// A hint of a QR code: three squares in the corners, but hollow with a small dot, so that no line through them has the
+// 1:1:3:1:1 run that readers look for.
+const inCorner = (i: number, j: number): boolean => {
+  const far = CORNER_GRID - CORNER - 1
+  return (i <= CORNER && j <= CORNER) || (i >= far && j <= CORNER) || (i <= CORNER && j >= far)
+}
+
+function cornerSquares(left: number, top: number, side: number): string {
+  const step = side / CORNER_GRID
+  const far = (CORNER_GRID - CORNER) * step
+  const squares = [
+    [0, 0],
+    [far, 0],
+    [0, far],
+  ].map(([x = 0, y = 0]) => {
+    const ring = `M${left + x} ${top + y}h${CORNER * step}v${CORNER * step}h${-CORNER * step}Zm${step} ${step}v${3 * step}h${3 * step}v${-3 * step}Z`
+    const dot = tag('circle', { cx: left + x + 2.5 * step, cy: top + y + 2.5 * step, r: 0.4 * step })
+    return tag('path', { d: ring, 'fill-rule': 'evenodd' }) + dot
+  })
+  const cells: string[] = []
+  for (let j = 0; j < CORNER_GRID; j++) {
+    for (let i = 0; i < CORNER_GRID; i++) {
+      if (inCorner(i, j) || (i * 7 + j * 11 + i * j) % 5 > 1) continue
+      cells.push(tag('rect', { x: left + i * step, y: top + j * step, width: step * 0.86, height: step * 0.86 }))
+    }
+  }
+  return [...squares, ...cells].join('')
+}
+
+function dots(rows: readonly string[], left: number, top: number, side: number, print: Print): string {
+  const n = rows.length
   const step = side / n
-  const { size, opacity } = SHAPE[print]
-  const dots: string[] = []
-  DOTS.forEach((row, j) => {
+  const { size } = SHAPE[print]
+  let out = ''
+  rows.forEach((row, j) => {
     for (let i = 0; i < n; i++) {
-      const on = row[i] === '1'
       // Nearly solid print: the gaps have run full, but for a few.
       const filled = print === 'solid' && (i * 5 + j * 3) % 11 !== 0
-      if (!on && !filled) continue
-      const cx = x - side / 2 + (i + 0.5) * step
-      const cy = y - side / 2 + (j + 0.5) * step
-      dots.push(tag('circle', { cx, cy, r: size * step }))
+      if (row[i] !== '1' && !filled) continue
+      const [cx, cy] = [left + (i + 0.5) * step, top + (j + 0.5) * step]
+      out += tag('circle', { cx, cy, r: size * step })
       // Smeared: each dot drags a paler tail to the right.
       if (print === 'smeared') {
-        dots.push(
-          tag('ellipse', {
-            cx: cx + step * 0.75,
-            cy: cy + step * 0.12,
-            rx: step * 0.95,
-            ry: step * 0.26,
-            'fill-opacity': 0.45,
-          }),
-        )
+        out += tag('ellipse', {
+          cx: cx + step * 0.75,
+          cy: cy + step * 0.12,
+          rx: step * 0.95,
+          ry: step * 0.26,
+          'fill-opacity': 0.45,
+        })
       }
     }
   })
-  return part('code', tag('g', { fill, 'fill-opacity': opacity * see }, ...dots))
+  return out
+}
+
+/** Draws the code in a square of `side` px whose middle is `x`, `y`, in one colour; `see` fades what lies under a wrap. */
+export function dotCode(
+  x: number,
+  y: number,
+  side: number,
+  code: { kind: Kind; print: Print },
+  fill: string,
+  see = 1,
+): string {
+  const [left, top] = [x - side / 2, y - side / 2]
+  const bars =
+    code.kind === 'edge-l'
+      ? tag('path', { d: `M${left} ${top}h${side * 0.1}v${side * 0.9}h${side * 0.9}v${side * 0.1}h${-side}Z` })
+      : ''
+  const pattern =
+    code.kind === 'corner-squares'
+      ? cornerSquares(left, top, side)
+      : dots(code.kind === 'edge-l' ? EDGE_L : DOTS, left, top, side, code.print)
+  return part('code', tag('g', { fill, 'fill-opacity': SHAPE[code.print].opacity * see }, bars, pattern))
 }

@@ -6,11 +6,12 @@ import type { Box, Place } from './scene.ts'
 
 const LEAST = 11
 
-const halo = (place: Place, colour: string, width: number, dashes?: string): string => {
+/** A ring around a place, cased in white so that it shows on any colour; never smaller than a finger tip's worth. */
+export const halo = (place: Place, colour: string, width: number): string => {
   const shape = { cx: place.x, cy: place.y, rx: Math.max(LEAST, place.rx), ry: Math.max(LEAST, place.ry), fill: 'none' }
   return (
     tag('ellipse', { ...shape, stroke: INK.casing, 'stroke-width': width + 3.6 }) +
-    tag('ellipse', { ...shape, stroke: colour, 'stroke-width': width, 'stroke-dasharray': dashes })
+    tag('ellipse', { ...shape, stroke: colour, 'stroke-width': width })
   )
 }
 

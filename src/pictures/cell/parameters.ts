@@ -25,11 +25,15 @@ export const CHOICES = {
   vent: ['plain', 'lines', 'button', 'smooth'],
   /** marks of an earlier pack on the end that is shown: burnt pits, or torn nickel strip that still sticks */
   welds: ['none', 'scars', 'nickel'],
-  terminal: ['clean', 'ground'],
+  terminal: ['clean', 'ground', 'plated'],
+  /** the positive contact: standing on legs with gaps between them, or closed all round */
+  contact: ['legs', 'closed'],
   lettering: ['none', 'can', 'wrap', 'second-wrap'],
   letteringPrint: ['sharp', 'faint', 'blurred', 'broken'],
   code: ['none', 'wrap', 'can'],
   codePrint: ['clear', 'faint', 'dark', 'smeared', 'solid'],
+  /** what the code looks like: dots, an L along two edges, squares in three corners (no drawn code can be read) */
+  codeKind: ['dots', 'edge-l', 'corner-squares'],
   dent: ['none', 'side', 'top-edge', 'bottom-edge'],
   leak: ['none', 'top', 'bottom'],
   rust: ['none', 'top', 'bottom'],
@@ -49,7 +53,7 @@ export const COUNTS = {
 } as const
 
 /** Parameters that are yes or no; all default to no. */
-export const SWITCHES = ['seam', 'board', 'swollen', 'wet', 'sizes'] as const
+export const SWITCHES = ['seam', 'board', 'swollen', 'wet', 'scorched', 'sizes'] as const
 
 /** What can be pointed at, and in which views it can be seen. */
 export const PARTS = {
@@ -66,6 +70,7 @@ export const PARTS = {
     'bottom',
     'board',
     'dent',
+    'scorch',
     'leak',
     'rust',
     'swelling',

@@ -164,7 +164,7 @@ function code(params: CellParameters, list: Zone[], box: Box): string {
     box.x + share * box.width,
     box.y + box.height * 0.47,
     side,
-    params.codePrint,
+    { kind: params.codeKind, print: params.codePrint },
     params.code === 'can' ? INK.line : printOn(params),
   )
 }

@@ -60,7 +60,23 @@ function scratches(face: Face): string {
   )
 }
 
+/** Paint or plating that was added later: uneven, past the edge, with brush marks. */
+function coating(face: Face): string {
+  const brush = [-0.5, -0.15, 0.2, 0.55].map((t, i) => {
+    const half = 0.75 - Math.abs(t) * 0.4
+    return `M${round(face.x - half * face.rx)} ${round(face.y + t * face.ry)}q${round(half * face.rx)} ${round((i % 2 === 0 ? -1 : 1) * 0.16 * face.ry)} ${round(2 * half * face.rx)} 0`
+  })
+  return (
+    tag('path', {
+      d: blob(face.x + face.rx * 0.06, face.y + face.ry * 0.05, face.rx * 1.2, face.ry * 1.16, 3),
+      fill: '#a7c4dd',
+      ...edge,
+    }) + tag('path', { d: brush.join(''), stroke: '#ffffff', 'stroke-width': STROKE.outline, fill: 'none' })
+  )
+}
+
 /** Draws the marks on the terminal face. */
 export const terminalMarks = (params: CellParameters, face: Face): string =>
   part('ground', params.terminal === 'ground' ? scratches(face) : '') +
+  part('coating', params.terminal === 'plated' ? coating(face) : '') +
   part('welds', params.welds === 'scars' ? pits(face) : params.welds === 'nickel' ? strip(face) : '')

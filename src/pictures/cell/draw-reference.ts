@@ -1,0 +1,23 @@
+// What a known family looks like: a few views of the same cell, with words under them.
+import { describeReference } from '../alt/describe-cell.ts'
+import type { Drawing } from '../drawing.ts'
+import { INK } from '../ink.ts'
+import { panel, SHEET_WIDTH } from '../panel.ts'
+import { lookClose } from './compose-cell.ts'
+import { type CellParameters, completeCell } from './parameters.ts'
+import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
+
+/** One view of the family's cell and the words under it, handed in. */
+export type ReferenceView = { show: Partial<CellParameters>; label?: string }
+
+/** Draws the views in two columns, 360 px wide. */
+export function drawReference(views: readonly ReferenceView[]): Drawing {
+  const cells = views.map(view => completeCell(view.show))
+  const list = cells.map((params, i) => ({
+    name: `view-${i + 1}`,
+    label: views[i]?.label ?? '',
+    draw: (box: Parameters<typeof lookClose>[1]): string => lookClose(params, box, INK.casing).svg,
+  }))
+  const laid = tiles(list, Math.max(88, ...cells.map(tileHeight)), TILE_GAP)
+  return panel(SHEET_WIDTH, Math.ceil(laid.height + TILE_GAP), laid.svg, describeReference(cells))
+}

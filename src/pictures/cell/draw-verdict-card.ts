@@ -1,0 +1,114 @@
+// The verdict card: the word, the cell with the contradicted parts numbered, why, and the caution. All words handed in.
+import { describeVerdict } from '../alt/describe-cell.ts'
+import type { Drawing } from '../drawing.ts'
+import { INK } from '../ink.ts'
+import { panel, SHEET_WIDTH } from '../panel.ts'
+import { part, round, tag } from '../svg.ts'
+import { textBlock } from '../type/text-block.ts'
+import { lookClose } from './compose-cell.ts'
+import { numberBadge, numberedMark } from './mark.ts'
+import { type CellParameters, completeCell, type Part } from './parameters.ts'
+import type { Box } from './scene.ts'
+import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
+import { TONE, type VerdictTone, verdictSign } from './verdict-sign.ts'
+
+/** A part that does not fit, and the sentence that says so. */
+export type VerdictMark = { part: Exclude<Part, 'none'>; text: string }
+
+/** The answers' cell in one view, with the marks that can be seen there. */
+export type VerdictView = { show: Partial<CellParameters>; marks: readonly VerdictMark[] }
+
+export type VerdictCard = {
+  tone: VerdictTone
+  /** the verdict in the reader's language */
+  word: string
+  /** at most two or three views; their marks are numbered through */
+  views: readonly VerdictView[]
+  /** reasons that have no place on the cell */
+  reasons?: readonly string[]
+  /** the do-not-use-if-unsure guidance: always drawn whole */
+  caution: string
+}
+
+const MARGIN = 14
+
+function heading(card: VerdictCard): { svg: string; height: number } {
+  const words = textBlock(card.word, 62, 13, SHEET_WIDTH - 62 - MARGIN, { size: 24, weight: 'bold', fill: INK.casing })
+  const height = Math.max(52, words.height + 22)
+  const band = `M1.5 ${height}V10.5A9 9 0 0 1 10.5 1.5H${SHEET_WIDTH - 10.5}A9 9 0 0 1 ${SHEET_WIDTH - 1.5} 10.5V${height}Z`
+  const svg = tag('path', { d: band, fill: TONE[card.tone] }) + verdictSign(card.tone, 33, height / 2, 16) + words.svg
+  return { svg: part('verdict', svg), height }
+}
+
+function pictures(card: VerdictCard, top: number): { svg: string; height: number } {
+  if (card.views.length === 0) return { svg: '', height: 0 }
+  let number = 0
+  const list = card.views.map((view, i) => {
+    const params = completeCell({ ...view.show, pointAt: view.marks[0]?.part ?? view.show.pointAt ?? 'none' })
+    const first = number + 1
+    number += view.marks.length
+    const draw = (box: Box): string => {
+      const seen = lookClose(params, box, INK.casing)
+      const bounds = { x: box.x - 12, y: box.y - 10, width: box.width + 24, height: box.height + 18 }
+      const marks = view.marks.map((mark, k) => {
+        const place = seen.places[mark.part]
+        return place === undefined ? '' : numberedMark(place, first + k, bounds)
+      })
+      return seen.svg + marks.join('')
+    }
+    return { tile: { name: `view-${i + 1}`, label: '', draw }, tall: tileHeight(params) }
+  })
+  return tiles(
+    list.map(one => one.tile),
+    Math.max(...list.map(one => one.tall)),
+    top,
+  )
+}
+
+function reasons(card: VerdictCard, top: number): { svg: string; height: number } {
+  const marked = card.views.flatMap(view => view.marks.map(mark => mark.text))
+  let y = top
+  let svg = ''
+  ;[...marked, ...(card.reasons ?? [])].forEach((text, i) => {
+    const block = textBlock(text, 44, y, SHEET_WIDTH - 44 - MARGIN, { size: 15 })
+    const sign =
+      i < marked.length ? numberBadge(25, y + 10, i + 1) : tag('circle', { cx: 25, cy: y + 10, r: 3.5, fill: INK.line })
+    svg += part('reason', sign, block.svg)
+    y += Math.max(block.height, 24) + 7
+  })
+  return { svg, height: y - top }
+}
+
+function cautionBox(text: string, top: number): { svg: string; height: number } {
+  const inner = textBlock(text, 56, top + 11, SHEET_WIDTH - 56 - MARGIN - 12, { size: 14.5, weight: 'bold' })
+  const height = Math.max(48, inner.height + 22)
+  const y = top + height / 2
+  const sign = `M34 ${round(y - 13)}L48 ${round(y + 11)}H20Z`
+  const svg =
+    tag('rect', {
+      x: 10,
+      y: top,
+      width: SHEET_WIDTH - 20,
+      height,
+      rx: 8,
+      fill: '#fff3cf',
+      stroke: INK.line,
+      'stroke-width': 2,
+    }) +
+    tag('path', { d: sign, fill: 'none', stroke: INK.line, 'stroke-width': 2.4 }) +
+    tag('path', { d: `M34 ${round(y - 4)}v6`, stroke: INK.line, 'stroke-width': 2.6 }) +
+    tag('circle', { cx: 34, cy: y + 7, r: 1.7, fill: INK.line }) +
+    inner.svg
+  return { svg: part('caution', svg), height }
+}
+
+/** Draws the card, 360 px wide; its height follows from the words, and no word is ever cut. */
+export function drawVerdictCard(card: VerdictCard): Drawing {
+  const head = heading(card)
+  const cells = pictures(card, head.height + TILE_GAP)
+  const why = reasons(card, head.height + TILE_GAP + cells.height + 4)
+  const end = head.height + TILE_GAP + cells.height + why.height + 8
+  const caution = cautionBox(card.caution, end)
+  const height = Math.ceil(end + caution.height + 10)
+  return panel(SHEET_WIDTH, height, cells.svg + why.svg + caution.svg + head.svg, describeVerdict(card))
+}

@@ -1,0 +1,49 @@
+// Lays cell pictures out in two columns that are still readable 360 px wide.
+import { INK, STROKE } from '../ink.ts'
+import { SHEET_WIDTH } from '../panel.ts'
+import { part, tag } from '../svg.ts'
+import { textBlock } from '../type/text-block.ts'
+import type { CellParameters } from './parameters.ts'
+import type { Box } from './scene.ts'
+
+const GAP = 8
+const TILE = (SHEET_WIDTH - 3 * GAP) / 2
+
+/** One tile: its name in the SVG, words under the picture ('' for none), and how to draw into the box it is given. */
+export type Tile = { name: string; label: string; draw: (box: Box, corner: { x: number; y: number }) => string }
+
+const TALL = { side: 206, top: 156, 'top-angle': 150, 'cut-away': 116 } as const
+
+/** How tall in px the picture of a tile is, by what it shows. */
+export const tileHeight = (params: CellParameters): number =>
+  params.view === 'side' && /^(lettering|code|second-wrap|seam)/.test(params.pointAt) ? 116 : TALL[params.view]
+
+/** Draws the tiles from `top` px on, all pictures `picture` px tall; a single tile gets the whole width. */
+export function tiles(list: readonly Tile[], picture: number, top: number): { svg: string; height: number } {
+  const single = list.length === 1
+  const width = single ? SHEET_WIDTH - 2 * GAP : TILE
+  const style = { size: 14.5, anchor: 'middle' } as const
+  let y = top
+  let svg = ''
+  for (let row = 0; row < list.length; row += 2) {
+    const here = list.slice(row, row + 2)
+    const words = here.map(tile => (tile.label === '' ? undefined : textBlock(tile.label, 0, 0, width - 16, style)))
+    const text = Math.max(0, ...words.map(block => block?.height ?? 0))
+    const height = picture + (text === 0 ? 8 : text + 20)
+    here.forEach((tile, column) => {
+      const x = GAP + column * (TILE + GAP)
+      const box = { x: x + 14, y: y + 12, width: width - 28, height: picture - 12 }
+      svg += part(
+        tile.name,
+        tag('rect', { x, y, width, height, rx: 8, fill: INK.casing, stroke: INK.edge, 'stroke-width': STROKE.inner }),
+        tile.draw(box, { x: x + 17, y: y + 17 }),
+        tile.label === '' ? '' : textBlock(tile.label, x + width / 2, y + picture + 10, width - 16, style).svg,
+      )
+    })
+    y += height + GAP
+  }
+  return { svg, height: y - top }
+}
+
+/** px between the panel's edge and the first tile, and between tiles. */
+export const TILE_GAP = GAP

@@ -1,0 +1,206 @@
+// The measuring pictures, one function each: wordless, but for units and signs that are the same in every language.
+import { INK, METAL } from '../ink.ts'
+import { round, tag } from '../svg.ts'
+import { textLine } from '../type/text-block.ts'
+import {
+  bold,
+  calliper,
+  clock,
+  edge,
+  forbidden,
+  lying,
+  meter,
+  probe,
+  probeEnd,
+  rightWay,
+  sign,
+  step,
+  upright,
+  wire,
+} from './bench.ts'
+
+const unit = (text: string, x: number, y: number, size = 15): string =>
+  textLine(text, x, y, { size, weight: 'bold', anchor: 'middle' })
+const RED = '#d65f56'
+const DARK = '#6b7681'
+
+/** Across the middle of the wrap, jaws square to the cell, away from the groove and from the seam. */
+export const calliperDiameter = (): string =>
+  upright(130, 26, 64, 190) +
+  calliper(98, 168, 64, 62, 230) +
+  unit('mm', 199, 185, 13) +
+  tag('path', { d: 'M98 92h64m0 -9v18M98 83v18', stroke: INK.point, 'stroke-width': 2.6, fill: 'none' }) +
+  rightWay(318, 42, 15)
+
+/** From the plus contact to the flat end, with something that does not conduct between jaw and contact. */
+export function calliperLength(): string {
+  const paper = (x: number): string => tag('rect', { x, y: 60, width: 6, height: 58, rx: 1, fill: '#fffaf0', ...bold })
+  return (
+    lying(77, 66, 166, 46) +
+    paper(248) +
+    paper(71) +
+    calliper(71, 152, 183, 76, 262) +
+    unit('mm', 291, 169, 13) +
+    sign('plus', 222, 42, 7) +
+    sign('minus', 96, 42, 7) +
+    rightWay(326, 40, 15)
+  )
+}
+
+/** Unplugged, then an hour of rest, then the meter. */
+export function restBeforeVoltage(): string {
+  const charger =
+    tag('rect', { x: 16, y: 84, width: 62, height: 78, rx: 7, fill: DARK, ...bold }) +
+    tag('rect', { x: 30, y: 96, width: 34, height: 54, rx: 4, fill: '#39434d', ...edge }) +
+    tag('circle', { cx: 47, cy: 156, r: 2.4, fill: '#ffffff' })
+  return (
+    charger +
+    upright(47, 40, 24, 84) +
+    forbidden(47, 112, 34) +
+    step(88, 120, 26) +
+    clock(156, 62, 34, 1) +
+    upright(156, 116, 26, 92) +
+    step(194, 120, 26) +
+    upright(256, 92, 30, 104) +
+    meter(284, 84, 64, 112, unit('V', 316, 117, 20)) +
+    unit('1 h', 156, 24, 17) +
+    wire('M300 84C300 56 270 50 258 66', RED) +
+    wire('M312 196C312 228 262 232 256 212', '#2c3640') +
+    tag('path', { d: 'M256 84l0 -14M256 200l0 10', stroke: METAL.deep, 'stroke-width': 4 })
+  )
+}
+
+/** One probe on the plus contact, one on the flat end, meter set to direct voltage. */
+export function meterOnEnds(): string {
+  const [plus, minus] = [
+    { x: 254, y: 66, way: -0.5 },
+    { x: 104, y: 66, way: Math.PI + 0.5 },
+  ]
+  const a = probeEnd(plus.x, plus.y, plus.way)
+  const b = probeEnd(minus.x, minus.y, minus.way)
+  const direct = tag('path', { d: 'M190 158h22M190 164h5m4 0h5m4 0h4', stroke: INK.line, 'stroke-width': 2 })
+  return (
+    lying(108, 44, 138, 44) +
+    sign('plus', 262, 104, 8) +
+    sign('minus', 94, 104, 8) +
+    wire(`M${round(a.x)} ${round(a.y)}C352 30 352 226 236 220`, RED) +
+    wire(`M${round(b.x)} ${round(b.y)}C8 30 8 226 124 220`, '#2c3640') +
+    probe(plus.x, plus.y, plus.way, RED) +
+    probe(minus.x, minus.y, minus.way, '#2c3640') +
+    meter(122, 128, 116, 118, unit('V', 164, 168, 24) + direct)
+  )
+}
+
+/** Left: two wires, whose own resistance is read as well. Right: four wires, two that carry and two that sense. */
+export function twoWireFourWire(): string {
+  const half = (x: number, wires: 2 | 4): string => {
+    const [left, right] = [x + 34, x + 126]
+    const outer =
+      wire(`M${left - 8} 70C${left - 26} 96 ${x + 40} 118 ${x + 52} 150`, RED) +
+      wire(`M${right + 12} 70C${right + 28} 96 ${x + 120} 118 ${x + 108} 150`, RED)
+    const inner =
+      wires === 4
+        ? wire(`M${left + 3} 76C${left} 100 ${x + 66} 118 ${x + 69} 150`, '#5b95d3') +
+          wire(`M${right + 1} 76C${right + 4} 100 ${x + 94} 118 ${x + 91} 150`, '#5b95d3')
+        : ''
+    const clip = (cx: number): string =>
+      tag('rect', { x: cx - 10, y: 40, width: 20, height: 34, rx: 4, fill: METAL.mid, ...bold })
+    const split =
+      wires === 4
+        ? [left - 1, right + 5]
+            .map(cx => tag('path', { d: `M${cx} 42v30`, stroke: INK.line, 'stroke-width': 2.4 }))
+            .join('')
+        : ''
+    return (
+      lying(left, 42, 92, 30) +
+      outer +
+      inner +
+      clip(left - 2) +
+      clip(right + 6) +
+      split +
+      meter(x + 40, 146, 80, 84, unit('mΩ', x + 80, 176, 17)) +
+      unit(String(wires), x + 20, 210, 40)
+    )
+  }
+  return (
+    half(8, 2) +
+    half(184, 4) +
+    tag('path', { d: 'M180 20V238', stroke: INK.grid, 'stroke-width': 2 }) +
+    rightWay(334, 30, 14)
+  )
+}
+
+/** Alone on the pan, lying still. */
+export const scale = (): string =>
+  tag('path', { d: 'M70 150H290L306 222H54Z', fill: DARK, ...bold }) +
+  tag('path', { d: 'M58 128H302V146H58Z', fill: METAL.light, ...bold }) +
+  tag('rect', { x: 128, y: 164, width: 104, height: 42, rx: 4, fill: '#e4efe0', ...edge }) +
+  unit('g', 206, 194, 24) +
+  tag('path', { d: 'M144 192h10m6 0h10m6 0h4m6 0h8', stroke: INK.line, 'stroke-width': 4 }) +
+  lying(98, 68, 158, 56)
+
+/** Bare stone or tile, the cell in a holder, sand at hand, nothing that burns near it, someone who watches. */
+export function safeBench(): string {
+  const tiles = Array.from({ length: 6 }, (_, i) =>
+    tag('rect', { x: 12 + i * 56, y: 184, width: 56, height: 26, fill: i % 2 === 0 ? '#dcd8cc' : '#cdc8b9', ...edge }),
+  )
+  const sand = Array.from({ length: 14 }, (_, i) =>
+    tag('circle', { cx: 40 + (i % 5) * 12 + (i % 2) * 4, cy: 124 + Math.floor(i / 5) * 6, r: 1.7, fill: '#7a5a22' }),
+  )
+  const bucket =
+    tag('path', { d: 'M30 116H102L94 184H38Z', fill: '#9aa6b1', ...bold }) +
+    tag('path', { d: 'M34 118Q66 104 98 118L96 138H36Z', fill: '#e3c988', ...edge }) +
+    sand.join('')
+  const holder =
+    tag('path', { d: 'M132 184V160H226V184Z', fill: DARK, ...bold }) +
+    tag('path', { d: 'M132 160V140h9v20M226 160V140h-9v20', fill: METAL.mid, ...bold })
+  const eye =
+    tag('path', { d: 'M146 52Q179 20 212 52Q179 84 146 52Z', fill: '#ffffff', ...bold }) +
+    tag('circle', { cx: 179, cy: 52, r: 12, fill: INK.point }) +
+    tag('circle', { cx: 179, cy: 52, r: 5, fill: INK.line })
+  const flame =
+    tag('path', {
+      d: 'M300 96C322 118 326 132 318 146C312 158 290 158 283 146C276 132 286 128 288 114C294 120 298 112 300 96Z',
+      fill: '#e7934a',
+      ...bold,
+    }) +
+    tag('rect', { x: 262, y: 150, width: 74, height: 34, rx: 3, fill: '#e8d9b4', ...bold }) +
+    tag('path', { d: 'M268 159h60M268 167h60M268 175h44', ...edge, fill: 'none' })
+  return tiles.join('') + bucket + holder + lying(142, 134, 74, 26) + eye + flame + forbidden(300, 138, 46)
+}
+
+/** A lamp beam between the legs, to see what is below the contact. */
+export const lampAtAnAngle = (): string =>
+  tag('path', { d: 'M262 38L132 112L176 164L286 66Z', fill: '#ffe9a3', 'fill-opacity': 0.85 }) +
+  tag('path', { d: 'M262 38L286 66L300 58L304 44L290 26L276 26Z', fill: METAL.mid, ...bold }) +
+  tag('path', { d: 'M290 26L304 44L344 20L330 2Z', fill: DARK, ...bold }) +
+  tag('path', { d: 'M80 130A74 40 0 0 1 228 130V206H80Z', fill: '#54ad72', ...bold }) +
+  tag('ellipse', { cx: 154, cy: 132, rx: 66, ry: 33, fill: '#fffaf0', ...edge }) +
+  tag('ellipse', { cx: 154, cy: 133, rx: 44, ry: 21, fill: METAL.gap, ...edge }) +
+  tag('path', { d: 'M150 118L196 128L176 151Z', fill: '#ffe9a3', 'fill-opacity': 0.6 }) +
+  tag('path', {
+    d: 'M147 140h14l2 14h-18ZM136 126l-26 -8l-4 8l28 8ZM172 126l26 -8l4 8l-28 8Z',
+    fill: METAL.light,
+    ...edge,
+  }) +
+  tag('ellipse', { cx: 154, cy: 127, rx: 21, ry: 11, fill: METAL.light, ...edge }) +
+  tag('path', { d: 'M26 96Q52 70 78 96Q52 122 26 96Z', fill: '#ffffff', ...bold }) +
+  tag('circle', { cx: 54, cy: 96, r: 10, fill: INK.point }) +
+  tag('circle', { cx: 54, cy: 96, r: 4, fill: INK.line })
+
+/** Set aside: ends taped, alone in a closed box that does not burn, outdoors of anything that does. */
+export function keepApart(): string {
+  const tape = (x: number): string => tag('rect', { x, y: 112, width: 20, height: 46, rx: 2, fill: '#f0e2a8', ...bold })
+  return (
+    tag('path', { d: 'M58 92H302V204H58Z', fill: METAL.light, ...bold }) +
+    tag('path', { d: 'M70 104H290V192H70Z', fill: '#e3c988', ...edge }) +
+    tag('path', { d: 'M50 70H310V94H50Z', fill: METAL.mid, ...bold }) +
+    tag('path', { d: 'M160 70V60H200V70', fill: 'none', ...bold }) +
+    Array.from({ length: 26 }, (_, i) =>
+      tag('circle', { cx: 80 + ((i * 37) % 204), cy: 112 + ((i * 23) % 74), r: 1.7, fill: '#7a5a22' }),
+    ).join('') +
+    lying(120, 117, 120, 36) +
+    tape(106) +
+    tape(238)
+  )
+}
