@@ -1,4 +1,8 @@
 // The English catalogue: every word people see, put together from one file per topic.
+import { check } from './check.ts'
+import { commands } from './commands.ts'
 import { problems } from './problems.ts'
+import { refusals } from './refusals.ts'
+import { verdicts } from './verdicts.ts'
 
-export const english = { ...problems } as const
+export const english = { ...commands, ...check, ...verdicts, ...refusals, ...problems } as const

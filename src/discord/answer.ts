@@ -1,0 +1,35 @@
+// The three ways we answer an interaction: a private reply, redrawing the message that was clicked, or a private refusal.
+import {
+  type ChatInputCommandInteraction,
+  type MessageComponentInteraction,
+  MessageFlags,
+  type ModalSubmitInteraction,
+} from 'discord.js'
+import { type Refusal, sayRefusal } from './refusal.ts'
+import { message, type ShownMessage, small, text } from './show/parts.ts'
+import type { Say } from './words/say.ts'
+
+export type Clicked = MessageComponentInteraction | ModalSubmitInteraction
+export type Answerable = ChatInputCommandInteraction | Clicked
+
+const files = (shown: ShownMessage) =>
+  shown.pictures.map(({ name, png, alt }) => ({ name, attachment: Buffer.from(png), description: alt.slice(0, 1024) }))
+
+/** A new message that only the person sees. */
+export async function replyPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
+  await interaction.reply({
+    components: shown.components,
+    files: files(shown),
+    flags: shown.flags | MessageFlags.Ephemeral,
+  })
+}
+
+/** The clicked message, redrawn; a form that was not opened from a message is answered with a new private one. */
+export async function redraw(interaction: Clicked, shown: ShownMessage): Promise<void> {
+  if (interaction.isModalSubmit() && !interaction.isFromMessage()) return replyPrivately(interaction, shown)
+  await interaction.update({ components: shown.components, files: files(shown), attachments: [], flags: shown.flags })
+}
+
+export async function refuse(interaction: Answerable, say: Say, refusal: Refusal): Promise<void> {
+  await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), small(say('caution.line'))]))
+}

@@ -1,0 +1,54 @@
+// One click on a check, end to end: load, is it theirs, is it the current step, take the step, store, answer once.
+import type { Check } from '../../check/check.ts'
+import { refit } from '../../check/refit.ts'
+import { screenOf } from '../../check/screen.ts'
+import { step } from '../../check/step.ts'
+import type { Program } from '../../engine/compile.ts'
+import { type Clicked, redraw, refuse } from '../answer.ts'
+import type { Desk } from '../desk.ts'
+import type { ClickId } from '../id-codec.ts'
+import { sayRefusal } from '../refusal.ts'
+import { showReadingForm } from '../show/reading-form.ts'
+import { showScreen } from '../show/screen.ts'
+import { type Say, sayIn } from '../words/say.ts'
+import { eventOf } from './event-of.ts'
+
+export function onCheckClick(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {
+  return desk.lanes.inLane(id.check, () => click(desk, interaction, id))
+}
+
+async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const stored = await desk.checks.load(id.check)
+  if (!stored) return refuse(interaction, say, { code: 'gone' })
+  if (stored.holder !== interaction.user.id) return refuse(interaction, say, { code: 'not-yours' })
+  const program = desk.programs.programFor(stored.family, stored.day)
+  if (!program) return refuse(interaction, say, { code: 'gone' })
+  const check = refit(program, stored)
+  const show = (note?: string, now = check) => showScreen(say, program, screenOf(program, now), desk.pictures, note)
+  if (id.act.is === 'show') return redraw(interaction, await show())
+  if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
+  if (id.act.is === 'measure') return openForm(desk, interaction, say, program, check)
+
+  const read = eventOf(say, interaction, id.act, check, program)
+  if (!read.ok) return redraw(interaction, await show(read.note))
+  const stepped = step(program, check, read.event, desk.now())
+  if (!stepped.ok) {
+    const { code } = stepped.refusal
+    if (code === 'expired' || code === 'closed') return refuse(interaction, say, stepped.refusal)
+    return redraw(interaction, await show(sayRefusal(say, stepped.refusal)))
+  }
+  const saved = await desk.checks.save(stepped.check, check.revision, interaction.id)
+  if (saved === 'seen') return
+  const latest = saved === 'saved' ? stepped.check : await desk.checks.load(check.id)
+  if (!latest) return refuse(interaction, say, { code: 'gone' })
+  await redraw(interaction, await show(saved === 'stale' ? say('stale.note') : undefined, refit(program, latest)))
+}
+
+async function openForm(desk: Desk, interaction: Clicked, say: Say, program: Program, check: Check): Promise<void> {
+  const { phase } = check
+  const question = 'question' in phase ? program.questions.get(phase.question) : undefined
+  if (!question || interaction.isModalSubmit())
+    return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: phase.is })
+  await interaction.showModal(showReadingForm(say, check, question, desk.newId().slice(0, 8)))
+}

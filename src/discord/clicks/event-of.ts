@@ -1,0 +1,60 @@
+// What a click or a sent form means for a check, or the sentence that says what to type instead.
+
+import type { Check } from '../../check/check.ts'
+import type { CheckEvent } from '../../check/events.ts'
+import { cantTell, option } from '../../engine/answers.ts'
+import type { Program } from '../../engine/compile.ts'
+import { type FormQuantity, fieldsOf, readForm } from '../../readings/form.ts'
+import type { MenuInstrument } from '../../readings/instrument.ts'
+import type { Clicked } from '../answer.ts'
+import type { Act } from '../id-codec.ts'
+import { sayRefusal } from '../refusal.ts'
+import { instrumentField } from '../show/reading-form.ts'
+import type { Say } from '../words/say.ts'
+import { sayTypedRefusal } from '../words/typed-words.ts'
+
+export type Meant = { readonly ok: true; readonly event: CheckEvent } | { readonly ok: false; readonly note: string }
+
+export function eventOf(
+  say: Say,
+  interaction: Clicked,
+  act: Exclude<Act, { is: 'measure' | 'show' }>,
+  check: Check,
+  program: Program,
+): Meant {
+  const question = 'question' in check.phase ? check.phase.question : ''
+  switch (act.is) {
+    case 'pick':
+      return { ok: true, event: { is: 'answer', question, answer: option(act.option) } }
+    case 'choose': {
+      const [picked] = interaction.isStringSelectMenu() ? interaction.values : []
+      return { ok: true, event: { is: 'answer', question, answer: option(picked ?? '') } }
+    }
+    case 'unsure':
+      return { ok: true, event: { is: 'answer', question, answer: cantTell } }
+    case 'measured':
+      return measured(say, interaction, question, program)
+    case 'consent':
+      return { ok: true, event: { is: 'consent', to: act.to, given: act.given } }
+    default:
+      return { ok: true, event: act }
+  }
+}
+
+function measured(say: Say, interaction: Clicked, id: string, program: Program): Meant {
+  const wanted = program.questions.get(id)?.answer
+  if (wanted?.kind !== 'reading' || !interaction.isModalSubmit())
+    return { ok: false, note: sayRefusal(say, { code: 'another-question', question: id }) }
+  const quantity = wanted.quantity as FormQuantity
+  const typed = Object.fromEntries(fieldsOf(quantity).map(field => [field.id, textOf(interaction, field.id)]))
+  const [kind] = interaction.fields.fields.has(instrumentField)
+    ? interaction.fields.getStringSelectValues(instrumentField)
+    : []
+  const read = readForm(quantity, typed, kind === undefined ? undefined : { kind: kind as MenuInstrument }, say.locale)
+  if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
+  const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
+  return { ok: true, event: { is: 'answer', question: id, answer } }
+}
+
+const textOf = (interaction: Extract<Clicked, { fields: unknown }>, id: string): string =>
+  interaction.fields.fields.has(id) ? interaction.fields.getTextInputValue(id) : ''

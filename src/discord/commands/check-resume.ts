@@ -1,0 +1,41 @@
+// /check resume: shows an open check where it stands, in whatever channel the person is now.
+import { ApplicationCommandOptionType } from 'discord.js'
+import { refit } from '../../check/refit.ts'
+import { screenOf } from '../../check/screen.ts'
+import { step } from '../../check/step.ts'
+import { refuse, replyPrivately } from '../answer.ts'
+import { showScreen } from '../show/screen.ts'
+import { sayIn } from '../words/say.ts'
+import type { Subcommand } from './command.ts'
+import { suggestChecks, whichCheck, whichOption } from './which-check.ts'
+
+export const checkResume: Subcommand = {
+  name: 'resume',
+  describe: say => ({
+    type: ApplicationCommandOptionType.Subcommand,
+    name: 'resume',
+    description: say('command.check.resume'),
+    options: [whichOption(say)],
+  }),
+  suggest: suggestChecks,
+  async run(desk, interaction) {
+    const say = sayIn(interaction.locale)
+    const found = await whichCheck(desk, interaction)
+    if (!found) return refuse(interaction, say, { code: 'no-such-check' })
+    const program = desk.programs.programFor(found.family, found.day)
+    if (!program) return refuse(interaction, say, { code: 'gone' })
+    const check = refit(program, found)
+    if (check.phase.is !== 'paused')
+      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), desk.pictures))
+    const resumed = step(program, check, { is: 'resume' }, desk.now())
+    if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
+    const saved = await desk.checks.save(resumed.check, check.revision, interaction.id)
+    if (saved === 'seen') return
+    const latest = saved === 'saved' ? resumed.check : await desk.checks.load(check.id)
+    if (!latest) return refuse(interaction, say, { code: 'gone' })
+    await replyPrivately(
+      interaction,
+      await showScreen(say, program, screenOf(program, refit(program, latest)), desk.pictures),
+    )
+  },
+}

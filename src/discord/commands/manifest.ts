@@ -1,0 +1,6 @@
+// Every command there is; a command that is not listed here does not exist.
+
+import { checkCommand } from './check.ts'
+import type { Command } from './command.ts'
+
+export const commands: readonly Command[] = [checkCommand]

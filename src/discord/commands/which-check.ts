@@ -1,0 +1,45 @@
+// The option "which", shared by the commands that take one of a person's own open checks.
+import {
+  type APIApplicationCommandStringOption,
+  ApplicationCommandOptionType,
+  type AutocompleteInteraction,
+  type ChatInputCommandInteraction,
+} from 'discord.js'
+import type { Check } from '../../check/check.ts'
+import { findFamily } from '../../engine/programs.ts'
+import type { Desk } from '../desk.ts'
+import { cut } from '../show/parts.ts'
+import { sayWhat } from '../words/describe.ts'
+import { type Say, sayIn } from '../words/say.ts'
+
+export const whichOption = (say: Say): APIApplicationCommandStringOption => ({
+  type: ApplicationCommandOptionType.String,
+  name: 'which',
+  description: say('command.check.which'),
+  autocomplete: true,
+})
+
+export async function suggestChecks(desk: Desk, interaction: AutocompleteInteraction): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const typed = interaction.options.getFocused().toLocaleLowerCase(say.locale)
+  const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
+  const choices = (await desk.checks.heldBy(interaction.user.id, desk.now())).map(check => ({
+    value: check.id,
+    name: cut(
+      say('check.choice', {
+        what: sayWhat(say, findFamily(desk.programs, check.family)),
+        date: day.format(check.startedAt),
+        count: check.trail.length,
+      }),
+      100,
+    ),
+  }))
+  await interaction.respond(choices.filter(one => one.name.toLocaleLowerCase(say.locale).includes(typed)).slice(0, 25))
+}
+
+/** The open check that was named, or the latest one; undefined if the person holds no such check. */
+export async function whichCheck(desk: Desk, interaction: ChatInputCommandInteraction): Promise<Check | undefined> {
+  const open = await desk.checks.heldBy(interaction.user.id, desk.now())
+  const named = interaction.options.getString('which')
+  return named === null ? open[0] : open.find(check => check.id === named)
+}

@@ -1,0 +1,47 @@
+// What went wrong and was not the member's doing: told kindly with a reference, in full only in the log.
+import { DiscordAPIError, HTTPError, type Interaction, RateLimitError, RESTJSONErrorCodes } from 'discord.js'
+import { replyPrivately } from './answer.ts'
+import type { Desk } from './desk.ts'
+import { message, small, text } from './show/parts.ts'
+import { sayIn } from './words/say.ts'
+
+/**
+ * Discord's ways of saying that an answer came too late or twice. The change is stored, and the next click shows it, so these
+ * are ordinary: 10062 unknown interaction, 40060 already acknowledged, 50027 token no longer valid, 10008 message gone.
+ */
+const ordinary: readonly (string | number)[] = [
+  RESTJSONErrorCodes.UnknownInteraction,
+  RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged,
+  RESTJSONErrorCodes.InvalidWebhookToken,
+  RESTJSONErrorCodes.UnknownMessage,
+]
+
+export type Failing = 'ordinary' | 'trouble' | 'fault'
+
+/** `trouble` is the world's (store, network, Discord) and may pass; `fault` is ours. */
+export function failingOf(error: unknown): Failing {
+  if (error instanceof DiscordAPIError)
+    return ordinary.includes(error.code) ? 'ordinary' : error.status >= 500 ? 'trouble' : 'fault'
+  if (error instanceof HTTPError || error instanceof RateLimitError) return 'trouble'
+  // Stores and sockets name their failures by a string code (SQLITE_BUSY, ECONNRESET, 57P01); slips of ours have none.
+  const code = error instanceof Error && 'code' in error ? error.code : undefined
+  const named = typeof code === 'string' && !code.startsWith('ERR_INVALID')
+  return named || (error instanceof Error && error.name === 'AbortError') ? 'trouble' : 'fault'
+}
+
+/** Logs a failure and tells the person, where there is still a way to reach them. */
+export async function answerFailure(desk: Desk, interaction: Interaction, error: unknown): Promise<void> {
+  const failing = failingOf(error)
+  const reference = desk.newId().slice(0, 8)
+  const record = { err: error, reference, kind: interaction.type }
+  if (failing === 'ordinary') return desk.log.debug(record, 'answered too late or twice')
+  desk.log[failing === 'fault' ? 'error' : 'warn'](record, failing)
+  if (interaction.isAutocomplete()) return
+  if (!interaction.isChatInputCommand() && !interaction.isMessageComponent() && !interaction.isModalSubmit()) return
+  if (interaction.replied || interaction.deferred) return
+  const say = sayIn(interaction.locale)
+  const shown = message([text(say('trouble.try-again', { reference })), small(say('caution.line'))])
+  await replyPrivately(interaction, shown).catch(second =>
+    desk.log.debug({ err: second, reference }, 'could not be told'),
+  )
+}

@@ -1,0 +1,14 @@
+// Refusals of the Discord room: the member's doing, as a code with its context, said in one sentence.
+import type { CheckRefusal } from '../check/refusals.ts'
+import type { Say, Values } from './words/say.ts'
+
+export type Refusal =
+  | CheckRefusal
+  | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'not-a-moderator' }
+  | { readonly code: 'too-many-open'; readonly count: number }
+  | { readonly code: 'unknown-family'; readonly name: string }
+
+export function sayRefusal(say: Say, refusal: Refusal): string {
+  const { code, ...values } = refusal
+  return say(`refusal.${code}`, values as Values)
+}

@@ -1,0 +1,70 @@
+// Shows a question: what to look at, its picture, an answer for each finger, and the way out.
+import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
+import type { Screen } from '../../check/screen.ts'
+import type { Program } from '../../engine/compile.ts'
+import type { ShownPicture } from '../desk.ts'
+import { sayAnswer, sayWhat } from '../words/describe.ts'
+import type { Say } from '../words/say.ts'
+import { button, gallery, menu, message, rows, type ShownMessage, small, text } from './parts.ts'
+
+type QuestionScreen = Extract<Screen, { kind: 'question' }>
+
+/** Up to this many options are buttons; more become a menu. */
+const mostButtons = 5
+/** Labels up to this length share a row; longer ones get a row each, so that a phone does not squeeze them. */
+const shortLabel = 16
+
+export function showQuestion(
+  say: Say,
+  program: Program,
+  screen: QuestionScreen,
+  picture: ShownPicture | undefined,
+  note?: string,
+): ShownMessage {
+  const { check, question, again } = screen
+  const head = [`### ${again ? say('check.again') : say('check.title', { what: sayWhat(say, program.family) })}`]
+  if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
+  else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
+  const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
+  const progress = say('check.progress', { answered: screen.answered, left: screen.left })
+  return message(
+    [
+      ...(note ? [text(note)] : []),
+      text(head.join('\n')),
+      text(ask.join('\n')),
+      ...gallery(picture ? [picture] : []),
+      ...answers(say, screen),
+      ...controls(say, screen),
+      small(`${progress} ${say('caution.line')}`),
+    ],
+    picture ? [picture] : [],
+  )
+}
+
+function answers(say: Say, { check, question }: QuestionScreen): APIMessageTopLevelComponent[] {
+  if (question.answer.kind === 'reading')
+    return rows([button(check, { is: 'measure' }, say('check.measure'), ButtonStyle.Primary)])
+  const options = question.answer.options.map((option, i) => ({
+    id: option.id,
+    label: say('check.letter', { letter: String.fromCharCode(65 + i), label: option.label }),
+    ...(option.hint === undefined ? {} : { hint: option.hint }),
+  }))
+  const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
+  if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
+  const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
+  const buttons = options.map(option =>
+    button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
+  )
+  return [...(hints.length > 0 ? [small(hints.join('\n'))] : []), ...rows(buttons, wide)]
+}
+
+function controls(say: Say, { check, again }: QuestionScreen): APIMessageTopLevelComponent[] {
+  return rows([
+    button(check, { is: 'unsure' }, say('check.unsure')),
+    ...(check.trail.length > 0 || again
+      ? [button(check, { is: 'back' }, again ? say('check.not-so') : say('check.back'))]
+      : []),
+    button(check, { is: 'pause' }, say('check.pause')),
+    ...(again ? [] : [button(check, { is: 'finish' }, say('check.finish'))]),
+  ])
+}

@@ -1,0 +1,118 @@
+// Shows a verdict: the word, why, what was not checked, what would change it, what to do now, and always the whole caution.
+import { ButtonStyle } from 'discord.js'
+import type { Screen } from '../../check/screen.ts'
+import type { Program } from '../../engine/compile.ts'
+import type { Change } from '../../engine/explain.ts'
+import type { Meaning } from '../../engine/pack/pack.ts'
+import type { Verdict } from '../../engine/verdicts.ts'
+import { sayAnswer, sayFinding, sayWhat } from '../words/describe.ts'
+import type { Key, Say } from '../words/say.ts'
+import { fitLists } from './fit-text.ts'
+import { button, message, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
+
+export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
+
+export function showVerdict(say: Say, program: Program, screen: VerdictScreen, note?: string): ShownMessage {
+  const { check, judgement, more } = screen
+  const head = [
+    `## ${say(`verdict.${judgement.verdict}`)}`,
+    `-# ${say('check.title', { what: sayWhat(say, program.family) })}`,
+    say(`verdict.${judgement.verdict}.means`),
+    ...which(say, screen),
+  ].join('\n')
+  const steps = `**${say('part.next')}**\n${stepsFor(screen)
+    .map(key => `- ${say(key)}`)
+    .join('\n')}`
+  const caution = `> ${say('caution.full')}`
+  const packs = program.packs.map(pack => `${pack.id} ${pack.version} (${pack.digest.slice(0, 15)})`).join(', ')
+  const judged = say('part.judged', { packs })
+  const fixed = [note ?? '', head, steps, caution, judged].reduce((sum, part) => sum + part.length + 3, 0)
+  const lists = fitLists(listsOf(say, program, screen), fixed, textBudget)
+  return message([
+    ...(note ? [text(note)] : []),
+    text(head),
+    ...lists.slice(0, 1).map(text),
+    text(steps),
+    ...lists.slice(1).map(text),
+    text(caution),
+    ...rows([
+      ...(more ? [button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)] : []),
+      ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
+      button(check, { is: 'close' }, say('button.close')),
+    ]),
+    small(judged),
+  ])
+}
+
+function which(say: Say, { judgement }: VerdictScreen): string[] {
+  const kinds = judgement.findings.flatMap(({ rule, carries }): Meaning[] =>
+    carries && rule.kind === 'must' ? [rule.means] : [],
+  )
+  if (kinds.length === 0) return []
+  const list = new Intl.ListFormat(say.locale, { type: 'disjunction' })
+  return [say('verdict.which', { kinds: list.format([...new Set(kinds)].map(kind => say(`kind.${kind}`))) })]
+}
+
+function listsOf(say: Say, program: Program, { judgement, explanation, check }: VerdictScreen) {
+  const questionOf = (id: string) => program.questions.get(id)
+  const ask = (id: string) => questionOf(id)?.ask ?? id
+  const rest = (count: number) => say('list.rest', { count })
+  const { findings } = judgement
+  const carried = findings.filter(finding => finding.carries)
+  const others = findings.filter(finding => !finding.carries && finding.rule.kind !== 'no-bearing')
+  const answered = (id: string): string => {
+    const question = questionOf(id)
+    const answer = check.answers[id]
+    return say('answer.said', { question: ask(id), answer: question && answer ? sayAnswer(say, question, answer) : '' })
+  }
+  const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(answered) : []
+  const changes = explanation.changes.map(change => sayChange(say, program, change))
+  return [
+    { title: say('part.why'), items: carried.map(finding => sayFinding(say, program, finding)), rest },
+    { title: say('part.also'), items: others.map(finding => sayFinding(say, program, finding)), rest },
+    { title: say('part.enough'), items: enough, rest },
+    {
+      title: say('part.no-bearing'),
+      items: findings
+        .filter(finding => finding.rule.kind === 'no-bearing')
+        .map(finding => sayFinding(say, program, finding)),
+      rest,
+    },
+    {
+      title: say('part.changes'),
+      items: (changes.length > 0 ? changes : [say('change.none')]).slice(0, mostChanges),
+      rest,
+    },
+    {
+      title: say('part.unchecked'),
+      items: explanation.unchecked.map(one => say(`unchecked.${one.why}`, { question: ask(one.question) })),
+      rest,
+    },
+  ]
+}
+
+/** More than this many ways to change a verdict help nobody. */
+const mostChanges = 4
+
+function sayChange(say: Say, program: Program, change: Change): string {
+  const question = program.questions.get(change.question)
+  const [first] = change.answers
+  const answer = question && first ? sayAnswer(say, question, first) : ''
+  const values = { question: question?.ask ?? change.question, answer, verdict: say(`verdict.${change.verdict}`) }
+  return say(change.correction ? 'change.correction' : 'change.more', values)
+}
+
+function stepsFor({ judgement }: VerdictScreen): Key[] {
+  const leave = judgement.findings.some(
+    ({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away',
+  )
+  return [...(leave ? (['next.danger.get-away'] as const) : []), ...steps[judgement.verdict]]
+}
+
+const steps: Record<Verdict, readonly Key[]> = {
+  danger: ['next.danger.isolate', 'next.dispose', 'next.keep'],
+  'ruled-out': ['next.not-use', 'next.keep', 'next.seller', 'next.no-post', 'next.dispose', 'next.buy'],
+  doubtful: ['next.not-use', 'next.keep', 'next.seller', 'next.no-post', 'next.buy'],
+  open: ['next.ask', 'next.buy'],
+  'nothing-found': ['next.ask', 'next.buy'],
+}

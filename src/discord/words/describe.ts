@@ -1,0 +1,38 @@
+// Says the things of the domain in a sentence or a word: what is checked, an answer, a finding.
+import type { Check } from '../../check/check.ts'
+import type { Answer } from '../../engine/answers.ts'
+import type { Program } from '../../engine/compile.ts'
+import type { Finding } from '../../engine/judge.ts'
+import type { Family, Question, Source } from '../../engine/pack/pack.ts'
+import type { Say } from './say.ts'
+
+export function sayWhat(say: Say, family: Family | undefined): string {
+  return family ? say('what.family', { name: family.name, maker: family.maker }) : say('what.unknown')
+}
+
+export function sayAnswer(say: Say, question: Question, answer: Answer): string {
+  if (answer.kind === 'cant-tell') return say('check.unsure')
+  if (answer.kind === 'option') {
+    const options = question.answer.kind === 'options' ? question.answer.options : []
+    return options.find(one => one.id === answer.option)?.label ?? answer.option
+  }
+  const unit = question.answer.kind === 'reading' ? question.answer.unit : ''
+  return say('answer.reading', { value: roundFor(answer.value), unit })
+}
+
+/** Three significant digits are all a person needs of a measured value. */
+const roundFor = (value: number): number => Number(value.toPrecision(4))
+
+/** A finding's sentence with where it comes from: published first, then what was worked out, then the trade, then memory. */
+export function sayFinding(say: Say, program: Program, finding: Finding): string {
+  const { says, source } = finding.rule
+  if (finding.outOfDate) return say('finding.out-of-date', { says: bare(says) })
+  const sources = source.flatMap(id => program.sources[id] ?? [])
+  const best = kinds.flatMap(kind => sources.filter(one => one.kind === kind))[0]
+  return say(`finding.${best?.kind ?? 'memory'}`, { says: bare(says), source: best?.text ?? '' })
+}
+const kinds: readonly Source['kind'][] = ['published', 'derived', 'common-practice', 'memory']
+const bare = (sentence: string): string => sentence.replace(/\.$/, '')
+
+/** The day until which a check is kept, as Discord shows it in the reader's own calendar. */
+export const sayExpiry = (check: Check): string => `<t:${Math.floor(check.expiresAt / 1000)}:D>`

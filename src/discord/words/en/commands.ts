@@ -1,0 +1,17 @@
+// English for commands and their options, as Discord lists them (names at most 32, descriptions at most 100 characters).
+export const commands = {
+  'command.check': 'Check whether a lithium-ion cell is what it claims to be',
+  'command.check.start': 'Start a guided check of one cell, or of cells bought together',
+  'command.check.start.family': 'What it is sold as; leave out if it is not listed or you do not know',
+  'command.check.start.depth': 'Quick asks the few questions that tell most; full goes on to the end',
+  'command.check.start.depth.quick': 'Quick: the few questions that tell most',
+  'command.check.start.depth.full': 'Full: everything that can still matter',
+  'command.check.start.cells': 'How many cells you bought together (answers are for the worst-looking one)',
+  'command.check.resume': 'Go on with a check you have started',
+  'command.check.list': 'See the checks you have open',
+  'command.check.close': 'Close a check without going on',
+  'command.check.which': 'Which check; leave out for the latest',
+  'family.choice': '{name} ({maker})',
+  'family.none': 'Not listed, or I do not know',
+  'check.choice': '{what}, begun {date}, {count, plural, =0 {nothing answered} one {# answer} other {# answers}}',
+} as const

@@ -1,0 +1,36 @@
+// English for refusals (the member's doing), trouble (the world's) and faults (ours): each says what to do next.
+export const refusals = {
+  'refusal.not-yours': 'Only the person who holds this check can answer it. Start your own with /check start.',
+  'refusal.gone': 'This check is no longer kept. Start a new one with /check start.',
+  'refusal.expired': 'This check was not touched for two weeks and has run out. Start a new one with /check start.',
+  'refusal.closed': 'This check is closed. Start a new one with /check start.',
+  'refusal.not-now':
+    'That does not go at this step. Use the buttons of the latest message, or /check resume to see where you are.',
+  'refusal.another-question': 'The check is at another question now. Use /check resume to see it.',
+  'refusal.another-consent': 'The check is at another step now. Use /check resume to see it.',
+  'refusal.unknown-option': 'That answer is not one of this question’s. Pick one of those shown.',
+  'refusal.reading-out-of-range':
+    '{value, number} {unit} cannot be right here: it must lie between {least, number} and {most, number} {unit}. Measure again, or answer “Can’t tell”.',
+  'refusal.not-a-number': 'That is not a number. Type the figure you read, with its unit.',
+  'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
+  'refusal.too-many-cells': 'A check can stand for 1 to {most, number} cells, not {cells, number}.',
+  'refusal.too-many-open':
+    'You have {count, number} checks open, which is the most. Close one first with /check close.',
+  'refusal.unknown-family': 'There is no family “{name}” here. Pick one from the list, or leave it out.',
+  'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
+  'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
+  'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
+  'refusal.not-a-moderator': 'Only moderators of this server can do that.',
+  'typed.nothing-typed': '{field}: nothing was typed. Type the figure you read, with its unit.',
+  'typed.too-long': '{field}: that is too long. Type one figure with its unit, at most {longest, number} characters.',
+  'typed.not-a-number': '{field}: no number found in it. Type the figure you read, with its unit.',
+  'typed.several-numbers': '{field}: there are several numbers in it. Type only one.',
+  'typed.unknown-unit': '{field}: the unit “{unit}” is not known here. Use one of {accepted}.',
+  'typed.unit-does-not-fit': '{field}: “{unit}” does not fit here. Use one of {accepted}.',
+  'typed.ambiguous': '{field}: this can mean {readings}. Type it again with its unit, and without a thousands mark.',
+  'typed.negative': '{field}: this cannot be below zero. Check the sign.',
+  'typed.out-of-range':
+    '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.',
+  'trouble.try-again':
+    'Something did not work on this side. Nothing you did was lost: please try again in a moment. If it keeps failing, tell a moderator this reference: {reference}.',
+} as const

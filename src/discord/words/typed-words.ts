@@ -1,0 +1,18 @@
+// Says what was wrong with a typed reading, naming the field, in one sentence that says what to type instead.
+import type { FormField } from '../../readings/form.ts'
+import type { TypedRefusal } from '../../readings/read-typed.ts'
+import type { Say, Values } from './say.ts'
+
+export function sayTypedRefusal(
+  say: Say,
+  { field, refusal }: { field: FormField['id']; refusal: TypedRefusal },
+): string {
+  const values: Record<string, string | number> = { field: say(`form.${field}`) }
+  for (const [key, value] of Object.entries(refusal))
+    if (typeof value === 'string' || typeof value === 'number') values[key] = value
+  const list = new Intl.ListFormat(say.locale, { type: 'disjunction' })
+  if ('accepted' in refusal) values['accepted'] = list.format(refusal.accepted)
+  if (refusal.code === 'ambiguous')
+    values['readings'] = list.format(refusal.readings.map(({ value, unit }) => say('answer.reading', { value, unit })))
+  return say(`typed.${refusal.code}`, values as Values)
+}

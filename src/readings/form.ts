@@ -1,0 +1,121 @@
+// What a form for a reading asks, and how its typed fields become one value with its uncertainty.
+import { claimedEnergyDensity, claimedEnergyPerMass } from './densities.ts'
+import { type Instrument, instrumentsFor, type MenuInstrument, standardUncertainty } from './instrument.ts'
+import type { Quantity } from './quantity.ts'
+import { readTyped, type TypedRefusal } from './read-typed.ts'
+
+/** What a question can ask for: a measured quantity, or a figure printed on the cell or its listing. */
+export type FormQuantity = Quantity | 'claimed-capacity' | 'claimed-current'
+
+export type FormField = {
+  readonly id: 'value' | 'capacity' | 'diameter' | 'length' | 'mass' | 'nominal-voltage'
+  readonly quantity: Quantity
+  /** Read off a label: exact as printed, no instrument. */
+  readonly printed: boolean
+  /** Used when the field is left empty; the field may then be. Canonical unit. */
+  readonly otherwise?: number
+}
+
+const printed = (id: FormField['id'], quantity: Quantity, otherwise?: number): FormField => ({
+  id,
+  quantity,
+  printed: true,
+  ...(otherwise === undefined ? {} : { otherwise }),
+})
+const measured = (id: FormField['id'], quantity: Quantity): FormField => ({ id, quantity, printed: false })
+
+/** The usual nominal voltage of nickel and cobalt cells (3.6 to 3.7 V); a label that says otherwise is typed in. */
+const usualNominal = 3.6
+
+/** The fields a form shows, at most four, so that an instrument's menu fits beside them in one of Discord's forms. */
+export function fieldsOf(quantity: FormQuantity): readonly FormField[] {
+  switch (quantity) {
+    case 'claimed-capacity':
+      return [printed('value', 'capacity')]
+    case 'claimed-current':
+      return [printed('value', 'current')]
+    case 'energy-per-volume':
+      return [
+        printed('capacity', 'capacity'),
+        measured('diameter', 'diameter'),
+        measured('length', 'length'),
+        printed('nominal-voltage', 'voltage', usualNominal),
+      ]
+    case 'energy-per-mass':
+      return [
+        printed('capacity', 'capacity'),
+        measured('mass', 'mass'),
+        printed('nominal-voltage', 'voltage', usualNominal),
+      ]
+    default:
+      return [measured('value', quantity)]
+  }
+}
+
+/** The instruments to choose from; none where everything is read off a label or needs none. */
+export function instrumentsOf(quantity: FormQuantity): readonly MenuInstrument[] {
+  const field = fieldsOf(quantity).find(one => !one.printed)
+  return field ? instrumentsFor(field.quantity) : []
+}
+
+export type FormReading =
+  | { readonly ok: true; readonly value: number; readonly u: number }
+  | {
+      readonly ok: false
+      readonly refusals: readonly { readonly field: FormField['id']; readonly refusal: TypedRefusal }[]
+    }
+
+/**
+ * Reads a filled form: value in the quantity's canonical unit and its standard uncertainty. Without an instrument a measured
+ * value is taken with the widest of its menu, never as exact.
+ */
+export function readForm(
+  quantity: FormQuantity,
+  typed: Readonly<Record<string, string>>,
+  instrument: Instrument | undefined,
+  locale: string,
+): FormReading {
+  const values: Partial<Record<FormField['id'], { value: number; u: number }>> = {}
+  const refusals: { field: FormField['id']; refusal: TypedRefusal }[] = []
+  for (const field of fieldsOf(quantity)) {
+    const text = typed[field.id] ?? ''
+    if (text.trim() === '' && field.otherwise !== undefined) values[field.id] = { value: field.otherwise, u: 0 }
+    else {
+      const read = readTyped(text, field.quantity, locale)
+      if (!read.ok) refusals.push({ field: field.id, refusal: read.refusal })
+      else
+        values[field.id] = {
+          value: read.value,
+          u: field.printed ? 0 : uncertainty(field.quantity, read.value, instrument),
+        }
+    }
+  }
+  if (refusals.length > 0) return { ok: false, refusals }
+  return { ok: true, ...combine(quantity, values) }
+}
+
+function uncertainty(quantity: Quantity, value: number, instrument: Instrument | undefined): number {
+  if (instrument) return standardUncertainty(quantity, value, instrument)
+  const all = instrumentsFor(quantity).map(kind => standardUncertainty(quantity, value, { kind }))
+  return Math.max(0, ...all)
+}
+
+type Values = Partial<Record<FormField['id'], { value: number; u: number }>>
+
+function combine(quantity: FormQuantity, values: Values): { value: number; u: number } {
+  const of = (id: FormField['id']) => values[id] ?? { value: Number.NaN, u: 0 }
+  const energy = { capacity_mAh: of('capacity').value, nominalV: of('nominal-voltage').value }
+  if (quantity === 'energy-per-volume') {
+    const [diameter, length] = [of('diameter'), of('length')]
+    return claimedEnergyDensity({
+      ...energy,
+      diameter_mm: diameter.value,
+      length_mm: length.value,
+      uDiameter_mm: diameter.u,
+      uLength_mm: length.u,
+    })
+  }
+  if (quantity === 'energy-per-mass')
+    return claimedEnergyPerMass({ ...energy, mass_g: of('mass').value, uMass_g: of('mass').u })
+  return of('value')
+}
