@@ -18,7 +18,6 @@ export const bandWidth = {
   capacity: 250,
   current: 5,
   temperature: 5,
-  'temperature-rise': 5,
   'rest-time': 24,
   'energy-per-volume': 100,
   'energy-per-mass': 50,

@@ -2,7 +2,9 @@
 import type { FamilyId } from '../../engine/answers.ts'
 import { badCount, sortCounts } from '../counts.ts'
 import type { WeekCount } from '../outcome-log.ts'
-import { judgeWeek, weeksJudged } from '../rises/judge-week.ts'
+import { recentWeeks } from '../patterns/show-patterns.ts'
+import { judgeWeek, type Rise, weeksJudged } from '../rises/judge-week.ts'
+import { seriesKey } from '../rises/series.ts'
 import { isWeek, type Week, weekPlus } from '../week.ts'
 import { openFamily } from './open-family.ts'
 import type { Release } from './release.ts'
@@ -26,13 +28,20 @@ export type WeekToClose = {
 export type ClosedWeek = {
   readonly release: Omit<Release, 'patterns'>
   readonly state: ReleaseState
-  /** Families with a rise, in which patterns are looked for. */
+  /** Families with a recent rise, in which patterns are looked for. */
   readonly patternsOf: readonly FamilyId[]
 }
 
 export type CloseResult =
   | ({ readonly ok: true } & ClosedWeek)
   | { readonly ok: false; readonly refusal: { readonly code: 'damaged-count'; readonly row: WeekCount } }
+
+/** This week's rises, and those of the weeks before that are recent and were not noticed again. */
+function stillRecent(noticed: readonly Rise[], before: readonly Rise[], week: Week): Rise[] {
+  const oldest = weekPlus(week, -recentWeeks + 1)
+  const again = new Set(noticed.map(seriesKey))
+  return [...noticed, ...before.filter(rise => rise.week >= oldest && !again.has(seriesKey(rise)))]
+}
 
 /** The weeks whose counts closing a week takes. A contribution that stayed unshown for longer is never shown. */
 export const weeksNeeded = (week: Week): { from: Week; to: Week } => ({
@@ -54,11 +63,12 @@ export function closeWeek({ scope, week, state, first, counts: rows, history }: 
     const opened = openFamily(before[family], cells, week)
     if (opened !== undefined) families[family] = opened
   }
-  const { judged, rises, spikes, series } = judgeWeek(counts, week, start, state?.series ?? {}, history)
+  const { judged, rises: noticed, spikes, series } = judgeWeek(counts, week, start, state?.series ?? {}, history)
+  const rises = stillRecent(noticed, state?.rises ?? [], week)
   return {
     ok: true,
     release: { format: 1, scope, week, ...showCells(families, before), judged, rises, spikes },
-    state: { first: start, families, series },
+    state: { first: start, families, series, rises },
     patternsOf: [...new Set(rises.map(rise => rise.family))].sort(),
   }
 }

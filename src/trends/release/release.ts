@@ -40,7 +40,9 @@ export type Release = {
   readonly families: readonly ShownFamily[]
   /** False until there is enough history to say whether anything rises. */
   readonly judged: boolean
+  /** Rises noticed in the last eight weeks, each series once, the latest first; new are those of this week. */
   readonly rises: readonly Rise[]
+  /** This week's own. */
   readonly spikes: readonly Rise[]
   readonly patterns: readonly ShownPattern[]
 }

@@ -63,7 +63,12 @@ function list(cells: Cells, of: number | undefined): [string, Shown][] {
     ])
 }
 
-const shareOf = (k: number, of: number): Share => ({ of, share: k / of, ...wilson(k, of) })
+/** To four places: more would only look exact. */
+function shareOf(k: number, of: number): Share {
+  const { low, high } = wilson(k, of)
+  const [share, least, most] = [k / of, low, high].map(part => Math.round(part * 10_000) / 10_000)
+  return { of, share: share!, low: least!, high: most! }
+}
 
 function total(cells: Cells): { checks: number; more: number } {
   let checks = 0

@@ -1,6 +1,7 @@
 // The private state behind a chain of releases: what each cell has counted and shown. Never leaves the store.
 import type { FamilyId } from '../../engine/answers.ts'
 import type { CellKey } from '../counts.ts'
+import type { Rise } from '../rises/judge-week.ts'
 import type { Week } from '../week.ts'
 
 export type CellState = {
@@ -31,4 +32,6 @@ export type ReleaseState = {
   readonly families: Readonly<Record<FamilyId, FamilyState>>
   /** Watched series that are above zero, by `seriesKey`. */
   readonly series: Readonly<Record<string, SeriesState>>
+  /** Rises of the last weeks, as releases show them. */
+  readonly rises: readonly Rise[]
 }

@@ -19,6 +19,8 @@ export type Rise = {
   readonly family: FamilyId
   /** null: failed checks of the family, whichever. */
   readonly rule: RuleId | null
+  /** The week it was noticed. */
+  readonly week: Week
   /** Whether it still stands out when all families (or all rules of all families) watched that week are counted in. */
   readonly standsOut: boolean
 }
@@ -51,11 +53,13 @@ export function judgeWeek(
   return {
     judged: true,
     rises: shown(
+      week,
       found,
       f => f.alarm,
       f => f.chanceRecent,
     ),
     spikes: shown(
+      week,
       found,
       f => f.spike,
       f => f.chanceThisWeek,
@@ -106,12 +110,17 @@ function judgeSeries(
 }
 
 /** The finds to show, each with whether it stands out among all series of its kind. */
-function shown(found: readonly Found[], hit: (f: Found) => boolean, chanceOf: (f: Found) => number): Rise[] {
+function shown(
+  week: Week,
+  found: readonly Found[],
+  hit: (f: Found) => boolean,
+  chanceOf: (f: Found) => number,
+): Rise[] {
   return [true, false].flatMap(whole => {
     const kind = found.filter(f => (f.series.rule === null) === whole)
     const outstanding = standOut(kind.map(chanceOf))
     return kind.flatMap((f, i) =>
-      hit(f) ? [{ family: f.series.family, rule: f.series.rule, standsOut: outstanding[i] === true }] : [],
+      hit(f) ? [{ family: f.series.family, rule: f.series.rule, week, standsOut: outstanding[i] === true }] : [],
     )
   })
 }

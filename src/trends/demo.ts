@@ -1,0 +1,120 @@
+// Sixty weeks of invented outcomes for the practice room: a server that grows, and one pattern that begins in week 52.
+import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64'
+import { uniformInt } from 'pure-rand/distribution/uniformInt'
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
+import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.ts'
+import type { Verdict } from '../engine/verdicts.ts'
+import type { Band } from './bands.ts'
+import { epochOf } from './epoch.ts'
+import type { Outcome, PackStamp } from './outcome.ts'
+import { type Week, weekPlus } from './week.ts'
+
+export const demoWeeks = 60
+/** The week, counted from one, in which the planted pattern begins. */
+export const plantedFrom = 52
+
+/** What a check can come to: the rules that fire and the answers behind them. */
+export type DemoCourse = {
+  readonly verdict: Verdict
+  readonly fired: readonly RuleId[]
+  readonly options: Readonly<Record<QuestionId, OptionId>>
+}
+
+export type DemoFamily = {
+  readonly family: FamilyId | null
+  readonly format: string
+  /** Its part of all checks, relative to the other families'. The same in every week: what grows is the server. */
+  readonly part: number
+  /** Share of its checks that fail, and the courses a failed one takes, each as likely. */
+  readonly failing: number
+  readonly faults: readonly DemoCourse[]
+  readonly sound: DemoCourse
+  readonly claims?: readonly {
+    readonly question: QuestionId
+    readonly quantity: 'claimed-capacity' | 'claimed-current'
+    readonly band: Band
+  }[]
+}
+
+/** The names the outcomes are made of, from the pack the practice room uses. */
+export type DemoCast = {
+  readonly server: string
+  readonly packs: readonly PackStamp[]
+  readonly bought: readonly string[]
+  readonly families: readonly DemoFamily[]
+  /** The new counterfeit: from week 52 on, `share` of this family's checks take this course. */
+  readonly planted: {
+    readonly family: FamilyId | null
+    readonly course: DemoCourse
+    readonly share: number
+    readonly bought: string
+  }
+}
+
+/**
+ * Invented outcomes of sixty weeks that end with `last`, oldest first. From `atFirst` checks a week the server grows evenly to `atLast`.
+ * The same seed and cast give the same outcomes. Nobody counts twice for a family in an epoch.
+ */
+export function demoOutcomes(seed: number, cast: DemoCast, last: Week, atFirst = 12, atLast = 48): Outcome[] {
+  const random = xoroshiro128plus(seed)
+  const pick = <T>(list: readonly T[]): T => list[uniformInt(random, 0, list.length - 1)]!
+  const parts = cast.families.reduce((sum, f) => sum + f.part, 0)
+  const pickFamily = (): DemoFamily => {
+    let left = uniformFloat64(random) * parts
+    for (const family of cast.families) {
+      left -= family.part
+      if (left < 0) return family
+    }
+    return cast.families[0]!
+  }
+  const counted = new Set<string>()
+  let people = 0
+
+  const outcomes: Outcome[] = []
+  for (let number = 1; number <= demoWeeks; number++) {
+    const week = weekPlus(last, number - demoWeeks)
+    const checks = Math.round(atFirst + ((atLast - atFirst) * (number - 1)) / (demoWeeks - 1))
+    // Members join as the server grows; some come back for another family, or in another epoch.
+    people = Math.max(people, checks * 20)
+    for (let i = 0; i < checks; i++) {
+      const family = pickFamily()
+      const planted = number >= plantedFrom && family.family === cast.planted.family
+      const course =
+        planted && uniformFloat64(random) < cast.planted.share
+          ? cast.planted.course
+          : uniformFloat64(random) < family.failing
+            ? pick(family.faults)
+            : family.sound
+      const person = uniformInt(random, 1, people)
+      const key = `${epochOf(week)} ${family.family} ${person}`
+      if (counted.has(key)) continue
+      counted.add(key)
+      outcomes.push({
+        server: cast.server,
+        reporter: inventedPseudonym(seed, epochOf(week), person),
+        pooled: null,
+        week,
+        family: family.family,
+        format: family.format,
+        verdict: course.verdict,
+        fired: [...course.fired].sort(),
+        options: course.options,
+        readings: [],
+        claims: (family.claims ?? []).map(({ question, quantity, band }) => ({ question, quantity, ...band })),
+        cantTell: [],
+        bought:
+          course === cast.planted.course && uniformFloat64(random) < 0.7 ? cast.planted.bought : pick(cast.bought),
+        cells: pick(['1', '2-4', '2-4', '5-9'] as const),
+        packs: cast.packs,
+      })
+    }
+  }
+  return outcomes
+}
+
+/** 64 hex digits for an invented person in an epoch; no key and no hash, since there is nobody to protect. */
+function inventedPseudonym(seed: number, epoch: string, person: number): string {
+  const quarter = Number(epoch.slice(0, 4)) * 4 + Number(epoch.slice(6))
+  const random = xoroshiro128plus(Math.imul(seed ^ (quarter * 65_537), 2_654_435_761) ^ person)
+  return Array.from({ length: 8 }, () => uniformInt(random, 0, 0xffffffff).toString(16).padStart(8, '0')).join('')
+}

@@ -1,0 +1,125 @@
+// Rising patterns against figures by SciPy, and Tarone's correction against the sample of LAMP's authors where it is at hand.
+import { existsSync, readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { minePatterns, type Row } from '../../../src/trends/patterns/rising-patterns.ts'
+import { taroneFactor } from '../../../src/trends/patterns/tarone.ts'
+
+// Made for this: 24 checks, the first 8 recent, each letter an item. Closed patterns, generators, p (SciPy 1.10.1 hypergeom.sf),
+// growth and Tarone's k computed apart from this code.
+const checks = [
+  'AWR',
+  'AWR',
+  'AW',
+  'AWRC',
+  'AWR',
+  'BC',
+  'B',
+  'AWR',
+  'A',
+  'B',
+  'BC',
+  'A',
+  'B',
+  'AC',
+  'B',
+  'A',
+  'BR',
+  'A',
+  'B',
+  'AC',
+  'BW',
+  'A',
+  'B',
+  'BC',
+]
+const patterns = [
+  ['AW', 'AW', 6, 0, 0.00020802995631370922, 'new'],
+  ['W', 'W', 6, 1, 0.0013175230566534913, 12],
+  ['ARW', 'AR RW', 5, 0, 0.0013175230566534915, 'new'],
+  ['R', 'R', 5, 1, 0.006864988558352402, 10],
+  ['A', 'A', 6, 7, 0.1557410149414457, 1.7142857142857142],
+  ['ACRW', 'CR CW', 1, 0, 0.3333333333333333, 'new'],
+  ['C', 'C', 2, 4, 0.6808820470147701, 1],
+  ['AC', 'AC', 1, 2, 0.7233201581027668, 1],
+  ['BC', 'BC', 1, 2, 0.7233201581027668, 1],
+  ['B', 'B', 2, 9, 0.9725849149728542, 0.4444444444444444],
+  ['BW', 'BW', 0, 1, 1, 0],
+  ['BR', 'BR', 0, 1, 1, 0],
+] as const
+const letters = (items: readonly string[]) => [...items].sort().join('')
+const twentyFour: Row[] = checks.map((items, i) => ({ items: [...items], recent: i < 8 }))
+
+test('the twelve closed patterns of twenty-four checks', () => {
+  const mined = minePatterns(twentyFour, { leastSupport: 1 })
+  const found = new Map(mined.patterns.map(p => [letters(p.closure), p]))
+  expect(found.size).toBe(patterns.length)
+  for (const [closure, generators, recent, earlier, p, growth] of patterns) {
+    const pattern = found.get(closure)!
+    expect([closure, pattern.generators.map(letters).sort().join(' ')]).toEqual([closure, generators])
+    expect([pattern.recent, pattern.earlier]).toEqual([recent, earlier])
+    expect(Math.abs(pattern.p / p - 1)).toBeLessThan(1e-12)
+    if (typeof growth === 'number') expect(pattern.growth).toBeCloseTo(growth, 12)
+    else expect(pattern.growth).toBe(growth)
+  }
+})
+
+test.each([0.05, 0.1])("at %f Tarone's k is 7 and four patterns are significant", level => {
+  const mined = minePatterns(twentyFour, { leastSupport: 1, level })
+  expect([mined.factor, mined.testable]).toEqual([7, 7])
+  expect(
+    mined.patterns
+      .filter(p => p.significant)
+      .map(p => letters(p.closure))
+      .sort(),
+  ).toEqual(['ARW', 'AW', 'R', 'W'])
+})
+
+// Terada et al. 2013's sample ships with their program and stays outside this repository.
+const lamp = new URL('../../../../shared/reference/lamp_tarone.json', import.meta.url)
+const lampTest = existsSync(lamp) ? test : test.skip
+if (!existsSync(lamp)) console.warn("skipped: LAMP's sample, since ../shared/reference/lamp_tarone.json is not there")
+lampTest("LAMP's authors' sample: k = 5, one significant combination at 0.05", () => {
+  type Sample = {
+    items: string[]
+    rows: { items: number[]; positive: number }[]
+    f_min_attainable: Record<string, number>
+  }
+  const sample = JSON.parse(readFileSync(lamp, 'utf8')) as Sample
+  const rows = sample.rows.map(row => ({
+    items: sample.items.filter((_, i) => row.items[i] === 1),
+    recent: row.positive === 1,
+  }))
+  const mined = minePatterns(rows, { leastSupport: 1 })
+  expect(mined.factor).toBe(5)
+  const significant = mined.patterns.filter(p => p.significant)
+  expect(significant.map(p => p.closure)).toEqual([['TF1', 'TF2', 'TF3']])
+  expect(significant[0]!.p).toBeCloseTo(0.00699300699301, 12)
+  const half = minePatterns(rows, { leastSupport: 1, level: 0.5 })
+  expect(half.factor).toBe(5)
+  expect(half.patterns.filter(p => p.significant).map(p => p.closure.join())).toEqual(['TF1,TF2,TF3', 'TF2', 'TF3'])
+})
+
+test('k is the least number that pays for all that could reach level/k', () => {
+  const chances = fc.array(fc.double({ min: 1e-6, max: 1, noNaN: true }), { maxLength: 60 })
+  fc.assert(
+    fc.property(chances, least => {
+      const k = taroneFactor(least, 0.05)
+      const could = (factor: number) => least.filter(f => f <= 0.05 / factor).length
+      expect(could(k)).toBeLessThanOrEqual(k)
+      for (let smaller = 1; smaller < k; smaller++) expect(could(smaller)).toBeGreaterThan(smaller)
+    }),
+  )
+})
+
+test('the order of the rows changes nothing', () => {
+  const row = fc.record({ items: fc.uniqueArray(fc.constantFrom('a', 'b', 'c', 'd', 'e')), recent: fc.boolean() })
+  const shuffled = fc
+    .array(row, { minLength: 1, maxLength: 60 })
+    .chain(list => fc.tuple(fc.constant(list), fc.shuffledSubarray(list, { minLength: list.length })))
+  fc.assert(
+    fc.property(shuffled, ([list, other]) => {
+      expect(minePatterns(other, { leastSupport: 1 })).toEqual(minePatterns(list, { leastSupport: 1 }))
+    }),
+  )
+})
