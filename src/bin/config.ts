@@ -1,0 +1,71 @@
+// What the environment may say, checked once at start; each mistake is one sentence that names the variable.
+import { readFileSync } from 'node:fs'
+import { z } from 'zod'
+
+const schema = z.object({
+  DISCORD_TOKEN: z.string().trim().min(1).optional(),
+  /** A file that holds the token, as container secrets do. */
+  DISCORD_TOKEN_FILE: z.string().min(1).optional(),
+  /** Another base for Discord's REST, for tests against a stand-in. */
+  CELLWARY_DISCORD_API: z.url({ protocol: /^https?$/ }).optional(),
+  /** Where the embedded database lies. */
+  CELLWARY_DATA: z.string().min(1).default('.cellwary'),
+  /** postgres://… instead of the embedded database. */
+  DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
+  /** A folder with more rule packs, beside the shipped ones. */
+  CELLWARY_RULES: z.string().min(1).optional(),
+  /** The practice page's port on 127.0.0.1; 0 takes any free one. */
+  CELLWARY_PORT: z.coerce.number().int().min(0).max(65535).default(4207),
+  CELLWARY_LOG: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
+})
+
+export type Config = {
+  /** Undefined: open the practice room. */
+  readonly token: string | undefined
+  readonly api: string | undefined
+  readonly data: string
+  readonly database: string | undefined
+  readonly rules: string | undefined
+  readonly port: number
+  readonly logLevel: string
+}
+
+export type Configuring =
+  | { readonly ok: true; readonly config: Config }
+  | { readonly ok: false; readonly sentences: readonly string[] }
+
+export function readConfig(env: NodeJS.ProcessEnv): Configuring {
+  // An empty variable is one that compose files and shells leave behind: as if it were not set.
+  const set = Object.fromEntries(Object.entries(env).filter(([, value]) => value !== ''))
+  const read = schema.safeParse(set)
+  if (!read.success)
+    return {
+      ok: false,
+      sentences: read.error.issues.map(
+        issue => `${issue.path.join('.')}: ${issue.message}. Correct it or leave it out.`,
+      ),
+    }
+  const { data } = read
+  let token = data.DISCORD_TOKEN
+  if (token === undefined && data.DISCORD_TOKEN_FILE !== undefined)
+    try {
+      token = readFileSync(data.DISCORD_TOKEN_FILE, 'utf8').trim()
+    } catch {
+      return {
+        ok: false,
+        sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} cannot be read. Correct the path or its rights.`],
+      }
+    }
+  return {
+    ok: true,
+    config: {
+      token,
+      api: data.CELLWARY_DISCORD_API,
+      data: data.CELLWARY_DATA,
+      database: data.DATABASE_URL,
+      rules: data.CELLWARY_RULES,
+      port: data.CELLWARY_PORT,
+      logLevel: data.CELLWARY_LOG,
+    },
+  }
+}

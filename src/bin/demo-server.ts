@@ -1,0 +1,43 @@
+// The invented hobby server of the practice room: nobody and nothing in it is real.
+import type { Scenario } from '../practice/scenario.ts'
+
+const server = '900000000000000100'
+const moderators = '900000000000000201'
+const helpers = '900000000000000202'
+
+/** MANAGE_MESSAGES, MODERATE_MEMBERS and MANAGE_GUILD, as Discord numbers permissions. */
+const moderatorRights = String((1n << 13n) | (1n << 40n) | (1n << 5n))
+
+export const demoServer: Scenario = {
+  application: { id: '900000000000000001', name: 'Cellwary' },
+  server: { id: server, name: 'The Lantern Shed', locale: 'en-US' },
+  roles: [
+    { id: moderators, name: 'Wardens', permissions: moderatorRights },
+    { id: helpers, name: 'Lamp-keepers' },
+  ],
+  channels: [
+    { id: '900000000000000301', name: 'cell-questions', kind: 'text', topic: 'Is this cell what it claims to be?' },
+    { id: '900000000000000302', name: 'workbench', kind: 'text', topic: 'What are you building?' },
+    {
+      id: '900000000000000303',
+      name: 'warden-reports',
+      kind: 'text',
+      topic: 'For wardens',
+      forbid: [{ who: server, what: ['view'] }],
+    },
+    { id: '900000000000000304', name: 'help-desk', kind: 'forum', tags: ['is this real?', 'solved'] },
+  ],
+  people: [
+    { id: '900000000000000401', name: 'Wren', locale: 'en-GB', roles: [], about: 'newcomer' },
+    { id: '900000000000000402', name: 'Ilse', locale: 'de', roles: [helpers], about: 'helper' },
+    { id: '900000000000000403', name: 'Tomas', locale: 'es-ES', roles: [moderators], about: 'moderator' },
+    {
+      id: '900000000000000404',
+      name: 'Odalys',
+      locale: 'en-US',
+      roles: [],
+      about: 'newcomer, direct messages closed',
+      dmClosed: true,
+    },
+  ],
+}
