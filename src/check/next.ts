@@ -1,12 +1,13 @@
 // Which question comes next: the one that tells most for its effort, after what is safer to do has been done.
 //
-// Looking and handling come before lifting a wrap, and that before a load on a bench: whatever an easier step can settle
-// needs no risky one. Nothing needs hands or a meter before the hazards that can be seen have been asked about.
+// First what may mean "get away from it". Then every question waits until the hazards that take less care have been asked
+// about: no hands before the looks, no meter before the wrap is known to be whole. Lifting a wrap and putting a load on come
+// last: whatever an easier step can settle needs no risky one.
 import type { QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { questionsOf, weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
-import type { Care, Question } from '../engine/pack/pack.ts'
+import type { Act, Care } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
 
 export type Next =
@@ -15,34 +16,37 @@ export type Next =
   /** Nothing may be asked any more; `settled` says whether that is because no answer can change the verdict. */
   | { readonly is: 'done'; readonly settled: boolean }
 
-type Tier = 'easy' | Consent
-const tierOf: Record<Care, Tier> = { look: 'easy', handle: 'easy', meter: 'easy', unwrap: 'unwrap', bench: 'bench' }
+/** What a question asks of a person, in the order in which it is asked of them. */
+const levels: readonly Care[] = ['look', 'handle', 'meter']
 
 export function nextOf(program: Program, check: Check): Next {
   const outlook = program.outlook({ ...program.given, ...check.answers })
   if (outlook.reachable.length <= 1) return { is: 'done', settled: true }
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
   const wanted = open.filter(question => check.mode === 'full' || question.quick)
-  const looked = hazardsSeen(program, check)
-  const easy = wanted.filter(question => tierOf[question.care] === 'easy' && (looked || question.care === 'look'))
-  const first = easy[0]
-  if (first) return { is: 'ask', question: first.id, left: easy.length }
-  for (const tier of ['unwrap', 'bench'] as const) {
-    const mine = wanted.filter(question => tierOf[question.care] === tier)
-    const next = mine[0]
-    if (!next || check.consents[tier] === false || (tier === 'bench' && !benchIsOpen(program, check))) continue
-    return check.consents[tier]
-      ? { is: 'ask', question: next.id, left: mine.length }
-      : { is: 'consent', to: tier, left: mine.length }
+  const left = wanted.filter(question => isLevel(question.care) || check.consents[question.care] !== false).length
+  const hazards = hazardQuestions(program)
+  const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
+  if (urgent) return { is: 'ask', question: urgent.id, left }
+  const reach = levels.findIndex(level => [...hazards.keys()].some(id => waitsFor(program, check, id, level)))
+  const within = reach < 0 ? levels : levels.slice(0, reach + 1)
+  const easy = wanted.find(question => within.includes(question.care))
+  if (easy) return { is: 'ask', question: easy.id, left }
+  for (const to of ['unwrap', 'bench'] as const) {
+    const risky = wanted.find(question => question.care === to)
+    if (!risky || check.consents[to] === false || (to === 'bench' && !benchIsOpen(program, check))) continue
+    return check.consents[to] ? { is: 'ask', question: risky.id, left } : { is: 'consent', to, left }
   }
   return { is: 'done', settled: false }
 }
 
-/** Whether every hazard that only takes a look has been asked about (whatever was answered: danger would have ended it). */
-function hazardsSeen(program: Program, check: Check): boolean {
-  return hazardQuestions(program).every(
-    question => question.care !== 'look' || check.answers[question.id] !== undefined,
-  )
+const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)
+
+/** Whether a hazard question of this level has not been asked yet, though the check would ask it. */
+function waitsFor(program: Program, check: Check, id: QuestionId, level: Care): boolean {
+  const question = program.questions.get(id)
+  if (question?.care !== level || check.answers[id] !== undefined) return false
+  return check.mode === 'full' || question.quick
 }
 
 /** A load is never offered for a suspect cell: every hazard must be ruled out for sure, and no sign may stand against it. */
@@ -55,7 +59,11 @@ function benchIsOpen(program: Program, check: Check): boolean {
 const readsBench = (program: Program, questions: readonly QuestionId[]): boolean =>
   questions.some(id => program.questions.get(id)?.care === 'bench')
 
-function hazardQuestions(program: Program): Question[] {
-  const ids = new Set(program.rules.filter(rule => rule.kind === 'hazard').flatMap(rule => questionsOf(rule.when)))
-  return [...program.questions.values()].filter(question => ids.has(question.id))
+/** The questions that hazard rules read, with the most urgent thing one of them can mean. */
+function hazardQuestions(program: Program): Map<QuestionId, Act> {
+  const found = new Map<QuestionId, Act>()
+  for (const rule of program.rules)
+    if (rule.kind === 'hazard')
+      for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)
+  return found
 }
