@@ -136,4 +136,46 @@ export const altEn: Readonly<Record<string, string>> = {
   option: '{letter}: {text}',
   'option-named': '{letter}: {label}.',
   'option-open': '{letter}: a question mark.',
+
+  // how to measure
+  'measuring-calliper-diameter':
+    'How to measure the diameter: the jaws of the calliper lie square across the middle of the wrap.',
+  'measuring-calliper-length':
+    'How to measure the length: one jaw at each end, with a piece of paper between metal and jaw, so that nothing conducts from end to end.',
+  'measuring-rest-before-voltage':
+    'Three steps: take the cell out of the charger, let it rest for an hour, then put the meter to its ends.',
+  'measuring-meter-on-ends':
+    'A meter set to direct voltage: the red probe on the plus contact, the black one on the flat end.',
+  'measuring-two-wire-four-wire':
+    'Left: a meter with two wires, which also measures its own leads. Right, marked as the better way: a meter with four wires, two that carry current and two that sense.',
+  'measuring-scale': 'The cell lies alone and still on a scale.',
+  'measuring-safe-bench':
+    'A safe place: a stone surface, the cell in a holder, a bucket of sand at hand, nothing near that burns, and someone who watches all the time.',
+  'measuring-lamp-at-an-angle':
+    'A lamp shines at an angle between the legs of the top contact; an eye looks in from the other side.',
+  'measuring-keep-apart': 'The cell lies alone in a lidded metal box of sand, with tape over both ends.',
+  caption: '{text}',
+
+  // charts
+  'chart-title': '{title}.',
+  'curve-empty': 'A discharge chart without readings.',
+  curve:
+    'Discharge curve: the voltage falls from {from, number, ::.00} V to {to, number, ::.00} V; the cut-off is {cutOff, number, ::.0#} V.',
+  'curve-result':
+    'Measured capacity {value, number, ::precision-integer} mAh, give or take {u, number, ::precision-integer} mAh.',
+  'curve-at-least':
+    'The discharge stopped early: the capacity is at least {value, number, ::precision-integer} mAh, give or take {u, number, ::precision-integer} mAh.',
+  'curve-minimum': 'The least for this family is {value, number, ::precision-integer} mAh.',
+  'curve-temperature':
+    'The temperature starts at {from, number, ::precision-integer} °C and reaches {most, number, ::precision-integer} °C.',
+  'curve-gaps': '{n, plural, one {# stretch} other {# stretches}} without readings.',
+  trend: 'Failed checks week by week, over {n, plural, one {# week} other {# weeks}}.',
+  'trend-last': 'Last week shown, {name}: {failed, number} failed.',
+  'trend-last-expected': 'Last week shown, {name}: {failed, number} failed, {expected, number, ::.#} expected.',
+  'trend-alarm': 'Marked as a rise: {name}, with {failed, number} failed.',
+  'trend-quiet': 'No week is marked as a rise.',
+  'trend-withheld': '{n, plural, one {# week is} other {# weeks are}} not shown.',
+  'release-row': '{label}: {share, number, percent}, interval {low, number, percent} to {high, number, percent}.',
+  'release-withheld': '{label}: not shown.',
+  sheet: 'A contact sheet of {n, plural, one {# picture} other {# pictures}}.',
 }

@@ -29,7 +29,7 @@ export const calliperDiameter = (): string =>
   upright(130, 26, 64, 190) +
   calliper(98, 168, 64, 62, 230) +
   unit('mm', 199, 185, 13) +
-  tag('path', { d: 'M98 92h64m0 -9v18M98 83v18', stroke: INK.point, 'stroke-width': 2.6, fill: 'none' }) +
+  tag('path', { d: 'M98 128h64m0 -9v18M98 119v18', stroke: INK.point, 'stroke-width': 2.6, fill: 'none' }) +
   rightWay(318, 42, 15)
 
 /** From the plus contact to the flat end, with something that does not conduct between jaw and contact. */
@@ -73,8 +73,8 @@ export function restBeforeVoltage(): string {
 /** One probe on the plus contact, one on the flat end, meter set to direct voltage. */
 export function meterOnEnds(): string {
   const [plus, minus] = [
-    { x: 254, y: 66, way: -0.5 },
-    { x: 104, y: 66, way: Math.PI + 0.5 },
+    { x: 251, y: 66, way: -0.5 },
+    { x: 108, y: 66, way: Math.PI + 0.5 },
   ]
   const a = probeEnd(plus.x, plus.y, plus.way)
   const b = probeEnd(minus.x, minus.y, minus.way)

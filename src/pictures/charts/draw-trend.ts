@@ -1,0 +1,164 @@
+// Failed checks week by week against the number that was to be expected, with alarms marked.
+import type { AltFact } from '../alt/alt-fact.ts'
+import type { Drawing } from '../drawing.ts'
+import { INK, STROKE } from '../ink.ts'
+import { panel, SHEET_WIDTH } from '../panel.ts'
+import { part, round, tag } from '../svg.ts'
+import { measureText } from '../type/measure.ts'
+import { textLine } from '../type/text-block.ts'
+import { type KeyEntry, key } from './key.ts'
+import { type Area, along, axisWidth, hatch, levelAxis, type NumberWords, SERIES, TYPE } from './plot.ts'
+import { title } from './title.ts'
+
+/** One week: its name (handed in, short), failed checks (undefined: not released), expected failed checks, alarm. */
+export type TrendWeek = { name: string; failed?: number; expected?: number; alarm?: boolean }
+
+export type Trend = {
+  title?: string
+  weeks: readonly TrendWeek[]
+  words: { failed: string; expected: string; alarm: string; withheld: string }
+  number: NumberWords
+}
+
+const PLOT_HEIGHT = 160
+
+const bell = (x: number, y: number): string =>
+  tag('path', {
+    d: `M${round(x)} ${round(y - 15)}l9 15h-18Z`,
+    fill: SERIES.second,
+    stroke: INK.casing,
+    'stroke-width': 1.4,
+  }) +
+  tag('path', { d: `M${round(x)} ${round(y - 10)}v5`, stroke: INK.casing, 'stroke-width': 2 }) +
+  tag('circle', { cx: x, cy: y - 2.5, r: 1.2, fill: INK.casing })
+
+const column = { fill: SERIES.fill, stroke: SERIES.first, 'stroke-width': STROKE.inner }
+const alarmed = { fill: SERIES.first, stroke: SERIES.first, 'stroke-width': STROKE.inner }
+const expectedPen = { stroke: INK.line, 'stroke-width': 3, fill: 'none', 'stroke-linecap': 'butt' } as const
+
+function entries(trend: Trend): KeyEntry[] {
+  const { weeks, words } = trend
+  const list: KeyEntry[] = [
+    { words: words.failed, sample: (x, y) => tag('rect', { x: x - 6, y: y - 7, width: 12, height: 14, ...column }) },
+  ]
+  if (weeks.some(week => week.expected !== undefined)) {
+    list.push({ words: words.expected, sample: (x, y) => tag('path', { d: `M${x - 11} ${y}h22`, ...expectedPen }) })
+  }
+  if (weeks.some(week => week.alarm === true)) list.push({ words: words.alarm, sample: (x, y) => bell(x, y + 7) })
+  if (weeks.some(week => week.failed === undefined)) {
+    list.push({
+      words: words.withheld,
+      sample: (x, y) =>
+        tag('path', {
+          d: hatch({ left: x - 7, right: x + 7, top: y - 7, bottom: y + 7 }, 5),
+          stroke: SERIES.quiet,
+          'stroke-width': STROKE.fine,
+        }),
+    })
+  }
+  return list
+}
+
+/** Names under the columns: as many as fit, always the last one. */
+function names(weeks: readonly TrendWeek[], area: Area, slot: number): string {
+  const widest = Math.max(...weeks.map(week => measureText(week.name, TYPE.axis))) + 8
+  const every = Math.max(1, Math.ceil(widest / slot))
+  const last = weeks.length - 1
+  return weeks
+    .map((week, i) => {
+      if ((last - i) % every !== 0) return ''
+      const half = measureText(week.name, TYPE.axis) / 2
+      const x = Math.min(Math.max(area.left + slot * (i + 0.5), 6 + half), SHEET_WIDTH - 6 - half)
+      return textLine(week.name, x, area.bottom + 18, { size: TYPE.axis, anchor: 'middle' })
+    })
+    .join('')
+}
+
+function about(trend: Trend): AltFact[] {
+  const shown = trend.weeks.filter(week => week.failed !== undefined)
+  const last = shown[shown.length - 1]
+  const alarms = trend.weeks.filter(week => week.alarm === true)
+  const hidden = trend.weeks.length - shown.length
+  return [
+    ...(trend.title === undefined ? [] : [{ code: 'chart-title', values: { title: trend.title }, rank: 1 }]),
+    { code: 'trend', values: { n: trend.weeks.length }, rank: 2 },
+    ...(last === undefined
+      ? []
+      : [
+          last.expected === undefined
+            ? { code: 'trend-last', values: { name: last.name, failed: last.failed ?? 0 }, rank: 0 }
+            : {
+                code: 'trend-last-expected',
+                values: { name: last.name, failed: last.failed ?? 0, expected: last.expected },
+                rank: 0,
+              },
+        ]),
+    ...alarms.map(week => ({ code: 'trend-alarm', values: { name: week.name, failed: week.failed ?? 0 }, rank: 1 })),
+    ...(alarms.length === 0 ? [{ code: 'trend-quiet', rank: 1 }] : []),
+    ...(hidden === 0 ? [] : [{ code: 'trend-withheld', values: { n: hidden }, rank: 3 }]),
+  ]
+}
+
+/** Draws the chart, 360 px wide; up to about 52 weeks stay readable. */
+export function drawTrend(trend: Trend): Drawing {
+  const head = title(trend.title)
+  const legend = key(entries(trend), head.end)
+  const most = Math.max(4, ...trend.weeks.flatMap(week => [week.failed ?? 0, week.expected ?? 0]))
+  const range = { from: 0, to: most * 1.18 }
+  const top = head.end + legend.height + 8
+  const area: Area = {
+    left: 8 + axisWidth(range, 4, trend.number),
+    right: SHEET_WIDTH - 12,
+    top,
+    bottom: top + PLOT_HEIGHT,
+  }
+  const y = along(range, area.bottom, area.top)
+  const slot = (area.right - area.left) / Math.max(1, trend.weeks.length)
+  const columns = trend.weeks.map((week, i) => {
+    const x = area.left + slot * i
+    const wide = Math.min(slot * 0.68, 34)
+    const left = x + (slot - wide) / 2
+    if (week.failed === undefined) {
+      const box = { left, right: left + wide, top: area.bottom - 26, bottom: area.bottom }
+      return part('withheld', tag('path', { d: hatch(box, 5), stroke: SERIES.quiet, 'stroke-width': STROKE.fine }))
+    }
+    const high = y(week.failed)
+    const body = tag('rect', {
+      x: left,
+      y: high,
+      width: wide,
+      height: Math.max(0, area.bottom - high),
+      ...(week.alarm === true ? alarmed : column),
+    })
+    return part('week', body, week.alarm === true ? bell(x + slot / 2, Math.max(high - 3, area.top + 15)) : '')
+  })
+  // A short level bar per week, cased so that it shows on a filled column too.
+  const level = (pen: { stroke: string; width: number }): string =>
+    trend.weeks
+      .map((week, i) =>
+        week.expected === undefined
+          ? ''
+          : tag('path', {
+              d: `M${round(area.left + slot * (i + 0.06))} ${round(y(week.expected))}h${round(slot * 0.88)}`,
+              ...expectedPen,
+              stroke: pen.stroke,
+              'stroke-width': pen.width,
+            }),
+      )
+      .join('')
+  const expected = part('expected', level({ stroke: INK.casing, width: 5.4 }), level({ stroke: INK.line, width: 3 }))
+  const floor = tag('path', {
+    d: `M${area.left} ${area.bottom}H${area.right}`,
+    stroke: INK.line,
+    'stroke-width': STROKE.inner,
+  })
+  const content =
+    head.svg +
+    legend.svg +
+    levelAxis(area, range, 4, 'left', trend.number, INK.text) +
+    columns.join('') +
+    expected +
+    floor +
+    names(trend.weeks, area, slot)
+  return panel(SHEET_WIDTH, Math.ceil(area.bottom + 30), content, about(trend))
+}

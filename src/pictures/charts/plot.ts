@@ -1,0 +1,131 @@
+// What all charts share: plot area, axes, grid, hatching, key. Series differ by shape and dash, not by colour alone.
+import { INK, STROKE } from '../ink.ts'
+import { type Point, part, round, tag } from '../svg.ts'
+import { measureText } from '../type/measure.ts'
+import { textLine } from '../type/text-block.ts'
+import { tickDigits, ticks } from './ticks.ts'
+
+/** Formats a number for the reader, with so many decimals. */
+export type NumberWords = (value: number, digits: number) => string
+
+/** Numbers in a locale by the platform's own tables. */
+export const numbersIn = (locale: string): NumberWords => {
+  const formats = new Map<number, Intl.NumberFormat>()
+  return (value, digits) => {
+    const known =
+      formats.get(digits) ??
+      new Intl.NumberFormat(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits })
+    formats.set(digits, known)
+    return known.format(value)
+  }
+}
+
+export type Range = { from: number; to: number }
+export type Area = { left: number; top: number; right: number; bottom: number }
+
+/** Series colours: dark enough to be read as text on the panel, told apart by colour-blind eyes (computed in the tests). */
+export const SERIES = { first: '#0b4fb3', second: '#a8201a', quiet: '#4d5865', fill: '#9db8de' } as const
+
+export const TYPE = { axis: 13, label: 14, title: 16 } as const
+
+/** Maps a value of `range` to px between `a` and `b`. */
+export const along =
+  (range: Range, a: number, b: number) =>
+  (value: number): number =>
+    a + ((value - range.from) / (range.to - range.from)) * (b - a)
+
+/** Level grid lines with numbers on the left (or right) side. */
+export function levelAxis(
+  area: Area,
+  range: Range,
+  count: number,
+  side: 'left' | 'right',
+  number: NumberWords,
+  fill: string,
+): string {
+  const y = along(range, area.bottom, area.top)
+  const list = ticks(range.from, range.to, count)
+  const digits = tickDigits(list)
+  return part(
+    `axis-${side}`,
+    ...list.map(value => {
+      const at = y(value)
+      const grid =
+        side === 'left'
+          ? tag('path', {
+              d: `M${area.left} ${round(at)}H${area.right}`,
+              stroke: INK.grid,
+              'stroke-width': STROKE.fine,
+            })
+          : ''
+      const x = side === 'left' ? area.left - 6 : area.right + 6
+      return (
+        grid +
+        textLine(number(value, digits), x, at + 4.5, {
+          size: TYPE.axis,
+          anchor: side === 'left' ? 'end' : 'start',
+          fill,
+        })
+      )
+    }),
+  )
+}
+
+/** px the numbers of an axis need. */
+export function axisWidth(range: Range, count: number, number: NumberWords): number {
+  const list = ticks(range.from, range.to, count)
+  const digits = tickDigits(list)
+  return Math.max(0, ...list.map(value => measureText(number(value, digits), TYPE.axis))) + 8
+}
+
+/** Numbers below the plot, fewer when they would touch. */
+export function floorAxis(area: Area, range: Range, number: NumberWords): string {
+  const x = along(range, area.left, area.right)
+  const width = area.right - area.left
+  let list: number[] = []
+  for (const count of [6, 5, 4, 3, 2]) {
+    list = ticks(range.from, range.to, count)
+    const digits = tickDigits(list)
+    const needed = list.reduce((sum, value) => sum + measureText(number(value, digits), TYPE.axis) + 14, 0)
+    if (needed <= width) break
+  }
+  const digits = tickDigits(list)
+  return part(
+    'axis-floor',
+    ...list.map(value => {
+      const text = number(value, digits)
+      const half = measureText(text, TYPE.axis) / 2
+      const at = Math.min(Math.max(x(value), 4 + half), 356 - half)
+      return (
+        tag('path', { d: `M${round(x(value))} ${area.bottom}v5`, stroke: INK.line, 'stroke-width': STROKE.inner }) +
+        textLine(text, at, area.bottom + 19, { size: TYPE.axis, anchor: 'middle' })
+      )
+    }),
+    tag('path', { d: `M${area.left} ${area.bottom}H${area.right}`, stroke: INK.line, 'stroke-width': STROKE.inner }),
+  )
+}
+
+/** Path data of slanted lines that fill a rectangle: a texture that needs no pattern ids. */
+export function hatch(area: Area, gap = 6): string {
+  const out: string[] = []
+  for (let c = area.left + area.top + gap / 2; c < area.right + area.bottom; c += gap) {
+    const x1 = Math.max(area.left, c - area.bottom)
+    const x2 = Math.min(area.right, c - area.top)
+    if (x2 > x1) out.push(`M${round(x1)} ${round(c - x1)}L${round(x2)} ${round(c - x2)}`)
+  }
+  return out.join('')
+}
+
+/** Path data through points, broken where `undefined` stands. */
+export function brokenLine(points: readonly (Point | undefined)[]): string {
+  let pen = 'M'
+  let d = ''
+  for (const p of points) {
+    if (p === undefined) pen = 'M'
+    else {
+      d += `${pen}${round(p.x)} ${round(p.y)}`
+      pen = 'L'
+    }
+  }
+  return d
+}
