@@ -1,19 +1,31 @@
 #!/usr/bin/env node
 // The command line: cellwary judge, cellwary rules check. Exit codes: 0 fine, 1 findings about the input, 2 misuse.
 import { Command, CommanderError } from 'commander'
+import { judgeCommand } from './cli/judge.ts'
 import { rulesCommand } from './cli/rules.ts'
+import { UnusablePacks } from './open-desk.ts'
 
 const program = new Command('cellwary')
   .description(
     'Check whether a cylindrical lithium-ion cell is what it claims to be. A pass proves nothing; unsure means do not use.',
   )
   .exitOverride()
-program.addCommand(rulesCommand())
+program.addCommand(judgeCommand()).addCommand(rulesCommand())
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()
 
 try {
   await program.parseAsync()
 } catch (error) {
-  if (!(error instanceof CommanderError)) throw error
-  process.exitCode = error.exitCode === 0 ? 0 : 2
+  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2
+  else if (error instanceof UnusablePacks) {
+    for (const sentence of error.sentences) console.error(sentence)
+    process.exitCode = 1
+  } else if (isFileError(error)) {
+    console.error(`${error.path}: this cannot be read (${error.code}). Check the path and its rights.`)
+    process.exitCode = 2
+  } else throw error
+}
+
+function isFileError(error: unknown): error is Error & { code: string; path: string } {
+  return error instanceof Error && 'path' in error && 'code' in error
 }

@@ -1,14 +1,20 @@
 // Fits a long message into Discord's limit: lists give way from their ends, what must be said never does.
 
 /** A titled list; `rest` says how many of it were left out. Earlier lists give way last. */
-export type FittingList = { readonly title: string; readonly items: readonly string[]; rest(count: number): string }
+export type FittingList = {
+  readonly title: string
+  readonly items: readonly string[]
+  /** Never more than this many, whatever the room. */
+  readonly most?: number
+  rest(count: number): string
+}
 
 /**
  * The lists as text, each shortened so that all of them together with `fixed` characters stay within `budget`. An empty list
  * gives nothing. The caller keeps `fixed` (headline, steps, caution) well under the budget; tests hold it there.
  */
 export function fitLists(lists: readonly FittingList[], fixed: number, budget: number): string[] {
-  const kept = lists.map(list => list.items.length)
+  const kept = lists.map(list => Math.min(list.items.length, list.most ?? list.items.length))
   const render = () => lists.map((list, i) => block(list, kept[i] ?? 0))
   const length = () => render().reduce((sum, one) => sum + one.length, fixed)
   for (let i = lists.length - 1; i >= 0; i--)

@@ -2,6 +2,7 @@
 import { ButtonStyle } from 'discord.js'
 import type { Screen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
+import { questionsOf } from '../../engine/conditions.ts'
 import type { Change } from '../../engine/explain.ts'
 import type { Meaning } from '../../engine/pack/pack.ts'
 import type { Verdict } from '../../engine/verdicts.ts'
@@ -20,8 +21,8 @@ export function showVerdict(say: Say, program: Program, screen: VerdictScreen, n
     say(`verdict.${judgement.verdict}.means`),
     ...which(say, screen),
   ].join('\n')
-  const steps = `**${say('part.next')}**\n${stepsFor(screen)
-    .map(key => `- ${say(key)}`)
+  const steps = `**${say('part.next')}**\n${stepsFor(program, screen, say)
+    .map(step => `- ${step}`)
     .join('\n')}`
   const caution = `> ${say('caution.full')}`
   const packs = program.packs.map(pack => `${pack.id} ${pack.version} (${pack.digest.slice(0, 15)})`).join(', ')
@@ -86,6 +87,7 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
     {
       title: say('part.unchecked'),
       items: explanation.unchecked.map(one => say(`unchecked.${one.why}`, { question: ask(one.question) })),
+      most: mostUnchecked,
       rest,
     },
   ]
@@ -93,6 +95,7 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
 
 /** More than this many ways to change a verdict help nobody. */
 const mostChanges = 4
+const mostUnchecked = 8
 
 function sayChange(say: Say, program: Program, change: Change): string {
   const question = program.questions.get(change.question)
@@ -102,17 +105,23 @@ function sayChange(say: Say, program: Program, change: Change): string {
   return say(change.correction ? 'change.correction' : 'change.more', values)
 }
 
-function stepsFor({ judgement }: VerdictScreen): Key[] {
+function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
   const leave = judgement.findings.some(
     ({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away',
   )
-  return [...(leave ? (['next.danger.get-away'] as const) : []), ...steps[judgement.verdict]]
+  const hazards = new Set(program.rules.filter(rule => rule.kind === 'hazard').flatMap(rule => questionsOf(rule.when)))
+  const unsure = explanation.unchecked.filter(one => one.why === 'cant-tell' && hazards.has(one.question)).length
+  return [
+    ...(leave ? [say('next.danger.get-away')] : []),
+    ...(unsure > 0 && judgement.verdict !== 'danger' ? [say('next.hazard-unsure', { count: unsure })] : []),
+    ...steps[judgement.verdict].map(key => say(key)),
+  ]
 }
 
 const steps: Record<Verdict, readonly Key[]> = {
   danger: ['next.danger.isolate', 'next.dispose', 'next.keep'],
   'ruled-out': ['next.not-use', 'next.keep', 'next.seller', 'next.no-post', 'next.dispose', 'next.buy'],
   doubtful: ['next.not-use', 'next.keep', 'next.seller', 'next.no-post', 'next.buy'],
-  open: ['next.ask', 'next.buy'],
-  'nothing-found': ['next.ask', 'next.buy'],
+  open: ['next.until-sure', 'next.ask', 'next.buy'],
+  'nothing-found': ['next.until-sure', 'next.ask', 'next.buy'],
 }

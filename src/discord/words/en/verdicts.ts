@@ -24,6 +24,7 @@ export const verdicts = {
   'part.unchecked': 'Not checked',
   'part.changes': 'What would change it',
   'part.next': 'What to do now',
+  'part.asked-next': 'The next question that would tell most',
   'part.judged': 'Judged by {packs}',
   'finding.published': '{says} (published: {source})',
   'finding.derived': '{says} (worked out from published figures)',
@@ -52,8 +53,11 @@ export const verdicts = {
   'next.no-post': 'Do not post it: shipping a suspect cell may be unlawful and is dangerous.',
   'next.dispose': 'Hand it to a battery recycler that takes lithium cells, ends taped. Never into household waste.',
   'next.not-use': 'Do not use it.',
+  'next.hazard-unsure':
+    'You could not tell about {count, plural, one {# danger sign} other {# danger signs}}. Until you can, treat the cell as unsafe: do not use, charge or carry it.',
+  'next.until-sure': 'Do not use it until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
-  'next.ask': 'Ask somebody who knows cells, with photos. Until you are sure, do not use it.',
+  'next.ask': 'Ask somebody who knows cells, with photos of the wrap and both ends.',
   'caution.full':
     'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
   'button.go-on': 'Go on checking',

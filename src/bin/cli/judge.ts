@@ -1,0 +1,130 @@
+// cellwary judge FILE: reads a case and prints the verdict with its reasons, for people or as JSON.
+import { readFile } from 'node:fs/promises'
+import { text as readStream } from 'node:stream/consumers'
+import { Command } from 'commander'
+import { sayAnswer, sayFinding, sayWhat } from '../../discord/words/describe.ts'
+import { sayProblem } from '../../discord/words/problem-words.ts'
+import { type Say, sayIn } from '../../discord/words/say.ts'
+import type { Answers } from '../../engine/answers.ts'
+import type { Program } from '../../engine/compile.ts'
+import { explain } from '../../engine/explain.ts'
+import { judge } from '../../engine/judge.ts'
+import { findFamily } from '../../engine/programs.ts'
+import { loadPrograms } from '../open-desk.ts'
+import { parseCase, readWrittenAnswers } from './written-case.ts'
+
+export function judgeCommand(): Command {
+  return new Command('judge')
+    .description('Judge a case: a YAML or JSON file with a family (if known) and answers; - reads standard input.')
+    .argument('<file>', 'the case, or -')
+    .option('--json', 'print one JSON object')
+    .option('--rules <dir>', 'more rule packs, beside the shipped ones')
+    .action(async (file: string, options: { json?: true; rules?: string }) => {
+      const say = sayIn('en')
+      const now = Date.now()
+      const programs = await loadPrograms(options.rules, now)
+      const read = parseCase(await readInput(file), say)
+      if (!read.ok) return fail(read.sentences)
+      const { family = null } = read.value
+      const program = programs.programFor(family, new Date(now).toISOString().slice(0, 10))
+      if (!program) {
+        const known = programs.families.map(one => one.id)
+        return fail([
+          sayProblem(say, { code: 'unknown-name', at: 'family', what: 'family', name: family ?? '', known }),
+        ])
+      }
+      const answers = readWrittenAnswers(program, read.value, say)
+      if (!answers.ok) return fail(answers.sentences)
+      const report = reportOf(program, answers.value, say)
+      console.log(
+        options.json
+          ? JSON.stringify(report, null, 2)
+          : wordsOf(say, program, report, findFamily(programs, family)?.id),
+      )
+    })
+}
+
+function fail(sentences: readonly string[]): void {
+  for (const sentence of sentences) console.error(sentence)
+  process.exitCode = 1
+}
+
+async function readInput(file: string): Promise<string> {
+  return file === '-' ? readStream(process.stdin) : readFile(file, 'utf8')
+}
+
+/** The verdict as data; the names of its keys are part of the command line's contract. */
+export function reportOf(program: Program, answers: Answers, say: Say) {
+  const judgement = judge(program, answers)
+  const explanation = explain(program, answers, judgement)
+  const [next] = program.outlook({ ...program.given, ...answers }).prospects
+  const packs = program.packs
+  return {
+    verdict: judgement.verdict,
+    family: program.family?.id ?? null,
+    findings: judgement.findings.map(finding => ({
+      rule: finding.rule.id,
+      kind: finding.rule.kind,
+      ...('strength' in finding.rule && { strength: finding.rule.strength }),
+      ...('means' in finding.rule && { means: finding.rule.means }),
+      ...('act' in finding.rule && { act: finding.rule.act }),
+      carries: finding.carries,
+      outOfDate: finding.outOfDate,
+      reason: finding.rule.says,
+      source: finding.rule.source.map(id => ({ id, ...program.sources[id] })),
+      answers: finding.answers,
+      sentence: sayFinding(say, program, finding),
+    })),
+    enough: explanation.enough,
+    unchecked: explanation.unchecked,
+    changes: explanation.changes,
+    next: next ? { question: next.question, ask: program.questions.get(next.question)?.ask ?? '' } : null,
+    pack: packs.at(-1) ?? null,
+    packs,
+    caution: say('caution.full'),
+  }
+}
+type Report = ReturnType<typeof reportOf>
+
+function wordsOf(say: Say, program: Program, report: Report, family: string | undefined): string {
+  const ask = (id: string) => program.questions.get(id)?.ask ?? id
+  const part = (title: string, lines: readonly string[]) =>
+    lines.length > 0 ? ['', title, ...lines.map(line => `  - ${line}`)] : []
+  const changes = report.changes.slice(0, 6).map(change => {
+    const question = program.questions.get(change.question)
+    const [first] = change.answers
+    const values = {
+      question: ask(change.question),
+      answer: question && first ? sayAnswer(say, question, first) : '',
+      verdict: say(`verdict.${change.verdict}`),
+    }
+    return say(change.correction ? 'change.correction' : 'change.more', values)
+  })
+  return [
+    say(`verdict.${report.verdict}`),
+    say('check.title', { what: sayWhat(say, family === undefined ? undefined : program.family) }),
+    say(`verdict.${report.verdict}.means`),
+    ...part(
+      say('part.why'),
+      report.findings.filter(one => one.carries).map(one => one.sentence),
+    ),
+    ...part(
+      say('part.also'),
+      report.findings.filter(one => !one.carries && one.kind !== 'no-bearing').map(one => one.sentence),
+    ),
+    ...part(
+      say('part.no-bearing'),
+      report.findings.filter(one => one.kind === 'no-bearing').map(one => one.sentence),
+    ),
+    ...part(say('part.enough'), report.enough.map(ask)),
+    ...part(
+      say('part.unchecked'),
+      report.unchecked.map(one => say(`unchecked.${one.why}`, { question: ask(one.question) })),
+    ),
+    ...part(say('part.changes'), changes),
+    ...part(say('part.asked-next'), report.next ? [report.next.ask] : []),
+    '',
+    report.caution,
+    say('part.judged', { packs: report.packs.map(one => `${one.id} ${one.version} (${one.digest})`).join(', ') }),
+  ].join('\n')
+}
