@@ -71,7 +71,7 @@ export function chargeDrawn(trace: Trace, run: Run, options: DrawnOptions): Draw
     for (const [stretch, gap] of between(trace, { from: load.from, to }, options)) {
       const end: End | undefined = gap === undefined && cut?.state === 'crossed' ? cut.end : undefined
       const part = integrate(trace, stretch, end)
-      const rows = integrate(trace, stretch)
+      const rows = end ? integrate(trace, stretch) : part
       sum = add(sum, part)
       off_As += simpson(trace, stretch, row => trace.current_A[row]!) - rows.charge_As
       off_Ws += simpson(trace, stretch, row => trace.current_A[row]! * trace.voltage_V[row]!) - rows.energy_Ws

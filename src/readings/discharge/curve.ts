@@ -21,7 +21,9 @@ export function curveOf(trace: Trace, run: Run, gaps: readonly Gap[], most = 400
   let whole = 0
   for (let row = first + 1; row <= last; row++) whole += Math.max(0, step(row))
   const points: CurvePoint[] = []
-  let [drawn, due, gapSince] = [0, 0, false]
+  let drawn = 0
+  let due = 0
+  let gapSince = false
   let loadAt = 0
   for (let row = first; row <= last; row++) {
     if (row > first) drawn += Math.max(0, step(row))

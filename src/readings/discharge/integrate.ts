@@ -30,27 +30,29 @@ export function integrate(trace: Trace, { from, to }: Rows, end?: End): Integral
   let voltage = 0
   let squares = 0
   let before = 0
-  let [t, v, i] = [time_s[from]!, voltage_V[from]!, current_A[from]!]
-  const start = t
-  const step = (t2: number, v2: number, i2: number) => {
-    const half = (t2 - t) / 2
-    charge += (i + i2) * half
-    energy += (v * i + v2 * i2) * half
-    voltage += (v + v2) * half
-    squares += (before + half) ** 2
+  for (let row = from; row < to; row++) {
+    const half = (time_s[row + 1]! - time_s[row]!) / 2
+    const power = voltage_V[row]! * current_A[row]! + voltage_V[row + 1]! * current_A[row + 1]!
+    charge += (current_A[row]! + current_A[row + 1]!) * half
+    energy += power * half
+    voltage += (voltage_V[row]! + voltage_V[row + 1]!) * half
+    squares += (before + half) * (before + half)
     before = half
-    t = t2
-    v = v2
-    i = i2
   }
-  for (let row = from + 1; row <= to; row++) step(time_s[row]!, voltage_V[row]!, current_A[row]!)
-  if (end) step(end.time_s, end.voltage_V, end.current_A)
+  if (end) {
+    const half = (end.time_s - time_s[to]!) / 2
+    charge += (current_A[to]! + end.current_A) * half
+    energy += (voltage_V[to]! * current_A[to]! + end.voltage_V * end.current_A) * half
+    voltage += (voltage_V[to]! + end.voltage_V) * half
+    squares += (before + half) * (before + half)
+    before = half
+  }
   return {
     charge_As: charge,
     energy_Ws: energy,
     voltage_Vs: voltage,
-    duration_s: t - start,
-    weightSquares_s2: squares + before ** 2,
+    duration_s: (end?.time_s ?? time_s[to]!) - time_s[from]!,
+    weightSquares_s2: squares + before * before,
   }
 }
 

@@ -170,6 +170,12 @@ export const units: readonly Unit[] = [
     factor: 1 / 3600,
     words: words('s sec secs second seconds sek sekunde sekunden seg segundo segundos seconde secondes'),
   },
+  {
+    measures: 'time',
+    symbol: 'ms',
+    factor: 1 / 3_600_000,
+    words: words('ms msec millisecond milliseconds millisekunden milisegundos'),
+  },
   { measures: 'time', symbol: 'd', factor: 24, words: words('d day days tag tage dia dias jour jours') },
 
   { measures: 'energy-per-volume', symbol: 'Wh/L', factor: 1, words: words('wh/l wh/liter wh/litre wh/litro wh/dm3') },
