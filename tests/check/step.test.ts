@@ -1,0 +1,204 @@
+// The life of a check, event by event: what is asked when, what is asked twice, and what is refused.
+import { describe, expect, test } from 'vitest'
+import { type Check, lifetime } from '../../src/check/check.ts'
+import type { CheckEvent, Start } from '../../src/check/events.ts'
+import { type Stepping, start, step } from '../../src/check/step.ts'
+import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
+import { lanternProgram } from './lantern-pack.ts'
+
+const now = Date.UTC(2026, 10, 25)
+const opening: Start = { id: 'c1', holder: 'p', server: null, mode: 'full', cells: 1, family: 'lamp' }
+const program = lanternProgram('lamp')
+
+function taken(stepping: Stepping): Check {
+  if (!stepping.ok) throw new Error(`refused: ${JSON.stringify(stepping.refusal)}`)
+  return stepping.check
+}
+const begin = (more: Partial<Start> = {}) => taken(start(program, { ...opening, ...more }, now))
+const asked = (check: Check) => ('question' in check.phase ? check.phase.question : check.phase.is)
+const say = (check: Check, answer: Answer) =>
+  taken(step(program, check, { is: 'answer', question: asked(check), answer }, now))
+/** Answers every question by name until the check is over or a consent is asked for; every other question with "can't tell". */
+function play(check: Check, answers: Record<string, Answer>, asks: string[] = []): { check: Check; asks: string[] } {
+  if (check.phase.is !== 'asking' && check.phase.is !== 'second-look') return { check, asks }
+  const question = check.phase.question
+  return play(say(check, answers[question] ?? cantTell), answers, [...asks, question])
+}
+const safe = { smoke: option('no'), wrap: option('no') }
+
+describe('what is asked when', () => {
+  test('what may mean "get away" comes first, however little it is likely to tell', () => {
+    expect(asked(begin())).toBe('smoke')
+  })
+  test('nothing is held before the looks at hazards, and nothing measured before the wrap is known', () => {
+    const { asks } = play(begin(), {})
+    expect(asks.indexOf('smoke')).toBeLessThan(asks.indexOf('wrap'))
+    expect(asks.indexOf('wrap')).toBeLessThan(asks.indexOf('mass'))
+  })
+  test('a hazard ends the check at once', () => {
+    const { check, asks } = play(begin(), { smoke: option('yes') })
+    expect(check.phase).toEqual({ is: 'done' })
+    expect(asks).toEqual(['smoke'])
+  })
+  test('lifting a wrap is asked for after everything easier, and only with consent', () => {
+    const { check, asks } = play(begin(), safe)
+    expect(check.phase).toEqual({ is: 'consent', to: 'unwrap' })
+    expect(asks).toEqual(expect.arrayContaining(['legs', 'print', 'mass']))
+    const agreed = taken(step(program, check, { is: 'consent', to: 'unwrap', given: true }, now))
+    expect(asked(agreed)).toBe('dimples')
+    const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
+    expect(declined.phase).toEqual({ is: 'consent', to: 'bench' })
+  })
+  test('a load is never offered while a hazard could not be told', () => {
+    const { check } = play(begin(), { smoke: option('no') })
+    const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
+    expect(declined.phase).toEqual({ is: 'done' })
+  })
+  test('a load is never offered for a cell that has a sign against it', () => {
+    const { check } = play(begin(), { ...safe, print: option('yes') })
+    const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
+    expect(declined.phase).toEqual({ is: 'done' })
+  })
+  test('a quick check asks only the quick questions, and can go on in full', () => {
+    const { check, asks } = play(begin({ mode: 'quick' }), safe)
+    expect(asks.sort()).toEqual(['legs', 'smoke', 'wrap'])
+    expect(check.phase).toEqual({ is: 'done' })
+    const on = taken(step(program, check, { is: 'go-on' }, now))
+    expect(['print', 'mass']).toContain(asked(on))
+  })
+  test('what only concerns cells bought together is asked only then', () => {
+    expect(play(begin(), safe).asks).not.toContain('serials')
+    expect(play(begin({ cells: 5 }), safe).asks).toContain('serials')
+  })
+  test('the check stops when no answer can change the verdict', () => {
+    const unknown = lanternProgram()
+    const check = taken(start(unknown, { ...opening, family: null }, now))
+    const outlook = unknown.outlook(check.answers)
+    expect(outlook.reachable).toContain('open')
+    const { check: over } = play(begin(), {
+      ...safe,
+      legs: option('three'),
+      mass: reading(45, 0.1),
+      print: option('no'),
+    })
+    expect(over.phase).toEqual({ is: 'consent', to: 'unwrap' })
+  })
+})
+
+describe('a second look', () => {
+  const atLegs = () => {
+    let check = begin()
+    while (asked(check) !== 'legs') check = say(check, safe[asked(check) as 'smoke'] ?? cantTell)
+    return check
+  }
+  test('is asked for before an answer rules the cell out, and the same answer then counts', () => {
+    const second = say(atLegs(), option('four'))
+    expect(second.phase).toEqual({ is: 'second-look', question: 'legs', answer: option('four') })
+    expect(second.answers['legs']).toBeUndefined()
+    const sure = say(second, option('four'))
+    expect(sure.answers['legs']).toEqual(option('four'))
+  })
+  test('with another answer, the other one counts', () => {
+    const three = say(say(atLegs(), option('four')), option('three'))
+    expect(three.answers['legs']).toEqual(option('three'))
+  })
+  test('with "can\'t tell", nothing counts against the cell', () => {
+    const unsure = say(say(atLegs(), option('four')), cantTell)
+    expect(unsure.answers['legs']).toEqual(cantTell)
+    expect(unsure.phase.is).not.toBe('done')
+  })
+  test('can be left by going back to the question', () => {
+    const back = taken(step(program, say(atLegs(), option('four')), { is: 'back' }, now))
+    expect(back.phase).toEqual({ is: 'asking', question: 'legs' })
+  })
+})
+
+describe('back, pause, resume, finish, close', () => {
+  test('back takes the last answer out and asks it again', () => {
+    const first = begin()
+    const second = say(first, option('no'))
+    const back = taken(step(program, second, { is: 'back' }, now))
+    expect(back.phase).toEqual({ is: 'asking', question: 'smoke' })
+    expect(back.answers['smoke']).toBeUndefined()
+  })
+  test('a slip that ended the check can be corrected', () => {
+    const over = say(begin(), option('yes'))
+    expect(over.phase.is).toBe('done')
+    expect(asked(taken(step(program, over, { is: 'back' }, now)))).toBe('smoke')
+  })
+  test('pause keeps everything, resume asks the same question', () => {
+    const check = say(begin(), option('no'))
+    const paused = taken(step(program, check, { is: 'pause' }, now))
+    const resumed = taken(step(program, paused, { is: 'resume' }, now))
+    expect(resumed.phase).toEqual(check.phase)
+    expect(resumed.answers).toEqual(check.answers)
+  })
+  test('finish shows what the answers so far amount to', () => {
+    expect(taken(step(program, begin(), { is: 'finish' }, now)).phase).toEqual({ is: 'done' })
+  })
+  test('each change moves the revision by one and puts the expiry off', () => {
+    const later = taken(step(program, begin(), { is: 'pause' }, now + 1000))
+    expect(later.revision).toBe(1)
+    expect(later.expiresAt).toBe(now + 1000 + lifetime)
+  })
+})
+
+describe('refused, and nothing changed', () => {
+  const phases: Record<string, Check> = {
+    asking: begin(),
+    consent: play(begin(), safe).check,
+    paused: taken(step(program, begin(), { is: 'pause' }, now)),
+    done: say(begin(), option('yes')),
+    closed: taken(step(program, begin(), { is: 'close' }, now)),
+  }
+  const events: Record<string, CheckEvent> = {
+    answer: { is: 'answer', question: 'smoke', answer: option('no') },
+    consent: { is: 'consent', to: 'unwrap', given: true },
+    back: { is: 'back' },
+    pause: { is: 'pause' },
+    resume: { is: 'resume' },
+    finish: { is: 'finish' },
+    'go-on': { is: 'go-on' },
+    close: { is: 'close' },
+  }
+  const legal: Record<string, readonly string[]> = {
+    asking: ['answer', 'pause', 'finish', 'close'],
+    consent: ['consent', 'back', 'pause', 'finish', 'close'],
+    paused: ['resume', 'close'],
+    done: ['back', 'go-on', 'close'],
+    closed: [],
+  }
+  const pairs = Object.keys(phases).flatMap(phase => Object.keys(events).map(event => [phase, event] as const))
+  test.each(pairs)('while %s: %s', (phase, event) => {
+    const check = phases[phase] as Check
+    const before = structuredClone(check)
+    expect(step(program, check, events[event] as CheckEvent, now).ok).toBe(legal[phase]?.includes(event))
+    expect(check).toEqual(before)
+  })
+
+  const refusalOf = (stepping: Stepping) => (stepping.ok ? undefined : stepping.refusal.code)
+  const answering = (answer: Answer, question = 'smoke') =>
+    refusalOf(step(program, begin(), { is: 'answer', question, answer }, now))
+  test('an option that the question does not have', () => expect(answering(option('maybe'))).toBe('unknown-option'))
+  test('a reading where an option is wanted', () => expect(answering(reading(3))).toBe('unknown-option'))
+  test('an answer to another question', () => expect(answering(option('no'), 'wrap')).toBe('another-question'))
+  test('anything after the expiry', () => {
+    expect(refusalOf(step(program, begin(), { is: 'pause' }, now + lifetime))).toBe('expired')
+  })
+  test('going back before anything was answered', () => {
+    expect(refusalOf(step(program, begin(), { is: 'back' }, now))).toBe('nothing-to-go-back-to')
+  })
+  test.each([
+    [Number.NaN, 'not-a-number'],
+    [Number.POSITIVE_INFINITY, 'not-a-number'],
+    [4, 'reading-out-of-range'],
+    [201, 'reading-out-of-range'],
+  ])('a mass of %d g', (value, code) => {
+    let check = begin()
+    while (asked(check) !== 'mass') check = say(check, safe[asked(check) as 'smoke'] ?? cantTell)
+    expect(refusalOf(step(program, check, { is: 'answer', question: 'mass', answer: reading(value) }, now))).toBe(code)
+  })
+  test.each([0, -1, 1.5, 10_001, Number.NaN])('a check of %d cells', cells => {
+    expect(refusalOf(start(program, { ...opening, cells }, now))).toBe('too-many-cells')
+  })
+})

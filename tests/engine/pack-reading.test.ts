@@ -1,0 +1,180 @@
+// Packs with mistakes: each is named where it is, in one sentence that says what to change, and the pack is not used.
+import { describe, expect, test } from 'vitest'
+import { parseYaml } from '../../src/bin/load-packs.ts'
+import { sayProblem } from '../../src/discord/words/problem-words.ts'
+import { sayIn } from '../../src/discord/words/say.ts'
+import { compile } from '../../src/engine/compile.ts'
+import type { PackProblem } from '../../src/engine/pack/problems.ts'
+import { readPack } from '../../src/engine/pack/read-pack.ts'
+
+const good = {
+  pack: 'small',
+  version: '1.0.0',
+  title: 'A small pack',
+  about: 'For tests.',
+  sources: { trade: { kind: 'common-practice', text: 'common practice' } },
+  questions: [
+    {
+      id: 'wrap',
+      ask: 'Is the wrap whole?',
+      care: 'look',
+      effort: 1,
+      options: [
+        { id: 'whole', label: 'Whole' },
+        { id: 'torn', label: 'Torn' },
+      ],
+    },
+    { id: 'mass', ask: 'How heavy?', care: 'meter', effort: 2, reading: { quantity: 'mass', least: 5, most: 200 } },
+  ],
+  rules: [
+    {
+      id: 'torn-wrap',
+      kind: 'hazard',
+      act: 'isolate',
+      when: { wrap: 'torn' },
+      says: 'A torn wrap can short.',
+      source: ['trade'],
+    },
+    {
+      id: 'light',
+      kind: 'sign',
+      strength: 'strong',
+      when: { mass: { below: 42 } },
+      says: 'Too light.',
+      source: ['trade'],
+    },
+  ],
+  families: [{ id: 'one', name: 'One', maker: 'Nobody', given: {}, enough: ['light'] }],
+}
+type Raw = Record<string, unknown>
+const changed = (change: (raw: typeof good & Raw) => void): unknown => {
+  const copy = structuredClone(good)
+  change(copy as typeof good & Raw)
+  return copy
+}
+const sentences = (raw: unknown): string[] => {
+  const result = readPack(raw)
+  return result.ok ? [] : result.problems.map(problem => sayProblem(sayIn('en'), problem))
+}
+
+test('the pack without a mistake is read', () => {
+  expect(sentences(good)).toEqual([])
+})
+
+describe('a mistake is named', () => {
+  const cases: [string, (raw: typeof good & Raw) => void, RegExp][] = [
+    [
+      'a misspelt key',
+      raw => Object.assign(raw.rules[0] as Raw, { strenght: 'weak' }),
+      /rules\.0.*“strenght”.*spelling/,
+    ],
+    ['a missing key', raw => delete (raw.rules[0] as Raw)['says'], /rules\.0\.says/],
+    ['a duplicate rule', raw => raw.rules.push(raw.rules[0] as never), /rule “torn-wrap” stands twice/],
+    ['a duplicate question', raw => raw.questions.push(raw.questions[0] as never), /question “wrap” stands twice/],
+    [
+      'a duplicate option',
+      raw => (raw.questions[0] as { options: unknown[] }).options.push({ id: 'torn', label: 'Torn' }),
+      /option “torn” stands twice/,
+    ],
+    [
+      'an unknown question',
+      raw => Object.assign(raw.rules[0] as Raw, { when: { wrp: 'torn' } }),
+      /no question “wrp”; did you mean “wrap”\?/,
+    ],
+    [
+      'an unknown option',
+      raw => Object.assign(raw.rules[0] as Raw, { when: { wrap: 'tron' } }),
+      /no option “tron”; did you mean “torn”\?/,
+    ],
+    [
+      'an unknown source',
+      raw => Object.assign(raw.rules[0] as Raw, { source: ['trad'] }),
+      /no source “trad”; did you mean “trade”\?/,
+    ],
+    [
+      'an option asked of a reading',
+      raw => Object.assign(raw.rules[0] as Raw, { when: { mass: 'torn' } }),
+      /“mass” is answered with a reading/,
+    ],
+    [
+      'a limit on an option question',
+      raw => Object.assign(raw.rules[0] as Raw, { when: { wrap: { below: 3 } } }),
+      /“wrap” is answered with one of its options/,
+    ],
+    [
+      'a limit no reading can pass',
+      raw => Object.assign(raw.rules[1] as Raw, { when: { mass: { below: 4 } } }),
+      /limit 4 for “mass” must lie between its least \(5\) and its most \(200\)/,
+    ],
+    [
+      'a limit that is not a number',
+      raw => Object.assign(raw.rules[1] as Raw, { when: { mass: { below: Number.NaN } } }),
+      /rules\.1\.when/,
+    ],
+    [
+      'a rule listed as enough that is not there',
+      raw => Object.assign(raw.families[0] as Raw, { enough: ['ligt'] }),
+      /no rule “ligt”; did you mean “light”\?/,
+    ],
+    ['an empty condition', raw => Object.assign(raw.rules[0] as Raw, { when: {} }), /empty condition says nothing/],
+    [
+      'a question with both options and a reading',
+      raw => Object.assign(raw.questions[0] as Raw, { reading: { quantity: 'mass', least: 0, most: 1 } }),
+      /either options or a reading/,
+    ],
+    ['an unknown base pack', raw => Object.assign(raw, { uses: ['any-cel'] }), /pack “any-cel” is not here/],
+    ['no pack at all', raw => Object.keys(raw).map(key => delete raw[key]), /pack/],
+  ]
+  test.each(cases)('%s', (_, change, sentence) => {
+    const found = sentences(changed(change))
+    expect(found.join('\n')).toMatch(sentence)
+    for (const one of found) expect(one).toMatch(/[.?]$/)
+  })
+})
+
+describe('YAML that must not get in', () => {
+  const codes = (text: string): PackProblem['code'][] => parseYaml(text).problems.map(problem => problem.code)
+  test('an alias bomb', () => {
+    const levels = Array.from({ length: 12 }, (_, i) => `a${i + 1}: &a${i + 1} [${Array(9).fill(`*a${i}`).join(', ')}]`)
+    expect(codes(`a0: &a0 [x]\n${levels.join('\n')}`)).toEqual(['yaml'])
+  })
+  test('a key written twice', () => expect(codes('pack: one\npack: two')).toEqual(['yaml']))
+  test('a tag that would run code', () => expect(codes('a: !!js/function "function () {}"').length).toBeGreaterThan(0))
+  test('a half-written file, with its line', () => {
+    expect(sayProblem(sayIn('en'), parseYaml('a: 1\nb: [1, 2').problems[0] as PackProblem)).toMatch(
+      /^line 2: this is not valid YAML/,
+    )
+  })
+})
+
+test('a pack too tangled to judge exactly is refused, naming rules and questions', () => {
+  const size = 26
+  const options = Array.from({ length: 5 }, (_, i) => ({ id: `o${i}`, label: `${i}` }))
+  const questions = Array.from({ length: size }, (_, i) => ({
+    id: `q${i}`,
+    ask: 'x',
+    care: 'look',
+    effort: 1,
+    options,
+  }))
+  const rules = Array.from({ length: 70 }, (_, r) => ({
+    id: `r${r}`,
+    kind: 'sign',
+    strength: 'weak',
+    when: {
+      [`q${(r * 7) % size}`]: `o${r % 5}`,
+      [`q${(r * 11 + 3) % size}`]: [`o${(r + 1) % 5}`, `o${(r + 3) % 5}`],
+      [`q${(r * 5 + 9) % size}`]: `o${(r * 3) % 5}`,
+    },
+    says: 'x',
+    source: ['trade'],
+  }))
+  const read = readPack({ ...good, questions, rules, families: [] })
+  if (!read.ok) throw new Error('must be read')
+  const compiled = compile([read.pack], '2026-11-25')
+  expect(compiled.ok).toBe(false)
+  if (compiled.ok) return
+  expect(sayProblem(sayIn('en'), compiled.problems[0] as PackProblem)).toMatch(
+    /hang together too tightly.*r0, r1.*q0, q1/s,
+  )
+}, 120_000)
