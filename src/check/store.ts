@@ -4,10 +4,13 @@ import type { Check, CheckId, PersonId } from './check.ts'
 /** `seen`: this interaction has been counted already. `stale`: someone saved the check meanwhile. */
 export type Saving = 'saved' | 'seen' | 'stale'
 
+/** A check as it stands, and the interaction that changed it last. */
+export type Stored = { readonly check: Check; readonly changedBy: string }
+
 export type CheckStore = {
   /** Stores a new check, unless `interaction` has opened one already. */
   create(check: Check, interaction: string): Promise<'saved' | 'seen'>
-  load(id: CheckId): Promise<Check | undefined>
+  load(id: CheckId): Promise<Stored | undefined>
   /** Stores `check` if the stored revision is still `expected` and `interaction` has not changed it before. */
   save(check: Check, expected: number, interaction: string): Promise<Saving>
   /** The checks a person holds that are neither closed nor expired, newest first. */

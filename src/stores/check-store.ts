@@ -16,8 +16,8 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore {
     },
 
     async load(id) {
-      const row = await db.selectFrom('checks').select('body').where('id', '=', id).executeTakeFirst()
-      return row && fromBody(row.body)
+      const row = await db.selectFrom('checks').select(['body', 'changed_by']).where('id', '=', id).executeTakeFirst()
+      return row && { check: fromBody(row.body), changedBy: row.changed_by }
     },
 
     async save(check, expected, interaction) {

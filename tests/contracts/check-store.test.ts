@@ -40,7 +40,7 @@ for (const kind of databases) {
       test('gives back what was created, word for word', async () => {
         const one = check('a1', { answers: { mass: { kind: 'reading', value: 44.7, u: 0.1 } }, family: 'f' })
         expect(await store.create(one, 'i-a1')).toBe('saved')
-        expect(await store.load('a1')).toEqual(one)
+        expect(await store.load('a1')).toEqual({ check: one, changedBy: 'i-a1' })
         expect(await store.load('none')).toBeUndefined()
       })
 
@@ -54,7 +54,7 @@ for (const kind of databases) {
         await store.create(check('c1'), 'i-c0')
         expect(await store.save(check('c1', { revision: 1 }), 0, 'i-c1')).toBe('saved')
         expect(await store.save(check('c1', { revision: 1, holder: 'thief' }), 0, 'i-c2')).toBe('stale')
-        expect((await store.load('c1'))?.holder).toBe('p1')
+        expect((await store.load('c1'))?.check.holder).toBe('p1')
         expect(await store.save(check('c1', { revision: 2 }), 1, 'i-c2')).toBe('saved')
       })
 
@@ -62,7 +62,7 @@ for (const kind of databases) {
         await store.create(check('d1'), 'i-d0')
         await store.save(check('d1', { revision: 1 }), 0, 'i-d1')
         expect(await store.save(check('d1', { revision: 2 }), 1, 'i-d1')).toBe('seen')
-        expect((await store.load('d1'))?.revision).toBe(1)
+        expect((await store.load('d1'))?.check.revision).toBe(1)
       })
 
       test('of many processes saving the same revision exactly one wins', async () => {

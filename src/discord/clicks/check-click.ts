@@ -19,8 +19,11 @@ export function onCheckClick(desk: Desk, interaction: Clicked, id: ClickId): Pro
 
 async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {
   const say = sayIn(interaction.locale)
-  const stored = await desk.checks.load(id.check)
-  if (!stored) return refuse(interaction, say, { code: 'gone' })
+  const found = await desk.checks.load(id.check)
+  if (!found) return refuse(interaction, say, { code: 'gone' })
+  // Delivered twice: whoever counted it answers it.
+  if (found.changedBy === interaction.id) return
+  const stored = found.check
   if (stored.holder !== interaction.user.id) return refuse(interaction, say, { code: 'not-yours' })
   const program = desk.programs.programFor(stored.family, stored.day)
   if (!program) return refuse(interaction, say, { code: 'gone' })
@@ -40,7 +43,7 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
   }
   const saved = await desk.checks.save(stepped.check, check.revision, interaction.id)
   if (saved === 'seen') return
-  const latest = saved === 'saved' ? stepped.check : await desk.checks.load(check.id)
+  const latest = saved === 'saved' ? stepped.check : (await desk.checks.load(check.id))?.check
   if (!latest) return refuse(interaction, say, { code: 'gone' })
   await redraw(interaction, await show(saved === 'stale' ? say('stale.note') : undefined, refit(program, latest)))
 }

@@ -31,7 +31,7 @@ export const checkResume: Subcommand = {
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
     const saved = await desk.checks.save(resumed.check, check.revision, interaction.id)
     if (saved === 'seen') return
-    const latest = saved === 'saved' ? resumed.check : await desk.checks.load(check.id)
+    const latest = saved === 'saved' ? resumed.check : (await desk.checks.load(check.id))?.check
     if (!latest) return refuse(interaction, say, { code: 'gone' })
     await replyPrivately(
       interaction,

@@ -143,7 +143,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'measuring-calliper-length':
     'How to measure the length: one jaw at each end, with a piece of paper between metal and jaw, so that nothing conducts from end to end.',
   'measuring-rest-before-voltage':
-    'Three steps: take the cell out of the charger, let it rest for an hour, then put the meter to its ends.',
+    'Three steps: take the cell out of the charger, let it rest for an hour or more, then put the meter to its ends.',
   'measuring-meter-on-ends':
     'A meter set to direct voltage: the red probe on the plus contact, the black one on the flat end.',
   'measuring-two-wire-four-wire':
@@ -153,7 +153,7 @@ export const altEn: Readonly<Record<string, string>> = {
     'A safe place: a stone surface, the cell in a holder, a bucket of sand at hand, nothing near that burns, and someone who watches all the time.',
   'measuring-lamp-at-an-angle':
     'A lamp shines at an angle between the legs of the top contact; an eye looks in from the other side.',
-  'measuring-keep-apart': 'The cell lies alone in a lidded metal box of sand, with tape over both ends.',
+  'measuring-keep-apart': 'The cell lies alone in sand, in a loosely covered metal box, with tape over both ends.',
   caption: '{text}',
 
   // charts

@@ -1,0 +1,45 @@
+// A test's hands: start a check, press what is on the screen by what it says, and read what comes back.
+import type { Person } from '../../src/practice/people/person.ts'
+import type { Reply } from '../../src/practice/people/reply.ts'
+import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+
+/** The message of a reply; fails with what came instead. */
+export function messageOf(reply: Reply): SeenMessage {
+  if (reply.kind !== 'message' && reply.kind !== 'updated') throw new Error(`no message but ${JSON.stringify(reply)}`)
+  return reply.message
+}
+
+export const startCheck = async (person: Person, options: Record<string, string | number> = {}): Promise<SeenMessage> =>
+  messageOf(await person.run('check start', options))
+
+/** The id of the button whose label holds `label`, or whose act is it (".unsure"). */
+export function idOf(message: SeenMessage, label: string): string {
+  const found = buttons(message).find(one => one.label.includes(label) || one.customId?.includes(label))
+  if (!found?.customId)
+    throw new Error(`no button ${label} among ${buttons(message).map(one => one.label)}\n${text(message)}`)
+  return found.customId
+}
+
+export const press = (person: Person, message: SeenMessage, label: string): Promise<Reply> =>
+  person.click(message, idOf(message, label))
+
+export const pressed = async (person: Person, message: SeenMessage, label: string): Promise<SeenMessage> =>
+  messageOf(await press(person, message, label))
+
+/** Presses "Can't tell" until `until` stands on the screen. */
+export async function unsureUntil(person: Person, message: SeenMessage, until: RegExp): Promise<SeenMessage> {
+  let now = message
+  for (let i = 0; i < 80 && !until.test(text(now)); i++) now = await pressed(person, now, '.unsure')
+  if (!until.test(text(now))) throw new Error(`never came to ${until}`)
+  return now
+}
+
+/** Answers a question by an option's label, whether it is a button or stands in a menu. */
+export async function answer(person: Person, message: SeenMessage, label: string): Promise<SeenMessage> {
+  const menu = menus(message)[0]
+  const option = menu?.options.find(one => one.label.includes(label))
+  if (menu && option) return messageOf(await person.choose(message, menu.customId, [option.value]))
+  return pressed(person, message, label)
+}
+
+export const caution = /do not use the cell/i

@@ -1,0 +1,55 @@
+// A room to test in: the stand-in of Discord with the demo server, and the real bot connected to it in this process.
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { readConfig } from '../../src/bin/config.ts'
+import { demoServer } from '../../src/bin/demo-server.ts'
+import { openDesk } from '../../src/bin/open-desk.ts'
+import { openBot } from '../../src/discord/bot.ts'
+import type { Desk } from '../../src/discord/desk.ts'
+import { openLog } from '../../src/discord/log.ts'
+import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+
+export type TestRoom = {
+  readonly standIn: StandIn
+  readonly desk: Desk
+  /** Lines the bot has logged so far. */
+  readonly log: string[]
+  /** Another bot of its own process's kind on the same database. */
+  another(): Promise<() => Promise<void>>
+  close(): Promise<void>
+}
+
+export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Promise<TestRoom> {
+  const data = await mkdtemp(join(tmpdir(), 'cellwary-room-'))
+  const log: string[] = []
+  const logger = openLog('debug', { write: line => void log.push(line) })
+  const read = readConfig({ CELLWARY_DATA: data })
+  if (!read.ok) throw new Error(read.sentences.join())
+  const standIn = await openStandIn({ scenario: demoServer })
+  const connection = { token: standIn.botToken, api: standIn.apiUrl }
+  const open = async () => {
+    const opened = await openDesk(read.config, logger)
+    const desk = change(opened.desk)
+    const bot = await openBot(desk, connection)
+    await bot.registered
+    return { desk, close: () => bot.close().then(opened.close) }
+  }
+  const first = await open()
+  const closing = [first.close]
+  return {
+    standIn,
+    desk: first.desk,
+    log,
+    async another() {
+      const next = await open()
+      closing.push(next.close)
+      return next.close
+    },
+    async close() {
+      for (const close of closing) await close().catch(() => undefined)
+      await standIn.close()
+      await rm(data, { recursive: true, force: true })
+    },
+  }
+}
