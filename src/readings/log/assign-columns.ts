@@ -77,14 +77,12 @@ function bestTime(shape: TableShape, candidates: readonly number[], mark: Decima
 /** Without a header: roles by behaviour, each only if exactly one column behaves like it. */
 function behaviour(shape: TableShape, mark: DecimalMark): Partial<Record<Role, number>> {
   const numbers = shape.columns.map(column => column.cells.map(cell => cellNumber(cell, mark)?.value ?? Number.NaN))
+  // Time moves on with every row; a temperature that only rises pauses now and then.
   const rising = shape.columns.flatMap((column, at) => {
     const kind = timeKindOf(column.cells, mark)
     if (kind === 'clock' || kind === 'stamp') return [at]
-    const values = numbers[at]!
-    const steps = values.slice(1).map((value, n) => value - values[n]!)
-    return kind === 'number' && steps.length >= 2 && steps.every(step => step >= 0) && values.at(-1)! > values[0]!
-      ? [at]
-      : []
+    const steps = numbers[at]!.slice(1).map((value, n) => value - numbers[at]![n]!)
+    return kind === 'number' && steps.length >= 2 && steps.every(step => step > 0) ? [at] : []
   })
   const only = (columns: readonly number[]) => (columns.length === 1 ? columns[0] : undefined)
   const time = only(rising)

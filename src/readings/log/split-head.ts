@@ -108,7 +108,7 @@ function decimalMark(rows: readonly HeadRow[]): HeadResult<DecimalMark> {
     if (measured < 2) continue
     for (const cell of cells) {
       const match = /^[+-]?(\d*)([.,'\d ]*?)([.,])(\d+)(?:e[+-]?\d+)?(?: ?[^\d\s.,:]{1,6})?$/i.exec(cell)
-      if (!match) continue
+      if (!match || stampSeconds(cell) !== null) continue
       const mark = match[3] as DecimalMark
       const other = mark === '.' ? ',' : '.'
       const decimal =
