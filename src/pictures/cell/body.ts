@@ -41,7 +41,12 @@ function shading(params: CellParameters, cell: Cell, camera: Camera, bottom: num
       : [at(to, top), end(to)]
   const strip = (from: number, to: number, fill: string, opacity: number): string =>
     tag('path', { d: line([at(from, top), ...edgeOf(to), end(from)], true), fill, 'fill-opacity': opacity })
-  return part('shading', strip(0.62, 0.97, INK.line, 0.16), strip(-0.78, -0.66, '#ffffff', 0.5))
+  // Bare metal mirrors its surroundings in hard bands; a wrap only dims towards its edge.
+  const mirror =
+    params.wrap === 'missing'
+      ? strip(-0.5, -0.34, METAL.deep, 0.5) + strip(-0.12, 0.3, '#ffffff', 0.75) + strip(0.4, 0.52, METAL.deep, 0.5)
+      : ''
+  return part('shading', mirror, strip(0.62, 0.97, INK.line, 0.16), strip(-0.78, -0.66, '#ffffff', 0.5))
 }
 
 function print(params: CellParameters, cell: Cell, camera: Camera): string {

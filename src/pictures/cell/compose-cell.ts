@@ -12,8 +12,8 @@ import type { Box, Place, Scene } from './scene.ts'
 const isPeeled = (name: string): name is Peeled => (PEELED as readonly string[]).includes(name)
 
 /** The plain scene without marks. */
-export const scene = (params: CellParameters, box: Box): Scene =>
-  params.view === 'cut-away' ? cutAway(params, box) : outsideView(params, box)
+const scene = (params: CellParameters, box: Box, sameScale = false): Scene =>
+  params.view === 'cut-away' ? cutAway(params, box) : outsideView(params, box, sameScale)
 
 function joined(params: CellParameters, about: Peeled, box: Box): Scene {
   const left = { ...box, width: box.width * 0.3 }
@@ -89,7 +89,7 @@ export function lookClose(params: CellParameters, box: Box, ground: string): Sce
   const zoom =
     params.view !== 'top' ? 1 : (ZOOM[about] ?? (params.end === 'positive' ? POSITIVE_ZOOM[about] : undefined) ?? 1)
   if (zoom > 1) return enlarged(params, box, zoom, ground)
-  const whole = scene(params, box)
+  const whole = scene(params, box, true)
   const sized = params.view === 'side' && (about === 'length' || about === 'diameter' || params.sizes)
   return { svg: whole.svg + (sized ? measures(params, whole, box) : ''), places: whole.places }
 }

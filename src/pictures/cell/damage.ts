@@ -71,44 +71,51 @@ const RUST: readonly (readonly [number, number, number])[] = [
   [2.3, 0.14, 0.12],
 ]
 
-const patch = (x: number, y: number, rx: number, ry: number, i: number): string =>
-  tag('path', { d: blob(x, y, rx, ry, i), fill: DAMAGE.rust }) +
-  tag('path', { d: blob(x - rx * 0.2, y + ry * 0.15, rx * 0.55, ry * 0.4, i + 3), fill: DAMAGE.rustDark }) +
-  tag('path', {
-    d: [
-      [1.35, 0.7, 0.24],
-      [-1.1, 1.05, 0.2],
-      [1.1, -1, 0.17],
-      [-1.4, -0.3, 0.22],
-      [0.2, 1.45, 0.16],
-    ]
-      .map(([dx = 0, dy = 0, size = 0]) => blob(x + rx * dx, y + ry * dy, rx * size, ry * size, i))
-      .join(''),
-    fill: DAMAGE.rust,
-  })
+type Patch = { x: number; y: number; rx: number; ry: number }
 
-/** Speckled patches on an end. */
-function rust(cell: Cell, camera: Camera, z: number): string {
-  return RUST.map(([angle, at, size], i) => {
-    const p = spot(camera, at * cell.radius, angle, at < 0.3 ? z : 0.2)
-    const px = size * cell.radius * camera.scale
-    return patch(p.x, p.y, px, px * Math.max(camera.tilt, 0.3), i)
-  }).join('')
+/** Patches that run into each other; a light casing around them all keeps rust visible on a brown or red wrap. */
+function rustOf(patches: readonly Patch[]): string {
+  const shapes = patches.map(({ x, y, rx, ry }, i) => blob(x, y, rx, ry, i)).join('')
+  const specks = patches.flatMap(({ x, y, rx, ry }, i) =>
+    [
+      [1.35, 0.7, 0.22],
+      [-1.15, 1.05, 0.18],
+      [1.1, -1.1, 0.16],
+    ].map(([dx = 0, dy = 0, size = 0]) => blob(x + rx * dx, y + ry * dy, rx * size, rx * size, i)),
+  )
+  const cores = patches.map(({ x, y, rx, ry }, i) => blob(x - rx * 0.2, y + ry * 0.15, rx * 0.5, ry * 0.4, i + 3))
+  return (
+    tag('path', { d: shapes, fill: 'none', stroke: '#fff1dc', 'stroke-width': 1.8 }) +
+    tag('path', { d: shapes + specks.join(''), fill: DAMAGE.rust }) +
+    tag('path', { d: cores.join(''), fill: DAMAGE.rustDark })
+  )
 }
 
-/** Patches along an edge that is seen from the side, around paper height `y`. */
-function edgeRust(x: number, y: number, px: number): string {
-  const spots = [
-    [-0.75, -0.16, 0.17],
-    [-0.36, 0.02, 0.22],
-    [0.08, -0.1, 0.2],
-    [0.5, 0.02, 0.2],
-    [0.8, -0.2, 0.14],
-    [-0.1, -0.42, 0.13],
-    [0.42, -0.4, 0.14],
-  ]
-  return spots.map(([dx = 0, dy = 0, s = 0], i) => patch(x + dx * px, y + dy * px, s * px, s * px * 0.75, i)).join('')
-}
+/** Rust on an end. */
+const rust = (cell: Cell, camera: Camera, z: number): string =>
+  rustOf(
+    RUST.map(([angle, at, size]) => {
+      const p = spot(camera, at * cell.radius, angle, at < 0.3 ? z : 0.2)
+      const rx = size * cell.radius * camera.scale * 1.25
+      return { ...p, rx, ry: rx * Math.max(camera.tilt, 0.3) }
+    }),
+  )
+
+const EDGE_RUST = [
+  [-0.78, -0.18, 0.2],
+  [-0.42, -0.02, 0.26],
+  [-0.02, -0.06, 0.24],
+  [0.4, 0, 0.26],
+  [0.74, -0.16, 0.2],
+  [-0.2, -0.34, 0.14],
+  [0.5, -0.36, 0.13],
+]
+
+/** Rust along an edge that is seen from the side, around paper height `y`. */
+const edgeRust = (x: number, y: number, px: number): string =>
+  rustOf(
+    EDGE_RUST.map(([dx = 0, dy = 0, s = 0]) => ({ x: x + dx * px, y: y + dy * px, rx: s * px, ry: s * px * 0.75 })),
+  )
 
 /** Drops of water at places given as shares of a box. */
 const DROPS: readonly (readonly [number, number, number])[] = [

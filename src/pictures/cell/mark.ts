@@ -8,20 +8,34 @@ const LEAST = 11
 
 /** A ring around a place, cased in white so that it shows on any colour; never smaller than a finger tip's worth. */
 export const halo = (place: Place, colour: string, width: number): string => {
-  const shape = { cx: place.x, cy: place.y, rx: Math.max(LEAST, place.rx), ry: Math.max(LEAST, place.ry), fill: 'none' }
-  return (
-    tag('ellipse', { ...shape, stroke: INK.casing, 'stroke-width': width + 3.6 }) +
-    tag('ellipse', { ...shape, stroke: colour, 'stroke-width': width })
-  )
+  const [rx, ry] = [Math.max(LEAST, place.rx), Math.max(LEAST, place.ry)]
+  const ring = (stroke: string, thick: number): string =>
+    place.shape === 'box'
+      ? tag('rect', {
+          x: place.x - rx,
+          y: place.y - ry,
+          width: 2 * rx,
+          height: 2 * ry,
+          rx: 16,
+          fill: 'none',
+          stroke,
+          'stroke-width': thick,
+        })
+      : tag('ellipse', { cx: place.x, cy: place.y, rx, ry, fill: 'none', stroke, 'stroke-width': thick })
+  return ring(INK.casing, width + 3.6) + ring(colour, width)
 }
 
 const REACH = 44
 const WAYS = [-0.7, -2.44, 0.7, 2.44, 0, Math.PI, -Math.PI / 2]
 
-const rim = (place: Place, way: number): { x: number; y: number } => ({
-  x: place.x + Math.max(LEAST, place.rx) * Math.cos(way),
-  y: place.y + Math.max(LEAST, place.ry) * Math.sin(way),
-})
+// Where an arrow from direction `way` meets the ring: on an ellipse by its angle, on a box at its upper or lower side.
+const rim = (place: Place, way: number): { x: number; y: number } => {
+  const [rx, ry] = [Math.max(LEAST, place.rx), Math.max(LEAST, place.ry)]
+  const [cos, sin] = [Math.cos(way), Math.sin(way)]
+  return place.shape === 'box'
+    ? { x: place.x + Math.sign(cos) * rx, y: place.y + sin * ry * 0.6 }
+    : { x: place.x + rx * cos, y: place.y + ry * sin }
+}
 
 const inside = (p: { x: number; y: number }, box: Box): boolean =>
   p.x > box.x && p.x < box.x + box.width && p.y > box.y && p.y < box.y + box.height

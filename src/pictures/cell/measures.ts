@@ -45,11 +45,11 @@ const cased = (text: string, x: number, y: number): string =>
 export function measures(params: CellParameters, drawn: Scene, bounds: Box): string {
   const whole = drawn.places['body'] as Place
   const { diameter, length } = SIZE[params.format]
-  const px = whole.rx / 1.15
+  const px = whole.rx / (params.swollen ? 1.42 : 1.22)
   const grow = cellOf(params.format).grow
-  const top =
-    whole.y - whole.ry + px * 0.3 - px * 0.17 - (params.top === 'button' ? 2 : 0.9) * grow * (px / (diameter / 2))
-  const low = whole.y + whole.ry - px * 0.3 + px * 0.02
+  const rim = whole.y - whole.ry + px * 0.46
+  const top = rim - px * 0.17 - (params.top === 'button' ? 2 : 0.9) * grow * (px / (diameter / 2))
+  const low = whole.y + whole.ry - px * 0.26
   const x = Math.min(whole.x + px + 16, bounds.x + bounds.width - 10)
   const ask = params.pointAt
   let out = ''

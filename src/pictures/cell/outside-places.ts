@@ -33,17 +33,24 @@ function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<s
     'weld-marks': disc(RADIUS.plateau * 1.1, top),
     welds: negative ? disc(0.62, 0) : disc(RADIUS.plateau * (params.welds === 'nickel' ? 1.7 : 1.15), top),
     terminal: negative ? disc(0.64, 0) : disc(RADIUS.plateau * 1.1, top),
-    leak: at(0.8, 2.2, 0.55),
+    leak: params.leak === 'none' ? disc(0.9, 0) : at(0.8, 2.2, 0.55),
     rust: disc(0.88, 0),
     wet: disc(0.95, 0),
-    heat: { x: camera.x, y: camera.y - px * 0.5, rx: px * 0.6, ry: px * 0.5 },
+    heat:
+      params.heat === 'none' ? disc(0.95, 0) : { x: camera.x, y: camera.y - px * 0.72, rx: px * 0.5, ry: px * 0.42 },
   }
 }
 
 function sidePlaces(params: CellParameters, cell: Cell, camera: Camera, bottom: number): Record<string, Place> {
   const px = cell.radius * camera.scale
   const y = (z: number): number => camera.y - rise(camera) * z + px * camera.tilt
-  const whole = { x: camera.x, y: (y(0) + y(bottom)) / 2, rx: px * 1.15, ry: (y(bottom) - y(0)) / 2 + px * 0.3 }
+  const whole: Place = {
+    x: camera.x,
+    y: (y(0) + y(bottom)) / 2 - px * 0.1,
+    rx: px * (params.swollen ? 1.42 : 1.22),
+    ry: (y(bottom) - y(0)) / 2 + px * 0.36,
+    shape: 'box',
+  }
   const spotAt = (z: number, dx: number, rx: number, ry = rx): Place => ({
     x: camera.x + dx * px,
     y: y(z),

@@ -21,7 +21,7 @@ const ANGLE_DEPTH = 11.5
 // Pictures that compare sizes keep one scale, so that a shorter cell is drawn shorter.
 const TRUE_SIZE = new Set(['length', 'diameter', 'board'])
 
-function frame(params: CellParameters, cell: Cell, box: Box): { camera: Camera; bottom: number } {
+function frame(params: CellParameters, cell: Cell, box: Box, sameScale: boolean): { camera: Camera; bottom: number } {
   const view = params.view as keyof typeof TILT
   const tilt = TILT[view]
   const up = Math.sqrt(1 - tilt * tilt)
@@ -35,14 +35,15 @@ function frame(params: CellParameters, cell: Cell, box: Box): { camera: Camera; 
     }
   }
   const lift = params.pointAt === 'vent' ? 6.2 * cell.grow : 0
-  const fixed = TRUE_SIZE.has(params.pointAt)
+  const fixed = sameScale && TRUE_SIZE.has(params.pointAt)
   const biggest = SIZE['21700'].length + BOARD_LENGTH + 2.4
   const bottom = view === 'side' ? lowest(params, cell) : -ANGLE_DEPTH * cell.grow
   const above =
     view === 'side'
       ? head * up + cell.radius * tilt
       : Math.max(cell.radius * tilt, (head + lift) * up + 0.3 * cell.radius * tilt)
-  const below = view === 'side' ? -bottom * up + cell.radius * tilt : -bottom * up + 0.2 * cell.radius
+  const puddle = params.leak === 'bottom' ? 0.5 * cell.radius : 0
+  const below = view === 'side' ? -bottom * up + cell.radius * tilt + puddle : -bottom * up + 0.2 * cell.radius
   const tall = fixed ? biggest * up + 2 * cell.radius * tilt : above + below
   const wide = 2 * (fixed ? SIZE['26650'].diameter / 2 : cell.radius) * (params.swollen ? 1.24 : 1.02)
   const scale = Math.min((box.height - smoke) / tall, box.width / wide)
@@ -65,10 +66,10 @@ function swelling(params: CellParameters, cell: Cell, camera: Camera): string {
   return part('swelling', straight)
 }
 
-/** Draws the cell into `box`, as large as it fits. */
-export function outsideView(params: CellParameters, box: Box): Scene {
+/** Draws the cell into `box`, as large as it fits, or in the scale that all formats share when sizes are compared. */
+export function outsideView(params: CellParameters, box: Box, sameScale: boolean): Scene {
   const cell = cellOf(params.format)
-  const { camera, bottom } = frame(params, cell, box)
+  const { camera, bottom } = frame(params, cell, box, sameScale)
   const px = cell.radius * camera.scale
   const cut = params.view === 'top-angle'
   const positive = params.end === 'positive' || params.view === 'side'

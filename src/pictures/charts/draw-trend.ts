@@ -25,7 +25,7 @@ const PLOT_HEIGHT = 160
 const bell = (x: number, y: number): string =>
   tag('path', {
     d: `M${round(x)} ${round(y - 15)}l9 15h-18Z`,
-    fill: SERIES.second,
+    fill: INK.against,
     stroke: INK.casing,
     'stroke-width': 1.4,
   }) +

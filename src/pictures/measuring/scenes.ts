@@ -47,26 +47,26 @@ export function calliperLength(): string {
   )
 }
 
-/** Unplugged, then an hour of rest, then the meter. */
+/** Out of the charger, then an hour or more of rest, then the meter. */
 export function restBeforeVoltage(): string {
   const charger =
-    tag('rect', { x: 16, y: 84, width: 62, height: 78, rx: 7, fill: DARK, ...bold }) +
-    tag('rect', { x: 30, y: 96, width: 34, height: 54, rx: 4, fill: '#39434d', ...edge }) +
-    tag('circle', { cx: 47, cy: 156, r: 2.4, fill: '#ffffff' })
+    tag('path', { d: 'M14 158H80V214H14Z', fill: DARK, ...bold }) +
+    tag('path', { d: 'M30 158V142h-6v-8h12v24M64 158V142h6v-8h-12v24', fill: METAL.mid, ...bold })
+  const lift = tag('path', { d: 'M82 118V66m-10 12l10 -12l10 12', fill: 'none', stroke: INK.point, 'stroke-width': 4 })
   return (
     charger +
-    upright(47, 40, 24, 84) +
-    forbidden(47, 112, 34) +
-    step(88, 120, 26) +
-    clock(156, 62, 34, 1) +
-    upright(156, 116, 26, 92) +
-    step(194, 120, 26) +
-    upright(256, 92, 30, 104) +
+    upright(47, 40, 26, 92) +
+    lift +
+    step(98, 128, 24) +
+    clock(158, 66, 34, 1) +
+    unit('≥ 1 h', 158, 26, 17) +
+    upright(158, 122, 26, 92) +
+    step(190, 128, 24) +
+    upright(250, 96, 30, 104) +
     meter(284, 84, 64, 112, unit('V', 316, 117, 20)) +
-    unit('1 h', 156, 24, 17) +
-    wire('M300 84C300 56 270 50 258 66', RED) +
-    wire('M312 196C312 228 262 232 256 212', '#2c3640') +
-    tag('path', { d: 'M256 84l0 -14M256 200l0 10', stroke: METAL.deep, 'stroke-width': 4 })
+    wire('M300 84C300 56 264 50 252 70', RED) +
+    wire('M312 196C312 232 256 236 250 216', '#2c3640') +
+    tag('path', { d: 'M250 88l0 -14M250 203l0 11', stroke: METAL.deep, 'stroke-width': 4 })
   )
 }
 
@@ -188,7 +188,7 @@ export const lampAtAnAngle = (): string =>
   tag('circle', { cx: 54, cy: 96, r: 10, fill: INK.point }) +
   tag('circle', { cx: 54, cy: 96, r: 4, fill: INK.line })
 
-/** Set aside: ends taped, alone in a closed box that does not burn, outdoors of anything that does. */
+/** Set aside: ends taped, alone in a loosely covered box that does not burn. */
 export function keepApart(): string {
   const tape = (x: number): string => tag('rect', { x, y: 112, width: 20, height: 46, rx: 2, fill: '#f0e2a8', ...bold })
   return (
