@@ -56,9 +56,11 @@ export function addMessage(world: World, draft: Draft): Message {
 
 /** Changes a message; what the body does not name stays, as Discord's edits do. */
 export function editMessage(world: World, message: Message, body: Json, files: readonly SentFile[]): void {
+  const waiting = (message.flags & FLAG.loading) !== 0
   fill(world, message, body, files)
   message.flags &= ~FLAG.loading
-  message.editedAt = world.clock.now()
+  // The edit that fills a deferred answer is its first content, not a change.
+  if (!waiting) message.editedAt = world.clock.now()
   tell(world, { kind: 'message-edited', message })
 }
 

@@ -1,0 +1,183 @@
+// The command line: write a message, or pick a command and fill in its options.
+import { combobox, type Suggestion } from './combobox.ts'
+import { whileBusy } from './controls.ts'
+import type { Desk } from './desk.ts'
+import { byId, el } from './dom.ts'
+import { memory, remember } from './memory.ts'
+import { notice } from './notices.ts'
+import { type OptionField, optionField } from './option-field.ts'
+import { act } from './talk.ts'
+import type { WireCommand, WireValue } from './wire.ts'
+
+/** Options above this number are folded away unless they must be filled in. */
+const MOST_SHOWN = 4
+
+/** Keeps the command line in `#entry-form`. */
+export function commandLine(desk: Desk): { refresh(): void } {
+  const form = byId<HTMLFormElement>('entry-form')
+  let open: WireCommand | null = null
+  let drawn = ''
+  form.addEventListener('submit', event => event.preventDefault())
+
+  const showLine = (focus: boolean) => {
+    open = null
+    const frame = desk.frame()
+    const place = frame.places.find(one => one.id === frame.place)
+    const name = frame.people.find(one => one.id === frame.you)?.name ?? ''
+    const label = place?.mayWrite ? `As ${name}: / for a command, or write here` : `As ${name}: / for a command`
+    const input = el('input', { id: 'entry', type: 'text', maxlength: 2000, enterkeyhint: 'send', placeholder: '/' })
+    input.value = memory.drafts[frame.you] ?? ''
+    input.addEventListener('input', () => {
+      memory.drafts[frame.you] = input.value
+      remember()
+    })
+    const send = el('button', { type: 'button', class: 'action', 'data-style': 'main' }, 'Send')
+    const enter = (typed: string) => {
+      const text = typed.trim()
+      if (text === '') return
+      // What begins with a slash is never sent as a message by a slip of the hand.
+      if (text.startsWith('/')) {
+        const wanted = text.slice(1)
+        const exact = runnable().find(one => one.path === wanted || one.shownPath === wanted)
+        const command = exact ?? runnable().find(one => one.path === suggestions(text)[0]?.value)
+        if (command === undefined) return notice(`There is no command like “${text}” here.`)
+        return showCommand(command)
+      }
+      void whileBusy(send, async () => {
+        if (await desk.perform({ do: 'say', you: frame.you, place: frame.place, text })) {
+          memory.drafts[frame.you] = ''
+          remember()
+          input.value = ''
+        }
+      })
+    }
+    send.addEventListener('click', () => enter(input.value))
+    const list = combobox(input, {
+      label: 'Commands',
+      find: suggestions,
+      pick(suggestion) {
+        const command = runnable().find(one => one.path === suggestion.value)
+        if (command !== undefined) showCommand(command)
+      },
+      enter,
+    })
+    list.classList.add('upwards')
+    form.replaceChildren(el('label', { for: 'entry' }, label), el('div', { class: 'line' }, list, input, send))
+    if (focus) input.focus()
+  }
+
+  const runnable = () => desk.frame().commands.filter(one => one.kind !== 'message')
+  const suggestions = (typed: string): Suggestion[] => {
+    if (!typed.startsWith('/')) return []
+    const wanted = typed.slice(1).trim().toLowerCase()
+    return runnable()
+      .filter(one => `${one.path} ${one.shownPath}`.toLowerCase().includes(wanted))
+      .map(one => ({
+        label: one.kind === 'slash' ? `/${one.shownPath}` : `${one.shownPath} (about a person)`,
+        detail: one.description,
+        value: one.path,
+      }))
+  }
+
+  const showCommand = (command: WireCommand) => {
+    open = command
+    const frame = desk.frame()
+    memory.drafts[frame.you] = ''
+    remember()
+    const options = command.kind === 'person' ? [PERSON_OPTION] : command.options
+    const fields: OptionField[] = []
+    const suggest = async (name: string, typed: string) => {
+      const options = await filled(fields.filter(one => one.option.name !== name && one.option.type !== 11))
+      const outcome = await act({
+        do: 'suggest',
+        you: frame.you,
+        place: frame.place,
+        path: command.path,
+        options,
+        focused: { name, value: typed },
+      })
+      return outcome.kind === 'choices' ? outcome.choices : []
+    }
+    fields.push(...options.map(option => optionField(option, desk, suggest)))
+    const first = fields.filter(one => one.option.required || options.length <= MOST_SHOWN)
+    const rest = fields.filter(one => !first.includes(one))
+    const run = el('button', { type: 'submit', class: 'action', 'data-style': 'main' }, 'Run')
+    const back = el('button', { type: 'button', class: 'action', 'data-style': 'plain' }, 'Back')
+    const error = el('p', { class: 'error', role: 'alert' })
+    back.addEventListener('click', () => showLine(true))
+    run.addEventListener('click', () => {
+      void whileBusy(run, async () => {
+        const missing = await firstMissing(fields)
+        error.textContent = missing === null ? '' : `“${missing.option.shownName}” must be filled in.`
+        if (missing !== null) return missing.node.querySelector<HTMLElement>('[data-option]')?.focus()
+        const values = await filled(fields)
+        const common = { you: frame.you, place: frame.place }
+        const person = String(values['person'] ?? '')
+        const worked = await desk.perform(
+          command.kind === 'person'
+            ? { do: 'use-on-person', ...common, person, command: command.path }
+            : { do: 'run', ...common, path: command.path, options: values },
+        )
+        if (worked && open === command) showLine(!byId<HTMLDialogElement>('form-dialog').open)
+      })
+    })
+    const name = command.kind === 'slash' ? `/${command.shownPath}` : command.shownPath
+    form.replaceChildren(
+      el('p', { class: 'command-name' }, el('strong', {}, name), ` ${command.description}`),
+      el(
+        'div',
+        { class: 'fields' },
+        ...first.map(one => one.node),
+        rest.length > 0 &&
+          el('details', {}, el('summary', {}, `More options (${rest.length})`), ...rest.map(one => one.node)),
+      ),
+      error,
+      el('div', { class: 'row' }, run, back),
+    )
+    const target = form.querySelector<HTMLElement>('[data-option]') ?? run
+    target.focus()
+  }
+
+  form.addEventListener('keydown', event => {
+    if (event.key === 'Escape' && open !== null) showLine(true)
+  })
+
+  return {
+    refresh() {
+      const frame = desk.frame()
+      const place = frame.places.find(one => one.id === frame.place)
+      const now = `${frame.you} ${frame.place} ${place?.mayWrite}`
+      // Being in the middle of filling in a command is not disturbed by news.
+      if (now === drawn) return
+      drawn = now
+      showLine(false)
+    },
+  }
+}
+
+const PERSON_OPTION = {
+  name: 'person',
+  shownName: 'Person',
+  description: 'Whom it is about',
+  type: 6,
+  required: true,
+  autocomplete: false,
+  choices: [],
+  min: null,
+  max: null,
+  fileTypes: [],
+}
+
+async function filled(fields: readonly OptionField[]): Promise<Record<string, WireValue>> {
+  const values: Record<string, WireValue> = {}
+  for (const field of fields) {
+    const value = await field.value()
+    if (value !== undefined) values[field.option.name] = value
+  }
+  return values
+}
+
+async function firstMissing(fields: readonly OptionField[]): Promise<OptionField | null> {
+  for (const field of fields) if (field.option.required && (await field.value()) === undefined) return field
+  return null
+}

@@ -1,0 +1,36 @@
+// What the page remembers across a reload: who you are, where each person was, drafts, and what was seen.
+
+interface Kept {
+  you: string | null
+  phone: boolean
+  /** Place by person. */
+  places: Record<string, string>
+  /** Unsent text by person. */
+  drafts: Record<string, string>
+  /** The newest message looked at, by person and place. */
+  looked: Record<string, string>
+}
+
+const KEY = 'practice-room'
+
+const EMPTY: Kept = { you: null, phone: false, places: {}, drafts: {}, looked: {} }
+
+/** Reads what was kept; anything unreadable counts as nothing. */
+function read(): Kept {
+  try {
+    return { ...EMPTY, ...(JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Kept>) }
+  } catch {
+    return { ...EMPTY }
+  }
+}
+
+export const memory: Kept = read()
+
+/** Writes everything down. */
+export function remember(): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(memory))
+  } catch {
+    // A browser without storage forgets at a reload; nothing else is lost.
+  }
+}
