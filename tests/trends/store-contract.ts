@@ -1,8 +1,9 @@
 // What any store of outcomes and releases must do, as a suite to run over each of them.
 import { describe, expect, test } from 'vitest'
-import { itemsOf, type Outcome } from '../../src/trends/outcome.ts'
+import { itemsOf } from '../../src/trends/outcome.ts'
 import type { OutcomeLog, ReleaseLog, Scope, WeekCount } from '../../src/trends/outcome-log.ts'
 import type { ReleaseState } from '../../src/trends/release/state.ts'
+import { base } from './base-outcome.ts'
 
 export type OpenStore = () => Promise<{ outcomes: OutcomeLog; releases: ReleaseLog; close: () => Promise<void> }>
 
@@ -10,23 +11,6 @@ const here: Scope = { kind: 'server', server: 'here' }
 const pool: Scope = { kind: 'pool' }
 const person = (n: number): string => n.toString(16).padStart(64, '0')
 
-const base: Outcome = {
-  server: 'here',
-  reporter: person(1),
-  pooled: null,
-  week: '2026-W10',
-  family: 'harrow-30',
-  format: '18650',
-  verdict: 'ruled-out',
-  fired: ['four-legs', 'too-light'],
-  options: { legs: 'four' },
-  readings: [{ question: 'weight', quantity: 'mass', from: 41, to: 42 }],
-  claims: [{ question: 'capacity', quantity: 'claimed-capacity', from: 3000, to: 3500 }],
-  cantTell: ['bottom-code'],
-  bought: 'market',
-  cells: '2-4',
-  packs: [{ id: 'any-cell', version: '1.0.0', digest: 'a'.repeat(64) }],
-}
 const sorted = (counts: readonly WeekCount[]): string[] =>
   counts.map(c => `${c.week} ${c.family} ${c.facet} ${c.value} ${c.reporters}`).sort()
 const state: ReleaseState = { first: '2026-W10', families: {}, series: {}, rises: [] }
