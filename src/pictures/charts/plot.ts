@@ -27,7 +27,7 @@ export type Area = { left: number; top: number; right: number; bottom: number }
  * Series colours: both at least 4.5 : 1 against the panel (they colour axis numbers) and at least 3 : 1 against each other,
  * also as colour-blind eyes see them (computed in the tests, WCAG 2.2 contrast ratio).
  */
-export const SERIES = { first: '#0a1f4a', second: '#8a6800', quiet: '#4d5865', fill: '#9db8de' } as const
+export const SERIES = { first: '#08183a', second: '#8f6b00', quiet: '#4d5865', fill: '#9db8de' } as const
 
 export const TYPE = { axis: 13, label: 14, title: 16 } as const
 

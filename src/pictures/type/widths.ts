@@ -48,7 +48,7 @@ export const SINGLE_WIDTHS: Readonly<Record<string, number>> = {
   ß: 632,
   æ: 781,
   ø: 555,
-  œ: 822,
+  œ: 834,
   ł: 359,
   đ: 573,
   ı: 277,
