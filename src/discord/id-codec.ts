@@ -36,7 +36,13 @@ function argumentsOf(act: Act): string[] {
 /** Decodes a custom id; undefined for anything that `encodeClick` cannot have written. */
 export function decodeClick(id: string): ClickId | undefined {
   const [version, check, revision, is, ...rest] = id.split('.')
-  if (version !== mark || !check || !/^[a-z0-9]{6,32}$/.test(check) || !revision || !/^[0-9a-z]{1,6}$/.test(revision))
+  if (
+    version !== mark ||
+    !check ||
+    !/^[a-z0-9]{6,32}$/.test(check) ||
+    !revision ||
+    !/^(0|[1-9a-z][0-9a-z]{0,5})$/.test(revision)
+  )
     return undefined
   const act = decodeAct(is ?? '', rest)
   return act && { check, revision: Number.parseInt(revision, 36), act }

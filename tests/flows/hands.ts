@@ -43,3 +43,8 @@ export async function answer(person: Person, message: SeenMessage, label: string
 }
 
 export const caution = /do not use the cell/i
+
+/** Closes every check a person has open, through the command. */
+export async function closeAll(person: Person): Promise<void> {
+  for (let i = 0; i < 20; i++) if (/no open check/.test(text(messageOf(await person.run('check close'))))) return
+}

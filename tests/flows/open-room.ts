@@ -17,8 +17,12 @@ export type TestRoom = {
   readonly log: string[]
   /** Another bot of its own process's kind on the same database. */
   another(): Promise<() => Promise<void>>
+  /** Closes everything; fails if the bot has ever sent a body that Discord would not take. */
   close(): Promise<void>
 }
+
+/** Discord's code for a body that breaks its rules; 40060 (answered already) is ordinary when things are delivered twice. */
+const invalidBody = 50035
 
 export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Promise<TestRoom> {
   const data = await mkdtemp(join(tmpdir(), 'cellwary-room-'))
@@ -48,8 +52,10 @@ export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Pro
     },
     async close() {
       for (const close of closing) await close().catch(() => undefined)
+      const invalid = standIn.complaints.filter(one => one.code === invalidBody && !one.byFault)
       await standIn.close()
       await rm(data, { recursive: true, force: true })
+      if (invalid.length > 0) throw new Error(`Discord would refuse these bodies: ${JSON.stringify(invalid, null, 1)}`)
     },
   }
 }

@@ -1,0 +1,54 @@
+// Interactions delivered twice, to one bot and to two, and a connection that drops: each step counts once.
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { buttons, menus } from '../../src/practice/seen.ts'
+import { closeAll, idOf, pressed, startCheck } from './hands.ts'
+import { openRoom, type TestRoom } from './open-room.ts'
+
+let room: TestRoom
+beforeAll(async () => {
+  room = await openRoom()
+})
+afterAll(() => room.close())
+const wren = () => room.standIn.as('Wren')
+
+describe('delivered twice', () => {
+  test('every interaction of a whole check twice: the same path, each step once', async () => {
+    room.standIn.faults.deliverTwice(true)
+    let message = await startCheck(wren())
+    const check = idOf(message, '.pause').split('.')[1] ?? ''
+    for (let step = 1; buttons(message).some(one => one.customId?.includes('.unsure')); step++) {
+      message = await pressed(wren(), message, '.unsure')
+      await room.desk.lanes.idle()
+      expect((await room.desk.checks.load(check))?.check.revision).toBe(step)
+    }
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    room.standIn.faults.deliverTwice(false)
+    await closeAll(wren())
+  })
+
+  test('and to a second bot on the same database', async () => {
+    const stop = await room.another()
+    let message = await startCheck(wren())
+    const check = idOf(message, '.pause').split('.')[1] ?? ''
+    for (let step = 1; step <= 8; step++) {
+      message = await pressed(wren(), message, '.unsure')
+      expect((await room.desk.checks.load(check))?.check.revision).toBe(step)
+    }
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    await stop()
+    await closeAll(wren())
+  })
+})
+
+describe('the connection', () => {
+  test('goes on after a dropped socket, a reconnect and a lost session', async () => {
+    let message = await startCheck(wren())
+    for (const fault of ['dropSocket', 'askReconnect'] as const) {
+      room.standIn.faults[fault]()
+      await room.standIn.connected()
+      message = await pressed(wren(), message, '.unsure')
+    }
+    expect(menus(message).length + buttons(message).length).toBeGreaterThan(0)
+    await closeAll(wren())
+  })
+})
