@@ -69,11 +69,11 @@ describe.skipIf(!there)('the page', () => {
   test('pressing a button and choosing from a menu change the card, and the focus stays on it', async () => {
     await runLook()
     await page.locator('[data-custom-id="beam"]').click()
-    await page.locator('#sheet').getByText('beam is narrow').waitFor()
+    await page.locator('#sheet').getByText('· beam is narrow').waitFor()
     expect(await page.evaluate('document.activeElement.dataset.customId')).toBe('beam')
     await page.locator('.menu[data-custom-id="colour"] summary').click()
     await page.locator('.menu [data-value="purple"]').click()
-    await page.locator('#sheet').getByText('beam is purple').waitFor()
+    await page.locator('#sheet').getByText('· beam is purple').waitFor()
   })
 
   test('a form says what is missing, takes files, and its answer is a message for everyone', async () => {

@@ -27,6 +27,9 @@ export type Reply =
       readonly refusals: readonly Issue[]
     }
 
+/** Forms kept open; the oldest close past this. */
+const MOST_MODALS = 2000
+
 /** How long to wait, in real milliseconds, once the bot has said "please wait" (5) or "noted" (6). */
 export interface Patience {
   readonly deferred: number
@@ -136,5 +139,6 @@ function keepModal(
     channelId: opened.channelId,
   })
   room.modals.set(seen.id, { seen, sourceId: opened.sourceId })
+  if (room.modals.size > MOST_MODALS) room.modals.delete(room.modals.keys().next().value ?? '')
   return seen
 }

@@ -44,20 +44,12 @@ export async function loadRules(
 }
 
 function strictRules({ SHAPE, specIssues, withNumericPermissions }: typeof import('./spec.ts')): Rules {
-  // Our own checks may trip over a body whose very shape is wrong; then what the description says is enough.
-  const both = (shape: Parameters<typeof specIssues>[0], body: Json, own: () => Issue[]) => {
-    const wrong = specIssues(shape, body)
-    try {
-      return unique([...wrong, ...own()])
-    } catch (error) {
-      if (wrong.length === 0) throw error
-      return wrong
-    }
-  }
+  const both = (shape: Parameters<typeof specIssues>[0], body: Json, own: () => readonly Issue[]) =>
+    joined(specIssues(shape, body), own)
   return {
     callback(body, files, context) {
       const type = Number(body['type'])
-      const data = (body['data'] ?? {}) as Json
+      const data = typeof body['data'] === 'object' && body['data'] !== null ? (body['data'] as Json) : {}
       if (type === 4) {
         const empty = isEmptyMessage(data, files)
           ? [issue(['data', 'content'], 'BASE_TYPE_REQUIRED', 'Cannot send an empty message')]
@@ -80,15 +72,15 @@ function strictRules({ SHAPE, specIssues, withNumericPermissions }: typeof impor
     forumPost: (body, files) =>
       both(SHAPE.forumPost, body, () => messageIssues((body['message'] ?? {}) as Json, files, null, ['message'])),
     commands: list =>
-      unique([
-        ...list.flatMap((command, index) =>
+      joined(
+        list.flatMap((command, index) =>
           specIssues(SHAPE.command, withNumericPermissions(command)).map(one => ({
             ...one,
             path: [index, ...one.path],
           })),
         ),
-        ...commandIssues(list),
-      ]),
+        () => commandIssues(list),
+      ),
     isEmpty: isEmptyMessage,
   }
 }
@@ -120,6 +112,16 @@ function choiceIssues(data: Json, focusedType: number | null): Issue[] {
       issues.push(issue([...path, 'value'], 'BASE_TYPE_BAD_TYPE', 'The value does not have the type of the option.'))
     return issues
   })
+}
+
+/** Issues of the description and our own, which may trip over a body whose very shape is wrong: then the first are enough. */
+function joined(wrong: readonly Issue[], own: () => readonly Issue[]): readonly Issue[] {
+  try {
+    return unique([...wrong, ...own()])
+  } catch (error) {
+    if (wrong.length === 0) throw error
+    return wrong
+  }
 }
 
 /** Drops issues that say the same of the same place. */

@@ -40,7 +40,7 @@ export function specIssues(shape: ZodType, body: Json): Issue[] {
 
 /** The description types `default_member_permissions` as a number; Discord and its libraries send a decimal string. */
 export function withNumericPermissions(command: Json): Json {
-  const bits = command['default_member_permissions']
+  const bits = command?.['default_member_permissions']
   return typeof bits === 'string' ? { ...command, default_member_permissions: Number(bits) } : command
 }
 

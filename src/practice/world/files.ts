@@ -19,6 +19,9 @@ const KINDS: Record<string, string> = {
 
 const DAY = 86_400
 
+/** All kept files together. */
+const MOST_BYTES = 256 * 1024 * 1024
+
 /** A file a person picks; `contentType` is guessed from the name when left out, as Discord's clients do. */
 export interface Upload {
   readonly name: string
@@ -49,7 +52,18 @@ export function keepFile(world: World, channelId: string, folder: StoredFile['fo
     ...pictureSize(upload.bytes),
   }
   world.files.set(file.id, file)
+  world.fileBytes += file.bytes.length
+  // The oldest files make room, so that a long run does not fill the memory.
+  for (const [id, old] of world.files) {
+    if (world.fileBytes <= MOST_BYTES || id === file.id) break
+    dropFile(world, old)
+  }
   return file
+}
+
+/** Forgets a file; its links answer 404 from then on. */
+export function dropFile(world: World, file: StoredFile): void {
+  if (world.files.delete(file.id)) world.fileBytes -= file.bytes.length
 }
 
 /** Width and height of a PNG (its IHDR chunk); nothing for other files. */

@@ -99,6 +99,8 @@ export interface World {
   readonly messages: Map<string, Message>
   readonly commands: Map<string, Command>
   readonly files: Map<string, StoredFile>
+  /** Size of all kept files together. */
+  fileBytes: number
   readonly people: Map<string, ScenarioPerson>
   /** Whether the bot has ever written its list of commands. */
   commandsWritten: boolean
@@ -118,6 +120,7 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
     messages: new Map(),
     commands: new Map(),
     files: new Map(),
+    fileBytes: 0,
     people: new Map(scenario.people.map(person => [person.id, person])),
     commandsWritten: false,
     origin: '',

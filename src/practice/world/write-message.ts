@@ -1,5 +1,5 @@
 // Makes and changes messages from the bodies a bot sends: text, embeds, components, files.
-import { fileOfLink, keepFile, type Upload } from './files.ts'
+import { dropFile, fileOfLink, keepFile, type Upload } from './files.ts'
 import { NOBODY } from './mentions.ts'
 import { FLAG, type Json, type RawComponent, type RawMedia, walk } from './raw.ts'
 import { type Attachment, type Channel, type Message, type Pinged, tell, type World } from './world.ts'
@@ -70,12 +70,14 @@ export function removeMessage(world: World, message: Message): void {
   const ids = world.channels.get(message.channelId)?.messageIds
   const at = ids?.indexOf(message.id) ?? -1
   if (at >= 0) ids?.splice(at, 1)
-  for (const { file } of message.attachments) world.files.delete(file.id)
+  for (const { file } of message.attachments) dropFile(world, file)
   tell(world, { kind: 'message-gone', message })
 }
 
 function fill(world: World, message: Message, body: Json, files: readonly SentFile[]): void {
+  const before = message.attachments
   message.attachments = attachmentsAfter(world, message, body, files)
+  for (const one of before) if (!message.attachments.includes(one)) dropFile(world, one.file)
   if (body['content'] !== undefined) message.content = (body['content'] as string | null) ?? ''
   if (body['embeds'] !== undefined) {
     message.embeds = ((body['embeds'] as Json[] | null) ?? []).map(embed => resolveEmbed(world, message, embed))
