@@ -2,7 +2,8 @@
 import { openBot } from '../discord/bot.ts'
 import { openLog } from '../discord/log.ts'
 import { readConfig } from './config.ts'
-import { openDesk, UnusablePacks } from './open-desk.ts'
+import { UnusablePacks } from './load-programs.ts'
+import { openDesk } from './open-desk.ts'
 import { openPractice } from './open-practice.ts'
 
 const read = readConfig(process.env)

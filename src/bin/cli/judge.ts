@@ -10,7 +10,7 @@ import type { Program } from '../../engine/compile.ts'
 import { explain } from '../../engine/explain.ts'
 import { judge } from '../../engine/judge.ts'
 import { findFamily } from '../../engine/programs.ts'
-import { loadPrograms } from '../open-desk.ts'
+import { loadPrograms } from '../load-programs.ts'
 import { parseCase, readWrittenAnswers } from './written-case.ts'
 
 export function judgeCommand(): Command {

@@ -1,0 +1,184 @@
+// The verdict message: whatever a pack says at whatever length, the headline, the steps and the whole caution are there.
+import { type APIButtonComponent, ComponentType } from 'discord.js'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { loadPacks } from '../../src/bin/load-packs.ts'
+import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import type { Check } from '../../src/check/check.ts'
+import { screenOf } from '../../src/check/screen.ts'
+import { start, step } from '../../src/check/step.ts'
+import { fitLists } from '../../src/discord/show/fit-text.ts'
+import { type ShownMessage, textBudget } from '../../src/discord/show/parts.ts'
+import { showScreen } from '../../src/discord/show/screen.ts'
+import { verdicts as verdictWords } from '../../src/discord/words/en/verdicts.ts'
+import { sayIn } from '../../src/discord/words/say.ts'
+import type { Answer } from '../../src/engine/answers.ts'
+import { compile, type Program } from '../../src/engine/compile.ts'
+import { readPack } from '../../src/engine/pack/read-pack.ts'
+
+const say = sayIn('en')
+const now = Date.UTC(2026, 10, 25)
+const noPictures = { forQuestion: async () => undefined }
+
+const textsOf = (message: ShownMessage): string[] =>
+  message.components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : []))
+const countOf = (parts: readonly object[]): number =>
+  parts.reduce((sum, part) => sum + 1 + ('components' in part ? countOf(part.components as object[]) : 0), 0)
+function holdsToLimits(message: ShownMessage): void {
+  expect(textsOf(message).join('').length).toBeLessThanOrEqual(textBudget)
+  expect(countOf(message.components)).toBeLessThanOrEqual(40)
+}
+
+/** A pack in which everything is as long as the schema allows and every rule fires at once. */
+function longest(kind: 'hazard' | 'must' | 'sign' | 'no-bearing', count: number): Program {
+  const long = (size: number) => 'word '.repeat(size / 5).trim()
+  const extra = {
+    hazard: { act: 'get-away' },
+    must: { means: 'salvaged' },
+    sign: { strength: 'strong' },
+    'no-bearing': {},
+  }[kind]
+  const names = Array.from({ length: count }, (_, i) => i)
+  const options = [
+    { id: 'good', label: long(80) },
+    { id: 'bad', label: long(80) },
+  ]
+  const rule = (i: number, more: object) => ({
+    id: `r${i}`,
+    when: { [`q${i}`]: 'bad' },
+    says: long(400),
+    source: ['s'],
+    ...more,
+  })
+  const read = readPack({
+    pack: 'longest',
+    version: '1.0.0',
+    title: 'x',
+    about: 'x',
+    sources: { s: { kind: 'published', text: long(300), seen: 'text' } },
+    questions: names.map(i => ({ id: `q${i}`, ask: long(300), look: long(600), care: 'look', effort: 1, options })),
+    rules: [
+      ...names.map(i => rule(i, { kind, ...extra })),
+      { ...rule(0, { kind: 'sign', strength: 'weak' }), id: 'last' },
+    ],
+    families: [{ id: 'f', name: long(60), maker: long(60), given: {}, enough: ['last'] }],
+  })
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
+  const compiled = compile([read.pack], '2026-11-25', 'f')
+  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
+  return compiled.program
+}
+
+function finished(program: Program, answers: Record<string, Answer>): Check {
+  const begun = start(
+    program,
+    { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: program.family?.id ?? null },
+    now,
+  )
+  if (!begun.ok) throw new Error(begun.refusal.code)
+  return { ...begun.check, answers, trail: Object.keys(answers), phase: { is: 'done' } }
+}
+
+describe('the caution is never cut off', () => {
+  test.each(
+    (['hazard', 'must', 'sign', 'no-bearing'] as const).flatMap(kind =>
+      [1, 8, 40].map(count => [kind, count] as const),
+    ),
+  )('with %s rules, %d of them, all at their longest', async (kind, count) => {
+    const program = longest(kind, count)
+    const all = Object.fromEntries(
+      [...program.questions.keys()].map(id => [id, { kind: 'option', option: 'bad' } as Answer]),
+    )
+    const message = await showScreen(
+      say,
+      program,
+      screenOf(program, finished(program, all)),
+      noPictures,
+      'A note above. '.repeat(10),
+    )
+    holdsToLimits(message)
+    const texts = textsOf(message).join('\n')
+    expect(texts).toContain(say('caution.full'))
+    expect(texts).toContain(say('part.next'))
+    expect(texts).toMatch(/^## /m)
+    expect(texts).toContain(say('part.judged', { packs: 'longest 1.0.0 ()' }))
+  })
+
+  test('on random answers to the shipped packs, with every screen on the way', async () => {
+    const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
+    const programs = [undefined, ...packs.flatMap(pack => pack.families.map(one => one.id))].flatMap(family => {
+      const result = compile(packs, '2026-11-25', family)
+      return result.ok ? [result.program] : []
+    })
+    await fc.assert(
+      fc.asyncProperty(
+        fc.constantFrom(...programs),
+        fc.array(fc.nat({ max: 1000 }), { minLength: 60, maxLength: 60 }),
+        async (program, picks) => {
+          const begun = start(
+            program,
+            { id: 'abcdefgh', holder: 'p', server: null, mode: 'full', cells: 4, family: program.family?.id ?? null },
+            now,
+          )
+          if (!begun.ok) throw new Error(begun.refusal.code)
+          let { check } = begun
+          for (const pick of picks) {
+            const message = await showScreen(say, program, screenOf(program, check), noPictures)
+            holdsToLimits(message)
+            expect(textsOf(message).join('\n')).toMatch(/do not use the cell/i)
+            if (!('question' in check.phase)) break
+            const states = program.states.get(check.phase.question) ?? []
+            const given = (
+              check.phase.is === 'second-look' ? check.phase.answer : states[pick % states.length]?.answers[0]
+            ) as Answer
+            const next = step(program, check, { is: 'answer', question: check.phase.question, answer: given }, now)
+            if (!next.ok) throw new Error(JSON.stringify(next.refusal))
+            check = next.check
+          }
+          const over = { ...check, phase: { is: 'done' } } as const
+          const message = await showScreen(say, program, screenOf(program, over), noPictures)
+          holdsToLimits(message)
+          expect(textsOf(message).join('\n')).toContain(say('caution.full'))
+        },
+      ),
+      { numRuns: 60 },
+    )
+  }, 120_000)
+})
+
+describe('no verdict says more than it may', () => {
+  test('nowhere genuine, authentic, safe to use or a percentage', () => {
+    for (const [key, sentence] of Object.entries(verdictWords)) {
+      if (key.startsWith('next.danger') || key === 'caution.full') continue
+      expect(sentence, key).not.toMatch(/\bgenuine\b|\bauthentic\b|\bsafe to\b|\bfine to\b|\bok to\b|%/i)
+    }
+  })
+})
+
+describe('lists that give way', () => {
+  test('never exceed the budget and never lose the count of what they left out', () => {
+    const lists = fc.array(fc.array(fc.string({ minLength: 1, maxLength: 200 }), { maxLength: 30 }), { maxLength: 6 })
+    fc.assert(
+      fc.property(lists, fc.integer({ min: 0, max: 3000 }), (all, fixed) => {
+        const shown = fitLists(
+          all.map((items, i) => ({ title: `t${i}`, items, rest: count => `rest ${count}` })),
+          fixed,
+          4000,
+        )
+        expect(shown.join('').length + fixed).toBeLessThanOrEqual(4000)
+      }),
+      { numRuns: 500 },
+    )
+  })
+})
+
+test('buttons carry the revision they were shown on', async () => {
+  const program = longest('must', 1)
+  const check = { ...finished(program, {}), revision: 7, id: 'abcdefgh' }
+  const message = await showScreen(say, program, screenOf(program, check), noPictures)
+  const buttons = message.components.flatMap(part =>
+    part.type === ComponentType.ActionRow ? part.components : [],
+  ) as APIButtonComponent[]
+  expect(buttons.length).toBeGreaterThan(0)
+  for (const one of buttons) expect('custom_id' in one && one.custom_id).toMatch(/^cw1\.abcdefgh\.7\./)
+})
