@@ -1,6 +1,7 @@
 // Reads a discharge log handed in piece by piece, and says what its discharges amount to.
 import { integrate } from './discharge/integrate.ts'
-import { type MeasureOptions, measureRun, type RunReading } from './discharge/measure-run.ts'
+import type { MeasureOptions } from './discharge/measure-options.ts'
+import { measureRun, type RunReading } from './discharge/measure-run.ts'
 import { phasesOf, type Run, runsOf } from './discharge/phases.ts'
 import type { Trace } from './discharge/trace.ts'
 import type { ColumnChoice, LogAnswers, LogQuestion, LogRefusal, Role } from './log/answers.ts'

@@ -1,11 +1,12 @@
 // What can make a discharge say less, or something else, than it seems to: codes with the figures for a sentence.
 import type { Drawn } from './charge-drawn.ts'
 import type { Cutoff } from './cutoff.ts'
-import type { MeasureOptions } from './measure-run.ts'
-import type { Run } from './phases.ts'
+import { longestLoad, type RunLayout } from './lay-out-run.ts'
+import type { MeasureOptions } from './measure-options.ts'
 import type { RestBefore } from './rests.ts'
 import type { TemperatureReading } from './temperature.ts'
-import { quantile, type Trace } from './trace.ts'
+import { expectedRise } from './thermal.ts'
+import { quantile } from './trace.ts'
 
 export type Trap =
   | { readonly code: 'stopped-above-cutoff'; readonly endVoltage_V: number; readonly cutoff_V: number }
@@ -24,22 +25,22 @@ export type Trap =
     }
   | { readonly code: 'temperature-missing' }
   | { readonly code: 'too-hot'; readonly highest_C: number; readonly line_C: number }
+  /** The cell should have warmed more: is the sensor on it? Mass, heat and cooling are assumed, so only a hint. */
+  | { readonly code: 'temperature-hardly-moved'; readonly rise_K: number; readonly expected_K: number }
   /** A load this light lets almost any cell look good. */
   | { readonly code: 'current-too-low'; readonly current_A: number; readonly wanted_A: number }
   | { readonly code: 'current-not-constant'; readonly from_A: number; readonly to_A: number }
   | { readonly code: 'coarse-sampling'; readonly interval_s: number; readonly samples: number }
 
 interface Seen {
-  readonly trace: Trace
-  readonly run: Run
+  readonly layout: RunLayout
   readonly options: MeasureOptions
   readonly cutoff: Cutoff | null
   readonly drawn: Drawn
   readonly rest: RestBefore | null
   readonly temperature: TemperatureReading | null
-  readonly end_V: number
-  readonly usual_s: number
-  readonly hasStep: boolean
+  /** From a load step of this log; null if it has none. */
+  readonly resistance_mΩ: number | null
   readonly wiring: 'four-wire' | 'two-wire'
 }
 
@@ -47,12 +48,16 @@ interface Seen {
 const room = { from: 18, to: 27 }
 /** Rest after charging, IEC 61960 (from memory): 1 to 4 h. */
 const wantedRest_s = 3600
+/** The highest of the usual cut-offs (2.5 to 3.0 V): without one given, a load that ends above it was stopped early. */
+const highestCutoff_V = 3
 /** Copper dissolves on deep discharge; below 2.0 V a cell must not be charged again (common practice, no source). */
 const overDischarged_V = 2
 /** Usual data-sheet limit while discharging, from memory. */
 const hot_C = 60
 /** IEC 61960's rate for capacity is 0.2 It; at or below it a pass says nothing of the grade. */
 const lowRate_It = 0.2
+/** An 18650 in still air; heat and loss are assumed figures. */
+const usualCell = { mass_g: 46, heat_JpkgK: 950, loss_WpK: 0.045 }
 /** One probe or holder contact pair, common practice, no source. */
 const leads_mΩ = [20, 60] as const
 
@@ -61,11 +66,12 @@ export function trapsOf(seen: Seen): Trap[] {
   return [...ofStartAndEnd(seen), ...ofGaps(seen), ...ofTemperature(seen), ...ofCurrent(seen)]
 }
 
-function ofStartAndEnd({ trace, run, options, cutoff, rest, end_V }: Seen): Trap[] {
+function ofStartAndEnd({ layout, options, cutoff, rest }: Seen): Trap[] {
   const traps: Trap[] = []
+  const { trace, run, end_V } = layout
   const full_V = options.full_V ?? 4.2
-  if (cutoff?.state === 'not-reached') {
-    traps.push({ code: 'stopped-above-cutoff', endVoltage_V: end_V, cutoff_V: options.cutoff_V! })
+  if (cutoff?.state === 'not-reached' || (!cutoff && end_V > highestCutoff_V)) {
+    traps.push({ code: 'stopped-above-cutoff', endVoltage_V: end_V, cutoff_V: options.cutoff_V ?? highestCutoff_V })
   }
   if (!rest) {
     const firstVoltage_V = trace.voltage_V[run.loads[0].from]!
@@ -86,18 +92,18 @@ function ofStartAndEnd({ trace, run, options, cutoff, rest, end_V }: Seen): Trap
   return traps
 }
 
-function ofGaps({ drawn, usual_s, run }: Seen): Trap[] {
+function ofGaps({ drawn, layout }: Seen): Trap[] {
   const traps: Trap[] = []
   const seconds = drawn.gaps.reduce((total, gap) => total + gap.seconds, 0)
   if (drawn.gaps.length > 0) {
     traps.push({ code: 'gaps', gaps: drawn.gaps.length, seconds, bridged: drawn.capacity.value !== null })
   }
-  const samples = run.loads.reduce((total, { from, to }) => total + to - from + 1, 0)
-  if (samples < 20) traps.push({ code: 'coarse-sampling', interval_s: usual_s, samples })
+  const samples = layout.run.loads.reduce((total, { from, to }) => total + to - from + 1, 0)
+  if (samples < 20) traps.push({ code: 'coarse-sampling', interval_s: layout.usual_s, samples })
   return traps
 }
 
-function ofTemperature({ temperature, options, hasStep, wiring }: Seen): Trap[] {
+function ofTemperature({ temperature, options, resistance_mΩ, wiring, drawn }: Seen): Trap[] {
   const traps: Trap[] = []
   const room_C = options.room_C ?? temperature?.start.value ?? null
   if (room_C === null) traps.push({ code: 'temperature-missing' })
@@ -106,18 +112,24 @@ function ofTemperature({ temperature, options, hasStep, wiring }: Seen): Trap[] 
   if (temperature && temperature.highest_C > hot_C) {
     traps.push({ code: 'too-hot', highest_C: temperature.highest_C, line_C: hot_C })
   }
-  if (hasStep && wiring === 'two-wire') traps.push({ code: 'two-wire-resistance', leads_mΩ })
+  if (temperature && resistance_mΩ !== null) {
+    const expected_K = expectedRise({ ...usualCell, current_A: drawn.meanCurrent_A, resistance_mΩ }, drawn.load_s)
+    const rise_K = temperature.rise.value ?? 0
+    if (expected_K > 6 && rise_K < expected_K / 4) traps.push({ code: 'temperature-hardly-moved', rise_K, expected_K })
+  }
+  if (resistance_mΩ !== null && wiring === 'two-wire') traps.push({ code: 'two-wire-resistance', leads_mΩ })
   return traps
 }
 
-function ofCurrent({ trace, run, options, drawn }: Seen): Trap[] {
+function ofCurrent({ layout, options, drawn }: Seen): Trap[] {
   const traps: Trap[] = []
   const current_A = drawn.meanCurrent_A
   if (options.claimed_mAh !== undefined) {
     const wanted_A = (options.claimed_mAh / 1000) * lowRate_It
     if (current_A < 0.9 * wanted_A) traps.push({ code: 'current-too-low', current_A, wanted_A })
   }
-  const longest = run.loads.reduce((best, each) => (each.to - each.from > best.to - best.from ? each : best))
+  const { trace, run } = layout
+  const longest = longestLoad(run)
   const at = (index: number) => trace.current_A[longest.from + index]!
   const count = longest.to - longest.from + 1
   const [from_A, to_A] = [quantile(count, at, 0.05), quantile(count, at, 0.95)]

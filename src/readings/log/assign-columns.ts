@@ -1,5 +1,5 @@
 // Which column holds time, voltage, current, temperature and mode: from headers, or from how the values behave.
-import type { LogAnswers, LogQuestion, NeededRole, Role } from './answers.ts'
+import { excerpt, type LogAnswers, type LogQuestion, type LogRefusal, type NeededRole, type Role } from './answers.ts'
 import { cellNumber, type DecimalMark } from './number-cell.ts'
 import { type Column, choiceOf, firstRows, type TableShape } from './table-shape.ts'
 import { clockSeconds, stampSeconds, type TimeKind } from './time-cell.ts'
@@ -9,6 +9,7 @@ export type Assigned = Record<NeededRole, number> & Partial<Record<'temperature'
 export type AssignResult =
   | { readonly ok: true; readonly columns: Assigned }
   | { readonly ok: false; readonly question: LogQuestion }
+  | { readonly ok: false; readonly refusal: LogRefusal }
 
 const needed: readonly NeededRole[] = ['time', 'voltage', 'current']
 
@@ -34,12 +35,29 @@ export function assignColumns(shape: TableShape, mark: DecimalMark, answers: Log
       found[role] = settled
       taken.add(settled)
     } else if (role === 'time' || role === 'voltage' || role === 'current') {
+      const refusal = unreadable(shape, role, mark)
+      if (refusal) return { ok: false, refusal }
       const all = shape.columns.flatMap((column, at) => (open(at) && isUsable(column, mark, role) ? [at] : []))
       const choices = (choice.length > 1 ? choice : all).slice(0, 25).map(at => choiceOf(shape, at))
       return { ok: false, question: { code: 'which-column', role, choices, rows: firstRows(shape) } }
     }
   }
   return { ok: true, columns: found as Assigned }
+}
+
+/** A column that its header makes the one for a role, but most of whose cells hold no number. */
+function unreadable({ columns, firstRowNumber }: TableShape, role: Role, mark: DecimalMark): LogRefusal | null {
+  const named = columns.filter(({ header, cells }) => header.role === role && cells.some(cell => cell !== ''))
+  const [column, another] = named
+  if (!column || another) return null
+  const isBroken = (cell: string) => cellNumber(cell, mark) === null
+  const first = column.cells.findIndex(isBroken)
+  return {
+    code: 'broken-rows',
+    broken: column.cells.filter(isBroken).length,
+    rows: column.cells.length,
+    first: { row: firstRowNumber + first, label: excerpt(column.label, 40), text: excerpt(column.cells[first] ?? '') },
+  }
 }
 
 /** How most cells of a column write time. */

@@ -90,9 +90,12 @@ function rowsOf(head: string, delimiter: Delimiter): HeadResult<HeadRow[]> {
     if (wide) return { ok: false, refusal: { code: 'too-many-columns', columns: wide.length, most: mostColumns } }
     return { ok: true, value: rows.map((cells, index) => ({ cells, measured: measuredIn(cells), at: starts[index]! })) }
   } catch (error) {
-    // The only thing relaxed parsing still refuses is a quote that never closes.
     if (!isCsvError(error)) throw error
-    return { ok: false, refusal: { code: 'unterminated-quote', row: starts.length + 1 } }
+    if (error.code === 'CSV_QUOTE_NOT_CLOSED') {
+      return { ok: false, refusal: { code: 'unterminated-quote', row: starts.length + 1 } }
+    }
+    // Quotes in the middle of words, as in JSON: with this delimiter it is no table.
+    return { ok: true, value: [] }
   }
 }
 
@@ -104,9 +107,11 @@ function isCsvError(error: unknown): error is CsvError {
 function decimalMark(rows: readonly HeadRow[]): HeadResult<DecimalMark> {
   const sure: Partial<Record<DecimalMark, string>> = {}
   const maybe: Partial<Record<DecimalMark, string>> = {}
+  let writesThousandsPlain = false
   for (const { cells, measured } of rows) {
     if (measured < 2) continue
     for (const cell of cells) {
+      if (/^[+-]?\d{4,}(?:[.,]\d+)?$/.test(cell)) writesThousandsPlain = true
       const match = /^[+-]?(\d*)([.,'\d ]*?)([.,])(\d+)(?:e[+-]?\d+)?(?: ?[^\d\s.,:]{1,6})?$/i.exec(cell)
       if (!match || stampSeconds(cell) !== null) continue
       const mark = match[3] as DecimalMark
@@ -117,6 +122,8 @@ function decimalMark(rows: readonly HeadRow[]): HeadResult<DecimalMark> {
       else maybe[mark] ??= cell
     }
   }
+  // Where 1200 is written without a mark, the mark in "3.742" can't be one of thousands.
+  if (writesThousandsPlain) for (const mark of ['.', ','] as const) if (maybe[mark]) sure[mark] ??= maybe[mark]
   if (sure['.'] && sure[','])
     return { ok: false, refusal: { code: 'mixed-decimal-marks', examples: [excerpt(sure['.']), excerpt(sure[','])] } }
   if (sure['.'] || sure[',']) return { ok: true, value: sure['.'] ? '.' : ',' }

@@ -235,6 +235,7 @@ describe('factors agree with a general unit library', () => {
     h: 'h',
     min: 'min',
     s: 's',
+    ms: 'ms',
     d: 'd',
     'Wh/L': 'Wh/l',
     'kWh/m³': 'kWh/m3',
