@@ -116,7 +116,7 @@ function readTable(body: Body, options: LogOptions, answers: LogAnswers): LogRea
   }
 }
 
-/** The runs that matter, with their charge; at most two dozen of the largest, in order. */
+/** The runs that matter, with their charge between samples; at most two dozen of the largest, in order. */
 function weightyRuns(trace: Trace, runs: readonly Run[]): { readonly run: Run; readonly charge_As: number }[] {
   const weighed = runs.map(run => ({
     run,

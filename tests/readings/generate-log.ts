@@ -24,13 +24,13 @@ const to = (decimals: number) => (value: number) => Number(value.toFixed(decimal
 const [milli, tenth] = [to(3), to(1)]
 
 /** A rest, a discharge to the cut-off, and the rest after it. Values are rounded as a display would, so no style loses any. */
-export function discharge(cell: CellModel = usualCell): Sample[] {
+export function discharge(cell: CellModel = usualCell, mostSamples = 200_000): Sample[] {
   const samples: Sample[] = []
   const rest = 5
   for (let n = 0; n < rest; n++) samples.push({ t: n * cell.every_s, V: 4.172, I: 0, T: 22.4 })
   const open = (x: number) => 4.172 - 0.72 * x - 0.12 * x ** 2 - 0.55 * x ** 18
   let V = 4.172
-  for (let n = 0; V > cell.cutoff_V && n < 200_000; n++) {
+  for (let n = 0; V > cell.cutoff_V && n < mostSamples; n++) {
     const I = milli(cell.current_A + 0.001 * ((n * 7) % 3))
     const x = (cell.current_A * n * cell.every_s) / 3.6 / cell.capacity_mAh
     V = milli(open(x) - (I * cell.resistance_mΩ) / 1000)
@@ -275,7 +275,7 @@ export function writeLog(style: Style, ...blocks: readonly (readonly Sample[])[]
   for (const samples of blocks) {
     lines.push(...style.header.map(cells => cells.join(style.delimiter)))
     const rows = samples.map((sample, index) => style.cells.map(cell => cell(sample, index)).join(style.delimiter))
-    lines.push(...(style.newestFirst ? rows.reverse() : rows))
+    for (const row of style.newestFirst ? rows.reverse() : rows) lines.push(row)
   }
   const text = lines.map(line => line + style.lineEnd).join('')
   switch (style.encoding) {

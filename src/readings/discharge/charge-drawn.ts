@@ -89,7 +89,8 @@ export function chargeDrawn(trace: Trace, run: Run, options: DrawnOptions): Draw
     else if (load.to < run.to) edge(load.to, load.to + 1)
     else ends.push(loose(load.to, options.openEnd_s))
   }
-  return figuresOf({ sum, off_As, off_Ws, ends, gaps }, options)
+  const first = { voltage_V: trace.voltage_V[run.loads[0].from]!, current_A: trace.current_A[run.loads[0].from]! }
+  return figuresOf({ sum, off_As, off_Ws, ends, gaps, first }, options)
 }
 
 interface Summed {
@@ -98,6 +99,8 @@ interface Summed {
   readonly off_Ws: number
   readonly ends: LooseEnd[]
   readonly gaps: readonly Gap[]
+  /** The first sample under load: all there is when the cut-off is reached at once. */
+  readonly first: { readonly voltage_V: number; readonly current_A: number }
 }
 
 function figuresOf(summed: Summed, options: DrawnOptions): Drawn {
@@ -147,8 +150,8 @@ function figuresOf(summed: Summed, options: DrawnOptions): Drawn {
     ),
     budget: { capacity, energy },
     load_s: sum.duration_s,
-    meanVoltage_V: sum.energy_Ws / sum.charge_As,
-    meanCurrent_A: sum.charge_As / sum.duration_s,
+    meanVoltage_V: sum.charge_As > 0 ? sum.energy_Ws / sum.charge_As : summed.first.voltage_V,
+    meanCurrent_A: sum.duration_s > 0 ? sum.charge_As / sum.duration_s : summed.first.current_A,
     gaps: matter ? summed.gaps : [],
   }
 }
