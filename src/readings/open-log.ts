@@ -5,6 +5,7 @@ import { measureRun, type RunReading } from './discharge/measure-run.ts'
 import { phasesOf, type Run, runsOf } from './discharge/phases.ts'
 import type { Trace } from './discharge/trace.ts'
 import type { ColumnChoice, LogAnswers, LogQuestion, LogRefusal, Role } from './log/answers.ts'
+import { dropImpossible } from './log/drop-impossible.ts'
 import { lookSwapped } from './log/look-swapped.ts'
 import { type Body, openBody } from './log/open-body.ts'
 import { putInOrder, type Sign } from './log/put-in-order.ts'
@@ -87,7 +88,12 @@ function readTable(body: Body, options: LogOptions, answers: LogAnswers): LogRea
   if (swapped) return { ok: false, question: swapped }
   const scaled = scalesOf({ raw, shape, columns, mark: split.mark, timeKind, twoPartClock, answers })
   if (!scaled.ok) return scaled
-  const ordered = putInOrder(raw, scaled.scales, restarts, columns.temperature !== undefined)
+  const kept = dropImpossible(raw, scaled.scales, restarts)
+  const brokenRows = broken.broken + kept.dropped
+  if (kept.dropped > 0.05 * raw.time.length) {
+    return refuse({ code: 'broken-rows', broken: brokenRows, rows: raw.time.length + broken.broken, first: null })
+  }
+  const ordered = putInOrder(kept.raw, scaled.scales, kept.restarts, columns.temperature !== undefined)
   if (!ordered.ok) return ordered
   const { trace } = ordered
   const runs = weightyRuns(trace, runsOf(phasesOf(trace, ordered.restarts), ordered.restarts))
@@ -109,7 +115,7 @@ function readTable(body: Body, options: LogOptions, answers: LogAnswers): LogRea
       newestFirst: ordered.newestFirst,
       sign: ordered.sign,
       rows: trace.rows,
-      brokenRows: broken.broken,
+      brokenRows,
     },
     runs: [first, ...others],
     largest: charges.indexOf(Math.max(...charges)),

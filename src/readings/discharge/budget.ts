@@ -94,7 +94,7 @@ function total(terms: Omit<Budget, 'u'>): Budget {
   return { ...terms, u: Math.hypot(gain, offset, noise, clock, ends, discretisation) }
 }
 
-/** √Σx², for as many ends as a pulsed discharge has. */
-function rootSum(ends: readonly LooseEnd[], of: (end: LooseEnd) => number): number {
+/** √Σx² over the ends, however many a pulsed discharge has. */
+export function rootSum(ends: readonly LooseEnd[], of: (end: LooseEnd) => number): number {
   return Math.sqrt(ends.reduce((sum, end) => sum + of(end) ** 2, 0))
 }

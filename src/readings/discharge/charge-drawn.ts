@@ -1,6 +1,6 @@
 // Capacity and energy of one run: what was drawn up to the cut-off, and what its ends and gaps leave open.
 import type { Figure, FigureNote } from '../figure.ts'
-import { type Budget, type ChainAccuracy, capacityBudget, energyBudget, type LooseEnd } from './budget.ts'
+import { type Budget, type ChainAccuracy, capacityBudget, energyBudget, type LooseEnd, rootSum } from './budget.ts'
 import type { Cutoff } from './cutoff.ts'
 import { type Gap, gapAfter } from './gaps.ts'
 import { add, type End, type Integral, integrate, nothing, simpson } from './integrate.ts'
@@ -25,6 +25,8 @@ export interface Drawn {
   readonly budget: { readonly capacity: Budget; readonly energy: Budget }
   readonly load_s: number
   readonly meanVoltage_V: number
+  /** What the loose ends add to its uncertainty: they lie where the voltage is highest and lowest. */
+  readonly uMeanVoltage_V: number
   readonly meanCurrent_A: number
   /** Gaps that matter: together they could hold more than 0.2 % of the charge. */
   readonly gaps: readonly Gap[]
@@ -93,6 +95,9 @@ export function chargeDrawn(trace: Trace, run: Run, options: DrawnOptions): Draw
   return figuresOf({ sum, off_As, off_Ws, ends, gaps, first }, options)
 }
 
+/** Less charge than this is none: nothing is divided by it. */
+const least_As = 1e-6
+
 interface Summed {
   readonly sum: Integral
   readonly off_As: number
@@ -114,7 +119,11 @@ function figuresOf(summed: Summed, options: DrawnOptions): Drawn {
     for (const gap of summed.gaps) {
       sum = add(sum, { ...nothing, charge_As: gap.bridged_As, energy_Ws: gap.bridged_Ws, duration_s: gap.seconds })
       if (!matter)
-        summed.ends.push({ current_A: gap.charge_As[1] / gap.seconds, voltage_V: 0, halfWidth_s: gap.seconds / 2 })
+        summed.ends.push({
+          current_A: gap.charge_As[1] / gap.seconds,
+          voltage_V: gap.energy_Ws[1] / gap.charge_As[1],
+          halfWidth_s: gap.seconds / 2,
+        })
     }
   }
   const capacity = capacityBudget(sum, chain, summed.ends, summed.off_As)
@@ -133,6 +142,9 @@ function figuresOf(summed: Summed, options: DrawnOptions): Drawn {
   })
   const span = (of: (gap: Gap) => readonly [number, number], at: 0 | 1) =>
     summed.gaps.reduce((all, gap) => all + of(gap)[at], 0)
+  const drew = sum.charge_As > least_As
+  const meanVoltage_V = drew ? sum.energy_Ws / sum.charge_As : summed.first.voltage_V
+  const pull = (end: LooseEnd) => (end.voltage_V - meanVoltage_V) * end.current_A * end.halfWidth_s
   return {
     capacity: figure(
       'mAh',
@@ -150,7 +162,8 @@ function figuresOf(summed: Summed, options: DrawnOptions): Drawn {
     ),
     budget: { capacity, energy },
     load_s: sum.duration_s,
-    meanVoltage_V: sum.charge_As > 0 ? sum.energy_Ws / sum.charge_As : summed.first.voltage_V,
+    meanVoltage_V,
+    uMeanVoltage_V: drew ? rootSum(summed.ends, pull) / Math.sqrt(3) / sum.charge_As : 0,
     meanCurrent_A: sum.duration_s > 0 ? sum.charge_As / sum.duration_s : summed.first.current_A,
     gaps: matter ? summed.gaps : [],
   }

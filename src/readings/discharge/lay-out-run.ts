@@ -39,7 +39,8 @@ export function layOut(trace: Trace, run: Run, options: MeasureOptions): RunLayo
     gapLimit_s: gapLimit(trace, run),
     highest_A: run.loads.reduce((most, load) => Math.max(most, highestIn(trace.current_A, load)), 0),
     end_V: trace.voltage_V[run.loads.at(-1)!.to]!,
-    uVoltage: volts => (volts * chain.voltageGain + chain.voltageOffset_V) / Math.sqrt(3),
+    // Gain and offset are two independent causes here, as in the budget.
+    uVoltage: volts => Math.hypot(volts * chain.voltageGain, chain.voltageOffset_V) / Math.sqrt(3),
   }
 }
 

@@ -46,11 +46,16 @@ export function runFigures(measured: Measured): RunFigures {
   return {
     capacity: bounded({ ...drawn.capacity, notes: [...drawn.capacity.notes, ...atEnd] }, bounds),
     energy: bounded({ ...drawn.energy, notes: [...drawn.energy.notes, ...atEnd] }, bounds),
-    meanVoltage: plainFigure(meanVoltage_V, 'V', uVoltage(meanVoltage_V), 'energy-over-capacity'),
+    meanVoltage: plainFigure(
+      meanVoltage_V,
+      'V',
+      Math.hypot(uVoltage(meanVoltage_V), drawn.uMeanVoltage_V),
+      'energy-over-capacity',
+    ),
     meanCurrent: plainFigure(
       meanCurrent_A,
       'A',
-      (meanCurrent_A * chain.currentGain + chain.currentOffset_A) / root3,
+      Math.hypot(meanCurrent_A * chain.currentGain, chain.currentOffset_A) / root3,
       'mean-over-load',
     ),
     duration: plainFigure(load_s, 's', Math.hypot(load_s * chain.clock, pace) / root3, 'first-to-last-loaded-sample'),

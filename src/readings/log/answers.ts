@@ -76,7 +76,8 @@ export type LogRefusal =
       readonly code: 'broken-rows'
       readonly broken: number
       readonly rows: number
-      readonly first: { readonly row: number; readonly label: string; readonly text: string }
+      /** Null when the cells hold numbers, but such that no cell has. */
+      readonly first: { readonly row: number; readonly label: string; readonly text: string } | null
     }
   | { readonly code: 'too-few-rows'; readonly rows: number; readonly least: number }
   | { readonly code: 'time-backwards'; readonly row: number; readonly from_s: number; readonly to_s: number }
