@@ -20,7 +20,7 @@ export type Next =
 const levels: readonly Care[] = ['look', 'handle', 'meter']
 
 export function nextOf(program: Program, check: Check): Next {
-  const outlook = program.outlook({ ...program.given, ...check.answers })
+  const outlook = program.outlook(check.answers)
   if (outlook.reachable.length <= 1) return { is: 'done', settled: true }
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
   const wanted = open.filter(question => check.mode === 'full' || question.quick)

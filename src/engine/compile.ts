@@ -3,6 +3,7 @@ import { type Answers, type FamilyId, option, type QuestionId, type RuleId } fro
 import { questionsOf } from './conditions.ts'
 import { atomsByQuestion, compileModel } from './outlook/model.ts'
 import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
+import { openSpace, type Places, type Space } from './outlook/space.ts'
 import { type State, statesOf } from './outlook/states.ts'
 import type { Family, Pack, Question, Rule } from './pack/pack.ts'
 import type { PackProblem } from './pack/problems.ts'
@@ -16,6 +17,10 @@ export type Program = {
   /** Questions some rule in scope reads, in the packs' order. */
   readonly questions: ReadonlyMap<QuestionId, Question>
   readonly rules: readonly Rule[]
+  /** The questions each rule reads. */
+  readonly reads: ReadonlyMap<RuleId, readonly QuestionId[]>
+  /** The rules the family's pack lists as enough for "nothing found"; none without a family. */
+  readonly enough: readonly Rule[]
   /** Rules whose last day is over: shown as out of date, no longer counted. */
   readonly expired: ReadonlySet<RuleId>
   /** What is settled by what the cell is sold as. */
@@ -23,6 +28,11 @@ export type Program = {
   /** The ways each question can be answered, as far as the rules tell them apart. */
   readonly states: ReadonlyMap<QuestionId, readonly State[]>
   readonly sources: Pack['sources']
+  readonly space: Space
+  /** How each of `rules` weighs places in the space: 0 false, 1 unknown, 2 true. */
+  readonly weighers: readonly ((places: Places) => number)[]
+  /** The same for `enough`: all of them false is what "nothing found" needs. */
+  readonly metWhenFalse: readonly ((places: Places) => number)[]
   readonly outlook: OutlookReader
 }
 
@@ -52,14 +62,13 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
     rules.filter(rule => rule.validUntil !== undefined && rule.validUntil < today).map(rule => rule.id),
   )
   const counting = rules.filter((rule): rule is Counting => rule.kind !== 'no-bearing' && !expired.has(rule.id))
-  const enough = family && rules.filter(rule => family.enough.includes(rule.id)).map(rule => rule.when)
-  const atoms = atomsByQuestion([...counting.map(rule => rule.when), ...(enough ?? [])])
+  const enough = rules.filter(rule => family?.enough.includes(rule.id))
+  const atoms = atomsByQuestion(rules.map(rule => rule.when))
   const states = new Map(questions.map(question => [question.id, statesOf(question, atoms.get(question.id) ?? [])]))
-  const result = compileModel({
-    questions: questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] })),
-    rules: counting,
-    enough,
-  })
+  const modelQuestions = questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] }))
+  const space = openSpace(modelQuestions, atoms)
+  const model = { questions: modelQuestions, rules: counting, enough: family && enough.map(rule => rule.when) }
+  const result = compileModel(model, space)
   if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
   return {
     ok: true,
@@ -68,10 +77,15 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
       family,
       questions: new Map(questions.map(question => [question.id, question])),
       rules,
+      reads: new Map(rules.map(rule => [rule.id, questionsOf(rule.when)])),
+      enough,
       expired,
       given: Object.fromEntries(Object.entries(family?.given ?? {}).map(([question, id]) => [question, option(id)])),
       states,
       sources: Object.assign({}, ...inScope.map(pack => pack.sources)),
+      space,
+      weighers: rules.map(rule => space.weigher(rule.when)),
+      metWhenFalse: enough.map(rule => space.weigher(rule.when)),
       outlook: openOutlook(result.compiled),
     },
   }

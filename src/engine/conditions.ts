@@ -38,13 +38,21 @@ export function weighAtom(atom: Atom, answer: Answer | undefined): Truth {
   return answer.kind === 'reading' ? truthOfSide(atom.op, sideOf(answer.value, answer.u, atom.limit)) : 'unknown'
 }
 
-/** Weighs a condition in Kleene's logic. */
+/** Weighs a condition in Kleene's logic: "all" of nothing is true, "any" of nothing false. */
 export function weigh(condition: Condition, answers: Answers): Truth {
   switch (condition.op) {
-    case 'all':
-      return and(condition.of.map(part => weigh(part, answers)))
-    case 'any':
-      return or(condition.of.map(part => weigh(part, answers)))
+    case 'all': {
+      let truth: Truth = 'true'
+      for (let i = 0; i < condition.of.length && truth !== 'false'; i++)
+        truth = and(truth, weigh(condition.of[i] as Condition, answers))
+      return truth
+    }
+    case 'any': {
+      let truth: Truth = 'false'
+      for (let i = 0; i < condition.of.length && truth !== 'true'; i++)
+        truth = or(truth, weigh(condition.of[i] as Condition, answers))
+      return truth
+    }
     case 'not':
       return not(weigh(condition.of, answers))
     default:

@@ -1,8 +1,7 @@
 // The smallest set of answers that is enough for a verdict: drop the others, and nothing milder can come out any more.
 import type { Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
-import { questionsOf } from './conditions.ts'
-import { enoughRules, type Judgement, judge } from './judge.ts'
+import { type Judgement, judge } from './judge.ts'
 import { severity } from './verdicts.ts'
 
 /** How many subsets are tried before the search settles for a set none of whose members can be dropped. */
@@ -54,9 +53,9 @@ export function enoughFor(program: Program, answers: Answers, judgement: Judgeme
   if (verdict === 'open') return []
   const rules =
     verdict === 'nothing-found'
-      ? enoughRules(program)
+      ? program.enough
       : judgement.findings.filter(finding => finding.carries).map(finding => finding.rule)
-  const read = new Set(rules.flatMap(rule => questionsOf(rule.when)))
+  const read = new Set(rules.flatMap(rule => program.reads.get(rule.id) ?? []))
   const candidates = Object.keys(answers).filter(id => read.has(id) && answers[id]?.kind !== 'cant-tell')
   return smallestEnough(candidates, subset => {
     const now = judge(program, Object.fromEntries(subset.map(id => [id, answers[id] as Answers[string]])))

@@ -1,18 +1,17 @@
 // The verdict on the answers given so far, and the findings behind it.
-import type { Answer, Answers, QuestionId, RuleId } from './answers.ts'
+import type { Answer, Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
-import { questionsOf, weigh } from './conditions.ts'
+import type { Places } from './outlook/space.ts'
 import type { Rule } from './pack/pack.ts'
 import { doubtfulFrom, signWeight, type Verdict } from './verdicts.ts'
 
-/** A rule that fired, with the answers it read. */
+/** A rule that fired. */
 export type Finding = {
   readonly rule: Rule
   /** Whether it is part of why the verdict is what it is. */
   readonly carries: boolean
   /** Fired, but past its last day: shown, not counted. */
   readonly outOfDate: boolean
-  readonly answers: Readonly<Record<QuestionId, Answer>>
 }
 
 export type Judgement = {
@@ -27,24 +26,36 @@ export type Judgement = {
  * keep "nothing found" away. Never throws on answers that `readAnswers` let through.
  */
 export function judge(program: Program, answers: Answers): Judgement {
-  const all = { ...program.given, ...answers }
-  const fired = program.rules.filter(rule => weigh(rule.when, all) === 'true')
-  const counting = fired.filter(rule => !program.expired.has(rule.id))
-  const score = counting.reduce((sum, rule) => sum + (rule.kind === 'sign' ? signWeight[rule.strength] : 0), 0)
-  const verdict = verdictFrom(program, counting, score, all)
-  const carrier = carriedBy[verdict]
-  return {
-    verdict,
-    score,
-    findings: fired.map(rule => ({
-      rule,
-      carries: rule.kind === carrier && !program.expired.has(rule.id),
-      outOfDate: program.expired.has(rule.id),
-      answers: Object.fromEntries(
-        questionsOf(rule.when).flatMap(question => (all[question] ? [[question, all[question]]] : [])),
-      ),
-    })),
+  const all = withGiven(program, answers)
+  const places = program.space.place(all)
+  const { rules, weighers, expired } = program
+  const fired: Rule[] = []
+  let score = 0
+  for (let i = 0; i < rules.length; i++) {
+    if ((weighers[i] as (p: Places) => number)(places) !== 2) continue
+    const rule = rules[i] as Rule
+    fired.push(rule)
+    if (rule.kind === 'sign' && !expired.has(rule.id)) score += signWeight[rule.strength]
   }
+  const verdict = verdictFrom(program, fired, score, places)
+  const carrier = carriedBy[verdict]
+  const findings = fired.map((rule): Finding => {
+    const outOfDate = expired.has(rule.id)
+    return { rule, carries: rule.kind === carrier && !outOfDate, outOfDate }
+  })
+  return { verdict, score, findings }
+}
+
+/** The answers that a finding's rule read. */
+export function answersRead(program: Program, answers: Answers, { rule }: Finding): Record<QuestionId, Answer> {
+  const read = program.reads.get(rule.id) ?? []
+  return Object.fromEntries(read.flatMap(question => (answers[question] ? [[question, answers[question]]] : [])))
+}
+
+/** The answers with what is settled by what the cell is sold as; a check's own answers hold that already. */
+function withGiven(program: Program, answers: Answers): Answers {
+  for (const question in program.given) if (answers[question] === undefined) return { ...program.given, ...answers }
+  return answers
 }
 
 const carriedBy: Record<Verdict, Rule['kind'] | undefined> = {
@@ -55,17 +66,12 @@ const carriedBy: Record<Verdict, Rule['kind'] | undefined> = {
   'nothing-found': undefined,
 }
 
-function verdictFrom(program: Program, counting: readonly Rule[], score: number, answers: Answers): Verdict {
-  if (counting.some(rule => rule.kind === 'hazard')) return 'danger'
-  if (counting.some(rule => rule.kind === 'must')) return 'ruled-out'
+function verdictFrom(program: Program, fired: readonly Rule[], score: number, places: Places): Verdict {
+  const counts = (kind: Rule['kind']) => fired.some(rule => rule.kind === kind && !program.expired.has(rule.id))
+  if (counts('hazard')) return 'danger'
+  if (counts('must')) return 'ruled-out'
   if (score >= doubtfulFrom) return 'doubtful'
   if (!program.family) return 'open'
-  const met = enoughRules(program).every(rule => weigh(rule.when, answers) === 'false')
+  const met = program.metWhenFalse.every(weigher => weigher(places) === 0)
   return met ? 'nothing-found' : 'open'
-}
-
-/** The rules a family's pack lists as enough for "nothing found". */
-export function enoughRules(program: Program): Rule[] {
-  const wanted: readonly RuleId[] = program.family?.enough ?? []
-  return program.rules.filter(rule => wanted.includes(rule.id))
 }

@@ -2,20 +2,16 @@
 
 export type Truth = 'false' | 'unknown' | 'true'
 
-const rank = { false: 0, unknown: 1, true: 2 } as const
-
-/** The least of the values; true for none. */
-export function and(values: Iterable<Truth>): Truth {
-  let least: Truth = 'true'
-  for (const value of values) if (rank[value] < rank[least]) least = value
-  return least
+/** The lesser of the two. */
+export function and(a: Truth, b: Truth): Truth {
+  if (a === 'false' || b === 'false') return 'false'
+  return a === 'true' && b === 'true' ? 'true' : 'unknown'
 }
 
-/** The greatest of the values; false for none. */
-export function or(values: Iterable<Truth>): Truth {
-  let greatest: Truth = 'false'
-  for (const value of values) if (rank[value] > rank[greatest]) greatest = value
-  return greatest
+/** The greater of the two. */
+export function or(a: Truth, b: Truth): Truth {
+  if (a === 'true' || b === 'true') return 'true'
+  return a === 'false' && b === 'false' ? 'false' : 'unknown'
 }
 
 export function not(value: Truth): Truth {

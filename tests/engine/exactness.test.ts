@@ -66,7 +66,7 @@ test('a question is offered exactly when it can still change the verdict, and it
       const open = model.questions.filter(q => !answers[q.id]).map(q => q.id)
       expect(new Set(prospects.map(p => p.question))).toEqual(new Set(open.filter(id => matters(model, answers, id))))
       for (const prospect of prospects)
-        for (const branch of prospect.branches) {
+        for (const branch of prospect.branches()) {
           const exact = bruteForce(model, { ...answers, [prospect.question]: branch.answers[0] as never })
           for (const [i, v] of verdicts.entries()) expect(branch.verdicts[i]).toBeCloseTo(exact[v], 10)
         }

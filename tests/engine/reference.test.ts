@@ -57,8 +57,8 @@ describe("Kleene's strong tables (Kleene 1938/1952, as given in Kleene's own not
     ['TT', 'T', 'T'],
   ])('%s: and is %s, or is %s', (pair, both, either) => {
     const values = [...pair].map(letter => truth[letter] as Truth)
-    expect(and(values)).toBe(truth[both])
-    expect(or(values)).toBe(truth[either])
+    expect(and(values[0] as Truth, values[1] as Truth)).toBe(truth[both])
+    expect(or(values[0] as Truth, values[1] as Truth)).toBe(truth[either])
   })
   test('not swaps true and false and leaves unknown', () => {
     expect([not('false'), not('unknown'), not('true')]).toEqual(['true', 'unknown', 'false'])
@@ -90,7 +90,7 @@ function expectedEffort(model: Model, read: OutlookReader, answers: Answers = {}
   const [best] = read(answers).prospects
   if (!best) return 0
   const question = model.questions.find(one => one.id === best.question)
-  return best.branches.reduce((sum, { chance, answers: [first] }) => {
+  return best.branches().reduce((sum, { chance, answers: [first] }) => {
     return sum + chance * expectedEffort(model, read, { ...answers, [best.question]: first as never })
   }, question?.effort ?? 0)
 }
@@ -130,11 +130,12 @@ const share = (rows: readonly Row[], column: number): number[] => {
 }
 function gainOf(rows: readonly Row[], column: number, outcome: number): number {
   const values = [...new Set(rows.map(row => row[column]))]
-  const branches = values.map(value => {
-    const mine = rows.filter(row => row[column] === value)
-    return { chance: mine.length / rows.length, given: share(mine, outcome) }
-  })
-  return informationGain(share(rows, outcome), branches)
+  const parts = values.map(value => rows.filter(row => row[column] === value))
+  return informationGain(
+    share(rows, outcome),
+    parts.map(part => part.length / rows.length),
+    parts.map(part => share(part, outcome)),
+  )
 }
 
 describe('information gain', () => {

@@ -8,7 +8,7 @@ import { type Say, sayIn } from '../../discord/words/say.ts'
 import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { explain } from '../../engine/explain.ts'
-import { judge } from '../../engine/judge.ts'
+import { answersRead, judge } from '../../engine/judge.ts'
 import { findFamily } from '../../engine/programs.ts'
 import { loadPrograms } from '../load-programs.ts'
 import { parseCase, readWrittenAnswers } from './written-case.ts'
@@ -72,7 +72,7 @@ export function reportOf(program: Program, answers: Answers, say: Say) {
       outOfDate: finding.outOfDate,
       reason: finding.rule.says,
       source: finding.rule.source.map(id => ({ id, ...program.sources[id] })),
-      answers: finding.answers,
+      answers: answersRead(program, { ...program.given, ...answers }, finding),
       sentence: sayFinding(say, program, finding),
     })),
     enough: explanation.enough,

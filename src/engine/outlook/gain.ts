@@ -10,12 +10,16 @@ export function entropy(chances: ArrayLike<number>): number {
   return sum
 }
 
-/** H(verdict) − Σ chance·H(verdict | branch), in bits; never below 0 but for rounding, which is cut off. */
+/**
+ * H(verdict) − Σ chance·H(verdict | branch), in bits, for branches with `chances[i]` that lead to `given[i]`; never below 0
+ * but for rounding, which is cut off.
+ */
 export function informationGain(
   prior: ArrayLike<number>,
-  branches: readonly { readonly chance: number; readonly given: ArrayLike<number> }[],
+  chances: ArrayLike<number>,
+  given: readonly ArrayLike<number>[],
 ): number {
   let rest = 0
-  for (const { chance, given } of branches) rest += chance * entropy(given)
+  for (let i = 0; i < given.length; i++) rest += (chances[i] as number) * entropy(given[i] as ArrayLike<number>)
   return Math.max(0, entropy(prior) - rest)
 }

@@ -1,10 +1,13 @@
 // What the outlook is computed from: questions with their states, rules with their conditions, and nothing of a pack's words.
-import type { Answer, Answers, QuestionId, RuleId } from '../answers.ts'
+import type { QuestionId, RuleId } from '../answers.ts'
 import { type Atom, atomsOf, type Condition, weighAtom } from '../conditions.ts'
 import type { Strength } from '../pack/pack.ts'
 import { type Formula, type Formulas, openFormulas } from './formulas.ts'
-import { type Groups, type Item, itemOf, openGroups, TooTangled } from './groups.ts'
-import { type State, signatureOf } from './states.ts'
+import { type Group, type Item, itemOf, split, variablesOf } from './groups.ts'
+import { openSpace, type Space } from './space.ts'
+import type { State } from './states.ts'
+import type { Summary } from './summaries.ts'
+import { openViews, TooTangled, type Views } from './views.ts'
 
 export type ModelRule = { readonly id: RuleId; readonly when: Condition } & (
   | { readonly kind: 'hazard' | 'must' }
@@ -21,18 +24,18 @@ export type Model = {
 
 export type CompiledModel = {
   readonly model: Model
+  readonly space: Space
   readonly formulas: Formulas
-  readonly groups: Groups
+  readonly views: Views
   /** Items of the whole model in groups that share no question, with the variables of each. */
-  readonly parts: readonly { readonly items: readonly Item[]; readonly variables: readonly number[] }[]
-  readonly settled: number
-  /** Which state an answer puts a question in. */
-  stateOf(variable: number, answer: Answer): number
-  readonly variableOf: ReadonlyMap<QuestionId, number>
+  readonly parts: readonly { readonly items: Group; readonly variables: readonly number[] }[]
+  readonly settled: Summary
+  /** The chance of each state of each variable. */
+  readonly chances: readonly (readonly number[])[]
 }
 
-/** How many groups may be kept before a pack counts as too tangled (about 120 bytes and 10 µs each). */
-export const groupCap = 60_000
+/** How many groups may be kept before a pack counts as too tangled. */
+export const viewCap = 10_000
 
 export type Tangle = {
   readonly rules: readonly RuleId[]
@@ -46,52 +49,37 @@ export type Tangle = {
  */
 export function compileModel(
   model: Model,
-  cap = groupCap,
+  space = spaceOf(model),
+  cap = viewCap,
 ): { readonly ok: true; readonly compiled: CompiledModel } | { readonly ok: false; readonly tangle: Tangle } {
   const formulas = openFormulas()
-  const variableOf = new Map(model.questions.map((question, i) => [question.id, i]))
-  const atoms = atomsByQuestion([...model.rules.map(rule => rule.when), ...(model.enough ?? [])])
-  const stateIndex = model.questions.map(question => {
-    const mine = atoms.get(question.id) ?? []
-    return new Map(question.states.map((state, i) => [signatureOf(state.answers[0] as Answer, mine), i]))
-  })
   const chances = model.questions.map(({ states }) => {
     const total = states.reduce((sum, state) => sum + state.odds, 0)
-    return Float64Array.from(states, state => state.odds / total)
+    return states.map(state => state.odds / total)
   })
-  const groups = openGroups(formulas, chances, cap)
-  const items = itemsOf(model, formulas, variableOf)
-  const { settled, groups: parts } = groups.split(items)
-  for (const part of parts) {
+  const views = openViews(formulas, chances, cap)
+  const { settled, groups } = split(formulas, itemsOf(model, formulas, space))
+  for (const group of groups) {
     try {
-      groups.solve(part)
-      for (const variable of groups.variables(part))
-        for (const branch of groups.branches(part, variable)) groups.solve(branch.items)
+      views.viewOf(group)
     } catch (error) {
       if (!(error instanceof TooTangled)) throw error
-      const questions = groups.variables(part).map(variable => (model.questions[variable] as ModelQuestion).id)
+      const questions = variablesOf(formulas, group).map(variable => (model.questions[variable] as ModelQuestion).id)
       const rules = model.rules.filter(rule => atomsOf(rule.when).some(atom => questions.includes(atom.question)))
       return { ok: false, tangle: { rules: rules.map(rule => rule.id), questions, cap } }
     }
   }
-  const stateOf = (variable: number, answer: Answer): number => {
-    const question = model.questions[variable] as ModelQuestion
-    const state = stateIndex[variable]?.get(signatureOf(answer, atoms.get(question.id) ?? []))
-    if (state === undefined) throw new RangeError(`no state of ${question.id} fits this answer`)
-    return state
-  }
+  views.settleDown()
+  const parts = groups.map(items => ({ items, variables: variablesOf(formulas, items) }))
   return {
     ok: true,
-    compiled: {
-      model,
-      formulas,
-      groups,
-      settled,
-      variableOf,
-      stateOf,
-      parts: parts.map(part => ({ items: part, variables: groups.variables(part) })),
-    },
+    compiled: { model, space, formulas, views, settled, parts, chances },
   }
+}
+
+/** The space of a model that stands alone. */
+function spaceOf(model: Model): Space {
+  return openSpace(model.questions, atomsByQuestion([...model.rules.map(rule => rule.when), ...(model.enough ?? [])]))
 }
 
 /** Every atom of the conditions, by the question it reads, each written atom once. */
@@ -104,7 +92,7 @@ export function atomsByQuestion(conditions: readonly Condition[]): Map<QuestionI
   return new Map([...found].map(([question, mine]) => [question, [...mine.values()]]))
 }
 
-function itemsOf(model: Model, formulas: Formulas, variableOf: ReadonlyMap<QuestionId, number>): Item[] {
+function itemsOf(model: Model, formulas: Formulas, { variableOf }: Space): Item[] {
   /** The formula under which `condition` is `wanted`; unknown is neither. */
   function formulaFor(condition: Condition, wanted: 'true' | 'false'): Formula {
     if ('question' in condition) {
@@ -125,14 +113,4 @@ function itemsOf(model: Model, formulas: Formulas, variableOf: ReadonlyMap<Quest
   )
   const met = (model.enough ?? []).map(condition => itemOf('enough', formulaFor(condition, 'false')))
   return [...counting, ...met]
-}
-
-/** The variables and states of the answers that the model reads at all. */
-export function statesGiven(compiled: CompiledModel, answers: Answers): Map<number, number> {
-  const given = new Map<number, number>()
-  for (const [question, answer] of Object.entries(answers)) {
-    const variable = compiled.variableOf.get(question)
-    if (variable !== undefined) given.set(variable, compiled.stateOf(variable, answer))
-  }
-  return given
 }

@@ -8,8 +8,15 @@ import { doubtfulFrom, type Verdict, verdicts } from '../verdicts.ts'
 
 /** An index 0..10 into `summaryCount` values; see `summaryOf`. */
 export type Summary = number
-/** Chances of the eleven summaries. */
-export type SummaryChances = Float64Array
+/** Chances of the eleven summaries. Plain arrays: many live for a moment only, and typed arrays are dear to make. */
+export type SummaryChances = readonly number[]
+
+/** So many zeros. */
+export function zeros(count: number): number[] {
+  const out: number[] = []
+  for (let i = 0; i < count; i++) out.push(0)
+  return out
+}
 
 export const summaryCount = 3 + 2 * doubtfulFrom
 export const danger: Summary = 0
@@ -39,23 +46,30 @@ export const combine = (a: Summary, b: Summary): Summary => table[a * summaryCou
 
 /** All the chance on one summary. */
 export function certainly(summary: Summary): SummaryChances {
-  const chances = new Float64Array(summaryCount)
+  const chances = zeros(summaryCount)
   chances[summary] = 1
   return chances
 }
 
 /** The chances of what two independent groups contribute together. */
 export function convolve(a: SummaryChances, b: SummaryChances): SummaryChances {
-  const out = new Float64Array(summaryCount)
+  const out = zeros(summaryCount)
+  convolveInto(out, a, b, 1)
+  return out
+}
+
+/** Adds `weight` times the convolution of `a` and `b` to `sum`. */
+export function convolveInto(sum: number[], a: SummaryChances, b: SummaryChances, weight: number): void {
   for (let i = 0; i < summaryCount; i++) {
-    const chance = a[i] as number
+    const chance = weight * (a[i] as number)
     if (chance === 0) continue
     for (let j = 0; j < summaryCount; j++) {
+      const other = b[j] as number
+      if (other === 0) continue
       const to = table[i * summaryCount + j] as number
-      out[to] = (out[to] as number) + chance * (b[j] as number)
+      sum[to] = (sum[to] as number) + chance * other
     }
   }
-  return out
 }
 
 /** The verdict a summary of all rules amounts to. */
@@ -70,10 +84,10 @@ export function verdictOf(summary: Summary, familyKnown: boolean): Verdict {
  * For each summary of one group: the chances of the five verdicts once `rest` (the other groups) joins it. Rows of
  * `verdicts.length`, in the order of `verdicts`.
  */
-export function verdictRows(rest: SummaryChances, familyKnown: boolean): Float64Array {
+export function verdictRows(rest: SummaryChances, familyKnown: boolean): number[] {
   const width = verdicts.length
   const column = columns[familyKnown ? 1 : 0] as Uint8Array
-  const rows = new Float64Array(summaryCount * width)
+  const rows = zeros(summaryCount * width)
   for (let i = 0; i < summaryCount; i++)
     for (let j = 0; j < summaryCount; j++) {
       const chance = rest[j] as number

@@ -1,0 +1,121 @@
+// Bench of a click's round trip and of the start, against a bare discord.js bot, through the same stand-in, in turns.
+import { type ChildProcess, fork } from 'node:child_process'
+import { once } from 'node:events'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { setTimeout as after } from 'node:timers/promises'
+import { fileURLToPath } from 'node:url'
+import { demoServer } from '../../src/bin/demo-server.ts'
+import { buttons, type SeenMessage } from '../../src/practice/seen.ts'
+import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+import { type Line, ms, quantile } from './table.ts'
+
+const bots = {
+  ours: fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url)),
+  bare: fileURLToPath(new URL('./bare-bot.ts', import.meta.url)),
+}
+type Kind = keyof typeof bots
+
+const perSecond = 100
+const seconds = 4
+const rounds = 4
+/** Enough people with ten checks each that no check is clicked again before its last click was answered. */
+const people = Array.from({ length: 12 }, (_, i) => ({
+  id: `9000000000000005${String(i).padStart(2, '0')}`,
+  name: `P${i}`,
+  locale: 'en-GB',
+  roles: [],
+}))
+const scenario = { ...demoServer, people }
+
+async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ startedMs: number; stop(): Promise<void> }> {
+  const begun = performance.now()
+  const child: ChildProcess = fork(bots[kind], {
+    env: {
+      ...process.env,
+      DISCORD_TOKEN: standIn.botToken,
+      CELLWARY_DISCORD_API: standIn.apiUrl,
+      CELLWARY_DATA: data,
+      CELLWARY_LOG: 'warn',
+    },
+    execArgv: [],
+    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+  })
+  await once(child, 'message')
+  const startedMs = performance.now() - begun
+  return {
+    startedMs,
+    async stop() {
+      const gone = once(child, 'exit')
+      child.kill('SIGKILL')
+      await gone
+    },
+  }
+}
+
+/** Presses one button a hundredth of a second, whether the last was answered or not, and times each answer. */
+async function clicks(standIn: StandIn): Promise<number[]> {
+  const lanes: { person: string; message: SeenMessage; last: Promise<void> }[] = []
+  for (const { id } of people)
+    for (let i = 0; i < 8; i++) {
+      const reply = await standIn.as(id).run('check start')
+      if (reply.kind !== 'message') throw new Error(`no message but ${reply.kind}`)
+      lanes.push({ person: id, message: reply.message, last: Promise.resolve() })
+    }
+  const times: number[] = []
+  const begun = performance.now()
+  for (let i = 0; i < perSecond * seconds; i++) {
+    const due = begun + (i * 1000) / perSecond
+    if (due > performance.now()) await after(due - performance.now())
+    const lane = lanes[i % lanes.length]
+    const id = lane && buttons(lane.message).find(one => one.customId?.includes('.unsure'))?.customId
+    if (!lane || !id) continue
+    const sent = performance.now()
+    lane.last = standIn
+      .as(lane.person)
+      .click(lane.message, id)
+      .then(reply => {
+        if (reply.kind !== 'updated') throw new Error(`no update but ${reply.kind}`)
+        times.push(performance.now() - sent)
+        lane.message = reply.message
+      })
+  }
+  await Promise.all(lanes.map(lane => lane.last))
+  return times
+}
+
+export async function benchClicks(): Promise<Line[]> {
+  const times: Record<Kind, number[]> = { ours: [], bare: [] }
+  const starts: Record<Kind, number[]> = { ours: [], bare: [] }
+  for (let round = 0; round < rounds; round++)
+    for (const kind of ['bare', 'ours'] as const) {
+      const data = await mkdtemp(join(tmpdir(), 'cellwary-bench-'))
+      // Validation is the same work for both and not the bot's; it is tested elsewhere.
+      const standIn = await openStandIn({ scenario, validate: false })
+      const bot = await open(kind, standIn, data)
+      starts[kind].push(bot.startedMs)
+      const found = await clicks(standIn)
+      // The first second of each process warms it up.
+      times[kind].push(...found.slice(perSecond))
+      await bot.stop()
+      await standIn.close()
+      await rm(data, { recursive: true, force: true })
+    }
+  const line = (what: string, q: number, atMost: number): Line => {
+    const [ours, bare] = [quantile(times.ours, q), quantile(times.bare, q)]
+    return { what, ours: ms(ours), baseline: `bare discord.js bot ${ms(bare)}`, ratio: ours / bare, atMost }
+  }
+  const [ours, bare] = [quantile(starts.ours, 0.5), quantile(starts.bare, 0.5)]
+  return [
+    line(`a click's round trip at ${perSecond} a second, median of ${times.ours.length}`, 0.5, 1.3),
+    line('the same, 99th percentile', 0.99, 1.5),
+    {
+      what: 'start to ready, median',
+      ours: ms(ours),
+      baseline: `bare discord.js bot ${ms(bare)}`,
+      ratio: ours / bare,
+      atMost: 1.5,
+    },
+  ]
+}

@@ -1,0 +1,153 @@
+// Bench of judging: verdict, findings and the next question, against json-rules-engine judging the same rules only.
+import { Engine, type NestedCondition, type TopLevelCondition } from 'json-rules-engine'
+import { loadPacks } from '../../src/bin/load-packs.ts'
+import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import type { Answer, Answers } from '../../src/engine/answers.ts'
+import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Condition } from '../../src/engine/conditions.ts'
+import { judge } from '../../src/engine/judge.ts'
+import type { Pack } from '../../src/engine/pack/pack.ts'
+import { openPrograms } from '../../src/engine/programs.ts'
+import { type Line, ms, quantile } from './table.ts'
+
+const day = '2026-11-25'
+
+/** The same condition for json-rules-engine; its facts are option ids and plain values. */
+function translate(condition: Condition): NestedCondition {
+  switch (condition.op) {
+    case 'all':
+      return { all: condition.of.map(translate) }
+    case 'any':
+      return { any: condition.of.map(translate) }
+    case 'not':
+      return { not: translate(condition.of) }
+    case 'is':
+      return { fact: condition.question, operator: 'in', value: [...condition.options] }
+    default:
+      return {
+        fact: condition.question,
+        operator: condition.op === 'below' ? 'lessThan' : 'greaterThan',
+        value: condition.limit,
+      }
+  }
+}
+
+function otherEngine(program: Program): Engine {
+  const engine = new Engine([], { allowUndefinedFacts: true })
+  for (const rule of program.rules) {
+    const translated = translate(rule.when)
+    const conditions = 'fact' in translated ? { all: [translated] } : (translated as TopLevelCondition)
+    engine.addRule({ conditions, event: { type: rule.id } })
+  }
+  return engine
+}
+
+/** A small generator of its own, so that every run judges the same answers (mulberry32, public domain). */
+function chance(seed: number): () => number {
+  let a = seed
+  return () => {
+    a = (a + 0x6d2b79f5) | 0
+    let t = Math.imul(a ^ (a >>> 15), 1 | a)
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
+  }
+}
+
+/** Answers as a check would have them: each by its odds, asked in the engine's own order, stopped somewhere on the way. */
+function checkAnswers(program: Program, next: () => number): Answers {
+  let answers: Answers = { ...program.given }
+  for (let steps = Math.floor(next() * program.questions.size); steps > 0; steps--) {
+    const [best] = program.outlook(answers).prospects
+    const states = best && program.states.get(best.question)
+    if (!best || !states) break
+    let left = next() * states.reduce((sum, state) => sum + state.odds, 0)
+    const state = states.find(one => (left -= one.odds) <= 0) ?? states.at(-1)
+    const answer = state?.answers[Math.floor(next() * state.answers.length)]
+    if (answer) answers = { ...answers, [best.question]: answer }
+  }
+  return answers
+}
+
+function factsOf(answers: Answers): Record<string, string | number> {
+  const facts: Record<string, string | number> = {}
+  for (const [id, one] of Object.entries(answers)) {
+    if (one.kind === 'option') facts[id] = one.option
+    if (one.kind === 'reading') facts[id] = one.value
+  }
+  return facts
+}
+
+export async function benchJudging(): Promise<Line[]> {
+  const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
+  const family = packs.flatMap(pack => pack.families)[0]?.id
+  const compiled = compile(packs, day, family)
+  if (!compiled.ok) throw new Error('the shipped packs do not compile')
+  const { program } = compiled
+  const engine = otherEngine(program)
+  const next = chance(7)
+  // Each is judged once, by a program that has not seen it; the first thousand only warm both engines up.
+  const maker = compile(packs, day, family)
+  if (!maker.ok) throw new Error('the shipped packs do not compile')
+  const cases = Array.from({ length: 3000 }, () => checkAnswers(maker.program, next))
+  const facts = cases.map(factsOf)
+  const ours: number[] = []
+  const theirs: number[] = []
+  for (const [i, answers] of cases.entries()) {
+    const start = performance.now()
+    judge(program, answers)
+    program.outlook(answers)
+    ours.push(performance.now() - start)
+    if (i % 3 > 0) continue
+    const before = performance.now()
+    await engine.run(facts[i] ?? {})
+    theirs.push(performance.now() - before)
+  }
+  const mine = quantile(ours.slice(1000), 0.5)
+  const other = quantile(theirs.slice(333), 0.5)
+  const meanMine = mean(ours.slice(1000))
+  const meanOther = mean(theirs.slice(333))
+  return [
+    {
+      what: `judge and next question, median (${program.rules.length} rules, ${program.questions.size} questions)`,
+      ours: ms(mine),
+      baseline: `json-rules-engine judging only ${ms(other)}`,
+      ratio: other / mine,
+      atLeast: 20,
+    },
+    {
+      what: 'the same, mean',
+      ours: ms(meanMine),
+      baseline: `json-rules-engine judging only ${ms(meanOther)}`,
+      ratio: meanOther / meanMine,
+      atLeast: 20,
+    },
+    await compileLine(packs),
+    memoryLine(packs, family ?? ''),
+  ]
+}
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
+
+async function compileLine(packs: readonly Pack[]): Promise<Line> {
+  const start = performance.now()
+  if (!openPrograms(packs, day).ok) throw new Error('the shipped packs do not compile')
+  const took = performance.now() - start
+  return {
+    what: 'compile of all shipped packs, every family',
+    ours: ms(took),
+    baseline: '300 ms',
+    ratio: took / 300,
+    atMost: 1,
+  }
+}
+
+function memoryLine(packs: readonly Pack[], family: string): Line {
+  const used = () => {
+    globalThis.gc?.()
+    return process.memoryUsage().heapUsed
+  }
+  const before = used()
+  const kept = Array.from({ length: 5 }, () => compile(packs, day, family))
+  const each = (used() - before) / kept.length / 1e6
+  return { what: 'memory of one compiled program', ours: `${each.toFixed(2)} MB`, baseline: '1 MB', ratio: each }
+}

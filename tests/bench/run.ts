@@ -1,0 +1,20 @@
+// npm run bench: runs the benchmarks named on the command line (all of them without one); exit code 1 if a ratio is missed.
+import { benchClicks } from './clicks.ts'
+import { benchJudging } from './judging.ts'
+import { type Line, printTable } from './table.ts'
+
+const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
+  judging: { title: 'Judging', run: benchJudging },
+  clicks: { title: 'Clicks and start', run: benchClicks },
+}
+
+const wanted = process.argv.slice(2)
+for (const name of wanted)
+  if (!benches[name]) {
+    console.error(`There is no benchmark “${name}”. There are: ${Object.keys(benches).join(', ')}.`)
+    process.exit(2)
+  }
+let held = true
+for (const [name, { title, run }] of Object.entries(benches))
+  if (wanted.length === 0 || wanted.includes(name)) held = printTable(title, await run()) && held
+process.exitCode = held ? 0 : 1
