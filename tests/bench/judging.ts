@@ -2,7 +2,7 @@
 import { Engine, type NestedCondition, type TopLevelCondition } from 'json-rules-engine'
 import { loadPacks } from '../../src/bin/load-packs.ts'
 import { shippedRules } from '../../src/bin/shipped-rules.ts'
-import type { Answer, Answers } from '../../src/engine/answers.ts'
+import type { Answers } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import type { Condition } from '../../src/engine/conditions.ts'
 import { judge } from '../../src/engine/judge.ts'
