@@ -11,9 +11,9 @@ export type FigureMethod =
   | 'two-pulse'
   | 'load-step'
   | 'exponential-fit'
-  | 'three-points'
   | 'highest-minus-start'
   | 'first-sample'
+  | 'as-displayed'
 
 export type FigureNote =
   /** The discharge went on or began before: the true figure is at least this. */

@@ -1,19 +1,21 @@
 // What a measured discharge says about a claim: how much it weighs, or why it says nothing.
-import type { RunReading } from './discharge/measure-run.ts'
+import type { DischargeEvidence } from './discharge/evidence.ts'
 import { type Figure, reach } from './figure.ts'
 import { zone } from './judge.ts'
+
+export interface Minimum {
+  readonly capacity_mAh: number
+  readonly current_A: number
+  readonly cutoff_V: number
+  /** Room temperature of the promise; 20 ± 5 °C if not given (IEC 61960-3). */
+  readonly room_C?: number
+}
 
 export interface DischargeClaim {
   /** Capacity on the label, mAh. */
   readonly label_mAh?: number
   /** What the maker's data sheet promises at least, and under what conditions. */
-  readonly minimum?: {
-    readonly capacity_mAh: number
-    readonly current_A: number
-    readonly cutoff_V: number
-    /** Room temperature of the promise; 20 ± 5 °C if not given (IEC 61960-3). */
-    readonly room_C?: number
-  }
+  readonly minimum?: Minimum
   /** Current claimed without pause, A. */
   readonly continuous_A?: number
 }
@@ -62,13 +64,12 @@ const strongShare = 0.5
 const moderateShare = 0.8
 const hot_C = 60
 
-/** Findings of one run about one claim. A capacity is never rescaled to another current, cut-off or temperature. */
-export function weighDischarge(run: RunReading, claim: DischargeClaim): readonly DischargeFinding[] {
+/** Findings of one discharge about one claim. A capacity is never rescaled to another current, cut-off or temperature. */
+export function weighDischarge(evidence: DischargeEvidence, claim: DischargeClaim): readonly DischargeFinding[] {
   const findings: DischargeFinding[] = []
-  const { capacity } = run.figures
-  if (claim.label_mAh !== undefined) findings.push(againstLabel(run, capacity, claim.label_mAh))
-  if (claim.minimum) findings.push(againstMinimum(run, claim.minimum))
-  const held = claim.continuous_A === undefined ? null : atClaimedCurrent(run, claim.continuous_A, claim.label_mAh)
+  if (claim.label_mAh !== undefined) findings.push(againstLabel(evidence, claim.label_mAh))
+  if (claim.minimum) findings.push(againstMinimum(evidence, claim.minimum))
+  const held = claim.continuous_A === undefined ? null : atClaimedCurrent(evidence, claim.continuous_A, claim.label_mAh)
   return held ? [...findings, held] : findings
 }
 
@@ -86,10 +87,9 @@ function capacityZone(capacity: Figure, limit: number): 'below' | 'meets' | 'und
   return most !== null && at(most) === 'below' ? 'below' : 'undecided'
 }
 
-function againstLabel(run: RunReading, capacity: Figure, label_mAh: number): DischargeFinding {
+function againstLabel({ capacity, current_A }: DischargeEvidence, label_mAh: number): DischargeFinding {
   const { least, most } = reach(capacity)
-  const rate_It = (run.figures.meanCurrent.value ?? 0) / (label_mAh / 1000)
-  const rest = { capacity, label_mAh, rate_It }
+  const rest = { capacity, label_mAh, rate_It: current_A / (label_mAh / 1000) }
   if (capacityZone(capacity, strongShare * label_mAh) === 'below') {
     return { code: 'far-below-label', bearing: 'strong', share: most! / label_mAh, ...rest }
   }
@@ -100,10 +100,10 @@ function againstLabel(run: RunReading, capacity: Figure, label_mAh: number): Dis
   return { code: 'label-undecided', bearing: 'none', share: most / label_mAh, ...rest }
 }
 
-function againstMinimum(run: RunReading, minimum: NonNullable<DischargeClaim['minimum']>): DischargeFinding {
-  const because = differences(run, minimum)
+function againstMinimum(evidence: DischargeEvidence, minimum: Minimum): DischargeFinding {
+  const because = differences(evidence, minimum)
   if (because.length > 0) return { code: 'minimum-not-comparable', bearing: 'none', because }
-  const { capacity } = run.figures
+  const { capacity } = evidence
   const minimum_mAh = minimum.capacity_mAh
   const found = capacityZone(capacity, minimum_mAh)
   if (found === 'below') return { code: 'below-minimum', bearing: 'must', capacity, minimum_mAh }
@@ -111,42 +111,32 @@ function againstMinimum(run: RunReading, minimum: NonNullable<DischargeClaim['mi
 }
 
 /** How the test differed from the conditions of the promise: 5 % of the current, 20 mV of the cut-off, 5 K. */
-function differences(run: RunReading, minimum: NonNullable<DischargeClaim['minimum']>): NotComparable[] {
+function differences({ current_A, unsteady, end_V, room_C }: DischargeEvidence, minimum: Minimum): NotComparable[] {
   const because: NotComparable[] = []
-  const measured_A = run.figures.meanCurrent.value ?? Number.NaN
-  if (!(Math.abs(measured_A / minimum.current_A - 1) <= 0.05)) {
-    because.push({ code: 'other-current', measured_A, stated_A: minimum.current_A })
+  if (!(Math.abs(current_A / minimum.current_A - 1) <= 0.05)) {
+    because.push({ code: 'other-current', measured_A: current_A, stated_A: minimum.current_A })
   }
-  const { cutoff_V, state } = run.cutoff
-  const measured_V = cutoff_V ?? run.figures.endVoltage.value
-  const sameCutoff = measured_V !== null && Math.abs(measured_V - minimum.cutoff_V) <= 0.02
-  if (!sameCutoff && state !== 'not-reached')
-    because.push({ code: 'other-cutoff', measured_V, stated_V: minimum.cutoff_V })
+  if (end_V === null || Math.abs(end_V - minimum.cutoff_V) > 0.02) {
+    because.push({ code: 'other-cutoff', measured_V: end_V, stated_V: minimum.cutoff_V })
+  }
   const stated_C = minimum.room_C ?? 20
-  const room = run.room_C
-  if (room === null) because.push({ code: 'temperature-unknown' })
-  else if (Math.abs(room - stated_C) > 5) because.push({ code: 'other-temperature', measured_C: room, stated_C })
-  for (const trap of run.traps) {
-    if (trap.code === 'current-not-constant') {
-      because.push({ code: 'current-not-constant', from_A: trap.from_A, to_A: trap.to_A })
-    }
-  }
+  if (room_C === null) because.push({ code: 'temperature-unknown' })
+  else if (Math.abs(room_C - stated_C) > 5) because.push({ code: 'other-temperature', measured_C: room_C, stated_C })
+  if (unsteady) because.push({ code: 'current-not-constant', ...unsteady })
   return because
 }
 
-function atClaimedCurrent(run: RunReading, claimed_A: number, label_mAh: number | undefined): DischargeFinding | null {
-  const current_A = run.figures.meanCurrent.value ?? 0
+function atClaimedCurrent(
+  { capacity, current_A, rise_K, highest }: DischargeEvidence,
+  claimed_A: number,
+  label_mAh: number | undefined,
+): DischargeFinding | null {
   if (current_A < 0.95 * claimed_A) return null
-  const { capacity, startTemperature, temperatureRise } = run.figures
-  const rise_K = temperatureRise?.value ?? null
-  const highest_C = startTemperature && rise_K !== null ? (startTemperature.value ?? 0) + rise_K : null
   const share = label_mAh !== undefined && capacity.value !== null ? capacity.value / label_mAh : null
-  const rest = { current_A, claimed_A, rise_K, highest_C, share }
-  const heat =
-    temperatureRise && highest_C !== null
-      ? zone({ value: highest_C, u: startTemperature!.u, limit: hot_C, side: 'upper' })
-      : null
-  if (heat === 'above') return { code: 'too-hot-at-claimed-current', bearing: 'strong', ...rest }
+  const rest = { current_A, claimed_A, rise_K, highest_C: highest?.value_C ?? null, share }
+  if (highest && zone({ value: highest.value_C, u: highest.u_K, limit: hot_C, side: 'upper' }) === 'above') {
+    return { code: 'too-hot-at-claimed-current', bearing: 'strong', ...rest }
+  }
   if (label_mAh !== undefined && capacityZone(capacity, strongShare * label_mAh) === 'below') {
     return { code: 'gives-out-at-claimed-current', bearing: 'strong', ...rest }
   }

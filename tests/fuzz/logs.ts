@@ -2,6 +2,7 @@
 // Alone: node tests/fuzz/logs.ts 100000 [seed]
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
+import { evidenceOf } from '../../src/readings/discharge/evidence.ts'
 import type { Figure } from '../../src/readings/figure.ts'
 import { type LogReading, openLog } from '../../src/readings/open-log.ts'
 import { weighDischarge } from '../../src/readings/weigh-discharge.ts'
@@ -188,7 +189,7 @@ function whatIsWrong(reading: LogReading): string | null {
     }
     if (run.curve.length > 400 || run.curve.some(point => !Number.isFinite(point.capacity_mAh + point.voltage_V)))
       return 'curve'
-    weighDischarge(run, {
+    weighDischarge(evidenceOf(run), {
       label_mAh: 3000,
       continuous_A: 1,
       minimum: { capacity_mAh: 2800, current_A: 1, cutoff_V: 2.8 },

@@ -2,6 +2,7 @@
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
 import { describe, expect, test } from 'vitest'
+import { evidenceOf, type TypedDischarge, typedEvidence } from '../../src/readings/discharge/evidence.ts'
 import type { MeasureOptions } from '../../src/readings/discharge/measure-options.ts'
 import { measureRun } from '../../src/readings/discharge/measure-run.ts'
 import { phasesOf, runsOf } from '../../src/readings/discharge/phases.ts'
@@ -21,7 +22,7 @@ const measure = (samples: readonly Sample[], options: Partial<MeasureOptions> = 
 const samples = discharge()
 const whole = measure(samples)
 const findings = (claim: DischargeClaim, run = whole) =>
-  weighDischarge(run, claim).map(each => `${each.code}: ${each.bearing}`)
+  weighDischarge(evidenceOf(run), claim).map(each => `${each.code}: ${each.bearing}`)
 const drawn = whole.figures.capacity.value!
 
 describe('against the label', () => {
@@ -65,7 +66,7 @@ describe('against the maker’s minimum', () => {
 
   test('another current, cut-off or temperature is no comparison, and nothing is rescaled', () => {
     const because = (claim: DischargeClaim, run = whole) => {
-      const [found] = weighDischarge(run, claim)
+      const [found] = weighDischarge(evidenceOf(run), claim)
       return found?.code === 'minimum-not-comparable' ? found.because.map(each => each.code) : found?.code
     }
     expect(because({ minimum: { ...minimum, current_A: 0.5 } })).toEqual(['other-current'])
@@ -89,6 +90,39 @@ describe('at the claimed current', () => {
     expect(findings({ continuous_A: 1, label_mAh: 9900 })).toEqual([
       'far-below-label: strong',
       'gives-out-at-claimed-current: strong',
+    ])
+  })
+})
+
+describe('a capacity typed after a test', () => {
+  const typical: TypedDischarge = {
+    capacity_mAh: 1180,
+    instrument: { kind: 'hobby-load' },
+    current_A: 0.5,
+    end_V: 2.8,
+    cutoff_V: 2.8,
+    start_V: 4.18,
+    full_V: 4.2,
+    room_C: 22,
+    surface_C: 27,
+  }
+  const weigh = (typed: Partial<TypedDischarge>, claim: DischargeClaim) =>
+    weighDischarge(typedEvidence({ ...typical, ...typed }), claim).map(each => `${each.code}: ${each.bearing}`)
+
+  test('is weighed like a log', () => {
+    expect(weigh({}, { label_mAh: 9900 })).toEqual(['far-below-label: strong'])
+    expect(weigh({}, { label_mAh: 1200 })).toEqual(['label-reached: none'])
+    expect(weigh({ end_V: 3.3 }, { label_mAh: 9900 })).toEqual(['only-a-lower-bound: none'])
+    expect(weigh({ start_V: 3.9 }, { label_mAh: 9900 })).toEqual(['only-a-lower-bound: none'])
+  })
+
+  test('needs the conditions of the promise', () => {
+    const minimum = { capacity_mAh: 2500, current_A: 0.5, cutoff_V: 2.8 }
+    expect(weigh({}, { minimum })).toEqual(['below-minimum: must'])
+    expect(weigh({ room_C: null }, { minimum })).toEqual(['minimum-not-comparable: none'])
+    expect(weigh({ end_V: null }, { minimum })).toEqual(['minimum-not-comparable: none'])
+    expect(weigh({ surface_C: 75, current_A: 10 }, { continuous_A: 10 })).toEqual([
+      'too-hot-at-claimed-current: strong',
     ])
   })
 })
@@ -130,7 +164,7 @@ describe('chance', () => {
       let below = 0
       for (let trial = 0; trial < trials; trial++) {
         const run = measure(shown(kind, chance), { instrument: { kind } })
-        if (weighDischarge(run, { minimum }).some(finding => finding.code === 'below-minimum')) below++
+        if (weighDischarge(evidenceOf(run), { minimum }).some(finding => finding.code === 'below-minimum')) below++
       }
       console.log(
         `called below its minimum though at it, ${kind}: ${((100 * below) / trials).toFixed(2)} % of ${trials}`,

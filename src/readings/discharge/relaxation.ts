@@ -10,13 +10,6 @@ export interface Relaxation {
   readonly u_V: number
 }
 
-/** V∞ from three equally spaced voltages (Aitken's Δ²): (V1·V3 − V2²)/(V1 + V3 − 2·V2); NaN on a straight line. */
-export function settledFromThree(v1: number, v2: number, v3: number): number {
-  // Shifted by V2 so that the products do not cancel their leading digits.
-  const [a, b] = [v1 - v2, v3 - v2]
-  return v2 + (a * b) / (a + b)
-}
-
 /**
  * Least squares over at least five points: for each τ the other two follow linearly, so only τ is searched, on a
  * logarithmic scale from a tenth of the mean spacing to ten times the span. Null where τ ends at a border: no such curve.

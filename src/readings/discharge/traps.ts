@@ -1,6 +1,7 @@
 // What can make a discharge say less, or something else, than it seems to: codes with the figures for a sentence.
 import type { Drawn } from './charge-drawn.ts'
 import type { Cutoff } from './cutoff.ts'
+import { fullWithin_V } from './evidence.ts'
 import { longestLoad, type RunLayout } from './lay-out-run.ts'
 import type { MeasureOptions } from './measure-options.ts'
 import type { RestBefore } from './rests.ts'
@@ -78,8 +79,7 @@ function ofStartAndEnd({ layout, options, cutoff, rest }: Seen): Trap[] {
     // A loaded voltage this near to full shows that the cell was full, whatever the log left out.
     if (firstVoltage_V < full_V - 0.15) traps.push({ code: 'starts-under-load', firstVoltage_V })
   } else {
-    // A full cell loses some 10 to 40 mV in the hours after charging (common practice, no source).
-    if (rest.voltage_V < full_V - 0.06)
+    if (rest.voltage_V < full_V - fullWithin_V)
       traps.push({ code: 'not-full-at-start', startVoltage_V: rest.voltage_V, full_V })
     if (rest.seconds > 0 && rest.seconds < wantedRest_s) {
       traps.push({ code: 'short-rest', rest_s: rest.seconds, wanted_s: wantedRest_s })

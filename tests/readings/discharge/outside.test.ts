@@ -5,7 +5,7 @@ import { integrate, simpson } from '../../../src/readings/discharge/integrate.ts
 import type { MeasureOptions } from '../../../src/readings/discharge/measure-options.ts'
 import { measureRun } from '../../../src/readings/discharge/measure-run.ts'
 import { phasesOf, runsOf } from '../../../src/readings/discharge/phases.ts'
-import { fitRelaxation, settledFromThree } from '../../../src/readings/discharge/relaxation.ts'
+import { fitRelaxation } from '../../../src/readings/discharge/relaxation.ts'
 import { type Step, stepResistance } from '../../../src/readings/discharge/resistance.ts'
 import { expectedRise } from '../../../src/readings/discharge/thermal.ts'
 import type { Trace } from '../../../src/readings/discharge/trace.ts'
@@ -153,8 +153,11 @@ describe('relaxation after the load', () => {
     expect(fit.tau_s).toBeCloseTo(210.07889614086, 3)
   })
 
-  test('three points at 0, 120 and 240 s: 3.2500 V', () => {
-    expect(settledFromThree(3.13, 3.1822, 3.2117)).toBeCloseTo(3.250037004405218, 9)
+  test('three equally spaced points settle where the fit does: Aitken’s (V1·V3 − V2²)/(V1 + V3 − 2·V2)', () => {
+    const [v1, v2, v3] = [3.13, 3.1822, 3.2117]
+    const settled = (v1 * v3 - v2 ** 2) / (v1 + v3 - 2 * v2)
+    expect(settled).toBeCloseTo(3.250037004405218, 9)
+    expect(Math.abs(fitRelaxation(t, V)!.settled_V - settled)).toBeLessThan(0.0001)
   })
 
   test('a straight line settles nowhere', () => {
