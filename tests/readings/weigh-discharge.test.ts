@@ -64,6 +64,13 @@ describe('against the maker’s minimum', () => {
     expect(findings({ minimum: { ...minimum, capacity_mAh: drawn * 0.9 } })).toEqual(['meets-minimum: none'])
   })
 
+  test('the cut-off counted to is what matters, not where the load stopped', () => {
+    const early = measure(samples, { cutoff_V: 3 })
+    expect(early.figures.endVoltage.value).toBeLessThan(2.85)
+    expect(findings({ minimum: { ...minimum, cutoff_V: 3 } }, early)).toEqual(['below-minimum: must'])
+    expect(findings({ minimum }, early)).toEqual(['minimum-not-comparable: none'])
+  })
+
   test('another current, cut-off or temperature is no comparison, and nothing is rescaled', () => {
     const because = (claim: DischargeClaim, run = whole) => {
       const [found] = weighDischarge(evidenceOf(run), claim)

@@ -1,4 +1,5 @@
 // Capacity, energy, cut-off, gaps, resistance, relaxation and warming hold against figures computed elsewhere.
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import { describe, expect, test } from 'vitest'
 import { type ChainAccuracy, capacityBudget, energyBudget } from '../../../src/readings/discharge/budget.ts'
 import { integrate, simpson } from '../../../src/readings/discharge/integrate.ts'
@@ -9,6 +10,7 @@ import { fitRelaxation } from '../../../src/readings/discharge/relaxation.ts'
 import { type Step, stepResistance } from '../../../src/readings/discharge/resistance.ts'
 import { expectedRise } from '../../../src/readings/discharge/thermal.ts'
 import type { Trace } from '../../../src/readings/discharge/trace.ts'
+import { normalFrom } from '../chance.ts'
 import { example, keep, traceOf } from './reference.ts'
 
 const trace = traceOf(example.t, example.V, example.I)
@@ -158,6 +160,28 @@ describe('relaxation after the load', () => {
     const settled = (v1 * v3 - v2 ** 2) / (v1 + v3 - 2 * v2)
     expect(settled).toBeCloseTo(3.250037004405218, 9)
     expect(Math.abs(fitRelaxation(t, V)!.settled_V - settled)).toBeLessThan(0.0001)
+  })
+
+  test('the stated uncertainty of V∞ is the spread of fits to noisy rests', () => {
+    const chance = xoroshiro128plus(210)
+    const times = Array.from({ length: 31 }, (_, n) => n * 60)
+    const fits = Array.from(
+      { length: 600 },
+      () =>
+        fitRelaxation(
+          times,
+          times.map(x => 3.25 - 0.12 * Math.exp(-x / 210) + 0.001 * normalFrom(chance)),
+        )!,
+    )
+    const mean = fits.reduce((sum, fit) => sum + fit.settled_V, 0) / fits.length
+    const spread = Math.sqrt(fits.reduce((sum, fit) => sum + (fit.settled_V - mean) ** 2, 0) / fits.length)
+    const stated = fits.reduce((sum, fit) => sum + fit.u_V, 0) / fits.length
+    expect(mean).toBeCloseTo(3.25, 4)
+    // τ counts as known once found, so a little less is stated than is true.
+    expect(stated / spread).toBeGreaterThan(0.75)
+    expect(stated / spread).toBeLessThan(1.1)
+    const residual = fits.reduce((sum, fit) => sum + fit.residual_V, 0) / fits.length
+    expect(residual).toBeCloseTo(0.001, 4)
   })
 
   test('a straight line settles nowhere', () => {

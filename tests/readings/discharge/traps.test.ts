@@ -87,6 +87,13 @@ test('deep discharge, heat, cold and warm rooms, missing temperature', () => {
   expect(codes(rested, { room_C: 12 }, false)).toEqual(['cold-room'])
 })
 
+test('the rise is a difference of one sensor, so a third of its accuracy is left', () => {
+  const { startTemperature, temperatureRise } = measure(rested).figures
+  expect(startTemperature).toMatchObject({ value: 22.4, unit: '°C', u: 2 / Math.sqrt(3) })
+  expect(temperatureRise?.value).toBeCloseTo(8.9, 1)
+  expect(temperatureRise?.u).toBeCloseTo(2 / Math.sqrt(3) / 3, 12)
+})
+
 test('a load too light to tell anything, and one that is not constant', () => {
   expect(codes(rested, { claimed_mAh: 9900 })).toContain('current-too-low')
   expect(codes(rested, { claimed_mAh: 3000 })).not.toContain('current-too-low')

@@ -71,6 +71,15 @@ describe('which unit', () => {
     expect(minutes / capacity(text, { answers: { units: { time: 's' } } })).toBeCloseTo(60, 6)
   })
 
+  test('time, when no unit makes a usual test', () => {
+    const burst = discharge({ ...usualCell, current_A: 20, resistance_mΩ: 5, every_s: 5 })
+    expect(burst.at(-1)!.t).toBeLessThan(900)
+    const text = table('time,voltage,current (A)', s => `${s.t / 4},${s.V},${s.I}`, burst)
+    expect(readText(text)).toMatchObject({
+      question: { code: 'which-unit', role: 'time', options: ['ms', 's', 'min', 'h', 'd'] },
+    })
+  })
+
   test('current, when amperes and milliamperes both make a cell', () => {
     const text = table('Time (h),U (V),I', s => `${s.t / 60},${s.V},${s.I * 20}`)
     expect(readText(text)).toMatchObject({ question: { code: 'which-unit', role: 'current', options: ['A', 'mA'] } })

@@ -64,6 +64,19 @@ describe('several runs in one file', () => {
     for (const run of reading.runs) expect(run.figures.capacity.value).toBeCloseTo(first.capacity, 6)
   })
 
+  test('a header in the middle begins a run though the clock goes on, whatever slips came before', () => {
+    const later = samples.map(sample => ({ ...sample, t: sample.t + 20_000 }))
+    const text = new TextDecoder()
+      .decode(writeLog(style, samples, later))
+      .replace('\n60,4.172', '\n60,1e9')
+      .replace('\n120,4.172', '\n120,1e9')
+    const reading = readLog(new TextEncoder().encode(text), { cutoff_V: 2.8 })
+    expect(reading.ok && [reading.found.brokenRows, reading.runs.length]).toEqual([2, 2])
+    if (!reading.ok) return
+    expect(reading.runs[1]!.starts_s).toBe(20_000)
+    for (const run of reading.runs) expect(run.figures.capacity.value).toBeCloseTo(first.capacity, 6)
+  })
+
   test('the clock starts again without any sign', () => {
     const reading = readLog(writeLog({ ...style, header: [] }, samples, samples), { cutoff_V: 2.8 })
     expect(reading.ok && reading.runs.length).toBe(2)

@@ -97,6 +97,14 @@ describe('asked back, never guessed', () => {
     ])
   })
 
+  test('a comma before three digits without a unit, when both readings can be', () => {
+    expect(asked('1.500', 'rest-time', 'de')).toEqual([
+      [1.5, '1.5 h'],
+      [1500, '1500 h'],
+      [0.416666666667, '1500 s'],
+    ])
+  })
+
   test('both readings of "3.200" mean the same capacity, so there is nothing to ask', () => {
     expect(value('3.200', 'capacity', 'de')).toBe(3200)
   })
