@@ -1,13 +1,41 @@
 // The baseline of the click benchmark: a bare discord.js bot that answers every command and click with a fixed message.
+//
+// The message is a question as ours looks, with its text and buttons, so that both bots send and get back bodies of one size.
 import { Client, Events, GatewayIntentBits, MessageFlags } from 'discord.js'
 
 const client = new Client({
   intents: [GatewayIntentBits.Guilds],
   rest: { api: process.env['CELLWARY_DISCORD_API'] ?? '' },
 })
+const button = (style: 1 | 2, label: string, act: string) => ({
+  type: 2 as const,
+  style,
+  label,
+  custom_id: `bare.0123456789abcdef0123.0.${act}`,
+})
 const components = [
-  { type: 10, content: 'Fixed.' },
-  { type: 1, components: [{ type: 2, style: 2, label: 'Again', custom_id: 'again.unsure' }] },
+  { type: 10 as const, content: '### Check of a cell of no listed family' },
+  {
+    type: 10 as const,
+    content:
+      '**Is the insulating ring around the plus contact whole?**\nLook straight at the plus end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, say you cannot tell.\n-# You only need to look.',
+  },
+  { type: 1 as const, components: [button(1, 'A · Whole', 'pick.whole')] },
+  { type: 1 as const, components: [button(1, 'B · Torn or out of place', 'pick.torn')] },
+  { type: 1 as const, components: [button(1, 'C · There is no ring', 'pick.missing')] },
+  {
+    type: 1 as const,
+    components: [
+      button(2, "Can't tell", 'unsure'),
+      button(2, 'Back', 'back'),
+      button(2, 'Pause', 'pause'),
+      button(2, 'Stop and show the result', 'finish'),
+    ],
+  },
+  {
+    type: 10 as const,
+    content: '-# 3 questions answered. At most 40 more can matter. Unsure about anything? Then do not use the cell.',
+  },
 ]
 client.on(Events.InteractionCreate, async interaction => {
   if (interaction.isChatInputCommand())

@@ -6,6 +6,7 @@ import type { Answers } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import type { Condition } from '../../src/engine/conditions.ts'
 import { judge } from '../../src/engine/judge.ts'
+import type { State } from '../../src/engine/outlook/states.ts'
 import type { Pack } from '../../src/engine/pack/pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { type Line, ms, quantile } from './table.ts'
@@ -53,6 +54,16 @@ function chance(seed: number): () => number {
   }
 }
 
+/** The state on which `at` (0 to 1) of the odds falls. */
+function drawn(states: readonly State[], at: number): State | undefined {
+  let left = at * states.reduce((sum, state) => sum + state.odds, 0)
+  for (const state of states) {
+    left -= state.odds
+    if (left <= 0) return state
+  }
+  return states.at(-1)
+}
+
 /** Answers as a check would have them: each by its odds, asked in the engine's own order, stopped somewhere on the way. */
 function checkAnswers(program: Program, next: () => number): Answers {
   let answers: Answers = { ...program.given }
@@ -60,8 +71,7 @@ function checkAnswers(program: Program, next: () => number): Answers {
     const [best] = program.outlook(answers).prospects
     const states = best && program.states.get(best.question)
     if (!best || !states) break
-    let left = next() * states.reduce((sum, state) => sum + state.odds, 0)
-    const state = states.find(one => (left -= one.odds) <= 0) ?? states.at(-1)
+    const state = drawn(states, next())
     const answer = state?.answers[Math.floor(next() * state.answers.length)]
     if (answer) answers = { ...answers, [best.question]: answer }
   }

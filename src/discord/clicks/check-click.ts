@@ -43,9 +43,10 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
   }
   const saved = await desk.checks.save(stepped.check, check.revision, interaction.id)
   if (saved === 'seen') return
-  const latest = saved === 'saved' ? stepped.check : (await desk.checks.load(check.id))?.check
+  if (saved === 'saved') return redraw(interaction, await showScreen(say, program, stepped.screen, desk.pictures))
+  const latest = await desk.checks.load(check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })
-  await redraw(interaction, await show(saved === 'stale' ? say('stale.note') : undefined, refit(program, latest)))
+  await redraw(interaction, await show(say('stale.note'), refit(program, latest.check)))
 }
 
 async function openForm(desk: Desk, interaction: Clicked, say: Say, program: Program, check: Check): Promise<void> {

@@ -55,6 +55,8 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
   const familyKnown = model.enough !== undefined
   const residuals = parts.map(() => new Map<string, Residual>())
   let kept = 0
+  /** One click looks at the same answers several times. */
+  const seen = new WeakMap<Answers, Outlook>()
 
   function residualOf(index: number, places: Places): Residual {
     const part = parts[index] as (typeof parts)[number]
@@ -98,7 +100,7 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
     return { question: question.id, gain, worth: gain / question.effort, branches }
   }
 
-  return answers => {
+  function look(answers: Answers): Outlook {
     const places = space.place(answers)
     let { settled } = compiled
     const open: View[] = []
@@ -122,6 +124,14 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
     }
     prospects.sort((a, b) => b.worth - a.worth)
     return { chances, reachable: verdicts.filter((_, v) => (chances[v] as number) > 0), prospects }
+  }
+
+  return answers => {
+    const known = seen.get(answers)
+    if (known) return known
+    const outlook = look(answers)
+    seen.set(answers, outlook)
+    return outlook
   }
 }
 
