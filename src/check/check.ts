@@ -47,3 +47,6 @@ export type Check = {
 
 /** A check that nobody touches is closed after two weeks. */
 export const lifetime = 14 * 24 * 3600_000
+
+/** When a check touched at `now` expires: in whole hours, so that most clicks leave the stored figure as it is. */
+export const expiryFrom = (now: number): number => Math.ceil((now + lifetime) / 3600_000) * 3600_000

@@ -7,7 +7,7 @@ import type { QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { questionsOf, weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
-import type { Act, Care } from '../engine/pack/pack.ts'
+import type { Care } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
 
 export type Next =
@@ -25,7 +25,7 @@ export function nextOf(program: Program, check: Check): Next {
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
   const wanted = open.filter(question => check.mode === 'full' || question.quick)
   const left = wanted.filter(question => isLevel(question.care) || check.consents[question.care] !== false).length
-  const hazards = hazardQuestions(program)
+  const { hazards } = program
   const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
   if (urgent) return { is: 'ask', question: urgent.id, left }
   const reach = levels.findIndex(level => [...hazards.keys()].some(id => waitsFor(program, check, id, level)))
@@ -58,12 +58,3 @@ function benchIsOpen(program: Program, check: Check): boolean {
 
 const readsBench = (program: Program, questions: readonly QuestionId[]): boolean =>
   questions.some(id => program.questions.get(id)?.care === 'bench')
-
-/** The questions that hazard rules read, with the most urgent thing one of them can mean. */
-function hazardQuestions(program: Program): Map<QuestionId, Act> {
-  const found = new Map<QuestionId, Act>()
-  for (const rule of program.rules)
-    if (rule.kind === 'hazard')
-      for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)
-  return found
-}

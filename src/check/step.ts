@@ -2,7 +2,7 @@
 import { type Answer, type Answers, option, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { judge } from '../engine/judge.ts'
-import { type Check, lifetime, type Phase } from './check.ts'
+import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import { nextOf } from './next.ts'
 import type { CheckRefusal } from './refusals.ts'
@@ -32,7 +32,7 @@ export function start(program: Program, event: Start, now: number): Stepping {
     consents: {},
     phase: { is: 'paused' },
     startedAt: now,
-    expiresAt: now + lifetime,
+    expiresAt: expiryFrom(now),
   }
   return moveOn(program, check, 0)
 }
@@ -43,7 +43,7 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
   if (now >= check.expiresAt) return refuse({ code: 'expired' })
   if (!allowed[check.phase.is].includes(event.is))
     return refuse({ code: 'not-now', event: event.is, phase: check.phase.is })
-  const touched = { ...check, expiresAt: now + lifetime }
+  const touched = { ...check, expiresAt: expiryFrom(now) }
   switch (event.is) {
     case 'answer':
       return answer(program, touched, event.question, event.answer)

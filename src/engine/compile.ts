@@ -5,7 +5,7 @@ import { atomsByQuestion, compileModel } from './outlook/model.ts'
 import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
 import { openSpace, type Places, type Space } from './outlook/space.ts'
 import { type State, statesOf } from './outlook/states.ts'
-import type { Family, Pack, Question, Rule } from './pack/pack.ts'
+import type { Act, Family, Pack, Question, Rule } from './pack/pack.ts'
 import type { PackProblem } from './pack/problems.ts'
 
 /** Which pack a verdict was judged by. */
@@ -21,6 +21,8 @@ export type Program = {
   readonly reads: ReadonlyMap<RuleId, readonly QuestionId[]>
   /** The rules the family's pack lists as enough for "nothing found"; none without a family. */
   readonly enough: readonly Rule[]
+  /** The questions that hazard rules read, with the most urgent thing one of them can mean. */
+  readonly hazards: ReadonlyMap<QuestionId, Act>
   /** Rules whose last day is over: shown as out of date, no longer counted. */
   readonly expired: ReadonlySet<RuleId>
   /** What is settled by what the cell is sold as. */
@@ -79,6 +81,7 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
       rules,
       reads: new Map(rules.map(rule => [rule.id, questionsOf(rule.when)])),
       enough,
+      hazards: hazardsOf(rules),
       expired,
       given: Object.fromEntries(Object.entries(family?.given ?? {}).map(([question, id]) => [question, option(id)])),
       states,
@@ -89,6 +92,14 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
       outlook: openOutlook(result.compiled),
     },
   }
+}
+
+function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Act> {
+  const found = new Map<QuestionId, Act>()
+  for (const rule of rules)
+    if (rule.kind === 'hazard')
+      for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)
+  return found
 }
 
 export function findFamily(packs: readonly Pack[], id: FamilyId): Family | undefined {

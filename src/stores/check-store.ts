@@ -1,36 +1,47 @@
 // The check store over SQL: one statement a save, so that claim, compare-and-set and change are one or none.
-import type { Kysely } from 'kysely'
+import type { CompiledQuery, Kysely } from 'kysely'
 import type { Check } from '../check/check.ts'
 import { type CheckStore, claimLifetime } from '../check/store.ts'
 import type { CheckRow, Tables } from './tables.ts'
 
 export function openCheckStore(db: Kysely<Tables>): CheckStore {
+  // The two statements of every click, compiled once: kysely builds the text, each call brings its values in order.
+  const loading = db.selectFrom('checks').select(['body', 'changed_by']).where('id', '=', '').compile()
+  const saving = db
+    .updateTable('checks')
+    .set(changeable(blank, ''))
+    .where('id', '=', '')
+    .where('revision', '=', 0)
+    .where('changed_by', '!=', '')
+    .compile()
+
   return {
     async create(check, interaction) {
+      const row = {
+        ...changeable(check, interaction),
+        id: check.id,
+        started_at: check.startedAt,
+        opened_by: interaction,
+      }
       const done = await db
         .insertInto('checks')
-        .values({ ...toRow(check), opened_by: interaction, changed_by: interaction })
+        .values(row)
         .onConflict(conflict => conflict.column('opened_by').doNothing())
         .executeTakeFirst()
       return done.numInsertedOrUpdatedRows === 1n ? 'saved' : 'seen'
     },
 
     async load(id) {
-      const row = await db.selectFrom('checks').select(['body', 'changed_by']).where('id', '=', id).executeTakeFirst()
-      return row && { check: fromBody(row.body), changedBy: row.changed_by }
+      const { rows } = await db.executeQuery(withValues(loading, [id]))
+      return rows[0] && { check: fromBody(rows[0].body), changedBy: rows[0].changed_by }
     },
 
     async save(check, expected, interaction) {
-      const done = await db
-        .updateTable('checks')
-        .set({ ...toRow(check), changed_by: interaction })
-        .where('id', '=', check.id)
-        .where('revision', '=', expected)
-        .where('changed_by', '!=', interaction)
-        .executeTakeFirst()
-      if (done.numUpdatedRows === 1n) return 'saved'
-      const row = await db.selectFrom('checks').select('changed_by').where('id', '=', check.id).executeTakeFirst()
-      return row?.changed_by === interaction ? 'seen' : 'stale'
+      const values = Object.values(changeable(check, interaction))
+      const done = await db.executeQuery(withValues(saving, [...values, check.id, expected, interaction]))
+      if (done.numAffectedRows === 1n) return 'saved'
+      const { rows } = await db.executeQuery(withValues(loading, [check.id]))
+      return rows[0]?.changed_by === interaction ? 'seen' : 'stale'
     },
 
     async heldBy(person, now) {
@@ -66,17 +77,26 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore {
   }
 }
 
+/** A compiled statement with the values of one call. */
+const withValues = <Row>(query: CompiledQuery<Row>, parameters: readonly unknown[]): CompiledQuery<Row> => ({
+  ...query,
+  parameters,
+})
+
 const fromBody = (body: string): Check => JSON.parse(body) as Check
 
-function toRow(check: Check): Omit<CheckRow, 'opened_by' | 'changed_by'> {
+/** The columns a save writes, in the order in which they are bound. */
+function changeable(check: Check, interaction: string): Omit<CheckRow, 'id' | 'started_at' | 'opened_by'> {
   return {
-    id: check.id,
     revision: check.revision,
     holder: check.holder,
     server: check.server,
     phase: check.phase.is,
     expires_at: check.expiresAt,
-    started_at: check.startedAt,
     body: JSON.stringify(check),
+    changed_by: interaction,
   }
 }
+
+/** Stands in for a check while the statement is compiled. */
+const blank = { revision: 0, holder: '', server: '', phase: { is: 'done' }, expiresAt: 0 } as Check

@@ -1,6 +1,6 @@
 // Opens the embedded database: node:sqlite behind kysely, in WAL mode so that several processes of one host can share it.
 import { DatabaseSync, type SQLInputValue } from 'node:sqlite'
-import { Kysely, type SqliteDatabase, SqliteDialect } from 'kysely'
+import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
 import { migrate } from './migrations.ts'
 import type { Tables } from './tables.ts'
 
@@ -20,24 +20,27 @@ export async function openSqlite(path: string): Promise<Kysely<Tables>> {
 function adapt(path: string): SqliteDatabase {
   const database = new DatabaseSync(path, { timeout: busyTimeout })
   database.exec('pragma journal_mode = wal; pragma synchronous = normal; pragma foreign_keys = on')
-  const prepared = new Map<string, ReturnType<DatabaseSync['prepare']>>()
+  const prepared = new Map<string, SqliteStatement>()
   return {
     close: () => database.close(),
     prepare(sql) {
-      let statement = prepared.get(sql)
-      if (!statement) {
-        statement = database.prepare(sql)
-        // Only statements with a fixed text come back often; the bound keeps generated ones from piling up.
-        if (prepared.size < 200 && !/^\s*(create|alter|drop|pragma)/i.test(sql)) prepared.set(sql, statement)
-      }
-      const ready = statement
-      const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
-      return {
-        reader: ready.columns().length > 0,
-        all: parameters => ready.all(...values(parameters)),
-        run: parameters => ready.run(...values(parameters)),
-        iterate: parameters => ready.iterate(...values(parameters)),
-      }
+      const known = prepared.get(sql)
+      if (known) return known
+      const statement = statementOf(database, sql)
+      // Only statements with a fixed text come back often; the bound keeps generated ones from piling up.
+      if (prepared.size < 200 && !/^\s*(create|alter|drop|pragma)/i.test(sql)) prepared.set(sql, statement)
+      return statement
     },
+  }
+}
+
+function statementOf(database: DatabaseSync, sql: string): SqliteStatement {
+  const statement = database.prepare(sql)
+  const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
+  return {
+    reader: statement.columns().length > 0,
+    all: parameters => statement.all(...values(parameters)),
+    run: parameters => statement.run(...values(parameters)),
+    iterate: parameters => statement.iterate(...values(parameters)),
   }
 }

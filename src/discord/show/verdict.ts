@@ -2,7 +2,6 @@
 import { ButtonStyle } from 'discord.js'
 import type { Screen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
-import { questionsOf } from '../../engine/conditions.ts'
 import type { Change } from '../../engine/explain.ts'
 import type { Meaning } from '../../engine/pack/pack.ts'
 import type { Verdict } from '../../engine/verdicts.ts'
@@ -109,8 +108,9 @@ function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, s
   const leave = judgement.findings.some(
     ({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away',
   )
-  const hazards = new Set(program.rules.filter(rule => rule.kind === 'hazard').flatMap(rule => questionsOf(rule.when)))
-  const unsure = explanation.unchecked.filter(one => one.why === 'cant-tell' && hazards.has(one.question)).length
+  const unsure = explanation.unchecked.filter(
+    one => one.why === 'cant-tell' && program.hazards.has(one.question),
+  ).length
   return [
     ...(leave ? [say('next.danger.get-away')] : []),
     ...(unsure > 0 && judgement.verdict !== 'danger' ? [say('next.hazard-unsure', { count: unsure })] : []),

@@ -21,13 +21,19 @@ export function sayIn(locale: string | undefined): Say {
   const catalogue = catalogues[wanted] ?? catalogues[language] ?? english
   const speaking = catalogue === english && language !== 'en' ? 'en' : wanted
   const messages = new Map<Key, IntlMessageFormat>()
+  /** Messages without values are the same each time. */
+  const plain = new Map<Key, string>()
   const say = (key: Key, values?: Values): string => {
+    const known = values ? undefined : plain.get(key)
+    if (known !== undefined) return known
     let message = messages.get(key)
     if (!message) {
       message = new IntlMessageFormat(catalogue[key] ?? english[key], speaking, undefined, { ignoreTag: true })
       messages.set(key, message)
     }
-    return String(message.format(values))
+    const said = String(message.format(values))
+    if (!values) plain.set(key, said)
+    return said
   }
   const sayer = Object.assign(say, { locale: speaking })
   sayers.set(wanted, sayer)

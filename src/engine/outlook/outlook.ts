@@ -46,6 +46,8 @@ export type Outlook = {
 const rounding = 1e-13
 /** How many sets of answers to one part of a model are remembered. */
 const residualCap = 20_000
+/** How many outlooks are: one click looks at the same answers several times, and most checks begin alike. */
+const seenCap = 500
 
 export type OutlookReader = (answers: Answers) => Outlook
 
@@ -55,8 +57,7 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
   const familyKnown = model.enough !== undefined
   const residuals = parts.map(() => new Map<string, Residual>())
   let kept = 0
-  /** One click looks at the same answers several times. */
-  const seen = new WeakMap<Answers, Outlook>()
+  const seen = new Map<string, Outlook>()
 
   function residualOf(index: number, places: Places): Residual {
     const part = parts[index] as (typeof parts)[number]
@@ -100,8 +101,7 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
     return { question: question.id, gain, worth: gain / question.effort, branches }
   }
 
-  function look(answers: Answers): Outlook {
-    const places = space.place(answers)
+  function look(places: Places): Outlook {
     let { settled } = compiled
     const open: View[] = []
     for (let index = 0; index < parts.length; index++) {
@@ -127,10 +127,13 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
   }
 
   return answers => {
-    const known = seen.get(answers)
+    const places = space.place(answers)
+    const key = String.fromCharCode(...places.map(state => state + 1))
+    const known = seen.get(key)
     if (known) return known
-    const outlook = look(answers)
-    seen.set(answers, outlook)
+    const outlook = look(places)
+    if (seen.size >= seenCap) seen.clear()
+    seen.set(key, outlook)
     return outlook
   }
 }
