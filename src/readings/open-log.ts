@@ -16,7 +16,7 @@ import type { TimeKind } from './log/time-cell.ts'
 
 export interface LogOptions extends MeasureOptions {
   readonly answers?: LogAnswers
-  /** Rows accepted at most; 3,000,000 if not given (about 100 bytes of memory each while reading). */
+  /** Rows accepted at most; 3,000,000 if not given (some 50 bytes of memory each while reading). */
   readonly mostRows?: number
 }
 

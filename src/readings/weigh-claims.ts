@@ -67,7 +67,7 @@ function weighCapacity({ capacity, format, lines, nominalV, cells, parallel }: C
 }
 
 function weighDensities(claim: Claim, today: string, measured: MeasuredCell): ClaimFinding[] {
-  const { capacity, energy, mass, nominalV, chemistry, lines, cells } = claim
+  const { capacity, energy, mass, nominalV, chemistry, lines, cells, parallel } = claim
   const findings: ClaimFinding[] = []
   if (energy && capacity) {
     const fromCapacity_Wh = (capacity.mAh * nominalV) / 1000
@@ -85,7 +85,8 @@ function weighDensities(claim: Claim, today: string, measured: MeasuredCell): Cl
       })
     }
   }
-  const capacity_mAh = capacity?.mAh ?? (energy && cells === 1 ? (energy.Wh / nominalV) * 1000 : null)
+  const fromEnergy = energy && cells === 1 ? (energy.Wh / nominalV) * 1000 : null
+  const capacity_mAh = capacity ? capacity.mAh / parallel : fromEnergy
   if (capacity_mAh === null) return findings
   const spans = [(capacity ?? energy)!.span]
   const limits = { ...(lines ?? anyFormat), ...(isIron(chemistry) ? ironPhosphate : {}) }

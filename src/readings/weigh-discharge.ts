@@ -30,6 +30,10 @@ export type NotComparable =
   | { readonly code: 'temperature-unknown' }
   | { readonly code: 'current-not-constant'; readonly from_A: number; readonly to_A: number }
 
+export type LabelObstacle =
+  | { readonly code: 'cold-room'; readonly room_C: number; readonly least_C: number }
+  | { readonly code: 'rate-too-high'; readonly rate_It: number; readonly most_It: number }
+
 export type DischargeFinding = { readonly bearing: Bearing } & (
   | {
       readonly code: 'far-below-label' | 'below-label' | 'label-undecided' | 'label-reached'
@@ -39,6 +43,13 @@ export type DischargeFinding = { readonly bearing: Bearing } & (
       readonly share: number | null
       /** Amperes over ampere-hours of the label: low rates flatter every cell. */
       readonly rate_It: number
+    }
+  /** Less than the label, under conditions in which an honest cell gives less, too. */
+  | {
+      readonly code: 'label-not-comparable'
+      readonly capacity: Figure
+      readonly label_mAh: number
+      readonly because: readonly LabelObstacle[]
     }
   /** The discharge was not whole, so it cannot show that a cell holds less. */
   | { readonly code: 'only-a-lower-bound'; readonly capacity: Figure; readonly label_mAh: number }
@@ -63,6 +74,8 @@ export type DischargeFinding = { readonly bearing: Bearing } & (
 const strongShare = 0.5
 const moderateShare = 0.8
 const hot_C = 60
+/** Labels are meant at 20 ± 5 °C and 0.2 It (IEC 61960-3); up to 1 It a sound cell still gives most of it. */
+const [coldest_C, fastest_It] = [15, 1] as const
 
 /** Findings of one discharge about one claim. A capacity is never rescaled to another current, cut-off or temperature. */
 export function weighDischarge(evidence: DischargeEvidence, claim: DischargeClaim): readonly DischargeFinding[] {
@@ -87,9 +100,16 @@ function capacityZone(capacity: Figure, limit: number): 'below' | 'meets' | 'und
   return most !== null && at(most) === 'below' ? 'below' : 'undecided'
 }
 
-function againstLabel({ capacity, current_A }: DischargeEvidence, label_mAh: number): DischargeFinding {
+function againstLabel({ capacity, current_A, room_C }: DischargeEvidence, label_mAh: number): DischargeFinding {
   const { least, most } = reach(capacity)
-  const rest = { capacity, label_mAh, rate_It: current_A / (label_mAh / 1000) }
+  const rate_It = current_A / (label_mAh / 1000)
+  const rest = { capacity, label_mAh, rate_It }
+  const because: LabelObstacle[] = []
+  if (room_C !== null && room_C < coldest_C) because.push({ code: 'cold-room', room_C, least_C: coldest_C })
+  if (rate_It > fastest_It) because.push({ code: 'rate-too-high', rate_It, most_It: fastest_It })
+  if (because.length > 0 && capacityZone(capacity, moderateShare * label_mAh) !== 'meets') {
+    return { code: 'label-not-comparable', bearing: 'none', capacity, label_mAh, because }
+  }
   if (capacityZone(capacity, strongShare * label_mAh) === 'below') {
     return { code: 'far-below-label', bearing: 'strong', share: most! / label_mAh, ...rest }
   }

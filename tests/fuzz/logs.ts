@@ -20,6 +20,8 @@ export interface FuzzReport {
 }
 
 const slowest = 2000
+/** Of the whole process, with the generator and the garbage of thousands of logs. */
+const mostMegabytes = 512
 const samples = [
   discharge({ ...usualCell, every_s: 300 }),
   discharge({ ...usualCell, every_s: 120, current_A: 3 }),
@@ -87,7 +89,9 @@ export function fuzzLogs(count: number, seed: number, onProgress?: (done: number
       onProgress?.(log)
     }
   }
-  return { logs: count, outcomes, slowestMs, peakMegabytes: peak / 1024 / 1024, failures }
+  const peakMegabytes = peak / 1024 / 1024
+  if (peakMegabytes > mostMegabytes) failures.push(`the process grew to ${peakMegabytes.toFixed(0)} MB`)
+  return { logs: count, outcomes, slowestMs, peakMegabytes, failures }
 }
 
 /** Neighbouring seeds begin alike, so the first numbers of each are left out. */

@@ -40,6 +40,19 @@ describe('against the label', () => {
     else expect(found).toEqual([expected])
   })
 
+  test('a cold room or a high rate explains a low capacity, and takes nothing from a good one', () => {
+    const cold = measure(samples.map(sample => ({ ...sample, T: sample.T - 15 })))
+    const [found] = weighDischarge(evidenceOf(cold), { label_mAh: 9900 })
+    expect(found).toMatchObject({
+      code: 'label-not-comparable',
+      bearing: 'none',
+      because: [{ code: 'cold-room', least_C: 15 }],
+    })
+    expect(findings({ label_mAh: 3000 }, cold)).toEqual(['label-reached: none'])
+    const fast = measure(discharge({ ...usualCell, capacity_mAh: 1000, current_A: 4, every_s: 5 }))
+    expect(findings({ label_mAh: 3000 }, fast)).toEqual(['label-not-comparable: none'])
+  })
+
   test('half of a discharge shows nothing missing', () => {
     const half = measure(samples.filter(sample => sample.I === 0 || sample.V > 3.7))
     expect(findings({ label_mAh: 9900 }, half)).toEqual(['only-a-lower-bound: none'])

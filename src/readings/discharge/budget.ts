@@ -15,11 +15,11 @@ export interface ChainAccuracy {
   readonly clock: number
 }
 
-/** The accuracy of a load of the menu or of a typed figure (its percent and amperes are the current's). */
+/** The accuracy of a load of the menu or of a typed figure (its percent and amperes are the current's); else a hobby load's. */
 export function chainOf(instrument: Instrument, currentNoise_A: number): ChainAccuracy {
   const stated =
     instrument.kind === 'typed-figure' ? { current: instrument, voltage: undefined } : menu[instrument.kind]
-  const current = stated.current ?? { percent: Number.POSITIVE_INFINITY, fixed: 0 }
+  const current = stated.current ?? menu['hobby-load'].current!
   const voltage = stated.voltage ?? menu['hobby-load'].voltage!
   return {
     currentGain: current.percent / 100,

@@ -11,6 +11,13 @@ import { quantile } from './trace.ts'
 
 export type Trap =
   | { readonly code: 'stopped-above-cutoff'; readonly endVoltage_V: number; readonly cutoff_V: number }
+  /** The load ran on below the cut-off: its own display counts more than the claim means. */
+  | {
+      readonly code: 'wrong-cutoff'
+      readonly endVoltage_V: number
+      readonly cutoff_V: number
+      readonly countedTo_V: number
+    }
   | { readonly code: 'not-full-at-start'; readonly startVoltage_V: number; readonly full_V: number }
   /** Nothing shows whether the cell was full, or how long the load had been on. */
   | { readonly code: 'starts-under-load'; readonly firstVoltage_V: number }
@@ -51,6 +58,8 @@ const room = { from: 18, to: 27 }
 const wantedRest_s = 3600
 /** The highest of the usual cut-offs (2.5 to 3.0 V): without one given, a load that ends above it was stopped early. */
 const highestCutoff_V = 3
+/** The lowest of them: without one given, a load that ended below it counted too much. */
+const lowestCutoff_V = 2.5
 /** Copper dissolves on deep discharge; below 2.0 V a cell must not be charged again (common practice, no source). */
 const overDischarged_V = 2
 /** Usual data-sheet limit while discharging, from memory. */
@@ -73,6 +82,11 @@ function ofStartAndEnd({ layout, options, cutoff, rest }: Seen): Trap[] {
   const full_V = options.full_V ?? 4.2
   if (cutoff?.state === 'not-reached' || (!cutoff && end_V > highestCutoff_V)) {
     traps.push({ code: 'stopped-above-cutoff', endVoltage_V: end_V, cutoff_V: options.cutoff_V ?? highestCutoff_V })
+  }
+  const expected_V = options.cutoff_V ?? lowestCutoff_V
+  if (end_V < expected_V - 0.1) {
+    const countedTo_V = options.cutoff_V ?? end_V
+    traps.push({ code: 'wrong-cutoff', endVoltage_V: end_V, cutoff_V: expected_V, countedTo_V })
   }
   if (!rest) {
     const firstVoltage_V = trace.voltage_V[run.loads[0].from]!

@@ -52,6 +52,25 @@ test('without a cut-off, a load that ends above every usual one was stopped earl
   expect(open.figures.capacity.interval).toMatchObject({ to: null })
 })
 
+test('a load that ran on below the cut-off counts only to it', () => {
+  const reading = measure(rested, { cutoff_V: 3.2 })
+  expect(reading.traps).toContainEqual({
+    code: 'wrong-cutoff',
+    endVoltage_V: reading.figures.endVoltage.value,
+    cutoff_V: 3.2,
+    countedTo_V: 3.2,
+  })
+  expect(reading.figures.capacity.value!).toBeLessThan(measure(rested).figures.capacity.value!)
+})
+
+test('without a cut-off, a load that ends below every usual one counted too much', () => {
+  const deep = rested.map(sample => ({ ...sample, V: sample.V < 2.9 ? sample.V - 0.6 : sample.V }))
+  const of = (key: keyof Sample) => column(deep, key)
+  const trace = traceOf(of('t'), of('V'), of('I'), of('T'))
+  const open = measureRun(trace, runsOf(phasesOf(trace, []), [])[0]!, { instrument: { kind: 'lab-load' } })
+  expect(open.traps).toContainEqual(expect.objectContaining({ code: 'wrong-cutoff', cutoff_V: 2.5 }))
+})
+
 test('a load that stops by itself between two samples has reached its cut-off', () => {
   // The last sample under load reads 2.83 V and falls by more than 30 mV a minute.
   const samples = rested.filter(sample => sample.I === 0 || sample.V > 2.81)

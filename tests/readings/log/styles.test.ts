@@ -100,6 +100,15 @@ describe('several runs in one file', () => {
   })
 })
 
+test('a second header row holds the units, and the names stay those of the first', () => {
+  const reading = readLog(writeLog(styles.find(each => each.name === 'french-tab-units-row')!, samples))
+  expect(reading.ok && reading.found).toMatchObject({
+    preambleRows: 0,
+    columns: { time: { label: 'Temps' }, voltage: { label: 'Tension' }, current: { label: 'Courant' } },
+    units: { time: 'min', voltage: 'V', current: 'A' },
+  })
+})
+
 test('what was found out is told', () => {
   const style = styles.find(each => each.name === 'german-semicolon')!
   const reading = readLog(writeLog(style, samples))
