@@ -3,9 +3,9 @@ import { Resvg } from '@resvg/resvg-js'
 import { XMLValidator } from 'fast-xml-parser'
 import { describe, expect, it } from 'vitest'
 import { renderOptions, toPng } from '../../src/pictures/png.ts'
-import { measureText } from '../../src/pictures/type/measure.ts'
 import { contrast, hex, type Rgb } from './colour.ts'
 import { gallery } from './gallery.ts'
+import { labelsOf } from './labels.ts'
 import { decodePng } from './pixels.ts'
 import { type Node, parseSvg, walk } from './svg-tree.ts'
 
@@ -57,6 +57,18 @@ describe('every picture', () => {
     }
   })
 
+  it('sets no label over another', () => {
+    for (const { name, drawing } of all) {
+      const labels = labelsOf(drawing)
+      for (const [i, a] of labels.entries()) {
+        for (const b of labels.slice(i + 1)) {
+          const apart = a.right <= b.left || b.right <= a.left || a.base <= b.top || b.base <= a.top
+          expect(apart, `${name}: “${a.text}” and “${b.text}”`).toBe(true)
+        }
+      }
+    }
+  })
+
   it('sets no label smaller than 12.5 px on a 360 px wide sheet', () => {
     for (const { name, drawing } of all) {
       for (const node of texts(drawing.svg))
@@ -71,35 +83,24 @@ describe('every picture', () => {
       const bare = decodePng(
         await toPng({ ...drawing, svg: drawing.svg.replace(/<text[\s\S]*?<\/text>/g, '') }, { width: drawing.width }),
       )
-      // Stand-in lettering of the drawn cell is picture, not label: it may be faint on purpose.
-      const picture = new Set(
-        walk(parseSvg(drawing.svg))
-          .filter(n => n.attributes['data-part'] === 'lettering')
-          .flatMap(walk)
-          .map(n => JSON.stringify(n)),
-      )
-      for (const node of texts(drawing.svg).filter(one => !picture.has(JSON.stringify(one)))) {
-        const size = number(node, 'font-size')
-        const width = measureText(node.text, size, node.attributes['font-weight'] === '700' ? 'bold' : 'medium')
-        const anchor = node.attributes['text-anchor']
-        const left = number(node, 'x') - (anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0)
-        const halo = node.attributes['paint-order'] === 'stroke' ? hex(node.attributes['stroke'] ?? '') : undefined
+      for (const label of labelsOf(drawing)) {
+        const { text, left, right, top, base } = label
         const counts = new Map<string, number>()
-        for (let x = left; x < left + width; x += 2) {
-          for (let y = number(node, 'y') - size * 0.7; y <= number(node, 'y'); y += 2) {
+        for (let x = left; x < right; x += 2) {
+          for (let y = top; y <= base; y += 2) {
             const [r, g, b] = bare.at(x, y)
             counts.set(`${r},${g},${b}`, (counts.get(`${r},${g},${b}`) ?? 0) + 1)
           }
         }
         const samples = [...counts.values()].reduce((a, b) => a + b, 0)
-        const grounds = halo
-          ? [halo]
+        const grounds = label.halo
+          ? [hex(label.halo)]
           : [...counts]
               .filter(([, n]) => n > samples * 0.12)
-              .map(([text]) => text.split(',').map(Number) as unknown as Rgb)
-        expect(grounds.length, node.text).toBeGreaterThan(0)
-        const worst = Math.min(...grounds.map(ground => contrast(hex(node.attributes['fill'] ?? '#1b2430'), ground)))
-        expect(worst, `“${node.text}” on ${JSON.stringify(grounds)}`).toBeGreaterThanOrEqual(4.5)
+              .map(([colour]) => colour.split(',').map(Number) as unknown as Rgb)
+        expect(grounds.length, text).toBeGreaterThan(0)
+        const worst = Math.min(...grounds.map(ground => contrast(hex(label.fill), ground)))
+        expect(worst, `“${text}” on ${JSON.stringify(grounds)}`).toBeGreaterThanOrEqual(4.5)
       }
     },
   )
