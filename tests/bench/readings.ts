@@ -20,7 +20,7 @@ interface Measured {
   readonly result: string
 }
 
-/** Time, memory and growth, each the median of five passes in a process of its own. */
+/** Time and growth, each the median of five passes in a process of its own; memory of one pass in another. */
 export async function benchReadings(): Promise<Line[]> {
   const folder = mkdtempSync(join(tmpdir(), 'cellwary-bench-'))
   try {
@@ -30,13 +30,14 @@ export async function benchReadings(): Promise<Line[]> {
     const bare = await measure('bare', one)
     const ours = await measure('ours', one)
     const doubled = await measure('ours', two)
+    const once = await measure('ours', one, 1)
     if (!ours.result.startsWith('read')) throw new Error(ours.result)
     const [bareMs, oursMs, doubledMs] = [bare, ours, doubled].map(each => quantile(each.ms, 0.5)) as [
       number,
       number,
       number,
     ]
-    const megabytes = (ours.peakBytes - ours.idleBytes) / 1024 / 1024
+    const megabytes = (once.peakBytes - once.idleBytes) / 1024 / 1024
     console.log(`  one log: ${ours.result}; bare csv-parse: ${bare.result}`)
     return [
       {
@@ -73,8 +74,8 @@ function longLog(count: number): Uint8Array {
   return writeLog({ ...styles[0]!, cells: [s => s.t.toFixed(4), ...styles[0]!.cells.slice(1)] }, samples)
 }
 
-async function measure(what: 'bare' | 'ours', file: string): Promise<Measured> {
-  const child = fork(import.meta.filename, [what, file], { execArgv: ['--expose-gc'] })
+async function measure(what: 'bare' | 'ours', file: string, times = passes): Promise<Measured> {
+  const child = fork(import.meta.filename, [what, file, String(times)], { execArgv: ['--expose-gc'] })
   const [message] = (await once(child, 'message')) as [Measured]
   return message
 }
@@ -96,12 +97,12 @@ async function readOurs(file: string): Promise<string> {
   return `read ${reading.found.rows} rows, ${capacity.value?.toFixed(1)} mAh, u ${capacity.u.toFixed(1)}`
 }
 
-async function child(what: string, file: string): Promise<void> {
+async function child(what: string, file: string, count: number): Promise<void> {
   globalThis.gc?.()
   const idleBytes = process.memoryUsage.rss()
   const times: number[] = []
   let result = ''
-  for (let pass = 0; pass < passes; pass++) {
+  for (let pass = 0; pass < count; pass++) {
     const started = performance.now()
     result = await (what === 'bare' ? readBare(file) : readOurs(file))
     times.push(performance.now() - started)
@@ -111,8 +112,8 @@ async function child(what: string, file: string): Promise<void> {
   process.disconnect()
 }
 
-const [what, file] = process.argv.slice(2)
-if (import.meta.main && what && file) await child(what, file)
+const [what, file, count] = process.argv.slice(2)
+if (import.meta.main && what && file) await child(what, file, Number(count))
 else if (import.meta.main) {
   const { printTable } = await import('./table.ts')
   process.exitCode = printTable('Reading logs', await benchReadings()) ? 0 : 1

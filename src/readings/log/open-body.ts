@@ -1,6 +1,7 @@
 // Collects the head of a log, settles how it is written, and reads the rest row by row.
 import type { LogAnswers, LogQuestion, LogRefusal } from './answers.ts'
 import { type Assigned, assignColumns, timeKindOf } from './assign-columns.ts'
+import { unitsOfColumns } from './cell-units.ts'
 import { growing, type RawColumns } from './growing.ts'
 import { type BrokenRows, type RowReader, rowReader } from './row-reader.ts'
 import { type Encoding, sniff } from './sniff.ts'
@@ -77,6 +78,7 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
         current: columns.current,
         temperature: columns.temperature ?? -1,
         mode: columns.mode ?? -1,
+        units: unitsOfColumns(shape.columns, columns, split.mark),
         readTime,
         headerCells: shape.headerCells,
         firstRowNumber: shape.firstRowNumber,

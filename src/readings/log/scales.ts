@@ -4,8 +4,9 @@ import { quantile } from '../discharge/trace.ts'
 import { type Dimension, unitsWritten } from '../typed/units.ts'
 import type { CurrentUnit, LogAnswers, LogQuestion, LogRefusal, NeededRole, TimeUnit, VoltageUnit } from './answers.ts'
 import type { Assigned } from './assign-columns.ts'
+import { unitOfColumn } from './cell-units.ts'
 import type { RawColumns } from './growing.ts'
-import { cellNumber, type DecimalMark } from './number-cell.ts'
+import type { DecimalMark } from './number-cell.ts'
 import { firstRows, type TableShape } from './table-shape.ts'
 import type { TimeKind } from './time-cell.ts'
 
@@ -149,7 +150,7 @@ function ask(
   return { code: 'which-unit', role: 'current', label: label('current'), options: currents, rows }
 }
 
-/** The unit in a column's header, or behind the numbers in its cells. */
+/** The unit a column states, if it is one of those known. */
 function unitOf<U extends string>(
   shape: TableShape,
   column: number,
@@ -157,14 +158,9 @@ function unitOf<U extends string>(
   dimension: Dimension,
   known: Record<U, number>,
 ): U | undefined {
-  const { header, cells } = shape.columns[column]!
-  const behind = cells.find(cell => cell !== '')
-  const written = [header.unit, (behind && cellNumber(behind, mark)?.unit) || '']
-  for (const text of written) {
-    const unit = unitsWritten(text).find(each => each.measures === dimension)
-    if (unit && unit.symbol in known) return unit.symbol as U
-  }
-  return undefined
+  const written = unitsWritten(unitOfColumn(shape.columns[column]!, mark))
+  const unit = written.find(each => each.measures === dimension)
+  return unit && unit.symbol in known ? (unit.symbol as U) : undefined
 }
 
 /** Temperatures only serve notes, so an unlabelled column above 70 is taken for °F rather than asked about. */

@@ -192,6 +192,7 @@ describe('rows, as csv-parse reads them', () => {
           current: 1,
           temperature: -1,
           mode: -1,
+          units: new Map(),
           readTime: null,
           headerCells: [],
           firstRowNumber: 1,

@@ -14,6 +14,27 @@ const capacity = (text: string, options: Partial<LogOptions> = {}) => {
 }
 const expected = capacity(table('Time (s),Voltage (V),Current (A)', s => `${s.t},${s.V},${s.I}`))
 
+describe('units behind the numbers', () => {
+  test('a meter that changes its range from row to row', () => {
+    const ranged = (amperes: number) =>
+      amperes < 1.001 ? `${(amperes * 1000).toFixed(0)} mA` : `${amperes.toFixed(3)} A`
+    const text = table('Time (s),Voltage,Current', s => `${s.t},${s.V} V,${ranged(s.I)}`)
+    expect(text).toContain('1000 mA')
+    expect(text).toContain('1.002 A')
+    expect(capacity(text)).toBeCloseTo(expected, 9)
+  })
+
+  test('count more than the unit in the header', () => {
+    const text = table('Time (s),Voltage (V),Current (A)', s => `${s.t},${(s.V * 1000).toFixed(0)} mV,${s.I}`)
+    expect(capacity(text)).toBeCloseTo(expected, 9)
+  })
+
+  test('that cannot be converted make the row a broken one', () => {
+    const text = table('Time (s),Voltage,Current', (s, at) => `${s.t},${s.V} V,${s.I} ${at > 20 && at % 2 ? 'W' : 'A'}`)
+    expect(readText(text)).toMatchObject({ refusal: { code: 'broken-rows', first: { row: 23, text: '1.001 W' } } })
+  })
+})
+
 describe('which column', () => {
   test('two voltages of equal standing', () => {
     const text = table('Time (s),Voltage 1 (V),Voltage 2 (V),Current (A)', s => `${s.t},${s.V + 0.2},${s.V},${s.I}`)
