@@ -3,7 +3,7 @@
 import { Command, CommanderError } from 'commander'
 import { judgeCommand } from './cli/judge.ts'
 import { rulesCommand } from './cli/rules.ts'
-import { UnusablePacks } from './load-programs.ts'
+import { UnusablePacks } from './unusable-packs.ts'
 
 const program = new Command('cellwary')
   .description(

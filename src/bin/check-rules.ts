@@ -20,7 +20,7 @@ export type RulesReport = { readonly packs: readonly PackCount[]; readonly probl
 
 /** Validates every pack below `folder` and runs its cases on the day `today` (YYYY-MM-DD). */
 export async function checkRules(folder: string, today: string, base: readonly Pack[] = []): Promise<RulesReport> {
-  const loading = await loadPacks(folder, base)
+  const loading = await loadPacks(folder, { base })
   const problems: FileProblem[] = [...loading.problems]
   const all = [...base, ...loading.packs.map(loaded => loaded.pack)]
   const packs = loading.packs.map(({ pack, folder: home, cases }): PackCount => {

@@ -1,43 +1,52 @@
 // Reads a folder of rule packs from disk: YAML in, checked packs and their cases out, every problem named with its file.
+//
+// A pack is a folder: pack.yaml, parts/*.yaml with more sources, questions, rules and families, and cases/*.yaml.
 import { createHash } from 'node:crypto'
-import { readdir, readFile, stat } from 'node:fs/promises'
+import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
-import { parseDocument } from 'yaml'
 import type { Pack } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
-import { casesSchema, type RawCase } from '../engine/pack/schema.ts'
+import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
+import { type ParsedFiles, readYaml, type YamlFile } from './read-yaml.ts'
 
 export type FileProblem = { readonly file: string; readonly problem: PackProblem }
 export type WrittenCase = { readonly file: string; readonly index: number; readonly case: RawCase }
 export type LoadedPack = { readonly pack: Pack; readonly folder: string; readonly cases: readonly WrittenCase[] }
 export type Loading = { readonly packs: readonly LoadedPack[]; readonly problems: readonly FileProblem[] }
 
-/** A pack's file may not be larger than this many bytes, so that a careless upload cannot fill the memory. */
-const largestFile = 1_000_000
+export type LoadOptions = {
+  /** Packs that the loaded ones may use without lying in the same folder. */
+  readonly base?: readonly Pack[]
+  /** A running bot needs no cases. */
+  readonly cases?: boolean
+  readonly parsed?: ParsedFiles
+}
 
 /**
- * Loads every pack below `folder` (or `folder` itself, if it is a pack), bases before those that use them. `base` are packs
- * that the ones below may use without lying in the same folder. Packs with problems are left out.
+ * Loads every pack below `folder` (or `folder` itself, if it is a pack), bases before those that use them. Packs with
+ * problems are left out. Throws only if the folder cannot be read.
  */
-export async function loadPacks(folder: string, base: readonly Pack[] = []): Promise<Loading> {
+export async function loadPacks(
+  folder: string,
+  { base = [], cases = true, parsed }: LoadOptions = {},
+): Promise<Loading> {
   const problems: FileProblem[] = []
-  const waiting = await Promise.all(
-    (await packFolders(folder)).map(async one => ({ folder: one, ...(await readYaml(join(one, 'pack.yaml'))) })),
-  )
   const packs: LoadedPack[] = []
-  for (const one of inOrder(waiting)) {
-    const file = join(one.folder, 'pack.yaml')
-    problems.push(...one.problems.map(problem => ({ file, problem })))
-    if (one.problems.length > 0) continue
-    const digest = `sha256:${createHash('sha256').update(one.text).digest('hex')}`
-    const result = readPack(one.data, [...base, ...packs.map(loaded => loaded.pack)], digest)
-    if (!result.ok) problems.push(...result.problems.map(problem => ({ file, problem })))
-    else {
-      const cases = await loadCases(join(one.folder, 'cases'))
-      problems.push(...cases.problems)
-      packs.push({ pack: result.pack, folder: one.folder, cases: cases.cases })
+  const folders = await packFolders(folder)
+  const written = await Promise.all(folders.map(async one => ({ folder: one, files: await readFiles(one, parsed) })))
+  for (const { folder: home, files } of inOrder(written)) {
+    const found = files.flatMap(({ file, problems: mine }) => mine.map(problem => ({ file, problem })))
+    problems.push(...found)
+    if (found.length > 0) continue
+    const result = readPack(merged(files), [...base, ...packs.map(loaded => loaded.pack)], digestOf(files))
+    if (!result.ok) {
+      problems.push(...located(files, result.problems))
+      continue
     }
+    const loaded = cases ? await loadCases(join(home, 'cases')) : { cases: [], problems: [] }
+    problems.push(...loaded.problems)
+    packs.push({ pack: result.pack, folder: home, cases: loaded.cases })
   }
   return { packs, problems }
 }
@@ -45,20 +54,67 @@ export async function loadPacks(folder: string, base: readonly Pack[] = []): Pro
 async function packFolders(folder: string): Promise<string[]> {
   const entries = await readdir(folder, { withFileTypes: true })
   if (entries.some(entry => entry.name === 'pack.yaml')) return [folder]
-  const inner = entries
-    .filter(entry => entry.isDirectory())
-    .map(entry => join(folder, entry.name))
-    .sort()
-  const found = await Promise.all(inner.map(async one => ((await exists(join(one, 'pack.yaml'))) ? [one] : [])))
+  const inner = entries.filter(entry => entry.isDirectory()).map(entry => join(folder, entry.name))
+  const found = await Promise.all(
+    inner.sort().map(async one => ((await readdir(one)).includes('pack.yaml') ? [one] : [])),
+  )
   return found.flat()
+}
+
+async function readFiles(folder: string, parsed: ParsedFiles | undefined): Promise<YamlFile[]> {
+  const parts = await yamlFiles(join(folder, 'parts'))
+  return Promise.all([join(folder, 'pack.yaml'), ...parts].map(file => readYaml(file, parsed)))
+}
+
+/** The YAML files of a folder by name; none if there is no such folder. */
+async function yamlFiles(folder: string): Promise<string[]> {
+  const names = await readdir(folder).catch(() => [])
+  return names
+    .filter(name => name.endsWith('.yaml'))
+    .sort()
+    .map(name => join(folder, name))
+}
+
+type Part = { sources?: object; questions?: unknown[]; rules?: unknown[]; families?: unknown[] }
+
+/** One pack out of its files: lists follow each other, sources stand together. */
+function merged(files: readonly YamlFile[]): unknown {
+  const [head, ...parts] = files.map(file => file.data as Part | null | undefined)
+  if (typeof head !== 'object' || head === null || parts.length === 0) return head
+  const all = [head, ...parts.filter(part => typeof part === 'object' && part !== null)] as Part[]
+  const list = (key: 'questions' | 'rules' | 'families') =>
+    all.flatMap(part => (Array.isArray(part[key]) ? part[key] : []))
+  return {
+    ...head,
+    sources: Object.assign({}, ...all.map(part => part.sources ?? {})),
+    questions: list('questions'),
+    rules: list('rules'),
+    families: list('families'),
+  }
+}
+
+/** Problems of shape are named with the part they are in; what is said of names holds for the pack as a whole. */
+function located(files: readonly YamlFile[], problems: readonly PackProblem[]): FileProblem[] {
+  const [head, ...parts] = files
+  const inParts = parts.flatMap(({ file, data }) => {
+    const read = partSchema.safeParse(data)
+    return read.success ? [] : shapeProblems(read.error).map(problem => ({ file, problem }))
+  })
+  return inParts.length > 0 ? inParts : problems.map(problem => ({ file: head?.file ?? '', problem }))
+}
+
+function digestOf(files: readonly YamlFile[]): string {
+  const [only] = files
+  if (files.length === 1 && only) return `sha256:${only.digest}`
+  const all = createHash('sha256')
+  for (const { digest } of files) all.update(digest)
+  return `sha256:${all.digest('hex')}`
 }
 
 async function loadCases(folder: string): Promise<{ cases: WrittenCase[]; problems: FileProblem[] }> {
   const cases: WrittenCase[] = []
   const problems: FileProblem[] = []
-  const names = (await exists(folder)) ? (await readdir(folder)).filter(name => name.endsWith('.yaml')).sort() : []
-  for (const name of names) {
-    const file = join(folder, name)
+  for (const file of await yamlFiles(folder)) {
     const { data, problems: found } = await readYaml(file)
     problems.push(...found.map(problem => ({ file, problem })))
     if (found.length > 0) continue
@@ -69,47 +125,19 @@ async function loadCases(folder: string): Promise<{ cases: WrittenCase[]; proble
   return { cases, problems }
 }
 
-async function readYaml(file: string): Promise<{ text: string; data: unknown; problems: PackProblem[] }> {
-  if ((await stat(file)).size > largestFile)
-    return { text: '', data: undefined, problems: [{ code: 'too-large', at: '(file)', most: largestFile }] }
-  const text = await readFile(file, 'utf8')
-  return { text, ...parseYaml(text) }
-}
+type Written = { readonly folder: string; readonly files: readonly YamlFile[] }
 
-/** Parses YAML text; duplicate keys, alias bombs and plain mistakes become problems with their line. */
-export function parseYaml(text: string): { data: unknown; problems: PackProblem[] } {
-  const document = parseDocument(text, { prettyErrors: true, uniqueKeys: true })
-  const problems = [...document.errors, ...document.warnings].map((error): PackProblem => {
-    return {
-      code: 'yaml',
-      at: error.linePos ? `line ${error.linePos[0].line}` : '(file)',
-      says: error.message.split('\n')[0] ?? '',
-    }
-  })
-  if (problems.length > 0) return { data: undefined, problems }
-  try {
-    return { data: document.toJS({ maxAliasCount: 100 }), problems: [] }
-  } catch (error) {
-    return { data: undefined, problems: [{ code: 'yaml', at: '(file)', says: (error as Error).message }] }
-  }
-}
-
-function inOrder<T extends { data: unknown }>(packs: readonly T[]): T[] {
-  const usesOf = (one: T) => ((one.data as { uses?: string[] } | undefined)?.uses ?? []) as readonly string[]
-  const nameOf = (one: T) => (one.data as { pack?: string } | undefined)?.pack
-  const out: T[] = []
-  const visit = (one: T, path: readonly T[]) => {
+/** Bases before those that use them. */
+function inOrder(packs: readonly Written[]): Written[] {
+  const headOf = ({ files }: Written) => (files[0]?.data ?? {}) as { pack?: string; uses?: string[] }
+  const out: Written[] = []
+  const visit = (one: Written, path: readonly Written[]) => {
     if (out.includes(one) || path.includes(one)) return
-    for (const used of packs.filter(other => usesOf(one).includes(nameOf(other) ?? ''))) visit(used, [...path, one])
+    const used = headOf(one).uses ?? []
+    for (const other of packs)
+      if (Array.isArray(used) && used.includes(headOf(other).pack ?? '')) visit(other, [...path, one])
     out.push(one)
   }
   for (const one of packs) visit(one, [])
   return out
-}
-
-async function exists(path: string): Promise<boolean> {
-  return stat(path).then(
-    () => true,
-    () => false,
-  )
 }

@@ -2,28 +2,29 @@
 import { randomBytes } from 'node:crypto'
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
+import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Pictures } from '../discord/desk.ts'
 import { openLanes } from '../discord/lanes.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
-import { openPostgres } from '../stores/open-postgres.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
 import type { Config } from './config.ts'
 import { loadPrograms } from './load-programs.ts'
 
 export type OpenedDesk = { readonly desk: Desk; close(): Promise<void> }
 
-/** How often expired checks and values are swept out, in ms. */
+/** How often expired checks and values are swept out, and how long a parsed pack is remembered, in ms. */
 const sweepEvery = 3600_000
+const parsedFor = 90 * 24 * 3600_000
 
 export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk> {
   const now = Date.now
-  const programs = await loadPrograms(config.rules, now())
-  if (config.database === undefined) await mkdir(config.data, { recursive: true })
-  const db = config.database ? await openPostgres(config.database) : await openSqlite(join(config.data, 'cellwary.db'))
+  const db = await openDatabase(config)
   const checks = openCheckStore(db)
   const kept = new KeptValues(db)
+  const parsed = new Keyv({ store: new KeptValues(db, 'parsed-packs'), ttl: parsedFor })
+  const programs = await loadPrograms(config.rules, parsed)
   const lanes = openLanes()
   const sweep = () =>
     lanes
@@ -33,15 +34,8 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
       })
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweep, sweepEvery).unref()
-  const desk: Desk = {
-    programs,
-    checks,
-    lanes,
-    pictures: noPictures,
-    now,
-    newId: () => randomBytes(10).toString('hex'),
-    log,
-  }
+  const newId = () => randomBytes(10).toString('hex')
+  const desk: Desk = { programs, checks, lanes, pictures: noPictures, now, newId, log }
   return {
     desk,
     async close() {
@@ -50,6 +44,13 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
       await db.destroy()
     },
   }
+}
+
+async function openDatabase({ database, data }: Config) {
+  // PostgreSQL's driver is loaded only where it is used.
+  if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
+  await mkdir(data, { recursive: true })
+  return openSqlite(join(data, 'cellwary.db'))
 }
 
 const noPictures: Pictures = { forQuestion: async () => undefined }

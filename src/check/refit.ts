@@ -3,6 +3,7 @@ import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import type { Check } from './check.ts'
 import { nextOf } from './next.ts'
+import { phaseOf } from './step.ts'
 
 /**
  * The check as the current program can go on with it. Answers to questions or options that are gone are dropped; if the
@@ -22,9 +23,7 @@ export function refit(program: Program, check: Check): Check {
   const fitted: Check = { ...check, answers, trail, packs: program.packs }
   const { phase } = fitted
   if (!('question' in phase) || program.questions.has(phase.question)) return fitted
-  const next = nextOf(program, fitted)
-  if (next.is === 'ask') return { ...fitted, phase: { is: 'asking', question: next.question } }
-  return { ...fitted, phase: next.is === 'consent' ? { is: 'consent', to: next.to } : { is: 'done' } }
+  return { ...fitted, phase: phaseOf(nextOf(program, fitted)) }
 }
 
 const samePacks = (program: Program, check: Check): boolean =>

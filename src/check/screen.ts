@@ -5,7 +5,7 @@ import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
-import { nextOf } from './next.ts'
+import { type Next, nextOf } from './next.ts'
 
 export type Screen =
   | {
@@ -30,15 +30,15 @@ export type Screen =
     }
   | { readonly kind: 'closed'; readonly check: Check }
 
-/** The screen a check is on. */
-export function screenOf(program: Program, check: Check): Screen {
+/** The screen a check is on; `known` is what comes next, where that has been worked out already. */
+export function screenOf(program: Program, check: Check, known?: Next): Screen {
   const { phase } = check
   switch (phase.is) {
     case 'asking':
     case 'second-look': {
       const question = program.questions.get(phase.question)
       if (!question) throw new RangeError(`the program has no question ${phase.question}`)
-      const next = nextOf(program, check)
+      const next = known ?? nextOf(program, check)
       return {
         kind: 'question',
         check,

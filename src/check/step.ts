@@ -4,7 +4,7 @@ import type { Program } from '../engine/compile.ts'
 import { judge } from '../engine/judge.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
-import { nextOf } from './next.ts'
+import { type Next, nextOf } from './next.ts'
 import type { CheckRefusal } from './refusals.ts'
 import { type Screen, screenOf } from './screen.ts'
 
@@ -121,18 +121,18 @@ function back(program: Program, check: Check): Stepping {
 
 function moveOn(program: Program, check: Check, by = 1): Stepping {
   const next = nextOf(program, check)
-  const phase: Phase =
-    next.is === 'ask'
-      ? { is: 'asking', question: next.question }
-      : next.is === 'consent'
-        ? { is: 'consent', to: next.to }
-        : { is: 'done' }
-  return settle(program, check, phase, by)
+  return settle(program, check, phaseOf(next), by, next)
 }
 
-function settle(program: Program, check: Check, phase: Phase, by = 1): Stepping {
+/** The phase in which a check waits for what comes next. */
+export function phaseOf(next: Next): Phase {
+  if (next.is === 'ask') return { is: 'asking', question: next.question }
+  return next.is === 'consent' ? { is: 'consent', to: next.to } : { is: 'done' }
+}
+
+function settle(program: Program, check: Check, phase: Phase, by = 1, next?: Next): Stepping {
   const moved = { ...check, phase, revision: check.revision + by }
-  return { ok: true, check: moved, screen: screenOf(program, moved) }
+  return { ok: true, check: moved, screen: screenOf(program, moved, next) }
 }
 
 const refuse = (refusal: CheckRefusal): Stepping => ({ ok: false, refusal })

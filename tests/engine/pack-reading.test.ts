@@ -1,6 +1,6 @@
 // Packs with mistakes: each is named where it is, in one sentence that says what to change, and the pack is not used.
 import { describe, expect, test } from 'vitest'
-import { parseYaml } from '../../src/bin/load-packs.ts'
+import { parseYaml } from '../../src/bin/read-yaml.ts'
 import { sayProblem } from '../../src/discord/words/problem-words.ts'
 import { sayIn } from '../../src/discord/words/say.ts'
 import { compile } from '../../src/engine/compile.ts'
@@ -133,15 +133,16 @@ describe('a mistake is named', () => {
 })
 
 describe('YAML that must not get in', () => {
-  const codes = (text: string): PackProblem['code'][] => parseYaml(text).problems.map(problem => problem.code)
-  test('an alias bomb', () => {
+  const codes = async (text: string) => (await parseYaml(text)).problems.map(problem => problem.code)
+  test('an alias bomb', async () => {
     const levels = Array.from({ length: 12 }, (_, i) => `a${i + 1}: &a${i + 1} [${Array(9).fill(`*a${i}`).join(', ')}]`)
-    expect(codes(`a0: &a0 [x]\n${levels.join('\n')}`)).toEqual(['yaml'])
+    expect(await codes(`a0: &a0 [x]\n${levels.join('\n')}`)).toEqual(['yaml'])
   })
-  test('a key written twice', () => expect(codes('pack: one\npack: two')).toEqual(['yaml']))
-  test('a tag that would run code', () => expect(codes('a: !!js/function "function () {}"').length).toBeGreaterThan(0))
-  test('a half-written file, with its line', () => {
-    expect(sayProblem(sayIn('en'), parseYaml('a: 1\nb: [1, 2').problems[0] as PackProblem)).toMatch(
+  test('a key written twice', async () => expect(await codes('pack: one\npack: two')).toEqual(['yaml']))
+  test('a tag that would run code', async () =>
+    expect(await codes('a: !!js/function "function () {}"')).not.toEqual([]))
+  test('a half-written file, with its line', async () => {
+    expect(sayProblem(sayIn('en'), (await parseYaml('a: 1\nb: [1, 2')).problems[0] as PackProblem)).toMatch(
       /^line 2: this is not valid YAML/,
     )
   })

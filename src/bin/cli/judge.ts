@@ -22,17 +22,13 @@ export function judgeCommand(): Command {
     .action(async (file: string, options: { json?: true; rules?: string }) => {
       const say = sayIn('en')
       const now = Date.now()
-      const programs = await loadPrograms(options.rules, now)
-      const read = parseCase(await readInput(file), say)
+      const programs = await loadPrograms(options.rules)
+      const read = await parseCase(await readInput(file), say)
       if (!read.ok) return fail(read.sentences)
       const { family = null } = read.value
-      const program = programs.programFor(family, new Date(now).toISOString().slice(0, 10))
-      if (!program) {
-        const known = programs.families.map(one => one.id)
-        return fail([
-          sayProblem(say, { code: 'unknown-name', at: 'family', what: 'family', name: family ?? '', known }),
-        ])
-      }
+      const compiled = programs.compileFor(family, new Date(now).toISOString().slice(0, 10))
+      if (!compiled.ok) return fail(compiled.problems.map(problem => sayProblem(say, problem)))
+      const { program } = compiled
       const answers = readWrittenAnswers(program, read.value, say)
       if (!answers.ok) return fail(answers.sentences)
       const report = reportOf(program, answers.value, say)

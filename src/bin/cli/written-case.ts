@@ -11,7 +11,7 @@ import type { PackProblem } from '../../engine/pack/problems.ts'
 import { shapeProblems } from '../../engine/pack/read-pack.ts'
 import { type FormQuantity, fieldsOf, readForm } from '../../readings/form.ts'
 import { type MenuInstrument, menu } from '../../readings/instrument.ts'
-import { parseYaml } from '../load-packs.ts'
+import { parseYaml } from '../read-yaml.ts'
 
 const instruments = Object.keys(menu) as [MenuInstrument, ...MenuInstrument[]]
 const answer = z.union([
@@ -35,8 +35,8 @@ export type Read<T> =
   | { readonly ok: false; readonly sentences: readonly string[] }
 
 /** Parses the text; sentences name the line or the key that is wrong. */
-export function parseCase(text: string, say: Say): Read<WrittenCase> {
-  const { data, problems } = parseYaml(text)
+export async function parseCase(text: string, say: Say): Promise<Read<WrittenCase>> {
+  const { data, problems } = await parseYaml(text)
   if (problems.length > 0) return { ok: false, sentences: problems.map(problem => sayProblem(say, problem)) }
   const read = caseShape.safeParse(data)
   if (read.success) return { ok: true, value: read.data }

@@ -175,6 +175,9 @@ export const packSchema = z.strictObject({
   families: z.array(family).default([]),
 })
 
+/** A further file of a pack, in its folder `parts`. */
+export const partSchema = packSchema.pick({ sources: true, questions: true, rules: true, families: true }).partial()
+
 const caseAnswer = z.union([
   id,
   z.strictObject({ reading: z.number(), unit: z.string().optional(), u: z.number().nonnegative().default(0) }),
