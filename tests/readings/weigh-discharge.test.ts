@@ -25,6 +25,13 @@ const findings = (claim: DischargeClaim, run = whole) =>
   weighDischarge(evidenceOf(run), claim).map(each => `${each.code}: ${each.bearing}`)
 const drawn = whole.figures.capacity.value!
 
+test('an instrument that takes no logs counts as a hobby load', () => {
+  const [scale, hobby] = (['kitchen-scale', 'hobby-load'] as const).map(kind =>
+    measure(samples, { instrument: { kind } }),
+  )
+  expect(scale!.figures.capacity).toEqual(hobby!.figures.capacity)
+})
+
 describe('against the label', () => {
   test.each([
     [9900, 'far-below-label: strong'],

@@ -34,15 +34,16 @@ const sane: Record<ClaimedKind, readonly [number, number]> = {
 }
 
 // Groups of three after a space count as one number; "18650 3000" does not, for want of a free start.
-const number = /(?<![\p{L}\d.,/])(\d{1,3}(?:[ \u00a0\u202f'’]\d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+)/gu
+const number = /(?<![\p{L}\d.,/])(\d{1,3}(?:[ \u00a0\u202f'’]\d{3})+(?!\d)(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+)/gu
 const unitText = /^[ \u00a0\u202f-]?((?:[\p{L}Ωµμ°"″]+)(?:[ .·*-]?\p{L}+){0,2})/u
 
 /** Figures in the order of the text, with what the words beside them say. `taken` are stretches that are no figures. */
 export function findFigures(text: string, locale: string, taken: readonly Span[]): Fact[] {
   const figures: Figure[] = []
-  for (const match of text.matchAll(number)) {
+  // What is taken is blotted out, so that the 2 of "19/66-2 680 mAh" is no part of a number.
+  const free = taken.reduce((rest, { from, to }) => rest.slice(0, from) + '|'.repeat(to - from) + rest.slice(to), text)
+  for (const match of free.matchAll(number)) {
     const from = match.index
-    if (taken.some(span => from < span.to && from + match[0].length > span.from)) continue
     if (figures.some(figure => from < figure.to)) continue
     const found = figureAt(text, from, match[0], locale)
     if (found) figures.push(found)

@@ -75,13 +75,13 @@ export function scanRows<Refusal extends object>(
         }
       } else if (byte === quoteByte && isBlank(bytes, fieldStart, at)) {
         const closing = closingQuote(bytes, at + 1)
-        // The byte after a quote tells whether it closes, so one at the very end waits for more.
-        if (closing < 0 || (closing === length - 1 && !last)) break
+        if (closing < 0) break
         if (column < noted) {
           starts[column] = at + 1
           ends[column] = closing
         }
         at = closing + 1
+        // At the very end of a chunk nothing is settled: the row is scanned again with what follows.
         while (at < length && bytes[at] !== delimiter && bytes[at] !== newline && bytes[at] !== carriageReturn) at++
         if (at < length && bytes[at] === delimiter) {
           column++

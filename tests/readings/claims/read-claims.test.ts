@@ -80,6 +80,9 @@ describe('texts of listings', () => {
     ['18650 3 500 mAh', ['3500 unsaid']],
     ['18650 300 mAh', ['300 unsaid']],
     ['6800 milliamp hours', ['6800 unsaid']],
+    ['4INR19/66-2 6800mAh', ['6800 unsaid']],
+    ['4INR19/66-2 680mAh', ['680 unsaid']],
+    ['2 500 mAh', ['2500 unsaid']],
     ['9900', []],
   ])('capacities of "%s"', (text, expected) => {
     const capacities = factsOf(readClaims(text, 'en-US'), 'capacity')

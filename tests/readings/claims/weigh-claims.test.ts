@@ -62,6 +62,8 @@ test.each([
   ['18650 INR22/71', ['two-formats: contradiction']],
   ['IFR18650 1600mAh 38g', []],
   ['4INR19/66-2 6800mAh', []],
+  ['4INR19/66-2 680mAh 2Ah', []],
+  ['4INR19/66-2 20000mAh', ['capacity: impossible']],
 ])('%s', (text, expected) => {
   expect(codes(text)).toEqual(expected)
 })
@@ -74,6 +76,7 @@ test('measured size and mass count with their uncertainty', () => {
   }
   expect(codes('18650 3500mAh', cell)).toEqual(['energy-per-mass: impossible'])
   expect(codes('18650 3500mAh', { mass_g: { value: 33, u: 5 } })).toEqual([])
+  expect(codes('INR19/66-2 6800mAh', { ...cell, mass_g: { value: 46, u: 0.2 } })).toEqual([])
   expect(codes('18650 9900mAh', cell)).toEqual([
     'capacity: impossible',
     'energy-per-volume: impossible',

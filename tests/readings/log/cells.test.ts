@@ -2,6 +2,7 @@
 import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { factorBetween } from '../../../src/readings/log/cell-units.ts'
 import { growing } from '../../../src/readings/log/growing.ts'
 import { readHeader, readMode } from '../../../src/readings/log/header-words.ts'
 import { cellNumber, plainNumber } from '../../../src/readings/log/number-cell.ts'
@@ -44,6 +45,19 @@ describe('numbers', () => {
       expect(cellNumber(text, '.')).toBeNull()
     },
   )
+})
+
+test.each([
+  ['mA', 'A', 0.001],
+  ['A', 'mA', 1000],
+  ['', 'A', 1],
+  ['blips', 'blips', 1],
+  ['blips', 'A', Number.NaN],
+  ['V', 'A', Number.NaN],
+  ['V', '', Number.NaN],
+  ['°F', '°C', Number.NaN],
+])('a number in %s among %s counts %d times', (unit, base, factor) => {
+  expect(factorBetween(unit, base)).toBe(factor)
 })
 
 describe('times', () => {
