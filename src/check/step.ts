@@ -1,7 +1,7 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
 import { type Answer, type Answers, option, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
-import { judge } from '../engine/judge.ts'
+import { placesOf, verdictAt } from '../engine/judge.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import { type Next, nextOf } from './next.ts'
@@ -90,9 +90,8 @@ function answer(program: Program, check: Check, id: string, given: Answer): Step
 
 /** Whether this answer is what rules the cell out. A hazard needs no second look: it ends the check at once. */
 function decides(program: Program, before: Answers, id: string, given: Answer): boolean {
-  return (
-    judge(program, { ...before, [id]: given }).verdict === 'ruled-out' && judge(program, before).verdict !== 'ruled-out'
-  )
+  const verdictOn = (answers: Answers) => verdictAt(program, placesOf(program, answers))
+  return verdictOn({ ...before, [id]: given }) === 'ruled-out' && verdictOn(before) !== 'ruled-out'
 }
 
 function misfit(program: Program, id: string, given: Answer): CheckRefusal | undefined {

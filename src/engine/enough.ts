@@ -1,7 +1,7 @@
 // The smallest set of answers that is enough for a verdict: drop the others, and nothing milder can come out any more.
 import type { Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
-import { type Judgement, judge } from './judge.ts'
+import { type Judgement, placesOf, verdictAt } from './judge.ts'
 import { severity } from './verdicts.ts'
 
 /** How many subsets are tried before the search settles for a set none of whose members can be dropped. */
@@ -58,7 +58,8 @@ export function enoughFor(program: Program, answers: Answers, judgement: Judgeme
   const read = new Set(rules.flatMap(rule => program.reads.get(rule.id) ?? []))
   const candidates = Object.keys(answers).filter(id => read.has(id) && answers[id]?.kind !== 'cant-tell')
   return smallestEnough(candidates, subset => {
-    const now = judge(program, Object.fromEntries(subset.map(id => [id, answers[id] as Answers[string]])))
-    return verdict === 'nothing-found' ? now.verdict !== 'open' : severity[now.verdict] >= severity[verdict]
+    const only = Object.fromEntries(subset.map(id => [id, answers[id] as Answers[string]]))
+    const now = verdictAt(program, placesOf(program, only))
+    return verdict === 'nothing-found' ? now !== 'open' : severity[now] >= severity[verdict]
   })
 }

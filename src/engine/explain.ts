@@ -2,7 +2,7 @@
 import type { Answer, Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
 import { enoughFor } from './enough.ts'
-import { type Judgement, judge } from './judge.ts'
+import { type Judgement, placesOf, verdictAt } from './judge.ts'
 import { severity, type Verdict } from './verdicts.ts'
 
 export type Unchecked = { readonly question: QuestionId; readonly why: 'not-asked' | 'cant-tell' }
@@ -41,15 +41,21 @@ export function explain(program: Program, answers: Answers, judgement: Judgement
 
 /** Single answers that change the verdict, those that make it worse first. */
 function changesOf(program: Program, answers: Answers, now: Judgement, questions: readonly QuestionId[]): Change[] {
-  const found = questions.flatMap(question =>
-    (program.states.get(question) ?? []).flatMap(({ answers: options }): Change[] => {
-      const [first] = options
-      if (!first || (first.kind === 'cant-tell' && options.length === 1)) return []
-      const { verdict } = judge(program, { ...answers, [question]: first })
-      if (verdict === now.verdict) return []
-      const given = answers[question]
-      return [{ question, answers: options, verdict, correction: given !== undefined && given.kind !== 'cant-tell' }]
-    }),
-  )
+  const places = [...placesOf(program, answers)]
+  const found = questions.flatMap(question => {
+    const variable = program.space.variableOf.get(question)
+    if (variable === undefined) return []
+    const before = places[variable] as number
+    const given = answers[question]
+    const correction = given !== undefined && given.kind !== 'cant-tell'
+    const mine = (program.states.get(question) ?? []).flatMap(({ answers: options }, state): Change[] => {
+      if (options.every(one => one.kind === 'cant-tell')) return []
+      places[variable] = state
+      const verdict = verdictAt(program, places)
+      return verdict === now.verdict ? [] : [{ question, answers: options, verdict, correction }]
+    })
+    places[variable] = before
+    return mine
+  })
   return found.sort((a, b) => severity[b.verdict] - severity[a.verdict])
 }

@@ -26,25 +26,34 @@ export type Judgement = {
  * keep "nothing found" away. Never throws on answers that `readAnswers` let through.
  */
 export function judge(program: Program, answers: Answers): Judgement {
-  const all = withGiven(program, answers)
-  const places = program.space.place(all)
+  const places = placesOf(program, answers)
   const { rules, weighers, expired } = program
-  const fired: Rule[] = []
-  let score = 0
-  for (let i = 0; i < rules.length; i++) {
-    if ((weighers[i] as (p: Places) => number)(places) !== 2) continue
-    const rule = rules[i] as Rule
-    fired.push(rule)
-    if (rule.kind === 'sign' && !expired.has(rule.id)) score += signWeight[rule.strength]
-  }
-  const verdict = verdictFrom(program, fired, score, places)
+  const fired = rules.filter((_, i) => weighers[i]?.(places) === 2)
+  const tally = { hazard: false, must: false, score: 0 }
+  for (const rule of fired) if (!expired.has(rule.id)) count(tally, rule)
+  const verdict = verdictOf(program, tally, places)
   const carrier = carriedBy[verdict]
   const findings = fired.map((rule): Finding => {
     const outOfDate = expired.has(rule.id)
     return { rule, carries: rule.kind === carrier && !outOfDate, outOfDate }
   })
-  return { verdict, score, findings }
+  return { verdict, score: tally.score, findings }
 }
+
+/** The verdict alone, on places of the program's space: what `judge` says of them, without the findings. */
+export function verdictAt(program: Program, places: Places): Verdict {
+  const { rules, weighers, expired } = program
+  const tally = { hazard: false, must: false, score: 0 }
+  for (let i = 0; i < rules.length; i++) {
+    const rule = rules[i] as Rule
+    if (rule.kind !== 'no-bearing' && weighers[i]?.(places) === 2 && !expired.has(rule.id)) count(tally, rule)
+    if (tally.hazard) return 'danger'
+  }
+  return verdictOf(program, tally, places)
+}
+
+/** Where a program's own answers and these put every question. */
+export const placesOf = (program: Program, answers: Answers): Places => program.space.place(withGiven(program, answers))
 
 /** The answers that a finding's rule read. */
 export function answersRead(program: Program, answers: Answers, { rule }: Finding): Record<QuestionId, Answer> {
@@ -66,12 +75,18 @@ const carriedBy: Record<Verdict, Rule['kind'] | undefined> = {
   'nothing-found': undefined,
 }
 
-function verdictFrom(program: Program, fired: readonly Rule[], score: number, places: Places): Verdict {
-  const counts = (kind: Rule['kind']) => fired.some(rule => rule.kind === kind && !program.expired.has(rule.id))
-  if (counts('hazard')) return 'danger'
-  if (counts('must')) return 'ruled-out'
+type Tally = { hazard: boolean; must: boolean; score: number }
+
+function count(tally: Tally, rule: Rule): void {
+  if (rule.kind === 'hazard') tally.hazard = true
+  else if (rule.kind === 'must') tally.must = true
+  else if (rule.kind === 'sign') tally.score += signWeight[rule.strength]
+}
+
+function verdictOf(program: Program, { hazard, must, score }: Tally, places: Places): Verdict {
+  if (hazard) return 'danger'
+  if (must) return 'ruled-out'
   if (score >= doubtfulFrom) return 'doubtful'
   if (!program.family) return 'open'
-  const met = program.metWhenFalse.every(weigher => weigher(places) === 0)
-  return met ? 'nothing-found' : 'open'
+  return program.metWhenFalse.every(weigher => weigher(places) === 0) ? 'nothing-found' : 'open'
 }
