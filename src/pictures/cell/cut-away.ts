@@ -108,10 +108,6 @@ export function cutAway(params: CellParameters, box: Box): Scene {
     'gasket',
     both(flip => sheet(pen, path(pen, flip, 'M5.9,-1.15L7.7,-1.15L7.7,-3.35L6.2,-3.35'), 0.4, '#38434d')),
   )
-  const waves = tag('path', {
-    d: `M${pen.x(-10.3)} ${pen.y(-9.5)}q${round(scale * 3.4)} ${round(scale * 0.9)} ${round(scale * 6.9)} 0t${round(scale * 6.9)} 0t${round(scale * 6.9)} 0V${pen.y(-10.8)}H${pen.x(-10.3)}Z`,
-    fill: INK.panel,
-  })
   const svg =
     inside(pen) +
     ventSheet(params, pen) +
@@ -119,8 +115,7 @@ export function cutAway(params: CellParameters, box: Box): Scene {
     gasket +
     canWall(params, pen) +
     ringSlab(params, pen) +
-    wrapLayers(params, pen) +
-    waves
+    wrapLayers(params, pen)
   const place = (x: number, y: number, rx: number, ry = rx): Place => ({
     x: cx + x * scale,
     y: top - y * scale,

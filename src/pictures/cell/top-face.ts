@@ -1,9 +1,9 @@
 // The positive end as seen from above, straight down or at an angle: can, vent, ring, contact, fold of the wrap.
 import { INK, METAL, PAPER, STROKE, WRAP } from '../ink.ts'
-import { line, part, tag } from '../svg.ts'
+import { line, type Point, part, tag } from '../svg.ts'
 import { type Cell, HEIGHT, RADIUS } from './anatomy.ts'
 import { type Ring, tornEdge, tornRing, wholeRing } from './broken-ring.ts'
-import { arc, type Camera, circle, dot, rise } from './camera.ts'
+import { arc, type Camera, circle, dot, rise, spot } from './camera.ts'
 import { contact } from './contact.ts'
 import type { CellParameters } from './parameters.ts'
 import { vent } from './vent.ts'
@@ -12,6 +12,7 @@ import { vent } from './vent.ts'
 export const TEAR = { wrap: { start: 0.72, end: 1.4 }, ring: { start: 1.85, end: 2.6 } } as const
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+const SEEN_RING_INNER = 0.585
 const ringShape = { 'fill-rule': 'evenodd' } as const
 
 function shoulder(params: CellParameters, cell: Cell, camera: Camera): string {
@@ -20,7 +21,7 @@ function shoulder(params: CellParameters, cell: Cell, camera: Camera): string {
   const plate = (r: number, fill: string): string => tag('path', { d: circle(camera, r * radius, 0), fill, ...edge })
   const dimples = Array.from({ length: params.dimples }, (_, i) => {
     const angle = Math.PI + (2 * Math.PI * i) / params.dimples
-    const at = { r: RADIUS.dimple * radius, size: 0.09 * radius }
+    const at = { r: RADIUS.dimple * radius, size: 0.095 * radius }
     return (
       tag('path', { d: dot(camera, at.r, angle, 0, at.size), fill: METAL.deep, ...edge }) +
       tag('path', {
@@ -51,8 +52,29 @@ function insulator(params: CellParameters, cell: Cell, camera: Camera, seeThroug
   const path = (ring: Ring): string =>
     params.ring === 'torn' ? tornRing(camera, ring, start, end) : wholeRing(camera, ring)
   if (seeThrough) {
-    const dashes = { stroke: INK.soft, 'stroke-width': STROKE.fine, 'stroke-dasharray': '5 4' }
-    return part('ring', tag('path', { d: path(at(HEIGHT.ring)), ...ringShape, fill, 'fill-opacity': 0.18, ...dashes }))
+    // Its hole is drawn a little narrower than it is, so that the dashes do not fall on the edge of the gasket; streaks
+    // of glare say that something clear lies over the shoulder.
+    const dashes = { stroke: INK.line, 'stroke-width': STROKE.inner, 'stroke-dasharray': '4 4' }
+    const film = tag('path', {
+      d: path(at(HEIGHT.ring, undefined, SEEN_RING_INNER)),
+      ...ringShape,
+      fill,
+      'fill-opacity': 0.3,
+      ...dashes,
+    })
+    const streaks = [-0.66, -0.54, -0.36, 2.48, 2.6, 2.78].map(angle => {
+      const [a, b] = [RADIUS.shoulderInner * 1.01, RADIUS.wrapFold].map(r =>
+        spot(camera, r * radius, angle, HEIGHT.ring * grow),
+      )
+      return line([a as Point, b as Point])
+    })
+    const glare = tag('path', {
+      d: streaks.join(''),
+      stroke: '#ffffff',
+      'stroke-width': STROKE.outline,
+      'stroke-linecap': 'butt',
+    })
+    return part('ring', film, glare)
   }
   const slab = (top: number, bottom: number, paper: string, outer: number, inner: number): string =>
     tag('path', { d: path(at(bottom, outer, inner)), ...ringShape, fill: METAL.dark, ...edge }) +
