@@ -64,6 +64,25 @@ describe('alt text in English', () => {
     }
   })
 
+  it('keeps the caution of a verdict when reasons fill the room', () => {
+    const caution = 'If you are not sure, do not use this cell.'
+    const marks = Array.from({ length: 30 }, (_, i) => ({
+      part: 'legs' as const,
+      text: `Reason ${i}, told at some length.`,
+    }))
+    const card = drawVerdictCard({
+      tone: 'ruled-out',
+      word: 'Ruled out',
+      views: [{ show: { view: 'top' }, marks }],
+      caution,
+    })
+    const text = joinAlt(describeDrawing(card), english)
+    expect(text.length).toBeLessThanOrEqual(1024)
+    expect(text).toContain('Ruled out')
+    expect(text).toContain(caution)
+    expect(joinAlt(describeDrawing(card), english, 60)).toContain(caution)
+  })
+
   it('reads like this', () => {
     const text = joinAlt(
       describeDrawing(

@@ -3,7 +3,7 @@ import { type CellParameters, COUNTS, SWITCHES, USUAL, type View } from '../cell
 import type { AltFact } from './alt-fact.ts'
 
 /** How telling a fact is; what has the highest number is dropped first when the text grows too long. */
-export const RANK = { asked: 0, against: 1, damage: 2, tell: 3, option: 1, view: 4, setting: 5 } as const
+export const RANK = { kept: -1, asked: 0, against: 1, damage: 2, tell: 3, option: 1, view: 4, setting: 5 } as const
 
 type Key = Exclude<keyof CellParameters, 'view' | 'pointAt' | 'end'>
 type Tell = { key: Key; views: readonly View[]; parts: readonly string[]; rank: number; always?: boolean }
@@ -138,5 +138,5 @@ export const describeVerdict = (card: {
     .flatMap(view => view.marks)
     .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: RANK.against })),
   ...(card.reasons ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: RANK.tell })),
-  { code: 'verdict-caution', values: { text: card.caution }, rank: RANK.asked },
+  { code: 'verdict-caution', values: { text: card.caution }, rank: RANK.kept },
 ]

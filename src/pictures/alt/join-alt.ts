@@ -17,7 +17,7 @@ function text(facts: readonly AltFact[], phrase: Phrase): string {
 }
 
 const highest = (facts: readonly AltFact[]): number =>
-  Math.max(-1, ...facts.map(fact => Math.max(fact.rank, highest(fact.parts ?? []))))
+  Math.max(-Infinity, ...facts.map(fact => Math.max(fact.rank, highest(fact.parts ?? []))))
 
 /** Leaves out the last fact of the given rank, inner facts before the ones that hold them. */
 function without(facts: readonly AltFact[], rank: number): readonly AltFact[] {
