@@ -1,0 +1,155 @@
+// The image without a container: the files the Containerfile copies, packages for use only, run as its user.
+import { type ChildProcess, execFile, fork } from 'node:child_process'
+import { once } from 'node:events'
+import { chmod, chown, cp, mkdir, mkdtemp, readdir, readFile, rm, stat, symlink, writeFile } from 'node:fs/promises'
+import { builtinModules } from 'node:module'
+import { tmpdir } from 'node:os'
+import { dirname, join, resolve } from 'node:path'
+import { DockerfileParser } from 'dockerfile-ast'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { demoServer } from '../../src/bin/demo-server.ts'
+import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+
+const root = resolve(import.meta.dirname, '../..')
+const file = DockerfileParser.parse(await readFile(join(root, 'deploy/Containerfile'), 'utf8'))
+const lock = JSON.parse(await readFile(join(root, 'package-lock.json'), 'utf8')).packages as Record<
+  string,
+  { dev?: boolean; optional?: boolean; hasInstallScript?: boolean }
+>
+const inUse = Object.keys(lock).filter(path => path !== '' && !lock[path]?.dev)
+const env = Object.fromEntries(
+  file
+    .getENVs()
+    .flatMap(one => one.getProperties())
+    .map(one => [one.getName(), one.getValue() ?? '']),
+)
+const [uid, gid] = (
+  file
+    .getInstructions()
+    .findLast(one => one.getKeyword() === 'USER')
+    ?.getArgumentsContent() ?? ''
+)
+  .split(':')
+  .map(Number)
+
+/** Only root can become another user, and that user must be able to reach the packages and Node itself. */
+async function mayBecome(): Promise<boolean> {
+  if (process.getuid?.() !== 0) return false
+  for (const from of [join(root, 'node_modules'), process.execPath])
+    for (let path = from; path !== dirname(path); path = dirname(path))
+      if (((await stat(path)).mode & 0o005) !== 0o005) return false
+  return true
+}
+const becomes = await mayBecome()
+if (!becomes)
+  console.warn('SKIPPED: running the image’s files as its user, which this user cannot become; run as oneself.')
+const as = becomes ? { uid: uid ?? -1, gid: gid ?? -1 } : {}
+
+describe('the files of the image', () => {
+  let folder: string
+  let app: string
+  let data: string
+  let standIn: StandIn
+  beforeAll(async () => {
+    standIn = await openStandIn({ scenario: demoServer })
+    folder = await mkdtemp(join(tmpdir(), 'cellwary-image-'))
+    await chmod(folder, 0o755)
+    app = join(folder, 'app')
+    data = join(folder, 'data')
+    await mkdir(data, { mode: 0o700 })
+    await mkdir(app)
+    if (becomes) await chown(data, uid ?? -1, gid ?? -1)
+    for (const copy of file.getCOPYs().filter(one => one.getFlags().length === 0)) {
+      const paths = copy.getArguments().map(one => one.getValue())
+      const to = paths.pop() ?? '.'
+      for (const path of paths)
+        await cp(join(root, path), to.endsWith('/') ? join(app, to, path) : join(app, to), { recursive: true })
+    }
+    for (const path of inUse.filter(one => one.lastIndexOf('node_modules/') === 0)) {
+      // Packages for other systems stand in the lock file and are not here.
+      const there = await stat(join(root, path)).catch(() => undefined)
+      if (!there && lock[path]?.optional) continue
+      await mkdir(dirname(join(app, path)), { recursive: true })
+      await symlink(join(root, path), join(app, path))
+    }
+    await writeFile(join(folder, 'token'), `${standIn.botToken}\n`)
+  })
+  afterAll(async () => {
+    await standIn.close()
+    await rm(folder, { recursive: true })
+  })
+
+  const script = (name: string, words: readonly string[], more: NodeJS.ProcessEnv) =>
+    new Promise<{ code: number; out: string; err: string }>(done =>
+      execFile(
+        process.execPath,
+        [name, ...words],
+        { ...as, cwd: app, env: { ...env, CELLWARY_DATA: data, ...more } },
+        (error, out, err) => done({ code: error === null ? 0 : Number(error.code), out, err }),
+      ),
+    )
+  const [node, entry] =
+    file
+      .getENTRYPOINTs()[0]
+      ?.getJSONStrings()
+      .map(one => one.getJSONValue()) ?? []
+
+  test('connect with the token’s file, write to the data folder alone, back up, and stop at SIGTERM', async () => {
+    expect(node).toBe('node')
+    const before = (await readdir(app, { recursive: true })).sort()
+    const bot: ChildProcess = fork(join(app, entry ?? ''), {
+      ...as,
+      cwd: app,
+      env: {
+        ...env,
+        CELLWARY_DATA: data,
+        CELLWARY_LOG: 'error',
+        DISCORD_TOKEN_FILE: join(folder, 'token'),
+        CELLWARY_DISCORD_API: standIn.apiUrl,
+      },
+      execArgv: [],
+      stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+    })
+    const gone = once(bot, 'exit')
+    expect(await Promise.race([once(bot, 'message'), gone])).toContain('ready')
+    expect(standIn.connections()).toBe(1)
+
+    const backedUp = await script('deploy/back-up.ts', [join(data, 'back-ups')], { DISCORD_TOKEN_FILE: '' })
+    expect(backedUp).toMatchObject({ code: 0, err: '' })
+    expect((await stat(backedUp.out.trim())).size).toBeGreaterThan(0)
+
+    const [signal] = file.getInstructions().filter(one => one.getKeyword() === 'STOPSIGNAL')
+    bot.kill(signal?.getArgumentsContent() as NodeJS.Signals)
+    expect(await gone).toEqual([0, null])
+    expect(await readdir(data)).toContain('cellwary.db')
+    expect((await readdir(app, { recursive: true })).sort()).toEqual(before)
+  })
+
+  test('without the secret refuse by name, and do not open the practice room', async () => {
+    const ran = await script(entry ?? '', [], { DISCORD_TOKEN_FILE: `${env['DISCORD_TOKEN_FILE']}-forgotten` })
+    expect(ran).toMatchObject({ code: 2, out: '' })
+    expect(ran.err).toMatch(/^DISCORD_TOKEN_FILE: \/run\/secrets\/discord-token-forgotten cannot be read\./)
+  })
+})
+
+test('no package in use has an install script, as the image installs without them', () => {
+  expect(inUse.length).toBeGreaterThan(50)
+  expect(inUse.filter(path => lock[path]?.hasInstallScript)).toEqual([])
+  expect(Object.values(lock).some(one => one.hasInstallScript)).toBe(true)
+})
+
+test('the source needs packages of use only', async () => {
+  const { dependencies } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'))
+  const entries = await readdir(join(root, 'src'), { withFileTypes: true, recursive: true })
+  const texts = await Promise.all(
+    entries.filter(one => one.name.endsWith('.ts')).map(one => readFile(join(one.parentPath, one.name), 'utf8')),
+  )
+  const packages = new Set(
+    texts
+      .flatMap(text => [...text.matchAll(/^(?:import|export)\s+(?!type\b)(?:[\w\s{},*]*?\sfrom\s+)?'([^.'][^']*)'/gm)])
+      .map(match => match[1]?.match(/^(?:@[^/]+\/)?[^/]+/)?.[0] ?? '')
+      .filter(name => !name.startsWith('node:') && !builtinModules.includes(name)),
+  )
+  expect(packages.size).toBeGreaterThan(5)
+  expect([...packages].filter(name => !(name in dependencies))).toEqual([])
+})
