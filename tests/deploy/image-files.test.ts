@@ -23,6 +23,8 @@ const env = Object.fromEntries(
     .flatMap(one => one.getProperties())
     .map(one => [one.getName(), one.getValue() ?? '']),
 )
+// No folder for temporary files, as under a read-only root.
+const noTmp = (folder: string) => ({ TMPDIR: join(folder, 'none') })
 const [uid, gid] = (
   file
     .getInstructions()
@@ -84,7 +86,7 @@ describe('the files of the image', () => {
       execFile(
         process.execPath,
         [name, ...words],
-        { ...as, cwd: app, env: { ...env, CELLWARY_DATA: data, ...more } },
+        { ...as, cwd: app, env: { ...env, ...noTmp(folder), CELLWARY_DATA: data, ...more } },
         (error, out, err) => done({ code: error === null ? 0 : Number(error.code), out, err }),
       ),
     )
@@ -102,6 +104,7 @@ describe('the files of the image', () => {
       cwd: app,
       env: {
         ...env,
+        ...noTmp(folder),
         CELLWARY_DATA: data,
         CELLWARY_LOG: 'error',
         DISCORD_TOKEN_FILE: join(folder, 'token'),
