@@ -1,5 +1,6 @@
 // The command line: write a message, or pick a command and fill in its options.
 import { combobox, type Suggestion } from './combobox.ts'
+import { commandDrawer, commandName } from './command-list.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
@@ -12,8 +13,16 @@ import type { WireCommand, WireValue } from './wire.ts'
 /** Options above this number are folded away unless they must be filled in. */
 const MOST_SHOWN = 4
 
+export interface CommandLine {
+  refresh(): void
+  /** The commands that can be run here. */
+  runnable(): readonly WireCommand[]
+  /** Shows the command, ready to be filled in. */
+  open(command: WireCommand): void
+}
+
 /** Keeps the command line in `#entry-form`. */
-export function commandLine(desk: Desk): { refresh(): void } {
+export function commandLine(desk: Desk): CommandLine {
   const form = byId<HTMLFormElement>('entry-form')
   let open: WireCommand | null = null
   let drawn = ''
@@ -24,14 +33,15 @@ export function commandLine(desk: Desk): { refresh(): void } {
     const frame = desk.frame()
     const place = frame.places.find(one => one.id === frame.place)
     const name = frame.people.find(one => one.id === frame.you)?.name ?? ''
-    const label = place?.mayWrite ? `As ${name}: / for a command, or write here` : `As ${name}: / for a command`
-    const input = el('input', { id: 'entry', type: 'text', maxlength: 2000, enterkeyhint: 'send', placeholder: '/' })
+    const label = `${name}’s command line: write here, or type / for a command`
+    const placeholder = place?.mayWrite ? `Write as ${name}` : 'Type / here'
+    const input = el('input', { id: 'entry', type: 'text', maxlength: 2000, enterkeyhint: 'send', placeholder })
     input.value = memory.drafts[frame.you] ?? ''
     input.addEventListener('input', () => {
       memory.drafts[frame.you] = input.value
       remember()
     })
-    const send = el('button', { type: 'button', class: 'action', 'data-style': 'main' }, 'Send')
+    const send = el('button', { type: 'button', class: 'action send', 'data-style': 'main' }, 'Send')
     const enter = (typed: string) => {
       const text = typed.trim()
       if (text === '') return
@@ -62,7 +72,9 @@ export function commandLine(desk: Desk): { refresh(): void } {
       enter,
     })
     list.classList.add('upwards')
-    form.replaceChildren(el('label', { for: 'entry' }, label), el('div', { class: 'line' }, list, input, send))
+    const drawer = commandDrawer(runnable, showCommand)
+    const line = el('div', { class: 'line' }, drawer, list, input, send)
+    form.replaceChildren(el('label', { for: 'entry', class: 'unseen' }, label), line)
     if (focus) input.focus()
   }
 
@@ -73,7 +85,7 @@ export function commandLine(desk: Desk): { refresh(): void } {
     return runnable()
       .filter(one => `${one.path} ${one.shownPath}`.toLowerCase().includes(wanted))
       .map(one => ({
-        label: one.kind === 'slash' ? `/${one.shownPath}` : `${one.shownPath} (about a person)`,
+        label: commandName(one),
         detail: one.description,
         value: one.path,
       }))
@@ -118,7 +130,7 @@ export function commandLine(desk: Desk): { refresh(): void } {
             ? { do: 'use-on-person', ...common, person, command: command.path }
             : { do: 'run', ...common, path: command.path, options: values },
         )
-        if (worked && open === command) showLine(!byId<HTMLDialogElement>('form-dialog').open)
+        if (worked && open === command) showLine(false)
       })
     })
     const name = command.kind === 'slash' ? `/${command.shownPath}` : command.shownPath
@@ -134,7 +146,8 @@ export function commandLine(desk: Desk): { refresh(): void } {
       error,
       el('div', { class: 'row' }, run, back),
     )
-    const target = form.querySelector<HTMLElement>('[data-option]') ?? run
+    // With nothing that must be filled in, one more press runs it; no list of suggestions jumps into the way.
+    const target = form.querySelector<HTMLElement>('[data-option][aria-required]') ?? run
     target.focus()
   }
 
@@ -152,6 +165,8 @@ export function commandLine(desk: Desk): { refresh(): void } {
       drawn = now
       showLine(false)
     },
+    runnable,
+    open: showCommand,
   }
 }
 

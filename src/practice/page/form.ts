@@ -16,6 +16,7 @@ interface FormField {
 export function openForm(modal: WireModal, desk: Desk, after: (outcome: WireOutcome) => void): void {
   const dialog = byId<HTMLDialogElement>('form-dialog')
   const before = document.activeElement
+  const from = before?.closest('[data-message-id]')?.getAttribute('data-message-id') ?? ''
   const fields = modal.fields.map(field => formField(field, desk))
   const error = el('p', { class: 'error', role: 'alert' })
   const send = el('button', { type: 'submit', class: 'action', 'data-style': 'main' }, 'Send')
@@ -47,8 +48,10 @@ export function openForm(modal: WireModal, desk: Desk, after: (outcome: WireOutc
   leave.addEventListener('click', () => dialog.close())
   dialog.onclose = () => {
     dialog.replaceChildren()
+    // The answer may have redrawn the card the form was opened from.
+    const card = document.querySelector<HTMLElement>(`[data-message-id="${CSS.escape(from)}"]`)
     if (before instanceof HTMLElement && before.isConnected) before.focus()
-    else byId('entry').focus()
+    else (card ?? document.getElementById('entry'))?.focus({ preventScroll: card !== null })
   }
   dialog.dataset['kind'] = 'form'
   dialog.replaceChildren(form)

@@ -35,11 +35,11 @@ export function pageHead(go: (you: string, place: string | null) => void): { ref
       drawPeople(tabs, now, go)
       drawPlaces(place, now)
       const here = now.places.find(one => one.id === now.place)
-      const you = now.people.find(one => one.id === now.you)?.name ?? ''
-      byId('sheet-title').textContent = `What ${you} sees in ${here === undefined ? '' : placeName(here)}`
-      const topic = byId('topic')
-      topic.hidden = !here?.topic
-      topic.textContent = here?.topic ?? ''
+      const you = now.people.find(one => one.id === now.you)
+      byId('sheet-title').textContent = `What ${you?.name ?? ''} sees in ${here === undefined ? '' : placeName(here)}`
+      // Narrow tabs have no room for what a person is; it is said here then.
+      const about = you?.about ? el('span', { class: 'who' }, `${you.name}: ${you.about}. `) : null
+      byId('topic').replaceChildren(...(about ? [about] : []), here?.topic ?? '')
     },
   }
 }

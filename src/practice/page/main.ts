@@ -22,14 +22,16 @@ const desk: Desk = {
   async perform(what) {
     const outcome = await act(what)
     show(outcome)
+    // What answers a command is where one goes on; what a person has written themselves is not.
+    if (outcome.kind === 'done' && outcome.messageId !== null && what.do !== 'say') sheet.attend(outcome.messageId)
     return outcome.kind !== 'trouble'
   },
   visit: placeId => go(desk.frame().you, placeId),
 }
 
-const sheet = openSheet(desk)
 const head = pageHead(go)
 const entry = commandLine(desk)
+const sheet = openSheet(desk, entry)
 const weather = weatherDrawer(desk)
 
 function show(outcome: WireOutcome): void {
@@ -61,10 +63,10 @@ function hear(news: WireNews): void {
     look()
   }
   if (news.kind === 'frame') {
-    const before = menuNames(frame)
+    const before = commandNames(frame)
     frame = news.frame
     draw()
-    if (menuNames(frame) !== before) sheet.redraw()
+    if (commandNames(frame) !== before) sheet.redraw()
   }
   if (news.kind === 'message') {
     sheet.put(news.message, news.fresh)
@@ -95,9 +97,9 @@ function look(): void {
   remember()
 }
 
-/** Cards offer message commands; they are drawn again when these change. */
-function menuNames(of: WireFrame | null): string {
-  return JSON.stringify(of?.commands.filter(one => one.kind === 'message').map(one => one.shownPath) ?? [])
+/** Cards offer message commands and an empty sheet offers the others; both are drawn again when these change. */
+function commandNames(of: WireFrame | null): string {
+  return JSON.stringify(of?.commands.map(one => [one.kind, one.shownPath]) ?? [])
 }
 
 connect()

@@ -1,8 +1,15 @@
 // The sheet of cards: keeps them in order, changes only what changed, and keeps the reader's place and focus.
 import { cardNode } from './card.ts'
+import { commandButtons } from './command-list.ts'
 import type { Desk } from './desk.ts'
-import { byId } from './dom.ts'
-import type { WireMessage } from './wire.ts'
+import { byId, el } from './dom.ts'
+import type { WireCommand, WireMessage } from './wire.ts'
+
+/** What an empty sheet offers to begin with. */
+export interface Beginnings {
+  runnable(): readonly WireCommand[]
+  open(command: WireCommand): void
+}
 
 export interface Sheet {
   replaceAll(messages: readonly WireMessage[]): void
@@ -11,10 +18,12 @@ export interface Sheet {
   /** Draws every card again, for instance when the commands have changed. */
   redraw(): void
   newest(): string | null
+  /** Puts the focus on this card, now or as soon as it is there, unless the focus is inside it already. */
+  attend(id: string): void
 }
 
-/** The sheet in `#sheet`. */
-export function openSheet(desk: Desk): Sheet {
+/** The sheet in `#sheet`; while it is empty it offers the beginnings. */
+export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
   const sheet = byId('sheet')
   const frame = byId('sheet-frame')
   const empty = byId('empty')
@@ -26,9 +35,15 @@ export function openSheet(desk: Desk): Sheet {
   const toNewest = () => {
     const last = sheet.lastElementChild
     const high = last !== null && last.clientHeight > frame.clientHeight
-    if (high) frame.scrollTop += last.getBoundingClientRect().top - frame.getBoundingClientRect().top - 8
+    if (high) frame.scrollTop += last.getBoundingClientRect().top - frame.getBoundingClientRect().top - 16
     else frame.scrollTop = frame.scrollHeight
     following = frame.scrollTop
+  }
+  let awaited: string | null = null
+  const attend = (id: string) => {
+    const card = cardOf(id)
+    awaited = card === null ? id : null
+    if (card !== null && !card.contains(document.activeElement)) card.focus({ preventScroll: true })
   }
   // Pictures arrive later and push the end away; whoever has not scrolled since is taken along.
   let following = -1
@@ -38,7 +53,16 @@ export function openSheet(desk: Desk): Sheet {
   const sayEmpty = () => {
     const you = desk.frame().people.find(one => one.id === desk.frame().you)?.name ?? 'you'
     empty.hidden = messages.size > 0
-    empty.textContent = `Nothing here yet for ${you}. Start below: type / to see what the bot can do.`
+    if (empty.hidden) return empty.replaceChildren()
+    const commands = beginnings.runnable()
+    const words =
+      commands.length > 0
+        ? `Nothing here yet for ${you}. Press one to begin:`
+        : `Nothing here yet for ${you}, and the bot offers no commands here.`
+    empty.replaceChildren(
+      el('p', {}, words),
+      ...(commands.length > 0 ? [commandButtons(commands, beginnings.open)] : []),
+    )
   }
   const announce = (message: WireMessage, fresh: boolean) => {
     if (message.author.id === desk.frame().you) return
@@ -58,6 +82,8 @@ export function openSheet(desk: Desk): Sheet {
 
   return {
     replaceAll(list) {
+      // What was read out to one person is not for the next.
+      byId('announce').textContent = ''
       messages.clear()
       for (const message of list) messages.set(message.id, message)
       sheet.replaceChildren(...list.map(message => cardNode(message, desk)))
@@ -73,6 +99,7 @@ export function openSheet(desk: Desk): Sheet {
       sayEmpty()
       if (end || message.author.id === desk.frame().you) toNewest()
       announce(message, fresh)
+      if (message.id === awaited) attend(message.id)
     },
     remove(id) {
       messages.delete(id)
@@ -80,11 +107,13 @@ export function openSheet(desk: Desk): Sheet {
       sayEmpty()
     },
     redraw() {
+      sayEmpty()
       for (const message of messages.values()) {
         const old = cardOf(message.id)
         if (old !== null) swap(old, message)
       }
     },
     newest: () => [...messages.keys()].at(-1) ?? null,
+    attend,
   }
 }

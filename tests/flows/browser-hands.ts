@@ -1,0 +1,149 @@
+// Hands in a real browser: the practice room as `npm start` opens it, and a person who only clicks or only uses keys.
+import { type ChildProcess, spawn } from 'node:child_process'
+import { once } from 'node:events'
+import { existsSync } from 'node:fs'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { createInterface } from 'node:readline'
+import { fileURLToPath } from 'node:url'
+import { type Browser, chromium, type Locator, type Page } from 'playwright-core'
+
+const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+
+export const chromiumPath = '/usr/bin/chromium'
+export const chromiumThere = existsSync(chromiumPath)
+
+export const launchBrowser = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: chromiumPath,
+    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+  })
+
+export type OpenPractice = { readonly pageUrl: string; stop(): Promise<number | null> }
+
+/** The practice room as a newcomer to the project opens it: `npm start` without a token, on any free port. */
+export async function startPractice(): Promise<OpenPractice> {
+  const data = await mkdtemp(join(tmpdir(), 'cellwary-browser-'))
+  const { DISCORD_TOKEN: _, DISCORD_TOKEN_FILE: __, DATABASE_URL: ___, ...inherited } = process.env
+  const child: ChildProcess = spawn(process.execPath, [entry], {
+    env: { ...inherited, CELLWARY_DATA: data, CELLWARY_PORT: '0' },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
+  const gone = once(child, 'exit') as Promise<[number | null]>
+  const said = (async () => {
+    if (child.stdout)
+      for await (const line of createInterface(child.stdout)) {
+        const url = /http:\/\/127\.0\.0\.1:\d+\S*/.exec(line)?.[0]
+        if (url) return url
+      }
+    throw new Error('the practice room stopped before it said where it is')
+  })()
+  return {
+    pageUrl: await said,
+    async stop() {
+      child.kill('SIGTERM')
+      const [code] = await gone
+      await rm(data, { recursive: true, force: true })
+      return code
+    },
+  }
+}
+
+export type Look = { readonly width: number; readonly height: number; readonly dark?: boolean }
+
+/** The page in a window of its own, with an empty memory, once it has heard from the room. */
+export async function openPage(browser: Browser, pageUrl: string, look: Look): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width: look.width, height: look.height },
+    colorScheme: look.dark ? 'dark' : 'light',
+  })
+  const page = await context.newPage()
+  page.setDefaultTimeout(8000)
+  await page.goto(pageUrl)
+  await page.waitForSelector('body[data-ready]')
+  return page
+}
+
+/** The newest card on the sheet. */
+export const card = (page: Page): Locator => page.locator('.card').last()
+
+// Scripts for the page are strings: the tests are checked without the DOM's types, and the page allows no eval.
+const newestWords = `[...([...document.querySelectorAll('.card')].at(-1)?.querySelectorAll('.words') ?? [])]
+  .map(one => one.textContent).join('\\n')`
+
+/** The words of the newest card, without its buttons. */
+export const wordsOf = (page: Page): Promise<string> => page.evaluate(newestWords)
+
+/** Waits until this expression holds in the page, looked at once a frame. */
+export const until = (page: Page, expression: string): Promise<void> =>
+  page.evaluate(`new Promise((resolve, reject) => {
+    const end = Date.now() + 8000
+    const look = () => ${expression} ? resolve()
+      : Date.now() > end ? reject(new Error(${JSON.stringify(`never so: ${expression}`)})) : requestAnimationFrame(look)
+    look()
+  })`)
+
+/** Does it and waits until the newest card says something else; gives back what it says then. */
+export async function changing(page: Page, doing: () => Promise<unknown>): Promise<string> {
+  const before = await wordsOf(page)
+  await doing()
+  await until(page, `${newestWords} !== ${JSON.stringify(before)}`)
+  return wordsOf(page)
+}
+
+/** Opens the list of commands and runs this one as it stands, all by clicks. */
+export async function runByClicks(page: Page, path: string): Promise<void> {
+  const cards = await page.locator('.card').count()
+  await page.locator('.commands > summary').click()
+  await page.locator(`#entry-form [data-command="${path}"]`).click()
+  await page.getByRole('button', { name: 'Run', exact: true }).click()
+  await page.locator('.card').nth(cards).waitFor()
+}
+
+/** Presses a button of the newest card by what stands on it. */
+export const press = (page: Page, label: RegExp | string): Promise<string> =>
+  changing(page, () => card(page).getByRole('button', { name: label }).first().click())
+
+/** Opens the menu of the newest card and chooses the line that holds `label`. */
+export const choose = (page: Page, label: string): Promise<string> =>
+  changing(page, async () => {
+    await card(page).locator('.menu > summary').click()
+    await card(page).locator('.menu .choice', { hasText: label }).first().click()
+  })
+
+/** Types a reading into the form that the newest card opens, and sends it. */
+export async function sendReading(page: Page, typed: string): Promise<string> {
+  await card(page).getByRole('button', { name: 'Type in the reading' }).click()
+  const form = page.getByRole('dialog')
+  await form.getByRole('textbox').first().fill(typed)
+  return changing(page, () => form.getByRole('button', { name: 'Send', exact: true }).click())
+}
+
+/** Presses "Can't tell" until the newest card says `wanted`. */
+export async function unsureUntilShown(page: Page, wanted: RegExp): Promise<string> {
+  let words = await wordsOf(page)
+  for (let i = 0; i < 80 && !wanted.test(words); i++) words = await press(page, /^Can.t tell/)
+  if (!wanted.test(words)) throw new Error(`never came to ${wanted}; the last card says: ${words}`)
+  return words
+}
+
+export const become = async (page: Page, name: string): Promise<void> => {
+  await page.locator(`[data-person="${name}"]`).click()
+  await page.getByRole('heading', { name: `What ${name} sees` }).waitFor()
+}
+
+const findTooWide = `(() => {
+  const { scrollWidth, clientWidth } = document.documentElement
+  const found = scrollWidth > clientWidth ? ['the page: ' + scrollWidth + ' > ' + clientWidth] : []
+  for (const one of document.querySelectorAll('body *')) {
+    const { left, right, width } = one.getBoundingClientRect()
+    if (width === 0 || (left >= -0.5 && right <= clientWidth + 0.5)) continue
+    if (one.closest('.tabs, pre, .unseen, .skip, select')) continue
+    found.push(one.tagName + '.' + one.className + ': ' + Math.round(left) + ' to ' + Math.round(right))
+  }
+  return found
+})()`
+
+/** What reaches over the sides of the window; lists that scroll sideways by themselves may. */
+export const tooWide = (page: Page): Promise<string[]> => page.evaluate(findTooWide)

@@ -1,0 +1,145 @@
+// The practice room as `npm start` opens it, in a real browser: a worried newcomer comes to a verdict by clicks alone.
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import {
+  become,
+  card,
+  changing,
+  choose,
+  chromiumPath,
+  chromiumThere,
+  launchBrowser,
+  type OpenPractice,
+  openPage,
+  press,
+  runByClicks,
+  sendReading,
+  startPractice,
+  tooWide,
+  unsureUntilShown,
+  until,
+  wordsOf,
+} from './browser-hands.ts'
+import { caution } from './hands.ts'
+
+if (!chromiumThere) console.warn(`SKIPPED: a check in the browser, because ${chromiumPath} is missing.`)
+
+const widths = [
+  { name: 'on a desk', width: 1200, height: 850 },
+  { name: 'on a phone', width: 360, height: 740 },
+] as const
+
+describe.skipIf(!chromiumThere)('a check in the browser', () => {
+  let practice: OpenPractice
+  let browser: Browser
+  let page: Page
+  const wrong: string[] = []
+  beforeAll(async () => {
+    practice = await startPractice()
+    browser = await launchBrowser()
+  }, 30_000)
+  afterAll(async () => {
+    await browser?.close()
+    expect(await practice?.stop()).toBe(0)
+  })
+  afterEach(async () => {
+    await page.context().close()
+    expect(wrong.splice(0)).toEqual([])
+  })
+  const open = async (look: { width: number; height: number }) => {
+    page = await openPage(browser, practice.pageUrl, look)
+    page.on('pageerror', error => wrong.push(String(error)))
+    page.on('console', line => {
+      if (line.type() === 'error') wrong.push(line.text())
+    })
+    await become(page, 'Wren')
+  }
+
+  describe.each(widths)('$name', look => {
+    test('clicks alone lead from the first page to a verdict, and nothing reaches over the side', async () => {
+      await open(look)
+      expect(await tooWide(page)).toEqual([])
+      await page.locator('.commands > summary').click()
+      expect(await tooWide(page)).toEqual([])
+      await page.locator('.commands > summary').click()
+      await runByClicks(page, 'check start')
+      expect(await card(page).getByText('only Wren sees this').isVisible()).toBe(true)
+      let words = await wordsOf(page)
+      for (let i = 0; i < 80 && !/^Open/m.test(words); i++) {
+        expect(words).toMatch(caution)
+        expect(await tooWide(page)).toEqual([])
+        words = await press(page, /^Can.t tell/)
+      }
+      expect(words).toMatch(/could not be settled/)
+      expect(await tooWide(page)).toEqual([])
+      const warning = card(page).getByText(/can never show that one is right/)
+      await warning.scrollIntoViewIfNeeded()
+      expect(await warning.isVisible()).toBe(true)
+      await press(page, 'Close this check')
+    })
+
+    test('a reading typed into a form and a second look lead to "ruled out", which others do not see', async () => {
+      await open(look)
+      await runByClicks(page, 'check start')
+      await unsureUntilShown(page, /Which capacity does it claim/)
+      await sendReading(page, '9900 mAh')
+      await unsureUntilShown(page, /Which size is the cell/)
+      const again = await choose(page, '18650')
+      expect(again).toMatch(/Please look a second time/)
+      expect(await tooWide(page)).toEqual([])
+      await choose(page, '18650')
+      const verdict = await press(page, 'Stop and show the result')
+      expect(verdict).toMatch(/Ruled out/)
+      expect(verdict).toMatch(/an impossible claim/)
+      expect(verdict).toMatch(caution)
+      expect(await tooWide(page)).toEqual([])
+
+      await become(page, 'Ilse')
+      expect(await page.getByText('Ruled out').count()).toBe(0)
+      await become(page, 'Wren')
+      expect(await wordsOf(page)).toBe(verdict)
+
+      await page.reload()
+      await page.getByRole('heading', { name: 'What Wren sees in cell-questions' }).waitFor()
+      await card(page).waitFor()
+      expect(await wordsOf(page)).toBe(verdict)
+      expect(await press(page, 'Correct the last answer')).toMatch(/Which size is the cell/)
+      await press(page, 'Stop and show the result')
+      await press(page, 'Close this check')
+    })
+  })
+
+  test('keys alone: a command from the list, the first question answered, the second one under the hand', async () => {
+    await open({ width: 1200, height: 850 })
+    const tabTo = async (selector: string) => {
+      for (let i = 0; i < 6; i++) {
+        await page.keyboard.press('Tab')
+        if (await page.evaluate(`document.activeElement.matches(${JSON.stringify(selector)})`)) return
+      }
+      throw new Error(`Tab never came to ${selector}`)
+    }
+    await page.reload()
+    await page.waitForSelector('body[data-ready]')
+    const cards = await page.locator('.card').count()
+    await tabTo('.skip')
+    await page.keyboard.press('Enter')
+    await tabTo('.commands > summary')
+    await page.keyboard.press('Enter')
+    await page.locator('#entry-form [data-command="check start"]').waitFor()
+    await tabTo('#entry-form [data-command="check start"]')
+    await page.keyboard.press('Enter')
+    await page.getByRole('button', { name: 'Run', exact: true }).waitFor()
+    await page.keyboard.press('Enter')
+    await page.locator('.card').nth(cards).waitFor()
+    const first = await wordsOf(page)
+    await until(page, 'document.activeElement.matches(".card")')
+    await tabTo('.card:last-child .action')
+    const second = await changing(page, () => page.keyboard.press('Enter'))
+    expect(second).not.toBe(first)
+    expect(second).toMatch(/1 question answered/)
+    expect(await page.evaluate('document.activeElement.matches(".card:last-child, .card:last-child *")')).toBe(true)
+    await tabTo('.card:last-child .action')
+    await press(page, 'Stop and show the result')
+    await press(page, 'Close this check')
+  })
+})
