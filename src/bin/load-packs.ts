@@ -8,7 +8,7 @@ import type { Pack } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
 import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
-import { type ParsedFiles, readYaml, type YamlFile } from './read-yaml.ts'
+import { readYaml, type YamlFile } from './read-yaml.ts'
 
 export type FileProblem = { readonly file: string; readonly problem: PackProblem }
 export type WrittenCase = { readonly file: string; readonly index: number; readonly case: RawCase }
@@ -20,21 +20,17 @@ export type LoadOptions = {
   readonly base?: readonly Pack[]
   /** A running bot needs no cases. */
   readonly cases?: boolean
-  readonly parsed?: ParsedFiles
 }
 
 /**
  * Loads every pack below `folder` (or `folder` itself, if it is a pack), bases before those that use them. Packs with
  * problems are left out. Throws only if the folder cannot be read.
  */
-export async function loadPacks(
-  folder: string,
-  { base = [], cases = true, parsed }: LoadOptions = {},
-): Promise<Loading> {
+export async function loadPacks(folder: string, { base = [], cases = true }: LoadOptions = {}): Promise<Loading> {
   const problems: FileProblem[] = []
   const packs: LoadedPack[] = []
   const folders = await packFolders(folder)
-  const written = await Promise.all(folders.map(async one => ({ folder: one, files: await readFiles(one, parsed) })))
+  const written = await Promise.all(folders.map(async one => ({ folder: one, files: await readFiles(one) })))
   for (const { folder: home, files } of inOrder(written)) {
     const found = files.flatMap(({ file, problems: mine }) => mine.map(problem => ({ file, problem })))
     problems.push(...found)
@@ -61,9 +57,9 @@ async function packFolders(folder: string): Promise<string[]> {
   return found.flat()
 }
 
-async function readFiles(folder: string, parsed: ParsedFiles | undefined): Promise<YamlFile[]> {
+async function readFiles(folder: string): Promise<YamlFile[]> {
   const parts = await yamlFiles(join(folder, 'parts'))
-  return Promise.all([join(folder, 'pack.yaml'), ...parts].map(file => readYaml(file, parsed)))
+  return Promise.all([join(folder, 'pack.yaml'), ...parts].map(readYaml))
 }
 
 /** The YAML files of a folder by name; none if there is no such folder. */

@@ -6,25 +6,26 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Pictures } from '../discord/desk.ts'
 import { openLanes } from '../discord/lanes.ts'
+import { openPrograms } from '../engine/programs.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
 import type { Config } from './config.ts'
-import { loadPrograms } from './load-programs.ts'
+import { installedPacks } from './installed-packs.ts'
 
 export type OpenedDesk = { readonly desk: Desk; close(): Promise<void> }
 
-/** How often expired checks and values are swept out, and how long a parsed pack is remembered, in ms. */
+/** How often expired checks and values are swept out, and how long read packs are remembered, in ms. */
 const sweepEvery = 3600_000
-const parsedFor = 90 * 24 * 3600_000
+const rememberedFor = 90 * 24 * 3600_000
 
 export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk> {
   const now = Date.now
   const db = await openDatabase(config)
   const checks = openCheckStore(db)
   const kept = new KeptValues(db)
-  const parsed = new Keyv({ store: new KeptValues(db, 'parsed-packs'), ttl: parsedFor })
-  const programs = await loadPrograms(config.rules, parsed)
+  const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
+  const programs = openPrograms(await installedPacks(config.rules, memory))
   const lanes = openLanes()
   const sweep = () =>
     lanes

@@ -1,16 +1,11 @@
-// Reads YAML from a file or a text; what is wrong becomes a problem with its line, and what is right may be remembered.
+// Reads YAML from a file or a text; what is wrong becomes a problem with its line.
 import { createHash } from 'node:crypto'
 import { readFile, stat } from 'node:fs/promises'
+import { parseDocument } from 'yaml'
 import type { PackProblem } from '../engine/pack/problems.ts'
 
 /** A file may not be larger than this many bytes, so that a careless upload cannot fill the memory. */
 const largestFile = 1_000_000
-
-/** Remembers parsed files by the hash of their text: parsing YAML is most of what a start costs. */
-export type ParsedFiles = {
-  get(digest: string): Promise<unknown>
-  set(digest: string, data: unknown): Promise<unknown>
-}
 
 export type YamlFile = {
   readonly file: string
@@ -19,22 +14,16 @@ export type YamlFile = {
   readonly problems: readonly PackProblem[]
 }
 
-export async function readYaml(file: string, parsed?: ParsedFiles): Promise<YamlFile> {
+export async function readYaml(file: string): Promise<YamlFile> {
   if ((await stat(file)).size > largestFile)
     return { file, digest: '', data: undefined, problems: [{ code: 'too-large', at: '(file)', most: largestFile }] }
   const text = await readFile(file, 'utf8')
   const digest = createHash('sha256').update(text).digest('hex')
-  const known = await parsed?.get(digest)
-  if (known !== undefined) return { file, digest, data: known, problems: [] }
-  const { data, problems } = await parseYaml(text)
-  if (problems.length === 0) await parsed?.set(digest, data)
-  return { file, digest, data, problems }
+  return { file, digest, ...parseYaml(text) }
 }
 
 /** Parses YAML text; duplicate keys, alias bombs and plain mistakes become problems with their line. */
-export async function parseYaml(text: string): Promise<{ data: unknown; problems: PackProblem[] }> {
-  // Loaded where it is needed: a start that finds its files parsed does without.
-  const { parseDocument } = await import('yaml')
+export function parseYaml(text: string): { data: unknown; problems: PackProblem[] } {
   const document = parseDocument(text, { prettyErrors: true, uniqueKeys: true })
   const problems = [...document.errors, ...document.warnings].map((error): PackProblem => {
     const at = error.linePos ? `line ${error.linePos[0].line}` : '(file)'

@@ -1,7 +1,8 @@
-// npm start: turns on Node's compile cache, so that every start after the first is faster, and runs the bot.
+// npm start: turns on Node's compile cache, so that every start after the first finds its code compiled, and runs the bot.
 import { enableCompileCache, flushCompileCache } from 'node:module'
 
 enableCompileCache()
-await import('./run.ts')
+const { run } = await import('./run.ts')
+await run()
 // Written now rather than at the end, which a killed process never sees.
 flushCompileCache()

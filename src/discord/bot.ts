@@ -10,11 +10,11 @@ export type Bot = {
 }
 
 /**
- * Logs in and resolves when Discord says ready and the desk is open. `api` is the REST base (Discord's own by default): the
+ * Logs in, opens the desk meanwhile, and resolves when Discord says ready and the desk is open. `api` is the REST base (Discord's own by default): the
  * one seam by which the practice room takes Discord's place. Rejects if the token is refused or the desk cannot be opened.
  */
 export async function openBot(
-  opening: Desk | Promise<Desk>,
+  openDesk: () => Promise<Desk>,
   options: { readonly token: string; readonly api?: string },
 ): Promise<Bot> {
   const running = new Set<Promise<void>>()
@@ -29,7 +29,7 @@ export async function openBot(
   const login = client.login(options.token)
   // The handlers are loaded while Discord answers; what comes in meanwhile waits for them and for the desk.
   const loading = Promise.all([
-    opening,
+    openDesk(),
     import('./router.ts'),
     import('./commands/manifest.ts'),
     import('./words/say.ts'),

@@ -133,16 +133,15 @@ describe('a mistake is named', () => {
 })
 
 describe('YAML that must not get in', () => {
-  const codes = async (text: string) => (await parseYaml(text)).problems.map(problem => problem.code)
-  test('an alias bomb', async () => {
+  const codes = (text: string) => parseYaml(text).problems.map(problem => problem.code)
+  test('an alias bomb', () => {
     const levels = Array.from({ length: 12 }, (_, i) => `a${i + 1}: &a${i + 1} [${Array(9).fill(`*a${i}`).join(', ')}]`)
-    expect(await codes(`a0: &a0 [x]\n${levels.join('\n')}`)).toEqual(['yaml'])
+    expect(codes(`a0: &a0 [x]\n${levels.join('\n')}`)).toEqual(['yaml'])
   })
-  test('a key written twice', async () => expect(await codes('pack: one\npack: two')).toEqual(['yaml']))
-  test('a tag that would run code', async () =>
-    expect(await codes('a: !!js/function "function () {}"')).not.toEqual([]))
-  test('a half-written file, with its line', async () => {
-    expect(sayProblem(sayIn('en'), (await parseYaml('a: 1\nb: [1, 2')).problems[0] as PackProblem)).toMatch(
+  test('a key written twice', () => expect(codes('pack: one\npack: two')).toEqual(['yaml']))
+  test('a tag that would run code', () => expect(codes('a: !!js/function "function () {}"')).not.toEqual([]))
+  test('a half-written file, with its line', () => {
+    expect(sayProblem(sayIn('en'), parseYaml('a: 1\nb: [1, 2').problems[0] as PackProblem)).toMatch(
       /^line 2: this is not valid YAML/,
     )
   })

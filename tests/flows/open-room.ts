@@ -35,7 +35,7 @@ export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Pro
   const open = async () => {
     const opened = await openDesk(read.config, logger)
     const desk = change(opened.desk)
-    const bot = await openBot(desk, connection)
+    const bot = await openBot(async () => desk, connection)
     await bot.registered
     return { desk, close: () => bot.close().then(opened.close) }
   }

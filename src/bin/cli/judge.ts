@@ -9,8 +9,8 @@ import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { explain } from '../../engine/explain.ts'
 import { answersRead, judge } from '../../engine/judge.ts'
-import { findFamily } from '../../engine/programs.ts'
-import { loadPrograms } from '../load-programs.ts'
+import { findFamily, openPrograms } from '../../engine/programs.ts'
+import { installedPacks } from '../installed-packs.ts'
 import { parseCase, readWrittenAnswers } from './written-case.ts'
 
 export function judgeCommand(): Command {
@@ -22,8 +22,8 @@ export function judgeCommand(): Command {
     .action(async (file: string, options: { json?: true; rules?: string }) => {
       const say = sayIn('en')
       const now = Date.now()
-      const programs = await loadPrograms(options.rules)
-      const read = await parseCase(await readInput(file), say)
+      const programs = openPrograms(await installedPacks(options.rules))
+      const read = parseCase(await readInput(file), say)
       if (!read.ok) return fail(read.sentences)
       const { family = null } = read.value
       const compiled = programs.compileFor(family, new Date(now).toISOString().slice(0, 10))

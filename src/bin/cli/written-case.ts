@@ -35,8 +35,8 @@ export type Read<T> =
   | { readonly ok: false; readonly sentences: readonly string[] }
 
 /** Parses the text; sentences name the line or the key that is wrong. */
-export async function parseCase(text: string, say: Say): Promise<Read<WrittenCase>> {
-  const { data, problems } = await parseYaml(text)
+export function parseCase(text: string, say: Say): Read<WrittenCase> {
+  const { data, problems } = parseYaml(text)
   if (problems.length > 0) return { ok: false, sentences: problems.map(problem => sayProblem(say, problem)) }
   const read = caseShape.safeParse(data)
   if (read.success) return { ok: true, value: read.data }
