@@ -27,9 +27,11 @@ export async function checkRules(folder: string, today: string, base: readonly P
     const coverage = openCoverage(pack.rules)
     const programs = new Map<FamilyId | undefined, Program>()
     for (const family of [undefined, ...pack.families.map(one => one.id)]) {
+      // Cases hold as of the day the pack was written; that it compiles must hold today.
+      const then = compile(all, pack.written, family)
+      if (then.ok) programs.set(family, then.program)
       const result = compile(all, today, family)
-      if (result.ok) programs.set(family, result.program)
-      else problems.push(...result.problems.map(problem => ({ file: home, problem })))
+      if (!result.ok) problems.push(...result.problems.map(problem => ({ file: home, problem })))
     }
     if (cases.length === 0) problems.push({ file: home, problem: { code: 'no-cases', at: pack.id } })
     for (const { file, index, case: one } of cases) {

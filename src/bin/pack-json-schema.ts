@@ -1,13 +1,18 @@
-// The editors' JSON Schema of a rule pack, generated from the zod schema; run as a script it writes rules/pack.schema.json.
+// The editors' JSON Schemas of a rule pack and its parts, generated from the zod schemas; run as a script it writes them.
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
-import { packSchema } from '../engine/pack/schema.ts'
+import { packSchema, partSchema } from '../engine/pack/schema.ts'
 import { shippedRules } from './shipped-rules.ts'
 
-export function packJsonSchema(): unknown {
-  return { title: 'Cellwary rule pack', ...z.toJSONSchema(packSchema, { io: 'input' }) }
+/** The schemas by the file they are kept in, below `rules/`. */
+export function packJsonSchemas(): Record<string, unknown> {
+  return {
+    'pack.schema.json': { title: 'Cellwary rule pack', ...z.toJSONSchema(packSchema, { io: 'input' }) },
+    'part.schema.json': { title: 'Part of a Cellwary rule pack', ...z.toJSONSchema(partSchema, { io: 'input' }) },
+  }
 }
 
 if (import.meta.main)
-  await writeFile(join(shippedRules, 'pack.schema.json'), `${JSON.stringify(packJsonSchema(), null, 2)}\n`)
+  for (const [name, schema] of Object.entries(packJsonSchemas()))
+    await writeFile(join(shippedRules, name), `${JSON.stringify(schema, null, 2)}\n`)

@@ -1,7 +1,7 @@
 // The baseline of the click benchmark: a bare discord.js bot that answers every command and click with a fixed message.
 //
 // The message is a question as ours looks, with its text and buttons, so that both bots send and get back bodies of one size.
-import { Client, Events, GatewayIntentBits, MessageFlags } from 'discord.js'
+import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } from 'discord.js'
 
 const client = new Client({
   intents: [GatewayIntentBits.Guilds],
@@ -37,15 +37,17 @@ const components = [
     content: '-# 3 questions answered. At most 40 more can matter. Unsure about anything? Then do not use the cell.',
   },
 ]
-client.on(Events.InteractionCreate, async interaction => {
+async function answer(interaction: Interaction): Promise<void> {
   if (interaction.isChatInputCommand())
     await interaction.reply({ components, flags: MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral })
   else if (interaction.isButton()) await interaction.update({ components, flags: MessageFlags.IsComponentsV2 })
-})
-client.once(Events.ClientReady, async () => {
+}
+async function register(): Promise<void> {
   await client.application?.commands.set([
     { name: 'check', description: 'x', options: [{ type: 1, name: 'start', description: 'x' }] },
   ])
   process.send?.('ready')
-})
+}
+client.on(Events.InteractionCreate, interaction => void answer(interaction))
+client.once(Events.ClientReady, () => void register())
 await client.login(process.env['DISCORD_TOKEN'])

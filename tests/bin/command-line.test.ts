@@ -109,6 +109,7 @@ describe('cellwary rules check', () => {
       join(home, 'pack.yaml'),
       `pack: thin
 version: 1.0.0
+written: 2026-11-25
 title: Thin
 about: For a test.
 sources: { s: { kind: memory, text: from memory } }

@@ -10,6 +10,7 @@ const yesNo = (yesOdds = 0.2) => [
 const raw = {
   pack: 'lantern',
   version: '1.0.0',
+  written: '2026-11-25',
   title: 'For tests',
   about: 'For tests.',
   sources: { s: { kind: 'common-practice', text: 'common practice' } },

@@ -53,6 +53,7 @@ function longest(kind: 'hazard' | 'must' | 'sign' | 'no-bearing', count: number)
   const read = readPack({
     pack: 'longest',
     version: '1.0.0',
+    written: '2026-11-25',
     title: 'x',
     about: 'x',
     sources: { s: { kind: 'published', text: long(300), seen: 'text' } },

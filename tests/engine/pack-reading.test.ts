@@ -10,6 +10,7 @@ import { readPack } from '../../src/engine/pack/read-pack.ts'
 const good = {
   pack: 'small',
   version: '1.0.0',
+  written: '2026-11-25',
   title: 'A small pack',
   about: 'For tests.',
   sources: { trade: { kind: 'common-practice', text: 'common practice' } },

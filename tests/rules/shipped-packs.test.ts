@@ -1,12 +1,17 @@
 // The shipped packs: no problem, every rule seen to fire, stay quiet and stay open, and big enough for the job.
-import { readFile } from 'node:fs/promises'
+import { readdir, readFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { checkRules } from '../../src/bin/check-rules.ts'
 import { loadPacks } from '../../src/bin/load-packs.ts'
-import { packJsonSchema } from '../../src/bin/pack-json-schema.ts'
+import { packJsonSchemas } from '../../src/bin/pack-json-schema.ts'
 import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import { sayProblem } from '../../src/discord/words/problem-words.ts'
 import { sayIn } from '../../src/discord/words/say.ts'
+import { type Answers, option } from '../../src/engine/answers.ts'
+import { compile } from '../../src/engine/compile.ts'
+import { judge } from '../../src/engine/judge.ts'
+import { readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
 import { type FormQuantity, fieldsOf } from '../../src/readings/form.ts'
 
 const today = '2026-11-25'
@@ -46,7 +51,49 @@ test('a form exists for every reading a pack asks for', () => {
       if (answer.kind === 'reading') expect(fieldsOf(answer.quantity as FormQuantity).length).toBeGreaterThan(0)
 })
 
-test("the editors' JSON Schema is the one generated from the zod schema (npm run schema)", async () => {
-  const written = await readFile(new URL('../../rules/pack.schema.json', import.meta.url), 'utf8')
-  expect(JSON.parse(written)).toEqual(packJsonSchema())
+test.each(Object.entries(packJsonSchemas()))(
+  '%s is the one generated from the zod schema (npm run schema)',
+  async (name, schema) => {
+    expect(JSON.parse(await readFile(join(shippedRules, name), 'utf8'))).toEqual(schema)
+  },
+)
+
+test('no file of a pack is over 300 lines', async () => {
+  const names = (await readdir(shippedRules, { recursive: true })).filter(name => name.endsWith('.yaml'))
+  expect(names.length).toBeGreaterThan(20)
+  for (const name of names) {
+    const lines = (await readFile(join(shippedRules, name), 'utf8')).split('\n').length
+    expect(lines, name).toBeLessThanOrEqual(301)
+  }
+})
+
+test('figures that age fall silent after their last day, and say so', () => {
+  const after = compile(packs, '2040-01-01')
+  const before = compile(packs, today)
+  if (!after.ok || !before.ok) throw new Error('the shipped packs do not compile')
+  const claim: Answers = { format: option('18650'), 'claimed-capacity': { kind: 'reading', value: 9900, u: 0 } }
+  expect(judge(before.program, claim).verdict).toBe('ruled-out')
+  const later = judge(after.program, claim)
+  expect(later.verdict).toBe('open')
+  expect(later.findings.filter(finding => finding.outOfDate).length).toBeGreaterThan(0)
+})
+
+test('every picture of the packs can be drawn as written', () => {
+  const refused = packs.flatMap(pack =>
+    pack.questions.flatMap(({ id, picture, answer }) => {
+      if (!picture) return []
+      const shows = [{}, ...(answer.kind === 'options' ? answer.options.map(one => one.show) : [])]
+      return shows.flatMap(show => {
+        const raw = {
+          view: picture.view,
+          ...(picture.pointAt && { pointAt: picture.pointAt }),
+          ...picture.show,
+          ...show,
+        }
+        const read = readCellParameters(raw)
+        return read.ok ? [] : [`${id}: ${JSON.stringify(read.refusal)}`]
+      })
+    }),
+  )
+  expect(refused).toEqual([])
 })

@@ -73,6 +73,8 @@ export type Pack = {
   readonly version: string
   /** Hash of the pack as written; by id, version and digest a verdict can be judged again years later. */
   readonly digest: string
+  /** YYYY-MM-DD: when it was last gone over, and the day its cases are judged on. */
+  readonly written: string
   readonly title: string
   readonly about: string
   readonly uses: readonly PackId[]

@@ -58,8 +58,11 @@ export function readPack(raw: unknown, others: readonly Pack[] = [], digest = ''
     problems,
   )
   if (problems.length > 0) return { ok: false, problems }
-  const { pack: id, version, title, about, uses = [], sources } = written
-  return { ok: true, pack: { id, version, digest, title, about, uses, sources, questions, rules, families } }
+  const { pack: id, version, written: day, title, about, uses = [], sources } = written
+  return {
+    ok: true,
+    pack: { id, version, digest, written: day, title, about, uses, sources, questions, rules, families },
+  }
 }
 
 function readQuestion(raw: RawPack['questions'][number]): Question {

@@ -166,6 +166,9 @@ const family = z.strictObject({
 export const packSchema = z.strictObject({
   pack: id,
   version: z.string().regex(/^\d+\.\d+\.\d+$/, 'write the version as three numbers, such as 1.0.0'),
+  written: day.describe(
+    'The day on which it was last gone over. Its cases are judged as of this day, so that ageing figures do not fail them.',
+  ),
   title: words(80),
   about: words(600),
   uses: z.array(id).optional().describe('Packs whose questions and rules this one builds on.'),
