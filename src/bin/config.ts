@@ -16,6 +16,8 @@ const schema = z.object({
   CELLWARY_RULES: z.string().min(1).optional(),
   /** The practice page's port on 127.0.0.1; 0 takes any free one. */
   CELLWARY_PORT: z.coerce.number().int().min(0).max(65535).default(4207),
+  /** `off`: questions come without their drawings. */
+  CELLWARY_PICTURES: z.enum(['on', 'off']).default('on'),
   CELLWARY_LOG: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -27,6 +29,7 @@ export type Config = {
   readonly database: string | undefined
   readonly rules: string | undefined
   readonly port: number
+  readonly pictures: boolean
   readonly logLevel: string
 }
 
@@ -65,6 +68,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
       database: data.DATABASE_URL,
       rules: data.CELLWARY_RULES,
       port: data.CELLWARY_PORT,
+      pictures: data.CELLWARY_PICTURES === 'on',
       logLevel: data.CELLWARY_LOG,
     },
   }

@@ -6,6 +6,7 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Pictures } from '../discord/desk.ts'
 import { openLanes } from '../discord/lanes.ts'
+import type { PictureMemory } from '../discord/question-pictures.ts'
 import { openPrograms } from '../engine/programs.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
@@ -15,7 +16,7 @@ import { installedPacks } from './installed-packs.ts'
 
 export type OpenedDesk = { readonly desk: Desk; close(): Promise<void> }
 
-/** How often expired checks and values are swept out, and how long read packs are remembered, in ms. */
+/** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
@@ -26,6 +27,9 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await installedPacks(config.rules, memory))
+  const pictures = config.pictures
+    ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }))
+    : noPictures
   const lanes = openLanes()
   const sweep = () =>
     lanes
@@ -36,7 +40,7 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
-  const desk: Desk = { programs, checks, lanes, pictures: noPictures, now, newId, log }
+  const desk: Desk = { programs, checks, lanes, pictures, now, newId, log }
   return {
     desk,
     async close() {
@@ -52,6 +56,20 @@ async function openDatabase({ database, data }: Config) {
   if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
   await mkdir(data, { recursive: true })
   return openSqlite(join(data, 'cellwary.db'))
+}
+
+/** The drawings are loaded when the first is asked for. */
+function openPictures(kept: PictureMemory): Pictures {
+  let opened: Promise<Pictures> | undefined
+  return {
+    async forQuestion(program, question, say) {
+      if (!question.picture) return undefined
+      opened ??= import('../discord/question-pictures.ts').then(({ openQuestionPictures }) =>
+        openQuestionPictures(kept),
+      )
+      return (await opened).forQuestion(program, question, say)
+    },
+  }
 }
 
 const noPictures: Pictures = { forQuestion: async () => undefined }

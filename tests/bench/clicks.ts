@@ -12,6 +12,7 @@ import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 import { type Line, ms, quantile } from './table.ts'
 
 const bots = {
+  drawn: fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url)),
   ours: fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url)),
   bare: fileURLToPath(new URL('./bare-bot.ts', import.meta.url)),
 }
@@ -38,6 +39,7 @@ async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ start
       CELLWARY_DISCORD_API: standIn.apiUrl,
       CELLWARY_DATA: data,
       CELLWARY_LOG: 'warn',
+      CELLWARY_PICTURES: kind === 'drawn' ? 'on' : 'off',
     },
     execArgv: [],
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
@@ -86,13 +88,13 @@ async function clicks(standIn: StandIn, people: readonly { readonly id: string }
 }
 
 export async function benchClicks(): Promise<Line[]> {
-  const times: Record<Kind, number[]> = { ours: [], bare: [] }
-  const starts: Record<Kind, number[]> = { ours: [], bare: [] }
+  const times: Record<Kind, number[]> = { ours: [], bare: [], drawn: [] }
+  const starts: Record<Kind, number[]> = { ours: [], bare: [], drawn: [] }
   const data = await mkdtemp(join(tmpdir(), 'cellwary-bench-'))
   let first = 0
   // Round 0 is a first start on a new machine: it fills our caches, is reported beside the others, and measures no clicks.
   for (let round = 0; round <= rounds; round++)
-    for (const kind of ['bare', 'ours'] as const) {
+    for (const kind of ['bare', 'ours', 'drawn'] as const) {
       // Validation is the same work for both and not the bot's; it is tested elsewhere.
       const people = peopleOf(round)
       const standIn = await openStandIn({ scenario: { ...demoServer, people }, validate: false })
@@ -110,10 +112,19 @@ export async function benchClicks(): Promise<Line[]> {
     const [ours, bare] = [quantile(times.ours, q), quantile(times.bare, q)]
     return { what, ours: ms(ours), baseline: `bare discord.js bot ${ms(bare)}`, ratio: ours / bare, atMost }
   }
+  const withPictures = (what: string, q: number): Line => {
+    const [drawn, bare] = [quantile(times.drawn, q), quantile(times.bare, q)]
+    return { what, ours: ms(drawn), baseline: `bare discord.js bot ${ms(bare)}`, ratio: drawn / bare }
+  }
   const [ours, bare] = [quantile(starts.ours, 0.5), quantile(starts.bare, 0.5)]
   return [
     line(`a click's round trip at ${perSecond} a second, median of ${times.ours.length}`, 0.5, 1.3),
     line('the same, 99th percentile', 0.99, 1.5),
+    withPictures(
+      'the same with a picture to nearly every question (printed, not held: the bare bot sends none), median',
+      0.5,
+    ),
+    withPictures('the same with pictures, 99th percentile', 0.99),
     {
       what: 'start to ready, first start of all',
       ours: ms(first),
