@@ -1,5 +1,5 @@
 // What a claim weighs: impossible, high, contradictory, not to be compared; and that genuine claims weigh nothing.
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { type CeilingFormat, ceilings, validUntil } from '../../../src/readings/claims/ceilings.ts'
@@ -109,10 +109,11 @@ describe('the lines are those of the rule pack', () => {
     when: Record<string, unknown>
     validUntil?: string
   }
-  const pack: { rules: Rule[] } = parse(
-    readFileSync(new URL('../../../rules/any-cell/pack.yaml', import.meta.url), 'utf8'),
+  const parts = new URL('../../../rules/any-cell/parts/', import.meta.url)
+  const rules = readdirSync(parts).flatMap(
+    name => (parse(readFileSync(new URL(name, parts), 'utf8')) as { rules?: Rule[] }).rules ?? [],
   )
-  const rule = (id: string) => pack.rules.find(each => each.id === id)
+  const rule = (id: string) => rules.find(each => each.id === id)
   const above = (id: string, answer: string): number | undefined => {
     const when = rule(id)?.when as { any?: Record<string, { above: number }>[] } & Record<
       string,
