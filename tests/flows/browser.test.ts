@@ -80,6 +80,8 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
 
     test('a reading typed into a form and a second look lead to "ruled out", which others do not see', async () => {
       await open(look)
+      await page.getByLabel('Place').selectOption({ label: 'workbench' })
+      await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
       await runByClicks(page, 'check start')
       await unsureUntilShown(page, /Which capacity does it claim/)
       await sendReading(page, '9900 mAh')
@@ -100,7 +102,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       expect(await wordsOf(page)).toBe(verdict)
 
       await page.reload()
-      await page.getByRole('heading', { name: 'What Wren sees in cell-questions' }).waitFor()
+      await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
       await card(page).waitFor()
       expect(await wordsOf(page)).toBe(verdict)
       expect(await press(page, 'Correct the last answer')).toMatch(/Which size is the cell/)

@@ -25,13 +25,12 @@ export function commandButtons(commands: readonly WireCommand[], pick: (command:
   )
 }
 
-/** A drawer above the command line that lists the commands; it is filled when it is opened. */
+/** A drawer above the command line that lists the commands; it is filled afresh as it opens. */
 export function commandDrawer(list: () => readonly WireCommand[], pick: (command: WireCommand) => void): HTMLElement {
   const summary = el('summary', {}, 'Commands')
   const inside = el('div', { class: 'drawer' })
   const drawer = el('details', { class: 'commands' }, summary, inside)
-  drawer.addEventListener('toggle', () => {
-    if (!drawer.open) return
+  summary.addEventListener('click', () => {
     const commands = list()
     inside.replaceChildren(
       commands.length > 0

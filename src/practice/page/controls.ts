@@ -59,12 +59,12 @@ export async function whileBusy(node: HTMLElement, work: () => Promise<unknown>)
 export function choicesOf(part: { type: number; options?: readonly WireChoice[] }, desk: Desk): readonly WireChoice[] {
   const frame = desk.frame()
   const people = frame.people.map(one => ({ label: one.name, value: one.id, description: one.about }))
-  const roles = frame.roles.map(one => ({ label: `@${one.name}`, value: one.id }))
+  const roles = frame.roles.map(one => ({ label: one.name, value: one.id, description: 'a role' }))
   if (part.type === 5) return people
   if (part.type === 6) return roles
   if (part.type === 7) return [...people, ...roles]
   if (part.type === 8)
-    return frame.places.filter(one => one.kind !== 'direct').map(one => ({ label: `#${one.name}`, value: one.id }))
+    return frame.places.filter(one => one.kind !== 'direct').map(one => ({ label: one.name, value: one.id }))
   return part.options ?? []
 }
 

@@ -45,11 +45,11 @@ function spanNode(span: Span, frame: WireFrame): Node {
     case 'time':
       return timeNode(span.seconds, span.style, frame)
     case 'person':
-      return mention(`@${nameOf(span.id, [...frame.people, frame.bot]) ?? 'someone'}`)
+      return mention(nameOf(span.id, [...frame.people, frame.bot]) ?? 'someone')
     case 'role':
-      return mention(`@${nameOf(span.id, frame.roles) ?? 'a role'}`)
+      return mention(nameOf(span.id, frame.roles) ?? 'a role')
     case 'channel':
-      return mention(`#${nameOf(span.id, frame.places) ?? 'a place'}`)
+      return mention(nameOf(span.id, frame.places) ?? 'a place')
     case 'command':
       return mention(`/${span.name}`)
     case 'everyone':

@@ -40,7 +40,7 @@ interface Control {
 function controlFor(option: WireOption, id: string, desk: Desk, suggest: Suggest): Control {
   const frame = desk.frame()
   const people = frame.people.map(one => ({ name: one.name, value: one.id }))
-  const roles = frame.roles.map(one => ({ name: `@${one.name}`, value: one.id }))
+  const roles = frame.roles.map(one => ({ name: `${one.name} (a role)`, value: one.id }))
   if (option.choices.length > 0) return pickOne(id, option, option.choices)
   if (option.type === 5) {
     const yesNo = pickOne(id, option, [
@@ -60,7 +60,7 @@ function controlFor(option: WireOption, id: string, desk: Desk, suggest: Suggest
     return pickOne(
       id,
       option,
-      frame.places.filter(one => one.kind !== 'direct').map(one => ({ name: `#${one.name}`, value: one.id })),
+      frame.places.filter(one => one.kind !== 'direct').map(one => ({ name: one.name, value: one.id })),
     )
   if (option.type === 8) return pickOne(id, option, roles)
   if (option.type === 9) return pickOne(id, option, [...people, ...roles])
