@@ -29,8 +29,10 @@ export function sayFinding(say: Say, program: Program, finding: Finding): string
   if (finding.outOfDate) return say('finding.out-of-date', { says: bare(says) })
   const sources = source.flatMap(id => program.sources[id] ?? [])
   const best = kinds.flatMap(kind => sources.filter(one => one.kind === kind))[0]
-  return say(`finding.${best?.kind ?? 'memory'}`, { says: bare(says), source: best?.text ?? '' })
+  return say(`finding.${best?.kind ?? 'memory'}`, { says: bare(says), source: nameOf(best) })
 }
+/** Who published it and when: what a source found stands in the pack, and in `--json`. */
+const nameOf = (source: Source | undefined): string => bare(source?.text.split(/[:;] /)[0] ?? '')
 const kinds: readonly Source['kind'][] = ['published', 'derived', 'common-practice', 'memory']
 const bare = (sentence: string): string => sentence.replace(/\.$/, '')
 
