@@ -18,10 +18,10 @@ import {
 } from './browser-hands.ts'
 
 const looks = [
-  { name: 'desk-light', width: 1200, height: 850 },
-  { name: 'desk-dark', width: 1200, height: 850, dark: true },
-  { name: 'phone-light', width: 360, height: 740 },
-  { name: 'phone-dark', width: 360, height: 740, dark: true },
+  { name: 'desk-light', width: 1200, height: 1000 },
+  { name: 'desk-dark', width: 1200, height: 1000, dark: true },
+  { name: 'phone-light', width: 360, height: 800 },
+  { name: 'phone-dark', width: 360, height: 800, dark: true },
 ] as const
 
 const folder = process.argv[2]
