@@ -2,7 +2,8 @@
 import { ButtonStyle } from 'discord.js'
 import type { Screen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
-import type { Change } from '../../engine/explain.ts'
+import type { Change, Unchecked } from '../../engine/explain.ts'
+import type { Finding } from '../../engine/judge.ts'
 import type { Meaning } from '../../engine/pack/pack.ts'
 import type { Verdict } from '../../engine/verdicts.ts'
 import { sayAnswer, sayFinding, sayWhat } from '../words/describe.ts'
@@ -19,6 +20,7 @@ export function showVerdict(say: Say, program: Program, screen: VerdictScreen, n
     `-# ${say('check.title', { what: sayWhat(say, program.family) })}`,
     say(`verdict.${judgement.verdict}.means`),
     ...which(say, screen),
+    `**${say('caution.line')}**`,
   ].join('\n')
   const steps = `**${say('part.next')}**\n${stepsFor(program, screen, say)
     .map(step => `- ${step}`)
@@ -31,9 +33,10 @@ export function showVerdict(say: Say, program: Program, screen: VerdictScreen, n
   return message([
     ...(note ? [text(note)] : []),
     text(head),
-    ...lists.slice(0, 1).map(text),
-    text(steps),
-    ...lists.slice(1).map(text),
+    // Whoever is in danger reads first what to do.
+    ...(judgement.verdict === 'danger' ? [steps, ...lists] : [...lists.slice(0, 1), steps, ...lists.slice(1)]).map(
+      text,
+    ),
     text(caution),
     ...rows([
       ...(more ? [button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)] : []),
@@ -59,7 +62,9 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
   const rest = (count: number) => say('list.rest', { count })
   const { findings } = judgement
   const carried = findings.filter(finding => finding.carries)
-  const others = findings.filter(finding => !finding.carries && finding.rule.kind !== 'no-bearing')
+  const others = findings.filter(
+    finding => !finding.carries && finding.rule.kind !== 'no-bearing' && !saidAlready(program, finding, carried),
+  )
   const answered = (id: string): string => {
     const question = questionOf(id)
     const answer = check.answers[id]
@@ -85,12 +90,23 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
     },
     {
       title: say('part.unchecked'),
-      items: explanation.unchecked.map(one => say(`unchecked.${one.why}`, { question: ask(one.question) })),
+      items: hazardsFirst(program, explanation.unchecked).map(one =>
+        say(`unchecked.${one.why}`, { question: ask(one.question) }),
+      ),
       most: mostUnchecked,
       rest,
     },
   ]
 }
+
+/** A sign that reads only what a carrying rule reads says the same thing more weakly. */
+function saidAlready(program: Program, finding: Finding, carried: readonly Finding[]): boolean {
+  const readBy = (one: Finding) => program.reads.get(one.rule.id) ?? []
+  return carried.some(one => readBy(finding).every(question => readBy(one).includes(question)))
+}
+
+const hazardsFirst = (program: Program, unchecked: readonly Unchecked[]): Unchecked[] =>
+  [true, false].flatMap(hazard => unchecked.filter(one => program.hazards.has(one.question) === hazard))
 
 /** More than this many ways to change a verdict help nobody. */
 const mostChanges = 4

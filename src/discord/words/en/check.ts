@@ -5,11 +5,11 @@ export const check = {
   'check.batch':
     '{cells, plural, other {You check # cells bought together. Look at every one, and answer for the one that looks worst.}}',
   'check.progress':
-    '{answered, plural, =0 {Nothing answered yet} one {# question answered} other {# questions answered}}. {left, plural, one {At most # more can matter} other {At most # more can matter}}.',
+    '{answered, plural, =0 {Nothing answered yet} one {# question answered} other {# questions answered}}, at most {left, number} more. You can stop at any time.',
   'check.again': 'Please look a second time',
   'check.again.why':
-    'You answered “{answer}”. That answer alone would mean this is not the cell it claims to be, and it is easy to miscount or mistake. Look again, then answer again; the same answer counts.',
-  'check.unsure': "Can't tell",
+    'You answered “{answer}”. With what you said before, that would mean this is not the cell it claims to be, and it is easy to miscount or misread. Look again, then answer again; the same answer counts. If an earlier answer was the slip, go back.',
+  'check.unsure': 'Can’t tell',
   'check.unsure.hint': 'Never counts against the cell.',
   'check.back': 'Back',
   'check.pause': 'Pause',
@@ -59,6 +59,6 @@ export const check = {
   'list.entry': '{what}: {count, plural, =0 {nothing answered} one {# answer} other {# answers}}, kept until {date}',
   'list.resume': 'Go on with {number}',
   'what.family': '{name} by {maker}',
-  'what.unknown': 'a cell of no listed family',
+  'what.unknown': 'your cell (family not listed)',
   'stale.note': 'That button was from an earlier step. Nothing was changed; this is where the check stands now.',
 } as const

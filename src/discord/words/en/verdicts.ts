@@ -31,7 +31,7 @@ export const verdicts = {
   'finding.common-practice': '{says} (common practice, no source)',
   'finding.memory': '{says} (from memory, not verified)',
   'finding.out-of-date': '{says} (this figure is out of date and was not counted)',
-  'answer.said': '{question}: {answer}',
+  'answer.said': '{question} {answer}',
   'answer.reading': '{value, number} {unit}',
   'unchecked.not-asked': '{question} (not asked)',
   'unchecked.cant-tell': '{question} (you could not tell)',
