@@ -1,0 +1,52 @@
+// The CSV of a release reads back whole, and no field can be taken for a formula.
+import { parse } from 'csv-parse/sync'
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import type { Item } from '../../../src/trends/outcome.ts'
+import type { Release } from '../../../src/trends/release/release.ts'
+import { harmless, toCsv } from '../../../src/trends/release/to-csv.ts'
+
+const release = (family: string, items: readonly Item[]): Release => ({
+  format: 1,
+  scope: 'server',
+  week: '2026-W20',
+  checks: 25,
+  more: 5,
+  verdicts: [{ verdict: 'ruled-out', checks: 10, more: 5, share: { of: 25, share: 0.4, low: 0.234, high: 0.593 } }],
+  rules: [],
+  bought: [],
+  families: [
+    { family, checks: 25, more: 5, verdicts: [], rules: [{ rule: 'four-legs', checks: 10, more: 0 }], bought: [] },
+  ],
+  judged: true,
+  rises: [{ family, rule: null, week: '2026-W18', standsOut: true }],
+  spikes: [],
+  patterns: [{ family, items, recent: 10, recentOf: 15, earlier: 0, earlierOf: 60, growth: 7 }],
+})
+
+test('a line for each number, columns named', () => {
+  const rows = parse(toCsv(release('harrow-30', ['rule:four-legs', 'answer:code=box'])), { columns: true })
+  expect(rows).toHaveLength(7)
+  expect(rows[0]).toMatchObject({ week: '2026-W20', what: 'all', checks: '25', more: '5' })
+  expect(rows[1]).toMatchObject({ what: 'verdict', name: 'ruled-out', share: '0.4', low: '0.234', of: '25' })
+  expect(rows[4]).toMatchObject({ what: 'rise', family: 'harrow-30', name: '', note: '2026-W18 stands-out' })
+  expect(rows[5]).toMatchObject({
+    what: 'pattern-recent',
+    name: 'rule:four-legs & answer:code=box',
+    checks: '10',
+    of: '15',
+  })
+})
+
+test('whatever a name is, its cell is text to a spreadsheet and nothing is lost', () => {
+  const name = fc.oneof(fc.string(), fc.constantFrom('=1+1', '+cmd', '-2', '@SUM(A1)', '\t=1', '"=1"', 'a,b\r\nc'))
+  fc.assert(
+    fc.property(name, family => {
+      const rows = parse(toCsv(release(family, ['rule:x'])), { columns: true }) as Record<string, string>[]
+      const cell = rows[2]!['family']!
+      expect(cell).not.toMatch(/^[=+\-@\t\r\n]/)
+      expect(cell.replace(/^'(?=[=+\-@\t\r\n])/, '')).toBe(family)
+    }),
+  )
+  expect(harmless('12')).toBe('12')
+})
