@@ -1,0 +1,151 @@
+// Patterns as shown: the planted pair by its shortest set, in fives, never two nested sets that tell one person apart.
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import type { Item } from '../../../src/trends/outcome.ts'
+import type { PatternRow } from '../../../src/trends/outcome-log.ts'
+import { findPatterns, patternWeeks, recentWeeks } from '../../../src/trends/patterns/show-patterns.ts'
+import { weekPlus } from '../../../src/trends/week.ts'
+
+const now = '2026-W24'
+const rows = (count: number, weeksBack: number, items: readonly Item[]): PatternRow[] =>
+  Array.from({ length: count }, () => ({ week: weekPlus(now, -weeksBack), items }))
+
+test('box code together with four legs: nine of eleven recent checks, one of sixty-four before', () => {
+  const table = [
+    ...rows(9, 1, ['rule:box-code', 'rule:four-legs']),
+    ...rows(1, 2, ['rule:box-code']),
+    ...rows(1, 2, []),
+    ...rows(1, 20, ['rule:box-code', 'rule:four-legs']),
+    ...rows(8, 20, ['rule:box-code']),
+    ...rows(8, 20, ['rule:four-legs']),
+    ...rows(47, 20, []),
+  ]
+  // Eleven are "at least ten", nine "at least five", one is withheld; least growth so shown: 5/14 against 4/60. Four legs alone are a
+  // closed set of their own, as rare by chance, whose counts differ from the pair's by 0 and 8: both may be shown. The box code alone
+  // differs from the pair by 1 recent check: shown, it would tell of one person.
+  expect(findPatterns('harrow-30', table, now)).toEqual([
+    {
+      family: 'harrow-30',
+      items: ['rule:box-code', 'rule:four-legs'],
+      recent: 5,
+      recentOf: 10,
+      earlier: 0,
+      earlierOf: 60,
+      growth: 5,
+    },
+    {
+      family: 'harrow-30',
+      items: ['rule:four-legs'],
+      recent: 5,
+      recentOf: 10,
+      earlier: 5,
+      earlierOf: 60,
+      growth: 2,
+    },
+  ])
+})
+
+test('the self-made example: W with seven checks and A with W with six are not both shown', () => {
+  const letters = [
+    'AWR',
+    'AWR',
+    'AW',
+    'AWRC',
+    'AWR',
+    'BC',
+    'B',
+    'AWR',
+    'A',
+    'B',
+    'BC',
+    'A',
+    'B',
+    'AC',
+    'B',
+    'A',
+    'BR',
+    'A',
+    'B',
+    'AC',
+    'BW',
+    'A',
+    'B',
+    'BC',
+  ]
+  const table = letters.flatMap((row, i) =>
+    rows(
+      1,
+      i < 8 ? 1 : 20,
+      [...row].map((l): Item => `rule:${l.toLowerCase()}`),
+    ),
+  )
+  const shown = findPatterns('harrow-30', table, now, 10).map(p => p.items.join())
+  expect(shown).toContain('rule:a,rule:w')
+  expect(shown).not.toContain('rule:w')
+})
+
+test('five contributions of two epochs are not five people', () => {
+  const pair: Item[] = ['rule:box-code', 'rule:four-legs']
+  // Eight recent weeks that reach over the end of March: three before it, four after.
+  const over = '2026-W16'
+  const at = (week: string, count: number, items: readonly Item[]) =>
+    Array.from({ length: count }, () => ({ week, items }))
+  const table = (after: number) => [
+    ...at('2026-W12', 3, pair),
+    ...at('2026-W15', after, pair),
+    ...at('2025-W30', 60, []),
+  ]
+  expect(findPatterns('harrow-30', table(4), over)).toEqual([])
+  expect(findPatterns('harrow-30', table(5), over)).toHaveLength(1)
+})
+
+test('answers alone, and what became rarer, are no pattern', () => {
+  const answers = [...rows(12, 1, ['answer:wrap=blue']), ...rows(60, 20, ['answer:wrap=green'])]
+  expect(findPatterns('harrow-30', answers, now)).toEqual([])
+  const rarer = [...rows(12, 1, []), ...rows(60, 20, ['rule:four-legs'])]
+  expect(findPatterns('harrow-30', rarer, now)).toEqual([])
+})
+
+test('rows outside the weeks asked for change nothing', () => {
+  const table = [...rows(9, 1, ['rule:four-legs']), ...rows(60, 20, [])]
+  const { from } = patternWeeks(now)
+  const stray = [{ week: weekPlus(from, -1), items: ['rule:four-legs'] as Item[] }, ...rows(5, -1, ['rule:four-legs'])]
+  expect(findPatterns('harrow-30', [...stray, ...table], now)).toEqual(findPatterns('harrow-30', table, now))
+  expect(weekPlus(from, 60)).toBe(weekPlus(now, 1))
+})
+
+const someRows = fc.array(
+  fc.record({
+    back: fc.integer({ min: 0, max: 40 }),
+    times: fc.integer({ min: 1, max: 9 }),
+    items: fc.subarray<Item>(['rule:a', 'rule:b', 'rule:c', 'answer:legs=four', 'bought:market']),
+  }),
+  { minLength: 1, maxLength: 20 },
+)
+
+test('all numbers are fives, nested sets differ by nothing or five, and the order of rows changes nothing', () => {
+  let shown = 0
+  fc.assert(
+    fc.property(someRows, list => {
+      const table = list.flatMap(({ back, times, items }) => rows(times, back, items))
+      const patterns = findPatterns('harrow-30', table, now)
+      shown += patterns.length
+      expect(findPatterns('harrow-30', [...table].reverse(), now)).toEqual(patterns)
+      const recent = table.filter(row => row.week > weekPlus(now, -recentWeeks))
+      const truth = patterns.map(p => recent.filter(row => p.items.every(i => row.items.includes(i))).length)
+      for (const [i, a] of patterns.entries()) {
+        for (const n of [a.recent, a.recentOf, a.earlier, a.earlierOf]) expect(n % 5).toBe(0)
+        expect(a.recent).toBeGreaterThanOrEqual(5)
+        expect(truth[i]).toBeGreaterThanOrEqual(a.recent)
+        for (const [j, b] of patterns.entries()) {
+          if (i !== j && a.items.every(item => b.items.includes(item))) {
+            const difference = truth[i]! - truth[j]!
+            expect(difference === 0 || difference >= 5).toBe(true)
+          }
+        }
+      }
+    }),
+    { numRuns: 300 },
+  )
+  expect(shown).toBeGreaterThan(20)
+})
