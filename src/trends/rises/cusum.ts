@@ -13,7 +13,7 @@ export type Watch = {
   readonly threshold: number
 }
 
-/** Doubling, and a threshold with about one false alarm in seven years at one failure a week (`tests/bench/trends.ts`). */
+/** Doubling, and a threshold with about one false alarm in six years at one failure a week (`tests/bench/trends.ts`). */
 export const usualWatch: Watch = { kappa: 2, threshold: 4 }
 
 /**

@@ -2,7 +2,7 @@
 import betaCdf from '@stdlib/stats-base-dists-beta-cdf'
 import negativeBinomialQuantile from '@stdlib/stats-base-dists-negative-binomial-quantile'
 
-/** A spike is judged against 26 weeks that end three weeks back, at this level (Bayes row of the simulation in the benchmark). */
+/** A spike is judged against 26 weeks that end three weeks back, at this level (simulated in `tests/bench/trends.ts`). */
 export const spikeWeeks = 26
 export const spikeGap = 3
 export const spikeLevel = 0.005
