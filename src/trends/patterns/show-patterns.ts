@@ -88,8 +88,9 @@ function growthShown(n: Pick<ShownPattern, 'recent' | 'recentOf' | 'earlier' | '
 const nested = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>
   a.closure.every(item => b.closure.includes(item)) || b.closure.every(item => a.closure.includes(item))
 
+/** Apart in the recent checks, or they would name the same checks twice; and by no one to four in the earlier ones. */
 const farApart = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>
-  [a.recent - b.recent, a.earlier - b.earlier].every(d => d === 0 || Math.abs(d) >= fewest)
+  Math.abs(a.recent - b.recent) >= fewest && (a.earlier === b.earlier || Math.abs(a.earlier - b.earlier) >= fewest)
 
 /** Rows with all the items, week by week. */
 function perWeek(rows: readonly PatternRow[], having: readonly Item[]): Map<Week, number> {
