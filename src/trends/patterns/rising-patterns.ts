@@ -1,5 +1,5 @@
 // Patterns that rise: items that go together far more often in the recent checks than before.
-import { fisherGreater, leastAttainable, midPGreater, type TwoByTwo } from '../stats/two-by-two.ts'
+import { leastAttainable, type TwoByTwo, upperTail } from '../stats/two-by-two.ts'
 import { type Bits, countBoth, emptyBits, setBit } from './bitset.ts'
 import { closedSets } from './closed-sets.ts'
 import { frequentSets, tableOf } from './frequent-sets.ts'
@@ -58,7 +58,7 @@ export function minePatterns<I extends string>(
   const patterns = closed.map(set => {
     const recent = countBoth(set.rows, recentRows)
     const counts = { recent, recentAll, earlier: set.support - recent, earlierAll }
-    const p = fisherGreater(counts)
+    const { fisher: p, midP } = upperTail(counts)
     return {
       closure: name(set.closure),
       generators: set.generators.map(name),
@@ -66,7 +66,7 @@ export function minePatterns<I extends string>(
       earlier: counts.earlier,
       growth: growthOf(counts),
       p,
-      midP: midPGreater(counts),
+      midP,
       significant: p <= level / factor,
     }
   })

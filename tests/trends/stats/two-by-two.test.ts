@@ -59,3 +59,29 @@ test('no table reaches less than the least attainable, and the fullest table of 
     }),
   )
 })
+
+test('in large tables too the tail is the exact one, counted in whole numbers', () => {
+  const choose = (n: number, k: number): bigint => {
+    let c = 1n
+    for (let i = 1; i <= Math.min(k, n - k); i++) c = (c * BigInt(n - i + 1)) / BigInt(i)
+    return c
+  }
+  /** A quotient of whole numbers as a double. */
+  const quotient = (a: bigint, b: bigint): number => Number((a * 10n ** 60n) / b) / 1e60
+  for (const [recent, recentAll, earlier, earlierAll] of [
+    [40, 200, 60, 1800],
+    [25, 200, 120, 1800],
+    [3, 150, 200, 2500],
+    [150, 150, 10, 2850],
+    [0, 300, 90, 900],
+  ] as const) {
+    const support = recent + earlier
+    let exact = 0n
+    for (let k = recent; k <= Math.min(support, recentAll); k++)
+      exact += choose(recentAll, k) * choose(earlierAll, support - k)
+    const p = quotient(exact, choose(recentAll + earlierAll, support))
+    const found = fisherGreater({ recent, recentAll, earlier, earlierAll })
+    if (p > 1e-40) expect(relative(found, p)).toBeLessThan(1e-10)
+    else expect(found).toBeLessThan(1e-40)
+  }
+})
