@@ -15,11 +15,8 @@ export type CheckStore = {
   save(check: Check, expected: number, interaction: string): Promise<Saving>
   /** The checks a person holds that are neither closed nor expired, newest first. */
   heldBy(person: PersonId, now: number): Promise<Check[]>
-  /** Claims an interaction whose effect is not a change of a check; true for exactly one caller. */
-  claim(interaction: string, now: number): Promise<boolean>
-  /** Deletes checks past their expiry and claims older than a day; returns how many checks went. */
+  /** Whether `interaction` has opened a check of this person or was the last to change one. */
+  counted(person: PersonId, interaction: string): Promise<boolean>
+  /** Deletes checks past their expiry; returns how many went. */
   purge(now: number): Promise<number>
 }
-
-/** How long a claimed interaction is remembered: tokens live 15 minutes, and deliveries never repeat after a day. */
-export const claimLifetime = 24 * 3600_000

@@ -1,7 +1,7 @@
 // The check store over SQL: one statement a save, so that claim, compare-and-set and change are one or none.
 import type { CompiledQuery, Kysely } from 'kysely'
 import type { Check } from '../check/check.ts'
-import { type CheckStore, claimLifetime } from '../check/store.ts'
+import type { CheckStore } from '../check/store.ts'
 import type { CheckRow, Tables } from './tables.ts'
 
 export function openCheckStore(db: Kysely<Tables>): CheckStore {
@@ -57,20 +57,17 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore {
       return rows.map(row => fromBody(row.body))
     },
 
-    async claim(interaction, now) {
-      const done = await db
-        .insertInto('claims')
-        .values({ interaction, claimed_at: now })
-        .onConflict(conflict => conflict.column('interaction').doNothing())
+    async counted(person, interaction) {
+      const row = await db
+        .selectFrom('checks')
+        .select('id')
+        .where('holder', '=', person)
+        .where(where => where.or([where('opened_by', '=', interaction), where('changed_by', '=', interaction)]))
         .executeTakeFirst()
-      return done.numInsertedOrUpdatedRows === 1n
+      return row !== undefined
     },
 
     async purge(now) {
-      await db
-        .deleteFrom('claims')
-        .where('claimed_at', '<=', now - claimLifetime)
-        .execute()
       const gone = await db.deleteFrom('checks').where('expires_at', '<=', now).executeTakeFirst()
       return Number(gone.numDeletedRows)
     },

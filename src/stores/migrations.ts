@@ -22,12 +22,6 @@ const migrations: Record<string, Migration> = {
         .execute()
       await db.schema.createIndex('checks_by_holder').on('checks').columns(['holder', 'started_at']).execute()
       await db.schema.createIndex('checks_by_expiry').on('checks').column('expires_at').execute()
-      await db.schema
-        .createTable('claims')
-        .addColumn('interaction', 'text', column => column.primaryKey())
-        .addColumn('claimed_at', 'bigint', column => column.notNull())
-        .execute()
-      await db.schema.createIndex('claims_by_time').on('claims').column('claimed_at').execute()
     },
   },
   '0002-kept': {

@@ -16,10 +16,7 @@ export type CheckRow = {
   changed_by: string
 }
 
-/** An interaction whose effect lies outside a check's own row, once it has been counted. */
-export type ClaimRow = { interaction: string; claimed_at: number }
-
 /** What may expire or be made again: cool-downs, drafts, rendered pictures. `expires_at` null: never. */
 export type KeptRow = { key: string; value: string; expires_at: number | null }
 
-export type Tables = { checks: CheckRow; claims: ClaimRow; kept: KeptRow }
+export type Tables = { checks: CheckRow; kept: KeptRow }

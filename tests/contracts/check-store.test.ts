@@ -1,7 +1,7 @@
 // The check store's contract, held against every database the project can use.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
-import { type CheckStore, claimLifetime } from '../../src/check/store.ts'
+import type { CheckStore } from '../../src/check/store.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { databases, type Opened } from '../stores/databases.ts'
 
@@ -93,25 +93,22 @@ for (const kind of databases) {
         expect((await store.heldBy('g', now)).map(one => one.id)).toEqual(['g2', 'g1'])
       })
 
-      test('of one claim by many exactly one is told it is the first', async () => {
-        const others = [store, openCheckStore(await opened.again())]
-        const told = await Promise.all(
-          Array.from({ length: 20 }, (_, i) => (others[i % 2] as CheckStore).claim('j', now)),
-        )
-        expect(told.filter(first => first)).toHaveLength(1)
+      test('knows which interactions have counted, for their own person', async () => {
+        await store.create(check('i1', { holder: 'i' }), 'i-i0')
+        await store.save(check('i1', { holder: 'i', revision: 1 }), 0, 'i-i1')
+        expect(await store.counted('i', 'i-i0')).toBe(true)
+        expect(await store.counted('i', 'i-i1')).toBe(true)
+        expect(await store.counted('i', 'i-i2')).toBe(false)
+        expect(await store.counted('other', 'i-i1')).toBe(false)
       })
 
-      test('purges expired checks and old claims, and nothing else', async () => {
-        const later = now + claimLifetime
+      test('purges expired checks, and nothing else', async () => {
+        const later = now + 1000
         await store.create(check('h1', { expiresAt: later + 1 }), 'i-h1')
         await store.create(check('h2', { expiresAt: later }), 'i-h2')
-        await store.claim('old', now)
-        await store.claim('young', now + 1)
         expect(await store.purge(later)).toBeGreaterThan(0)
         expect(await store.load('h1')).toBeDefined()
         expect(await store.load('h2')).toBeUndefined()
-        expect(await store.claim('young', later)).toBe(false)
-        expect(await store.claim('old', later)).toBe(true)
       })
     },
   )

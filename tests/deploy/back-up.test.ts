@@ -6,6 +6,7 @@ import { join, resolve } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { backUp } from '../../deploy/back-up.ts'
+import type { Check } from '../../src/check/check.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
 
@@ -22,11 +23,29 @@ beforeEach(async () => {
 })
 afterEach(() => rm(folder, { recursive: true }))
 
+const check = (n: number): Check => ({
+  id: `c${n}`,
+  revision: 0,
+  server: null,
+  holder: 'p',
+  mode: 'full',
+  cells: 1,
+  family: null,
+  packs: [],
+  day: '2026-11-25',
+  answers: {},
+  trail: [],
+  consents: {},
+  phase: { is: 'paused' },
+  startedAt: 0,
+  expiresAt: 1e15,
+})
+
 describe('a back-up', () => {
-  test('opens as the bot opens it and knows every claim that was acknowledged before', async () => {
+  test('opens as the bot opens it and knows every check that was acknowledged before', async () => {
     const db = await openSqlite(join(data, 'cellwary.db'))
     const store = openCheckStore(db)
-    for (let n = 0; n < 50; n++) expect(await store.claim(`i${n}`, now)).toBe(true)
+    for (let n = 0; n < 50; n++) expect(await store.create(check(n), `i${n}`)).toBe('saved')
     const done = await backUp(data, into, now)
     expect(done).toEqual({ ok: true, file: join(into, 'cellwary-2026-11-25T102030Z.db') })
     await db.destroy()
@@ -36,8 +55,8 @@ describe('a back-up', () => {
     expect((await stat(join(into, 'cellwary-2026-11-25T102030Z.db'))).mode & 0o777).toBe(0o600)
     const again = await openSqlite(join(into, 'cellwary-2026-11-25T102030Z.db'))
     const kept = openCheckStore(again)
-    for (let n = 0; n < 50; n++) expect(await kept.claim(`i${n}`, now)).toBe(false)
-    expect(await kept.claim('later', now)).toBe(true)
+    for (let n = 0; n < 50; n++) expect((await kept.load(`c${n}`))?.check).toEqual(check(n))
+    expect(await kept.load('later')).toBeUndefined()
     await again.destroy()
   })
 

@@ -1,7 +1,7 @@
 // Interactions delivered twice, to one bot and to two, and a connection that drops: each step counts once.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { buttons, menus } from '../../src/practice/seen.ts'
-import { closeAll, idOf, pressed, startCheck } from './hands.ts'
+import { buttons, menus, text } from '../../src/practice/seen.ts'
+import { closeAll, idOf, messageOf, pressed, startCheck } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -22,6 +22,22 @@ describe('delivered twice', () => {
       expect((await room.desk.checks.load(check))?.check.revision).toBe(step)
     }
     expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    room.standIn.faults.deliverTwice(false)
+    await closeAll(wren())
+  })
+
+  test('commands too: one close closes one check, one resume resumes one, and the tenth start is no eleventh', async () => {
+    for (let i = 0; i < 9; i++) await startCheck(wren())
+    room.standIn.faults.deliverTwice(true)
+    expect(text(await startCheck(wren()))).not.toMatch(/checks open/)
+    await room.desk.lanes.idle()
+    const held = async () => (await room.desk.checks.heldBy(wren().id, Date.now())).length
+    expect(await held()).toBe(10)
+    await wren().run('check close')
+    // The second delivery is through once a later command has been answered.
+    await wren().run('check list')
+    expect(await held()).toBe(9)
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(/Check of/)
     room.standIn.faults.deliverTwice(false)
     await closeAll(wren())
   })

@@ -7,7 +7,7 @@ import { refuse, replyPrivately } from '../answer.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
-import { suggestChecks, whichCheck, whichOption } from './which-check.ts'
+import { countedAlready, suggestChecks, whichCheck, whichOption } from './which-check.ts'
 
 export const checkResume: Subcommand = {
   name: 'resume',
@@ -21,6 +21,7 @@ export const checkResume: Subcommand = {
   async run(desk, interaction) {
     const say = sayIn(interaction.locale)
     const found = await whichCheck(desk, interaction)
+    if (await countedAlready(desk, interaction)) return
     if (!found) return refuse(interaction, say, { code: 'no-such-check' })
     const program = desk.programs.programFor(found.family, found.day)
     if (!program) return refuse(interaction, say, { code: 'gone' })

@@ -7,6 +7,7 @@ import { cut } from '../show/parts.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
+import { countedAlready } from './which-check.ts'
 
 /** More open checks than this are a slip, or a nuisance. */
 export const mostOpen = 10
@@ -62,6 +63,7 @@ export const checkStart: Subcommand = {
     const program = desk.programs.programFor(family, new Date(now).toISOString().slice(0, 10))
     if (!program) return refuse(interaction, say, { code: 'unknown-family', name: cut(family ?? '', 60) })
     const open = await desk.checks.heldBy(interaction.user.id, now)
+    if (await countedAlready(desk, interaction)) return
     if (open.length >= mostOpen) return refuse(interaction, say, { code: 'too-many-open', count: open.length })
     const begun = start(
       program,

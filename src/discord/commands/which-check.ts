@@ -43,3 +43,11 @@ export async function whichCheck(desk: Desk, interaction: ChatInputCommandIntera
   const named = interaction.options.getString('which')
   return named === null ? open[0] : open.find(check => check.id === named)
 }
+
+/**
+ * Whether this command was delivered before and has counted. Asked after the person's checks were read: had the first delivery
+ * changed them before that, it is seen here; had it not, both are about the same check, and only one save goes through.
+ */
+export function countedAlready(desk: Desk, interaction: ChatInputCommandInteraction): Promise<boolean> {
+  return desk.checks.counted(interaction.user.id, interaction.id)
+}
