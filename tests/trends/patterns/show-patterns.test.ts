@@ -90,6 +90,17 @@ test('five contributions of two epochs are not five people', () => {
   expect(findPatterns('harrow-30', table(5), over)).toHaveLength(1)
 })
 
+test('growth is not claimed where few people, counted again every epoch, made the earlier number look like none', () => {
+  const four: Item[] = ['rule:four-legs']
+  // Four contributions in each of four epochs: never five people for sure, so withheld; but sixteen all the same.
+  const again = [16, 29, 42, 50].flatMap(back => rows(4, back, four))
+  const table = [...rows(30, 1, four), ...rows(10, 1, []), ...rows(80, 20, []), ...again]
+  const [pattern] = findPatterns('harrow-30', table, now)
+  expect(pattern).toMatchObject({ recent: 30, recentOf: 40, earlier: 0, growth: null })
+  const [fresh] = findPatterns('harrow-30', table.slice(0, -again.length), now)
+  expect(fresh).toMatchObject({ recent: 30, recentOf: 40, earlier: 0, growth: 13 })
+})
+
 test('answers alone, and what became rarer, are no pattern', () => {
   const answers = [...rows(12, 1, ['answer:wrap=blue']), ...rows(60, 20, ['answer:wrap=green'])]
   expect(findPatterns('harrow-30', answers, now)).toEqual([])

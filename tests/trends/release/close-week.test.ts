@@ -221,6 +221,29 @@ test('a week without checks repeats what was shown', () => {
   expect(closeAll([], 1)[0]!.release).toMatchObject({ checks: 0, families: [], judged: false })
 })
 
+/** A year of twenty checks a week, one or two of which fail; twelve in week 30. */
+const withRise = Array.from({ length: 52 }, (_, t) => weekPlus(first, t)).flatMap((week, t) => {
+  const failed = t === 30 ? 12 : 1 + (t % 2)
+  return [...checks(failed, week), ...checks(20 - failed, week, { verdict: 'open', fired: [] })]
+})
+
+test('a rise is told of for eight weeks, with the week it was noticed in', () => {
+  const frozen = closeAll(withRise, 40)
+  const told = frozen.flatMap((w, t) => (w.release.rises.some(r => r.rule === null) ? [t] : []))
+  expect(told).toEqual([30, 31, 32, 33, 34, 35, 36, 37])
+  expect(new Set(frozen.flatMap(w => w.release.rises.map(r => r.week)))).toEqual(new Set([weekPlus(first, 30)]))
+})
+
+test('counts of later weeks and of weeks long past change nothing', () => {
+  const before = closeAll(withRise, 30)[29]!.state
+  const stray = (week: Week) => Array.from({ length: 3000 }, (_, i) => ({ ...base, family: `later-${i}`, week }))
+  const counts = countOutcomes(withRise)
+  const plain = close(weekPlus(first, 30), before, counts)
+  expect(plain.release.rises.every(r => r.standsOut)).toBe(true)
+  for (const week of [weekPlus(first, 31), weekPlus(first, -40)])
+    expect(close(weekPlus(first, 30), before, [...counts, ...countOutcomes(stray(week))])).toEqual(plain)
+})
+
 test('a damaged count is refused and named', () => {
   const row = { week: '2026-W60', family: 'harrow-30', facet: 'all', value: '', reporters: 3 } as const
   for (const odd of [row, { ...row, week: first, reporters: 0 }, { ...row, week: first, reporters: 1.5 }])

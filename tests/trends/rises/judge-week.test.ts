@@ -65,6 +65,19 @@ test('a share that triples is a rise within four weeks, of the family and of the
   expect(rises.every(r => r.family === 'harrow-30' && r.standsOut)).toBe(true)
 })
 
+test('after a rise the watch starts again from nothing', () => {
+  const checks = new Array<number>(40).fill(20)
+  const judged = judgeAll(
+    countsOf(
+      checks,
+      checks.map((_, t) => (t === 30 ? 12 : 1)),
+    ),
+    40,
+  )
+  expect(judged.map(j => j.rises.length)).toEqual(checks.map((_, t) => (t === 30 ? 2 : 0)))
+  expect(judged[30]!.series).toEqual({})
+})
+
 test('nothing is judged before thirteen weeks of history', () => {
   const checks = new Array<number>(16).fill(20)
   const judged = judgeAll(countsOf(checks, checks), 16)
@@ -126,6 +139,8 @@ test('scatter: horse kicks are Poisson, the same deaths in clusters are not', ()
   expect(kicked.statistic).toBeCloseTo(199.3, 1)
   expect(kicked.p).toBeGreaterThan(0.4)
   expect(scatterOf(baselineFrom(kicks))).toEqual({ form: 'poisson' })
+  const gaps = [...kicks.map(x => ({ failed: x, checks: 1 })), ...new Array(50).fill({ failed: 0, checks: 0 })]
+  expect(dispersionOf({ ...baselineFrom(kicks), weeks: gaps })).toEqual(kicked)
   const clustered = [...kicks.slice(0, 174).fill(0), ...new Array<number>(26).fill(4)]
   expect(scatterOf(baselineFrom(clustered))).toEqual({ form: 'negative-binomial', spread: 0.3 })
 })
