@@ -21,10 +21,11 @@ const readers = [
 export async function installedPacks(folder: string | undefined, memory?: Memory): Promise<readonly Pack[]> {
   if (!memory) return readInstalledPacks(folder)
   const key = await hashOf(folder)
-  const known = (await memory.get(key)) as readonly Pack[] | undefined
+  // What cannot be remembered is read.
+  const known = (await memory.get(key).catch(() => undefined)) as readonly Pack[] | undefined
   if (known) return known
   const packs = await readInstalledPacks(folder)
-  await memory.set(key, packs)
+  await memory.set(key, packs).catch(() => undefined)
   return packs
 }
 

@@ -28,7 +28,7 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await installedPacks(config.rules, memory))
   const pictures = config.pictures
-    ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }))
+    ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
   const lanes = openLanes()
   const sweep = () =>
@@ -59,7 +59,7 @@ async function openDatabase({ database, data }: Config) {
 }
 
 /** The drawings are loaded when the first is asked for. */
-function openPictures(kept: PictureMemory): Pictures {
+function openPictures(kept: PictureMemory, log: Logger): Pictures {
   let opened: Promise<Pictures> | undefined
   return {
     async forQuestion(program, question, say) {
@@ -67,7 +67,11 @@ function openPictures(kept: PictureMemory): Pictures {
       opened ??= import('../discord/question-pictures.ts').then(({ openQuestionPictures }) =>
         openQuestionPictures(kept),
       )
-      return (await opened).forQuestion(program, question, say)
+      // A question without its picture is still a question.
+      return (await opened).forQuestion(program, question, say).catch(error => {
+        log.warn({ err: error, question: question.id }, 'no picture')
+        return undefined
+      })
     },
   }
 }

@@ -5,7 +5,7 @@
 // last: whatever an easier step can settle needs no risky one.
 import type { QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
-import { questionsOf, weigh } from '../engine/conditions.ts'
+import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
 import type { Care } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
@@ -28,13 +28,13 @@ export function nextOf(program: Program, check: Check): Next {
   const { hazards } = program
   const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
   if (urgent) return { is: 'ask', question: urgent.id, left }
-  const reach = levels.findIndex(level => [...hazards.keys()].some(id => waitsFor(program, check, id, level)))
+  const reach = levels.findIndex(level => wanted.some(question => question.care === level && hazards.has(question.id)))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
   const easy = wanted.find(question => within.includes(question.care))
   if (easy) return { is: 'ask', question: easy.id, left }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
-    if (!risky || check.consents[to] === false || (to === 'bench' && !benchIsOpen(program, check))) continue
+    if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue
     return check.consents[to] ? { is: 'ask', question: risky.id, left } : { is: 'consent', to, left }
   }
   return { is: 'done', settled: false }
@@ -42,19 +42,18 @@ export function nextOf(program: Program, check: Check): Next {
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)
 
-/** Whether a hazard question of this level has not been asked yet, though the check would ask it. */
-function waitsFor(program: Program, check: Check, id: QuestionId, level: Care): boolean {
-  const question = program.questions.get(id)
-  if (question?.care !== level || check.answers[id] !== undefined) return false
-  return check.mode === 'full' || question.quick
+/**
+ * Whether a risky step may be offered at all: never while a danger sign that an easier step shows is unknown, never for a cell
+ * that something speaks against. A load also waits for what a meter shows, and for a cell without a single sign.
+ */
+function mayRisk(program: Program, check: Check, to: Consent): boolean {
+  const easier: readonly Care[] = to === 'bench' ? ['look', 'handle', 'meter'] : ['look', 'handle']
+  const hazards = program.rules.filter(
+    rule =>
+      rule.kind === 'hazard' &&
+      (program.reads.get(rule.id) ?? []).every(id => easier.includes(program.questions.get(id)?.care ?? 'bench')),
+  )
+  if (!hazards.every(rule => weigh(rule.when, check.answers) === 'false')) return false
+  const { verdict, score } = judge(program, check.answers)
+  return (verdict === 'open' || verdict === 'nothing-found') && (to === 'unwrap' || score === 0)
 }
-
-/** A load is never offered for a suspect cell: every hazard must be ruled out for sure, and no sign may stand against it. */
-function benchIsOpen(program: Program, check: Check): boolean {
-  const answers = { ...program.given, ...check.answers }
-  const hazards = program.rules.filter(rule => rule.kind === 'hazard' && !readsBench(program, questionsOf(rule.when)))
-  return hazards.every(rule => weigh(rule.when, answers) === 'false') && judge(program, answers).score === 0
-}
-
-const readsBench = (program: Program, questions: readonly QuestionId[]): boolean =>
-  questions.some(id => program.questions.get(id)?.care === 'bench')

@@ -81,9 +81,11 @@ function answer(program: Program, check: Check, id: string, given: Answer): Step
   if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
   const refusal = misfit(program, id, given)
   if (refusal) return refuse(refusal)
-  const confirmed = phase.is === 'second-look' && sameAnswer(phase.answer, given)
-  if (!confirmed && decides(program, check.answers, id, given))
-    return settle(program, check, { is: 'second-look', question: id, answer: given })
+  const decisive = decides(program, check.answers, id, given)
+  // Whoever measures again reads another figure; it confirms the first if it means the same.
+  const confirmed =
+    phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
+  if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
   const trail = [...check.trail.filter(other => other !== id), id]
   return moveOn(program, { ...check, answers: { ...check.answers, [id]: given }, trail })
 }
@@ -115,7 +117,13 @@ function back(program: Program, check: Check): Stepping {
   const last = check.trail.at(-1)
   if (last === undefined) return refuse({ code: 'nothing-to-go-back-to' })
   const { [last]: _dropped, ...answers } = check.answers
-  return settle(program, { ...check, answers, trail: check.trail.slice(0, -1) }, { is: 'asking', question: last })
+  // What was declined after that answer is offered again.
+  const consents = Object.fromEntries(Object.entries(check.consents).filter(([, given]) => given))
+  return settle(
+    program,
+    { ...check, answers, consents, trail: check.trail.slice(0, -1) },
+    { is: 'asking', question: last },
+  )
 }
 
 function moveOn(program: Program, check: Check, by = 1): Stepping {

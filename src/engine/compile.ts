@@ -19,7 +19,7 @@ export type Program = {
   readonly rules: readonly Rule[]
   /** The questions each rule reads. */
   readonly reads: ReadonlyMap<RuleId, readonly QuestionId[]>
-  /** The rules the family's pack lists as enough for "nothing found"; none without a family. */
+  /** What must be met for "nothing found": the rules the family's pack lists, and every hazard; none without a family. */
   readonly enough: readonly Rule[]
   /** The questions that hazard rules read, with the most urgent thing one of them can mean. */
   readonly hazards: ReadonlyMap<QuestionId, Act>
@@ -29,7 +29,8 @@ export type Program = {
   readonly given: Answers
   /** The ways each question can be answered, as far as the rules tell them apart. */
   readonly states: ReadonlyMap<QuestionId, readonly State[]>
-  readonly sources: Pack['sources']
+  /** Sources by pack: two packs may use one name for different things. */
+  readonly sources: Readonly<Record<string, Pack['sources']>>
   readonly space: Space
   /** How each of `rules` weighs places in the space: 0 false, 1 unknown, 2 true. */
   readonly weighers: readonly ((places: Places) => number)[]
@@ -58,13 +59,18 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
   const rules = inScope.flatMap(pack =>
     pack.rules.filter(rule => !rule.families || rule.families.includes(family?.id ?? '')),
   )
+  const twice = repeated(inScope)
+  if (twice.length > 0) return { ok: false, problems: twice }
   const read = new Set(rules.flatMap(rule => questionsOf(rule.when)))
   const questions = inScope.flatMap(pack => pack.questions.filter(question => read.has(question.id)))
   const expired = new Set(
     rules.filter(rule => rule.validUntil !== undefined && rule.validUntil < today).map(rule => rule.id),
   )
   const counting = rules.filter((rule): rule is Counting => rule.kind !== 'no-bearing' && !expired.has(rule.id))
-  const enough = rules.filter(rule => family?.enough.includes(rule.id))
+  // Nothing is "nothing found" while a danger sign is unknown, whatever a pack lists.
+  const enough = family
+    ? rules.filter(rule => family.enough.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
+    : []
   const atoms = atomsByQuestion(rules.map(rule => rule.when))
   const states = new Map(questions.map(question => [question.id, statesOf(question, atoms.get(question.id) ?? [])]))
   const modelQuestions = questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] }))
@@ -85,13 +91,31 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
       expired,
       given: Object.fromEntries(Object.entries(family?.given ?? {}).map(([question, id]) => [question, option(id)])),
       states,
-      sources: Object.assign({}, ...inScope.map(pack => pack.sources)),
+      sources: Object.fromEntries(inScope.map(pack => [pack.id, pack.sources])),
       space,
       weighers: rules.map(rule => space.weigher(rule.when)),
       metWhenFalse: enough.map(rule => space.weigher(rule.when)),
       outlook: openOutlook(result.compiled),
     },
   }
+}
+
+/** Questions and rules that two installed packs define alike. */
+function repeated(packs: readonly Pack[]): PackProblem[] {
+  const find = (what: 'question' | 'rule', names: readonly string[]) =>
+    names.flatMap((name, i): PackProblem[] =>
+      names.indexOf(name) < i ? [{ code: 'duplicate', at: 'packs', what, name }] : [],
+    )
+  return [
+    ...find(
+      'question',
+      packs.flatMap(pack => pack.questions.map(one => one.id)),
+    ),
+    ...find(
+      'rule',
+      packs.flatMap(pack => pack.rules.map(one => one.id)),
+    ),
+  ]
 }
 
 function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Act> {

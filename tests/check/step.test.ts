@@ -49,15 +49,16 @@ describe('what is asked when', () => {
     const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
     expect(declined.phase).toEqual({ is: 'consent', to: 'bench' })
   })
-  test('a load is never offered while a hazard could not be told', () => {
-    const { check } = play(begin(), { smoke: option('no') })
-    const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
-    expect(declined.phase).toEqual({ is: 'done' })
+  test('neither lifting nor a load is offered while a hazard could not be told', () => {
+    expect(play(begin(), { smoke: option('no') }).check.phase).toEqual({ is: 'done' })
   })
   test('a load is never offered for a cell that has a sign against it', () => {
     const { check } = play(begin(), { ...safe, print: option('yes') })
     const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
     expect(declined.phase).toEqual({ is: 'done' })
+  })
+  test('lifting is not offered for a cell that is already doubtful', () => {
+    expect(play(begin(), { ...safe, mass: reading(30, 0.1) }).check.phase).toEqual({ is: 'done' })
   })
   test('a quick check asks only the quick questions, and can go on in full', () => {
     const { check, asks } = play(begin({ mode: 'quick' }), safe)
@@ -106,6 +107,25 @@ describe('a second look', () => {
     const unsure = say(say(atLegs(), option('four')), cantTell)
     expect(unsure.answers['legs']).toEqual(cantTell)
     expect(unsure.phase.is).not.toBe('done')
+  })
+  test('is confirmed by measuring again, though the figure is another', () => {
+    const heavy = lanternProgram('lamp')
+    let check = taken(start(heavy, opening, now))
+    while (asked(check) !== 'mass')
+      check = taken(
+        step(
+          heavy,
+          check,
+          { is: 'answer', question: asked(check), answer: safe[asked(check) as 'smoke'] ?? cantTell },
+          now,
+        ),
+      )
+    const first = taken(step(heavy, check, { is: 'answer', question: 'mass', answer: reading(8, 0.1) }, now))
+    expect(first.phase.is).toBe('second-look')
+    const other = taken(step(heavy, first, { is: 'answer', question: 'mass', answer: reading(8.3, 0.1) }, now))
+    expect(other.answers['mass']).toEqual(reading(8.3, 0.1))
+    const normal = taken(step(heavy, first, { is: 'answer', question: 'mass', answer: reading(45, 0.1) }, now))
+    expect(normal.phase.is).not.toBe('second-look')
   })
   test('can be left by going back to the question', () => {
     const back = taken(step(program, say(atLegs(), option('four')), { is: 'back' }, now))

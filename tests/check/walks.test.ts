@@ -84,7 +84,12 @@ test('invariants of every walk', () => {
           if (check.phase.is === 'asking') expect(check.trail).not.toContain(check.phase.question)
           if ('question' in check.phase) {
             const question = program.questions.get(check.phase.question)
-            if (question?.care === 'unwrap') expect(check.consents.unwrap).toBe(true)
+            if (question?.care === 'unwrap') {
+              expect(check.consents.unwrap).toBe(true)
+              for (const id of program.hazards.keys())
+                if (['look', 'handle'].includes(program.questions.get(id)?.care ?? ''))
+                  expect(check.answers[id]?.kind).not.toBe('cant-tell')
+            }
             if (question?.care === 'bench') {
               expect(check.consents.bench).toBe(true)
               const hazards = program.rules.filter(
@@ -99,7 +104,11 @@ test('invariants of every walk', () => {
             expect(['done', 'paused', 'closed']).toContain(check.phase.is)
           if (stepped.screen.kind === 'verdict') {
             const { judgement, explanation } = stepped.screen
-            if (judgement.verdict === 'nothing-found') expect(program.family).toBeDefined()
+            if (judgement.verdict === 'nothing-found') {
+              expect(program.family).toBeDefined()
+              for (const rule of program.rules)
+                if (rule.kind === 'hazard') expect(weigh(rule.when, check.answers)).toBe('false')
+            }
             expect(judgement.findings.filter(finding => finding.carries).length > 0).toBe(
               ['danger', 'ruled-out', 'doubtful'].includes(judgement.verdict),
             )

@@ -173,6 +173,19 @@ describe('lists that give way', () => {
   })
 })
 
+test('a cell to get away from: nothing asks for hands on it', async () => {
+  const program = longest('hazard', 1)
+  const all = Object.fromEntries(
+    [...program.questions.keys()].map(id => [id, { kind: 'option', option: 'bad' } as Answer]),
+  )
+  const words = textsOf(await showScreen(say, program, screenOf(program, finished(program, all)), noPictures)).join(
+    '\n',
+  )
+  expect(words).toContain(say('next.danger.get-away'))
+  expect(words).not.toMatch(/Tape over|container|ends taped/)
+  expect(words.indexOf(say('next.danger.get-away'))).toBeLessThan(words.indexOf(say('part.why')))
+})
+
 test('buttons carry the revision they were shown on', async () => {
   const program = longest('must', 1)
   const check = { ...finished(program, {}), revision: 7, id: 'abcdefgh' }

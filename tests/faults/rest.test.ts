@@ -153,7 +153,7 @@ test('503 for good: the step is stored, the failure is in the log with a referen
     })
     .reply(204)
   await click(check, 0)
-  expect(told).toMatch(/Nothing you did was lost.*reference: [0-9a-f]{8}/)
+  expect(told).toMatch(/\/check resume shows where you are.*reference: [0-9a-f]{8}/)
   expect(await revisionOf(check)).toBe(1)
   expect(log.at(-1)).toMatch(/"reference":"[0-9a-f]{8}"/)
   await close(check)

@@ -67,7 +67,7 @@ export function reportOf(program: Program, answers: Answers, say: Say) {
       carries: finding.carries,
       outOfDate: finding.outOfDate,
       reason: finding.rule.says,
-      source: finding.rule.source.map(id => ({ id, ...program.sources[id] })),
+      source: finding.rule.source.map(id => ({ id, ...program.sources[finding.rule.pack]?.[id] })),
       answers: answersRead(program, { ...program.given, ...answers }, finding),
       sentence: sayFinding(say, program, finding),
     })),

@@ -121,18 +121,21 @@ function sayChange(say: Say, program: Program, change: Change): string {
 }
 
 function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
-  const leave = judgement.findings.some(
-    ({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away',
-  )
-  const unsure = explanation.unchecked.filter(
-    one => one.why === 'cant-tell' && program.hazards.has(one.question),
-  ).length
+  const { findings, verdict } = judgement
+  const leave = findings.some(({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away')
+  if (leave) return leaving.map(key => say(key))
+  const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
+  const unsure = open.filter(one => one.why === 'cant-tell').length
+  const unseen = open.length - unsure
   return [
-    ...(leave ? [say('next.danger.get-away')] : []),
-    ...(unsure > 0 && judgement.verdict !== 'danger' ? [say('next.hazard-unsure', { count: unsure })] : []),
-    ...steps[judgement.verdict].map(key => say(key)),
+    ...(unsure > 0 && verdict !== 'danger' ? [say('next.hazard-unsure', { count: unsure })] : []),
+    ...(unseen > 0 && verdict !== 'danger' ? [say('next.hazard-unseen', { count: unseen })] : []),
+    ...steps[verdict].map(key => say(key)),
   ]
 }
+
+/** From a cell that smokes, leaks or swells one goes away: nothing may ask for hands on it. */
+const leaving: readonly Key[] = ['next.danger.get-away', 'next.danger.others', 'next.danger.after']
 
 const steps: Record<Verdict, readonly Key[]> = {
   danger: ['next.danger.isolate', 'next.dispose', 'next.keep'],

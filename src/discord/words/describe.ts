@@ -23,17 +23,15 @@ export function sayAnswer(say: Say, question: Question, answer: Answer): string 
 /** Three significant digits are all a person needs of a measured value. */
 const roundFor = (value: number): number => Number(value.toPrecision(4))
 
-/** A finding's sentence with where it comes from: published first, then what was worked out, then the trade, then memory. */
+/** A finding's sentence with where it comes from: the source its rule lists first, which is the one its figure rests on. */
 export function sayFinding(say: Say, program: Program, finding: Finding): string {
   const { says, source } = finding.rule
   if (finding.outOfDate) return say('finding.out-of-date', { says: bare(says) })
-  const sources = source.flatMap(id => program.sources[id] ?? [])
-  const best = kinds.flatMap(kind => sources.filter(one => one.kind === kind))[0]
-  return say(`finding.${best?.kind ?? 'memory'}`, { says: bare(says), source: nameOf(best) })
+  const [first] = source.flatMap(id => program.sources[finding.rule.pack]?.[id] ?? [])
+  return say(`finding.${first?.kind ?? 'memory'}`, { says: bare(says), source: nameOf(first) })
 }
 /** Who published it and when: what a source found stands in the pack, and in `--json`. */
 const nameOf = (source: Source | undefined): string => bare(source?.text.split(/[:;] /)[0] ?? '')
-const kinds: readonly Source['kind'][] = ['published', 'derived', 'common-practice', 'memory']
 const bare = (sentence: string): string => sentence.replace(/\.$/, '')
 
 /** The day until which a check is kept, as Discord shows it in the reader's own calendar. */

@@ -32,5 +32,5 @@ export const refusals = {
   'typed.out-of-range':
     '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.',
   'trouble.try-again':
-    'Something did not work on this side. Nothing you did was lost: please try again in a moment. If it keeps failing, tell a moderator this reference: {reference}.',
+    'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
 } as const

@@ -27,7 +27,7 @@ export const verdicts = {
   'part.asked-next': 'The next question that would tell most',
   'part.judged': 'Judged by {packs}',
   'finding.published': '{says} (published: {source})',
-  'finding.derived': '{says} (worked out from published figures)',
+  'finding.derived': '{says} (worked out; the figures are in the rule pack)',
   'finding.common-practice': '{says} (common practice, no source)',
   'finding.memory': '{says} (from memory, not verified)',
   'finding.out-of-date': '{says} (this figure is out of date and was not counted)',
@@ -44,8 +44,11 @@ export const verdicts = {
   'list.rest': '…and {count, number} more',
   'next.danger.get-away':
     'Move away from it. Only if it is safe to do so, get it away from anything that burns. With smoke, hiss or heat call your emergency number at once.',
+  'next.danger.others': 'Keep others away. Do not touch it, tape it, photograph it or carry it anywhere.',
+  'next.danger.after':
+    'Afterwards ask the fire service, or a recycler that takes damaged lithium cells, how to have it taken away.',
   'next.danger.isolate':
-    'Do not use, charge, test or carry it. Tape over both ends, keep it alone in a container that cannot burn, outside if you can, away from where people sleep.',
+    'Do not use, charge or test it, and do not carry it about. Tape over both ends and keep it alone in a container that cannot burn, best outside, away from where people sleep.',
   'next.keep':
     'Keep what proves the purchase: the listing, the order, your messages, photos of the wrap, both ends and the codes.',
   'next.seller':
@@ -55,6 +58,8 @@ export const verdicts = {
   'next.not-use': 'Do not use it.',
   'next.hazard-unsure':
     'You could not tell about {count, plural, one {# danger sign} other {# danger signs}}. Until you can, treat the cell as unsafe: do not use, charge or carry it.',
+  'next.hazard-unseen':
+    '{count, plural, one {# danger sign was} other {# danger signs were}} not looked for. Until it has been, treat the cell as unsafe: do not use, charge or carry it.',
   'next.until-sure': 'Do not use it until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, with photos of the wrap and both ends.',
