@@ -3,7 +3,7 @@ import chisquareCdf from '@stdlib/stats-base-dists-chisquare-cdf'
 import type { Baseline } from './baseline.ts'
 import type { Scatter } from './cusum.ts'
 
-/** The spread assumed once scatter is too wide for Poisson (`methods`: about 0.3 keeps false alarms rare). */
+/** The spread assumed once scatter is too wide for Poisson; keeps false alarms rare in the clustered weeks of `tests/bench/trends.ts`. */
 export const usualSpread = 0.3
 /** Scatter is called too wide when chance alone would make it so wide this rarely. */
 const level = 0.05
