@@ -1,7 +1,8 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
+import type { Logger } from 'pino'
 import { openBot } from '../discord/bot.ts'
 import { openLog } from '../discord/log.ts'
-import { readConfig } from './config.ts'
+import { type Config, readConfig } from './config.ts'
 import type { OpenedDesk } from './open-desk.ts'
 import { UnusablePacks } from './unusable-packs.ts'
 
@@ -37,28 +38,46 @@ export async function run(): Promise<void> {
     process.send?.('ready')
 
     let stopping = false
-    const stop = async () => {
+    const stop = async (code: number) => {
       if (stopping) return
       stopping = true
       await bot.close()
       await close()
       await practice?.close()
-      process.exit(0)
+      process.exit(code)
     }
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(0))
     const { compileAll } = await import('./compile-all.ts')
-    await compileAll(desk.programs, new Date().toISOString().slice(0, 10))
+    await compileAll(desk.programs, new Date().toISOString().slice(0, 10)).catch(error => {
+      tell(error, config, log)
+      return stop(1)
+    })
   } catch (error) {
-    if (error instanceof UnusablePacks) for (const sentence of error.sentences) console.error(sentence)
-    else if (error instanceof Error && 'code' in error && error.code === 'TokenInvalid')
-      console.error(
-        'Discord refused the token. Put a valid bot token into DISCORD_TOKEN, or leave it out to open the practice room.',
-      )
-    else if (error instanceof Error && 'code' in error && error.code === 'EADDRINUSE')
-      console.error(
-        `Port ${config.port} is taken. Stop what uses it, or set CELLWARY_PORT to another one (0 takes any).`,
-      )
-    else log.fatal({ err: error }, 'could not start')
+    tell(error, config, log)
     process.exit(1)
   }
+}
+
+/** One sentence for what the operator can mend; the log for the rest. */
+function tell(error: unknown, config: Config, log: Logger): void {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined
+  if (error instanceof UnusablePacks) for (const sentence of error.sentences) console.error(sentence)
+  else if (code === 'TokenInvalid')
+    console.error(
+      'Discord refused the token. Put a valid bot token into DISCORD_TOKEN, or leave it out to open the practice room.',
+    )
+  else if (code === 'EADDRINUSE')
+    console.error(`Port ${config.port} is taken. Stop what uses it, or set CELLWARY_PORT to another one (0 takes any).`)
+  else if ((code === 'ENOENT' || code === 'ENOTDIR' || code === 'EACCES') && config.rules !== undefined)
+    console.error(
+      `CELLWARY_RULES: ${config.rules} cannot be read (${code}). Correct the path or its rights, or leave it out.`,
+    )
+  else if (
+    config.database !== undefined &&
+    (code === 'ECONNREFUSED' || code === 'ENOTFOUND' || code === '28P01' || code === '3D000')
+  )
+    console.error(
+      `DATABASE_URL: the database does not answer or does not let the bot in (${code}). Correct the address, the name or the password.`,
+    )
+  else log.fatal({ err: error }, 'could not start')
 }

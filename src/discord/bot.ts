@@ -34,12 +34,12 @@ export async function openBot(
     import('./commands/manifest.ts'),
     import('./words/say.ts'),
   ])
+  client.on(Events.Error, error => void loading.then(([desk]) => desk.log.error({ err: error }, 'client')))
   client.on(Events.InteractionCreate, interaction => {
     const work = loading.then(([desk, { route }]) => route(desk, interaction)).finally(() => running.delete(work))
     running.add(work)
   })
   const [, [desk, , { commands }, { sayIn }]] = await Promise.all([login, loading, ready])
-  client.on(Events.Error, error => desk.log.error({ err: error }, 'client'))
   client.on(Events.ShardResume, shard => desk.log.info({ shard }, 'resumed'))
   client.rest.on('invalidRequestWarning', data => desk.log.warn(data, 'many refused requests'))
   const say = sayIn('en')

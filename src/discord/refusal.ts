@@ -1,5 +1,6 @@
 // Refusals of the Discord room: the member's doing, as a code with its context, said in one sentence.
 import type { CheckRefusal } from '../check/refusals.ts'
+import { plain } from './words/plain.ts'
 import type { Say, Values } from './words/say.ts'
 
 export type Refusal =
@@ -9,6 +10,10 @@ export type Refusal =
   | { readonly code: 'unknown-family'; readonly name: string }
 
 export function sayRefusal(say: Say, refusal: Refusal): string {
-  const { code, ...values } = refusal
-  return say(`refusal.${code}`, values as Values)
+  const { code, ...context } = refusal
+  const values = Object.entries(context).map(([key, value]) => [
+    key,
+    typeof value === 'string' && key !== 'unit' ? plain(value) : value,
+  ])
+  return say(`refusal.${code}`, Object.fromEntries(values) as Values)
 }

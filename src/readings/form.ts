@@ -13,10 +13,10 @@ export type FormField = {
   /** Read off a label: exact as printed, no instrument. */
   readonly printed: boolean
   /** Used when the field is left empty; the field may then be. Canonical unit. */
-  readonly otherwise?: number
+  readonly otherwise?: { readonly value: number; readonly u: number }
 }
 
-const printed = (id: FormField['id'], quantity: Quantity, otherwise?: number): FormField => ({
+const printed = (id: FormField['id'], quantity: Quantity, otherwise?: FormField['otherwise']): FormField => ({
   id,
   quantity,
   printed: true,
@@ -24,8 +24,11 @@ const printed = (id: FormField['id'], quantity: Quantity, otherwise?: number): F
 })
 const measured = (id: FormField['id'], quantity: Quantity): FormField => ({ id, quantity, printed: false })
 
-/** The usual nominal voltage of nickel and cobalt cells (3.6 to 3.7 V); a label that says otherwise is typed in. */
-const usualNominal = 3.6
+/**
+ * The nominal voltage of nickel and cobalt cells is 3.6 to 3.7 V, of iron phosphate 3.2 V: where none is typed in, 3.6 V is taken
+ * as good to a half-width of 0.4 V, so that an iron phosphate cell is not accused by an assumption.
+ */
+const usualNominal = { value: 3.6, u: 0.4 / Math.sqrt(3) }
 
 /** The fields a form shows, at most four, so that an instrument's menu fits beside them in one of Discord's forms. */
 export function fieldsOf(quantity: FormQuantity): readonly FormField[] {
@@ -79,7 +82,7 @@ export function readForm(
   const refusals: { field: FormField['id']; refusal: TypedRefusal }[] = []
   for (const field of fieldsOf(quantity)) {
     const text = typed[field.id] ?? ''
-    if (text.trim() === '' && field.otherwise !== undefined) values[field.id] = { value: field.otherwise, u: 0 }
+    if (text.trim() === '' && field.otherwise !== undefined) values[field.id] = field.otherwise
     else {
       const read = readTyped(text, field.quantity, locale)
       if (!read.ok) refusals.push({ field: field.id, refusal: read.refusal })
@@ -94,7 +97,8 @@ export function readForm(
   return { ok: true, ...combine(quantity, values) }
 }
 
-function uncertainty(quantity: Quantity, value: number, instrument: Instrument | undefined): number {
+/** The standard uncertainty of a measured value; without an instrument, the widest of those that measure it. */
+export function uncertainty(quantity: Quantity, value: number, instrument: Instrument | undefined): number {
   if (instrument) return standardUncertainty(quantity, value, instrument)
   const all = instrumentsFor(quantity).map(kind => standardUncertainty(quantity, value, { kind }))
   return Math.max(0, ...all)
@@ -104,7 +108,11 @@ type Values = Partial<Record<FormField['id'], { value: number; u: number }>>
 
 function combine(quantity: FormQuantity, values: Values): { value: number; u: number } {
   const of = (id: FormField['id']) => values[id] ?? { value: Number.NaN, u: 0 }
-  const energy = { capacity_mAh: of('capacity').value, nominalV: of('nominal-voltage').value }
+  const energy = {
+    capacity_mAh: of('capacity').value,
+    nominalV: of('nominal-voltage').value,
+    uNominalV: of('nominal-voltage').u,
+  }
   if (quantity === 'energy-per-volume') {
     const [diameter, length] = [of('diameter'), of('length')]
     return claimedEnergyDensity({

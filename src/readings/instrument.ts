@@ -5,6 +5,8 @@ export type MenuInstrument =
   | 'kitchen-scale'
   | 'tenth-gram-scale'
   | 'calliper'
+  | 'ruler'
+  | 'thermometer'
   | 'basic-multimeter'
   | 'four-wire-meter'
   | 'hobby-load'
@@ -32,6 +34,8 @@ export const menu: Record<MenuInstrument, Partial<Record<Quantity, Accuracy>>> =
   'kitchen-scale': { mass: { percent: 1, fixed: 1.5 } },
   'tenth-gram-scale': { mass: { percent: 0.2, fixed: 0.2 } },
   calliper: { diameter: { percent: 0, fixed: 0.1 }, length: { percent: 0, fixed: 0.2 } },
+  ruler: { diameter: { percent: 0, fixed: 1 }, length: { percent: 0, fixed: 1 } },
+  thermometer: { temperature: { percent: 0, fixed: 2 } },
   'basic-multimeter': {
     voltage: { percent: 0.5, fixed: 0.02 },
     current: { percent: 2, fixed: 0.03 },

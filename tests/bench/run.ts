@@ -1,11 +1,15 @@
 // npm run bench: runs the benchmarks named on the command line (all of them without one); exit code 1 if a ratio is missed.
 import { benchClicks } from './clicks.ts'
 import { benchJudging } from './judging.ts'
+import { benchReadings } from './readings.ts'
 import { type Line, printTable } from './table.ts'
+import { benchTrends } from './trends.ts'
 
 const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   judging: { title: 'Judging', run: benchJudging },
   clicks: { title: 'Clicks and start', run: benchClicks },
+  readings: { title: 'Reading logs', run: benchReadings },
+  trends: { title: 'Trends', run: benchTrends },
 }
 
 const wanted = process.argv.slice(2)

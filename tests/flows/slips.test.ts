@@ -125,7 +125,9 @@ describe('slips: one clear sentence, nothing changed', () => {
   })
 
   test('a family that is not there, and a check that is not theirs', async () => {
-    expect(text(await startCheck(wren(), { family: 'no-such' }))).toMatch(/no family “no-such”/)
+    expect(text(await startCheck(wren(), { family: '[cheap](https://x.example) **@everyone**' }))).toMatch(
+      /no family “\\\[cheap\\\]\\\(https\\:.*\\\*\\\*\\@everyone/,
+    )
     await startCheck(ilse())
     const [theirs] = await ilse().suggest('check resume', { name: 'which', value: '' })
     expect(text(messageOf(await wren().run('check resume', { which: String(theirs?.value) })))).toMatch(

@@ -4,12 +4,11 @@ import { sayProblem } from '../../discord/words/problem-words.ts'
 import type { Say } from '../../discord/words/say.ts'
 import { sayTypedRefusal } from '../../discord/words/typed-words.ts'
 import type { Answer, Answers } from '../../engine/answers.ts'
-import { readAnswer } from '../../engine/cases.ts'
+import { type RawAnswer, readAnswer } from '../../engine/cases.ts'
 import type { Program } from '../../engine/compile.ts'
 import type { Question } from '../../engine/pack/pack.ts'
-import type { PackProblem } from '../../engine/pack/problems.ts'
 import { shapeProblems } from '../../engine/pack/read-pack.ts'
-import { type FormQuantity, fieldsOf, readForm } from '../../readings/form.ts'
+import { type FormQuantity, fieldsOf, readForm, uncertainty } from '../../readings/form.ts'
 import { type MenuInstrument, menu } from '../../readings/instrument.ts'
 import { parseYaml } from '../read-yaml.ts'
 
@@ -19,7 +18,7 @@ const answer = z.union([
   z.strictObject({
     reading: z.union([z.number(), z.nan(), z.literal([Infinity, -Infinity])]),
     unit: z.string().optional(),
-    u: z.number().nonnegative().default(0),
+    u: z.number().nonnegative().optional(),
   }),
   z.strictObject({
     typed: z.union([z.string(), z.record(z.string(), z.string())]),
@@ -67,7 +66,7 @@ function readOne(question: Question, value: WrittenAnswer, at: string, say: Say)
     (typeof value === 'object' && 'reading' in value)
   ) {
     const plain = typeof value === 'object' && 'typed' in value ? String(value.typed) : value
-    const read: Answer | PackProblem = readAnswer(question, plain as Parameters<typeof readAnswer>[1], at)
+    const read = readAnswer(question, withUncertainty(question, plain), at)
     return 'kind' in read ? read : sayProblem(say, read)
   }
   const { quantity, least, most, unit } = question.answer
@@ -80,4 +79,13 @@ function readOne(question: Question, value: WrittenAnswer, at: string, say: Say)
   return 'kind' in problem
     ? problem
     : sayProblem(say, { code: 'out-of-range', at, name: question.id, value: read.value, least, most, unit })
+}
+
+/** A measured value that names neither uncertainty nor instrument is taken with the widest one, never as exact. */
+function withUncertainty(question: Question, value: Exclude<WrittenAnswer, { typed: unknown }>): RawAnswer {
+  if (typeof value === 'string' || value.u !== undefined) return value as RawAnswer
+  const quantity = question.answer.kind === 'reading' ? (question.answer.quantity as FormQuantity) : undefined
+  const [field] = quantity === undefined ? [] : fieldsOf(quantity)
+  const measured = field !== undefined && field.id === 'value' && !field.printed
+  return { ...value, u: measured ? uncertainty(field.quantity, value.reading, undefined) : 0 }
 }

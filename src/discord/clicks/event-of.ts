@@ -9,7 +9,7 @@ import type { MenuInstrument } from '../../readings/instrument.ts'
 import type { Clicked } from '../answer.ts'
 import type { Act } from '../id-codec.ts'
 import { sayRefusal } from '../refusal.ts'
-import { instrumentField } from '../show/reading-form.ts'
+import { instrumentField, otherInstrument } from '../show/reading-form.ts'
 import type { Say } from '../words/say.ts'
 import { sayTypedRefusal } from '../words/typed-words.ts'
 
@@ -50,7 +50,8 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program):
   const [kind] = interaction.fields.fields.has(instrumentField)
     ? interaction.fields.getStringSelectValues(instrumentField)
     : []
-  const read = readForm(quantity, typed, kind === undefined ? undefined : { kind: kind as MenuInstrument }, say.locale)
+  const known = kind !== undefined && kind !== otherInstrument
+  const read = readForm(quantity, typed, known ? { kind: kind as MenuInstrument } : undefined, say.locale)
   if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
   const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
   return { ok: true, event: { is: 'answer', question: id, answer } }

@@ -9,6 +9,8 @@ import type { Say } from '../words/say.ts'
 import { cut } from './parts.ts'
 
 export const instrumentField = 'instrument'
+/** Not one of the menu: the value is then taken with the widest uncertainty of the menu. */
+export const otherInstrument = 'other' as const
 
 /** What a person might type, per quantity; units are written as the trade writes them in every language. */
 const examples: Record<Quantity, string> = {
@@ -60,7 +62,10 @@ export function showReadingForm(
                 type: ComponentType.StringSelect as const,
                 custom_id: instrumentField,
                 required: true,
-                options: instruments.map(kind => ({ value: kind, label: cut(say(`instrument.${kind}`), 100) })),
+                options: [...instruments, otherInstrument].map(kind => ({
+                  value: kind,
+                  label: cut(say(`instrument.${kind}`), 100),
+                })),
               },
             },
           ]),

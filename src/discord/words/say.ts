@@ -5,7 +5,7 @@ import { english } from './en/english.ts'
 export type Key = keyof typeof english
 export type Values = Readonly<Record<string, string | number>>
 export type Catalogue = Readonly<Record<Key, string>>
-/** Says a key in one language. Values are put in as plain text: nothing in them is read as a message or as markup. */
+/** Says a key in one language. Values are put in as they are and never read as a message; what comes from people goes through `plain` first. */
 export type Say = ((key: Key, values?: Values) => string) & { readonly locale: string }
 
 const catalogues: Readonly<Record<string, Partial<Catalogue>>> = { en: english }

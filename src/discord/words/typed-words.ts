@@ -1,6 +1,7 @@
 // Says what was wrong with a typed reading, naming the field, in one sentence that says what to type instead.
 import type { FormField } from '../../readings/form.ts'
 import type { TypedRefusal } from '../../readings/read-typed.ts'
+import { plain } from './plain.ts'
 import type { Say, Values } from './say.ts'
 
 export function sayTypedRefusal(
@@ -9,7 +10,8 @@ export function sayTypedRefusal(
 ): string {
   const values: Record<string, string | number> = { field: say(`form.${field}`) }
   for (const [key, value] of Object.entries(refusal))
-    if (typeof value === 'string' || typeof value === 'number') values[key] = value
+    if (typeof value === 'number') values[key] = value
+    else if (typeof value === 'string') values[key] = key === 'unit' && 'value' in refusal ? value : plain(value)
   const list = new Intl.ListFormat(say.locale, { type: 'disjunction' })
   if ('accepted' in refusal) values['accepted'] = list.format(refusal.accepted)
   if (refusal.code === 'ambiguous')

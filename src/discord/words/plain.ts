@@ -1,0 +1,4 @@
+// Text from people and packs' names, shown as text: nothing in it becomes a mention, a link, a heading or bold.
+
+/** Escapes every character that Discord's markup, mentions, timestamps or command links begin with. */
+export const plain = (text: string): string => text.replace(/[\\`*_~|<>[\]()#@:-]/g, '\\$&')
