@@ -21,10 +21,10 @@ type Kind = keyof typeof bots
 const perSecond = 100
 const seconds = 8
 const rounds = 3
-/** Enough people, new ones each round, that no check is clicked again before its last click was answered. */
-const peopleOf = (round: number) =>
+/** Enough people, new ones each round and bot, that no check is clicked again before its last click was answered. */
+const peopleOf = (round: number, kind: Kind) =>
   Array.from({ length: 12 }, (_, i) => ({
-    id: `9000000000000${500 + round * 20 + i}00`,
+    id: `9000000000000${500 + round * 20 + i}${kind === 'drawn' ? '01' : '00'}`,
     name: `P${i}`,
     locale: 'en-GB',
     roles: [],
@@ -96,7 +96,7 @@ export async function benchClicks(): Promise<Line[]> {
   for (let round = 0; round <= rounds; round++)
     for (const kind of ['bare', 'ours', 'drawn'] as const) {
       // Validation is the same work for both and not the bot's; it is tested elsewhere.
-      const people = peopleOf(round)
+      const people = peopleOf(round, kind)
       const standIn = await openStandIn({ scenario: { ...demoServer, people }, validate: false })
       const bot = await open(kind, standIn, data)
       if (round > 0) {
