@@ -18,17 +18,21 @@ const bots = {
 }
 type Kind = keyof typeof bots
 
+const kinds = ['bare', 'ours', 'drawn'] as const
 const perSecond = 100
-const seconds = 8
-const rounds = 3
-/** Enough people, new ones each round and bot, that no check is clicked again before its last click was answered. */
-const peopleOf = (round: number, kind: Kind) =>
-  Array.from({ length: 12 }, (_, i) => ({
-    id: `9000000000000${500 + round * 20 + i}${kind === 'drawn' ? '01' : '00'}`,
-    name: `P${i}`,
-    locale: 'en-GB',
-    roles: [],
-  }))
+/** Slices of one second each, in turns among the bots; the first ones warm them up. */
+const slices = 14
+const warmUp = 4
+const startRounds = 5
+/** Enough people with eight checks each that no check is clicked again before its last click was answered. */
+const people = Array.from({ length: 12 }, (_, i) => ({
+  id: `9000000000000005${String(i).padStart(2, '0')}`,
+  name: `P${i}`,
+  locale: 'en-GB',
+  roles: [],
+}))
+/** Validation is the same work for all and not the bot's; it is tested elsewhere. */
+const room = () => openStandIn({ scenario: { ...demoServer, people }, validate: false })
 
 async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ startedMs: number; stop(): Promise<void> }> {
   const begun = performance.now()
@@ -56,21 +60,27 @@ async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ start
   }
 }
 
-/** Presses one button a hundredth of a second, whether the last was answered or not, and times each answer. */
-async function clicks(standIn: StandIn, people: readonly { readonly id: string }[]): Promise<number[]> {
-  const lanes: { person: string; message: SeenMessage; last: Promise<void> }[] = []
+type Lane = { readonly person: string; message: SeenMessage; last: Promise<void> }
+
+async function openLanes(standIn: StandIn): Promise<Lane[]> {
+  const lanes: Lane[] = []
   for (const { id } of people)
     for (let i = 0; i < 8; i++) {
       const reply = await standIn.as(id).run('check start')
       if (reply.kind !== 'message') throw new Error(`no message but ${reply.kind}`)
       lanes.push({ person: id, message: reply.message, last: Promise.resolve() })
     }
+  return lanes
+}
+
+/** Presses a button every hundredth of a second for a second, whether the last was answered or not; times each answer. */
+async function slice(standIn: StandIn, lanes: readonly Lane[], from: number): Promise<number[]> {
   const times: number[] = []
   const begun = performance.now()
-  for (let i = 0; i < perSecond * seconds; i++) {
+  for (let i = 0; i < perSecond; i++) {
     const due = begun + (i * 1000) / perSecond
     if (due > performance.now()) await after(due - performance.now())
-    const lane = lanes[i % lanes.length]
+    const lane = lanes[(from + i) % lanes.length]
     const id = lane && buttons(lane.message).find(one => one.customId?.includes('.unsure'))?.customId
     if (!lane || !id) continue
     const sent = performance.now()
@@ -87,26 +97,47 @@ async function clicks(standIn: StandIn, people: readonly { readonly id: string }
   return times
 }
 
-export async function benchClicks(): Promise<Line[]> {
+/** All bots run at once, each in its own room, and are clicked in turns, so that the machine's moods meet them alike. */
+async function measureClicks(data: string): Promise<Record<Kind, number[]>> {
+  const rooms = []
+  for (const kind of kinds) {
+    const standIn = await room()
+    const bot = await open(kind, standIn, join(data, kind))
+    rooms.push({ kind, standIn, bot, lanes: await openLanes(standIn) })
+  }
   const times: Record<Kind, number[]> = { ours: [], bare: [], drawn: [] }
-  const starts: Record<Kind, number[]> = { ours: [], bare: [], drawn: [] }
-  const data = await mkdtemp(join(tmpdir(), 'cellwary-bench-'))
+  for (let turn = 0; turn < slices; turn++)
+    for (const { kind, standIn, lanes } of rooms) {
+      const found = await slice(standIn, lanes, turn * perSecond)
+      if (turn >= warmUp) times[kind].push(...found)
+    }
+  for (const { bot, standIn } of rooms) {
+    await bot.stop()
+    await standIn.close()
+  }
+  return times
+}
+
+async function measureStarts(data: string): Promise<{ first: number; starts: Record<'ours' | 'bare', number[]> }> {
+  const starts: Record<'ours' | 'bare', number[]> = { ours: [], bare: [] }
   let first = 0
-  // Round 0 is a first start on a new machine: it fills our caches, is reported beside the others, and measures no clicks.
-  for (let round = 0; round <= rounds; round++)
-    for (const kind of ['bare', 'ours', 'drawn'] as const) {
-      // Validation is the same work for both and not the bot's; it is tested elsewhere.
-      const people = peopleOf(round, kind)
-      const standIn = await openStandIn({ scenario: { ...demoServer, people }, validate: false })
-      const bot = await open(kind, standIn, data)
-      if (round > 0) {
-        starts[kind].push(bot.startedMs)
-        // The first two seconds of each process warm it up.
-        times[kind].push(...(await clicks(standIn, people)).slice(2 * perSecond))
-      } else if (kind === 'ours') first = bot.startedMs
+  // Round 0 is a first start on a new machine: it fills our caches and is reported beside the others.
+  for (let round = 0; round <= startRounds; round++)
+    for (const kind of ['bare', 'ours'] as const) {
+      const standIn = await room()
+      const bot = await open(kind, standIn, join(data, 'starts'))
+      if (round > 0) starts[kind].push(bot.startedMs)
+      else if (kind === 'ours') first = bot.startedMs
       await bot.stop()
       await standIn.close()
     }
+  return { first, starts }
+}
+
+export async function benchClicks(): Promise<Line[]> {
+  const data = await mkdtemp(join(tmpdir(), 'cellwary-bench-'))
+  const times = await measureClicks(data)
+  const { first, starts } = await measureStarts(data)
   await rm(data, { recursive: true, force: true })
   const line = (what: string, q: number, atMost: number): Line => {
     const [ours, bare] = [quantile(times.ours, q), quantile(times.bare, q)]
