@@ -11,6 +11,7 @@ import { openPrograms } from '../engine/programs.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
+import { rememberChecks } from '../stores/remembering-checks.ts'
 import type { Config } from './config.ts'
 import { installedPacks } from './installed-packs.ts'
 
@@ -23,7 +24,7 @@ const rememberedFor = 90 * 24 * 3600_000
 export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk> {
   const now = Date.now
   const db = await openDatabase(config)
-  const checks = openCheckStore(db)
+  const checks = rememberChecks(openCheckStore(db))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await installedPacks(config.rules, memory))

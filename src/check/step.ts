@@ -92,6 +92,7 @@ function answer(program: Program, check: Check, id: string, given: Answer): Step
 
 /** Whether this answer is what rules the cell out. A hazard needs no second look: it ends the check at once. */
 function decides(program: Program, before: Answers, id: string, given: Answer): boolean {
+  if (given.kind === 'cant-tell') return false
   const verdictOn = (answers: Answers) => verdictAt(program, placesOf(program, answers))
   return verdictOn({ ...before, [id]: given }) === 'ruled-out' && verdictOn(before) !== 'ruled-out'
 }

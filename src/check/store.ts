@@ -10,7 +10,8 @@ export type Stored = { readonly check: Check; readonly changedBy: string }
 export type CheckStore = {
   /** Stores a new check, unless `interaction` has opened one already. */
   create(check: Check, interaction: string): Promise<'saved' | 'seen'>
-  load(id: CheckId): Promise<Stored | undefined>
+  /** The check as it stands; one that is known to stand at `expected` may come from memory, since a save compares again. */
+  load(id: CheckId, expected?: number): Promise<Stored | undefined>
   /** Stores `check` if the stored revision is still `expected` and `interaction` has not changed it before. */
   save(check: Check, expected: number, interaction: string): Promise<Saving>
   /** The checks a person holds that are neither closed nor expired, newest first. */

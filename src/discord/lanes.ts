@@ -10,17 +10,24 @@ export type Lanes = {
   idle(): Promise<void>
 }
 
+/** How many emptied lanes are kept for the next check that needs one. */
+const spares = 20
+
 export function openLanes(backgroundPlaces = 2): Lanes {
   const lanes = new Map<string, PQueue>()
+  const spare: PQueue[] = []
   const background = new PQueue({ concurrency: backgroundPlaces })
   return {
     async inLane(key, task) {
-      const lane = lanes.get(key) ?? new PQueue({ concurrency: 1 })
+      const lane = lanes.get(key) ?? spare.pop() ?? new PQueue({ concurrency: 1 })
       lanes.set(key, lane)
       try {
         return await lane.add(task)
       } finally {
-        if (lane.size === 0 && lane.pending === 0 && lanes.get(key) === lane) lanes.delete(key)
+        if (lane.size === 0 && lane.pending === 0 && lanes.get(key) === lane) {
+          lanes.delete(key)
+          if (spare.length < spares) spare.push(lane)
+        }
       }
     },
     inBackground: task => background.add(task),

@@ -45,7 +45,7 @@ async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ start
       CELLWARY_LOG: 'warn',
       CELLWARY_PICTURES: kind === 'drawn' ? 'on' : 'off',
     },
-    execArgv: [],
+    execArgv: kind === 'bare' ? [] : ['--min-semi-space-size=16'],
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   })
   await once(child, 'message')

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
 import type { CheckStore } from '../../src/check/store.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
-import { databases, type Opened } from '../stores/databases.ts'
+import { rememberChecks } from '../../src/stores/remembering-checks.ts'
+import { databases, type Kind, type Opened } from '../stores/databases.ts'
 
 const now = Date.UTC(2026, 10, 25)
 const check = (id: string, more: Partial<Check> = {}): Check => ({
@@ -25,7 +26,12 @@ const check = (id: string, more: Partial<Check> = {}): Check => ({
   ...more,
 })
 
-for (const kind of databases) {
+const stores: readonly (Kind & { readonly wrap: (store: CheckStore) => CheckStore })[] = [
+  ...databases.map(kind => ({ ...kind, wrap: (store: CheckStore) => store })),
+  ...databases.map(kind => ({ ...kind, name: `${kind.name}, remembering`, wrap: rememberChecks })),
+]
+
+for (const kind of stores) {
   describe.skipIf(kind.missing)(
     `a check store on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`,
     () => {
@@ -33,7 +39,7 @@ for (const kind of databases) {
       let store: CheckStore
       beforeAll(async () => {
         opened = await kind.open()
-        store = openCheckStore(opened.db)
+        store = kind.wrap(openCheckStore(opened.db))
       })
       afterAll(() => opened.close())
 
@@ -65,9 +71,24 @@ for (const kind of databases) {
         expect((await store.load('d1'))?.check.revision).toBe(1)
       })
 
+      test('whoever expects a revision gets no older one, though another process has saved meanwhile', async () => {
+        await store.create(check('k1'), 'i-k0')
+        const other = kind.wrap(openCheckStore(await opened.again()))
+        expect((await other.load('k1', 0))?.check.revision).toBe(0)
+        expect(await other.save(check('k1', { revision: 1, cells: 7 }), 0, 'i-k1')).toBe('saved')
+        expect((await store.load('k1', 1))?.check.cells).toBe(7)
+        expect((await store.load('k1'))?.check.revision).toBe(1)
+        expect(await store.save(check('k1', { revision: 1 }), 0, 'i-k2')).toBe('stale')
+        expect((await store.load('k1', 0))?.check.revision).toBe(1)
+      })
+
       test('of many processes saving the same revision exactly one wins', async () => {
         await store.create(check('e1'), 'i-e')
-        const others = [store, openCheckStore(await opened.again()), openCheckStore(await opened.again())]
+        const others = [
+          store,
+          kind.wrap(openCheckStore(await opened.again())),
+          kind.wrap(openCheckStore(await opened.again())),
+        ]
         const outcomes = await Promise.all(
           Array.from({ length: 30 }, (_, i) =>
             (others[i % others.length] as CheckStore).save(check('e1', { revision: 1, cells: i + 1 }), 0, `i-e${i}`),
@@ -78,7 +99,7 @@ for (const kind of databases) {
       })
 
       test('of one interaction delivered to many processes exactly one counts', async () => {
-        const others = [store, openCheckStore(await opened.again())]
+        const others = [store, kind.wrap(openCheckStore(await opened.again()))]
         const outcomes = await Promise.all(
           Array.from({ length: 20 }, (_, i) => (others[i % 2] as CheckStore).create(check(`f${i}`), 'i-f')),
         )

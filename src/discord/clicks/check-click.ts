@@ -19,7 +19,7 @@ export function onCheckClick(desk: Desk, interaction: Clicked, id: ClickId): Pro
 
 async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {
   const say = sayIn(interaction.locale)
-  const found = await desk.checks.load(id.check)
+  const found = await desk.checks.load(id.check, id.revision)
   if (!found) return refuse(interaction, say, { code: 'gone' })
   // Delivered twice: whoever counted it answers it.
   if (found.changedBy === interaction.id) return

@@ -12,6 +12,9 @@ const catalogues: Readonly<Record<string, Partial<Catalogue>>> = { en: english }
 
 const sayers = new Map<string, Say>()
 
+/** How many sentences of one language are remembered. */
+const mostSaid = 2000
+
 /** The words for a locale as Discord names it ("en-GB", "de"); an unknown one, or none, gets English. */
 export function sayIn(locale: string | undefined): Say {
   const wanted = locale ?? 'en'
@@ -21,19 +24,22 @@ export function sayIn(locale: string | undefined): Say {
   const catalogue = catalogues[wanted] ?? catalogues[language] ?? english
   const speaking = catalogue === english && language !== 'en' ? 'en' : wanted
   const messages = new Map<Key, IntlMessageFormat>()
-  /** Messages without values are the same each time. */
-  const plain = new Map<Key, string>()
+  /** What was said before with the same values, or none: formatting costs more than remembering. */
+  const said = new Map<string, string>()
   const say = (key: Key, values?: Values): string => {
-    const known = values ? undefined : plain.get(key)
+    let memo: string = key
+    for (const name in values) memo += `\n${values[name]}`
+    const known = said.get(memo)
     if (known !== undefined) return known
     let message = messages.get(key)
     if (!message) {
       message = new IntlMessageFormat(catalogue[key] ?? english[key], speaking, undefined, { ignoreTag: true })
       messages.set(key, message)
     }
-    const said = String(message.format(values))
-    if (!values) plain.set(key, said)
-    return said
+    const sentence = String(message.format(values))
+    if (said.size >= mostSaid) said.clear()
+    said.set(memo, sentence)
+    return sentence
   }
   const sayer = Object.assign(say, { locale: speaking })
   sayers.set(wanted, sayer)

@@ -1,0 +1,38 @@
+// A check store that answers from memory where it can: most clicks are on the very state this process saved last.
+import type { CheckId } from '../check/check.ts'
+import type { CheckStore, Stored } from '../check/store.ts'
+
+/** How many checks are remembered; about 2 kB each. */
+const most = 500
+
+/**
+ * Wraps a store. The database stays the only truth: a check is answered from memory only when it has the revision the caller
+ * expects, and a save that finds the database ahead is stale there, is told so, and is forgotten here.
+ */
+export function rememberChecks(store: CheckStore): CheckStore {
+  const remembered = new Map<CheckId, Stored>()
+  const remember = (stored: Stored) => {
+    if (remembered.size >= most) remembered.clear()
+    remembered.set(stored.check.id, stored)
+  }
+  return {
+    ...store,
+    async create(check, interaction) {
+      const outcome = await store.create(check, interaction)
+      if (outcome === 'saved') remember({ check, changedBy: interaction })
+      return outcome
+    },
+    async load(id, expected) {
+      const known = remembered.get(id)
+      if (known && known.check.revision === expected) return known
+      remembered.delete(id)
+      return store.load(id)
+    },
+    async save(check, expected, interaction) {
+      const outcome = await store.save(check, expected, interaction)
+      if (outcome === 'saved') remember({ check, changedBy: interaction })
+      else remembered.delete(check.id)
+      return outcome
+    },
+  }
+}
