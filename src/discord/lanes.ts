@@ -10,29 +10,46 @@ export type Lanes = {
   idle(): Promise<void>
 }
 
-/** How many emptied lanes are kept for the next check that needs one. */
-const spares = 20
-
 export function openLanes(backgroundPlaces = 2): Lanes {
-  const lanes = new Map<string, PQueue>()
-  const spare: PQueue[] = []
+  /** A lane in which something runs: the queue of those who wait behind it, or null while nobody does. */
+  const lanes = new Map<string, PQueue | null>()
+  const running = new Set<Promise<unknown>>()
   const background = new PQueue({ concurrency: backgroundPlaces })
+
+  function leave(key: string): void {
+    const waiting = lanes.get(key)
+    if (!waiting) {
+      lanes.delete(key)
+      return
+    }
+    waiting.start()
+    void waiting.onIdle().then(() => lanes.get(key) === waiting && lanes.delete(key))
+  }
+
+  function enter<T>(key: string, task: () => Promise<T>): Promise<T> {
+    const lane = lanes.get(key)
+    // Mostly nobody is in the lane, and then no queue is needed.
+    if (lane === undefined) {
+      lanes.set(key, null)
+      return task().finally(() => leave(key))
+    }
+    const queue = lane ?? new PQueue({ concurrency: 1, autoStart: false })
+    lanes.set(key, queue)
+    return queue.add(task)
+  }
+
   return {
-    async inLane(key, task) {
-      const lane = lanes.get(key) ?? spare.pop() ?? new PQueue({ concurrency: 1 })
-      lanes.set(key, lane)
-      try {
-        return await lane.add(task)
-      } finally {
-        if (lane.size === 0 && lane.pending === 0 && lanes.get(key) === lane) {
-          lanes.delete(key)
-          if (spare.length < spares) spare.push(lane)
-        }
-      }
+    inLane(key, task) {
+      const work = enter(key, task)
+      running.add(work)
+      const done = () => running.delete(work)
+      work.then(done, done)
+      return work
     },
     inBackground: task => background.add(task),
     async idle() {
-      await Promise.all([background.onIdle(), ...[...lanes.values()].map(lane => lane.onIdle())])
+      while (running.size > 0) await Promise.allSettled([...running])
+      await background.onIdle()
     },
   }
 }

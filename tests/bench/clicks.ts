@@ -21,11 +21,11 @@ type Kind = keyof typeof bots
 const kinds = ['bare', 'ours', 'drawn'] as const
 const perSecond = 100
 /** Slices of one second each, in turns among the bots; the first ones warm them up. */
-const slices = 14
-const warmUp = 4
+const slices = 24
+const warmUp = 10
 const startRounds = 5
 /** Enough people with eight checks each that no check is clicked again before its last click was answered. */
-const people = Array.from({ length: 12 }, (_, i) => ({
+const people = Array.from({ length: 24 }, (_, i) => ({
   id: `9000000000000005${String(i).padStart(2, '0')}`,
   name: `P${i}`,
   locale: 'en-GB',
