@@ -5,11 +5,11 @@ import { join } from 'node:path'
 import { setImmediate as turn } from 'node:timers/promises'
 import { expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/demo-server.ts'
-import { buttons, text } from '../../src/practice/seen.ts'
+import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { openStandIn } from '../../src/practice/stand-in.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
-import { idOf, press, pressed, startCheck } from '../flows/hands.ts'
+import { answer, idOf, messageOf, press, pressed, startCheck, unsureUntil } from '../flows/hands.ts'
 import { startBot } from './bot-process.ts'
 
 test('a whole check, the bot killed after every answer and in the middle of every answer', async () => {
@@ -55,6 +55,53 @@ test('a whole check, the bot killed after every answer and in the middle of ever
     expect(stored?.trail).toHaveLength(new Set(stored?.trail).size)
     expect(stored?.revision).toBe(stored?.trail.length)
     expect(await store.heldBy(wren.id, Date.now())).toHaveLength(1)
+  } finally {
+    await bot.kill()
+    await standIn.close()
+    await rm(data, { recursive: true, force: true })
+  }
+}, 300_000)
+
+test('every kind of step survives a kill: options, forms, second looks, going back, pausing, a verdict and after', async () => {
+  const data = await mkdtemp(join(tmpdir(), 'cellwary-kill-'))
+  const standIn = await openStandIn({ scenario: demoServer })
+  const wren = standIn.as('Wren')
+  let bot = await startBot(standIn, data)
+  const store = openCheckStore(await openSqlite(join(data, 'cellwary.db')))
+  try {
+    let message = await startCheck(wren)
+    const id = idOf(message, '.pause').split('.')[1] ?? ''
+    /** Takes a step, kills the bot, starts it again, and sees that what was answered is stored and counted once. */
+    const step = async (act: () => Promise<SeenMessage>, by = 1) => {
+      const before = (await store.load(id))?.check.revision ?? 0
+      message = await act()
+      await bot.kill()
+      expect((await store.load(id))?.check.revision).toBe(before + by)
+      bot = await startBot(standIn, data)
+    }
+    const typed = async (value: string) => {
+      const form = await press(wren, message, 'Type in the reading')
+      if (form.kind !== 'modal') throw new Error('no form')
+      return messageOf(await wren.submit(form.modal, { value }))
+    }
+    await step(() => answer(wren, message, 'A · '))
+    await step(() => pressed(wren, message, 'Pause'))
+    await step(() => pressed(wren, message, 'Go on'))
+    await step(() => pressed(wren, message, 'Back'))
+    message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
+    const claim = (value: string) => (/Which size/.test(text(message)) ? answer(wren, message, '18650') : typed(value))
+    await step(() => claim('9900 mAh'))
+    message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
+    await step(() => claim('9900 mAh'))
+    expect(text(message)).toMatch(/Please look a second time/)
+    await step(() => claim('9900 mAh'))
+    await step(() => pressed(wren, message, 'Stop and show'))
+    expect(text(message)).toMatch(/^## Ruled out/m)
+    await step(() => pressed(wren, message, 'Go on checking'))
+    await step(() => pressed(wren, message, 'Stop and show'))
+    await step(() => pressed(wren, message, 'Close this check'))
+    expect((await store.load(id))?.check.phase).toEqual({ is: 'closed' })
+    expect(standIn.complaints.filter(one => one.code === 50035)).toEqual([])
   } finally {
     await bot.kill()
     await standIn.close()
