@@ -182,7 +182,8 @@ test('a cell to get away from: nothing asks for hands on it', async () => {
     '\n',
   )
   expect(words).toContain(say('next.danger.get-away'))
-  expect(words).not.toMatch(/Tape over|container|ends taped/)
+  expect(words).not.toMatch(/Tape over|container|ends taped|not asked/)
+  expect(words).toContain(say('unchecked.danger'))
   expect(words.indexOf(say('next.danger.get-away'))).toBeLessThan(words.indexOf(say('part.why')))
 })
 

@@ -19,7 +19,8 @@ export function onCheckClick(desk: Desk, interaction: Clicked, id: ClickId): Pro
 
 async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {
   const say = sayIn(interaction.locale)
-  const found = await desk.checks.load(id.check, id.revision)
+  // Whoever only wants to see the check sees it as it stands; every other act is compared again when it is saved.
+  const found = await desk.checks.load(id.check, id.act.is === 'show' ? undefined : id.revision)
   if (!found) return refuse(interaction, say, { code: 'gone' })
   // Delivered twice: whoever counted it answers it.
   if (found.changedBy === interaction.id) return

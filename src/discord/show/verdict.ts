@@ -2,11 +2,11 @@
 import { ButtonStyle } from 'discord.js'
 import type { Screen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
-import type { Change, Unchecked } from '../../engine/explain.ts'
+import type { Unchecked } from '../../engine/explain.ts'
 import type { Finding } from '../../engine/judge.ts'
 import type { Meaning } from '../../engine/pack/pack.ts'
 import type { Verdict } from '../../engine/verdicts.ts'
-import { sayAnswer, sayFinding, sayWhat } from '../words/describe.ts'
+import { sayAnswer, sayChange, sayFinding, sayWhat } from '../words/describe.ts'
 import type { Key, Say } from '../words/say.ts'
 import { fitLists } from './fit-text.ts'
 import { button, message, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
@@ -71,7 +71,11 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
     return say('answer.said', { question: ask(id), answer: question && answer ? sayAnswer(say, question, answer) : '' })
   }
   const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(answered) : []
-  const changes = explanation.changes.map(change => sayChange(say, program, change))
+  // Nobody is sent back to a dangerous cell to find out more about it; a slip of the finger can still be corrected.
+  const danger = judgement.verdict === 'danger'
+  const changes = explanation.changes
+    .filter(change => !danger || change.correction)
+    .map(change => sayChange(say, program, change))
   return [
     { title: say('part.why'), items: carried.map(finding => sayFinding(say, program, finding)), rest },
     { title: say('part.also'), items: others.map(finding => sayFinding(say, program, finding)), rest },
@@ -90,9 +94,11 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
     },
     {
       title: say('part.unchecked'),
-      items: hazardsFirst(program, explanation.unchecked).map(one =>
-        say(`unchecked.${one.why}`, { question: ask(one.question) }),
-      ),
+      items: danger
+        ? [say('unchecked.danger')]
+        : hazardsFirst(program, explanation.unchecked).map(one =>
+            say(`unchecked.${one.why}`, { question: ask(one.question) }),
+          ),
       most: mostUnchecked,
       rest,
     },
@@ -111,14 +117,6 @@ const hazardsFirst = (program: Program, unchecked: readonly Unchecked[]): Unchec
 /** More than this many ways to change a verdict help nobody. */
 const mostChanges = 4
 const mostUnchecked = 8
-
-function sayChange(say: Say, program: Program, change: Change): string {
-  const question = program.questions.get(change.question)
-  const [first] = change.answers
-  const answer = question && first ? sayAnswer(say, question, first) : ''
-  const values = { question: question?.ask ?? change.question, answer, verdict: say(`verdict.${change.verdict}`) }
-  return say(change.correction ? 'change.correction' : 'change.more', values)
-}
 
 function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
   const { findings, verdict } = judgement

@@ -35,6 +35,7 @@ export const verdicts = {
   'answer.reading': '{value, number} {unit}',
   'unchecked.not-asked': '{question} (not asked)',
   'unchecked.cant-tell': '{question} (you could not tell)',
+  'unchecked.danger': 'Everything else. Do not go back to the cell to look.',
   'change.correction': 'If “{question}” was really “{answer}”: {verdict}',
   'change.more': 'If “{question}” turns out “{answer}”: {verdict}',
   'change.none': 'Nothing that is left to check.',
@@ -44,7 +45,7 @@ export const verdicts = {
   'list.rest': '…and {count, number} more',
   'next.danger.get-away':
     'Move away from it. Only if it is safe to do so, get it away from anything that burns. With smoke, hiss or heat call your emergency number at once.',
-  'next.danger.others': 'Keep others away. Do not touch it, tape it, photograph it or carry it anywhere.',
+  'next.danger.others': 'Keep others away. Otherwise do not touch it, tape it, photograph it or carry it anywhere.',
   'next.danger.after':
     'Afterwards ask the fire service, or a recycler that takes damaged lithium cells, how to have it taken away.',
   'next.danger.isolate':
