@@ -10,8 +10,9 @@ export type Bot = {
 }
 
 /**
- * Logs in, opens the desk meanwhile, and resolves when Discord says ready and the desk is open. `api` is the REST base (Discord's own by default): the
- * one seam by which the practice room takes Discord's place. Rejects if the token is refused or the desk cannot be opened.
+ * Logs in, opens the desk meanwhile, and resolves when Discord says ready and the desk is open. `api` is the REST base
+ * (Discord's own by default): the one seam by which the practice room takes Discord's place. Rejects if the token is refused or
+ * the desk cannot be opened.
  */
 export async function openBot(
   openDesk: () => Promise<Desk>,

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises'
 import { text as readStream } from 'node:stream/consumers'
 import { Command } from 'commander'
-import { sayAnswer, sayFinding, sayWhat } from '../../discord/words/describe.ts'
+import { sayChange, sayFinding, sayWhat } from '../../discord/words/describe.ts'
 import { sayProblem } from '../../discord/words/problem-words.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import type { Answers } from '../../engine/answers.ts'
@@ -86,16 +86,7 @@ function wordsOf(say: Say, program: Program, report: Report, family: string | un
   const ask = (id: string) => program.questions.get(id)?.ask ?? id
   const part = (title: string, lines: readonly string[]) =>
     lines.length > 0 ? ['', title, ...lines.map(line => `  - ${line}`)] : []
-  const changes = report.changes.slice(0, 6).map(change => {
-    const question = program.questions.get(change.question)
-    const [first] = change.answers
-    const values = {
-      question: ask(change.question),
-      answer: question && first ? sayAnswer(say, question, first) : '',
-      verdict: say(`verdict.${change.verdict}`),
-    }
-    return say(change.correction ? 'change.correction' : 'change.more', values)
-  })
+  const changes = report.changes.slice(0, 6).map(change => sayChange(say, program, change))
   return [
     say(`verdict.${report.verdict}`),
     say('check.title', { what: sayWhat(say, family === undefined ? undefined : program.family) }),

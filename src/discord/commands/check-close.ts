@@ -1,12 +1,11 @@
 // /check close: ends a check without going on.
 import { ApplicationCommandOptionType } from 'discord.js'
-import { refit } from '../../check/refit.ts'
 import { step } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
-import { countedAlready, suggestChecks, whichCheck, whichOption } from './which-check.ts'
+import { ownCheck, suggestChecks, whichOption } from './which-check.ts'
 
 export const checkClose: Subcommand = {
   name: 'close',
@@ -19,16 +18,14 @@ export const checkClose: Subcommand = {
   suggest: suggestChecks,
   async run(desk, interaction) {
     const say = sayIn(interaction.locale)
-    const found = await whichCheck(desk, interaction)
-    if (await countedAlready(desk, interaction)) return
-    if (!found) return refuse(interaction, say, { code: 'no-such-check' })
-    const program = desk.programs.programFor(found.family, found.day)
-    if (!program) return refuse(interaction, say, { code: 'gone' })
-    const closed = step(program, refit(program, found), { is: 'close' }, desk.now())
+    const own = await ownCheck(desk, interaction, say)
+    if (!own) return
+    const { check, program } = own
+    const closed = step(program, check, { is: 'close' }, desk.now())
     if (!closed.ok) return refuse(interaction, say, closed.refusal)
-    const saved = await desk.checks.save(closed.check, found.revision, interaction.id)
+    const saved = await desk.checks.save(closed.check, check.revision, interaction.id)
     if (saved === 'seen') return
-    if (saved === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: found.phase.is })
+    if (saved === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: check.phase.is })
     await replyPrivately(interaction, await showScreen(say, program, closed.screen, desk.pictures))
   },
 }

@@ -7,7 +7,7 @@ import { refuse, replyPrivately } from '../answer.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
-import { countedAlready, suggestChecks, whichCheck, whichOption } from './which-check.ts'
+import { ownCheck, suggestChecks, whichOption } from './which-check.ts'
 
 export const checkResume: Subcommand = {
   name: 'resume',
@@ -20,12 +20,9 @@ export const checkResume: Subcommand = {
   suggest: suggestChecks,
   async run(desk, interaction) {
     const say = sayIn(interaction.locale)
-    const found = await whichCheck(desk, interaction)
-    if (await countedAlready(desk, interaction)) return
-    if (!found) return refuse(interaction, say, { code: 'no-such-check' })
-    const program = desk.programs.programFor(found.family, found.day)
-    if (!program) return refuse(interaction, say, { code: 'gone' })
-    const check = refit(program, found)
+    const own = await ownCheck(desk, interaction, say)
+    if (!own) return
+    const { check, program } = own
     if (check.phase.is !== 'paused')
       return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), desk.pictures))
     const resumed = step(program, check, { is: 'resume' }, desk.now())

@@ -6,7 +6,10 @@ import {
   type ChatInputCommandInteraction,
 } from 'discord.js'
 import type { Check } from '../../check/check.ts'
+import { refit } from '../../check/refit.ts'
+import type { Program } from '../../engine/compile.ts'
 import { findFamily } from '../../engine/programs.ts'
+import { refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { cut } from '../show/parts.ts'
 import { sayWhat } from '../words/describe.ts'
@@ -37,11 +40,25 @@ export async function suggestChecks(desk: Desk, interaction: AutocompleteInterac
   await interaction.respond(choices.filter(one => one.name.toLocaleLowerCase(say.locale).includes(typed)).slice(0, 25))
 }
 
-/** The open check that was named, or the latest one; undefined if the person holds no such check. */
-export async function whichCheck(desk: Desk, interaction: ChatInputCommandInteraction): Promise<Check | undefined> {
+export type OwnCheck = { readonly check: Check; readonly program: Program }
+
+/**
+ * The person's open check that was named, or their latest one, fitted to its program. Undefined if there is nothing left to do:
+ * the command has counted before, or the person has been told why not.
+ */
+export async function ownCheck(
+  desk: Desk,
+  interaction: ChatInputCommandInteraction,
+  say: Say,
+): Promise<OwnCheck | undefined> {
   const open = await desk.checks.heldBy(interaction.user.id, desk.now())
+  if (await countedAlready(desk, interaction)) return undefined
   const named = interaction.options.getString('which')
-  return named === null ? open[0] : open.find(check => check.id === named)
+  const found = named === null ? open[0] : open.find(check => check.id === named)
+  const program = found && desk.programs.programFor(found.family, found.day)
+  if (found && program) return { check: refit(program, found), program }
+  await refuse(interaction, say, { code: found ? 'gone' : 'no-such-check' })
+  return undefined
 }
 
 /**

@@ -2,6 +2,7 @@
 import type { Check } from '../../check/check.ts'
 import type { Answer } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
+import type { Change } from '../../engine/explain.ts'
 import type { Finding } from '../../engine/judge.ts'
 import type { Family, Question, Source } from '../../engine/pack/pack.ts'
 import type { Say } from './say.ts'
@@ -33,6 +34,15 @@ export function sayFinding(say: Say, program: Program, finding: Finding): string
 /** Who published it and when: what a source found stands in the pack, and in `--json`. */
 const nameOf = (source: Source | undefined): string => bare(source?.text.split(/[:;] /)[0] ?? '')
 const bare = (sentence: string): string => sentence.replace(/\.$/, '')
+
+/** What one changed answer would make of the verdict. */
+export function sayChange(say: Say, program: Program, change: Change): string {
+  const question = program.questions.get(change.question)
+  const [first] = change.answers
+  const answer = question && first ? sayAnswer(say, question, first) : ''
+  const values = { question: question?.ask ?? change.question, answer, verdict: say(`verdict.${change.verdict}`) }
+  return say(change.correction ? 'change.correction' : 'change.more', values)
+}
 
 /** The day until which a check is kept, as Discord shows it in the reader's own calendar. */
 export const sayExpiry = (check: Check): string => `<t:${Math.floor(check.expiresAt / 1000)}:D>`
