@@ -67,6 +67,13 @@ describe('cellwary judge', () => {
     expect(light.answers.mass.u).toBeGreaterThan(0)
   })
 
+  test('a measured figure without uncertainty or instrument is not taken as exact', async () => {
+    const mass = (more: string) => judged(`answers: { format: "18650", mass: { reading: 41.5${more} } }`)
+    const rules = (report: { findings: { rule: string }[] }) => report.findings.map(one => one.rule)
+    expect(rules(await mass(', u: 0'))).toContain('mass-low-18650')
+    expect(rules(await mass(''))).not.toContain('mass-low-18650')
+  })
+
   test.each([
     ['an unknown option', 'answers: { format: "1865" }', /no option “1865”; did you mean “18650”\?/],
     ['an unknown question', 'answers: { formt: "18650" }', /no question “formt”; did you mean “format”\?/],

@@ -2,6 +2,7 @@
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import type { StandIn } from '../../src/practice/stand-in.ts'
 
 /** The message of a reply; fails with what came instead. */
 export function messageOf(reply: Reply): SeenMessage {
@@ -43,6 +44,19 @@ export async function answer(person: Person, message: SeenMessage, label: string
 }
 
 export const caution = /do not use the cell/i
+
+/** Has the bot's account post a button with any id where everybody sees it; gives the message's id. */
+export async function postButton(standIn: StandIn, custom_id: string): Promise<string> {
+  const posted = await fetch(`${standIn.apiUrl}/v10/channels/900000000000000301/messages`, {
+    method: 'POST',
+    headers: { authorization: `Bot ${standIn.botToken}`, 'content-type': 'application/json' },
+    body: JSON.stringify({
+      content: 'x',
+      components: [{ type: 1, components: [{ type: 2, style: 2, label: 'x', custom_id }] }],
+    }),
+  })
+  return ((await posted.json()) as { id: string }).id
+}
 
 /** Closes every check a person has open, through the command. */
 export async function closeAll(person: Person): Promise<void> {

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { encodeClick } from '../../src/discord/id-codec.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
-import { answer, closeAll, idOf, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import { answer, closeAll, idOf, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -27,15 +27,7 @@ describe('slips: one clear sentence, nothing changed', () => {
     const mine = await startCheck(wren())
     const [, check = ''] = idOf(mine, '.pause').split('.')
     const custom_id = encodeClick({ check, revision: 0, act: { is: 'unsure' } })
-    const posted = await fetch(`${room.standIn.apiUrl}/v10/channels/900000000000000301/messages`, {
-      method: 'POST',
-      headers: { authorization: `Bot ${room.standIn.botToken}`, 'content-type': 'application/json' },
-      body: JSON.stringify({
-        content: 'x',
-        components: [{ type: 1, components: [{ type: 2, style: 2, label: 'x', custom_id }] }],
-      }),
-    })
-    const { id } = (await posted.json()) as { id: string }
+    const id = await postButton(room.standIn, custom_id)
     expect(text(messageOf(await ilse().click(id, custom_id)))).toMatch(/Only the person who holds this check/)
     expect(await revisionOf(mine)).toBe(0)
     await closeAll(wren())
@@ -63,29 +55,13 @@ describe('slips: one clear sentence, nothing changed', () => {
     ['an id of another version', 'cw0.abcdefgh.0.unsure'],
     ["an id that is nobody's", 'hello'],
   ])('%s', async (_, custom_id) => {
-    const posted = await fetch(`${room.standIn.apiUrl}/v10/channels/900000000000000301/messages`, {
-      method: 'POST',
-      headers: { authorization: `Bot ${room.standIn.botToken}`, 'content-type': 'application/json' },
-      body: JSON.stringify({
-        content: 'x',
-        components: [{ type: 1, components: [{ type: 2, style: 2, label: 'x', custom_id }] }],
-      }),
-    })
-    const { id } = (await posted.json()) as { id: string }
+    const id = await postButton(room.standIn, custom_id)
     expect(text(messageOf(await wren().click(id, custom_id)))).toMatch(/not from this version of the bot/)
   })
 
   test('a check that is not there', async () => {
     const custom_id = encodeClick({ check: 'abcdefgh', revision: 0, act: { is: 'unsure' } })
-    const posted = await fetch(`${room.standIn.apiUrl}/v10/channels/900000000000000301/messages`, {
-      method: 'POST',
-      headers: { authorization: `Bot ${room.standIn.botToken}`, 'content-type': 'application/json' },
-      body: JSON.stringify({
-        content: 'x',
-        components: [{ type: 1, components: [{ type: 2, style: 2, label: 'x', custom_id }] }],
-      }),
-    })
-    const { id } = (await posted.json()) as { id: string }
+    const id = await postButton(room.standIn, custom_id)
     expect(text(messageOf(await wren().click(id, custom_id)))).toMatch(/no longer kept/)
   })
 

@@ -11,8 +11,11 @@ import { sayIn } from '../../src/discord/words/say.ts'
 import { type Answers, option } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { unitOf } from '../../src/engine/pack/schema.ts'
+import { verdicts } from '../../src/engine/verdicts.ts'
 import { readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
 import { type FormQuantity, fieldsOf } from '../../src/readings/form.ts'
+import { canonicalUnit } from '../../src/readings/quantity.ts'
 
 const today = '2026-11-25'
 const loading = await loadPacks(shippedRules)
@@ -39,10 +42,22 @@ test('the demo packs have two makers and five families', () => {
   expect(families.length).toBeGreaterThanOrEqual(5)
 })
 
-test('every figure that ages has a last day, and every family can reach "nothing found" by looking and measuring', () => {
+test('every impossible claim has a last day', () => {
   for (const pack of packs)
     for (const rule of pack.rules)
       if (rule.kind === 'must' && rule.means === 'impossible-claim') expect(rule.validUntil, rule.id).toBeDefined()
+})
+
+test.each(packs.flatMap(pack => pack.families.map(family => family.id)))('%s can reach every verdict', family => {
+  const compiled = compile(packs, today, family)
+  if (!compiled.ok) throw new Error('the shipped packs do not compile')
+  expect(compiled.program.outlook(compiled.program.given).reachable).toEqual(verdicts)
+})
+
+test('units are written alike where packs and readings name the same quantity', () => {
+  const shared = Object.entries(canonicalUnit).filter(([quantity]) => quantity in unitOf)
+  expect(shared.length).toBeGreaterThan(5)
+  for (const [quantity, unit] of shared) expect(unitOf[quantity as keyof typeof unitOf], quantity).toBe(unit)
 })
 
 test('a form exists for every reading a pack asks for', () => {

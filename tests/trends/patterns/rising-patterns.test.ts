@@ -4,35 +4,10 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { minePatterns, type Row } from '../../../src/trends/patterns/rising-patterns.ts'
 import { taroneFactor } from '../../../src/trends/patterns/tarone.ts'
+import { letterChecks } from './letter-checks.ts'
 
 // Made for this: 24 checks, the first 8 recent, each letter an item. Closed patterns, generators, p (SciPy 1.10.1 hypergeom.sf),
 // growth and Tarone's k computed apart from this code.
-const checks = [
-  'AWR',
-  'AWR',
-  'AW',
-  'AWRC',
-  'AWR',
-  'BC',
-  'B',
-  'AWR',
-  'A',
-  'B',
-  'BC',
-  'A',
-  'B',
-  'AC',
-  'B',
-  'A',
-  'BR',
-  'A',
-  'B',
-  'AC',
-  'BW',
-  'A',
-  'B',
-  'BC',
-]
 const patterns = [
   ['AW', 'AW', 6, 0, 0.00020802995631370922, 'new'],
   ['W', 'W', 6, 1, 0.0013175230566534913, 12],
@@ -48,7 +23,7 @@ const patterns = [
   ['BR', 'BR', 0, 1, 1, 0],
 ] as const
 const letters = (items: readonly string[]) => [...items].sort().join('')
-const twentyFour: Row[] = checks.map((items, i) => ({ items: [...items], recent: i < 8 }))
+const twentyFour: Row[] = letterChecks.map((items, i) => ({ items: [...items], recent: i < 8 }))
 
 test('the twelve closed patterns of twenty-four checks', () => {
   const mined = minePatterns(twentyFour, { leastSupport: 1 })

@@ -5,6 +5,7 @@ import type { Item } from '../../../src/trends/outcome.ts'
 import type { PatternRow } from '../../../src/trends/outcome-log.ts'
 import { findPatterns, patternWeeks, recentWeeks } from '../../../src/trends/patterns/show-patterns.ts'
 import { weekPlus } from '../../../src/trends/week.ts'
+import { letterChecks } from './letter-checks.ts'
 
 const now = '2026-W24'
 const rows = (count: number, weeksBack: number, items: readonly Item[]): PatternRow[] =>
@@ -37,33 +38,7 @@ test('box code together with four legs: nine of eleven recent checks, one of six
 })
 
 test('the self-made example: W with seven checks and A with W with six are not both shown', () => {
-  const letters = [
-    'AWR',
-    'AWR',
-    'AW',
-    'AWRC',
-    'AWR',
-    'BC',
-    'B',
-    'AWR',
-    'A',
-    'B',
-    'BC',
-    'A',
-    'B',
-    'AC',
-    'B',
-    'A',
-    'BR',
-    'A',
-    'B',
-    'AC',
-    'BW',
-    'A',
-    'B',
-    'BC',
-  ]
-  const table = letters.flatMap((row, i) =>
+  const table = letterChecks.flatMap((row, i) =>
     rows(
       1,
       i < 8 ? 1 : 20,

@@ -1,0 +1,73 @@
+// A start that cannot be: one sentence that names what to change, an exit code, and no stack.
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { createServer } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { text } from 'node:stream/consumers'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+
+const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+let folder: string
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'cellwary-start-'))
+})
+afterAll(() => rm(folder, { recursive: true, force: true }))
+
+async function start(env: Record<string, string>): Promise<{ code: number | null; err: string }> {
+  const inherited = Object.fromEntries(
+    Object.entries(process.env).filter(([name]) => !/^(CELLWARY_|DISCORD_|DATABASE_)/.test(name)),
+  )
+  const child = spawn(process.execPath, [entry], {
+    env: { ...inherited, CELLWARY_DATA: join(folder, 'data'), CELLWARY_PORT: '0', ...env },
+    stdio: ['ignore', 'ignore', 'pipe'],
+  })
+  const closed = once(child, 'close')
+  const err = await text(child.stderr)
+  const [code] = await closed
+  return { code, err }
+}
+
+test.each([
+  ['a port that is none', { CELLWARY_PORT: 'many' }, 2, /^CELLWARY_PORT: .*Correct it or leave it out/],
+  ['a database that is no address', { DATABASE_URL: 'mysql://x' }, 2, /^DATABASE_URL: /],
+  [
+    'a token file that is not there',
+    { DISCORD_TOKEN_FILE: '/no/such/file' },
+    2,
+    /^DISCORD_TOKEN_FILE: \/no\/such\/file cannot be read/,
+  ],
+  [
+    'rules that are not there',
+    { CELLWARY_RULES: '/no/such/folder' },
+    1,
+    /^CELLWARY_RULES: \/no\/such\/folder cannot be read \(ENOENT\)/,
+  ],
+] as const)('%s', async (_, env, wanted, sentence) => {
+  const { code, err } = await start(env)
+  expect(err).toMatch(sentence)
+  expect(err).not.toMatch(/\bat .*\.ts:\d+/)
+  expect(code).toBe(wanted)
+})
+
+test('a pack with a mistake', async () => {
+  const home = join(folder, 'rules', 'broken')
+  await mkdir(home, { recursive: true })
+  await writeFile(join(home, 'pack.yaml'), 'pack: broken\nversion: 1\n')
+  const { code, err } = await start({ CELLWARY_RULES: join(folder, 'rules') })
+  expect(err).toMatch(/broken\/pack\.yaml: version: /)
+  expect(code).toBe(1)
+})
+
+test('a port that somebody else has', async () => {
+  const server = createServer().listen(0, '127.0.0.1')
+  await once(server, 'listening')
+  const { port } = server.address() as AddressInfo
+  const { code, err } = await start({ CELLWARY_PORT: String(port) })
+  server.close()
+  expect(err).toMatch(new RegExp(`^Port ${port} is taken`))
+  expect(code).toBe(1)
+})
