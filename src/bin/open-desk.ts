@@ -12,6 +12,7 @@ import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
 import { rememberChecks } from '../stores/remembering-checks.ts'
+import { openSettingsStore } from '../stores/settings-store.ts'
 import type { Config } from './config.ts'
 import { installedPacks } from './installed-packs.ts'
 
@@ -41,7 +42,8 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
-  const desk: Desk = { programs, checks, lanes, pictures, now, newId, log }
+  const servers = openSettingsStore(db)
+  const desk: Desk = { programs, checks, servers, lanes, pictures, now, newId, log }
   return {
     desk,
     async close() {

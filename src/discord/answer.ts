@@ -2,6 +2,7 @@
 import {
   type ChatInputCommandInteraction,
   type MessageComponentInteraction,
+  type MessageContextMenuCommandInteraction,
   MessageFlags,
   type ModalSubmitInteraction,
 } from 'discord.js'
@@ -10,7 +11,7 @@ import { message, type ShownMessage, small, text } from './show/parts.ts'
 import type { Say } from './words/say.ts'
 
 export type Clicked = MessageComponentInteraction | ModalSubmitInteraction
-export type Answerable = ChatInputCommandInteraction | Clicked
+export type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInteraction | Clicked
 
 const files = (shown: ShownMessage) =>
   shown.pictures.map(({ name, png, alt }) => ({ name, attachment: Buffer.from(png), description: alt.slice(0, 1024) }))

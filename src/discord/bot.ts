@@ -40,11 +40,12 @@ export async function openBot(
     const work = loading.then(([desk, { route }]) => route(desk, interaction)).finally(() => running.delete(work))
     running.add(work)
   })
-  const [, [desk, , { commands }, { sayIn }]] = await Promise.all([login, loading, ready])
+  const [, [desk, , manifest, { sayIn }]] = await Promise.all([login, loading, ready])
   client.on(Events.ShardResume, shard => desk.log.info({ shard }, 'resumed'))
   client.rest.on('invalidRequestWarning', data => desk.log.warn(data, 'many refused requests'))
   const say = sayIn('en')
-  const registered = client.application?.commands.set(commands.map(command => command.describe(say)))
+  const all = [...manifest.commands, ...manifest.messageCommands]
+  const registered = client.application?.commands.set(all.map(command => command.describe(say)))
   return {
     registered: Promise.resolve(registered).then(() => undefined),
     async close() {

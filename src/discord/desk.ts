@@ -4,6 +4,7 @@ import type { CheckStore } from '../check/store.ts'
 import type { Program } from '../engine/compile.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
+import type { SettingsStore } from '../server/settings-store.ts'
 import type { Lanes } from './lanes.ts'
 import type { Say } from './words/say.ts'
 
@@ -18,6 +19,7 @@ export type Pictures = {
 export type Desk = {
   readonly programs: Programs
   readonly checks: CheckStore
+  readonly servers: SettingsStore
   readonly pictures: Pictures
   readonly lanes: Lanes
   /** Milliseconds since 1970. */

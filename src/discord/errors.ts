@@ -37,7 +37,8 @@ export async function answerFailure(desk: Desk, interaction: Interaction, error:
   if (failing === 'ordinary') return desk.log.debug(record, 'answered too late or twice')
   desk.log[failing === 'fault' ? 'error' : 'warn'](record, failing)
   if (interaction.isAutocomplete()) return
-  if (!interaction.isChatInputCommand() && !interaction.isMessageComponent() && !interaction.isModalSubmit()) return
+  if (!interaction.isRepliable() || interaction.isUserContextMenuCommand() || interaction.isPrimaryEntryPointCommand())
+    return
   if (interaction.replied || interaction.deferred) return
   const say = sayIn(interaction.locale)
   const shown = message([text(say('trouble.try-again', { reference })), small(say('caution.line'))])

@@ -1,8 +1,9 @@
 // Sends each interaction to its one handler; whatever happens there, the person gets an answer.
-import type { Interaction } from 'discord.js'
+import type { AutocompleteInteraction, ChatInputCommandInteraction, Interaction } from 'discord.js'
 import { refuse } from './answer.ts'
 import { onCheckClick } from './clicks/check-click.ts'
-import { commands } from './commands/manifest.ts'
+import type { Runs } from './commands/command.ts'
+import { commands, messageCommands } from './commands/manifest.ts'
 import type { Desk } from './desk.ts'
 import { answerFailure } from './errors.ts'
 import { decodeClick } from './id-codec.ts'
@@ -17,17 +18,23 @@ export async function route(desk: Desk, interaction: Interaction): Promise<void>
 }
 
 async function dispatch(desk: Desk, interaction: Interaction): Promise<void> {
-  if (interaction.isChatInputCommand() || interaction.isAutocomplete()) {
-    const command = commands.find(one => one.name === interaction.commandName)
-    const wanted = interaction.options.getSubcommand(false)
-    const subcommand = command?.subcommands.find(one => one.name === wanted)
-    if (interaction.isAutocomplete()) await subcommand?.suggest?.(desk, interaction)
-    else if (subcommand) await subcommand.run(desk, interaction)
-    else await refuse(interaction, sayIn(interaction.locale), { code: 'unknown-command' })
-    return
+  if (interaction.isAutocomplete()) return runsOf(interaction)?.suggest?.(desk, interaction)
+  if (interaction.isChatInputCommand() || interaction.isMessageContextMenuCommand()) {
+    const known = interaction.isChatInputCommand()
+      ? runsOf(interaction)?.run(desk, interaction)
+      : messageCommands.find(one => one.name === interaction.commandName)?.run(desk, interaction)
+    return known ?? refuse(interaction, sayIn(interaction.locale), { code: 'unknown-command' })
   }
   if (!interaction.isMessageComponent() && !interaction.isModalSubmit()) return
   const id = decodeClick(interaction.customId)
   if (id) await onCheckClick(desk, interaction, id)
   else await refuse(interaction, sayIn(interaction.locale), { code: 'unknown-click' })
+}
+
+/** What runs for a command, be it the command itself or the subcommand that was named. */
+function runsOf(interaction: AutocompleteInteraction | ChatInputCommandInteraction): Runs | undefined {
+  const command = commands.find(one => one.name === interaction.commandName)
+  if (!command || !('subcommands' in command)) return command
+  const wanted = interaction.options.getSubcommand(false)
+  return command.subcommands.find(one => one.name === wanted)
 }

@@ -35,6 +35,16 @@ const migrations: Record<string, Migration> = {
       await db.schema.createIndex('kept_by_expiry').on('kept').column('expires_at').execute()
     },
   },
+  '0003-servers': {
+    async up(db: Any) {
+      await db.schema
+        .createTable('servers')
+        .addColumn('id', 'text', column => column.primaryKey())
+        .addColumn('revision', 'integer', column => column.notNull())
+        .addColumn('body', 'text', column => column.notNull())
+        .execute()
+    },
+  },
 }
 
 /** Brings the database up to date, or throws what stopped it. */

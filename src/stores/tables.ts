@@ -19,4 +19,7 @@ export type CheckRow = {
 /** What may expire or be made again: cool-downs, drafts, rendered pictures. `expires_at` null: never. */
 export type KeptRow = { key: string; value: string; expires_at: number | null }
 
-export type Tables = { checks: CheckRow; kept: KeptRow }
+/** What a server's moderators decided, as JSON. */
+export type ServerRow = { id: string; revision: number; body: string }
+
+export type Tables = { checks: CheckRow; kept: KeptRow; servers: ServerRow }

@@ -4,7 +4,18 @@ import { dirname, join, relative, resolve } from 'node:path'
 import { describe, expect, test } from 'vitest'
 
 const root = resolve(import.meta.dirname, '../..')
-const rooms = ['engine', 'check', 'readings', 'trends', 'pictures', 'stores', 'discord', 'practice', 'bin'] as const
+const rooms = [
+  'engine',
+  'check',
+  'readings',
+  'trends',
+  'pictures',
+  'server',
+  'stores',
+  'discord',
+  'practice',
+  'bin',
+] as const
 type Room = (typeof rooms)[number]
 
 /** Which rooms a room may import. `types`: only as types. */
@@ -14,8 +25,9 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
   check: { engine: 'all', readings: 'types' },
   trends: { engine: 'types' },
   pictures: { engine: 'types', readings: 'types', trends: 'types' },
-  stores: { engine: 'types', check: 'all', readings: 'types', trends: 'all' },
-  discord: { engine: 'all', check: 'all', readings: 'all', trends: 'all', pictures: 'all' },
+  server: {},
+  stores: { engine: 'types', check: 'all', readings: 'types', trends: 'all', server: 'all' },
+  discord: { engine: 'all', check: 'all', readings: 'all', trends: 'all', pictures: 'all', server: 'all' },
   practice: {},
   bin: {
     engine: 'all',
@@ -23,6 +35,7 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
     readings: 'all',
     trends: 'all',
     pictures: 'all',
+    server: 'all',
     stores: 'all',
     discord: 'all',
     practice: 'all',
@@ -35,6 +48,7 @@ const packages: Partial<Record<Room, readonly string[]>> = {
   check: [],
   readings: ['csv-parse', '@stdlib/'],
   trends: ['@stdlib/', 'pure-rand', 'canonicalize'],
+  server: [],
   pictures: ['@resvg/resvg-js', 'node:crypto', 'node:fs', 'node:module', 'node:path', 'node:url'],
 }
 /** The files of a pure room that may touch the world, and why. */
@@ -44,7 +58,7 @@ const impure: Record<string, string> = {
 /** What only the clock, chance or the environment can answer, and what waits. */
 const forbidden =
   /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\basync\b|\bawait\b|\bsetTimeout\b|\bcrypto\b|\bfetch\(/
-const pure: readonly Room[] = ['engine', 'check', 'readings', 'trends', 'pictures']
+const pure: readonly Room[] = ['engine', 'check', 'readings', 'trends', 'pictures', 'server']
 
 type Import = { readonly from: string; readonly typeOnly: boolean }
 async function files(folder: string, ending = '.ts'): Promise<string[]> {

@@ -3,20 +3,33 @@ import type {
   APIApplicationCommandSubcommandOption,
   AutocompleteInteraction,
   ChatInputCommandInteraction,
+  MessageContextMenuCommandInteraction,
   RESTPostAPIChatInputApplicationCommandsJSONBody,
+  RESTPostAPIContextMenuApplicationCommandsJSONBody,
 } from 'discord.js'
 import type { Desk } from '../desk.ts'
 import type { Say } from '../words/say.ts'
 
-export type Subcommand = {
-  readonly name: string
-  describe(say: Say): APIApplicationCommandSubcommandOption
+/** What runs when somebody sends the command, and what is offered while they type it. */
+export type Runs = {
   run(desk: Desk, interaction: ChatInputCommandInteraction): Promise<void>
   suggest?(desk: Desk, interaction: AutocompleteInteraction): Promise<void>
 }
 
+export type Subcommand = Runs & {
+  readonly name: string
+  describe(say: Say): APIApplicationCommandSubcommandOption
+}
+
+/** A command with subcommands, or one that runs itself. */
 export type Command = {
   readonly name: string
   describe(say: Say): RESTPostAPIChatInputApplicationCommandsJSONBody
-  readonly subcommands: readonly Subcommand[]
+} & ({ readonly subcommands: readonly Subcommand[] } | Runs)
+
+/** A command in the menu of a message; `name` is what Discord calls it in English. */
+export type MessageCommand = {
+  readonly name: string
+  describe(say: Say): RESTPostAPIContextMenuApplicationCommandsJSONBody
+  run(desk: Desk, interaction: MessageContextMenuCommandInteraction): Promise<void>
 }

@@ -1,6 +1,8 @@
 // Every command there is; a command that is not listed here does not exist.
 
 import { checkCommand } from './check.ts'
-import type { Command } from './command.ts'
+import type { Command, MessageCommand } from './command.ts'
 
 export const commands: readonly Command[] = [checkCommand]
+
+export const messageCommands: readonly MessageCommand[] = []

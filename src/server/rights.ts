@@ -1,0 +1,13 @@
+// Who is a moderator: asked in every handler, whatever Discord's own overrides for commands say.
+import type { ServerSettings } from './settings.ts'
+
+/** A member as an interaction brings them: permissions as Discord's bit set, and role ids. */
+export type Member = { readonly permissions: bigint; readonly roles: readonly string[] }
+
+/** Administrator and Manage Server, as Discord numbers permissions. */
+const administrator = 1n << 3n
+const manageServer = 1n << 5n
+
+export const isModerator = (member: Member, settings: ServerSettings): boolean =>
+  (member.permissions & (administrator | manageServer)) !== 0n ||
+  member.roles.some(role => settings.moderatorRoles.includes(role))

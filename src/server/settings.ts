@@ -1,0 +1,58 @@
+// What a server's moderators decide about the bot, and what holds before they have decided anything.
+
+export type ServerId = string
+
+/** A shop or page that moderators vouch for; times in ms since 1970, UTC. */
+export type BuyingLink = {
+  readonly id: string
+  readonly url: string
+  readonly title: string
+  readonly addedAt: number
+  readonly reviewedAt: number
+}
+
+/** Where a new forum post gets one quiet offer: only in this forum, only under this tag. */
+export type ForumOffers = { readonly forum: string; readonly tag: string }
+
+export type ServerSettings = {
+  readonly server: ServerId
+  /** Grows by one with every change; 0 until the first. */
+  readonly revision: number
+  /** Language of public posts; null: the one the server tells Discord. */
+  readonly language: string | null
+  /** Roles whose members are moderators here, beside those who may manage the server. */
+  readonly moderatorRoles: readonly string[]
+  /** Where rises and patterns are told; null: nowhere. */
+  readonly reportsChannel: string | null
+  /** Where moderators see checks that are stuck, and photographs; null: nowhere. */
+  readonly reviewChannel: string | null
+  /** Whether anonymised outcomes are recorded at all, and whether they are pooled with other servers'. */
+  readonly outcomes: boolean
+  readonly pooling: boolean
+  readonly forumOffers: ForumOffers | null
+  /** How long outcomes are kept, in weeks. */
+  readonly keepWeeks: number
+  readonly links: readonly BuyingLink[]
+}
+
+/** Two years: long enough for last year's season to be compared with this one's. */
+export const usualKeepWeeks = 104
+export const leastKeepWeeks = 26
+export const mostKeepWeeks = 260
+export const mostLinks = 25
+export const mostModeratorRoles = 10
+
+/** Nothing is recorded, posted or offered on a server that has not asked for it. */
+export const unsettled = (server: ServerId): ServerSettings => ({
+  server,
+  revision: 0,
+  language: null,
+  moderatorRoles: [],
+  reportsChannel: null,
+  reviewChannel: null,
+  outcomes: false,
+  pooling: false,
+  forumOffers: null,
+  keepWeeks: usualKeepWeeks,
+  links: [],
+})
