@@ -1,5 +1,5 @@
 // What can happen to a check.
-import type { Answer, FamilyId, QuestionId } from '../engine/answers.ts'
+import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
 import type { CheckId, Consent, Mode, PersonId } from './check.ts'
 
 export type Start = {
@@ -9,11 +9,15 @@ export type Start = {
   readonly mode: Mode
   readonly cells: number
   readonly family: FamilyId | null
+  /** What is known before the first question, such as a listing's claims. */
+  readonly known?: Answers
 }
 
 export type CheckEvent =
   | { readonly is: 'answer'; readonly question: QuestionId; readonly answer: Answer }
   | { readonly is: 'consent'; readonly to: Consent; readonly given: boolean }
+  /** Facts from elsewhere, such as a log that was read; what has an answer keeps it. */
+  | { readonly is: 'know'; readonly answers: Answers }
   | { readonly is: 'back' }
   | { readonly is: 'pause' }
   | { readonly is: 'resume' }

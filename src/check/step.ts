@@ -1,9 +1,10 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
 import { type Answer, type Answers, option, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
-import { placesOf, verdictAt } from '../engine/judge.ts'
+import { decides, misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
+import { takeIn } from './known-facts.ts'
 import { type Next, nextOf } from './next.ts'
 import type { CheckRefusal } from './refusals.ts'
 import { type Screen, screenOf } from './screen.ts'
@@ -19,11 +20,12 @@ export const mostCells = 10_000
 export function start(program: Program, event: Start, now: number): Stepping {
   if (!Number.isInteger(event.cells) || event.cells < 1 || event.cells > mostCells)
     return refuse({ code: 'too-many-cells', cells: event.cells, most: mostCells })
+  const { known: facts = {}, ...begun } = event
   const known: Answers = program.questions.has('how-many')
     ? { 'how-many': option(event.cells > 1 ? 'several' : 'one') }
     : {}
   const check: Check = {
-    ...event,
+    ...begun,
     revision: 0,
     packs: program.packs,
     day: new Date(now).toISOString().slice(0, 10),
@@ -34,7 +36,7 @@ export function start(program: Program, event: Start, now: number): Stepping {
     startedAt: now,
     expiresAt: expiryFrom(now),
   }
-  return moveOn(program, check, 0)
+  return know(program, check, facts, 0)
 }
 
 /** Takes one event at `now`. The revision grows by one; a refusal leaves the check as it is. */
@@ -50,6 +52,8 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
     case 'consent':
       if (check.phase.is !== 'consent' || check.phase.to !== event.to) return refuse({ code: 'another-consent' })
       return moveOn(program, { ...touched, consents: { ...check.consents, [event.to]: event.given } })
+    case 'know':
+      return know(program, touched, event.answers)
     case 'back':
       return back(program, touched)
     case 'pause':
@@ -66,11 +70,11 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
 }
 
 const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
-  asking: ['answer', 'back', 'pause', 'finish', 'close'],
-  'second-look': ['answer', 'back', 'pause', 'close'],
-  consent: ['consent', 'back', 'pause', 'finish', 'close'],
-  paused: ['resume', 'close'],
-  done: ['back', 'go-on', 'close'],
+  asking: ['answer', 'know', 'back', 'pause', 'finish', 'close'],
+  'second-look': ['answer', 'know', 'back', 'pause', 'close'],
+  consent: ['consent', 'know', 'back', 'pause', 'finish', 'close'],
+  paused: ['resume', 'know', 'close'],
+  done: ['know', 'back', 'go-on', 'close'],
   closed: [],
 }
 
@@ -90,26 +94,11 @@ function answer(program: Program, check: Check, id: string, given: Answer): Step
   return moveOn(program, { ...check, answers: { ...check.answers, [id]: given }, trail })
 }
 
-/** Whether this answer is what rules the cell out. A hazard needs no second look: it ends the check at once. */
-function decides(program: Program, before: Answers, id: string, given: Answer): boolean {
-  if (given.kind === 'cant-tell') return false
-  const verdictOn = (answers: Answers) => verdictAt(program, placesOf(program, answers))
-  return verdictOn({ ...before, [id]: given }) === 'ruled-out' && verdictOn(before) !== 'ruled-out'
-}
-
-function misfit(program: Program, id: string, given: Answer): CheckRefusal | undefined {
-  const wanted = program.questions.get(id)?.answer
-  if (!wanted || given.kind === 'cant-tell') return undefined
-  if (given.kind === 'option') {
-    const known = wanted.kind === 'options' && wanted.options.some(one => one.id === given.option)
-    return known ? undefined : { code: 'unknown-option', question: id, option: given.option }
-  }
-  if (wanted.kind !== 'reading') return { code: 'unknown-option', question: id, option: String(given.value) }
-  if (!Number.isFinite(given.value) || !Number.isFinite(given.u) || given.u < 0)
-    return { code: 'not-a-number', question: id }
-  const { least, most, unit } = wanted
-  if (given.value >= least && given.value <= most) return undefined
-  return { code: 'reading-out-of-range', question: id, value: given.value, least, most, unit }
+/** Takes in what is known already; a fact that alone would rule the cell out is looked at again before it counts. */
+function know(program: Program, check: Check, facts: Answers, by = 1): Stepping {
+  const { answers, taken, decisive } = takeIn(program, check.answers, facts)
+  const knowing = { ...check, answers, trail: [...check.trail, ...taken] }
+  return decisive ? settle(program, knowing, { is: 'second-look', ...decisive }, by) : moveOn(program, knowing, by)
 }
 
 /** Takes back the last answer and asks it again; from a second look or a consent, the last step that counted. */

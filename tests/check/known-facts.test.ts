@@ -1,0 +1,103 @@
+// Facts from elsewhere: taken in where they fit, never over an answer, and never ruling a cell out unseen.
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { loadPacks } from '../../src/bin/load-packs.ts'
+import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import type { Check } from '../../src/check/check.ts'
+import { type Stepping, start, step } from '../../src/check/step.ts'
+import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
+import { compile } from '../../src/engine/compile.ts'
+import { judge } from '../../src/engine/judge.ts'
+
+const now = Date.UTC(2026, 10, 25)
+const shipped = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
+const compiled = compile(shipped, '2026-11-25')
+if (!compiled.ok) throw new Error('the shipped packs do not compile')
+const { program } = compiled
+
+function taken(stepping: Stepping): Check {
+  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
+  return stepping.check
+}
+const begin = (known: Answers) =>
+  taken(start(program, { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: null, known }, now))
+const modest: Answers = { format: option('18650'), 'claimed-capacity': reading(3000) }
+
+describe('a check that starts with facts', () => {
+  test('asks none of them again, and goes on with what may mean danger', () => {
+    const check = begin(modest)
+    expect(check.answers).toMatchObject(modest)
+    expect(check.trail).toEqual(['format', 'claimed-capacity'])
+    expect(check.phase).toMatchObject({ is: 'asking' })
+    expect(check.phase).not.toMatchObject({ question: 'format' })
+    expect(check.revision).toBe(0)
+  })
+
+  test('asks a claim that alone would rule the cell out a second time, wherever it stands among them', () => {
+    for (const facts of [
+      { format: option('18650'), 'claimed-capacity': reading(9900) },
+      { 'claimed-capacity': reading(9900), format: option('18650') },
+    ]) {
+      const check = begin(facts)
+      expect(check.phase).toMatchObject({ is: 'second-look' })
+      expect(judge(program, check.answers).verdict).not.toBe('ruled-out')
+      const question = 'question' in check.phase ? check.phase.question : ''
+      const answer = check.phase.is === 'second-look' ? check.phase.answer : cantTell
+      const confirmed = taken(step(program, check, { is: 'answer', question, answer }, now))
+      expect(judge(program, confirmed.answers).verdict).toBe('ruled-out')
+    }
+  })
+
+  test('leaves out what the packs do not ask, and what does not fit', () => {
+    const check = begin({
+      colour: option('purple'),
+      format: option('9 volt'),
+      'claimed-capacity': reading(1e9),
+      'claimed-current': option('much'),
+    })
+    expect(check.trail).toEqual([])
+  })
+
+  test('going back asks the last of them', () => {
+    const check = taken(step(program, begin(modest), { is: 'back' }, now))
+    expect(check.phase).toEqual({ is: 'asking', question: 'claimed-capacity' })
+  })
+})
+
+describe('facts that arrive while a check is open', () => {
+  test('fill in what is open and change no answer', () => {
+    const check = begin({ format: option('21700') })
+    const known = taken(step(program, check, { is: 'know', answers: modest }, now))
+    expect(known.answers).toMatchObject({ format: option('21700'), 'claimed-capacity': reading(3000) })
+    expect(known.trail).toEqual(['format', 'claimed-capacity'])
+    expect(known.revision).toBe(check.revision + 1)
+  })
+
+  test('are refused by a closed check', () => {
+    const closed = taken(step(program, begin({}), { is: 'close' }, now))
+    expect(step(program, closed, { is: 'know', answers: modest }, now)).toMatchObject({
+      ok: false,
+      refusal: { code: 'closed' },
+    })
+  })
+})
+
+test('whatever is known beforehand, nothing is ruled out before somebody has looked twice', () => {
+  const facts = fc.array(fc.tuple(fc.constantFrom(...program.questions.keys()), fc.nat({ max: 50 })), { maxLength: 12 })
+  fc.assert(
+    fc.property(facts, picks => {
+      const known = Object.fromEntries(
+        picks.flatMap(([id, pick]) => {
+          const states = program.states.get(id) ?? []
+          const answer = states[pick % Math.max(1, states.length)]?.answers[0]
+          return answer ? [[id, answer]] : []
+        }),
+      )
+      const check = begin(known)
+      expect(judge(program, check.answers).verdict).not.toBe('ruled-out')
+      expect(new Set(check.trail).size).toBe(check.trail.length)
+      for (const id of check.trail) expect(check.answers[id]).toEqual(known[id])
+    }),
+    { numRuns: 300 },
+  )
+})
