@@ -2,6 +2,7 @@
 //
 // An id carries no authority: whoever holds the check, and on which revision it stands, is looked up on every click.
 import type { CheckId, Consent } from '../check/check.ts'
+import { type CarriedFacts, decodeFacts, encodeFacts } from './facts/facts-codec.ts'
 
 /** What a component of a check does. */
 export type Act =
@@ -13,6 +14,8 @@ export type Act =
   /** The form sent in; `opening` makes each form's id new, since phones keep forms by id. */
   | { readonly is: 'measured'; readonly opening: string }
   | { readonly is: 'consent'; readonly to: Consent; readonly given: boolean }
+  /** Takes in what a claim or a log has told. */
+  | { readonly is: 'know'; readonly facts: CarriedFacts }
   | { readonly is: 'back' | 'pause' | 'resume' | 'finish' | 'go-on' | 'close' }
   /** Shows the check where it stands, whatever the revision. */
   | { readonly is: 'show' }
@@ -30,6 +33,7 @@ export function encodeClick({ check, revision, act }: ClickId): string {
 function argumentsOf(act: Act): string[] {
   if (act.is === 'pick') return [act.option]
   if (act.is === 'measured') return [act.opening]
+  if (act.is === 'know') return [encodeFacts(act.facts)]
   return act.is === 'consent' ? [act.to, act.given ? 'yes' : 'no'] : []
 }
 
@@ -53,6 +57,10 @@ function decodeAct(is: string, rest: readonly string[]): Act | undefined {
   if (rest.length === 0 && plain.includes(is as Plain)) return { is: is as Plain }
   if (is === 'pick' && rest.length === 1 && first && /^[a-z0-9-]{1,48}$/.test(first)) return { is, option: first }
   if (is === 'measured' && rest.length === 1 && first && /^[a-z0-9]{1,16}$/.test(first)) return { is, opening: first }
+  if (is === 'know' && rest.length === 1 && first !== undefined) {
+    const facts = decodeFacts(first)
+    return facts && { is, facts }
+  }
   if (
     is === 'consent' &&
     rest.length === 2 &&

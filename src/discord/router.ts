@@ -1,12 +1,11 @@
 // Sends each interaction to its one handler; whatever happens there, the person gets an answer.
 import type { AutocompleteInteraction, ChatInputCommandInteraction, Interaction } from 'discord.js'
 import { refuse } from './answer.ts'
-import { onCheckClick } from './clicks/check-click.ts'
+import { clickHandlers } from './clicks/manifest.ts'
 import type { Runs } from './commands/command.ts'
 import { commands, messageCommands } from './commands/manifest.ts'
 import type { Desk } from './desk.ts'
 import { answerFailure } from './errors.ts'
-import { decodeClick } from './id-codec.ts'
 import { sayIn } from './words/say.ts'
 
 export async function route(desk: Desk, interaction: Interaction): Promise<void> {
@@ -26,9 +25,11 @@ async function dispatch(desk: Desk, interaction: Interaction): Promise<void> {
     return known ?? refuse(interaction, sayIn(interaction.locale), { code: 'unknown-command' })
   }
   if (!interaction.isMessageComponent() && !interaction.isModalSubmit()) return
-  const id = decodeClick(interaction.customId)
-  if (id) await onCheckClick(desk, interaction, id)
-  else await refuse(interaction, sayIn(interaction.locale), { code: 'unknown-click' })
+  for (const handle of clickHandlers) {
+    const handled = handle(desk, interaction)
+    if (handled) return handled
+  }
+  await refuse(interaction, sayIn(interaction.locale), { code: 'unknown-click' })
 }
 
 /** What runs for a command, be it the command itself or the subcommand that was named. */

@@ -6,15 +6,17 @@ import { step } from '../../check/step.ts'
 import type { Program } from '../../engine/compile.ts'
 import { type Clicked, redraw, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
-import type { ClickId } from '../id-codec.ts'
+import { type ClickId, decodeClick } from '../id-codec.ts'
 import { sayRefusal } from '../refusal.ts'
 import { showReadingForm } from '../show/reading-form.ts'
 import { showScreen } from '../show/screen.ts'
 import { type Say, sayIn } from '../words/say.ts'
 import { eventOf } from './event-of.ts'
+import type { ClickHandler } from './manifest.ts'
 
-export function onCheckClick(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {
-  return desk.lanes.inLane(id.check, () => click(desk, interaction, id))
+export const checkClick: ClickHandler = (desk, interaction) => {
+  const id = decodeClick(interaction.customId)
+  return id && desk.lanes.inLane(id.check, () => click(desk, interaction, id))
 }
 
 async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<void> {

@@ -2,7 +2,7 @@
 
 import type { Check } from '../../check/check.ts'
 import type { CheckEvent } from '../../check/events.ts'
-import { cantTell, option } from '../../engine/answers.ts'
+import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { type FormQuantity, fieldsOf, readForm } from '../../readings/form.ts'
 import type { MenuInstrument } from '../../readings/instrument.ts'
@@ -34,6 +34,8 @@ export function eventOf(
       return { ok: true, event: { is: 'answer', question, answer: cantTell } }
     case 'measured':
       return measured(say, interaction, question, program)
+    case 'know':
+      return { ok: true, event: { is: 'know', answers: act.facts as Answers } }
     case 'consent':
       return { ok: true, event: { is: 'consent', to: act.to, given: act.given } }
     default:

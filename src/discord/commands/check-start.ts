@@ -1,16 +1,14 @@
 // /check start: opens a check for the person who asks, and shows its first question to them alone.
 import { ApplicationCommandOptionType } from 'discord.js'
 import type { Mode } from '../../check/check.ts'
-import { mostCells, start } from '../../check/step.ts'
+import { mostCells } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
+import { beginCheck } from '../begin-check.ts'
 import { cut } from '../show/parts.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
-import { countedAlready } from './which-check.ts'
 
-/** More open checks than this are a slip, or a nuisance. */
-export const mostOpen = 10
 const noFamily = '-'
 
 export const checkStart: Subcommand = {
@@ -57,28 +55,14 @@ export const checkStart: Subcommand = {
 
   async run(desk, interaction) {
     const say = sayIn(interaction.locale)
-    const now = desk.now()
     const typed = interaction.options.getString('family')
-    const family = typed === null || typed === noFamily ? null : typed
-    const program = desk.programs.programFor(family, new Date(now).toISOString().slice(0, 10))
-    if (!program) return refuse(interaction, say, { code: 'unknown-family', name: cut(family ?? '', 60) })
-    const open = await desk.checks.heldBy(interaction.user.id, now)
-    if (await countedAlready(desk, interaction)) return
-    if (open.length >= mostOpen) return refuse(interaction, say, { code: 'too-many-open', count: open.length })
-    const begun = start(
-      program,
-      {
-        id: desk.newId(),
-        holder: interaction.user.id,
-        server: interaction.guildId,
-        mode: (interaction.options.getString('depth') ?? 'full') as Mode,
-        cells: interaction.options.getInteger('cells') ?? 1,
-        family,
-      },
-      now,
-    )
-    if (!begun.ok) return refuse(interaction, say, begun.refusal)
-    if ((await desk.checks.create(begun.check, interaction.id)) === 'seen') return
-    await replyPrivately(interaction, await showScreen(say, program, begun.screen, desk.pictures))
+    const begun = await beginCheck(desk, interaction, {
+      family: typed === null || typed === noFamily ? null : typed,
+      mode: (interaction.options.getString('depth') ?? 'full') as Mode,
+      cells: interaction.options.getInteger('cells') ?? 1,
+    })
+    if (begun.is === 'seen') return
+    if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
+    await replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, desk.pictures))
   },
 }

@@ -1,8 +1,9 @@
 // Every command there is; a command that is not listed here does not exist.
 
 import { checkCommand } from './check.ts'
+import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
 
-export const commands: readonly Command[] = [checkCommand]
+export const commands: readonly Command[] = [checkCommand, claimCommand]
 
-export const messageCommands: readonly MessageCommand[] = []
+export const messageCommands: readonly MessageCommand[] = [readClaimsCommand]

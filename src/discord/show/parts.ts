@@ -41,14 +41,19 @@ export function cut(label: string, most: number): string {
   return letters.length <= most ? label : `${letters.slice(0, most - 1).join('')}…`
 }
 
-export function button(
-  check: Check,
-  act: Act,
+type PressedStyle = Exclude<ButtonStyle, ButtonStyle.Link | ButtonStyle.Premium>
+
+/** A button with a custom id of any codec. */
+export function pressButton(
+  custom_id: string,
   label: string,
-  style: Exclude<ButtonStyle, ButtonStyle.Link | ButtonStyle.Premium> = ButtonStyle.Secondary,
+  style: PressedStyle = ButtonStyle.Secondary,
 ): APIButtonComponent {
-  const custom_id = encodeClick({ check: check.id, revision: check.revision, act })
   return { type: ComponentType.Button, style, label: cut(label, buttonLabel), custom_id }
+}
+
+export function button(check: Check, act: Act, label: string, style?: PressedStyle): APIButtonComponent {
+  return pressButton(encodeClick({ check: check.id, revision: check.revision, act }), label, style)
 }
 
 export function menu(

@@ -5,8 +5,9 @@ import type { Room } from '../room.ts'
 import { menuKind, type SeenMessage, see } from '../seen.ts'
 import { messageJson } from '../world/message-json.ts'
 import { type Json, PART, type RawComponent, walk } from '../world/raw.ts'
-import { sees } from '../world/rights.ts'
+import { maySpeak, personMay, sees } from '../world/rights.ts'
 import { CHANNEL, type Channel, directChannel, type Message } from '../world/world.ts'
+import { addMessage } from '../world/write-message.ts'
 import { CannotDo } from './cannot.ts'
 import { commandData, findCommand, type Value } from './command-data.ts'
 import { type CommandListing, listCommands, offered } from './command-listing.ts'
@@ -34,6 +35,8 @@ export interface Person {
     options?: Readonly<Record<string, Value>>,
     where?: Where,
   ): Promise<readonly Choice[]>
+  /** Writes a message; gives its id. */
+  say(text: string, where?: Where): string
   run(path: string, options?: Readonly<Record<string, Value>>, where?: Where): Promise<Reply>
   useOnMessage(command: string, message: SeenMessage | string): Promise<Reply>
   useOnPerson(command: string, personId: string, where?: Where): Promise<Reply>
@@ -126,6 +129,12 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
       const choices = awaitChoices(room, opened)
       send()
       return await choices
+    },
+    say(text, where) {
+      const channel = place(where)
+      if (!maySpeak(personMay(world, personId, channel), channel))
+        throw new CannotDo(`${found.name} may not write here.`)
+      return addMessage(world, { channel, author: personId, body: { content: text } }).id
     },
     async run(path, options = {}, where) {
       const channel = place(where)

@@ -6,8 +6,6 @@ import type { Person } from '../people/person.ts'
 import type { Reply } from '../people/reply.ts'
 import type { Room } from '../room.ts'
 import type { Upload } from '../world/files.ts'
-import { maySpeak, personMay } from '../world/rights.ts'
-import { addMessage } from '../world/write-message.ts'
 
 const upload = z.strictObject({ name: z.string().min(1).max(200), base64: z.string() })
 const value = z.union([z.string().max(6000), z.number(), z.boolean(), upload])
@@ -68,14 +66,8 @@ const done = (messageId: string | null = null): WireOutcome => ({ kind: 'done', 
 
 async function perform(room: Room, act: Exclude<Act, { do: 'weather' }>, person: Person): Promise<WireOutcome> {
   switch (act.do) {
-    case 'say': {
-      const channel = room.world.channels.get(act.place)
-      if (channel === undefined) return trouble('This place is gone.')
-      if (!maySpeak(personMay(room.world, person.id, channel), channel)) {
-        return trouble(`${person.name} may not write here.`)
-      }
-      return done(addMessage(room.world, { channel, author: person.id, body: { content: act.text } }).id)
-    }
+    case 'say':
+      return done(person.say(act.text, { channel: act.place }))
     case 'run':
       return outcome(room, await person.run(act.path, received(act.options), { channel: act.place }))
     case 'suggest': {

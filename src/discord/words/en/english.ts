@@ -1,8 +1,9 @@
 // The English catalogue: every word people see, put together from one file per topic.
 import { check } from './check.ts'
+import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { verdicts } from './verdicts.ts'
 
-export const english = { ...commands, ...check, ...verdicts, ...refusals, ...problems } as const
+export const english = { ...commands, ...check, ...verdicts, ...refusals, ...problems, ...claims } as const

@@ -1,0 +1,47 @@
+// Opens a check for the person who asks: within their number of open checks, once for each interaction.
+import type { ChatInputCommandInteraction, MessageComponentInteraction } from 'discord.js'
+import type { Mode } from '../check/check.ts'
+import type { Screen } from '../check/screen.ts'
+import { start } from '../check/step.ts'
+import type { Answers } from '../engine/answers.ts'
+import type { Program } from '../engine/compile.ts'
+import type { Desk } from './desk.ts'
+import type { Refusal } from './refusal.ts'
+import { cut } from './show/parts.ts'
+
+/** More open checks than this are a slip, or a nuisance. */
+export const mostOpen = 10
+
+export type Wanted = {
+  readonly family: string | null
+  readonly mode: Mode
+  readonly cells: number
+  readonly known?: Answers
+}
+
+export type Beginning =
+  | { readonly is: 'begun'; readonly program: Program; readonly screen: Screen }
+  /** This very interaction has opened a check before: there is nothing left to do. */
+  | { readonly is: 'seen' }
+  | { readonly is: 'refused'; readonly refusal: Refusal }
+
+export async function beginCheck(
+  desk: Desk,
+  interaction: ChatInputCommandInteraction | MessageComponentInteraction,
+  wanted: Wanted,
+): Promise<Beginning> {
+  const now = desk.now()
+  const program = desk.programs.programFor(wanted.family, new Date(now).toISOString().slice(0, 10))
+  if (!program) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })
+  const open = await desk.checks.heldBy(interaction.user.id, now)
+  // Asked after the person's checks were read, as in `countedAlready`.
+  if (await desk.checks.counted(interaction.user.id, interaction.id)) return { is: 'seen' }
+  if (open.length >= mostOpen) return refused({ code: 'too-many-open', count: open.length })
+  const who = { id: desk.newId(), holder: interaction.user.id, server: interaction.guildId }
+  const begun = start(program, { ...who, ...wanted }, now)
+  if (!begun.ok) return refused(begun.refusal)
+  const created = await desk.checks.create(begun.check, interaction.id)
+  return created === 'seen' ? { is: 'seen' } : { is: 'begun', program, screen: begun.screen }
+}
+
+const refused = (refusal: Refusal): Beginning => ({ is: 'refused', refusal })

@@ -1,0 +1,70 @@
+// /claim: what a listing or a label claims, and which of it is impossible; the same in the menu of a message.
+import {
+  ApplicationCommandOptionType,
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  type ChatInputCommandInteraction,
+  InteractionContextType,
+  type MessageContextMenuCommandInteraction,
+} from 'discord.js'
+import { refit } from '../../check/refit.ts'
+import { longestClaim, readClaims } from '../../readings/read-claims.ts'
+import { weighClaims } from '../../readings/weigh-claims.ts'
+import { replyPrivately } from '../answer.ts'
+import type { Desk } from '../desk.ts'
+import { type OpenCheck, showClaim } from '../show/claim.ts'
+import { sayIn } from '../words/say.ts'
+import type { Command, MessageCommand } from './command.ts'
+
+const everywhere = {
+  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
+  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+}
+
+export const claimCommand: Command = {
+  name: 'claim',
+  describe: say => ({
+    type: ApplicationCommandType.ChatInput,
+    name: 'claim',
+    description: say('command.claim'),
+    ...everywhere,
+    options: [
+      {
+        type: ApplicationCommandOptionType.String,
+        name: 'text',
+        description: say('command.claim.text'),
+        required: true,
+        max_length: longestClaim,
+      },
+    ],
+  }),
+  run: (desk, interaction) => weigh(desk, interaction, interaction.options.getString('text', true)),
+}
+
+export const readClaimsCommand: MessageCommand = {
+  name: 'Read the claims',
+  describe: () => ({ type: ApplicationCommandType.Message, name: 'Read the claims', ...everywhere }),
+  run: (desk, interaction) => weigh(desk, interaction, interaction.targetMessage.content),
+}
+
+async function weigh(
+  desk: Desk,
+  interaction: ChatInputCommandInteraction | MessageContextMenuCommandInteraction,
+  text: string,
+): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const now = desk.now()
+  const facts = readClaims(text, interaction.locale)
+  const findings = weighClaims(facts, new Date(now).toISOString().slice(0, 10))
+  await replyPrivately(
+    interaction,
+    showClaim(say, { text, facts, findings }, await latestOpen(desk, interaction.user.id)),
+  )
+}
+
+/** The person's latest open check, which facts can be added to. */
+export async function latestOpen(desk: Desk, person: string): Promise<OpenCheck | undefined> {
+  const [check] = await desk.checks.heldBy(person, desk.now())
+  const program = check && desk.programs.programFor(check.family, check.day)
+  return check && program && { check: refit(program, check), program }
+}

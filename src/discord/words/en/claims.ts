@@ -1,0 +1,72 @@
+// English for what a listing claims, and what its claims weigh.
+export const claims = {
+  'command.claim': 'See which claims of a listing or a label are impossible',
+  'command.claim.text': 'The text of the listing or label, such as “18650 9900mAh 30A 38g”',
+  'command.read-claims': 'Read the claims',
+  'claim.title': 'What this text claims',
+  'claim.read': 'What was read',
+  'claim.none':
+    'No claim about a cell was found in this text. Give the size, the capacity, the current or the mass as the listing has them, for example “18650 3000 mAh 20 A continuous”.',
+  'claim.cut': 'Only the first {most, number} characters were read.',
+  'claim.impossible': 'Impossible',
+  'claim.high': 'Beyond what is known, though not proven false',
+  'claim.contradiction': 'Contradicts itself',
+  'claim.low': 'Suspiciously low',
+  'claim.not-comparable': 'Cannot be compared with anything',
+  'claim.nothing':
+    'None of these claims is impossible. That shows nothing: a modest claim is easily printed on any cell.',
+  'claim.start': 'Check a cell with these claims',
+  'claim.add': 'Add them to my check of {what}',
+  'fact.format': 'Size: {format}',
+  'fact.designation':
+    'Designation of IEC 61960-3: at most {diameter, number} mm wide and {height, number} mm long{format, select, none {} other {, which is the trade’s {format}}}',
+  'fact.chemistry': 'Chemistry: {chemistry}',
+  'chemistry.ICR': 'ICR, lithium cobalt',
+  'chemistry.INR': 'INR, lithium nickel',
+  'chemistry.IMR': 'IMR, lithium manganese',
+  'chemistry.NCR': 'NCR, lithium nickel cobalt',
+  'chemistry.IFR': 'IFR, lithium iron phosphate',
+  'chemistry.iron-phosphate': 'lithium iron phosphate',
+  'chemistry.lithium-ion': 'lithium-ion, no more is said',
+  'fact.capacity':
+    'Capacity: {value, number} mAh{grade, select, minimum { (called minimum)} typical { (called typical)} other {}}',
+  'fact.energy': 'Energy: {value, number} Wh',
+  'fact.current':
+    'Current: {value, number} A {sort, select, continuous {continuous} pulse {pulse} max {“max”} charge {for charging} other {without a word to it}}{seconds, select, none {} other {, for {seconds} s}}',
+  'fact.rate':
+    'Current: {value, number} times its capacity per hour {sort, select, continuous {(continuous)} pulse {(pulse)} max {(“max”)} charge {(for charging)} other {(without a word to it)}}',
+  'fact.mass': 'Mass: {value, number} g',
+  'fact.voltage': 'Voltage: {value, number} V',
+  'fact.resistance': 'Resistance: {value, number} mΩ',
+  'fact.protection': '{has, select, yes {With} other {Without}} a protection circuit',
+  'fact.count': '{cells, plural, other {# cells}}',
+  'fact.unclear': '“{typed}” can be read as {readings}',
+  'weighed.capacity':
+    '{value, number} mAh in this size{cells, plural, one {} other { for each cell}}: the best known hold about {best, number} mAh{density, select, none {} other {. It would need {density} Wh in each litre}}.',
+  'weighed.energy-per-volume':
+    '{value, number} Wh in each litre, for the size that was {size, select, measured {measured} other {claimed}}: the best known reach about {best, number}.',
+  'weighed.energy-per-mass':
+    '{value, number} Wh in each kilogram, for the mass that is {size, select, measured {measured} other {claimed}}: the best known reach about {best, number}.',
+  'weighed.continuous-current':
+    '{value, number} A without pause: the best known of this size give about {best, number} A. Never load a cell by such a figure.',
+  'weighed.capacity-and-current':
+    '{capacity, number} mAh together with {current, number} A without pause: capacity and current are traded for each other; cells of this size with more than {pairCapacity, number} mAh give no more than about {pairCurrent, number} A.',
+  'weighed.mass': '{value, number} g: bare cells of this size weigh at least about {lightest, number} g.',
+  'weighed.energy-and-capacity':
+    '{energy, number} Wh do not go with this capacity, which at its usual voltage is about {fromCapacity, number} Wh. One of the two is wrong.',
+  'weighed.two-formats': 'It names several sizes: {formats}. A cell has one.',
+  'weighed.charge-current':
+    '{value, number} A is a current for charging; it says nothing about what the cell can give.',
+  'weighed.pulse-undefined':
+    '{value, number} A as a pulse means nothing without time and temperature. It is no continuous current; never load a cell by it.',
+  'weighed.max-undefined':
+    '{value, number} A “max” means nothing without time and temperature. It is no continuous current; never load a cell by it.',
+  'weighed.sort-unsaid':
+    '{value, number} A without “continuous” beside it may be a pulse figure. Never load a cell by it.',
+  'weighed.no-format': '{value, number} mAh can only be judged with the size of the cell.',
+  'weighed.format-unknown': '{value, number} mAh: for this size no best figure is known here.',
+  'weighed.unclear-figure': 'A figure can be read in two ways ({readings}). Look it up and type it with its unit.',
+  'weighed.out-of-date': '{says} (The figure compared with is past its date and counts one step less.)',
+  'weighed.sources':
+    'Worked out from data sheets up to 2026 and published energy densities; figures count until {date}. Prices were left out.',
+} as const

@@ -1,0 +1,83 @@
+// Facts in custom ids: what goes in comes out, what did not come from us is refused, and Discord's limit holds.
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { loadPacks } from '../../src/bin/load-packs.ts'
+import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import { decodeFacts, encodeFacts } from '../../src/discord/facts/facts-codec.ts'
+import { factsOfClaim } from '../../src/discord/facts/facts-of-claim.ts'
+import { decodeClick, encodeClick } from '../../src/discord/id-codec.ts'
+import { type Answer, option, reading } from '../../src/engine/answers.ts'
+import { compile } from '../../src/engine/compile.ts'
+import { readClaims } from '../../src/readings/read-claims.ts'
+
+const compiled = compile(
+  (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack),
+  '2026-11-25',
+)
+if (!compiled.ok) throw new Error('the shipped packs do not compile')
+const { questions } = compiled.program
+const asked = (id: string): fc.Arbitrary<Answer> => {
+  const answer = questions.get(id)?.answer
+  if (!answer) throw new Error(`the shipped packs have no question ${id}`)
+  return answer.kind === 'options'
+    ? fc.constantFrom(...answer.options.map(one => option(one.id)))
+    : fc.integer({ min: 1, max: 5_000_000 }).map(hundredths => reading(hundredths / 100))
+}
+const ids = [
+  'format',
+  'claimed-capacity',
+  'claimed-current',
+  'current-word',
+  'chemistry',
+  'measured-capacity',
+  'test-current',
+]
+const facts = fc.record(Object.fromEntries(ids.map(id => [id, asked(id)])), { requiredKeys: [] })
+
+test('every set of facts the shipped packs ask for survives, within a hundred characters', () => {
+  fc.assert(
+    fc.property(facts, given => {
+      expect(decodeFacts(encodeFacts(given))).toEqual(given)
+      const { 'measured-capacity': _m, 'test-current': _t, ...claimed } = given
+      const id = encodeClick({ check: 'x'.repeat(20), revision: 46_655, act: { is: 'know', facts: claimed } })
+      expect(id.length).toBeLessThanOrEqual(100)
+      expect(decodeClick(id)).toMatchObject({ act: { is: 'know', facts: claimed } })
+    }),
+  )
+})
+
+test('what nobody here wrote is refused', () => {
+  fc.assert(
+    fc.property(fc.string(), written => {
+      const read = decodeFacts(written)
+      if (read) expect(encodeFacts(read)).not.toContain('undefined')
+    }),
+  )
+  for (const id of ['x18650', 'f', 'fUPPER', 'f18650_f21700', 'c-5', 'c1e9', 'c99999999', 'f18650_', 'i3,141'])
+    expect(decodeFacts(id)).toBeUndefined()
+})
+
+describe('what a claim answers', () => {
+  test.each([
+    [
+      '18650 9900mAh 30A',
+      { format: option('18650'), 'claimed-capacity': reading(9900), 'current-word': option('bare') },
+    ],
+    [
+      'INR19/66 20A continuous',
+      {
+        format: option('18650'),
+        'claimed-current': reading(20),
+        'current-word': option('continuous'),
+        chemistry: option('nickel-or-cobalt'),
+      },
+    ],
+    ['30A continuous, 45A pulse', { 'claimed-current': reading(30), 'current-word': option('continuous') }],
+    ['100A pulse', { 'current-word': option('pulse') }],
+    ['32700 LiFePO4', { format: option('other'), chemistry: option('iron-phosphate') }],
+    ['18650 or 21700', {}],
+    ['charging current 2A', {}],
+  ])('%s', (text, expected) => {
+    expect(factsOfClaim(readClaims(text, 'en-US'))).toEqual(expected)
+  })
+})

@@ -1,0 +1,88 @@
+// What a listing claims, through the real client: typed, or read from somebody's message; and the check that starts from it.
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { caution, closeAll, messageOf, press, pressed, startCheck } from './hands.ts'
+import { openRoom, type TestRoom } from './open-room.ts'
+
+let room: TestRoom
+beforeAll(async () => {
+  room = await openRoom()
+})
+afterAll(() => room.close())
+const wren = () => room.standIn.as('Wren')
+const claim = async (typed: string): Promise<SeenMessage> => messageOf(await wren().run('claim', { text: typed }))
+
+describe('/claim', () => {
+  test('names what is impossible, what is not comparable and what was read, with the caution', async () => {
+    const seen = text(await claim('9900mAh 18650 30A 38g'))
+    expect(seen).toMatch(/Impossible[\s\S]*9,900 mAh in this size: the best known hold about 3,600 mAh/)
+    expect(seen).toMatch(/It would need 2,155 Wh in each litre/)
+    expect(seen).toMatch(/Suspiciously low[\s\S]*38 g/)
+    expect(seen).toMatch(/Cannot be compared[\s\S]*30 A without “continuous”/)
+    expect(seen).toMatch(/What was read[\s\S]*Size: 18650/)
+    expect(seen).toMatch(caution)
+  })
+
+  test('understands a designation of the standard as what the trade calls it', async () => {
+    expect(text(await claim('INR19/66 3000 mAh'))).toMatch(/19 mm wide and 66 mm long, which is the trade’s 18650/)
+  })
+
+  test('a modest claim shows nothing, and is told so', async () => {
+    expect(text(await claim('18650 3000mAh 15A continuous'))).toMatch(
+      /None of these claims is impossible.*shows nothing/,
+    )
+  })
+
+  test('what is no claim gets an example of one', async () => {
+    const seen = text(await claim('hello there'))
+    expect(seen).toMatch(/No claim about a cell was found.*for example/)
+    expect(seen).toMatch(caution)
+  })
+
+  test('text from people stays text', async () => {
+    const seen = text(await claim('18650 3000mAh @everyone **loud** [x](https://x.invalid) <t:0>'))
+    expect(seen).toContain('\\@everyone \\*\\*loud\\*\\* \\[x\\]\\(https\\://x.invalid\\) \\<t\\:0\\>')
+  })
+
+  test('the longest text Discord takes still fits, caution and all', async () => {
+    const seen = text(await claim('18650 9900mAh 38g 100A pulse 21700 99A continuous '.repeat(120).slice(0, 4000)))
+    expect(seen).toMatch(caution)
+    expect(seen.length).toBeLessThanOrEqual(4000)
+  })
+})
+
+describe('the check that starts from a claim', () => {
+  test('knows the claim, asks the decisive part again, and ends in "ruled out"', async () => {
+    const first = await pressed(wren(), await claim('18650 9900 mAh'), 'Check a cell with these claims')
+    expect(text(first)).toMatch(/Please look a second time[\s\S]*9,900 mAh/)
+    const form = await press(wren(), first, 'Type in the reading')
+    if (form.kind !== 'modal') throw new Error('no form')
+    const next = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
+    expect(text(await pressed(wren(), next, 'Stop and show'))).toMatch(/^## Ruled out/m)
+    await closeAll(wren())
+  })
+
+  test('or the claim is added to the check that is open', async () => {
+    await startCheck(wren())
+    const before = await claim('21700 5000 mAh')
+    const after = await pressed(wren(), before, 'Add them to my check')
+    expect(text(after)).toMatch(/2 questions answered/)
+    await closeAll(wren())
+  })
+
+  test('delivered twice, it opens one check', async () => {
+    const seen = await claim('18650 3000mAh')
+    room.standIn.faults.deliverTwice(true)
+    await pressed(wren(), seen, 'Check a cell with these claims')
+    room.standIn.faults.deliverTwice(false)
+    expect((await room.desk.checks.heldBy(wren().id, Date.now())).length).toBe(1)
+    await closeAll(wren())
+  })
+})
+
+test('the menu of a message reads the claims in it, for the person who asked alone', async () => {
+  const posted = room.standIn.as('Ilse').say('look: 18650 9900mAh, real?')
+  const reply = await wren().useOnMessage('Read the claims', posted)
+  expect(reply.kind === 'message' && reply.private).toBe(true)
+  expect(text(messageOf(reply))).toMatch(/9,900 mAh in this size/)
+})
