@@ -30,8 +30,13 @@ export type Config = {
   readonly rules: string | undefined
   readonly port: number
   readonly pictures: boolean
+  /** Where attachments may come from, as origins (https://host): Discord's own, and the stand-in's in practice. */
+  readonly attachmentOrigins: readonly string[]
   readonly logLevel: string
 }
+
+/** The hosts Discord serves attachments from (Discord's reference, “Attachment object” and “CDN”). */
+const discordFiles = ['https://cdn.discordapp.com', 'https://media.discordapp.net']
 
 export type Configuring =
   | { readonly ok: true; readonly config: Config }
@@ -69,6 +74,10 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
       rules: data.CELLWARY_RULES,
       port: data.CELLWARY_PORT,
       pictures: data.CELLWARY_PICTURES === 'on',
+      attachmentOrigins: [
+        ...discordFiles,
+        ...(data.CELLWARY_DISCORD_API === undefined ? [] : [new URL(data.CELLWARY_DISCORD_API).origin]),
+      ],
       logLevel: data.CELLWARY_LOG,
     },
   }

@@ -4,7 +4,7 @@ import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import Keyv from 'keyv'
 import type { Logger } from 'pino'
-import type { Desk, Pictures } from '../discord/desk.ts'
+import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
 import { openLanes } from '../discord/lanes.ts'
 import type { PictureMemory } from '../discord/question-pictures.ts'
 import { openPrograms } from '../engine/programs.ts'
@@ -15,6 +15,7 @@ import { rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
 import type { Config } from './config.ts'
 import { installedPacks } from './installed-packs.ts'
+import { openLogReader } from './log-reader/open-log-reader.ts'
 
 export type OpenedDesk = { readonly desk: Desk; close(): Promise<void> }
 
@@ -43,7 +44,9 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db)
-  const desk: Desk = { programs, checks, servers, lanes, pictures, now, newId, log }
+  const drafts = openDrafts(new Keyv({ store: new KeptValues(db, 'drafts') }), newId)
+  const logs = openLogReader(config.attachmentOrigins)
+  const desk: Desk = { programs, checks, servers, lanes, pictures, drafts, logs, now, newId, log }
   return {
     desk,
     async close() {
@@ -63,20 +66,34 @@ async function openDatabase({ database, data }: Config) {
 
 /** The drawings are loaded when the first is asked for. */
 function openPictures(kept: PictureMemory, log: Logger): Pictures {
-  let opened: Promise<Pictures> | undefined
+  let opening: Promise<Pictures> | undefined
+  const opened = () => {
+    opening ??= import('../discord/question-pictures.ts').then(({ openQuestionPictures }) => openQuestionPictures(kept))
+    return opening
+  }
+  // A message without its picture still says what it says.
+  const without = (what: string) => (error: unknown) => {
+    log.warn({ err: error, what }, 'no picture')
+    return undefined
+  }
   return {
     async forQuestion(program, question, say) {
       if (!question.picture) return undefined
-      opened ??= import('../discord/question-pictures.ts').then(({ openQuestionPictures }) =>
-        openQuestionPictures(kept),
-      )
-      // A question without its picture is still a question.
-      return (await opened).forQuestion(program, question, say).catch(error => {
-        log.warn({ err: error, question: question.id }, 'no picture')
-        return undefined
-      })
+      return (await opened()).forQuestion(program, question, say).catch(without(question.id))
     },
+    ofDrawing: async (name, drawing, say) => (await opened()).ofDrawing(name, drawing, say).catch(without(name)),
   }
 }
 
-const noPictures: Pictures = { forQuestion: async () => undefined }
+const noPictures: Pictures = { forQuestion: async () => undefined, ofDrawing: async () => undefined }
+
+function openDrafts(kept: Keyv, newId: () => string): Drafts {
+  return {
+    async keep(value, ms) {
+      const key = newId()
+      await kept.set(key, value, ms)
+      return key
+    },
+    find: key => kept.get(key),
+  }
+}

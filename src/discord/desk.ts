@@ -4,8 +4,10 @@ import type { CheckStore } from '../check/store.ts'
 import type { Program } from '../engine/compile.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
+import type { Drawing } from '../pictures/drawing.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
 import type { Lanes } from './lanes.ts'
+import type { LogReader } from './log-reader.ts'
 import type { Say } from './words/say.ts'
 
 /** A picture for a message, with the words for those who cannot see it. */
@@ -14,6 +16,16 @@ export type ShownPicture = { readonly name: string; readonly png: Uint8Array; re
 export type Pictures = {
   /** Where to look and what each option looks like; undefined where there is nothing to draw. */
   forQuestion(program: Program, question: Question, say: Say): Promise<ShownPicture | undefined>
+  /** A drawing of any kind, under a file name that ends in .png; undefined where pictures are off or it cannot be rendered. */
+  ofDrawing(name: string, drawing: Drawing, say: Say): Promise<ShownPicture | undefined>
+}
+
+/** Small things a person goes on with in a later click: kept for a while, and forgotten by themselves. */
+export type Drafts = {
+  /** Keeps `value` (JSON) under a new key for `ms` milliseconds. */
+  keep(value: unknown, ms: number): Promise<string>
+  /** What was kept; undefined once it is forgotten. The caller checks whose it is and what is in it. */
+  find(key: string): Promise<unknown>
 }
 
 export type Desk = {
@@ -21,6 +33,8 @@ export type Desk = {
   readonly checks: CheckStore
   readonly servers: SettingsStore
   readonly pictures: Pictures
+  readonly drafts: Drafts
+  readonly logs: LogReader
   readonly lanes: Lanes
   /** Milliseconds since 1970. */
   now(): number

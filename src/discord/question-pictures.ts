@@ -10,6 +10,7 @@ import type { Drawing } from '../pictures/drawing.ts'
 import { pictureKey, toPng } from '../pictures/png.ts'
 import type { Pictures, ShownPicture } from './desk.ts'
 import { sayAltFact } from './words/alt-words.ts'
+import type { Say } from './words/say.ts'
 
 /** Keeps rendered pictures by digest, as Keyv does; what it loses is drawn again. */
 export type PictureMemory = { get(key: string): Promise<unknown>; set(key: string, value: unknown): Promise<unknown> }
@@ -42,16 +43,20 @@ export function openQuestionPictures(memory: PictureMemory): Pictures {
     return png
   }
 
+  async function ofDrawing(name: string, drawing: Drawing, say: Say): Promise<ShownPicture> {
+    const alt = joinAlt(describe(drawing), (code, values) => sayAltFact(say, code, values))
+    return { name, png: await pngOf(drawing), alt }
+  }
+
   return {
+    ofDrawing,
     async forQuestion(_program, question, say): Promise<ShownPicture | undefined> {
       let drawing = drawn.get(question)
       if (drawing === undefined) {
         drawing = drawQuestion(question) ?? null
         drawn.set(question, drawing)
       }
-      if (!drawing) return undefined
-      const alt = joinAlt(describe(drawing), (code, values) => sayAltFact(say, code, values))
-      return { name: `${question.id}.png`, png: await pngOf(drawing), alt }
+      return drawing ? ofDrawing(`${question.id}.png`, drawing, say) : undefined
     },
   }
 }

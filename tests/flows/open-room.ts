@@ -33,7 +33,8 @@ export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Pro
   const standIn = await openStandIn({ scenario: demoServer })
   const connection = { token: standIn.botToken, api: standIn.apiUrl }
   const open = async () => {
-    const opened = await openDesk(read.config, logger)
+    const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
+    const opened = await openDesk(config, logger)
     const desk = change(opened.desk)
     const bot = await openBot(async () => desk, connection)
     await bot.registered
