@@ -34,3 +34,25 @@ export async function redraw(interaction: Clicked, shown: ShownMessage): Promise
 export async function refuse(interaction: Answerable, say: Say, refusal: Refusal): Promise<void> {
   await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), small(say('caution.line'))]))
 }
+
+/** Says that an answer is being worked on; it is then given with `fill`. A click keeps its message meanwhile. */
+export async function takeTime(interaction: Answerable): Promise<void> {
+  if (interaction.isCommand()) await interaction.deferReply({ flags: MessageFlags.Ephemeral })
+  else await interaction.deferUpdate()
+}
+
+/** The answer that `takeTime` has promised. */
+export async function fill(interaction: Answerable, shown: ShownMessage): Promise<void> {
+  await interaction.editReply({
+    components: shown.components,
+    files: files(shown),
+    attachments: [],
+    flags: shown.flags,
+  })
+}
+
+/** Something private to say after `takeTime`, in place of the answer of a command and beside the message of a click. */
+export async function tellLater(interaction: Answerable, shown: ShownMessage): Promise<void> {
+  if (interaction.isCommand()) return fill(interaction, shown)
+  await interaction.followUp({ components: shown.components, flags: shown.flags | MessageFlags.Ephemeral })
+}

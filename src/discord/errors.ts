@@ -1,6 +1,6 @@
 // What went wrong and was not the member's doing: told kindly with a reference, in full only in the log.
 import { DiscordAPIError, HTTPError, type Interaction, RateLimitError, RESTJSONErrorCodes } from 'discord.js'
-import { replyPrivately } from './answer.ts'
+import { replyPrivately, tellLater } from './answer.ts'
 import type { Desk } from './desk.ts'
 import { message, small, text } from './show/parts.ts'
 import { sayIn } from './words/say.ts'
@@ -39,10 +39,9 @@ export async function answerFailure(desk: Desk, interaction: Interaction, error:
   if (interaction.isAutocomplete()) return
   if (!interaction.isRepliable() || interaction.isUserContextMenuCommand() || interaction.isPrimaryEntryPointCommand())
     return
-  if (interaction.replied || interaction.deferred) return
+  if (interaction.replied) return
   const say = sayIn(interaction.locale)
   const shown = message([text(say('trouble.try-again', { reference })), small(say('caution.line'))])
-  await replyPrivately(interaction, shown).catch(second =>
-    desk.log.debug({ err: second, reference }, 'could not be told'),
-  )
+  const tell = interaction.deferred ? tellLater : replyPrivately
+  await tell(interaction, shown).catch(second => desk.log.debug({ err: second, reference }, 'could not be told'))
 }

@@ -5,7 +5,7 @@ import type { Say, Values } from './words/say.ts'
 
 export type Refusal =
   | CheckRefusal
-  | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' }
+  | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'log-forgotten' }
   | { readonly code: 'too-many-open'; readonly count: number }
   | { readonly code: 'unknown-family'; readonly name: string }
 

@@ -10,6 +10,14 @@ export function messageOf(reply: Reply): SeenMessage {
   return reply.message
 }
 
+/** The message of a reply, once the bot has come back with what it said it was working on. */
+export async function finalOf(reply: Reply): Promise<SeenMessage> {
+  if (reply.kind !== 'deferred') return messageOf(reply)
+  const final = await reply.final
+  if (!final) throw new Error('the bot never came back')
+  return final
+}
+
 export const startCheck = async (person: Person, options: Record<string, string | number> = {}): Promise<SeenMessage> =>
   messageOf(await person.run('check start', options))
 

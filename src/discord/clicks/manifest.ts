@@ -3,9 +3,10 @@ import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { checkClick } from './check-click.ts'
 import { factsClick } from './facts-click.ts'
+import { logClick } from './log-click.ts'
 
 /** Handles a click whose custom id is of its kind; undefined, without having done anything, for any other. */
 export type ClickHandler = (desk: Desk, interaction: Clicked) => Promise<void> | undefined
 
 /** The first that takes a click has it; the busiest comes first. */
-export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick]
+export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick, logClick]

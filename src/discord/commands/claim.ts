@@ -7,14 +7,14 @@ import {
   InteractionContextType,
   type MessageContextMenuCommandInteraction,
 } from 'discord.js'
-import { refit } from '../../check/refit.ts'
 import { longestClaim, readClaims } from '../../readings/read-claims.ts'
 import { weighClaims } from '../../readings/weigh-claims.ts'
 import { replyPrivately } from '../answer.ts'
 import type { Desk } from '../desk.ts'
-import { type OpenCheck, showClaim } from '../show/claim.ts'
+import { showClaim } from '../show/claim.ts'
 import { sayIn } from '../words/say.ts'
 import type { Command, MessageCommand } from './command.ts'
+import { latestOpen } from './which-check.ts'
 
 const everywhere = {
   contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
@@ -60,11 +60,4 @@ async function weigh(
     interaction,
     showClaim(say, { text, facts, findings }, await latestOpen(desk, interaction.user.id)),
   )
-}
-
-/** The person's latest open check, which facts can be added to. */
-export async function latestOpen(desk: Desk, person: string): Promise<OpenCheck | undefined> {
-  const [check] = await desk.checks.heldBy(person, desk.now())
-  const program = check && desk.programs.programFor(check.family, check.day)
-  return check && program && { check: refit(program, check), program }
 }

@@ -3,7 +3,8 @@
 import { checkCommand } from './check.ts'
 import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
+import { logCommand } from './log.ts'
 
-export const commands: readonly Command[] = [checkCommand, claimCommand]
+export const commands: readonly Command[] = [checkCommand, claimCommand, logCommand]
 
 export const messageCommands: readonly MessageCommand[] = [readClaimsCommand]

@@ -68,3 +68,10 @@ export async function ownCheck(
 export function countedAlready(desk: Desk, interaction: ChatInputCommandInteraction): Promise<boolean> {
   return desk.checks.counted(interaction.user.id, interaction.id)
 }
+
+/** The person's latest open check, fitted to its program: the one that facts can be added to. */
+export async function latestOpen(desk: Desk, person: string): Promise<OwnCheck | undefined> {
+  const [check] = await desk.checks.heldBy(person, desk.now())
+  const program = check && desk.programs.programFor(check.family, check.day)
+  return check && program && { check: refit(program, check), program }
+}

@@ -4,10 +4,10 @@ import type { TypedRefusal } from '../../readings/read-typed.ts'
 import { plain } from './plain.ts'
 import type { Say, Values } from './say.ts'
 
-export function sayTypedRefusal(
-  say: Say,
-  { field, refusal }: { field: FormField['id']; refusal: TypedRefusal },
-): string {
+/** What was typed in: a field of a reading's form, or an option of a command. */
+export type TypedField = FormField['id'] | 'claimed-current' | 'cutoff' | 'room'
+
+export function sayTypedRefusal(say: Say, { field, refusal }: { field: TypedField; refusal: TypedRefusal }): string {
   const values: Record<string, string | number> = { field: say(`form.${field}`) }
   for (const [key, value] of Object.entries(refusal))
     if (typeof value === 'number') values[key] = value

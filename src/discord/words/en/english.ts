@@ -2,8 +2,19 @@
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
+import { logRefusals } from './log-refusals.ts'
+import { logs } from './logs.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { verdicts } from './verdicts.ts'
 
-export const english = { ...commands, ...check, ...verdicts, ...refusals, ...problems, ...claims } as const
+export const english = {
+  ...commands,
+  ...check,
+  ...verdicts,
+  ...refusals,
+  ...problems,
+  ...claims,
+  ...logs,
+  ...logRefusals,
+} as const

@@ -20,6 +20,7 @@ export const refusals = {
   'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
   'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
+  'refusal.log-forgotten': 'This question is too old. Attach the log again with /log.',
   'typed.nothing-typed': '{field}: nothing was typed. Type the figure you read, with its unit.',
   'typed.too-long': '{field}: that is too long. Type one figure with its unit, at most {longest, number} characters.',
   'typed.not-a-number': '{field}: no number found in it. Type the figure you read, with its unit.',

@@ -1,0 +1,74 @@
+// /log: what a discharge log really shows.
+import {
+  ApplicationCommandOptionType,
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  InteractionContextType,
+} from 'discord.js'
+import { fill, replyPrivately, takeTime } from '../answer.ts'
+import { readLogRequest } from '../log-request.ts'
+import { answerLog } from '../read-log.ts'
+import { message, small, text } from '../show/parts.ts'
+import { type Say, sayIn } from '../words/say.ts'
+import type { Command } from './command.ts'
+
+const typedOption = (say: Say, name: 'label' | 'cutoff' | 'current' | 'room') => ({
+  type: ApplicationCommandOptionType.String as const,
+  name,
+  description: say(`command.log.${name}`),
+  max_length: 60,
+})
+
+export const logCommand: Command = {
+  name: 'log',
+
+  describe: say => ({
+    type: ApplicationCommandType.ChatInput,
+    name: 'log',
+    description: say('command.log'),
+    contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
+    integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+    options: [
+      {
+        type: ApplicationCommandOptionType.Attachment,
+        name: 'file',
+        description: say('command.log.file'),
+        required: true,
+      },
+      typedOption(say, 'label'),
+      typedOption(say, 'cutoff'),
+      typedOption(say, 'current'),
+      typedOption(say, 'room'),
+      {
+        type: ApplicationCommandOptionType.String,
+        name: 'instrument',
+        description: say('command.log.instrument'),
+        choices: (['hobby-load', 'lab-load'] as const).map(kind => ({ name: say(`instrument.${kind}`), value: kind })),
+      },
+      {
+        type: ApplicationCommandOptionType.String,
+        name: 'wires',
+        description: say('command.log.wires'),
+        choices: (['two-wire', 'four-wire'] as const).map(kind => ({ name: say(`log.wires.${kind}`), value: kind })),
+      },
+      {
+        type: ApplicationCommandOptionType.String,
+        name: 'chemistry',
+        description: say('command.log.chemistry'),
+        choices: (['usual', 'iron-phosphate'] as const).map(kind => ({
+          name: say(`log.chemistry.${kind}`),
+          value: kind,
+        })),
+      },
+    ],
+  }),
+
+  async run(desk, interaction) {
+    const say = sayIn(interaction.locale)
+    const read = readLogRequest(say, interaction)
+    if (!read.ok)
+      return replyPrivately(interaction, message([text(read.sentences.join('\n')), small(say('caution.line'))]))
+    await takeTime(interaction)
+    await fill(interaction, await answerLog(desk, say, interaction.user.id, read.request))
+  },
+}
