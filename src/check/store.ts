@@ -7,13 +7,21 @@ export type Saving = 'saved' | 'seen' | 'stale'
 /** A check as it stands, and the interaction that changed it last. */
 export type Stored = { readonly check: Check; readonly changedBy: string }
 
-export type CheckStore = {
+/** `Outcome`: what a finished check leaves behind for the counts. The check room hands it on and does not look into it. */
+export type CheckStore<Outcome = unknown> = {
   /** Stores a new check, unless `interaction` has opened one already. */
   create(check: Check, interaction: string): Promise<'saved' | 'seen'>
   /** The check as it stands; one that is known to stand at `expected` may come from memory, since a save compares again. */
   load(id: CheckId, expected?: number): Promise<Stored | undefined>
-  /** Stores `check` if the stored revision is still `expected` and `interaction` has not changed it before. */
-  save(check: Check, expected: number, interaction: string): Promise<Saving>
+  /**
+   * Stores `check` if the stored revision is still `expected` and `interaction` has not changed it before. With `outcome`, which is
+   * null where there is none to leave, its outcome is settled in the same transaction, unless it was before.
+   */
+  save(check: Check, expected: number, interaction: string, outcome?: Outcome | null): Promise<Saving>
+  /** Finished checks whose outcome is not settled and that expire at `expiry` or before, the first to expire first. */
+  finished(expiry: number, limit: number): Promise<Check[]>
+  /** Settles the outcome of a finished check that still stands at its revision, once and for all; false if it does not. */
+  settle(check: Check, outcome: Outcome | null): Promise<boolean>
   /** The checks a person holds that are neither closed nor expired, newest first. */
   heldBy(person: PersonId, now: number): Promise<Check[]>
   /** Whether `interaction` has opened a check of this person or was the last to change one. */

@@ -1,19 +1,25 @@
 // The check store over SQL: one statement a save, so that claim, compare-and-set and change are one or none.
-import type { CompiledQuery, Kysely } from 'kysely'
+import type { CompiledQuery, Kysely, Updateable } from 'kysely'
 import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
+import type { Outcome } from '../trends/outcome.ts'
+import { rowOf } from './outcome-row.ts'
 import type { CheckRow, Tables } from './tables.ts'
 
-export function openCheckStore(db: Kysely<Tables>): CheckStore {
+export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
   // The two statements of every click, compiled once: kysely builds the text, each call brings its values in order.
   const loading = db.selectFrom('checks').select(['body', 'changed_by']).where('id', '=', '').compile()
-  const saving = db
-    .updateTable('checks')
-    .set(changeable(blank, ''))
-    .where('id', '=', '')
-    .where('revision', '=', 0)
-    .where('changed_by', '!=', '')
-    .compile()
+  const changing = (row: Updateable<CheckRow>) =>
+    db
+      .updateTable('checks')
+      .set(row)
+      .where('id', '=', '')
+      .where('revision', '=', 0)
+      .where('changed_by', '!=', '')
+      .compile()
+  const saving = changing(changeable(blank, ''))
+  // Closing writes the outcome too: a trigger keeps it, in the same statement, if none was settled before.
+  const closing = changing({ ...changeable(blank, ''), settled: 1, outcome: '' })
 
   return {
     async create(check, interaction) {
@@ -36,12 +42,41 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore {
       return rows[0] && { check: fromBody(rows[0].body), changedBy: rows[0].changed_by }
     },
 
-    async save(check, expected, interaction) {
+    async save(check, expected, interaction, outcome) {
       const values = Object.values(changeable(check, interaction))
-      const done = await db.executeQuery(withValues(saving, [...values, check.id, expected, interaction]))
+      const key = [check.id, expected, interaction]
+      const query =
+        outcome === undefined
+          ? withValues(saving, [...values, ...key])
+          : withValues(closing, [...values, 1, textOf(outcome), ...key])
+      const done = await db.executeQuery(query)
       if (done.numAffectedRows === 1n) return 'saved'
       const { rows } = await db.executeQuery(withValues(loading, [check.id]))
       return rows[0]?.changed_by === interaction ? 'seen' : 'stale'
+    },
+
+    async finished(expiry, limit) {
+      const rows = await db
+        .selectFrom('checks')
+        .select('body')
+        .where('phase', '=', 'done')
+        .where('settled', '=', 0)
+        .where('expires_at', '<=', expiry)
+        .orderBy('expires_at')
+        .limit(limit)
+        .execute()
+      return rows.map(row => fromBody(row.body))
+    },
+
+    async settle(check, outcome) {
+      const done = await db
+        .updateTable('checks')
+        .set({ settled: 1, outcome: textOf(outcome) })
+        .where('id', '=', check.id)
+        .where('revision', '=', check.revision)
+        .where('settled', '=', 0)
+        .executeTakeFirst()
+      return done.numUpdatedRows === 1n
     },
 
     async heldBy(person, now) {
@@ -80,10 +115,15 @@ const withValues = <Row>(query: CompiledQuery<Row>, parameters: readonly unknown
   parameters,
 })
 
+const textOf = (outcome: Outcome | null): string | null => outcome && JSON.stringify(rowOf(outcome))
+
 const fromBody = (body: string): Check => JSON.parse(body) as Check
 
 /** The columns a save writes, in the order in which they are bound. */
-function changeable(check: Check, interaction: string): Omit<CheckRow, 'id' | 'started_at' | 'opened_by'> {
+function changeable(
+  check: Check,
+  interaction: string,
+): Omit<CheckRow, 'id' | 'started_at' | 'opened_by' | 'outcome' | 'settled'> {
   return {
     revision: check.revision,
     holder: check.holder,

@@ -1,6 +1,7 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import type { Kysely } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
+import { outcomesMigration } from './outcomes-migration.ts'
 
 type Any = Kysely<unknown>
 
@@ -45,6 +46,7 @@ const migrations: Record<string, Migration> = {
         .execute()
     },
   },
+  '0004-outcomes': outcomesMigration,
 }
 
 /** Brings the database up to date, or throws what stopped it. */

@@ -9,7 +9,7 @@ const most = 500
  * Wraps a store. The database stays the only truth: a check is answered from memory only when it has the revision the caller
  * expects, and a save that finds the database ahead is stale there, is told so, and is forgotten here.
  */
-export function rememberChecks(store: CheckStore): CheckStore {
+export function rememberChecks<Outcome>(store: CheckStore<Outcome>): CheckStore<Outcome> {
   const remembered = new Map<CheckId, Stored>()
   const remember = (stored: Stored) => {
     if (remembered.size >= most) remembered.clear()
@@ -28,11 +28,11 @@ export function rememberChecks(store: CheckStore): CheckStore {
       remembered.delete(id)
       return store.load(id)
     },
-    async save(check, expected, interaction) {
-      const outcome = await store.save(check, expected, interaction)
-      if (outcome === 'saved') remember({ check, changedBy: interaction })
+    async save(check, expected, interaction, outcome) {
+      const saving = await store.save(check, expected, interaction, outcome)
+      if (saving === 'saved') remember({ check, changedBy: interaction })
       else remembered.delete(check.id)
-      return outcome
+      return saving
     },
   }
 }

@@ -1,4 +1,5 @@
 // The tables, as kysely sees them; the same on SQLite and on PostgreSQL.
+import type { Generated } from 'kysely'
 
 /** One check: what is searched for in columns of its own, the whole of it as JSON. */
 export type CheckRow = {
@@ -14,6 +15,10 @@ export type CheckRow = {
   /** The interaction that opened it, and the one that changed it last: neither counts twice. */
   opened_by: string
   changed_by: string
+  /** An outcome on its way: a trigger carries it over in the statement that writes it, so that it is null whenever one looks. */
+  outcome: string | null
+  /** 1 once its outcome is settled, left or not: a check leaves no second one. */
+  settled: Generated<number>
 }
 
 /** What may expire or be made again: cool-downs, drafts, rendered pictures. `expires_at` null: never. */
@@ -22,4 +27,38 @@ export type KeptRow = { key: string; value: string; expires_at: number | null }
 /** What a server's moderators decided, as JSON. */
 export type ServerRow = { id: string; revision: number; body: string }
 
-export type Tables = { checks: CheckRow; kept: KeptRow; servers: ServerRow }
+/** One outcome: what is counted by in columns of its own, lists and maps as JSON. Its key holds no order in time. */
+export type OutcomeRow = {
+  server: string
+  epoch: string
+  /** 'unknown' where the family is not known. */
+  family: string
+  reporter: string
+  pooled: string | null
+  week: string
+  verdict: string
+  bought: string
+  fired: string
+  options: string
+  packs: string
+  rest: string
+}
+
+/** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. */
+export type ReleaseRow = { scope: string; week: string; bytes: string; state: string | null }
+
+/** Who does a piece of work alone, and until when (ms since 1970) unless it is given back before. */
+export type LeaseRow = { name: string; holder: string; until: number }
+
+/** People who leave no outcomes, each as a hash. */
+export type OptOutRow = { person: string }
+
+export type Tables = {
+  checks: CheckRow
+  kept: KeptRow
+  servers: ServerRow
+  outcomes: OutcomeRow
+  releases: ReleaseRow
+  leases: LeaseRow
+  opt_outs: OptOutRow
+}

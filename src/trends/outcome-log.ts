@@ -42,14 +42,17 @@ export interface OutcomeLog {
   weekCounts(scope: Scope, from: Week, to: Week): Promise<readonly WeekCount[]>
   /** A family's checks from `from` to `to`, both included, in any order. */
   patternRows(scope: Scope, family: FamilyId, from: Week, to: Week): Promise<readonly PatternRow[]>
-  /** Outcomes judged by other versions of a pack than this one, for judging them again; at most `limit`, oldest first. */
-  judgedOtherwise(pack: string, version: string, limit: number): Promise<readonly StoredOutcome[]>
+  /**
+   * Outcomes judged by other versions of a pack than this one, for judging them again; at most `limit`, oldest first, those after
+   * the outcome `after` (its id) only.
+   */
+  judgedOtherwise(pack: string, version: string, limit: number, after?: string): Promise<readonly StoredOutcome[]>
   /** Replaces verdict, fired rules and packs of one outcome; nothing else of it can change. */
   rejudge(id: string, outcome: Outcome): Promise<void>
   /** Deletes a person's outcomes by pseudonym; says how many. Frozen releases and what their state counted stay as they are. */
   forget(pseudonyms: readonly string[]): Promise<number>
-  /** Deletes outcomes of weeks before this one; says how many. */
-  purgeBefore(week: Week): Promise<number>
+  /** Deletes outcomes of weeks before this one, of one server or of all; says how many. */
+  purgeBefore(week: Week, server?: string): Promise<number>
 }
 
 /** An outcome with the store's own handle for it, which says nothing about the check. */

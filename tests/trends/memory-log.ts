@@ -39,9 +39,13 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
         .filter(o => (o.family ?? unknownFamily) === family)
         .map(o => ({ week: o.week, items: itemsOf(o) }))
     },
-    async judgedOtherwise(pack, version, limit) {
+    async judgedOtherwise(pack, version, limit, after) {
       return [...rows]
-        .filter(([, o]) => o.packs.some(p => p.id === pack && p.version !== version))
+        .sort(([a, x], [b, y]) => (x.week === y.week ? Number(a) - Number(b) : x.week < y.week ? -1 : 1))
+        .filter(
+          ([, o], i, all) =>
+            i > all.findIndex(([id]) => id === after) && o.packs.some(p => p.id === pack && p.version !== version),
+        )
         .slice(0, limit)
         .map(([id, outcome]) => ({ id, outcome }))
     },
@@ -54,8 +58,8 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
       for (const [id] of gone) rows.delete(id)
       return gone.length
     },
-    async purgeBefore(week) {
-      const gone = [...rows].filter(([, o]) => o.week < week)
+    async purgeBefore(week, server) {
+      const gone = [...rows].filter(([, o]) => o.week < week && (server === undefined || o.server === server))
       for (const [id] of gone) rows.delete(id)
       return gone.length
     },

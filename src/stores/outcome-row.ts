@@ -1,0 +1,53 @@
+// Outcomes as rows: what is counted by in columns, the rest as JSON; a damaged row is read as none.
+import { epochOf } from '../trends/epoch.ts'
+import { type Outcome, unknownFamily } from '../trends/outcome.ts'
+import { readOutcome } from '../trends/read-outcome.ts'
+import type { OutcomeRow } from './tables.ts'
+
+export function rowOf({ server, reporter, pooled, week, family, verdict, bought, ...lists }: Outcome): OutcomeRow {
+  const { fired, options, packs, ...rest } = lists
+  return {
+    server,
+    epoch: epochOf(week),
+    family: family ?? unknownFamily,
+    reporter,
+    pooled,
+    week,
+    verdict,
+    bought,
+    fired: JSON.stringify(fired),
+    options: JSON.stringify(options),
+    packs: JSON.stringify(packs.map(({ id, version, digest }) => ({ id, version, digest }))),
+    rest: JSON.stringify(rest),
+  }
+}
+
+/** The outcome of a row, every field checked; undefined if the row is damaged. */
+export function outcomeOf({ epoch, fired, options, packs, rest, ...row }: OutcomeRow): Outcome | undefined {
+  const [firedRead, optionsRead, packsRead, restRead] = [fired, options, packs, rest].map(parsed)
+  const whole = {
+    ...row,
+    family: row.family === unknownFamily ? null : row.family,
+    fired: firedRead,
+    options: optionsRead,
+    packs: packsRead,
+    ...(restRead as object | undefined),
+  }
+  const read = readOutcome(whole)
+  return read.ok && epochOf(row.week) === epoch ? read.outcome : undefined
+}
+
+/** JSON that may be damaged; undefined if it is none. */
+export function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
+
+/** A stored list of rules; undefined if it is damaged. */
+export function firedIn(text: string): readonly string[] | undefined {
+  const list = parsed(text)
+  return Array.isArray(list) && list.every(rule => typeof rule === 'string') ? list : undefined
+}

@@ -1,0 +1,63 @@
+// Frozen releases over SQL: a week is kept once, after the week before it, and never changed.
+import { type Kysely, sql } from 'kysely'
+import type { ReleaseLog, Scope } from '../trends/outcome-log.ts'
+import type { ReleaseState } from '../trends/release/state.ts'
+import { weekPlus } from '../trends/week.ts'
+import type { Tables } from './tables.ts'
+
+export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
+  return {
+    async latest(scope) {
+      const row = await db
+        .selectFrom('releases')
+        .select(['week', 'state'])
+        .where('scope', '=', keyOf(scope))
+        .orderBy('week', 'desc')
+        .limit(1)
+        .executeTakeFirst()
+      return row === undefined || row.state === null
+        ? null
+        : { week: row.week, state: JSON.parse(row.state) as ReleaseState }
+    },
+
+    async freeze(scope, week, bytes, state) {
+      const key = keyOf(scope)
+      const kept = (at: string | null) =>
+        at === null
+          ? sql`exists (select 1 from releases where scope = ${key})`
+          : sql`exists (select 1 from releases where scope = ${key} and week = ${at})`
+      const done = await sql`
+        insert into releases (scope, week, bytes, state)
+        select * from (select cast(${key} as text) as scope, cast(${week} as text) as week, cast(${bytes} as text) as bytes,
+          cast(${JSON.stringify(state)} as text) as state) as new
+        where not ${kept(null)} or (${kept(weekPlus(week, -1))} and not ${kept(week)})
+        on conflict do nothing`.execute(db)
+      if (done.numAffectedRows !== 1n) return 'already-frozen'
+      // Only the latest state is ever gone on from; what older ones counted need not be kept.
+      await db.updateTable('releases').set({ state: null }).where('scope', '=', key).where('week', '<', week).execute()
+      return 'frozen'
+    },
+
+    async bytes(scope, week) {
+      const row = await db
+        .selectFrom('releases')
+        .select('bytes')
+        .where('scope', '=', keyOf(scope))
+        .where('week', '=', week)
+        .executeTakeFirst()
+      return row?.bytes ?? null
+    },
+
+    async weeks(scope) {
+      const rows = await db
+        .selectFrom('releases')
+        .select('week')
+        .where('scope', '=', keyOf(scope))
+        .orderBy('week')
+        .execute()
+      return rows.map(row => row.week)
+    },
+  }
+}
+
+const keyOf = (scope: Scope): string => (scope.kind === 'pool' ? 'pool' : `server:${scope.server}`)

@@ -1,0 +1,7 @@
+// Who leaves no outcome, wherever they check.
+
+export interface OptOuts {
+  has(user: string): Promise<boolean>
+  add(user: string): Promise<void>
+  remove(user: string): Promise<void>
+}
