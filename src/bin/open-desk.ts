@@ -16,6 +16,8 @@ import { openSettingsStore } from '../stores/settings-store.ts'
 import type { Config } from './config.ts'
 import { installedPacks } from './installed-packs.ts'
 import { openLogReader } from './log-reader/open-log-reader.ts'
+import { openTrends } from './open-trends.ts'
+import { settleFinished } from './settle-finished.ts'
 
 export type OpenedDesk = { readonly desk: Desk; close(): Promise<void> }
 
@@ -37,8 +39,9 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const sweep = () =>
     lanes
       .inBackground(async () => {
+        const settled = await settleFinished(desk)
         const gone = await checks.purge(now())
-        log.debug({ checks: gone, values: await kept.purge() }, 'swept')
+        log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
       })
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweep, sweepEvery).unref()
@@ -46,7 +49,8 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const servers = openSettingsStore(db)
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, 'drafts') }), newId)
   const logs = openLogReader(config.attachmentOrigins)
-  const desk: Desk = { programs, checks, servers, lanes, pictures, drafts, logs, now, newId, log }
+  const trends = openTrends(db, config.data, log)
+  const desk: Desk = { programs, checks, servers, lanes, pictures, drafts, logs, trends: trends.desk, now, newId, log }
   return {
     desk,
     async close() {

@@ -20,6 +20,9 @@ export type Phase =
   | { readonly is: 'done' }
   | { readonly is: 'closed' }
 
+/** What a finished check leaves for the counts. `declined`: its person said that this one leaves nothing, which stays so. */
+export type Leaves = 'outcome' | 'nothing' | 'declined'
+
 export type Check = {
   readonly id: CheckId
   /** Grows by one with every change; a click names the revision it was made on. */
@@ -40,6 +43,8 @@ export type Check = {
   readonly trail: readonly QuestionId[]
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>
   readonly phase: Phase
+  /** Decided each time it comes to a verdict; absent before. */
+  readonly leaves?: Leaves
   /** Milliseconds since 1970. */
   readonly startedAt: number
   readonly expiresAt: number
@@ -47,6 +52,9 @@ export type Check = {
 
 /** A check that nobody touches is closed after two weeks. */
 export const lifetime = 14 * 24 * 3600_000
+
+/** A verdict that nobody touches for two days is counted as it stands; its check stays open to its person. */
+export const settlesAfter = 2 * 24 * 3600_000
 
 /** When a check touched at `now` expires: in whole hours, so that most clicks leave the stored figure as it is. */
 export const expiryFrom = (now: number): number => Math.ceil((now + lifetime) / 3600_000) * 3600_000

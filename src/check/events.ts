@@ -25,4 +25,6 @@ export type CheckEvent =
   | { readonly is: 'finish' }
   /** After a quick check: go on with everything that can still change the verdict. */
   | { readonly is: 'go-on' }
+  /** After a verdict: this check leaves no outcome. */
+  | { readonly is: 'leave-nothing' }
   | { readonly is: 'close' }

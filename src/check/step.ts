@@ -64,6 +64,8 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
       return settle(program, touched, { is: 'done' })
     case 'go-on':
       return moveOn(program, { ...touched, mode: 'full' })
+    case 'leave-nothing':
+      return settle(program, { ...touched, leaves: 'declined' }, { is: 'done' })
     case 'close':
       return settle(program, touched, { is: 'closed' })
   }
@@ -74,7 +76,7 @@ const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
   'second-look': ['answer', 'know', 'back', 'pause', 'close'],
   consent: ['consent', 'know', 'back', 'pause', 'finish', 'close'],
   paused: ['resume', 'know', 'close'],
-  done: ['know', 'back', 'go-on', 'close'],
+  done: ['know', 'back', 'go-on', 'leave-nothing', 'close'],
   closed: [],
 }
 

@@ -6,8 +6,10 @@ import type { Question } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
 import type { Drawing } from '../pictures/drawing.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
+import type { Outcome } from '../trends/outcome.ts'
 import type { Lanes } from './lanes.ts'
 import type { LogReader } from './log-reader.ts'
+import type { TrendsDesk } from './trends-desk.ts'
 import type { Say } from './words/say.ts'
 
 /** A picture for a message, with the words for those who cannot see it. */
@@ -30,11 +32,12 @@ export type Drafts = {
 
 export type Desk = {
   readonly programs: Programs
-  readonly checks: CheckStore
+  readonly checks: CheckStore<Outcome>
   readonly servers: SettingsStore
   readonly pictures: Pictures
   readonly drafts: Drafts
   readonly logs: LogReader
+  readonly trends: TrendsDesk
   readonly lanes: Lanes
   /** Milliseconds since 1970. */
   now(): number

@@ -16,14 +16,26 @@ export type Act =
   | { readonly is: 'consent'; readonly to: Consent; readonly given: boolean }
   /** Takes in what a claim or a log has told. */
   | { readonly is: 'know'; readonly facts: CarriedFacts }
-  | { readonly is: 'back' | 'pause' | 'resume' | 'finish' | 'go-on' | 'close' }
+  | { readonly is: 'back' | 'pause' | 'resume' | 'finish' | 'go-on' | 'leave-nothing' | 'close' }
   /** Shows the check where it stands, whatever the revision. */
   | { readonly is: 'show' }
 
 export type ClickId = { readonly check: CheckId; readonly revision: number; readonly act: Act }
 
 const mark = 'cw1'
-const plain = ['show', 'back', 'pause', 'resume', 'finish', 'go-on', 'close', 'choose', 'unsure', 'measure'] as const
+const plain = [
+  'show',
+  'back',
+  'pause',
+  'resume',
+  'finish',
+  'go-on',
+  'leave-nothing',
+  'close',
+  'choose',
+  'unsure',
+  'measure',
+] as const
 type Plain = (typeof plain)[number]
 
 export function encodeClick({ check, revision, act }: ClickId): string {

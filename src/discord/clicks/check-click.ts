@@ -8,6 +8,7 @@ import { type Clicked, redraw, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { type ClickId, decodeClick } from '../id-codec.ts'
 import { sayRefusal } from '../refusal.ts'
+import { saveStep } from '../save-step.ts'
 import { showReadingForm } from '../show/reading-form.ts'
 import { showScreen } from '../show/screen.ts'
 import { type Say, sayIn } from '../words/say.ts'
@@ -44,9 +45,9 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
     if (code === 'expired' || code === 'closed') return refuse(interaction, say, stepped.refusal)
     return redraw(interaction, await show(sayRefusal(say, stepped.refusal)))
   }
-  const saved = await desk.checks.save(stepped.check, check.revision, interaction.id)
-  if (saved === 'seen') return
-  if (saved === 'saved') return redraw(interaction, await showScreen(say, program, stepped.screen, desk.pictures))
+  const { saving, screen } = await saveStep(desk, interaction, program, check, stepped)
+  if (saving === 'seen') return
+  if (saving === 'saved') return redraw(interaction, await showScreen(say, program, screen, desk.pictures))
   const latest = await desk.checks.load(check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })
   await redraw(interaction, await show(say('stale.note'), refit(program, latest.check)))

@@ -2,6 +2,7 @@
 import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { checkClick } from './check-click.ts'
+import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
 import { logClick } from './log-click.ts'
 
@@ -9,4 +10,4 @@ import { logClick } from './log-click.ts'
 export type ClickHandler = (desk: Desk, interaction: Clicked) => Promise<void> | undefined
 
 /** The first that takes a click has it; the busiest comes first. */
-export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick, logClick]
+export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick, logClick, countingClick]

@@ -2,6 +2,7 @@
 import { ApplicationCommandOptionType } from 'discord.js'
 import { step } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
+import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
@@ -23,9 +24,9 @@ export const checkClose: Subcommand = {
     const { check, program } = own
     const closed = step(program, check, { is: 'close' }, desk.now())
     if (!closed.ok) return refuse(interaction, say, closed.refusal)
-    const saved = await desk.checks.save(closed.check, check.revision, interaction.id)
-    if (saved === 'seen') return
-    if (saved === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: check.phase.is })
+    const { saving } = await saveStep(desk, interaction, program, check, closed)
+    if (saving === 'seen') return
+    if (saving === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: check.phase.is })
     await replyPrivately(interaction, await showScreen(say, program, closed.screen, desk.pictures))
   },
 }

@@ -4,6 +4,7 @@ import { refit } from '../../check/refit.ts'
 import { screenOf } from '../../check/screen.ts'
 import { step } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
+import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
@@ -27,9 +28,9 @@ export const checkResume: Subcommand = {
       return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), desk.pictures))
     const resumed = step(program, check, { is: 'resume' }, desk.now())
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
-    const saved = await desk.checks.save(resumed.check, check.revision, interaction.id)
-    if (saved === 'seen') return
-    const latest = saved === 'saved' ? resumed.check : (await desk.checks.load(check.id))?.check
+    const saved = await saveStep(desk, interaction, program, check, resumed)
+    if (saved.saving === 'seen') return
+    const latest = saved.saving === 'saved' ? saved.check : (await desk.checks.load(check.id))?.check
     if (!latest) return refuse(interaction, say, { code: 'gone' })
     await replyPrivately(
       interaction,

@@ -1,12 +1,13 @@
 // /check: start, resume, list and close checks.
 import { ApplicationCommandType, ApplicationIntegrationType, InteractionContextType } from 'discord.js'
 import { checkClose } from './check-close.ts'
+import { checkCounting } from './check-counting.ts'
 import { checkList } from './check-list.ts'
 import { checkResume } from './check-resume.ts'
 import { checkStart } from './check-start.ts'
 import type { Command } from './command.ts'
 
-const subcommands = [checkStart, checkResume, checkList, checkClose]
+const subcommands = [checkStart, checkResume, checkList, checkClose, checkCounting]
 
 export const checkCommand: Command = {
   name: 'check',

@@ -28,7 +28,8 @@ export function showVerdict(say: Say, program: Program, screen: VerdictScreen, n
   const caution = `> ${say('caution.full')}`
   const packs = program.packs.map(pack => `${pack.id} ${pack.version} (${pack.digest.slice(0, 15)})`).join(', ')
   const judged = say('part.judged', { packs })
-  const fixed = [note ?? '', head, steps, caution, judged].reduce((sum, part) => sum + part.length + 3, 0)
+  const counts = check.leaves === 'outcome' || check.leaves === 'declined' ? say(`counts.${check.leaves}`) : ''
+  const fixed = [note ?? '', head, steps, caution, judged, counts].reduce((sum, part) => sum + part.length + 3, 0)
   const lists = fitLists(listsOf(say, program, screen), fixed, textBudget)
   return message([
     ...(note ? [text(note)] : []),
@@ -42,7 +43,9 @@ export function showVerdict(say: Say, program: Program, screen: VerdictScreen, n
       ...(more ? [button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)] : []),
       ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
       button(check, { is: 'close' }, say('button.close')),
+      ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
     ]),
+    ...(counts ? [small(counts)] : []),
     small(judged),
   ])
 }

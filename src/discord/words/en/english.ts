@@ -6,6 +6,7 @@ import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
+import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 
 export const english = {
@@ -17,4 +18,5 @@ export const english = {
   ...claims,
   ...logs,
   ...logRefusals,
+  ...trends,
 } as const

@@ -1,0 +1,44 @@
+// Wires what outcomes and trends need: their stores, and pseudonyms under keys that lie beside the database, not in it.
+import { createHmac } from 'node:crypto'
+import { join } from 'node:path'
+import type { Kysely } from 'kysely'
+import type { Logger } from 'pino'
+import type { TrendsDesk } from '../discord/trends-desk.ts'
+import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
+import { openOptOuts } from '../stores/opt-outs.ts'
+import { openOutcomeLog } from '../stores/outcome-log.ts'
+import { openReleaseLog } from '../stores/release-log.ts'
+import type { Tables } from '../stores/tables.ts'
+import { epochOf } from '../trends/epoch.ts'
+import { type Hmac, type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
+
+const hmac: Hmac = (key, message) => createHmac('sha256', key).update(message).digest('hex')
+
+export type OpenedTrends = { readonly desk: TrendsDesk; readonly keys: EpochKeys }
+
+/** `data`: the folder the keys lie in, in a folder of their own. */
+export function openTrends(db: Kysely<Tables>, data: string, log: Logger): OpenedTrends {
+  const keys = openEpochKeys(join(data, 'keys'))
+  const damaged = (rows: number) => log.error({ rows }, 'damaged outcomes are left out of the counts')
+  return {
+    keys,
+    desk: {
+      outcomes: openOutcomeLog(db, damaged),
+      releases: openReleaseLog(db),
+      optOuts: openOptOuts(db),
+      async reporterOf({ server, user, week, pooling }) {
+        const key = await keys.keyOf(epochOf(week))
+        const bear = (of: PseudonymFor): string => {
+          const made = pseudonymOf(hmac, key, of)
+          if (made.ok) return made.pseudonym
+          throw new Error(`no pseudonym: ${made.refusal.code}`)
+        }
+        return {
+          server,
+          reporter: bear({ purpose: 'outcome', server, user }),
+          pooled: pooling ? bear({ purpose: 'pool', server: '', user }) : null,
+        }
+      },
+    },
+  }
+}
