@@ -1,5 +1,4 @@
-// What a person sends with a log: the file, what the label claims and how the test was done; typed values read and checked.
-import type { ChatInputCommandInteraction } from 'discord.js'
+// What is said of a log besides the file: what the label claims and how the test was done; typed values read and checked.
 import type { MenuInstrument } from '../readings/instrument.ts'
 import type { LogOptions } from '../readings/open-log.ts'
 import type { Quantity } from '../readings/quantity.ts'
@@ -9,59 +8,55 @@ import type { LogFile } from './log-reader.ts'
 import type { Say } from './words/say.ts'
 import { sayTypedRefusal, type TypedField } from './words/typed-words.ts'
 
-/** Plain JSON, so that it can be kept while a question about the file is open. */
-export type LogRequest = {
-  readonly file: LogFile
-  readonly options: LogOptions
-  readonly claim: DischargeClaim
-}
+/** How the test was done, and the claim it is held against. */
+export type LogTest = { readonly options: LogOptions; readonly claim: DischargeClaim }
 
-export type Requesting =
-  | { readonly ok: true; readonly request: LogRequest }
+/** Plain JSON, so that it can be kept while a question about the file is open. */
+export type LogRequest = LogTest & { readonly file: LogFile }
+
+/** As a person gives it; null where nothing was said. */
+export type SaidOfTest = Readonly<Record<TypedPart | 'instrument' | 'wires' | 'chemistry', string | null>>
+
+export type TestReading =
+  | { readonly ok: true; readonly test: LogTest }
   | { readonly ok: false; readonly sentences: readonly string[] }
 
 /** A full iron phosphate cell rests at about 3.3 to 3.4 V (from memory); nickel and cobalt kinds are the reader's own default. */
 const fullIronPhosphate_V = 3.36
 
-const typed = {
+const parts = {
   label: { quantity: 'capacity', field: 'capacity' },
   current: { quantity: 'current', field: 'claimed-current' },
   cutoff: { quantity: 'voltage', field: 'cutoff' },
   room: { quantity: 'temperature', field: 'room' },
 } as const satisfies Record<string, { quantity: Quantity; field: TypedField }>
-type TypedOption = keyof typeof typed
+type TypedPart = keyof typeof parts
 
-export function readLogRequest(say: Say, interaction: ChatInputCommandInteraction): Requesting {
-  const { options } = interaction
-  const { url, size } = options.getAttachment('file', true)
+/** Reads what was said of a test; numbers as `locale` writes them. One sentence for each value that cannot be read. */
+export function readTest(say: Say, said: SaidOfTest, locale: string): TestReading {
   const sentences: string[] = []
-  const read = (name: TypedOption): number | undefined => {
-    const text = options.getString(name)
+  const read = (name: TypedPart): number | undefined => {
+    const text = said[name]
     if (text === null) return undefined
-    const { quantity, field } = typed[name]
-    const reading = readTyped(text, quantity, interaction.locale)
+    const { quantity, field } = parts[name]
+    const reading = readTyped(text, quantity, locale)
     if (reading.ok) return reading.value
     sentences.push(sayTypedRefusal(say, { field, refusal: reading.refusal }))
     return undefined
   }
   const [label_mAh, continuous_A, cutoff_V, room_C] = [read('label'), read('current'), read('cutoff'), read('room')]
   if (sentences.length > 0) return { ok: false, sentences }
-  return {
-    ok: true,
-    request: {
-      file: { url, size },
-      options: {
-        instrument: { kind: (options.getString('instrument') ?? 'hobby-load') as MenuInstrument },
-        wiring: options.getString('wires') === 'four-wire' ? 'four-wire' : 'two-wire',
-        ...(options.getString('chemistry') === 'iron-phosphate' && { full_V: fullIronPhosphate_V }),
-        ...(cutoff_V !== undefined && { cutoff_V }),
-        ...(room_C !== undefined && { room_C }),
-        ...(label_mAh !== undefined && { claimed_mAh: label_mAh }),
-      },
-      claim: {
-        ...(label_mAh !== undefined && { label_mAh }),
-        ...(continuous_A !== undefined && { continuous_A }),
-      },
-    },
+  const options: LogOptions = {
+    instrument: { kind: (said.instrument ?? 'hobby-load') as MenuInstrument },
+    wiring: said.wires === 'four-wire' ? 'four-wire' : 'two-wire',
+    ...(said.chemistry === 'iron-phosphate' && { full_V: fullIronPhosphate_V }),
+    ...(cutoff_V !== undefined && { cutoff_V }),
+    ...(room_C !== undefined && { room_C }),
+    ...(label_mAh !== undefined && { claimed_mAh: label_mAh }),
   }
+  const claim: DischargeClaim = {
+    ...(label_mAh !== undefined && { label_mAh }),
+    ...(continuous_A !== undefined && { continuous_A }),
+  }
+  return { ok: true, test: { options, claim } }
 }

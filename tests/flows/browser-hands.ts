@@ -101,6 +101,27 @@ export async function runByClicks(page: Page, path: string): Promise<void> {
   await page.locator('.card').nth(cards).waitFor()
 }
 
+/** What is filled into a command: text, a choice by its words, or a file by its path. */
+export type Filled = Readonly<Record<string, string | { readonly file: string }>>
+
+/** Opens a command from the list, fills it in and runs it; resolves once its answer is there and finished. */
+export async function fillAndRun(page: Page, path: string, filled: Filled): Promise<string> {
+  const cards = await page.locator('.card').count()
+  await page.locator('.commands > summary').click()
+  await page.locator(`#entry-form [data-command="${path}"]`).click()
+  for (const [name, value] of Object.entries(filled)) {
+    const field = page.locator(`#entry-form [data-option="${name}"]`)
+    if (!(await field.isVisible())) await page.locator('#entry-form .fields details > summary').click()
+    if (typeof value !== 'string') await field.setInputFiles(value.file)
+    else if ((await field.evaluate('node => node.tagName')) === 'SELECT') await field.selectOption({ label: value })
+    else await field.fill(value)
+  }
+  await page.getByRole('button', { name: 'Run', exact: true }).click()
+  await page.locator('.card').nth(cards).waitFor()
+  await until(page, `${newestWords}.trim() !== '' && !document.querySelector('.card:last-of-type .waiting')`)
+  return wordsOf(page)
+}
+
 /** Presses a button of the newest card by what stands on it. */
 export const press = (page: Page, label: RegExp | string): Promise<string> =>
   changing(page, () => card(page).getByRole('button', { name: label }).first().click())

@@ -6,7 +6,7 @@ import {
   InteractionContextType,
 } from 'discord.js'
 import { fill, replyPrivately, takeTime } from '../answer.ts'
-import { readLogRequest } from '../log-request.ts'
+import { readTest, type SaidOfTest } from '../log-request.ts'
 import { answerLog } from '../read-log.ts'
 import { message, small, text } from '../show/parts.ts'
 import { type Say, sayIn } from '../words/say.ts'
@@ -65,10 +65,14 @@ export const logCommand: Command = {
 
   async run(desk, interaction) {
     const say = sayIn(interaction.locale)
-    const read = readLogRequest(say, interaction)
+    const { url, size } = interaction.options.getAttachment('file', true)
+    const said = Object.fromEntries(asked.map(name => [name, interaction.options.getString(name)])) as SaidOfTest
+    const read = readTest(say, said, interaction.locale)
     if (!read.ok)
       return replyPrivately(interaction, message([text(read.sentences.join('\n')), small(say('caution.line'))]))
     await takeTime(interaction)
-    await fill(interaction, await answerLog(desk, say, interaction.user.id, read.request))
+    await fill(interaction, await answerLog(desk, say, interaction.user.id, { ...read.test, file: { url, size } }))
   },
 }
+
+const asked = ['label', 'cutoff', 'current', 'room', 'instrument', 'wires', 'chemistry'] as const

@@ -2,3 +2,6 @@
 
 /** Escapes every character that Discord's markup, mentions, timestamps or command links begin with. */
 export const plain = (text: string): string => text.replace(/[\\`*_~|<>[\]()#@:-]/g, '\\$&')
+
+/** The text without those escapes, for a terminal, which has no markup. */
+export const unmarked = (text: string): string => text.replace(/\\([\\`*_~|<>[\]()#@:-])/g, '$1')

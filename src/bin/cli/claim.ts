@@ -1,0 +1,43 @@
+// cellwary claim "TEXT": what a listing or label claims, and which of it is impossible, for people or as JSON.
+import { Command } from 'commander'
+import { sayClaimFinding, sayFact } from '../../discord/words/claim-words.ts'
+import { unmarked } from '../../discord/words/plain.ts'
+import { sayIn } from '../../discord/words/say.ts'
+import { readClaims } from '../../readings/read-claims.ts'
+import { weighClaims } from '../../readings/weigh-claims.ts'
+
+export function claimCommand(): Command {
+  return new Command('claim')
+    .description('Read what a listing or label claims, such as "18650 9900mAh 30A 38g", and weigh it.')
+    .argument('<text>', 'the text of the listing or label')
+    .option('--json', 'print one JSON object')
+    .option('--locale <locale>', 'whose numbers these are, such as de (comma for decimals)', 'en')
+    .action((text: string, { json, locale }: { json?: true; locale: string }) => {
+      const say = sayIn('en')
+      const [numbers] = localesOf(locale)
+      if (numbers === undefined) {
+        console.error(`--locale: “${locale}” is not a language tag. Write one such as en, de or es-ES.`)
+        process.exitCode = 2
+        return
+      }
+      const today = new Date().toISOString().slice(0, 10)
+      const facts = readClaims(text, numbers)
+      const findings = weighClaims(facts, today)
+      const read = facts.map(fact => ({ ...fact, sentence: sayFact(say, fact, text) }))
+      const weighed = findings.map(finding => ({ ...finding, sentence: sayClaimFinding(say, finding) }))
+      const caution = say('caution.full')
+      if (json) return console.log(JSON.stringify({ text, today, facts: read, findings: weighed, caution }, null, 2))
+      const lines = weighed.map(({ weight, sentence }) => `${say(`claim.${weight}`)}: ${sentence}`)
+      const nothing = findings.every(finding => finding.weight === 'not-comparable') ? [say('claim.nothing')] : []
+      const words = [...read.map(one => one.sentence), '', ...lines, ...nothing, '', caution]
+      console.log(facts.length === 0 ? say('claim.none') : unmarked(words.join('\n')))
+    })
+}
+
+function localesOf(tag: string): string[] {
+  try {
+    return Intl.getCanonicalLocales(tag)
+  } catch {
+    return []
+  }
+}
