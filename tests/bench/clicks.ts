@@ -34,9 +34,13 @@ const people = Array.from({ length: 24 }, (_, i) => ({
   roles: [],
 }))
 /** Validation is the same work for all and not the bot's; it is tested elsewhere. */
-const room = () => openStandIn({ scenario: { ...demoServer, people }, validate: false })
+export const room = () => openStandIn({ scenario: { ...demoServer, people }, validate: false })
 
-async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ startedMs: number; stop(): Promise<void> }> {
+export async function open(
+  kind: Kind,
+  standIn: StandIn,
+  data: string,
+): Promise<{ startedMs: number; stop(): Promise<void> }> {
   const begun = performance.now()
   const child: ChildProcess = fork(bots[kind], {
     env: {
@@ -64,7 +68,7 @@ async function open(kind: Kind, standIn: StandIn, data: string): Promise<{ start
 
 type Lane = { readonly person: string; message: SeenMessage; last: Promise<void> }
 
-async function openLanes(standIn: StandIn): Promise<Lane[]> {
+export async function openLanes(standIn: StandIn): Promise<Lane[]> {
   const lanes: Lane[] = []
   for (const { id } of people)
     for (let i = 0; i < 8; i++) {
@@ -76,7 +80,7 @@ async function openLanes(standIn: StandIn): Promise<Lane[]> {
 }
 
 /** Presses a button every hundredth of a second for a second, whether the last was answered or not; times each answer. */
-async function slice(standIn: StandIn, lanes: readonly Lane[], from: number): Promise<number[]> {
+export async function slice(standIn: StandIn, lanes: readonly Lane[], from: number): Promise<number[]> {
   const times: number[] = []
   const begun = performance.now()
   for (let i = 0; i < perSecond; i++) {

@@ -68,7 +68,7 @@ export async function benchReadings(): Promise<Line[]> {
 }
 
 /** The generator's discharge, sampled as finely as it takes to fill the rows. */
-function longLog(count: number): Uint8Array {
+export function longLog(count: number): Uint8Array {
   const every_s = 10_340 / count
   const samples = discharge({ ...usualCell, every_s }, count)
   return writeLog({ ...styles[0]!, cells: [s => s.t.toFixed(4), ...styles[0]!.cells.slice(1)] }, samples)

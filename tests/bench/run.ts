@@ -1,6 +1,7 @@
 // npm run bench: runs the benchmarks named on the command line (all of them without one); exit code 1 if a ratio is missed.
 import { benchClicks } from './clicks.ts'
 import { benchJudging } from './judging.ts'
+import { benchLogClicks } from './log-clicks.ts'
 import { benchReadings } from './readings.ts'
 import { type Line, printTable } from './table.ts'
 import { benchTrends } from './trends.ts'
@@ -9,6 +10,7 @@ const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   judging: { title: 'Judging', run: benchJudging },
   clicks: { title: 'Clicks and start', run: benchClicks },
   readings: { title: 'Reading logs', run: benchReadings },
+  'log-clicks': { title: 'Clicks while logs are read', run: benchLogClicks },
   trends: { title: 'Trends', run: benchTrends },
 }
 
