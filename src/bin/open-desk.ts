@@ -18,8 +18,9 @@ import { installedPacks } from './installed-packs.ts'
 import { openLogReader } from './log-reader/open-log-reader.ts'
 import { openTrends } from './open-trends.ts'
 import { settleFinished } from './settle-finished.ts'
+import type { Job } from './weekly-job.ts'
 
-export type OpenedDesk = { readonly desk: Desk; close(): Promise<void> }
+export type OpenedDesk = { readonly desk: Desk; readonly job: Omit<Job, 'desk'>; close(): Promise<void> }
 
 /** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
 const sweepEvery = 3600_000
@@ -53,6 +54,7 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const desk: Desk = { programs, checks, servers, lanes, pictures, drafts, logs, trends: trends.desk, now, newId, log }
   return {
     desk,
+    job: { keys: trends.keys, leases: trends.leases, holder: newId() },
     async close() {
       clearInterval(timer)
       await lanes.idle()

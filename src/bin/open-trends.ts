@@ -5,16 +5,18 @@ import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
 import type { TrendsDesk } from '../discord/trends-desk.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
+import { openLeases } from '../stores/lease.ts'
 import { openOptOuts } from '../stores/opt-outs.ts'
 import { openOutcomeLog } from '../stores/outcome-log.ts'
 import { openReleaseLog } from '../stores/release-log.ts'
 import type { Tables } from '../stores/tables.ts'
 import { epochOf } from '../trends/epoch.ts'
+import type { Leases } from '../trends/lease.ts'
 import { type Hmac, type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
 
 const hmac: Hmac = (key, message) => createHmac('sha256', key).update(message).digest('hex')
 
-export type OpenedTrends = { readonly desk: TrendsDesk; readonly keys: EpochKeys }
+export type OpenedTrends = { readonly desk: TrendsDesk; readonly keys: EpochKeys; readonly leases: Leases }
 
 /** `data`: the folder the keys lie in, in a folder of their own. */
 export function openTrends(db: Kysely<Tables>, data: string, log: Logger): OpenedTrends {
@@ -22,6 +24,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
   const damaged = (rows: number) => log.error({ rows }, 'damaged outcomes are left out of the counts')
   return {
     keys,
+    leases: openLeases(db),
     desk: {
       outcomes: openOutcomeLog(db, damaged),
       releases: openReleaseLog(db),

@@ -31,16 +31,18 @@ export async function run(): Promise<void> {
         .then(opening.resolve, opening.reject)
       return (await opening.promise).desk
     }, connection)
-    const { desk, close } = await opening.promise
+    const { desk, job, close } = await opening.promise
     await bot.registered
     if (practice) console.log(`The practice room is open: ${practice.pageUrl}\nStop it with Ctrl+C.`)
     else log.info('ready')
     process.send?.('ready')
 
     let stopping = false
+    let weekly: { stop(): Promise<void> } | undefined
     const stop = async (code: number) => {
       if (stopping) return
       stopping = true
+      await weekly?.stop()
       await bot.close()
       await close()
       await practice?.close()
@@ -52,6 +54,8 @@ export async function run(): Promise<void> {
       tell(error, config, log)
       return stop(1)
     })
+    const { startWeeklyJob } = await import('./start-weekly-job.ts')
+    if (!stopping) weekly = startWeeklyJob({ desk, ...job })
   } catch (error) {
     tell(error, config, log)
     process.exit(1)

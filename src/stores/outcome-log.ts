@@ -4,6 +4,7 @@ import { epochOf } from '../trends/epoch.ts'
 import type { Item } from '../trends/outcome.ts'
 import { itemsOf } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
+import { isWeek } from '../trends/week.ts'
 import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
 import { tally } from './tally.ts'
@@ -63,7 +64,7 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
       let lost = 0
       const found: PatternRow[] = []
       for (const { week, alike, ...row } of rows) {
-        const items = itemsIn(row)
+        const items = isWeek(week) ? itemsIn(row) : undefined
         if (items === undefined) lost += alike
         else for (let i = 0; i < alike; i++) found.push({ week, items })
       }

@@ -1,5 +1,6 @@
 // Outcomes as rows: what is counted by in columns, the rest as JSON; a damaged row is read as none.
 import { epochOf } from '../trends/epoch.ts'
+import { isName } from '../trends/names.ts'
 import { type Outcome, unknownFamily } from '../trends/outcome.ts'
 import { readOutcome } from '../trends/read-outcome.ts'
 import type { OutcomeRow } from './tables.ts'
@@ -49,5 +50,5 @@ export function parsed(text: string): unknown {
 /** A stored list of rules; undefined if it is damaged. */
 export function firedIn(text: string): readonly string[] | undefined {
   const list = parsed(text)
-  return Array.isArray(list) && list.every(rule => typeof rule === 'string') ? list : undefined
+  return Array.isArray(list) && list.every(isName) ? list : undefined
 }

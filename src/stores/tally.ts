@@ -1,5 +1,9 @@
 // From groups of like outcomes to the counts a release is made of.
+
+import { isName } from '../trends/names.ts'
 import type { Facet, WeekCount } from '../trends/outcome-log.ts'
+import { verdictsWorstFirst } from '../trends/read-outcome.ts'
+import { isWeek } from '../trends/week.ts'
 import { firedIn } from './outcome-row.ts'
 import type { OutcomeRow } from './tables.ts'
 
@@ -8,7 +12,7 @@ export type Alike = Pick<OutcomeRow, 'week' | 'family' | 'verdict' | 'bought' | 
   readonly reporters: number
 }
 
-/** Adds the groups up by cell. Rows whose list of rules is damaged count nowhere; `damaged` says how many they are. */
+/** Adds the groups up by cell. Rows that are damaged count nowhere; `damaged` says how many they are. */
 export function tally(groups: readonly Alike[]): { counts: WeekCount[]; damaged: number } {
   const byKey = new Map<string, { -readonly [key in keyof WeekCount]: WeekCount[key] }>()
   const rulesIn = new Map<string, readonly string[] | undefined>()
@@ -22,7 +26,7 @@ export function tally(groups: readonly Alike[]): { counts: WeekCount[]; damaged:
   for (const group of groups) {
     if (!rulesIn.has(group.fired)) rulesIn.set(group.fired, firedIn(group.fired))
     const rules = rulesIn.get(group.fired)
-    if (rules === undefined) {
+    if (rules === undefined || !isSound(group)) {
       damaged += group.reporters
       continue
     }
@@ -33,3 +37,6 @@ export function tally(groups: readonly Alike[]): { counts: WeekCount[]; damaged:
   }
   return { counts: [...byKey.values()], damaged }
 }
+
+const isSound = ({ week, family, verdict, bought }: Alike): boolean =>
+  isWeek(week) && isName(family) && isName(bought) && (verdictsWorstFirst as readonly string[]).includes(verdict)

@@ -1,9 +1,8 @@
-// The weekly job as the wiring will run it, for tests: closes every week that is due, one after another.
+// Closes every week up to a given one, as the weekly job does, for tests that say by week what they want.
+import { closeWeeks } from '../../src/bin/close-weeks.ts'
+import { graceMs } from '../../src/trends/closing.ts'
 import type { OutcomeLog, ReleaseLog, Scope } from '../../src/trends/outcome-log.ts'
-import { patternWeeks } from '../../src/trends/patterns/show-patterns.ts'
-import { closeWeek, weeksNeeded } from '../../src/trends/release/close-week.ts'
-import { freezeWeek } from '../../src/trends/release/freeze-week.ts'
-import { type Week, weekPlus, weeksFrom } from '../../src/trends/week.ts'
+import { nextWeek, type Week, weekStart } from '../../src/trends/week.ts'
 
 /** Closes all weeks up to `upTo`; says which it froze. */
 export async function closeDue(
@@ -12,31 +11,8 @@ export async function closeDue(
   scope: Scope,
   upTo: Week,
   history?: number,
-): Promise<Week[]> {
-  const frozen: Week[] = []
-  const first = await outcomes.firstWeek(scope)
-  const start = await releases.latest(scope)
-  const from = start === null ? first : weekPlus(start.week, 1)
-  if (from === null) return frozen
-  for (let week = from; weeksFrom(week, upTo) >= 0; week = weekPlus(week, 1)) {
-    const state = (await releases.latest(scope))?.state ?? null
-    const need = weeksNeeded(week)
-    const closed = closeWeek({
-      scope: scope.kind,
-      week,
-      state,
-      first: state?.first ?? first ?? week,
-      counts: await outcomes.weekCounts(scope, need.from, need.to),
-      ...(history === undefined ? {} : { history }),
-    })
-    if (!closed.ok) throw new Error(closed.refusal.code)
-    const rows = new Map()
-    for (const family of closed.patternsOf) {
-      const { from: oldest, to } = patternWeeks(week)
-      rows.set(family, await outcomes.patternRows(scope, family, oldest, to))
-    }
-    const { bytes, state: after } = freezeWeek(closed, rows)
-    if ((await releases.freeze(scope, week, bytes, after)) === 'frozen') frozen.push(week)
-  }
-  return frozen
+): Promise<readonly Week[]> {
+  const closing = await closeWeeks({ outcomes, releases }, scope, weekStart(nextWeek(upTo)) + graceMs, history)
+  if (!closing.ok) throw new Error(closing.refusal.code)
+  return closing.frozen
 }

@@ -1,0 +1,56 @@
+// Closes the weeks of one scope that are due: counted once, frozen once, one after another, whoever else tries.
+import { setImmediate as turn } from 'node:timers/promises'
+import type { FamilyId } from '../engine/answers.ts'
+import { type Due, weeksDue } from '../trends/closing.ts'
+import type { OutcomeLog, PatternRow, ReleaseLog, Scope } from '../trends/outcome-log.ts'
+import { patternWeeks } from '../trends/patterns/show-patterns.ts'
+import { type CloseResult, closeWeek, weeksNeeded } from '../trends/release/close-week.ts'
+import { freezeWeek } from '../trends/release/freeze-week.ts'
+import type { Week } from '../trends/week.ts'
+
+export type Logs = { readonly outcomes: OutcomeLog; readonly releases: ReleaseLog }
+
+type Refusal = Extract<Due | CloseResult, { ok: false }>['refusal']
+export type Closing =
+  | { readonly ok: true; readonly frozen: readonly Week[] }
+  | { readonly ok: false; readonly frozen: readonly Week[]; readonly refusal: Refusal }
+
+/**
+ * Closes every week of `scope` that is due at `now` (ms since 1970), oldest first. A process that is cut off between two weeks, or
+ * before one is frozen, has changed nothing that the next one would not do in the same way. `history`: see `closeWeek`.
+ */
+export async function closeWeeks(logs: Logs, scope: Scope, now: number, history?: number): Promise<Closing> {
+  const latest = await logs.releases.latest(scope)
+  const due = weeksDue(now, latest?.week ?? null, latest === null ? await logs.outcomes.firstWeek(scope) : null)
+  if (!due.ok) return { ...due, frozen: [] }
+  const frozen: Week[] = []
+  for (const week of due.weeks) {
+    const refusal = await closeOne(logs, scope, week, due.weeks[0] ?? week, frozen, history)
+    if (refusal) return { ok: false, frozen, refusal }
+    // Clicks that came in meanwhile go first.
+    await turn()
+  }
+  return { ok: true, frozen }
+}
+
+async function closeOne(
+  { outcomes, releases }: Logs,
+  scope: Scope,
+  week: Week,
+  first: Week,
+  frozen: Week[],
+  history: number | undefined,
+): Promise<Refusal | undefined> {
+  const state = (await releases.latest(scope))?.state ?? null
+  const { from, to } = weeksNeeded(week)
+  const counts = await outcomes.weekCounts(scope, from, to)
+  const closed = closeWeek({ scope: scope.kind, week, state, first, counts, ...(history !== undefined && { history }) })
+  if (!closed.ok) return closed.refusal
+  const rows = new Map<FamilyId, readonly PatternRow[]>()
+  const since = patternWeeks(week)
+  for (const family of closed.patternsOf)
+    rows.set(family, await outcomes.patternRows(scope, family, since.from, since.to))
+  const { bytes, state: after } = freezeWeek(closed, rows)
+  if ((await releases.freeze(scope, week, bytes, after)) === 'frozen') frozen.push(week)
+  return undefined
+}

@@ -1,0 +1,81 @@
+// The weekly job: closes the weeks that are over, lets go of what is too old, and does so once however many processes there are.
+//
+// It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
+import type { Desk } from '../discord/desk.ts'
+import { mostKeepWeeks } from '../server/settings.ts'
+import type { EpochKeys } from '../stores/epoch-keys.ts'
+import { epochOf } from '../trends/epoch.ts'
+import type { Leases } from '../trends/lease.ts'
+import type { Scope } from '../trends/outcome-log.ts'
+import { type Week, weekOf, weekPlus } from '../trends/week.ts'
+import { closeWeeks } from './close-weeks.ts'
+import { rejudgeOutcomes } from './rejudge-outcomes.ts'
+import { sayJobRefusal } from './say-job-refusal.ts'
+
+export type Job = {
+  readonly desk: Desk
+  readonly leases: Leases
+  readonly keys: EpochKeys
+  /** Names this process among the others. */
+  readonly holder: string
+}
+
+export type Looked =
+  /** Another process is at it. */
+  | { readonly is: 'busy' }
+  | { readonly is: 'done'; readonly frozen: readonly { readonly scope: Scope; readonly week: Week }[] }
+
+const leaseName = 'weekly'
+/** A process that dies at it holds the others up for this long, in ms. */
+export const leaseMs = 10 * 60_000
+
+/** Does what is due now. Throws what the database throws; the next look tries again. */
+export async function lookForWork(job: Job): Promise<Looked> {
+  const { desk, leases, holder } = job
+  const hold = () => leases.take(leaseName, holder, desk.now(), desk.now() + leaseMs)
+  if (!(await hold())) return { is: 'busy' }
+  try {
+    const frozen: { scope: Scope; week: Week }[] = []
+    let clockHolds = true
+    for (const scope of await scopesOf(desk)) {
+      if (!(await hold())) return { is: 'busy' }
+      const closing = await closeWeeks(desk.trends, scope, desk.now())
+      frozen.push(...closing.frozen.map(week => ({ scope, week })))
+      if (closing.ok) continue
+      clockHolds = false
+      desk.log.error({ refusal: closing.refusal, scope: scope.kind }, sayJobRefusal(closing.refusal))
+    }
+    // What a wrong clock takes for old may be the newest there is.
+    if (clockHolds) await letGo(job)
+    return { is: 'done', frozen }
+  } finally {
+    await leases.giveBack(leaseName, holder)
+  }
+}
+
+/** Judges again what an older pack has judged: once after a start, since packs change at no other time. */
+export async function rejudgeOnce(job: Job): Promise<number> {
+  const { desk, leases, holder } = job
+  if (!(await leases.take('rejudge', holder, desk.now(), desk.now() + leaseMs))) return 0
+  try {
+    return await rejudgeOutcomes(desk)
+  } finally {
+    await leases.giveBack('rejudge', holder)
+  }
+}
+
+async function scopesOf(desk: Desk): Promise<Scope[]> {
+  const servers = await desk.servers.all()
+  return [...servers.map(({ server }): Scope => ({ kind: 'server', server })), { kind: 'pool' }]
+}
+
+/** Deletes outcomes past what their server keeps, and the keys of epochs that are over. */
+async function letGo({ desk, keys }: Job): Promise<void> {
+  const week = weekOf(desk.now())
+  const { outcomes } = desk.trends
+  let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
+  for (const { server, keepWeeks } of await desk.servers.all())
+    gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
+  const destroyed = await keys.destroyBefore(epochOf(week))
+  if (gone + destroyed > 0) desk.log.info({ outcomes: gone, keys: destroyed }, 'let go')
+}

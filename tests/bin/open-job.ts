@@ -1,0 +1,72 @@
+// The weekly job on a database of its own, with a clock that is set by hand, and as many processes' worth of it as a test asks for.
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Kysely } from 'kysely'
+import { openTrends } from '../../src/bin/open-trends.ts'
+import type { Job } from '../../src/bin/weekly-job.ts'
+import type { Desk } from '../../src/discord/desk.ts'
+import { openLog } from '../../src/discord/log.ts'
+import { openPrograms } from '../../src/engine/programs.ts'
+import { unsettled } from '../../src/server/settings.ts'
+import { openSettingsStore } from '../../src/stores/settings-store.ts'
+import type { Tables } from '../../src/stores/tables.ts'
+import type { Kind } from '../stores/databases.ts'
+
+export type TestJob = {
+  readonly job: Job
+  /** Lines logged so far. */
+  readonly log: string[]
+  readonly db: Kysely<Tables>
+  /** Sets the clock of all of them, ms since 1970. */
+  at(now: number): void
+  /** The same job on a connection of its own, as another process has it. */
+  another(): Promise<Job>
+  /** A server that has its checks counted. */
+  server(id: string, keepWeeks?: number): Promise<void>
+  close(): Promise<void>
+}
+
+export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>[0] = []): Promise<TestJob> {
+  const opened = await kind.open()
+  const data = await mkdtemp(join(tmpdir(), 'cellwary-job-'))
+  const log: string[] = []
+  const logger = openLog('debug', { write: line => void log.push(line) })
+  let now = 0
+  let holders = 0
+  const jobOn = (db: Kysely<Tables>): Job => {
+    const trends = openTrends(db, data, logger)
+    const desk = {
+      trends: trends.desk,
+      servers: openSettingsStore(db),
+      programs: openPrograms(packs),
+      now: () => now,
+      log: logger,
+    }
+    // The job uses nothing else of the desk.
+    return { desk: desk as Desk, keys: trends.keys, leases: trends.leases, holder: `holder-${++holders}` }
+  }
+  const job = jobOn(opened.db)
+  return {
+    job,
+    log,
+    db: opened.db,
+    at(ms) {
+      now = ms
+    },
+    another: async () => jobOn(await opened.again()),
+    async server(id, keepWeeks) {
+      const { revision } = await job.desk.servers.load(id)
+      await job.desk.servers.save({
+        ...unsettled(id),
+        outcomes: true,
+        ...(keepWeeks !== undefined && { keepWeeks }),
+        revision: revision + 1,
+      })
+    },
+    async close() {
+      await opened.close()
+      await rm(data, { recursive: true, force: true })
+    },
+  }
+}
