@@ -1,18 +1,21 @@
 #!/usr/bin/env node
-// The command line: cellwary judge, cellwary rules check. Exit codes: 0 fine, 1 findings about the input, 2 misuse.
+// The command line: one file a command in cli/. Exit codes: 0 fine, 1 findings about the input, 2 misuse.
 import { Command, CommanderError } from 'commander'
 import { claimCommand } from './cli/claim.ts'
 import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
 import { rulesCommand } from './cli/rules.ts'
+import { trendsCommand } from './cli/trends.ts'
 import { UnusablePacks } from './unusable-packs.ts'
 
 const program = new Command('cellwary')
   .description(
     'Check whether a cylindrical lithium-ion cell is what it claims to be. A pass proves nothing; unsure means do not use.',
   )
+  .enablePositionalOptions()
   .exitOverride()
-for (const command of [judgeCommand(), rulesCommand(), claimCommand(), measureCommand()]) program.addCommand(command)
+for (const command of [judgeCommand(), rulesCommand(), claimCommand(), measureCommand(), trendsCommand()])
+  program.addCommand(command)
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()
 
 try {

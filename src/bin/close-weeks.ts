@@ -17,11 +17,18 @@ export type Closing =
 
 /**
  * Closes every week of `scope` that is due at `now` (ms since 1970), oldest first. A process that is cut off between two weeks, or
- * before one is frozen, has changed nothing that the next one would not do in the same way. `history`: see `closeWeek`.
+ * before one is frozen, has changed nothing that the next one would not do in the same way. `anyGap`: somebody has looked at the
+ * clock. `history`: see `closeWeek`.
  */
-export async function closeWeeks(logs: Logs, scope: Scope, now: number, history?: number): Promise<Closing> {
+export async function closeWeeks(
+  logs: Logs,
+  scope: Scope,
+  now: number,
+  { anyGap = false, history }: { readonly anyGap?: boolean; readonly history?: number } = {},
+): Promise<Closing> {
   const latest = await logs.releases.latest(scope)
-  const due = weeksDue(now, latest?.week ?? null, latest === null ? await logs.outcomes.firstWeek(scope) : null)
+  const first = latest === null ? await logs.outcomes.firstWeek(scope) : null
+  const due = weeksDue(now, latest?.week ?? null, first, anyGap ? Number.POSITIVE_INFINITY : undefined)
   if (!due.ok) return { ...due, frozen: [] }
   const frozen: Week[] = []
   for (const week of due.weeks) {

@@ -4,8 +4,15 @@ import pg from 'pg'
 import { migrate } from './migrations.ts'
 import type { Tables } from './tables.ts'
 
-/** Opens the database at `url` (postgres://…), up to date. Big integers come back as numbers: ours are times in ms. */
+/** Opens the database at `url` (postgres://…), up to date. */
 export async function openPostgres(url: string, schema?: string): Promise<Kysely<Tables>> {
+  const db = openPostgresAsIs(url, schema)
+  await migrate(db)
+  return db
+}
+
+/** The database as it stands; nothing is migrated. Big integers come back as numbers: ours are times in ms, and counts. */
+export function openPostgresAsIs(url: string, schema?: string): Kysely<Tables> {
   const types = {
     getTypeParser: (oid: number, format?: 'text') => (oid === 20 ? Number : pg.types.getTypeParser(oid, format)),
   }
@@ -15,7 +22,5 @@ export async function openPostgres(url: string, schema?: string): Promise<Kysely
     types: types as pg.CustomTypesConfig,
     ...(schema && { options: `-c search_path=${schema}` }),
   })
-  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
-  await migrate(db)
-  return db
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
 }

@@ -17,9 +17,19 @@ export async function openSqlite(path: string): Promise<Kysely<Tables>> {
   return db
 }
 
+/** The database at `path` as it stands, for reading, or for writing too; no step is taken to bring it up to date. */
+export function openAsIs(path: string, writing: boolean): Kysely<Tables> {
+  const database = new DatabaseSync(path, { timeout: busyTimeout, readOnly: !writing })
+  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => wrap(database) }) })
+}
+
 function adapt(path: string): SqliteDatabase {
   const database = new DatabaseSync(path, { timeout: busyTimeout })
   database.exec('pragma journal_mode = wal; pragma synchronous = normal; pragma foreign_keys = on')
+  return wrap(database)
+}
+
+function wrap(database: DatabaseSync): SqliteDatabase {
   const prepared = new Map<string, SqliteStatement>()
   return {
     close: () => database.close(),

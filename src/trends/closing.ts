@@ -20,14 +20,14 @@ export type Due =
  * outcome, or null if there is none. Refuses when the clock stands before a closed week or implausibly far after it: a release is
  * frozen for good, so it must not be written by a wrong clock.
  */
-export function weeksDue(now: number, closed: Week | null, first: Week | null): Due {
+export function weeksDue(now: number, closed: Week | null, first: Week | null, most = mostAtOnce): Due {
   const last = weekPlus(weekOf(now - graceMs), -1)
   const from = closed === null ? first : weekPlus(closed, 1)
   if (from === null) return { ok: true, weeks: [] }
   if (closed !== null && weekOf(now) <= closed)
     return { ok: false, refusal: { code: 'clock-behind', now: weekOf(now), closed } }
   const count = weeksFrom(from, last) + 1
-  if (closed !== null && count > mostAtOnce)
+  if (closed !== null && count > most)
     return { ok: false, refusal: { code: 'clock-ahead', now: weekOf(now), closed, weeks: count } }
   return { ok: true, weeks: Array.from({ length: Math.max(0, count) }, (_, i) => weekPlus(from, i)) }
 }

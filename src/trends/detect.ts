@@ -45,7 +45,7 @@ export type DetectRefusal =
       readonly weeks: number
       readonly of: number
     }
-  | { readonly code: 'out-of-range'; readonly field: string }
+  | { readonly code: 'out-of-range'; readonly field: string; readonly least: number; readonly most: number }
   | { readonly code: 'too-long'; readonly weeks: number; readonly most: number }
 
 export type DetectResult =
@@ -135,5 +135,5 @@ function refuse(series: Series): DetectRefusal | undefined {
           ['spread', series.spread, 1e-9, 100],
         ]
   const out = ranges.find(([, value, least, most]) => value !== undefined && !(value >= least && value <= most))
-  return out === undefined ? undefined : { code: 'out-of-range', field: out[0] }
+  return out === undefined ? undefined : { code: 'out-of-range', field: out[0], least: out[2], most: out[3] }
 }

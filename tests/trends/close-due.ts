@@ -12,7 +12,9 @@ export async function closeDue(
   upTo: Week,
   history?: number,
 ): Promise<readonly Week[]> {
-  const closing = await closeWeeks({ outcomes, releases }, scope, weekStart(nextWeek(upTo)) + graceMs, history)
+  const closing = await closeWeeks({ outcomes, releases }, scope, weekStart(nextWeek(upTo)) + graceMs, {
+    ...(history !== undefined && { history }),
+  })
   if (!closing.ok) throw new Error(closing.refusal.code)
   return closing.frozen
 }

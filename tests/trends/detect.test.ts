@@ -61,11 +61,11 @@ test.each([
   ],
   [
     { method: 'lr-cusum', observed: [1], kappa: 1 },
-    { code: 'out-of-range', field: 'kappa' },
+    { code: 'out-of-range', field: 'kappa', least: 1.01, most: 100 },
   ],
   [
     { method: 'spike', observed: [1], level: 0 },
-    { code: 'out-of-range', field: 'level' },
+    { code: 'out-of-range', field: 'level', least: 1e-12, most: 0.5 },
   ],
   [
     { method: 'spike', observed: new Array(10_001).fill(0) },

@@ -5,7 +5,12 @@ export type TableRefusal =
   | { readonly code: 'too-many'; readonly what: 'rows' | 'items'; readonly count: number; readonly most: number }
   | { readonly code: 'not-an-item'; readonly row: number }
   | { readonly code: 'one-sided'; readonly recent: number; readonly earlier: number }
-  | { readonly code: 'out-of-range'; readonly field: keyof MiningOptions }
+  | {
+      readonly code: 'out-of-range'
+      readonly field: keyof MiningOptions
+      readonly least: number
+      readonly most: number
+    }
 
 export type TableResult =
   | { readonly ok: true; readonly mined: Mined }
@@ -36,7 +41,8 @@ function refuse(rows: readonly Row[], options: MiningOptions): TableRefusal | un
   for (const [field, [least, most]] of Object.entries(ranges) as [keyof MiningOptions, readonly [number, number]][]) {
     const value = options[field]
     const whole = field === 'level' || Number.isInteger(value)
-    if (value !== undefined && !(value >= least && value <= most && whole)) return { code: 'out-of-range', field }
+    if (value !== undefined && !(value >= least && value <= most && whole))
+      return { code: 'out-of-range', field, least, most }
   }
   return undefined
 }

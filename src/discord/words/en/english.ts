@@ -6,6 +6,7 @@ import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
+import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 
@@ -19,4 +20,5 @@ export const english = {
   ...logs,
   ...logRefusals,
   ...trends,
+  ...trendInput,
 } as const

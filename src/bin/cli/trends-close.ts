@@ -1,0 +1,37 @@
+// cellwary trends close: closes the weeks that are due on a database no bot may close, because the gap is longer than a year.
+import { Command } from 'commander'
+import { sayIn } from '../../discord/words/say.ts'
+import { openOutcomeLog } from '../../stores/outcome-log.ts'
+import { openReleaseLog } from '../../stores/release-log.ts'
+import type { Scope } from '../../trends/outcome-log.ts'
+import { closeWeeks } from '../close-weeks.ts'
+import { sayJobRefusal } from '../say-job-refusal.ts'
+import { fail } from './fail.ts'
+import { openForReading } from './open-for-reading.ts'
+
+export function closeCommand(): Command {
+  return new Command('close')
+    .description(
+      "Close the weeks that are due by this machine's clock, after however long a gap. Look at the clock first.",
+    )
+    .requiredOption('--db <database>', 'the file cellwary.db, or postgres://…')
+    .action(async ({ db: named }: { db: string }) => {
+      const say = sayIn('en')
+      const opened = await openForReading(named, true)
+      if (!opened.ok) return fail([say(`trend-input.${opened.why}`, { db: named, says: opened.says })])
+      const { db } = opened
+      try {
+        const logs = { outcomes: openOutcomeLog(db), releases: openReleaseLog(db) }
+        const rows = await db.selectFrom('releases').select('scope').distinct().execute()
+        for (const { scope: key } of rows) {
+          const scope: Scope =
+            key === 'pool' ? { kind: 'pool' } : { kind: 'server', server: key.slice('server:'.length) }
+          const closing = await closeWeeks(logs, scope, Date.now(), { anyGap: true })
+          console.log(say('close.done', { scope: key, count: closing.frozen.length }))
+          if (!closing.ok) fail([sayJobRefusal(closing.refusal)])
+        }
+      } finally {
+        await db.destroy()
+      }
+    })
+}
