@@ -2,7 +2,9 @@
 import type { Scenario } from '../practice/scenario.ts'
 
 const server = '900000000000000100'
-const moderators = '900000000000000201'
+/** The role of those who moderate, and the channel only they see. */
+export const demoWardens = '900000000000000201'
+export const demoReportsChannel = '900000000000000303'
 const helpers = '900000000000000202'
 
 /** MANAGE_MESSAGES, MODERATE_MEMBERS and MANAGE_GUILD, as Discord numbers permissions. */
@@ -12,14 +14,14 @@ export const demoServer: Scenario = {
   application: { id: '900000000000000001', name: 'Cellwary' },
   server: { id: server, name: 'The Lantern Shed', locale: 'en-US' },
   roles: [
-    { id: moderators, name: 'Wardens', permissions: moderatorRights },
+    { id: demoWardens, name: 'Wardens', permissions: moderatorRights },
     { id: helpers, name: 'Lamp-keepers' },
   ],
   channels: [
     { id: '900000000000000301', name: 'cell-questions', kind: 'text', topic: 'Is this cell what it claims to be?' },
     { id: '900000000000000302', name: 'workbench', kind: 'text', topic: 'What are you building?' },
     {
-      id: '900000000000000303',
+      id: demoReportsChannel,
       name: 'warden-reports',
       kind: 'text',
       topic: 'For wardens',
@@ -30,7 +32,7 @@ export const demoServer: Scenario = {
   people: [
     { id: '900000000000000401', name: 'Wren', locale: 'en-GB', roles: [], about: 'newcomer' },
     { id: '900000000000000402', name: 'Ilse', locale: 'de', roles: [helpers], about: 'helper' },
-    { id: '900000000000000403', name: 'Tomas', locale: 'es-ES', roles: [moderators], about: 'moderator' },
+    { id: '900000000000000403', name: 'Tomas', locale: 'es-ES', roles: [demoWardens], about: 'moderator' },
     {
       id: '900000000000000404',
       name: 'Odalys',

@@ -54,6 +54,7 @@ export async function run(): Promise<void> {
       tell(error, config, log)
       return stop(1)
     })
+    if (practice && !stopping) await (await import('./seed-practice.ts')).seedPractice(desk)
     const { startWeeklyJob } = await import('./start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ desk, ...job })
   } catch (error) {

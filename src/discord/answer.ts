@@ -1,6 +1,7 @@
 // The three ways we answer an interaction: a private reply, redrawing the message that was clicked, or a private refusal.
 import {
   type ChatInputCommandInteraction,
+  ComponentType,
   type MessageComponentInteraction,
   type MessageContextMenuCommandInteraction,
   MessageFlags,
@@ -55,4 +56,18 @@ export async function fill(interaction: Answerable, shown: ShownMessage): Promis
 export async function tellLater(interaction: Answerable, shown: ShownMessage): Promise<void> {
   if (interaction.isCommand()) return fill(interaction, shown)
   await interaction.followUp({ components: shown.components, flags: shown.flags | MessageFlags.Ephemeral })
+}
+
+/** A private reply with one text file. */
+export async function replyWithFile(
+  interaction: Answerable,
+  says: string,
+  file: { readonly name: string; readonly content: string },
+): Promise<void> {
+  const shown = message([text(says), { type: ComponentType.File, file: { url: `attachment://${file.name}` } }])
+  await interaction.reply({
+    components: shown.components,
+    files: [{ name: file.name, attachment: Buffer.from(file.content) }],
+    flags: shown.flags | MessageFlags.Ephemeral,
+  })
 }

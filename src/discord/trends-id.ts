@@ -1,25 +1,38 @@
 // Custom ids of everything about counts and trends: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: who may do it is asked on every click.
+import { isWeek, type Week } from '../trends/week.ts'
 
 /** What a person decides about their own checks. */
 export const countingChoices = ['out', 'in', 'forget'] as const
 export type CountingChoice = (typeof countingChoices)[number]
 
-export type TrendsAct = { readonly is: 'counting'; readonly choice: CountingChoice }
+/** What can be seen of a release, and what can be taken away of it. */
+export const releaseViews = ['overview', 'families', 'rises', 'patterns'] as const
+export const releaseExports = ['csv', 'json'] as const
+export type ReleaseView = (typeof releaseViews)[number]
+type ReleaseExport = (typeof releaseExports)[number]
+
+export type TrendsAct =
+  | { readonly is: 'counting'; readonly choice: CountingChoice }
+  | { readonly is: 'release'; readonly week: Week; readonly what: ReleaseView | ReleaseExport }
+
+export const isView = (what: ReleaseView | ReleaseExport): what is ReleaseView => isOneOf(releaseViews, what)
 
 const mark = 'ct1'
 
 export function encodeTrends(act: TrendsAct): string {
-  return [mark, act.is, act.choice].join('.')
+  return [mark, act.is, ...(act.is === 'counting' ? [act.choice] : [act.week, act.what])].join('.')
 }
 
 /** Decodes a custom id; undefined for anything that `encodeTrends` cannot have written. */
 export function decodeTrends(id: string): TrendsAct | undefined {
   const [version, is, ...rest] = id.split('.')
   if (version !== mark || is === undefined) return undefined
-  const [first] = rest
+  const [first, second] = rest
   if (is === 'counting' && rest.length === 1 && isOneOf(countingChoices, first)) return { is, choice: first }
+  if (is === 'release' && rest.length === 2 && isWeek(first) && isOneOf([...releaseViews, ...releaseExports], second))
+    return { is, week: first, what: second }
   return undefined
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readConfig } from '../../src/bin/config.ts'
 import { demoServer } from '../../src/bin/demo-server.ts'
-import { openDesk } from '../../src/bin/open-desk.ts'
+import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
 import { openBot } from '../../src/discord/bot.ts'
 import type { Desk } from '../../src/discord/desk.ts'
 import { openLog } from '../../src/discord/log.ts'
@@ -13,6 +13,8 @@ import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 export type TestRoom = {
   readonly standIn: StandIn
   readonly desk: Desk
+  /** What the weekly job needs beside the desk. */
+  readonly job: OpenedDesk['job']
   /** Lines the bot has logged so far. */
   readonly log: string[]
   /** Another bot of its own process's kind on the same database. */
@@ -38,13 +40,14 @@ export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Pro
     const desk = change(opened.desk)
     const bot = await openBot(async () => desk, connection)
     await bot.registered
-    return { desk, close: () => bot.close().then(opened.close) }
+    return { desk, job: opened.job, close: () => bot.close().then(opened.close) }
   }
   const first = await open()
   const closing = [first.close]
   return {
     standIn,
     desk: first.desk,
+    job: first.job,
     log,
     async another() {
       const next = await open()

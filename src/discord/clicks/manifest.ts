@@ -5,9 +5,10 @@ import { checkClick } from './check-click.ts'
 import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
 import { logClick } from './log-click.ts'
+import { trendsClick } from './trends-click.ts'
 
 /** Handles a click whose custom id is of its kind; undefined, without having done anything, for any other. */
 export type ClickHandler = (desk: Desk, interaction: Clicked) => Promise<void> | undefined
 
 /** The first that takes a click has it; the busiest comes first. */
-export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick, logClick, countingClick]
+export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick, logClick, countingClick, trendsClick]

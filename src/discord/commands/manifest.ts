@@ -4,7 +4,8 @@ import { checkCommand } from './check.ts'
 import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
 import { logCommand } from './log.ts'
+import { trendsCommand } from './trends.ts'
 
-export const commands: readonly Command[] = [checkCommand, claimCommand, logCommand]
+export const commands: readonly Command[] = [checkCommand, claimCommand, logCommand, trendsCommand]
 
 export const messageCommands: readonly MessageCommand[] = [readClaimsCommand]

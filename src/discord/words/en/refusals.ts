@@ -20,6 +20,13 @@ export const refusals = {
   'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
   'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
+  'refusal.not-moderator':
+    'Only moderators of this server can see or do that. If you are one, ask whoever set the bot up to name your role.',
+  'refusal.no-release':
+    'There is no release yet. The first one comes when a week is over in which a finished check was counted.',
+  'refusal.nothing-counted':
+    'This server does not have its checks counted, so there is nothing to show. Whoever manages it can turn that on.',
+  'refusal.damaged-release': 'This release is damaged. Tell whoever runs the bot; a back-up may hold it whole.',
   'refusal.log-forgotten': 'This question is too old. Attach the log again with /log.',
   'typed.nothing-typed': '{field}: nothing was typed. Type the figure you read, with its unit.',
   'typed.too-long': '{field}: that is too long. Type one figure with its unit, at most {longest, number} characters.',

@@ -1,0 +1,31 @@
+// /trends: the latest release of the server's counted checks, for its moderators.
+import {
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  InteractionContextType,
+  PermissionFlagsBits,
+} from 'discord.js'
+import { refuse, replyPrivately } from '../answer.ts'
+import { viewRelease } from '../clicks/trends-click.ts'
+import { findRelease } from '../find-release.ts'
+import { sayIn } from '../words/say.ts'
+import type { Command } from './command.ts'
+
+export const trendsCommand: Command = {
+  name: 'trends',
+  describe: say => ({
+    type: ApplicationCommandType.ChatInput,
+    name: 'trends',
+    description: say('command.trends'),
+    contexts: [InteractionContextType.Guild],
+    integration_types: [ApplicationIntegrationType.GuildInstall],
+    // Who it is offered to; who may see anything is asked again by the handler.
+    default_member_permissions: String(PermissionFlagsBits.ModerateMembers),
+  }),
+  async run(desk, interaction) {
+    const say = sayIn(interaction.locale)
+    const found = await findRelease(desk, interaction)
+    if (!found.ok) return refuse(interaction, say, found.refusal)
+    await replyPrivately(interaction, await viewRelease(desk, say, found.release, 'overview'))
+  },
+}

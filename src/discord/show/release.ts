@@ -1,0 +1,109 @@
+// Shows a frozen release: one chart, one text that reads well on a phone, and buttons for its parts and for exports.
+import { ButtonStyle } from 'discord.js'
+import { drawRelease } from '../../pictures/charts/draw-release.ts'
+import { numbersIn } from '../../pictures/charts/plot.ts'
+import type { Drawing } from '../../pictures/drawing.ts'
+import type { Release } from '../../trends/release/release.ts'
+import type { ShownPicture } from '../desk.ts'
+import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../trends-id.ts'
+import type { Say } from '../words/say.ts'
+import type { TrendNames } from '../words/trend-names.ts'
+import {
+  sayChecks,
+  sayCount,
+  sayPatterns,
+  sayPlaces,
+  sayRises,
+  sayRules,
+  saySpikes,
+  sayTitle,
+  sayVerdicts,
+} from '../words/trend-words.ts'
+import { type FittingList, fitLists } from './fit-text.ts'
+import { gallery, message, pressButton, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
+
+export function showRelease(
+  say: Say,
+  names: TrendNames,
+  release: Release,
+  view: ReleaseView,
+  picture: ShownPicture | undefined,
+): ShownMessage {
+  const head = [`### ${sayTitle(say, release)}`, sayChecks(say, release)].join('\n')
+  const foot = `${say('trends.fives')}\n${say('caution.line')}`
+  const lists = listsOf(say, names, release, view)
+  const shown = picture ? [picture] : []
+  return message(
+    [
+      text(head),
+      ...gallery(shown),
+      ...fitLists(lists, head.length + foot.length + 20, textBudget).map(one => text(one)),
+      ...rows(
+        releaseViews.map(one =>
+          pressButton(
+            encodeTrends({ is: 'release', week: release.week, what: one }),
+            say(`trends.view.${one}`),
+            one === view ? ButtonStyle.Primary : ButtonStyle.Secondary,
+          ),
+        ),
+      ),
+      ...rows(
+        releaseExports.map(one =>
+          pressButton(encodeTrends({ is: 'release', week: release.week, what: one }), say(`trends.export.${one}`)),
+        ),
+      ),
+      small(foot),
+    ],
+    shown,
+  )
+}
+
+function listsOf(say: Say, names: TrendNames, release: Release, view: ReleaseView): FittingList[] {
+  const rest = (count: number) => say('list.rest', { count })
+  const list = (title: string, items: readonly string[], most?: number): FittingList => ({
+    title,
+    items,
+    rest,
+    ...(most !== undefined && { most }),
+  })
+  const rises = list(say('trends.rises'), sayRises(say, names, release))
+  const patterns = list(say('trends.patterns'), sayPatterns(say, names, release))
+  switch (view) {
+    case 'overview':
+      return [{ ...rises, most: 3 }, { ...patterns, most: 2 }, list(say('trends.verdicts'), sayVerdicts(say, release))]
+    case 'rises':
+      return [rises, list(say('trends.spikes'), saySpikes(say, names, release))]
+    case 'patterns':
+      return [patterns]
+    case 'families':
+      return release.families.length === 0
+        ? [list(say('trends.families'), [say('trends.families.none')])]
+        : release.families.map(family =>
+            list(sayCount(say, names.family(family.family), family), [
+              ...sayVerdicts(say, family),
+              ...sayRules(say, names, family),
+              ...sayPlaces(say, names, family),
+            ]),
+          )
+  }
+}
+
+/** The shares of the verdicts with their intervals; a verdict that is withheld says so. */
+export function drawShares(say: Say, release: Release): Drawing {
+  const percent = new Intl.NumberFormat(say.locale, { style: 'percent' })
+  const order = ['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found'] as const
+  return drawRelease({
+    title: say('trends.chart'),
+    rows: order.map(verdict => {
+      const found = release.verdicts.find(one => one.verdict === verdict)?.share
+      return {
+        tone: verdict,
+        label: say(`trends.verdict.${verdict}`),
+        ...(found && { share: { value: found.share, low: found.low, high: found.high } }),
+      }
+    }),
+    words: { interval: say('trends.chart.interval'), withheld: say('trends.chart.withheld') },
+    number: numbersIn(say.locale),
+    percent: figure => percent.format(0.5).replace(/\d+/, figure),
+  })
+}

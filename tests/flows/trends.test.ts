@@ -1,0 +1,91 @@
+// The release of a practice server, for its moderators alone: views, exports, rights, and weeks that are not there.
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { demoServer } from '../../src/bin/demo-server.ts'
+import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { lookForWork } from '../../src/bin/weekly-job.ts'
+import { encodeTrends } from '../../src/discord/trends-id.ts'
+import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { caution, messageOf, postButton, pressed } from './hands.ts'
+import { openRoom, type TestRoom } from './open-room.ts'
+
+const server = demoServer.server.id
+let room: TestRoom
+beforeAll(async () => {
+  room = await openRoom()
+  await seedPractice(room.desk)
+  await lookForWork({ ...room.job, desk: room.desk })
+}, 60_000)
+afterAll(() => room.close())
+/** Tomas is a warden; on his screen the bot speaks English until it has other words. */
+const tomas = () => room.standIn.as('Tomas')
+const open = async (): Promise<SeenMessage> => messageOf(await tomas().run('trends'))
+const view = (message: SeenMessage, what: string) => pressed(tomas(), message, `.${what}`)
+
+describe('a moderator', () => {
+  test('sees the latest release: the planted pattern named, the family that only grows not accused', async () => {
+    const message = await open()
+    const seen = text(message)
+    expect(message.attachments.map(one => one.name)).toEqual(['verdicts.png'])
+    expect(message.attachments[0]?.description).toBeTruthy()
+    expect(seen).toMatch(/Brindlewick Rook/)
+    expect(seen).not.toMatch(/Brindlewick Heron/)
+    expect(seen).toMatch(caution)
+    const patterns = text(await view(message, 'patterns'))
+    expect(patterns).toMatch(/Brindlewick Rook/)
+    expect(patterns).not.toMatch(/Brindlewick Heron|Tarnhollow/)
+  })
+
+  test('goes from view to view, and every number stands for at least five people', async () => {
+    let message = await open()
+    for (const what of ['families', 'rises', 'patterns', 'overview']) message = await view(message, what)
+    const families = text(await view(message, 'families'))
+    for (const [, number] of families.matchAll(/: (\d[\d,.]*)(?=[, (\n]|$)/gm))
+      expect(Number((number ?? '').replaceAll(/\D/g, '')) % 5).toBe(0)
+  })
+
+  test('takes it away as the frozen bytes, and as CSV that a spreadsheet cannot run', async () => {
+    const message = await open()
+    const [week = ''] = /20\d\d-W\d\d/.exec(text(message)) ?? []
+    const frozen = await room.desk.trends.releases.bytes({ kind: 'server', server }, week)
+    const exported = async (what: string) => {
+      const reply = messageOf(await tomas().click(message, encodeTrends({ is: 'release', week, what: what as 'csv' })))
+      const [file] = reply.attachments
+      return (await fetch(file?.url ?? '')).text()
+    }
+    expect(await exported('json')).toBe(frozen)
+    const csv = await exported('csv')
+    expect(csv).toMatch(/^week,what,family,name/)
+    for (const field of csv.split(/[,\r\n]+/)) expect(field.replace(/^"/, '')).not.toMatch(/^[=+@\t]/)
+  })
+
+  test('is told when a week has no release', async () => {
+    const id = encodeTrends({ is: 'release', week: '2020-W01', what: 'overview' })
+    const reply = await tomas().click(await postButton(room.standIn, id), id)
+    expect(text(messageOf(reply))).toMatch(/There is no release yet/)
+  })
+})
+
+describe('nobody else', () => {
+  test('sees a release, by command or by a button that lies about', async () => {
+    const wren = room.standIn.as('Wren')
+    expect(text(messageOf(await wren.run('trends', {}, { anyway: true })))).toMatch(/Only moderators/)
+    const week = (await room.desk.trends.releases.weeks({ kind: 'server', server })).at(-1) ?? ''
+    const id = encodeTrends({ is: 'release', week, what: 'csv' })
+    const reply = messageOf(await wren.click(await postButton(room.standIn, id), id))
+    expect(text(reply)).toMatch(/Only moderators/)
+    expect(reply.attachments).toEqual([])
+  })
+})
+
+test('a server that has decided nothing has nothing counted, and is told so', async () => {
+  const bare = await openRoom()
+  expect(text(messageOf(await bare.standIn.as('Tomas').run('trends')))).toMatch(/does not have its checks counted/)
+  await bare.close()
+})
+
+test('the past is given once', async () => {
+  const weeks = await room.desk.trends.releases.weeks({ kind: 'server', server })
+  await seedPractice(room.desk)
+  expect(weeks).toHaveLength(60)
+  expect(await lookForWork({ ...room.job, desk: room.desk })).toEqual({ is: 'done', frozen: [] })
+})
