@@ -54,7 +54,11 @@ export async function run(): Promise<void> {
       tell(error, config, log)
       return stop(1)
     })
-    if (practice && !stopping) await (await import('./seed-practice.ts')).seedPractice(desk)
+    // Practice goes on without a past, where one cannot be made.
+    if (practice && !stopping)
+      await (await import('./seed-practice.ts'))
+        .seedPractice(desk)
+        .catch(error => log.warn({ err: error }, 'no invented outcomes'))
     const { startWeeklyJob } = await import('./start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ desk, ...job })
   } catch (error) {

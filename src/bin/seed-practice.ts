@@ -1,4 +1,5 @@
 // Gives a new practice room its past: a server that is set up, and sixty weeks of invented outcomes, once.
+import { setImmediate as turn } from 'node:timers/promises'
 import type { Desk } from '../discord/desk.ts'
 import { unsettled } from '../server/settings.ts'
 import { demoOutcomes } from '../trends/demo.ts'
@@ -15,11 +16,12 @@ export async function seedPractice(desk: Desk): Promise<void> {
   const { revision } = await desk.servers.load(server)
   if (revision > 0) return
   const now = desk.now()
-  const program = desk.programs.programFor('brindlewick-rook', new Date(now).toISOString().slice(0, 10))
-  if (!program) return
-  const last = weekPlus(weekOf(now), -1)
-  for (const outcome of demoOutcomes(seed, demoCastOf(server, program), last))
+  const cast = demoCastOf(server, desk.programs, new Date(now).toISOString().slice(0, 10))
+  for (const [i, outcome] of demoOutcomes(seed, cast, weekPlus(weekOf(now), -1)).entries()) {
     await desk.trends.outcomes.record(outcome)
+    // Whoever clicks meanwhile is answered.
+    if (i % 50 === 0) await turn()
+  }
   await desk.servers.save({
     ...unsettled(server),
     revision: 1,

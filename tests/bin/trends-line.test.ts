@@ -1,6 +1,6 @@
 // cellwary trends as a person uses it: a frozen release byte by byte, the methods on figures someone brings, and mistakes.
 import { spawn } from 'node:child_process'
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { text } from 'node:stream/consumers'
@@ -64,6 +64,37 @@ describe('a release', () => {
     [['--server', 'elsewhere'], /no releases of server elsewhere. There are: tidewater/],
   ])('%j has its sentence', async (words, sentence) => {
     expect(await run('--db', db, ...words)).toMatchObject({ code: 1, err: expect.stringMatching(sentence) })
+  })
+
+  test('several servers: it asks which; a damaged release is called one; a pool that is not is not made up', async () => {
+    const path = join(folder, 'two.db')
+    const two = await openSqlite(path)
+    const state = { first: '2026-W10', families: {}, series: {}, rises: [] }
+    for (const server of ['a', 'b'])
+      await openReleaseLog(two).freeze({ kind: 'server', server }, '2026-W10', '{"format":1', state)
+    await two.destroy()
+    expect((await run('--db', path)).err).toMatch(/Say which with --server: a, b/)
+    expect(await run('--db', path, '--server', 'a')).toMatchObject({
+      code: 1,
+      err: expect.stringMatching(/2026-W10 is damaged/),
+    })
+    expect((await run('--db', path, '--pool')).err).toMatch(/None is there yet/)
+  })
+
+  test('reading leaves the file as it is', async () => {
+    const before = await readFile(db)
+    await run('--db', db)
+    expect((await readFile(db)).equals(before)).toBe(true)
+  })
+
+  test('after a gap that no running bot would close, weeks are closed when somebody says so', async () => {
+    const path = join(folder, 'gap.db')
+    const old = await openSqlite(path)
+    const state = { first: '2020-W10', families: {}, series: {}, rises: [] }
+    await openReleaseLog(old).freeze({ kind: 'server', server: 'a' }, '2024-W10', '{}', state)
+    await old.destroy()
+    expect((await run('close', '--db', path)).out).toMatch(/^server:a: \d{2,} weeks closed\.$/m)
+    expect((await run('close', '--db', path)).out).toMatch(/nothing was due/)
   })
 
   test('a database that is none, or not named', async () => {
