@@ -26,6 +26,10 @@ export const demoServer: Scenario = {
       kind: 'text',
       topic: 'For wardens',
       forbid: [{ who: server, what: ['view'] }],
+      permit: [
+        { who: demoWardens, what: ['view'] },
+        { who: 'bot', what: ['view'] },
+      ],
     },
     { id: '900000000000000304', name: 'help-desk', kind: 'forum', tags: ['is this real?', 'solved'] },
   ],

@@ -6,6 +6,7 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
 import { openLanes } from '../discord/lanes.ts'
+import type { Post } from '../discord/post.ts'
 import type { PictureMemory } from '../discord/question-pictures.ts'
 import { openPrograms } from '../engine/programs.ts'
 import { openCheckStore } from '../stores/check-store.ts'
@@ -26,7 +27,7 @@ export type OpenedDesk = { readonly desk: Desk; readonly job: Omit<Job, 'desk'>;
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk> {
+export async function openDesk(config: Config, log: Logger, post: Post): Promise<OpenedDesk> {
   const now = Date.now
   const db = await openDatabase(config)
   const checks = rememberChecks(openCheckStore(db))
@@ -51,7 +52,20 @@ export async function openDesk(config: Config, log: Logger): Promise<OpenedDesk>
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, 'drafts') }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const trends = openTrends(db, config.data, log)
-  const desk: Desk = { programs, checks, servers, lanes, pictures, drafts, logs, trends: trends.desk, now, newId, log }
+  const desk: Desk = {
+    programs,
+    checks,
+    servers,
+    lanes,
+    pictures,
+    drafts,
+    logs,
+    trends: trends.desk,
+    post,
+    now,
+    newId,
+    log,
+  }
   return {
     desk,
     job: { keys: trends.keys, leases: trends.leases, holder: newId() },

@@ -5,6 +5,7 @@ import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
 import type { TrendsDesk } from '../discord/trends-desk.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
+import { openFindingLog } from '../stores/finding-log.ts'
 import { openLeases } from '../stores/lease.ts'
 import { openOptOuts } from '../stores/opt-outs.ts'
 import { openOutcomeLog } from '../stores/outcome-log.ts'
@@ -28,6 +29,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
     desk: {
       outcomes: openOutcomeLog(db, damaged),
       releases: openReleaseLog(db),
+      findings: openFindingLog(db),
       optOuts: openOptOuts(db),
       async reporterOf({ server, user, week, pooling }) {
         const key = await keys.keyOf(epochOf(week))

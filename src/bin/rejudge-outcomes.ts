@@ -1,6 +1,7 @@
 // Judges stored outcomes again after a pack was renewed, so that weeks to come are counted by what is known now.
-import type { Desk } from '../discord/desk.ts'
+
 import { findingsCounted } from '../discord/finished-check.ts'
+import type { QuietDesk } from '../discord/tell-findings.ts'
 import { judge } from '../engine/judge.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import { answersOf, rejudged } from '../trends/rejudge.ts'
@@ -8,7 +9,7 @@ import { answersOf, rejudged } from '../trends/rejudge.ts'
 const atOnce = 500
 
 /** Judges every outcome again that another version of an installed pack has judged; says how many. */
-export async function rejudgeOutcomes(desk: Desk): Promise<number> {
+export async function rejudgeOutcomes(desk: QuietDesk): Promise<number> {
   const day = new Date(desk.now()).toISOString().slice(0, 10)
   let judged = 0
   for (const { id, version } of desk.programs.packs) {
@@ -29,7 +30,7 @@ export async function rejudgeOutcomes(desk: Desk): Promise<number> {
 }
 
 /** Undefined for a family whose pack is no longer installed: it stays as it was judged then. */
-function judgeAgain(desk: Desk, outcome: Outcome, day: string): Outcome | undefined {
+function judgeAgain(desk: QuietDesk, outcome: Outcome, day: string): Outcome | undefined {
   const program = desk.programs.programFor(outcome.family, day)
   if (!program) return undefined
   const judgement = judge(program, answersOf(outcome))

@@ -1,7 +1,7 @@
 // The weekly job: closes the weeks that are over, lets go of what is too old, and does so once however many processes there are.
 //
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
-import type { Desk } from '../discord/desk.ts'
+import { type QuietDesk, tellFindings } from '../discord/tell-findings.ts'
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
 import { epochOf } from '../trends/epoch.ts'
@@ -13,7 +13,7 @@ import { rejudgeOutcomes } from './rejudge-outcomes.ts'
 import { sayJobRefusal } from './say-job-refusal.ts'
 
 export type Job = {
-  readonly desk: Desk
+  readonly desk: QuietDesk
   readonly leases: Leases
   readonly keys: EpochKeys
   /** Names this process among the others. */
@@ -47,6 +47,7 @@ export async function lookForWork(job: Job): Promise<Looked> {
     }
     // What a wrong clock takes for old may be the newest there is.
     if (clockHolds) await letGo(job)
+    await tellFindings(desk)
     return { is: 'done', frozen }
   } finally {
     await leases.giveBack(leaseName, holder)
@@ -64,7 +65,7 @@ export async function rejudgeOnce(job: Job): Promise<number> {
   }
 }
 
-async function scopesOf(desk: Desk): Promise<Scope[]> {
+async function scopesOf(desk: QuietDesk): Promise<Scope[]> {
   const servers = await desk.servers.all()
   return [...servers.map(({ server }): Scope => ({ kind: 'server', server })), { kind: 'pool' }]
 }

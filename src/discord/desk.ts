@@ -9,6 +9,7 @@ import type { SettingsStore } from '../server/settings-store.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Lanes } from './lanes.ts'
 import type { LogReader } from './log-reader.ts'
+import type { Post } from './post.ts'
 import type { TrendsDesk } from './trends-desk.ts'
 import type { Say } from './words/say.ts'
 
@@ -37,6 +38,8 @@ export type Desk = {
   readonly pictures: Pictures
   readonly drafts: Drafts
   readonly logs: LogReader
+  /** Posts where a channel sees it; rejects with trouble while no connection is there. */
+  readonly post: Post
   readonly trends: TrendsDesk
   readonly lanes: Lanes
   /** Milliseconds since 1970. */

@@ -6,7 +6,15 @@ import type { Say, Values } from './words/say.ts'
 export type Refusal =
   | CheckRefusal
   | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'log-forgotten' }
-  | { readonly code: 'not-moderator' | 'no-release' | 'nothing-counted' | 'damaged-release' }
+  | {
+      readonly code:
+        | 'not-moderator'
+        | 'no-release'
+        | 'nothing-counted'
+        | 'damaged-release'
+        | 'no-finding'
+        | 'may-not-post'
+    }
   | { readonly code: 'too-many-open'; readonly count: number }
   | { readonly code: 'unknown-family'; readonly name: string }
 

@@ -13,8 +13,13 @@ export const releaseExports = ['csv', 'json'] as const
 export type ReleaseView = (typeof releaseViews)[number]
 type ReleaseExport = (typeof releaseExports)[number]
 
+/** What is done about a finding; `warned` and `dismissed` are the forms that `warn` and `dismiss` open. */
+export const findingDeeds = ['warn', 'warned', 'dismiss', 'dismissed', 'draft', 'put-off'] as const
+export type FindingAct = { readonly is: 'finding'; readonly id: string; readonly does: (typeof findingDeeds)[number] }
+
 export type TrendsAct =
   | { readonly is: 'counting'; readonly choice: CountingChoice }
+  | FindingAct
   | { readonly is: 'release'; readonly week: Week; readonly what: ReleaseView | ReleaseExport }
 
 export const isView = (what: ReleaseView | ReleaseExport): what is ReleaseView => isOneOf(releaseViews, what)
@@ -22,7 +27,12 @@ export const isView = (what: ReleaseView | ReleaseExport): what is ReleaseView =
 const mark = 'ct1'
 
 export function encodeTrends(act: TrendsAct): string {
-  return [mark, act.is, ...(act.is === 'counting' ? [act.choice] : [act.week, act.what])].join('.')
+  return [mark, act.is, ...argumentsOf(act)].join('.')
+}
+
+function argumentsOf(act: TrendsAct): string[] {
+  if (act.is === 'counting') return [act.choice]
+  return act.is === 'finding' ? [act.id, act.does] : [act.week, act.what]
 }
 
 /** Decodes a custom id; undefined for anything that `encodeTrends` cannot have written. */
@@ -31,6 +41,8 @@ export function decodeTrends(id: string): TrendsAct | undefined {
   if (version !== mark || is === undefined) return undefined
   const [first, second] = rest
   if (is === 'counting' && rest.length === 1 && isOneOf(countingChoices, first)) return { is, choice: first }
+  if (is === 'finding' && rest.length === 2 && /^[a-z0-9]{6,32}$/.test(first ?? '') && isOneOf(findingDeeds, second))
+    return { is, id: first ?? '', does: second }
   if (is === 'release' && rest.length === 2 && isWeek(first) && isOneOf([...releaseViews, ...releaseExports], second))
     return { is, week: first, what: second }
   return undefined

@@ -3,7 +3,7 @@
 /** What a channel may take away from the bot, a role or a person, in Discord's own permissions. */
 export type Forbidden = 'view' | 'send' | 'send-in-threads' | 'attach' | 'embed' | 'threads' | 'commands'
 
-/** Takes permissions away in one channel; `who` is `'bot'`, a role id, a person id, or the server id for everyone. */
+/** Takes permissions away (or gives them back) in one channel; `who` is `'bot'`, a role id, a person id, or the server id for everyone. */
 export interface Forbid {
   readonly who: string
   readonly what: readonly Forbidden[]
@@ -22,6 +22,8 @@ export interface ScenarioChannel {
   readonly kind: 'text' | 'forum'
   readonly topic?: string
   readonly forbid?: readonly Forbid[]
+  /** Gives back what a wider rule has taken, as Discord's overwrites do. */
+  readonly permit?: readonly Forbid[]
   /** Names of a forum's tags. */
   readonly tags?: readonly string[]
 }

@@ -47,6 +47,23 @@ const migrations: Record<string, Migration> = {
     },
   },
   '0004-outcomes': outcomesMigration,
+  '0005-findings': {
+    async up(db: Any) {
+      await db.schema
+        .createTable('findings')
+        .addColumn('id', 'text', column => column.primaryKey())
+        .addColumn('server', 'text', column => column.notNull())
+        .addColumn('key', 'text', column => column.notNull())
+        .addColumn('week', 'text', column => column.notNull())
+        .addColumn('revision', 'integer', column => column.notNull())
+        .addColumn('state', 'text', column => column.notNull())
+        .addColumn('again', 'text')
+        .addColumn('unposted', 'integer', column => column.notNull())
+        .addColumn('body', 'text', column => column.notNull())
+        .execute()
+      await db.schema.createIndex('findings_once').on('findings').columns(['server', 'key']).unique().execute()
+    },
+  },
 }
 
 /** Brings the database up to date, or throws what stopped it. */

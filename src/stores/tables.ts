@@ -53,10 +53,24 @@ export type LeaseRow = { name: string; holder: string; until: number }
 /** People who leave no outcomes, each as a hash. */
 export type OptOutRow = { person: string }
 
+/** Something moderators are told of once; the whole of it as JSON. `unposted`: 1 while a warning waits to be posted. */
+export type FindingRow = {
+  id: string
+  server: string
+  key: string
+  week: string
+  revision: number
+  state: string
+  again: string | null
+  unposted: number
+  body: string
+}
+
 export type Tables = {
   checks: CheckRow
   kept: KeptRow
   servers: ServerRow
+  findings: FindingRow
   outcomes: OutcomeRow
   releases: ReleaseRow
   leases: LeaseRow

@@ -1,11 +1,11 @@
 // The weekly job on a database of its own, with a clock that is set by hand, and as many processes' worth of it as a test asks for.
+import { randomUUID } from 'node:crypto'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import { openTrends } from '../../src/bin/open-trends.ts'
 import type { Job } from '../../src/bin/weekly-job.ts'
-import type { Desk } from '../../src/discord/desk.ts'
 import { openLog } from '../../src/discord/log.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { unsettled } from '../../src/server/settings.ts'
@@ -41,10 +41,11 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       servers: openSettingsStore(db),
       programs: openPrograms(packs),
       now: () => now,
+      newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
+      post: async () => 'posted' as const,
       log: logger,
     }
-    // The job uses nothing else of the desk.
-    return { desk: desk as Desk, keys: trends.keys, leases: trends.leases, holder: `holder-${++holders}` }
+    return { desk, keys: trends.keys, leases: trends.leases, holder: `holder-${++holders}` }
   }
   const job = jobOn(opened.db)
   return {

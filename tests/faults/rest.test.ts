@@ -37,7 +37,7 @@ beforeAll(async () => {
   data = await mkdtemp(join(tmpdir(), 'cellwary-rest-'))
   const read = readConfig({ CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
-  opened = await openDesk(read.config, openLog('debug', { write: line => void log.push(line) }))
+  opened = await openDesk(read.config, openLog('debug', { write: line => void log.push(line) }), async () => 'posted')
   client = new Client({ intents: [], rest: { retries: 1 } })
 })
 afterEach(() => {

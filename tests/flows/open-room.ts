@@ -36,11 +36,17 @@ export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Pro
   const connection = { token: standIn.botToken, api: standIn.apiUrl }
   const open = async () => {
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
-    const opened = await openDesk(config, logger)
-    const desk = change(opened.desk)
-    const bot = await openBot(async () => desk, connection)
+    let opened: OpenedDesk | undefined
+    let desk: Desk | undefined
+    const bot = await openBot(async post => {
+      opened = await openDesk(config, logger, post)
+      desk = change(opened.desk)
+      return desk
+    }, connection)
+    if (!opened || !desk) throw new Error('the bot is ready without its desk')
+    const { job, close } = opened
     await bot.registered
-    return { desk, job: opened.job, close: () => bot.close().then(opened.close) }
+    return { desk, job, close: () => bot.close().then(close) }
   }
   const first = await open()
   const closing = [first.close]

@@ -4,6 +4,7 @@ import type { Desk } from '../desk.ts'
 import { checkClick } from './check-click.ts'
 import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
+import { findingClick } from './finding-click.ts'
 import { logClick } from './log-click.ts'
 import { trendsClick } from './trends-click.ts'
 
@@ -11,4 +12,11 @@ import { trendsClick } from './trends-click.ts'
 export type ClickHandler = (desk: Desk, interaction: Clicked) => Promise<void> | undefined
 
 /** The first that takes a click has it; the busiest comes first. */
-export const clickHandlers: readonly ClickHandler[] = [checkClick, factsClick, logClick, countingClick, trendsClick]
+export const clickHandlers: readonly ClickHandler[] = [
+  checkClick,
+  factsClick,
+  logClick,
+  countingClick,
+  trendsClick,
+  findingClick,
+]

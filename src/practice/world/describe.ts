@@ -104,10 +104,10 @@ export function channelJson(world: World, channel: Channel): Json {
     position: world.scenario.channels.findIndex(one => one.id === channel.id),
     topic: channel.topic,
     nsfw: false,
-    permission_overwrites: channel.overwrites.map(({ id, type, deny }) => ({
+    permission_overwrites: channel.overwrites.map(({ id, type, deny, allow }) => ({
       id,
       type,
-      allow: '0',
+      allow: allow.toString(),
       deny: deny.toString(),
     })),
     ...(channel.type === CHANNEL.forum

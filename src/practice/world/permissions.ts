@@ -1,6 +1,6 @@
 // What a person or the bot may do in a channel: roles, then the channel's overwrites, in Discord's order.
 // Source: Discord's documentation, Permissions, "Permission Hierarchy" and "Permission Overwrites".
-import type { Forbidden, Scenario, ScenarioChannel } from '../scenario.ts'
+import type { Forbid, Forbidden, Scenario, ScenarioChannel } from '../scenario.ts'
 
 export const MAY = {
   administrator: 1n << 3n,
@@ -52,14 +52,22 @@ export interface Overwrite {
   readonly id: string
   readonly type: 0 | 1
   readonly deny: bigint
+  readonly allow: bigint
 }
 
-/** A scenario channel's `forbid` as Discord's permission overwrites. */
+/** A scenario channel's `forbid` and `permit` as Discord's permission overwrites, one for each role or member. */
 export function overwritesOf(scenario: Scenario, channel: ScenarioChannel): Overwrite[] {
-  return (channel.forbid ?? []).map(({ who, what }) => ({
+  const bitsFor = (list: readonly Forbid[] | undefined, who: string) =>
+    (list ?? [])
+      .filter(one => one.who === who)
+      .flatMap(one => one.what)
+      .reduce((bits, one) => bits | TAKES[one], 0n)
+  const named = new Set([...(channel.forbid ?? []), ...(channel.permit ?? [])].map(one => one.who))
+  return [...named].map(who => ({
     id: who === 'bot' ? scenario.application.id : who,
     type: who === scenario.server.id || scenario.roles.some(role => role.id === who) ? 0 : 1,
-    deny: what.reduce((bits, one) => bits | TAKES[one], 0n),
+    deny: bitsFor(channel.forbid, who),
+    allow: bitsFor(channel.permit, who),
   }))
 }
 
@@ -78,10 +86,13 @@ export function permissionsOf(
   let bits = everyoneBits(scenario) | (member.extra ?? 0n)
   for (const role of scenario.roles) if (member.roles.includes(role.id)) bits |= BigInt(role.permissions ?? '0')
   if ((bits & MAY.administrator) !== 0n) return EVERYTHING
-  const denied = (wanted: (one: Overwrite) => boolean) =>
-    overwrites.filter(wanted).reduce((sum, one) => sum | one.deny, 0n)
-  bits &= ~denied(one => one.type === 0 && one.id === scenario.server.id)
-  bits &= ~denied(one => one.type === 0 && member.roles.includes(one.id))
-  bits &= ~denied(one => one.type === 1 && one.id === member.id)
+  const everyone = (one: Overwrite) => one.type === 0 && one.id === scenario.server.id
+  const roles = (one: Overwrite) => one.type === 0 && !everyone(one) && member.roles.includes(one.id)
+  const alone = (one: Overwrite) => one.type === 1 && one.id === member.id
+  for (const level of [everyone, roles, alone]) {
+    const those = overwrites.filter(level)
+    bits &= ~those.reduce((sum, one) => sum | one.deny, 0n)
+    bits |= those.reduce((sum, one) => sum | one.allow, 0n)
+  }
   return (bits & MAY.view) === 0n ? 0n : bits
 }

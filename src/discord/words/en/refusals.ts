@@ -27,6 +27,8 @@ export const refusals = {
   'refusal.nothing-counted':
     'This server does not have its checks counted, so there is nothing to show. Whoever manages it can turn that on.',
   'refusal.damaged-release': 'This release is damaged. Tell whoever runs the bot; a back-up may hold it whole.',
+  'refusal.no-finding': 'This is no longer kept. See /trends for the latest.',
+  'refusal.may-not-post': 'You may not write in that channel yourself. Choose one you may write in.',
   'refusal.log-forgotten': 'This question is too old. Attach the log again with /log.',
   'typed.nothing-typed': '{field}: nothing was typed. Type the figure you read, with its unit.',
   'typed.too-long': '{field}: that is too long. Type one figure with its unit, at most {longest, number} characters.',

@@ -1,0 +1,85 @@
+// What moderators do about a finding: warn, dismiss with a reason, put off, or begin a rule; each is asked whether they may.
+import { PermissionFlagsBits } from 'discord.js'
+import { type Deciding, decide } from '../../trends/finding.ts'
+import { unknownFamily } from '../../trends/outcome.ts'
+import { nextWeek, weekOf } from '../../trends/week.ts'
+import { type Clicked, redraw, refuse, replyWithFile } from '../answer.ts'
+import type { Desk } from '../desk.ts'
+import { draftRule } from '../draft-rule.ts'
+import { moderating } from '../rights.ts'
+import {
+  channelField,
+  dismissalForm,
+  reasonField,
+  sayFound,
+  showFinding,
+  warningField,
+  warningForm,
+} from '../show/finding.ts'
+import { postWarning } from '../tell-findings.ts'
+import { decodeTrends, type FindingAct } from '../trends-id.ts'
+import { sayIn } from '../words/say.ts'
+import { openTrendNames } from '../words/trend-names.ts'
+import type { ClickHandler } from './manifest.ts'
+
+export const findingClick: ClickHandler = (desk, interaction) => {
+  const act = decodeTrends(interaction.customId)
+  return act?.is === 'finding' ? desk.lanes.inLane(act.id, () => click(desk, interaction, act)) : undefined
+}
+
+async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const settings = await moderating(desk, interaction)
+  if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+  const finding = await desk.trends.findings.load(id)
+  if (!finding || finding.server !== settings.server) return refuse(interaction, say, { code: 'no-finding' })
+  const today = new Date(desk.now()).toISOString().slice(0, 10)
+  const names = openTrendNames(say, desk.programs, today)
+  if (does === 'draft') {
+    const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
+    const program = desk.programs.programFor(family === unknownFamily ? null : family, today)
+    return replyWithFile(interaction, say('finding.drafted'), {
+      name: 'rule.yaml',
+      content: draftRule(finding, program),
+    })
+  }
+  if (does === 'warn' || does === 'dismiss') {
+    if (finding.state === 'settled')
+      return redraw(interaction, showFinding(say, names, finding, say('finding.settled')))
+    if (interaction.isModalSubmit()) return
+    // The warning is drafted in the language it will be posted in.
+    const public_ = sayIn(settings.language ?? interaction.guildLocale ?? undefined)
+    const draft = public_('warning.draft', {
+      what: sayFound(public_, openTrendNames(public_, desk.programs, today), finding),
+    })
+    return interaction.showModal(does === 'warn' ? warningForm(say, finding, draft) : dismissalForm(say, finding))
+  }
+  const event = eventOf(desk, interaction, does)
+  if (event === 'may-not-post') return refuse(interaction, say, { code: 'may-not-post' })
+  const next = event && decide(finding, event, desk.now())
+  const saved = next ? await desk.trends.findings.save(next) : 'stale'
+  const latest = saved === 'saved' && next ? next : ((await desk.trends.findings.load(id)) ?? finding)
+  if (saved === 'stale') return redraw(interaction, showFinding(say, names, latest, say('finding.settled')))
+  const posted = await postWarning(desk, latest)
+  const after = (await desk.trends.findings.load(id)) ?? latest
+  await redraw(interaction, showFinding(say, names, after, posted ? undefined : say('finding.not-posted')))
+}
+
+function eventOf(desk: Desk, interaction: Clicked, does: FindingAct['does']): Deciding | 'may-not-post' | undefined {
+  const by = interaction.user.id
+  if (does === 'put-off') return { is: 'put-off', by, until: nextWeek(weekOf(desk.now())) }
+  if (!interaction.isModalSubmit()) return undefined
+  if (does === 'dismissed') return { is: 'dismiss', by, why: interaction.fields.getTextInputValue(reasonField) }
+  const channel = interaction.fields.getSelectedChannels(channelField, true).first()
+  if (!channel) return undefined
+  // What Discord says the moderator may do there; the bot's own right shows when it posts.
+  const may = 'permissions' in channel && typeof channel.permissions === 'string' ? BigInt(channel.permissions) : null
+  const mayPost = may === null ? mayIn(interaction, channel.id) : (may & PermissionFlagsBits.SendMessages) !== 0n
+  if (!mayPost) return 'may-not-post'
+  return { is: 'warn', by, channel: channel.id, text: interaction.fields.getTextInputValue(warningField) }
+}
+
+function mayIn(interaction: Clicked, channelId: string): boolean {
+  const channel = interaction.guild?.channels.cache.get(channelId)
+  return channel?.permissionsFor(interaction.user.id)?.has(PermissionFlagsBits.SendMessages) ?? false
+}

@@ -1,0 +1,64 @@
+// Tells moderators what a release has found, once each, and posts the warnings they have decided on.
+
+import { decide, type Finding, findingsOf } from '../trends/finding.ts'
+import { readRelease } from '../trends/release/freeze-week.ts'
+import type { Release } from '../trends/release/release.ts'
+import { weekOf } from '../trends/week.ts'
+import type { Desk } from './desk.ts'
+import { showFinding, showWarning } from './show/finding.ts'
+import { sayIn } from './words/say.ts'
+import { openTrendNames } from './words/trend-names.ts'
+
+/** At most so many posts for a server at a look, so that a bad week does not flood its channel. */
+const mostAtOnce = 5
+
+/** The part of the desk that works without anybody asking. */
+export type QuietDesk = Pick<Desk, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'post' | 'log'>
+
+/** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
+export async function tellFindings(desk: QuietDesk): Promise<void> {
+  for (const settings of await desk.servers.all()) {
+    const { server, reportsChannel, language } = settings
+    const say = sayIn(language ?? undefined)
+    const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
+    const latest = await latestRelease(desk, server)
+    if (latest) await desk.trends.findings.add(server, findingsOf(latest), desk.newId)
+    for (const finding of await desk.trends.findings.unposted(server)) await postWarning(desk, finding)
+    if (reportsChannel === null) continue
+    const untold = await desk.trends.findings.untold(server, weekOf(desk.now()))
+    for (const finding of untold.slice(0, mostAtOnce)) {
+      const told = decide(finding, { is: 'told' }, desk.now())
+      if (!told) continue
+      // The revision is part of the nonce: told again a week later is another message.
+      const posting = await desk.post(
+        reportsChannel,
+        showFinding(say, names, told),
+        `${finding.id}.${finding.revision}`,
+      )
+      if (posting === 'posted') await desk.trends.findings.save(told)
+      else {
+        desk.log.warn({ server, posting }, 'the reports channel cannot be posted to; /setup names another')
+        break
+      }
+    }
+  }
+}
+
+/** Posts a warning that was decided on; false if it could not be, and the finding waits for a decision again. */
+export async function postWarning(desk: QuietDesk, finding: Finding): Promise<boolean> {
+  if (finding.warning?.posted !== false) return true
+  const { language } = await desk.servers.load(finding.server)
+  const { channel, text } = finding.warning
+  const posting = await desk.post(channel, showWarning(sayIn(language ?? undefined), text), `w${finding.id}`)
+  const next = decide(finding, { is: posting === 'posted' ? 'warning-posted' : 'warning-failed' }, desk.now())
+  if (next) await desk.trends.findings.save(next)
+  return posting === 'posted'
+}
+
+async function latestRelease(desk: QuietDesk, server: string): Promise<Release | undefined> {
+  const scope = { kind: 'server', server } as const
+  const week = (await desk.trends.releases.weeks(scope)).at(-1)
+  const bytes = week === undefined ? null : await desk.trends.releases.bytes(scope, week)
+  const read = bytes === null ? undefined : readRelease(bytes)
+  return read?.ok ? read.release : undefined
+}

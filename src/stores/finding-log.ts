@@ -1,0 +1,80 @@
+// Findings over SQL: one row each, one statement a save.
+import type { Kysely } from 'kysely'
+import type { Finding } from '../trends/finding.ts'
+import type { FindingLog } from '../trends/finding-log.ts'
+import type { FindingRow, Tables } from './tables.ts'
+
+export function openFindingLog(db: Kysely<Tables>): FindingLog {
+  return {
+    async add(server, found, newId) {
+      for (const one of found) {
+        const finding: Finding = {
+          ...one,
+          id: newId(),
+          server,
+          revision: 0,
+          state: 'new',
+          again: null,
+          warning: null,
+          decisions: [],
+        }
+        await db
+          .insertInto('findings')
+          .values({ ...changeable(finding), id: finding.id, server, key: finding.key, week: finding.week })
+          .onConflict(conflict => conflict.columns(['server', 'key']).doNothing())
+          .execute()
+      }
+    },
+
+    async load(id) {
+      const row = await db.selectFrom('findings').select('body').where('id', '=', id).executeTakeFirst()
+      return row && read(row.body)
+    },
+
+    async untold(server, week) {
+      const rows = await db
+        .selectFrom('findings')
+        .select('body')
+        .where('server', '=', server)
+        .where(is => is.or([is('state', '=', 'new'), is.and([is('state', '=', 'told'), is('again', '<=', week)])]))
+        .orderBy('week')
+        .orderBy('key')
+        .execute()
+      return rows.map(row => read(row.body))
+    },
+
+    async unposted(server) {
+      const rows = await db
+        .selectFrom('findings')
+        .select('body')
+        .where('server', '=', server)
+        .where('unposted', '=', 1)
+        .execute()
+      return rows.map(row => read(row.body))
+    },
+
+    async save(finding) {
+      const done = await db
+        .updateTable('findings')
+        .set(changeable(finding))
+        .where('id', '=', finding.id)
+        .where('revision', '=', finding.revision - 1)
+        .executeTakeFirst()
+      return done.numUpdatedRows === 1n ? 'saved' : 'stale'
+    },
+
+    async forget(server) {
+      await db.deleteFrom('findings').where('server', '=', server).execute()
+    },
+  }
+}
+
+const read = (body: string): Finding => JSON.parse(body) as Finding
+
+const changeable = (finding: Finding): Omit<FindingRow, 'id' | 'server' | 'key' | 'week'> => ({
+  revision: finding.revision,
+  state: finding.state,
+  again: finding.again,
+  unposted: finding.warning?.posted === false ? 1 : 0,
+  body: JSON.stringify(finding),
+})
