@@ -34,19 +34,18 @@ export async function openBot(
     openDesk(postOver(client.rest)),
     import('./router.ts'),
     import('./commands/manifest.ts'),
-    import('./words/say.ts'),
+    import('./commands/in-every-language.ts'),
   ])
   client.on(Events.Error, error => void loading.then(([desk]) => desk.log.error({ err: error }, 'client')))
   client.on(Events.InteractionCreate, interaction => {
     const work = loading.then(([desk, { route }]) => route(desk, interaction)).finally(() => running.delete(work))
     running.add(work)
   })
-  const [, [desk, , manifest, { sayIn }]] = await Promise.all([login, loading, ready])
+  const [, [desk, , manifest, { inEveryLanguage }]] = await Promise.all([login, loading, ready])
   client.on(Events.ShardResume, shard => desk.log.info({ shard }, 'resumed'))
   client.rest.on('invalidRequestWarning', data => desk.log.warn(data, 'many refused requests'))
-  const say = sayIn('en')
   const all = [...manifest.commands, ...manifest.messageCommands]
-  const registered = client.application?.commands.set(all.map(command => command.describe(say)))
+  const registered = client.application?.commands.set(all.map(command => inEveryLanguage(command)))
   return {
     registered: Promise.resolve(registered).then(() => undefined),
     async close() {

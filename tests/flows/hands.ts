@@ -1,4 +1,5 @@
 // A test's hands: start a check, press what is on the screen by what it says, and read what comes back.
+import { languages, sayIn } from '../../src/discord/words/say.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
@@ -66,7 +67,12 @@ export async function postButton(standIn: StandIn, custom_id: string): Promise<s
   return ((await posted.json()) as { id: string }).id
 }
 
-/** Closes every check a person has open, through the command. */
+const noneOpen = languages.map(language => sayIn(language)('refusal.no-such-check'))
+
+/** Closes every check a person has open, through the command, whatever their language. */
 export async function closeAll(person: Person): Promise<void> {
-  for (let i = 0; i < 20; i++) if (/no open check/.test(text(messageOf(await person.run('check close'))))) return
+  for (let i = 0; i < 20; i++) {
+    const said = text(messageOf(await person.run('check close')))
+    if (noneOpen.some(one => said.includes(one))) return
+  }
 }

@@ -38,9 +38,9 @@ async function kept(): Promise<readonly Outcome[]> {
 async function verdict(name: string, options: Record<string, string | number> = {}): Promise<SeenMessage> {
   const person = room.standIn.as(name)
   const asked = await unsureUntil(person, await startCheck(person, options), /./)
-  return pressed(person, await answer(person, asked, 'A · '), 'Stop and show')
+  return pressed(person, await answer(person, asked, 'A · '), '.finish')
 }
-const close = (name: string, message: SeenMessage) => pressed(room.standIn.as(name), message, 'Close this check')
+const close = (name: string, message: SeenMessage) => pressed(room.standIn.as(name), message, '.close')
 
 test('a closed check leaves its verdict and answers, under a pseudonym, and no more', async () => {
   const shown = await verdict('Wren', { cells: 8, family: 'brindlewick-rook' })
@@ -66,7 +66,7 @@ test('a closed check leaves its verdict and answers, under a pseudonym, and no m
 
 test('a check that is closed on the way to a verdict leaves nothing', async () => {
   const person = room.standIn.as('Wren')
-  await pressed(person, await pressed(person, await startCheck(person), 'Pause'), 'Close this check')
+  await pressed(person, await pressed(person, await startCheck(person), 'Pause'), '.close')
   await startCheck(person)
   await person.run('check close')
   expect(await kept()).toEqual([])
@@ -105,7 +105,7 @@ test('one check can be left out, and that stays so though the person corrects it
   const declined = await pressed(person, await verdict('Wren'), 'Leave it out of the counts')
   expect(text(declined)).toMatch(/left out of the counts/)
   expect(buttons(declined).map(one => one.label)).not.toContain('Leave it out of the counts')
-  const again = await pressed(person, await pressed(person, declined, 'Correct the last answer'), 'Stop and show')
+  const again = await pressed(person, await pressed(person, declined, 'Correct the last answer'), '.finish')
   expect(text(again)).toMatch(/left out of the counts/)
   await close('Wren', again)
   now += 3 * day
@@ -142,7 +142,7 @@ test('a verdict that nobody touches for two days is counted as it stands; its bu
   expect(await kept()).toHaveLength(1)
   await close('Tomas', tomas)
   const corrected = await pressed(person, shown, 'Correct the last answer')
-  await close('Wren', await pressed(person, corrected, 'Stop and show'))
+  await close('Wren', await pressed(person, corrected, '.finish'))
   // A quarter later the same check would be somebody else's, for all its pseudonym tells.
   expect(await kept()).toHaveLength(1)
 })
@@ -172,6 +172,6 @@ test('a check closes though its outcome cannot be made, and the log says why', a
 test('two clicks that close one check leave one outcome', async () => {
   const person = room.standIn.as('Wren')
   const shown = await verdict('Wren')
-  await Promise.all([press(person, shown, 'Close this check'), press(person, shown, 'Close this check')])
+  await Promise.all([press(person, shown, '.close'), press(person, shown, '.close')])
   expect(await kept()).toHaveLength(1)
 })

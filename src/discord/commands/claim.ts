@@ -43,7 +43,7 @@ export const claimCommand: Command = {
 
 export const readClaimsCommand: MessageCommand = {
   name: 'Read the claims',
-  describe: () => ({ type: ApplicationCommandType.Message, name: 'Read the claims', ...everywhere }),
+  describe: say => ({ type: ApplicationCommandType.Message, name: say('command.read-claims'), ...everywhere }),
   run: (desk, interaction) => weigh(desk, interaction, interaction.targetMessage.content),
 }
 

@@ -4,6 +4,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
+import { names } from './names.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { trendInput } from './trend-input.ts'
@@ -11,6 +12,7 @@ import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 
 export const english = {
+  ...names,
   ...commands,
   ...check,
   ...verdicts,

@@ -1,0 +1,23 @@
+// German for commands and their options, as Discord lists them (descriptions at most 100 characters).
+import type { commands as english } from '../en/commands.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const commands: InWordsOf<typeof english> = {
+  'command.check': 'Prüfen, ob eine Lithium-Ionen-Zelle das ist, wofür sie ausgegeben wird',
+  'command.check.start': 'Eine Zelle, oder zusammen gekaufte Zellen, Schritt für Schritt prüfen',
+  'command.check.start.family':
+    'Als was sie verkauft wurde; weglassen, wenn es nicht in der Liste steht oder du es nicht weißt',
+  'command.check.start.depth': 'Kurz stellt die wenigen Fragen, die am meisten sagen; vollständig geht bis zum Ende',
+  'command.check.start.depth.quick': 'Kurz: die wenigen Fragen, die am meisten sagen',
+  'command.check.start.depth.full': 'Vollständig: alles, was noch etwas ausmachen kann',
+  'command.check.start.cells':
+    'Wie viele Zellen du zusammen gekauft hast (geantwortet wird für die, die am schlechtesten aussieht)',
+  'command.check.resume': 'Mit einer begonnenen Prüfung weitermachen',
+  'command.check.list': 'Deine offenen Prüfungen sehen',
+  'command.check.close': 'Eine Prüfung schließen, ohne weiterzumachen',
+  'command.check.which': 'Welche Prüfung; weglassen für die neueste',
+  'family.choice': '{name} ({maker})',
+  'family.none': 'Steht nicht in der Liste, oder ich weiß es nicht',
+  'check.choice':
+    '{what}, begonnen am {date}, {count, plural, =0 {noch keine Antwort} one {# Antwort} other {# Antworten}}',
+}

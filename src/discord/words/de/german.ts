@@ -1,0 +1,25 @@
+// The German catalogue, put together from one file per topic; what it lacks is said in English.
+import type { Catalogue } from '../say.ts'
+import { check } from './check.ts'
+import { claims } from './claims.ts'
+import { commands } from './commands.ts'
+import { logRefusals } from './log-refusals.ts'
+import { logs } from './logs.ts'
+import { names } from './names.ts'
+import { problems } from './problems.ts'
+import { refusals } from './refusals.ts'
+import { trends } from './trends.ts'
+import { verdicts } from './verdicts.ts'
+
+export const german: Partial<Catalogue> = {
+  ...names,
+  ...commands,
+  ...check,
+  ...verdicts,
+  ...refusals,
+  ...problems,
+  ...claims,
+  ...logs,
+  ...logRefusals,
+  ...trends,
+}

@@ -1,0 +1,28 @@
+// German names of commands and their options, by path.
+import type { names as english } from '../en/names.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const names: InWordsOf<typeof english> = {
+  'name.check': 'prüfung',
+  'name.check.start': 'start',
+  'name.check.start.family': 'modellreihe',
+  'name.check.start.depth': 'umfang',
+  'name.check.start.cells': 'zellen',
+  'name.check.resume': 'weiter',
+  'name.check.resume.which': 'welche',
+  'name.check.list': 'liste',
+  'name.check.close': 'schließen',
+  'name.check.close.which': 'welche',
+  'name.check.counting': 'zählung',
+  'name.claim': 'angaben',
+  'name.claim.text': 'text',
+  'name.log': 'protokoll',
+  'name.log.file': 'datei',
+  'name.log.label': 'aufdruck',
+  'name.log.cutoff': 'schlussspannung',
+  'name.log.current': 'strom',
+  'name.log.room': 'raum',
+  'name.log.instrument': 'messgerät',
+  'name.log.wires': 'leitungen',
+  'name.log.chemistry': 'zellchemie',
+}

@@ -1,0 +1,42 @@
+// German for refusals (the member's doing), trouble (the world's) and faults (ours): each says what to do next.
+import type { refusals as english } from '../en/refusals.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const refusals: InWordsOf<typeof english> = {
+  'refusal.not-yours':
+    'Nur wer diese Prüfung gerade in der Hand hat, kann antworten. Beginne deine eigene mit /prüfung start.',
+  'refusal.gone': 'Diese Prüfung wird nicht mehr aufbewahrt. Beginne eine neue mit /prüfung start.',
+  'refusal.expired':
+    'Diese Prüfung wurde zwei Wochen lang nicht angerührt und ist abgelaufen. Beginne eine neue mit /prüfung start.',
+  'refusal.closed': 'Diese Prüfung ist geschlossen. Beginne eine neue mit /prüfung start.',
+  'refusal.not-now':
+    'Das geht an dieser Stelle nicht. Nimm die Knöpfe der neuesten Nachricht, oder sieh mit /prüfung weiter nach, wo du bist.',
+  'refusal.another-question': 'Die Prüfung ist jetzt bei einer anderen Frage. Du siehst sie mit /prüfung weiter.',
+  'refusal.another-consent': 'Die Prüfung ist jetzt bei einem anderen Schritt. Du siehst ihn mit /prüfung weiter.',
+  'refusal.unknown-option': 'Diese Antwort gehört nicht zu dieser Frage. Nimm eine von denen, die gezeigt werden.',
+  'refusal.reading-out-of-range':
+    '{value, number} {unit} kann hier nicht stimmen: Es muss zwischen {least, number} und {most, number} {unit} liegen. Miss noch einmal, oder antworte „Kann ich nicht sagen“.',
+  'refusal.not-a-number': 'Das ist keine Zahl. Tipp den abgelesenen Wert mit seiner Einheit ein.',
+  'refusal.nothing-to-go-back-to': 'Es gibt keine frühere Antwort, zu der man zurückgehen könnte.',
+  'refusal.too-many-cells': 'Eine Prüfung kann für 1 bis {most, number} Zellen stehen, nicht für {cells, number}.',
+  'refusal.too-many-open':
+    'Du hast {count, number} offene Prüfungen, mehr gehen nicht. Schließ zuerst eine mit /prüfung schließen.',
+  'refusal.unknown-family': 'Hier gibt es keine Modellreihe „{name}“. Nimm eine aus der Liste, oder lass das Feld weg.',
+  'refusal.no-such-check': 'So eine offene Prüfung hast du nicht. Deine siehst du mit /prüfung liste.',
+  'refusal.unknown-click': 'Dieser Knopf ist nicht von dieser Version des Bots. Mach weiter mit /prüfung weiter.',
+  'refusal.unknown-command': 'Diesen Befehl gibt es hier nicht mehr. Tipp /, um zu sehen, welche es gibt.',
+  'refusal.log-forgotten': 'Diese Frage ist zu alt. Häng das Protokoll noch einmal mit /protokoll an.',
+  'typed.nothing-typed': '{field}: Da steht nichts. Tipp den abgelesenen Wert mit seiner Einheit ein.',
+  'typed.too-long': '{field}: Das ist zu lang. Tipp einen Wert mit Einheit, höchstens {longest, number} Zeichen.',
+  'typed.not-a-number': '{field}: Darin ist keine Zahl. Tipp den abgelesenen Wert mit seiner Einheit ein.',
+  'typed.several-numbers': '{field}: Darin sind mehrere Zahlen. Tipp nur eine.',
+  'typed.unknown-unit': '{field}: Die Einheit „{unit}“ ist hier nicht bekannt. Nimm eine von {accepted}.',
+  'typed.unit-does-not-fit': '{field}: „{unit}“ passt hier nicht. Nimm eine von {accepted}.',
+  'typed.ambiguous':
+    '{field}: Das kann {readings} heißen. Tipp es noch einmal mit Einheit und ohne Tausendertrennzeichen.',
+  'typed.negative': '{field}: Das kann nicht unter null liegen. Sieh auf das Vorzeichen.',
+  'typed.out-of-range':
+    '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.',
+  'trouble.try-again':
+    'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
+}

@@ -1,0 +1,67 @@
+// German for outcomes and trends: what is counted of a check, and what moderators see of the counts.
+import type { trends as english } from '../en/trends.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const trends: InWordsOf<typeof english> = {
+  'counts.outcome':
+    'Wenn diese Prüfung endet, werden ihr Ergebnis, die Antworten und die nicht bestandenen Prüfpunkte ohne deinen Namen gezählt. Die Moderation sieht nur Zahlen, die für mindestens fünf Personen stehen. Du kannst diese Prüfung auslassen, oder alle deine mit /prüfung zählung.',
+  'counts.declined': 'Diese Prüfung wird nicht mitgezählt.',
+  'command.check.counting': 'Sehen, was von deinen Prüfungen gezählt wird, und sagen, ob sie gezählt werden',
+  'counting.title': 'Was von deinen Prüfungen gezählt wird',
+  'counting.what':
+    'Wo die Moderation eines Servers es so will, hinterlässt eine beendete Prüfung dort ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, kein Text, kein Foto und keine Uhrzeit geht mit. Innerhalb eines Vierteljahres zählst du für eine Art von Zelle einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Prüfungen der Moderation und neuer Konten werden nie gezählt.',
+  'counting.now.out': 'Deine Prüfungen werden gezählt.',
+  'counting.now.in': 'Deine Prüfungen werden nicht gezählt.',
+  'counting.out': 'Meine nicht zählen',
+  'counting.in': 'Meine wieder zählen',
+  'counting.forget': 'Löschen, was von mir gezählt wurde',
+  'counting.forgotten':
+    '{count, plural, =0 {Aus diesem Vierteljahr ist nichts von dir aufbewahrt.} one {# Eintrag von dir wurde gelöscht.} other {# Einträge von dir wurden gelöscht.}} Was ältere Vierteljahre aufbewahrt haben, lässt sich zu niemandem zurückverfolgen, auch nicht zu dir.',
+  'counting.published':
+    'Löschen ändert die künftigen Zahlen. Schon veröffentlichte bleiben: Eine, die um eins fiele, würde auf dich zeigen.',
+  'button.leave-nothing': 'Nicht mitzählen',
+  'trends.title': 'Gezählte Prüfungen bis {days}',
+  'trends.title.pool': 'Gezählte Prüfungen auf allen Servern, die zusammen zählen, bis {days}',
+  'trends.checks':
+    '{checks, plural, =0 {Bisher Prüfungen von weniger als fünf Personen zu jeder Art von Zelle: Es gibt noch nichts zu zeigen.} one {Bisher # Prüfung, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.} other {Bisher # Prüfungen, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.}}',
+  'trends.verdict.danger': 'Gefahr',
+  'trends.verdict.ruled-out': 'Ausgeschlossen',
+  'trends.verdict.doubtful': 'Zweifelhaft',
+  'trends.verdict.open': 'Offen',
+  'trends.verdict.nothing-found': 'Nichts gefunden',
+  'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # neu}}',
+  'trends.count.share':
+    '{name}: {checks, number}{more, plural, =0 {} other {, # neu}} ({share, number, percent}; könnten {low, number, percent} bis {high, number, percent} sein)',
+  'trends.fives':
+    'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer hier geprüft hat, nichts über den Markt.',
+  'trends.verdicts': 'Ergebnisse',
+  'trends.rules': 'Nicht bestandene Prüfpunkte',
+  'trends.bought': 'Wo gekauft',
+  'trends.families': 'Arten von Zellen',
+  'trends.families.none': 'Noch keine Art von Zelle wurde von fünf Personen geprüft.',
+  'trends.rises': 'Steigend',
+  'trends.rises.none': 'Nichts steigt über das hinaus, was die Zahl der Prüfungen erklärt.',
+  'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
+  'trends.rise':
+    '{family}: mehr nicht bestandene Prüfungen, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Arten auf} other {}})',
+  'trends.rise.rule':
+    '{family}: Ein Prüfpunkt wird öfter nicht bestanden, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Prüfpunkten auf} other {}}): {rule}',
+  'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
+  'trends.spike': '{family}: nicht bestandene Prüfungen',
+  'trends.spike.rule': '{family}: {rule}',
+  'trends.patterns': 'Was darin zusammen auftritt',
+  'trends.patterns.none':
+    'Keine Gruppe von nicht bestandenen Prüfpunkten und Antworten ist zusammen häufiger geworden.',
+  'trends.pattern':
+    '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, {earlier, plural, =0 {weniger als fünf} other {#}} von {earlierOf, plural, =0 {weniger als fünf} other {#}} im Jahr davor{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
+  'trends.unknown-family': 'Zellen keiner aufgeführten Modellreihe',
+  'trends.gone-family': '{id} (das Regelpaket ist nicht mehr installiert)',
+  'trends.gone-rule': '{id} (ein Prüfpunkt eines Regelpakets, das nicht mehr installiert ist)',
+  'trends.gone-answer': '{question}: {option} (aus einem Regelpaket, das nicht mehr installiert ist)',
+  'trends.answer': '{question} {option}',
+  'trends.from': 'gekauft: {place}',
+  'trends.place-not-said': 'niemand sagte, wo',
+  'trends.chart': 'Ergebnisse der gezählten Prüfungen',
+  'trends.chart.interval': 'wo der Anteil liegen kann (95 %)',
+  'trends.chart.withheld': 'zu wenige',
+}

@@ -1,0 +1,76 @@
+// Spanish for what a listing claims, and what its claims weigh.
+import type { claims as english } from '../en/claims.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const claims: InWordsOf<typeof english> = {
+  'command.claim': 'Mira qué datos de un anuncio o de una etiqueta son imposibles',
+  'command.claim.text': 'El texto del anuncio o de la etiqueta, como «18650 9900mAh 30A 38g»',
+  'command.read-claims': 'Leer los datos',
+  'claim.title': 'Lo que declara este texto',
+  'claim.read': 'Lo que se ha leído',
+  'claim.none':
+    'En este texto no se encontró ningún dato de una celda. Da el tamaño, la capacidad, la corriente o la masa como están en el anuncio, por ejemplo «18650 3000 mAh 20 A continuous».',
+  'claim.cut': 'Solo se leyeron los primeros {most, number} caracteres.',
+  'claim.impossible': 'Imposible',
+  'claim.high': 'Más de lo que se conoce, aunque sin prueba de que sea falso',
+  'claim.contradiction': 'Se contradice',
+  'claim.low': 'Sospechosamente bajo',
+  'claim.not-comparable': 'No se puede comparar con nada',
+  'claim.nothing':
+    'Ninguno de estos datos es imposible. Eso no demuestra nada: un dato modesto se imprime fácilmente en cualquier celda.',
+  'claim.start': 'Comprobar una celda con estos datos',
+  'claim.add': 'Añadirlos a mi comprobación: {what}',
+  'fact.format': 'Tamaño: {format}',
+  'fact.designation':
+    'Designación de la norma IEC 61960-3: como mucho {diameter, number} mm de ancho y {height, number} mm de largo{format, select, none {} other {, que el comercio llama {format}}}',
+  'fact.chemistry': 'Química: {chemistry}',
+  'chemistry.ICR': 'ICR, litio-cobalto',
+  'chemistry.INR': 'INR, litio-níquel',
+  'chemistry.IMR': 'IMR, litio-manganeso',
+  'chemistry.NCR': 'NCR, litio-níquel-cobalto',
+  'chemistry.IFR': 'IFR, litio-ferrofosfato',
+  'chemistry.iron-phosphate': 'litio-ferrofosfato',
+  'chemistry.lithium-ion': 'iones de litio, no dice más',
+  'fact.capacity':
+    'Capacidad: {value, number} mAh{grade, select, minimum { (llamada mínima)} typical { (llamada típica)} other {}}',
+  'fact.energy': 'Energía: {value, number} Wh',
+  'fact.current':
+    'Corriente: {value, number} A {sort, select, continuous {continuos} pulse {en pulso} max {«máx.»} charge {para cargar} other {sin decir de qué clase}}{seconds, select, none {} other {, durante {seconds} s}}',
+  'fact.rate':
+    'Corriente: {value, number} veces su capacidad por hora {sort, select, continuous {(continua)} pulse {(en pulso)} max {(«máx.»)} charge {(para cargar)} other {(sin decir de qué clase)}}',
+  'fact.mass': 'Masa: {value, number} g',
+  'fact.voltage': 'Tensión: {value, number} V',
+  'fact.resistance': 'Resistencia: {value, number} mΩ',
+  'fact.protection': '{has, select, yes {Con} other {Sin}} circuito de protección',
+  'fact.count': '{cells, plural, one {# celda} other {# celdas}}',
+  'fact.unclear': '«{typed}» puede leerse como {readings}',
+  'weighed.capacity':
+    '{value, number} mAh en este tamaño{cells, plural, one {} other { para cada celda}}: las mejores conocidas guardan unos {best, number} mAh{density, select, none {} other {. Harían falta {density} Wh en cada litro}}.',
+  'weighed.energy-per-volume':
+    '{value, number} Wh en cada litro, con el tamaño {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
+  'weighed.energy-per-mass':
+    '{value, number} Wh en cada kilogramo, con la masa {size, select, measured {medida} other {declarada}}: las mejores conocidas llegan a unos {best, number}.',
+  'weighed.continuous-current':
+    '{value, number} A sin pausa: las mejores conocidas de este tamaño dan unos {best, number} A. Nunca exijas a una celda una corriente por una cifra así.',
+  'weighed.capacity-and-current':
+    '{capacity, number} mAh junto con {current, number} A sin pausa: más de lo uno cuesta algo de lo otro; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
+  'weighed.mass':
+    '{value, number} g: las celdas sin protección de este tamaño pesan al menos unos {lightest, number} g.',
+  'weighed.energy-and-capacity':
+    '{energy, number} Wh no cuadran con esta capacidad, que a su tensión habitual son unos {fromCapacity, number} Wh. Uno de los dos está mal.',
+  'weighed.two-formats': 'Nombra varios tamaños: {formats}. Una celda tiene uno.',
+  'weighed.charge-current':
+    '{value, number} A es una corriente para cargar; no dice nada de lo que la celda puede dar.',
+  'weighed.pulse-undefined':
+    '{value, number} A en pulso no significa nada sin tiempo y temperatura. No es una corriente continua; nunca exijas a una celda una corriente por esa cifra.',
+  'weighed.max-undefined':
+    '{value, number} A «máx.» no significa nada sin tiempo y temperatura. No es una corriente continua; nunca exijas a una celda una corriente por esa cifra.',
+  'weighed.sort-unsaid':
+    '{value, number} A sin un «continuous» (continuos) al lado puede ser una cifra de pulso. Nunca exijas a una celda una corriente por esa cifra.',
+  'weighed.no-format': '{value, number} mAh solo puede juzgarse con el tamaño de la celda.',
+  'weighed.format-unknown': '{value, number} mAh: de este tamaño no se conoce aquí ninguna mejor cifra.',
+  'weighed.unclear-figure': 'Una cifra puede leerse de dos maneras ({readings}). Míralo y escríbela con su unidad.',
+  'weighed.out-of-date': '{says} (La cifra con que se compara ha pasado su fecha y cuenta un grado menos.)',
+  'weighed.sources':
+    'Calculado con hojas de datos hasta 2026 y densidades de energía publicadas; las cifras valen hasta el {date}. Los precios se dejaron fuera.',
+}

@@ -1,0 +1,21 @@
+// Spanish for commands and their options, as Discord lists them (descriptions at most 100 characters).
+import type { commands as english } from '../en/commands.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const commands: InWordsOf<typeof english> = {
+  'command.check': 'Comprueba si una celda de iones de litio es lo que dice ser',
+  'command.check.start': 'Empieza una comprobación guiada de una celda, o de celdas compradas juntas',
+  'command.check.start.family': 'Como qué se vende; déjalo vacío si no está en la lista o no lo sabes',
+  'command.check.start.depth': 'La rápida hace las pocas preguntas que más dicen; la completa llega hasta el final',
+  'command.check.start.depth.quick': 'Rápida: las pocas preguntas que más dicen',
+  'command.check.start.depth.full': 'Completa: todo lo que aún puede importar',
+  'command.check.start.cells': 'Cuántas celdas compraste juntas (se responde por la que tenga peor aspecto)',
+  'command.check.resume': 'Sigue con una comprobación que ya empezaste',
+  'command.check.list': 'Mira las comprobaciones que tienes abiertas',
+  'command.check.close': 'Cierra una comprobación sin seguir adelante',
+  'command.check.which': 'Qué comprobación; déjalo vacío para la última',
+  'family.choice': '{name} ({maker})',
+  'family.none': 'No está en la lista, o no lo sé',
+  'check.choice':
+    '{what}, empezada el {date}, {count, plural, =0 {sin respuestas} one {# respuesta} other {# respuestas}}',
+}

@@ -1,0 +1,147 @@
+// Spanish for discharge logs: figures, traps, what a test tells, what is asked about a file.
+import type { logs as english } from '../en/logs.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const logs: InWordsOf<typeof english> = {
+  'command.log': 'Mira qué muestra de verdad un registro de descarga (CSV o TSV)',
+  'command.log.file': 'El registro, tal como lo escribió el cargador o la carga electrónica',
+  'command.log.label': 'Capacidad de la etiqueta, como 3000 mAh',
+  'command.log.current': 'Corriente declarada sin pausa, como 20 A',
+  'command.log.cutoff': 'Tensión hasta la que vale lo declarado, como 2,5 V',
+  'command.log.room': 'Temperatura de la sala, como 21 °C',
+  'command.log.instrument': 'Con qué se tomó el registro',
+  'command.log.wires': 'Cómo estaba conectada la celda',
+  'command.log.chemistry': 'Qué tipo de celda es',
+  'log.wires.four-wire': 'Cuatro hilos: corriente y tensión por separado',
+  'log.wires.two-wire': 'Dos hilos, un portapilas, o no lo sé seguro',
+  'log.chemistry.usual': 'Níquel o cobalto (de 3,6 a 3,7 V)',
+  'log.chemistry.iron-phosphate': 'Ferrofosfato (3,2 V)',
+  'log.title': 'Lo que muestra el registro',
+  'log.caution':
+    'Una descarga se hace con alguien vigilando, sobre una superficie que no pueda arder y sin nada inflamable cerca, y se para a los 60 °C, o ante cualquier olor, siseo o hinchazón. Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Una prueba que la celda pasa no demuestra nada.',
+  'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
+  'log.traps': 'Ten en cuenta',
+  'log.findings': 'Lo que dice sobre lo declarado',
+  'log.no-claim':
+    'Sin la capacidad de la etiqueta no se puede decir nada de lo declarado. Envíalo otra vez con «etiqueta», y con «corte» si la etiqueta nombra una tensión de corte.',
+  'log.found':
+    'Leído así: {rows, plural, one {# fila} other {# filas}}; {columns}; {time, select, clock {tiempos como h:mm:ss} stamp {tiempos como fechas} other {tiempos en {time}}}, tensiones en {voltage}, corrientes en {current}{broken, plural, =0 {} one {, # fila omitida} other {, # filas omitidas}}.',
+  'log.runs':
+    '{count, plural, other {El archivo contiene # descargas; esta es la número {number}, la que más carga dio.}}',
+  'log.run': 'Descarga {number}: {capacity}',
+  'log.start': 'Comprobar la celda con este resultado',
+  'log.add': 'Añadirlo a mi comprobación: {what}',
+  'log.asks': 'Una cosa no la dice el archivo',
+  'log.rows': 'Sus primeras filas:',
+  'log.choose': 'Elige',
+  'log.ask.time': '¿Qué columna es el tiempo?',
+  'log.ask.voltage': '¿Qué columna es la tensión de la celda?',
+  'log.ask.current': '¿Qué columna es la corriente?',
+  'log.ask.unit': '¿En qué unidad está {label}?',
+  'log.ask.clock': '¿Qué significan las dos cifras de {label}?',
+  'log.ask.swapped': 'La columna {voltage} parece una corriente, o {current} una tensión. ¿Qué es lo correcto?',
+  'log.ask.same-values':
+    'Las columnas {voltage} y {current} tienen los mismos valores. ¿Son de verdad tensión y corriente?',
+  'log.column': 'Columna {number}',
+  'log.column.named': 'Columna {number}: {label}',
+  'log.clock.h-mm': 'Horas y minutos',
+  'log.clock.m-ss': 'Minutos y segundos',
+  'log.as-they-stand': 'Están bien como están',
+  'log.swap': 'Tomarlas al revés',
+  'log.unit.ms': 'Milisegundos',
+  'log.unit.s': 'Segundos',
+  'log.unit.min': 'Minutos',
+  'log.unit.h': 'Horas',
+  'log.unit.d': 'Días',
+  'log.unit.V': 'Voltios',
+  'log.unit.mV': 'Milivoltios',
+  'log.unit.A': 'Amperios',
+  'log.unit.mA': 'Miliamperios',
+  'figure.plain': '{value} ± {u} {unit}',
+  'figure.at-least': 'al menos {value} {unit} (± {u} {unit})',
+  'figure.between': 'entre {from} y {to} {unit} (± {u} {unit} en cada extremo)',
+  'figure.capacity': 'Capacidad: {figure}',
+  'figure.energy': 'Energía: {figure}',
+  'figure.meanVoltage': 'Tensión media: {figure}',
+  'figure.meanCurrent': 'Corriente media: {figure}',
+  'figure.duration': 'Tiempo de descarga: {figure}',
+  'figure.endVoltage': 'Tensión al final de la descarga: {figure}',
+  'figure.startRestVoltage': 'Tensión en reposo antes de la descarga: {figure}',
+  'figure.resistance': 'Resistencia en corriente continua, por un escalón de la corriente: {figure}',
+  'figure.settledVoltage': 'Tensión a la que se asentaría después: {figure}',
+  'figure.startTemperature': 'Temperatura al principio: {figure}',
+  'figure.temperatureRise': 'Subida de la temperatura: {figure}',
+  'figure.to-cutoff': '{says} (hasta {cutoff, number} V)',
+  'figure.no-cutoff': '{says} (hasta {end, number} V, donde acabó la descarga; no se dio ninguna tensión de corte)',
+  'trap.stopped-above-cutoff':
+    'La descarga paró a {endVoltage_V, number} V, por encima del corte de {cutoff_V, number} V: la celda guarda más de lo que se sacó.',
+  'trap.wrong-cutoff':
+    'La descarga siguió hasta {endVoltage_V, number} V, por debajo de {cutoff_V, number} V. Lo que cuenta su pantalla es más de lo que quiere decir lo declarado; aquí se contó hasta {countedTo_V, number} V.',
+  'trap.not-full-at-start':
+    'Antes de la descarga reposaba a {startVoltage_V, number} V, donde una celda llena muestra unos {full_V, number} V: no estaba llena, así que guarda al menos lo que se sacó.',
+  'trap.starts-under-load':
+    'El registro empieza ya en plena descarga ({firstVoltage_V, number} V): nada muestra si la celda estaba llena, ni cuánto llevaba descargándose.',
+  'trap.short-rest': 'Solo reposó {rest_s} antes de la descarga; lo habitual serían unos {wanted_s}.',
+  'trap.over-discharged':
+    'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la cargues otra vez y no la uses.',
+  'trap.gaps':
+    'El registro tiene {gaps, plural, one {# hueco} other {# huecos}} que suman {seconds}{bridged, select, yes {, salvados porque el aparato mantiene su corriente} other {; no se sabe qué pasó ahí}}.',
+  'trap.two-wire-resistance':
+    'La resistencia se midió con dos hilos: cables y contactos añaden de {from, number} a {to, number} mΩ, más o menos, tanto como tiene una celda. No se puede comparar con una hoja de datos.',
+  'trap.cold-room':
+    'La sala estaba fría ({room_C, number} °C; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da menos.',
+  'trap.warm-room':
+    'La sala estaba caliente ({room_C, number} °C; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da más.',
+  'trap.temperature-missing':
+    'Nada dice qué temperatura tenían la celda o la sala, así que las cifras son menos seguras de lo que parecen.',
+  'trap.too-hot':
+    'La celda llegó a {highest_C, number} °C. A {line_C, number} °C se para una prueba. No uses esta celda con esa corriente.',
+  'trap.temperature-hardly-moved':
+    'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
+  'trap.current-too-low':
+    '{current_A, number} A es una corriente tan pequeña que casi cualquier celda queda bien; por debajo de unos {wanted_A, number} A, pasar la prueba no dice nada.',
+  'trap.current-not-constant': 'La corriente no se mantuvo: fue de {from_A, number} a {to_A, number} A.',
+  'trap.coarse-sampling':
+    'Solo hay {samples, number} muestras durante la descarga, una cada {interval_s}: las cifras son gruesas.',
+  'told.far-below-label':
+    'Menos de la mitad de los {label_mAh, number} mAh de la etiqueta ({share} como mucho). Ni siquiera gastada es una celda así lo que dicen vender.',
+  'told.below-label':
+    'Claramente menos de los {label_mAh, number} mAh de la etiqueta ({share} como mucho): está mal descrita, o gastada.',
+  'told.label-undecided':
+    'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {label_mAh, number} mAh de la etiqueta.',
+  'told.label-reached':
+    'Dio al menos el {share} de los {label_mAh, number} mAh de la etiqueta. Eso no dice nada: las falsificaciones se eligen para que pasen una prueba lenta, y una celda de menor calidad o gastada también la pasa.',
+  'told.label-not-comparable':
+    'Dio menos de los {label_mAh, number} mAh de la etiqueta, pero en condiciones en que una celda honrada también da menos: {because}.',
+  'told.only-a-lower-bound':
+    'La descarga no fue completa, así que no puede mostrar que la celda guarde menos de los {label_mAh, number} mAh de la etiqueta.',
+  'told.below-minimum':
+    'Menos de los {minimum_mAh, number} mAh que su fabricante promete como mínimo, en las condiciones que indica.',
+  'told.meets-minimum':
+    'Cumple los {minimum_mAh, number} mAh que su fabricante promete como mínimo. Eso no dice nada de qué celda es.',
+  'told.minimum-undecided':
+    'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
+  'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
+  'told.too-hot-at-claimed-current':
+    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A sin pausa. No la uses con esa corriente.',
+  'told.gives-out-at-claimed-current':
+    'A {current_A, number} A dio menos de la mitad de su etiqueta, aunque se declaran {claimed_A, number} A sin pausa.',
+  'told.holds-claimed-current':
+    'Aguantó {current_A, number} A. Eso no dice nada de quién la hizo, y no da permiso para exigirle esa corriente.',
+  'because.other-current': 'la corriente fue de {measured_A, number} A, no de {stated_A, number} A',
+  'because.other-cutoff': 'la tensión de corte no fue de {stated_V, number} V',
+  'because.other-temperature': 'la sala estaba a {measured_C, number} °C, no a {stated_C, number} °C',
+  'because.temperature-unknown': 'no se conoce la temperatura',
+  'because.current-not-constant': 'la corriente no se mantuvo',
+  'because.cold-room': 'la sala estaba a {room_C, number} °C, por debajo de {least_C, number} °C',
+  'because.rate-too-high': 'la corriente fue {rate_It, number} veces la capacidad de la etiqueta por hora',
+  'curve.title': 'Descarga',
+  'curve.capacity': 'carga extraída (mAh)',
+  'curve.voltage': 'tensión (V)',
+  'curve.temperature': 'temperatura (°C)',
+  'curve.cut-off': 'corte',
+  'curve.end': 'fin de la descarga',
+  'curve.result': 'resultado, con su incertidumbre',
+  'curve.minimum': 'mínimo prometido',
+  'curve.gap': 'sin medidas',
+}

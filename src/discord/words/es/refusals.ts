@@ -1,0 +1,43 @@
+// Spanish for refusals (the member's doing), trouble (the world's) and faults (ours): each says what to do next.
+import type { refusals as english } from '../en/refusals.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const refusals: InWordsOf<typeof english> = {
+  'refusal.not-yours': 'Solo puede responder quien lleva esta comprobación. Empieza la tuya con /comprobar iniciar.',
+  'refusal.gone': 'Esta comprobación ya no se guarda. Empieza una nueva con /comprobar iniciar.',
+  'refusal.expired':
+    'Esta comprobación lleva dos semanas sin tocarse y ha caducado. Empieza una nueva con /comprobar iniciar.',
+  'refusal.closed': 'Esta comprobación está cerrada. Empieza una nueva con /comprobar iniciar.',
+  'refusal.not-now':
+    'Eso no se puede hacer en este paso. Usa los botones del último mensaje, o /comprobar seguir para ver por dónde vas.',
+  'refusal.another-question': 'La comprobación está ahora en otra pregunta. Mírala con /comprobar seguir.',
+  'refusal.another-consent': 'La comprobación está ahora en otro paso. Míralo con /comprobar seguir.',
+  'refusal.unknown-option': 'Esa respuesta no es de esta pregunta. Elige una de las que se muestran.',
+  'refusal.reading-out-of-range':
+    '{value, number} {unit} no puede ser aquí: tiene que estar entre {least, number} y {most, number} {unit}. Mide otra vez, o responde «No sabría decirlo».',
+  'refusal.not-a-number': 'Eso no es un número. Escribe la cifra que lees, con su unidad.',
+  'refusal.nothing-to-go-back-to': 'No hay ninguna respuesta anterior a la que volver.',
+  'refusal.too-many-cells':
+    'Una comprobación puede valer para entre 1 y {most, number} celdas, no para {cells, number}.',
+  'refusal.too-many-open':
+    'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
+  'refusal.unknown-family': 'Aquí no hay ninguna familia «{name}». Elige una de la lista, o déjalo vacío.',
+  'refusal.no-such-check': 'No tienes ninguna comprobación abierta así. Mira las tuyas con /comprobar lista.',
+  'refusal.unknown-click': 'Ese botón no es de esta versión del bot. Usa /comprobar seguir para continuar.',
+  'refusal.unknown-command': 'Este comando ya no se conoce aquí. Escribe / para ver los que hay.',
+  'refusal.log-forgotten': 'Esta pregunta es demasiado antigua. Adjunta el registro otra vez con /registro.',
+  'typed.nothing-typed': '{field}: no hay nada escrito. Escribe la cifra que lees, con su unidad.',
+  'typed.too-long':
+    '{field}: es demasiado largo. Escribe una cifra con su unidad, {longest, number} caracteres como mucho.',
+  'typed.not-a-number': '{field}: no contiene ningún número. Escribe la cifra que lees, con su unidad.',
+  'typed.several-numbers': '{field}: contiene varios números. Escribe solo uno.',
+  'typed.unknown-unit': '{field}: la unidad «{unit}» no se conoce aquí. Usa una de estas: {accepted}.',
+  'typed.unit-does-not-fit': '{field}: «{unit}» no encaja aquí. Usa una de estas: {accepted}.',
+  'typed.ambiguous':
+    '{field}: puede querer decir {readings}. Escríbelo otra vez con su unidad y sin separador de miles.',
+  'typed.negative': '{field}: no puede ser menor que cero. Mira el signo.',
+  'typed.out-of-range':
+    '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.',
+  'trouble.try-again':
+    'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+}

@@ -1,0 +1,66 @@
+// Spanish for outcomes and trends: what is counted of a check, and what moderators see of the counts.
+import type { trends as english } from '../en/trends.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const trends: InWordsOf<typeof english> = {
+  'counts.outcome':
+    'Cuando esta comprobación termine, se contarán sin tu nombre su veredicto, sus respuestas y los puntos que no pasó. La moderación solo ve números que valen por cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
+  'counts.declined': 'Esta comprobación no se cuenta.',
+  'command.check.counting': 'Mira qué se cuenta de tus comprobaciones, y di si se cuentan',
+  'counting.title': 'Qué se cuenta de tus comprobaciones',
+  'counting.what':
+    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su veredicto, sus respuestas en tramos gruesos, los puntos que no pasó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
+  'counting.now.out': 'Tus comprobaciones se cuentan.',
+  'counting.now.in': 'Tus comprobaciones no se cuentan.',
+  'counting.out': 'No contar las mías',
+  'counting.in': 'Volver a contar las mías',
+  'counting.forget': 'Borrar lo contado de las mías',
+  'counting.forgotten':
+    '{count, plural, =0 {De este trimestre no se guarda nada tuyo.} one {Se borró # registro tuyo.} other {Se borraron # registros tuyos.}} Lo que guardaron trimestres anteriores no lleva a nadie, tampoco a ti.',
+  'counting.published':
+    'Borrar cambia los números que vendrán. Los ya publicados se quedan: uno que bajara en uno te señalaría a ti.',
+  'button.leave-nothing': 'No contarla',
+  'trends.title': 'Comprobaciones contadas hasta el {days}',
+  'trends.title.pool': 'Comprobaciones contadas en todos los servidores que cuentan juntos, hasta el {days}',
+  'trends.checks':
+    '{checks, plural, =0 {De momento, comprobaciones de menos de cinco personas por cada tipo de celda: aún no hay nada que mostrar.} one {# comprobación hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.} other {# comprobaciones hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.}}',
+  'trends.verdict.danger': 'Peligro',
+  'trends.verdict.ruled-out': 'Descartada',
+  'trends.verdict.doubtful': 'Dudosa',
+  'trends.verdict.open': 'Abierta',
+  'trends.verdict.nothing-found': 'No se encontró nada',
+  'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}}',
+  'trends.count.share':
+    '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}} ({share, number, percent}; podría ser de {low, number, percent} a {high, number, percent})',
+  'trends.fives':
+    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó aquí, nada del mercado.',
+  'trends.verdicts': 'Veredictos',
+  'trends.rules': 'Puntos no pasados',
+  'trends.bought': 'Dónde se compró',
+  'trends.families': 'Tipos de celda',
+  'trends.families.none': 'Ningún tipo de celda ha sido comprobado aún por cinco personas.',
+  'trends.rises': 'En aumento',
+  'trends.rises.none': 'Nada aumenta más de lo que explica el número de comprobaciones.',
+  'trends.rises.too-early': 'Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
+  'trends.rise':
+    '{family}: más comprobaciones no pasadas de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los tipos} other {}})',
+  'trends.rise.rule':
+    '{family}: un punto se deja de pasar más veces de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los puntos} other {}}): {rule}',
+  'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
+  'trends.spike': '{family}: comprobaciones no pasadas',
+  'trends.spike.rule': '{family}: {rule}',
+  'trends.patterns': 'Qué va junto en ello',
+  'trends.patterns.none': 'Ningún grupo de puntos no pasados y respuestas se ha vuelto más frecuente junto.',
+  'trends.pattern':
+    '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, {earlier, plural, =0 {menos de cinco} other {#}} de {earlierOf, plural, =0 {menos de cinco} other {#}} en el año anterior{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
+  'trends.unknown-family': 'Celdas de ninguna familia de la lista',
+  'trends.gone-family': '{id} (su paquete de reglas ya no está instalado)',
+  'trends.gone-rule': '{id} (un punto de un paquete de reglas que ya no está instalado)',
+  'trends.gone-answer': '{question}: {option} (de un paquete de reglas que ya no está instalado)',
+  'trends.answer': '{question} {option}',
+  'trends.from': 'comprada: {place}',
+  'trends.place-not-said': 'nadie dijo dónde',
+  'trends.chart': 'Veredictos de las comprobaciones contadas',
+  'trends.chart.interval': 'dónde puede estar la proporción (95 %)',
+  'trends.chart.withheld': 'muy pocas',
+}
