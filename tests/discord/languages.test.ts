@@ -136,6 +136,7 @@ describe.each(catalogues)('%s', (language, words) => {
 const alike = new Set([
   'name.claim.text',
   'name.check.start',
+  'name.trends',
   'check.pause',
   'instrument.thermometer',
   'alt verdict-reason',

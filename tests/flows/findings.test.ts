@@ -6,7 +6,7 @@ import { seedPractice } from '../../src/bin/seed-practice.ts'
 import { lookForWork } from '../../src/bin/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postButton, press } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
 let room: TestRoom
@@ -15,7 +15,7 @@ const tomas = () => room.standIn.as('Tomas')
 const wren = () => room.standIn.as('Wren')
 const reports = (): SeenMessage[] => tomas().sees(demoReportsChannel)
 beforeAll(async () => {
-  room = await openRoom()
+  room = await openRoom(undefined, englishServer)
   await seedPractice(room.desk)
   await look()
 }, 60_000)
@@ -84,10 +84,13 @@ test('nobody else can act on a finding, whatever buttons they come by', async ()
 })
 
 test('a warning that cannot be posted is told of, and the finding can be decided again', async () => {
-  const fresh = await openRoom(desk => ({
-    ...desk,
-    post: (channel, ...rest) => (channel === everybody ? Promise.resolve('gone') : desk.post(channel, ...rest)),
-  }))
+  const fresh = await openRoom(
+    desk => ({
+      ...desk,
+      post: (channel, ...rest) => (channel === everybody ? Promise.resolve('gone') : desk.post(channel, ...rest)),
+    }),
+    englishServer,
+  )
   await seedPractice(fresh.desk)
   await lookForWork({ ...fresh.job, desk: fresh.desk })
   const person = fresh.standIn.as('Tomas')
@@ -101,7 +104,7 @@ test('a warning that cannot be posted is told of, and the finding can be decided
 })
 
 test('a reports channel that is gone keeps what was found until there is another', async () => {
-  const fresh = await openRoom(desk => ({ ...desk, post: async () => 'gone' }))
+  const fresh = await openRoom(desk => ({ ...desk, post: async () => 'gone' }), englishServer)
   await seedPractice(fresh.desk)
   await lookForWork({ ...fresh.job, desk: fresh.desk })
   expect((await fresh.desk.trends.findings.untold(demoServer.server.id, '2020-W01')).length).toBeGreaterThan(0)

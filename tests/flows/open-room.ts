@@ -8,6 +8,7 @@ import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
 import { openBot } from '../../src/discord/bot.ts'
 import type { Desk } from '../../src/discord/desk.ts'
 import { openLog } from '../../src/discord/log.ts'
+import type { Scenario } from '../../src/practice/scenario.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 
 export type TestRoom = {
@@ -26,13 +27,22 @@ export type TestRoom = {
 /** Discord's code for a body that breaks its rules; 40060 (answered already) is ordinary when things are delivered twice. */
 const invalidBody = 50035
 
-export async function openRoom(change: (desk: Desk) => Desk = desk => desk): Promise<TestRoom> {
+/** The demo server with everybody's screen in English, for tests that read and press English words as a moderator. */
+export const englishServer: Scenario = {
+  ...demoServer,
+  people: demoServer.people.map(person => ({ ...person, locale: 'en-GB' })),
+}
+
+export async function openRoom(
+  change: (desk: Desk) => Desk = desk => desk,
+  scenario: Scenario = demoServer,
+): Promise<TestRoom> {
   const data = await mkdtemp(join(tmpdir(), 'cellwary-room-'))
   const log: string[] = []
   const logger = openLog('debug', { write: line => void log.push(line) })
   const read = readConfig({ CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
-  const standIn = await openStandIn({ scenario: demoServer })
+  const standIn = await openStandIn({ scenario })
   const connection = { token: standIn.botToken, api: standIn.apiUrl }
   const open = async () => {
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }

@@ -6,17 +6,17 @@ import { lookForWork } from '../../src/bin/weekly-job.ts'
 import { encodeTrends } from '../../src/discord/trends-id.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postButton, pressed } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const server = demoServer.server.id
 let room: TestRoom
 beforeAll(async () => {
-  room = await openRoom()
+  room = await openRoom(undefined, englishServer)
   await seedPractice(room.desk)
   await lookForWork({ ...room.job, desk: room.desk })
 }, 60_000)
 afterAll(() => room.close())
-/** Tomas is a warden; on his screen the bot speaks English until it has other words. */
+/** Tomas is a warden. */
 const tomas = () => room.standIn.as('Tomas')
 const open = async (): Promise<SeenMessage> => messageOf(await tomas().run('trends'))
 const view = (message: SeenMessage, what: string) => pressed(tomas(), message, `.${what}`)
@@ -78,7 +78,7 @@ describe('nobody else', () => {
 })
 
 test('a server that has decided nothing has nothing counted, and is told so', async () => {
-  const bare = await openRoom()
+  const bare = await openRoom(undefined, englishServer)
   expect(text(messageOf(await bare.standIn.as('Tomas').run('trends')))).toMatch(/does not have its checks counted/)
   await bare.close()
 })

@@ -16,6 +16,7 @@ export const names: InWordsOf<typeof english> = {
   'name.check.counting': 'zählung',
   'name.claim': 'angaben',
   'name.claim.text': 'text',
+  'name.trends': 'trends',
   'name.log': 'protokoll',
   'name.log.file': 'datei',
   'name.log.label': 'aufdruck',

@@ -13,6 +13,7 @@ export const names = {
   'name.check.counting': 'counting',
   'name.claim': 'claim',
   'name.claim.text': 'text',
+  'name.trends': 'trends',
   'name.log': 'log',
   'name.log.file': 'file',
   'name.log.label': 'label',

@@ -16,6 +16,7 @@ export const names: InWordsOf<typeof english> = {
   'name.check.counting': 'recuento',
   'name.claim': 'anuncio',
   'name.claim.text': 'texto',
+  'name.trends': 'tendencias',
   'name.log': 'registro',
   'name.log.file': 'archivo',
   'name.log.label': 'etiqueta',

@@ -40,4 +40,14 @@ export const refusals: InWordsOf<typeof english> = {
     '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.',
   'trouble.try-again':
     'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+  'refusal.not-moderator':
+    'Eso solo puede verlo o hacerlo la moderación de este servidor. Si eres parte de ella, pide a quien configuró el bot que nombre tu rol.',
+  'refusal.no-release':
+    'Aún no hay ningún informe. El primero llega cuando acaba una semana en la que se contó una comprobación terminada.',
+  'refusal.nothing-counted':
+    'Este servidor no hace contar sus comprobaciones, así que no hay nada que mostrar. Quien lo administra puede activarlo.',
+  'refusal.damaged-release':
+    'Este informe está dañado. Díselo a quien lleva el bot; puede que una copia de seguridad lo tenga entero.',
+  'refusal.no-finding': 'Esto ya no se guarda. Lo último está en /tendencias.',
+  'refusal.may-not-post': 'En ese canal tú no puedes escribir. Elige uno en el que puedas.',
 }
