@@ -4,6 +4,7 @@ import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import { rowOf } from './outcome-row.ts'
+import { scrub } from './scrub.ts'
 import type { CheckRow, Tables } from './tables.ts'
 
 export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
@@ -104,6 +105,7 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
 
     async purge(now) {
       const gone = await db.deleteFrom('checks').where('expires_at', '<=', now).executeTakeFirst()
+      if (gone.numDeletedRows > 0n) await scrub(db)
       return Number(gone.numDeletedRows)
     },
   }

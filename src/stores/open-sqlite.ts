@@ -25,7 +25,10 @@ export function openAsIs(path: string, writing: boolean): Kysely<Tables> {
 
 function adapt(path: string): SqliteDatabase {
   const database = new DatabaseSync(path, { timeout: busyTimeout })
-  database.exec('pragma journal_mode = wal; pragma synchronous = normal; pragma foreign_keys = on')
+  // What is deleted is overwritten: nobody shall read in the file what the tables have forgotten.
+  database.exec(
+    'pragma journal_mode = wal; pragma synchronous = normal; pragma foreign_keys = on; pragma secure_delete = on',
+  )
   return wrap(database)
 }
 
