@@ -18,7 +18,12 @@ export async function openPractice(config: Config) {
   return {
     pageUrl: standIn.pageUrl,
     connection: { token: standIn.botToken, api: standIn.apiUrl },
-    config: { ...config, data, database: undefined } satisfies Config,
+    config: {
+      ...config,
+      data,
+      database: undefined,
+      attachmentOrigins: [new URL(standIn.apiUrl).origin],
+    } satisfies Config,
     close: () => standIn.close(),
   }
 }

@@ -3,15 +3,18 @@ import { IntlMessageFormat } from 'intl-messageformat'
 import { describe, expect, test } from 'vitest'
 import { inEveryLanguage, translated } from '../../src/discord/commands/in-every-language.ts'
 import { commands, messageCommands } from '../../src/discord/commands/manifest.ts'
+import { altDe } from '../../src/discord/words/alt-de.ts'
+import { altEn } from '../../src/discord/words/alt-en.ts'
+import { altEs } from '../../src/discord/words/alt-es.ts'
 import { german } from '../../src/discord/words/de/german.ts'
 import { english } from '../../src/discord/words/en/english.ts'
 import { trendInput } from '../../src/discord/words/en/trend-input.ts'
 import { spanish } from '../../src/discord/words/es/spanish.ts'
 
 type Words = Readonly<Record<string, string>>
-const catalogues: readonly (readonly [string, Words])[] = [
-  ['de', german as Words],
-  ['es', spanish as Words],
+const catalogues: readonly (readonly [string, Words, Words])[] = [
+  ['de', german as Words, altDe],
+  ['es', spanish as Words, altEs],
 ]
 
 /** Sentences of the command line, which stays English: whoever runs the bot reads them, never a member. */
@@ -81,14 +84,19 @@ const negations: Readonly<Record<string, RegExp>> = {
 const negated = (language: string, message: string): number =>
   literals(message).match(negations[language] as RegExp)?.length ?? 0
 
-describe.each(catalogues)('%s', (language, words) => {
+describe.each(catalogues)('%s', (language, words, alt) => {
   test('has every key that people see, and no other', () => {
     const wanted = Object.keys(english).filter(key => !operators.includes(key))
     expect(wanted.filter(key => !(key in words))).toEqual([])
     expect(Object.keys(words).filter(key => !wanted.includes(key))).toEqual([])
+    expect(Object.keys(altEn).filter(key => !(key in alt))).toEqual([])
+    expect(Object.keys(alt).filter(key => !(key in altEn))).toEqual([])
   })
 
-  const pairs = [...Object.entries(words).map(([key, said]) => [key, (english as Words)[key] ?? '', said] as const)]
+  const pairs = [
+    ...Object.entries(words).map(([key, said]) => [key, (english as Words)[key] ?? '', said] as const),
+    ...Object.entries(alt).map(([key, said]) => [`alt ${key}`, altEn[key] ?? '', said] as const),
+  ]
 
   test('takes the same values in the same way as English', () => {
     const differ = pairs.filter(([, en, said]) => takes(en).join('\n') !== takes(said).join('\n'))
@@ -137,9 +145,10 @@ const alike = new Set([
   'name.claim.text',
   'name.check.start',
   'name.trends',
+  'name.trends',
   'check.pause',
   'instrument.thermometer',
-  'alt verdict-reason',
+  'alt format',
 ])
 
 test('the caution is whole in every language', () => {
@@ -194,7 +203,7 @@ describe('what is typed and pressed fits Discord in every language', () => {
     [/^(form\..*hint|check\.unsure\.hint|instrument\..*|log\.unit\..*|log\.clock\..*|log\.swap|family\.none)$/, 100],
     [/^(check|log)\.choose$/, 150],
   ]
-  test.each([['en', english as Words] as const, ...catalogues])('%s', (_, words) => {
+  test.each([['en', english, altEn] as const, ...catalogues])('%s', (_, words) => {
     for (const [key, said] of Object.entries(words))
       for (const [keys, most] of limits)
         if (keys.test(key)) expect(literals(said).length, key).toBeLessThanOrEqual(most)

@@ -1,16 +1,24 @@
 // Says one fact of a picture in the reader's language, for those who cannot see it.
 import { IntlMessageFormat } from 'intl-messageformat'
+import { altDe } from './alt-de.ts'
 import { altEn } from './alt-en.ts'
+import { altEs } from './alt-es.ts'
 import type { Say } from './say.ts'
+
+const catalogues: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: altEn, de: altDe, es: altEs }
 
 const messages = new Map<string, IntlMessageFormat>()
 
-/** The sentence for a fact's code; nothing for a code that has none (a test holds that every code has one). */
+/**
+ * The sentence for a fact's code, in English where the language lacks it; nothing for a code that has none (a test holds that
+ * every code has one).
+ */
 export function sayAltFact(say: Say, code: string, values: Readonly<Record<string, string | number>> = {}): string {
   const key = `${say.locale} ${code}`
   let message = messages.get(key)
   if (!message) {
-    message = new IntlMessageFormat(altEn[code] ?? '', say.locale, undefined, { ignoreTag: true })
+    const words = catalogues[say.locale.split('-')[0] ?? 'en']
+    message = new IntlMessageFormat(words?.[code] ?? altEn[code] ?? '', say.locale, undefined, { ignoreTag: true })
     messages.set(key, message)
   }
   return String(message.format(values))
