@@ -4,6 +4,7 @@ import type { FamilyId } from '../engine/answers.ts'
 import { openCoverage, runCase, uncovered } from '../engine/cases.ts'
 import { compile, type Program } from '../engine/compile.ts'
 import type { Pack } from '../engine/pack/pack.ts'
+import { missingWords } from '../engine/pack/read-words.ts'
 import { type FileProblem, loadPacks } from './load-packs.ts'
 
 export type PackCount = {
@@ -16,7 +17,13 @@ export type PackCount = {
   readonly shown: number
   readonly wanted: number
 }
-export type RulesReport = { readonly packs: readonly PackCount[]; readonly problems: readonly FileProblem[] }
+/** Texts that a language of a pack lacks, by where they belong: readers get them in the pack's own language. */
+export type MissingWords = { readonly pack: string; readonly language: string; readonly texts: readonly string[] }
+export type RulesReport = {
+  readonly packs: readonly PackCount[]
+  readonly problems: readonly FileProblem[]
+  readonly missing: readonly MissingWords[]
+}
 
 /** Validates every pack below `folder` and runs its cases on the day `today` (YYYY-MM-DD). */
 export async function checkRules(folder: string, today: string, base: readonly Pack[] = []): Promise<RulesReport> {
@@ -56,5 +63,11 @@ export async function checkRules(folder: string, today: string, base: readonly P
       wanted: pack.rules.length * 3,
     }
   })
-  return { packs, problems }
+  const missing = loading.packs.flatMap(({ pack }) =>
+    Object.entries(pack.words).flatMap(([language, words]) => {
+      const texts = missingWords(pack, words)
+      return texts.length > 0 ? [{ pack: pack.id, language, texts }] : []
+    }),
+  )
+  return { packs, problems, missing }
 }

@@ -12,7 +12,9 @@ export type Memory = { get(key: string): Promise<unknown>; set(key: string, valu
 
 /** The code that decides what a pack's files mean: with other code, nothing is remembered. */
 const readers = [
-  ...['pack.ts', 'problems.ts', 'read-condition.ts', 'read-pack.ts', 'schema.ts'].map(name => `../engine/pack/${name}`),
+  ...['pack.ts', 'problems.ts', 'read-condition.ts', 'read-pack.ts', 'read-words.ts', 'schema.ts'].map(
+    name => `../engine/pack/${name}`,
+  ),
   './load-packs.ts',
   './read-yaml.ts',
 ].map(path => fileURLToPath(new URL(path, import.meta.url)))

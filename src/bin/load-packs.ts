@@ -3,10 +3,11 @@
 // A pack is a folder: pack.yaml, parts/*.yaml with more sources, questions, rules and families, and cases/*.yaml.
 import { createHash } from 'node:crypto'
 import { readdir } from 'node:fs/promises'
-import { join } from 'node:path'
-import type { Pack } from '../engine/pack/pack.ts'
+import { basename, join } from 'node:path'
+import type { Pack, PackWords } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
+import { readWords } from '../engine/pack/read-words.ts'
 import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
 import { readYaml, type YamlFile } from './read-yaml.ts'
 
@@ -41,8 +42,9 @@ export async function loadPacks(folder: string, { base = [], cases = true }: Loa
       continue
     }
     const loaded = cases ? await loadCases(join(home, 'cases')) : { cases: [], problems: [] }
-    problems.push(...loaded.problems)
-    packs.push({ pack: result.pack, folder: home, cases: loaded.cases })
+    const told = await loadWords(join(home, 'words'), result.pack)
+    problems.push(...loaded.problems, ...told.problems)
+    packs.push({ pack: { ...result.pack, words: told.words }, folder: home, cases: loaded.cases })
   }
   return { packs, problems }
 }
@@ -105,6 +107,25 @@ function digestOf(files: readonly YamlFile[]): string {
   const all = createHash('sha256')
   for (const { digest } of files) all.update(digest)
   return `sha256:${all.digest('hex')}`
+}
+
+/** The pack's words in other languages, each in a file named for its language; a file with a problem is left out. */
+async function loadWords(
+  folder: string,
+  pack: Pack,
+): Promise<{ words: Record<string, PackWords>; problems: FileProblem[] }> {
+  const words: Record<string, PackWords> = {}
+  const problems: FileProblem[] = []
+  for (const file of await yamlFiles(folder)) {
+    const language = basename(file, '.yaml')
+    const { data, problems: found } = await readYaml(file)
+    const read = found.length > 0 ? { ok: false as const, problems: found } : readWords(data, pack)
+    if (!/^[a-z]{2,3}$/.test(language) || language === pack.language)
+      problems.push({ file, problem: { code: 'not-a-language', at: '(file name)', name: language } })
+    else if (read.ok) words[language] = read.words
+    else problems.push(...read.problems.map(problem => ({ file, problem })))
+  }
+  return { words, problems }
 }
 
 async function loadCases(folder: string): Promise<{ cases: WrittenCase[]; problems: FileProblem[] }> {

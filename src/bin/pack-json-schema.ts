@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
-import { packSchema, partSchema } from '../engine/pack/schema.ts'
+import { packSchema, packWordsSchema, partSchema } from '../engine/pack/schema.ts'
 import { shippedRules } from './shipped-rules.ts'
 
 /** The schemas by the file they are kept in, below `rules/`. */
@@ -10,6 +10,10 @@ export function packJsonSchemas(): Record<string, unknown> {
   return {
     'pack.schema.json': { title: 'Cellwary rule pack', ...z.toJSONSchema(packSchema, { io: 'input' }) },
     'part.schema.json': { title: 'Part of a Cellwary rule pack', ...z.toJSONSchema(partSchema, { io: 'input' }) },
+    'words.schema.json': {
+      title: 'A Cellwary rule pack in another language',
+      ...z.toJSONSchema(packWordsSchema, { io: 'input' }),
+    },
   }
 }
 

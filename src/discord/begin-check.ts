@@ -5,9 +5,11 @@ import type { Screen } from '../check/screen.ts'
 import { start } from '../check/step.ts'
 import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
+import { inLanguage } from '../engine/in-language.ts'
 import type { Desk } from './desk.ts'
 import type { Refusal } from './refusal.ts'
 import { cut } from './show/parts.ts'
+import { sayIn } from './words/say.ts'
 
 /** More open checks than this are a slip, or a nuisance. */
 export const mostOpen = 10
@@ -31,8 +33,9 @@ export async function beginCheck(
   wanted: Wanted,
 ): Promise<Beginning> {
   const now = desk.now()
-  const program = desk.programs.programFor(wanted.family, new Date(now).toISOString().slice(0, 10))
-  if (!program) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })
+  const judging = desk.programs.programFor(wanted.family, new Date(now).toISOString().slice(0, 10))
+  if (!judging) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })
+  const program = inLanguage(judging, sayIn(interaction.locale).locale)
   const open = await desk.checks.heldBy(interaction.user.id, now)
   // Asked after the person's checks were read, as in `countedAlready`.
   if (await desk.checks.counted(interaction.user.id, interaction.id)) return { is: 'seen' }

@@ -13,6 +13,8 @@ export type PackRef = { readonly id: string; readonly version: string; readonly 
 
 export type Program = {
   readonly packs: readonly PackRef[]
+  /** The packs its questions and rules come from, with their words in other languages. */
+  readonly scope: readonly Pack[]
   readonly family: Family | undefined
   /** Questions some rule in scope reads, in the packs' order. */
   readonly questions: ReadonlyMap<QuestionId, Question>
@@ -82,6 +84,7 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
     ok: true,
     program: {
       packs: inScope.map(({ id, version, digest }) => ({ id, version, digest })),
+      scope: inScope,
       family,
       questions: new Map(questions.map(question => [question.id, question])),
       rules,

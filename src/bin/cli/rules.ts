@@ -27,6 +27,11 @@ export function rulesCommand(): Command {
           `${one.pack}: ${one.questions} questions, ${one.rules} rules, ${one.families} families, ${one.cases} cases, ` +
             `${one.shown} of ${one.wanted} firings shown`,
         )
+      for (const { pack, language, texts } of report.missing)
+        console.log(
+          `${pack}: ${texts.length} of its texts are missing in words/${language}.yaml and are shown as the pack has them: ` +
+            `${texts.slice(0, 5).join(', ')}${texts.length > 5 ? ', …' : ''}`,
+        )
       const empty = report.packs.length === 0 && report.problems.length === 0
       if (empty) console.error(`${dir}: no rule pack here. Name a folder that holds a pack.yaml.`)
       process.exitCode = empty || report.problems.length > 0 ? 1 : 0

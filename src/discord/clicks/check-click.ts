@@ -4,6 +4,7 @@ import { refit } from '../../check/refit.ts'
 import { screenOf } from '../../check/screen.ts'
 import { step } from '../../check/step.ts'
 import type { Program } from '../../engine/compile.ts'
+import { inLanguage } from '../../engine/in-language.ts'
 import { type Clicked, redraw, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { type ClickId, decodeClick } from '../id-codec.ts'
@@ -29,8 +30,9 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
   if (found.changedBy === interaction.id) return
   const stored = found.check
   if (stored.holder !== interaction.user.id) return refuse(interaction, say, { code: 'not-yours' })
-  const program = desk.programs.programFor(stored.family, stored.day)
-  if (!program) return refuse(interaction, say, { code: 'gone' })
+  const judging = desk.programs.programFor(stored.family, stored.day)
+  if (!judging) return refuse(interaction, say, { code: 'gone' })
+  const program = inLanguage(judging, say.locale)
   const check = refit(program, stored)
   const show = (note?: string, now = check) => showScreen(say, program, screenOf(program, now), desk.pictures, note)
   if (id.act.is === 'show') return redraw(interaction, await show())

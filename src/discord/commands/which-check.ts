@@ -8,6 +8,7 @@ import {
 import type { Check } from '../../check/check.ts'
 import { refit } from '../../check/refit.ts'
 import type { Program } from '../../engine/compile.ts'
+import { inLanguage } from '../../engine/in-language.ts'
 import { findFamily } from '../../engine/programs.ts'
 import { refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
@@ -56,7 +57,7 @@ export async function ownCheck(
   const named = interaction.options.getString('which')
   const found = named === null ? open[0] : open.find(check => check.id === named)
   const program = found && desk.programs.programFor(found.family, found.day)
-  if (found && program) return { check: refit(program, found), program }
+  if (found && program) return { check: refit(program, found), program: inLanguage(program, say.locale) }
   await refuse(interaction, say, { code: found ? 'gone' : 'no-such-check' })
   return undefined
 }

@@ -1,6 +1,7 @@
 // The names of what is counted, in words: families, failed checks, answers and places, also where their pack is gone.
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
+import { inLanguage } from '../../engine/in-language.ts'
 import type { Programs } from '../../engine/programs.ts'
 import { findFamily } from '../../engine/programs.ts'
 import { type Item, unknownFamily } from '../../trends/outcome.ts'
@@ -17,8 +18,10 @@ export type TrendNames = {
 
 /** Names as the packs installed on `day` (YYYY-MM-DD) give them. */
 export function openTrendNames(say: Say, programs: Programs, day: string): TrendNames {
-  const programOf = (family: FamilyId): Program | undefined =>
-    programs.programFor(family === unknownFamily ? null : family, day)
+  const programOf = (family: FamilyId): Program | undefined => {
+    const program = programs.programFor(family === unknownFamily ? null : family, day)
+    return program && inLanguage(program, say.locale)
+  }
   const labelOf = (program: Program | undefined, question: string, option: string): string | undefined => {
     const answer = program?.questions.get(question)?.answer
     return answer?.kind === 'options' ? answer.options.find(one => one.id === option)?.label : undefined
@@ -31,7 +34,7 @@ export function openTrendNames(say: Say, programs: Programs, day: string): Trend
     },
     rule(family, id) {
       const rule = programOf(family)?.rules.find(one => one.id === id)
-      return rule ? `“${rule.says}”` : say('trends.gone-rule', { id })
+      return rule ? say('quoted', { text: rule.says }) : say('trends.gone-rule', { id })
     },
     item(family, item) {
       const [kind, rest = ''] = [item.slice(0, item.indexOf(':')), item.slice(item.indexOf(':') + 1)]
@@ -41,7 +44,10 @@ export function openTrendNames(say: Say, programs: Programs, day: string): Trend
       const program = programOf(family)
       const label = labelOf(program, question, option)
       if (label === undefined) return say('trends.gone-answer', { question, option })
-      return say('trends.answer', { question: program?.questions.get(question)?.ask ?? question, option: `“${label}”` })
+      return say('trends.answer', {
+        question: program?.questions.get(question)?.ask ?? question,
+        option: say('quoted', { text: label }),
+      })
     },
     place: option =>
       option === 'not-said'

@@ -68,10 +68,29 @@ export type Family = {
   readonly show: Show
 }
 
+/** A pack's texts in one language: what it has of them. */
+export type PackWords = {
+  readonly questions: Readonly<
+    Record<
+      QuestionId,
+      {
+        readonly ask?: string
+        readonly look?: string
+        readonly options: Readonly<Record<OptionId, { readonly label: string; readonly hint?: string }>>
+      }
+    >
+  >
+  readonly rules: Readonly<Record<RuleId, string>>
+  readonly families: Readonly<Record<FamilyId, string>>
+}
+
 export type Pack = {
   readonly id: PackId
   readonly version: string
-  /** Hash of the pack as written; by id, version and digest a verdict can be judged again years later. */
+  /**
+   * Hash of the pack as written, without its words in other languages, which judge nothing; by id, version and digest a verdict
+   * can be judged again years later.
+   */
   readonly digest: string
   /** YYYY-MM-DD: when it was last gone over, and the day its cases are judged on. */
   readonly written: string
@@ -82,4 +101,8 @@ export type Pack = {
   readonly questions: readonly Question[]
   readonly rules: readonly Rule[]
   readonly families: readonly Family[]
+  /** The language its own texts are in, such as "en". */
+  readonly language: string
+  /** Its texts in other languages. */
+  readonly words: Readonly<Record<string, PackWords>>
 }

@@ -63,3 +63,4 @@ export type PackProblem =
       readonly unit: string
     }
   | { readonly code: 'no-cases'; readonly at: string }
+  | { readonly code: 'not-a-language'; readonly at: string; readonly name: string }

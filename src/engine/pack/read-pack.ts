@@ -58,11 +58,9 @@ export function readPack(raw: unknown, others: readonly Pack[] = [], digest = ''
     problems,
   )
   if (problems.length > 0) return { ok: false, problems }
-  const { pack: id, version, written: day, title, about, uses = [], sources } = written
-  return {
-    ok: true,
-    pack: { id, version, digest, written: day, title, about, uses, sources, questions, rules, families },
-  }
+  const { pack: id, version, written: day, title, about, language = 'en', uses = [], sources } = written
+  const names = { id, version, digest, written: day, title, about, language, uses, sources }
+  return { ok: true, pack: { ...names, questions, rules, families, words: {} } }
 }
 
 function readQuestion(raw: RawPack['questions'][number]): Question {
@@ -155,7 +153,8 @@ function findDuplicates(at: string, what: string, names: readonly string[], prob
   }
 }
 
-function findUnknown(
+/** Names that are not among the known ones become problems. */
+export function findUnknown(
   at: string,
   what: string,
   names: readonly string[],

@@ -7,6 +7,8 @@ const id = z
   .max(48)
 const words = (most: number) => z.string().trim().min(1).max(most)
 const day = z.iso.date()
+/** A language without a region: texts are written once for all of its regions. */
+const language = z.string().regex(/^[a-z]{2,3}$/, 'write a language as two or three small letters, such as de')
 
 /** Where a statement comes from, and how far it was checked. */
 const source = z.discriminatedUnion('kind', [
@@ -171,6 +173,7 @@ export const packSchema = z.strictObject({
   ),
   title: words(80),
   about: words(600),
+  language: language.optional().describe('The language its texts are written in, such as de; en if it says nothing.'),
   uses: z.array(id).optional().describe('Packs whose questions and rules this one builds on.'),
   sources: z.record(id, source),
   questions: z.array(question).default([]),
@@ -180,6 +183,24 @@ export const packSchema = z.strictObject({
 
 /** A further file of a pack, in its folder `parts`. */
 export const partSchema = packSchema.pick({ sources: true, questions: true, rules: true, families: true }).partial()
+
+const optionWords = z.union([words(80), z.strictObject({ label: words(80), hint: words(100).optional() })])
+
+/** A pack's texts in another language (`words/de.yaml`), by id; sources and the names of families stay as they are. */
+export const packWordsSchema = z.strictObject({
+  questions: z
+    .record(
+      id,
+      z.strictObject({
+        ask: words(300).optional(),
+        look: words(600).optional(),
+        options: z.record(id, optionWords).optional(),
+      }),
+    )
+    .default({}),
+  rules: z.record(id, words(400)).default({}).describe('What each rule says when it fires.'),
+  families: z.record(id, words(300)).default({}).describe('What is said about each family.'),
+})
 
 const caseAnswer = z.union([
   id,
@@ -195,5 +216,6 @@ export const caseSchema = z.strictObject({
 export const casesSchema = z.array(caseSchema).min(1)
 
 export type RawPack = z.infer<typeof packSchema>
+export type RawPackWords = z.infer<typeof packWordsSchema>
 export type RawCase = z.infer<typeof caseSchema>
 export type Quantity = (typeof quantities)[number]

@@ -31,4 +31,6 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: {value, number} {unit} kann für „{name}“ nicht stimmen: Es muss zwischen {least, number} und {most, number} {unit} liegen. Miss oder lies noch einmal ab.',
   'problem.no-cases':
     '{at}: Das Paket hat keine Fälle. Füge einen Ordner „cases“ hinzu, mit mindestens einem Fall je Regel, in dem sie zutrifft, einem, in dem sie still bleibt, und einem, in dem es unbekannt bleibt.',
+  'problem.not-a-language':
+    '{at}: „{name}“ benennt keine andere Sprache als die des Pakets. Nenn die Datei nur nach ihrer Sprache, etwa de.yaml.',
 }

@@ -96,4 +96,5 @@ export const trends: InWordsOf<typeof english> = {
   'trends.export.csv': 'Als CSV',
   'trends.export.json': 'Als JSON',
   'trends.exported': 'Die Auswertung, wie sie festgehalten wurde, in den Kürzeln der Regelpakete.',
+  quoted: '„{text}“',
 }

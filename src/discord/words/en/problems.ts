@@ -27,4 +27,6 @@ export const problems = {
     '{at}: {value, number} {unit} cannot be right for “{name}”: it must lie between {least, number} and {most, number} {unit}. Measure or read it again.',
   'problem.no-cases':
     '{at}: the pack has no cases. Add a folder “cases” with at least one that fires, one that stays quiet and one left unknown for every rule.',
+  'problem.not-a-language':
+    '{at}: “{name}” does not name another language than the pack’s own. Call the file by its language alone, such as de.yaml.',
 } as const

@@ -91,4 +91,5 @@ export const trends = {
   'trends.chart': 'Verdicts of the counted checks',
   'trends.chart.interval': 'where the share may lie (95 %)',
   'trends.chart.withheld': 'too few',
+  quoted: '“{text}”',
 } as const

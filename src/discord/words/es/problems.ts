@@ -30,4 +30,6 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: {value, number} {unit} no puede ser para «{name}»: tiene que estar entre {least, number} y {most, number} {unit}. Mídelo o léelo otra vez.',
   'problem.no-cases':
     '{at}: el paquete no tiene casos. Añade una carpeta «cases» con al menos un caso por regla en que se dispare, uno en que calle y uno en que quede sin saber.',
+  'problem.not-a-language':
+    '{at}: «{name}» no nombra otra lengua que la propia del paquete. Llama al archivo solo por su lengua, como de.yaml.',
 }

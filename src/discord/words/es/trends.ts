@@ -94,4 +94,5 @@ export const trends: InWordsOf<typeof english> = {
   'trends.export.csv': 'En CSV',
   'trends.export.json': 'En JSON',
   'trends.exported': 'El informe tal como quedó fijado, con los códigos de los paquetes de reglas.',
+  quoted: '«{text}»',
 }

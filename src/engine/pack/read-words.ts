@@ -1,0 +1,68 @@
+// Reads a pack's words in another language and holds them against the pack: ids it does not know are problems, gaps are known.
+import type { Pack, PackWords, Question } from './pack.ts'
+import type { PackProblem } from './problems.ts'
+import { findUnknown, shapeProblems } from './read-pack.ts'
+import { packWordsSchema, type RawPackWords } from './schema.ts'
+
+export type WordsReading =
+  | { readonly ok: true; readonly words: PackWords }
+  | { readonly ok: false; readonly problems: readonly PackProblem[] }
+
+/** Checks and reads one language's words for `pack`. Nothing of them is kept if one has a problem. */
+export function readWords(raw: unknown, pack: Pack): WordsReading {
+  const shape = packWordsSchema.safeParse(raw ?? {})
+  if (!shape.success) return { ok: false, problems: shapeProblems(shape.error) }
+  const { questions, rules, families } = shape.data
+  const problems: PackProblem[] = []
+  const known = (list: readonly { readonly id: string }[]) => list.map(one => one.id)
+  findUnknown('questions', 'question', Object.keys(questions), known(pack.questions), problems)
+  findUnknown('rules', 'rule', Object.keys(rules), known(pack.rules), problems)
+  findUnknown('families', 'family', Object.keys(families), known(pack.families), problems)
+  for (const question of pack.questions) {
+    const told = Object.keys(questions[question.id]?.options ?? {})
+    if (question.answer.kind === 'options')
+      findUnknown(`questions.${question.id}.options`, 'option', told, known(question.answer.options), problems)
+    else if (told.length > 0)
+      problems.push({ code: 'not-an-option-question', at: `questions.${question.id}.options`, name: question.id })
+  }
+  if (problems.length > 0) return { ok: false, problems }
+  const read = Object.entries(questions).map(([id, question]) => [id, readQuestionWords(question)])
+  return { ok: true, words: { questions: Object.fromEntries(read), rules, families } }
+}
+
+function readQuestionWords(raw: RawPackWords['questions'][string]): PackWords['questions'][string] {
+  const options = Object.entries(raw.options ?? {}).map(([id, told]) => {
+    if (typeof told === 'string') return [id, { label: told }]
+    return [id, { label: told.label, ...(told.hint !== undefined && { hint: told.hint }) }]
+  })
+  return {
+    ...(raw.ask !== undefined && { ask: raw.ask }),
+    ...(raw.look !== undefined && { look: raw.look }),
+    options: Object.fromEntries(options),
+  }
+}
+
+/** Where `pack` has a text and `words` has none, such as `questions.ring.options.torn.hint`; in the pack's order. */
+export function missingWords(pack: Pack, words: PackWords): string[] {
+  return [
+    ...pack.questions.flatMap(question => missingOf(question, words.questions[question.id])),
+    ...pack.rules.filter(rule => words.rules[rule.id] === undefined).map(rule => `rules.${rule.id}`),
+    ...pack.families
+      .filter(family => family.about !== undefined && words.families[family.id] === undefined)
+      .map(family => `families.${family.id}`),
+  ]
+}
+
+function missingOf(question: Question, words: PackWords['questions'][string] | undefined): string[] {
+  const at = `questions.${question.id}`
+  const options = question.answer.kind === 'options' ? question.answer.options : []
+  return [
+    ...(words?.ask === undefined ? [`${at}.ask`] : []),
+    ...(question.look !== undefined && words?.look === undefined ? [`${at}.look`] : []),
+    ...options.flatMap(option => {
+      const told = words?.options[option.id]
+      if (!told) return [`${at}.options.${option.id}`]
+      return option.hint !== undefined && told.hint === undefined ? [`${at}.options.${option.id}.hint`] : []
+    }),
+  ]
+}
