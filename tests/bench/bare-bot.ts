@@ -1,12 +1,18 @@
 // The baseline of the click benchmark: a bare discord.js bot that answers every command and click with a fixed message.
 //
 // The message is a question as ours looks, with its text and buttons, so that both bots send and get back bodies of one size.
+// With BARE_PICTURE (a PNG file) it sends that picture along with every message, as a bot without any memory of it must.
+import { readFileSync } from 'node:fs'
 import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } from 'discord.js'
 
 const client = new Client({
   intents: [GatewayIntentBits.Guilds],
   rest: { api: process.env['CELLWARY_DISCORD_API'] ?? '' },
 })
+const file = process.env['BARE_PICTURE']
+const png = file === undefined ? undefined : readFileSync(file)
+const description = 'Two drawings to compare. A: The insulating ring is whole. B: The insulating ring is torn through.'
+const files = () => (png ? [{ name: 'ring.png', attachment: png, description }] : [])
 const button = (style: 1 | 2, label: string, act: string) => ({
   type: 2 as const,
   style,
@@ -20,6 +26,7 @@ const components = [
     content:
       '**Is the insulating ring around the plus contact whole?**\nLook straight at the plus end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, say you cannot tell.\n-# You only need to look.',
   },
+  ...(png ? [{ type: 12 as const, items: [{ media: { url: 'attachment://ring.png' }, description }] }] : []),
   { type: 1 as const, components: [button(1, 'A · Whole', 'pick.whole')] },
   { type: 1 as const, components: [button(1, 'B · Torn or out of place', 'pick.torn')] },
   { type: 1 as const, components: [button(1, 'C · There is no ring', 'pick.missing')] },
@@ -39,8 +46,13 @@ const components = [
 ]
 async function answer(interaction: Interaction): Promise<void> {
   if (interaction.isChatInputCommand())
-    await interaction.reply({ components, flags: MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral })
-  else if (interaction.isButton()) await interaction.update({ components, flags: MessageFlags.IsComponentsV2 })
+    await interaction.reply({
+      components,
+      files: files(),
+      flags: MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral,
+    })
+  else if (interaction.isButton())
+    await interaction.update({ components, files: files(), attachments: [], flags: MessageFlags.IsComponentsV2 })
 }
 async function register(): Promise<void> {
   await client.application?.commands.set([

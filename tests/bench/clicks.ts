@@ -1,7 +1,10 @@
 // Bench of a click's round trip and of the start, against a bare discord.js bot, through the same stand-in, in turns.
+//
+// A picture is uploaded with the message it stands in: a link would have to be hosted or expires. An upload is Discord's price,
+// not ours: a bare bot that sends nothing is no measure for it, so what is held is measured against a bare bot that uploads.
 import { type ChildProcess, fork } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
@@ -10,19 +13,21 @@ import { demoServer } from '../../src/bin/demo-server.ts'
 import { buttons, type SeenMessage } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 import { type Line, ms, quantile } from './table.ts'
+import { middlePicture, warmPictureMs } from './warm-pictures.ts'
 
-const bots = {
-  drawn: fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url)),
-  ours: fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url)),
-  bare: fileURLToPath(new URL('./bare-bot.ts', import.meta.url)),
-}
+const start = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const bare = fileURLToPath(new URL('./bare-bot.ts', import.meta.url))
+/** `drawn` is ours with pictures, `uploading` the bare bot with one of them in every answer. */
+const bots = { ours: start, drawn: start, bare, uploading: bare }
 type Kind = keyof typeof bots
 
-const kinds = ['bare', 'ours', 'drawn'] as const
+const kinds = ['bare', 'ours', 'uploading', 'drawn'] as const
 const perSecond = 100
 /** Slices of one second each, in turns among the bots; the first ones warm them up. */
 const slices = 18
 const warmUp = 9
+/** More than the questions of a check without a family: whoever clicks so often has seen every picture there is. */
+const wholeCheck = 60
 /** Fresh processes each round, all measured together: where a process lands in memory moves its figures by a tenth and more. */
 const clickRounds = 3
 const startRounds = 5
@@ -35,6 +40,8 @@ const people = Array.from({ length: 24 }, (_, i) => ({
 }))
 /** Validation is the same work for all and not the bot's; it is tested elsewhere. */
 export const room = () => openStandIn({ scenario: { ...demoServer, people }, validate: false })
+
+const pictureFile = 'picture.png'
 
 export async function open(
   kind: Kind,
@@ -50,8 +57,9 @@ export async function open(
       CELLWARY_DATA: data,
       CELLWARY_LOG: 'warn',
       CELLWARY_PICTURES: kind === 'drawn' ? 'on' : 'off',
+      ...(kind === 'uploading' && { BARE_PICTURE: join(data, pictureFile) }),
     },
-    execArgv: kind === 'bare' ? [] : ['--min-semi-space-size=16'],
+    execArgv: bots[kind] === bare ? [] : ['--min-semi-space-size=16'],
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   })
   await once(child, 'message')
@@ -79,11 +87,16 @@ export async function openLanes(standIn: StandIn): Promise<Lane[]> {
   return lanes
 }
 
-/** Presses a button every hundredth of a second for a second, whether the last was answered or not; times each answer. */
-export async function slice(standIn: StandIn, lanes: readonly Lane[], from: number): Promise<number[]> {
+/** Presses a button every hundredth of a second, for a second unless told otherwise, whether the last was answered or not; times each answer. */
+export async function slice(
+  standIn: StandIn,
+  lanes: readonly Lane[],
+  from: number,
+  clicks = perSecond,
+): Promise<number[]> {
   const times: number[] = []
   const begun = performance.now()
-  for (let i = 0; i < perSecond; i++) {
+  for (let i = 0; i < clicks; i++) {
     const due = begun + (i * 1000) / perSecond
     if (due > performance.now()) await after(due - performance.now())
     const lane = lanes[(from + i) % lanes.length]
@@ -103,15 +116,25 @@ export async function slice(standIn: StandIn, lanes: readonly Lane[], from: numb
   return times
 }
 
+/** One check from end to end, so that every picture was drawn once: what is measured are pictures that are there. */
+async function seeAll(standIn: StandIn, [lane]: readonly Lane[]): Promise<void> {
+  for (let i = 0; i < wholeCheck && lane; i++) await slice(standIn, [lane], 0, 1)
+}
+
 /** All bots run at once, each in its own room, and are clicked in turns, so that the machine's moods meet them alike. */
 async function measureClicks(data: string): Promise<Record<Kind, number[]>> {
   const rooms = []
   for (const kind of kinds) {
     const standIn = await room()
-    const bot = await open(kind, standIn, join(data, kind))
-    rooms.push({ kind, standIn, bot, lanes: await openLanes(standIn) })
+    const folder = join(data, kind)
+    await mkdir(folder, { recursive: true })
+    if (kind === 'uploading') await writeFile(join(folder, pictureFile), (await middlePicture()).png)
+    const bot = await open(kind, standIn, folder)
+    const lanes = await openLanes(standIn)
+    if (kind === 'drawn') await seeAll(standIn, lanes)
+    rooms.push({ kind, standIn, bot, lanes })
   }
-  const times: Record<Kind, number[]> = { ours: [], bare: [], drawn: [] }
+  const times: Record<Kind, number[]> = { ours: [], bare: [], drawn: [], uploading: [] }
   for (let turn = 0; turn < slices; turn++)
     for (const { kind, standIn, lanes } of rooms) {
       const found = await slice(standIn, lanes, turn * perSecond)
@@ -142,41 +165,48 @@ async function measureStarts(data: string): Promise<{ first: number; starts: Rec
 
 export async function benchClicks(): Promise<Line[]> {
   const data = await mkdtemp(join(tmpdir(), 'cellwary-bench-'))
-  const times: Record<Kind, number[]> = { ours: [], bare: [], drawn: [] }
+  const times: Record<Kind, number[]> = { ours: [], bare: [], drawn: [], uploading: [] }
   for (let round = 0; round < clickRounds; round++) {
     const found = await measureClicks(join(data, `clicks-${round}`))
     for (const kind of kinds) times[kind].push(...found[kind])
   }
   const { first, starts } = await measureStarts(data)
   await rm(data, { recursive: true, force: true })
-  const line = (what: string, q: number, atMost: number): Line => {
-    const [ours, bare] = [quantile(times.ours, q), quantile(times.bare, q)]
-    return { what, ours: ms(ours), baseline: `bare discord.js bot ${ms(bare)}`, ratio: ours / bare, atMost }
+  const size = `${((await middlePicture()).png.length / 1000).toFixed(0)} kB`
+  const names = { bare: 'bare discord.js bot', uploading: `bare discord.js bot that uploads ${size}` }
+  const line = (what: string, kind: Kind, than: keyof typeof names, q: number, atMost?: number): Line => {
+    const [one, other] = [quantile(times[kind], q), quantile(times[than], q)]
+    const held = atMost === undefined ? {} : { atMost }
+    return { what, ours: ms(one), baseline: `${names[than]} ${ms(other)}`, ratio: one / other, ...held }
   }
-  const withPictures = (what: string, q: number): Line => {
-    const [drawn, bare] = [quantile(times.drawn, q), quantile(times.bare, q)]
-    return { what, ours: ms(drawn), baseline: `bare discord.js bot ${ms(bare)}`, ratio: drawn / bare }
-  }
-  const [ours, bare] = [quantile(starts.ours, 0.5), quantile(starts.bare, 0.5)]
+  const click = quantile(times.ours, 0.5)
+  const warm = await warmPictureMs()
+  const [ours, plain] = [quantile(starts.ours, 0.5), quantile(starts.bare, 0.5)]
   return [
-    line(`a click's round trip at ${perSecond} a second, median of ${times.ours.length}`, 0.5, 1.3),
-    line('the same, 99th percentile', 0.99, 1.5),
-    withPictures(
-      'the same with a picture to nearly every question (printed, not held: the bare bot sends none), median',
-      0.5,
-    ),
-    withPictures('the same with pictures, 99th percentile', 0.99),
+    line(`a click's round trip at ${perSecond} a second, median of ${times.ours.length}`, 'ours', 'bare', 0.5, 1.3),
+    line('the same, 99th percentile', 'ours', 'bare', 0.99, 1.5),
+    line('the same with a picture to nearly every question, median', 'drawn', 'uploading', 0.5, 1.3),
+    line('the same with pictures, 99th percentile', 'drawn', 'uploading', 0.99, 1.5),
+    {
+      what: 'finding and describing a picture that was drawn before, as a share of a click',
+      ours: ms(warm),
+      baseline: `a click without pictures ${ms(click)}`,
+      ratio: warm / click,
+      atMost: 0.05,
+    },
+    line('what uploading alone costs a bare bot (printed only), median', 'uploading', 'bare', 0.5),
+    line('ours with pictures against a bare bot that sends none (printed only), median', 'drawn', 'bare', 0.5),
     {
       what: 'start to ready, first start of all',
       ours: ms(first),
-      baseline: `bare discord.js bot ${ms(bare)}`,
-      ratio: first / bare,
+      baseline: `bare discord.js bot ${ms(plain)}`,
+      ratio: first / plain,
     },
     {
       what: 'start to ready, every later start, median',
       ours: ms(ours),
-      baseline: `bare discord.js bot ${ms(bare)}`,
-      ratio: ours / bare,
+      baseline: `bare discord.js bot ${ms(plain)}`,
+      ratio: ours / plain,
       atMost: 1.5,
     },
   ]

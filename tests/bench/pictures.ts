@@ -6,6 +6,7 @@ import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawVerdictCard } from '../../src/pictures/cell/draw-verdict-card.ts'
 import type { Drawing } from '../../src/pictures/drawing.ts'
 import { pictureKey, renderOptions, toPng } from '../../src/pictures/png.ts'
+import { type Line, ms } from './table.ts'
 
 const pictures: Readonly<Record<string, () => Drawing>> = {
   question: () => drawCell({ view: 'top', pointAt: 'legs' }),
@@ -22,21 +23,10 @@ const pictures: Readonly<Record<string, () => Drawing>> = {
 }
 
 /** Most a cold picture may take, in bare renders of the same SVG. */
-export const MOST_RENDERS = 3
+const mostRenders = 3
 
-export type PictureBench = {
-  name: string
-  coldMs: number
-  bareMs: number
-  ratio: number
-  drawMs: number
-  keyMs: number
-  bytes: number
-}
-
-/** Runs the bench and prints its table; a ratio over three means a cold picture is slower than three bare renders. */
-export async function benchPictures(): Promise<PictureBench[]> {
-  const rows: PictureBench[] = []
+export async function benchPictures(): Promise<Line[]> {
+  const lines: Line[] = []
   for (const [name, draw] of Object.entries(pictures)) {
     const drawing = draw()
     const options = renderOptions(drawing.svg, drawing.width * 2)
@@ -60,17 +50,15 @@ export async function benchPictures(): Promise<PictureBench[]> {
       if (result === undefined || !('latency' in result)) throw new Error(`no figure for ${task}`)
       return result.latency.p50
     }
-    const [coldMs, bareMs, drawMs, keyMs] = [median('cold'), median('bare'), median('draw'), median('key')]
-    const bytes = (await toPng(drawing)).length
-    rows.push({ name, coldMs, bareMs, ratio: coldMs / bareMs, drawMs, keyMs, bytes })
+    const [cold, bare] = [median('cold'), median('bare')]
+    const inside = `drawn in ${ms(median('draw'))}, keyed in ${ms(median('key'))}, ${(await toPng(drawing)).length} bytes`
+    lines.push({
+      what: `a cold picture, drawn and made a PNG, median: ${name} (${inside})`,
+      ours: ms(cold),
+      baseline: `a bare render of the same SVG ${ms(bare)}`,
+      ratio: cold / bare,
+      atMost: mostRenders,
+    })
   }
-  console.log('pictures: cold picture (draw + PNG) against bare renders of the same SVG, medians')
-  for (const row of rows) {
-    const ms = (value: number): string => `${value.toFixed(value < 1 ? 3 : 1)} ms`
-    const verdict = row.ratio <= MOST_RENDERS ? 'holds' : 'MISSED'
-    console.log(
-      `  ${row.name.padEnd(9)} cold ${ms(row.coldMs)}, bare ${ms(row.bareMs)}, ratio ${row.ratio.toFixed(2)} (at most ${MOST_RENDERS}: ${verdict}); draw ${ms(row.drawMs)}, key ${ms(row.keyMs)}, ${row.bytes} bytes`,
-    )
-  }
-  return rows
+  return lines
 }

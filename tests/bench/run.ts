@@ -2,6 +2,7 @@
 import { benchClicks } from './clicks.ts'
 import { benchJudging } from './judging.ts'
 import { benchLogClicks } from './log-clicks.ts'
+import { benchPictures } from './pictures.ts'
 import { benchReadings } from './readings.ts'
 import { type Line, printTable } from './table.ts'
 import { benchTrends } from './trends.ts'
@@ -9,6 +10,7 @@ import { benchTrends } from './trends.ts'
 const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   judging: { title: 'Judging', run: benchJudging },
   clicks: { title: 'Clicks and start', run: benchClicks },
+  pictures: { title: 'Pictures', run: benchPictures },
   readings: { title: 'Reading logs', run: benchReadings },
   'log-clicks': { title: 'Clicks while logs are read', run: benchLogClicks },
   trends: { title: 'Trends', run: benchTrends },
