@@ -5,6 +5,7 @@ import { openCoverage, runCase, uncovered } from '../engine/cases.ts'
 import { compile, type Program } from '../engine/compile.ts'
 import type { Pack } from '../engine/pack/pack.ts'
 import { missingWords } from '../engine/pack/read-words.ts'
+import { undrawable } from './drawable.ts'
 import { type FileProblem, loadPacks } from './load-packs.ts'
 
 export type PackCount = {
@@ -40,6 +41,7 @@ export async function checkRules(folder: string, today: string, base: readonly P
       const result = compile(all, today, family)
       if (!result.ok) problems.push(...result.problems.map(problem => ({ file: home, problem })))
     }
+    problems.push(...undrawable(pack).map(problem => ({ file: home, problem })))
     if (cases.length === 0) problems.push({ file: home, problem: { code: 'no-cases', at: pack.id } })
     for (const { file, index, case: one } of cases) {
       const at = `[${index}] "${one.case}"`

@@ -5,9 +5,9 @@ import { join } from 'node:path'
 import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
+import type { PictureMemory } from '../discord/drawn/open-pictures.ts'
 import { openLanes } from '../discord/lanes.ts'
 import type { Post } from '../discord/post.ts'
-import type { PictureMemory } from '../discord/question-pictures.ts'
 import { openPrograms } from '../engine/programs.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
@@ -88,7 +88,7 @@ async function openDatabase({ database, data }: Config) {
 function openPictures(kept: PictureMemory, log: Logger): Pictures {
   let opening: Promise<Pictures> | undefined
   const opened = () => {
-    opening ??= import('../discord/question-pictures.ts').then(({ openQuestionPictures }) => openQuestionPictures(kept))
+    opening ??= import('../discord/drawn/open-pictures.ts').then(drawn => drawn.openPictures(kept))
     return opening
   }
   // A message without its picture still says what it says.
@@ -101,11 +101,19 @@ function openPictures(kept: PictureMemory, log: Logger): Pictures {
       if (!question.picture) return undefined
       return (await opened()).forQuestion(program, question, say).catch(without(question.id))
     },
+    forVerdict: async (program, judgement, answers, say) =>
+      (await (await opened()).forVerdict(program, judgement, answers, say).catch(without('verdict'))) ?? [],
+    forBench: async say => (await opened()).forBench(say).catch(without('safe-bench')),
     ofDrawing: async (name, drawing, say) => (await opened()).ofDrawing(name, drawing, say).catch(without(name)),
   }
 }
 
-const noPictures: Pictures = { forQuestion: async () => undefined, ofDrawing: async () => undefined }
+const noPictures: Pictures = {
+  forQuestion: async () => undefined,
+  forVerdict: async () => [],
+  forBench: async () => undefined,
+  ofDrawing: async () => undefined,
+}
 
 function openDrafts(kept: Keyv, newId: () => string): Drafts {
   return {

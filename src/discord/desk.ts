@@ -1,7 +1,9 @@
 // What every handler is given: the programs, the store, the clock and the rest, wired together by the process.
 import type { Logger } from 'pino'
 import type { CheckStore } from '../check/store.ts'
+import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
+import type { Judgement } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
 import type { Drawing } from '../pictures/drawing.ts'
@@ -19,6 +21,10 @@ export type ShownPicture = { readonly name: string; readonly png: Uint8Array; re
 export type Pictures = {
   /** Where to look and what each option looks like; undefined where there is nothing to draw. */
   forQuestion(program: Program, question: Question, say: Say): Promise<ShownPicture | undefined>
+  /** The verdict card with what does not fit marked on it, and what a known family looks like; none where there is nothing to draw. */
+  forVerdict(program: Program, judgement: Judgement, answers: Answers, say: Say): Promise<ShownPicture[]>
+  /** What a safe bench looks like, for whoever is asked whether they have one. */
+  forBench(say: Say): Promise<ShownPicture | undefined>
   /** A drawing of any kind, under a file name that ends in .png; undefined where pictures are off or it cannot be rendered. */
   ofDrawing(name: string, drawing: Drawing, say: Say): Promise<ShownPicture | undefined>
 }

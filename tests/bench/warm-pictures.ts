@@ -2,7 +2,7 @@
 import Keyv from 'keyv'
 import { installedPacks } from '../../src/bin/installed-packs.ts'
 import type { ShownPicture } from '../../src/discord/desk.ts'
-import { openQuestionPictures } from '../../src/discord/question-pictures.ts'
+import { openPictures } from '../../src/discord/drawn/open-pictures.ts'
 import { sayIn } from '../../src/discord/words/say.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 
@@ -12,7 +12,7 @@ async function open() {
   const compiled = openPrograms(await installedPacks(undefined)).compileFor(null, new Date().toISOString().slice(0, 10))
   if (!compiled.ok) throw new Error('the shipped packs do not compile')
   const { program } = compiled
-  const pictures = openQuestionPictures(new Keyv())
+  const pictures = openPictures(new Keyv())
   const say = sayIn('en')
   const all = () =>
     Promise.all([...program.questions.values()].map(question => pictures.forQuestion(program, question, say)))

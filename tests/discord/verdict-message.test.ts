@@ -18,7 +18,12 @@ import { readPack } from '../../src/engine/pack/read-pack.ts'
 
 const say = sayIn('en')
 const now = Date.UTC(2026, 10, 25)
-const noPictures = { forQuestion: async () => undefined, ofDrawing: async () => undefined }
+const noPictures = {
+  forQuestion: async () => undefined,
+  forVerdict: async () => [],
+  forBench: async () => undefined,
+  ofDrawing: async () => undefined,
+}
 
 const textsOf = (message: ShownMessage): string[] =>
   message.components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : []))

@@ -35,6 +35,8 @@ describe('from the command to a verdict', () => {
     expect(text(verdict).indexOf('Move away from it')).toBeLessThan(text(verdict).indexOf('Why'))
     expect(text(verdict)).not.toMatch(/Tape over/)
     expect(text(verdict)).toMatch(/emergency number/)
+    expect(verdict.attachments.map(one => one.name)).toEqual(['verdict.png'])
+    expect(verdict.attachments[0]?.description).toMatch(/^Verdict: Danger/)
     await pressed(wren(), verdict, 'Close this check')
   })
 

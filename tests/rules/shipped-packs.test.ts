@@ -13,7 +13,6 @@ import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { unitOf } from '../../src/engine/pack/schema.ts'
 import { verdicts } from '../../src/engine/verdicts.ts'
-import { readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
 import { type FormQuantity, fieldsOf } from '../../src/readings/form.ts'
 import { canonicalUnit } from '../../src/readings/quantity.ts'
 
@@ -91,24 +90,4 @@ test('figures that age fall silent after their last day, and say so', () => {
   const later = judge(after.program, claim)
   expect(later.verdict).toBe('open')
   expect(later.findings.filter(finding => finding.outOfDate).length).toBeGreaterThan(0)
-})
-
-test('every picture of the packs can be drawn as written', () => {
-  const refused = packs.flatMap(pack =>
-    pack.questions.flatMap(({ id, picture, answer }) => {
-      if (!picture) return []
-      const shows = [{}, ...(answer.kind === 'options' ? answer.options.map(one => one.show) : [])]
-      return shows.flatMap(show => {
-        const raw = {
-          view: picture.view,
-          ...(picture.pointAt && { pointAt: picture.pointAt }),
-          ...picture.show,
-          ...show,
-        }
-        const read = readCellParameters(raw)
-        return read.ok ? [] : [`${id}: ${JSON.stringify(read.refusal)}`]
-      })
-    }),
-  )
-  expect(refused).toEqual([])
 })

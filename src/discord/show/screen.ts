@@ -5,7 +5,7 @@ import type { Program } from '../../engine/compile.ts'
 import type { Pictures } from '../desk.ts'
 import { sayExpiry, sayWhat } from '../words/describe.ts'
 import type { Say } from '../words/say.ts'
-import { button, message, rows, type ShownMessage, small, text } from './parts.ts'
+import { button, gallery, message, rows, type ShownMessage, small, text } from './parts.ts'
 import { showQuestion } from './question.ts'
 import { showVerdict } from './verdict.ts'
 
@@ -23,21 +23,36 @@ export async function showScreen(
     case 'question':
       return showQuestion(say, program, screen, await pictures.forQuestion(program, screen.question, say), note)
     case 'verdict':
-      return showVerdict(say, program, screen, note)
+      return showVerdict(
+        say,
+        program,
+        screen,
+        await pictures.forVerdict(program, screen.judgement, check.answers, say),
+        note,
+      )
     case 'consent': {
       const { to } = screen
-      return message([
-        ...above,
-        text(`### ${say(`consent.${to}.title`)}\n${say(`consent.${to}.text`)}`),
-        ...rows([button(check, { is: 'consent', to, given: false }, say(`consent.${to}.no`), ButtonStyle.Primary)], 1),
-        ...rows([button(check, { is: 'consent', to, given: true }, say(`consent.${to}.yes`))], 1),
-        ...rows([
-          ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('check.back'))] : []),
-          button(check, { is: 'pause' }, say('check.pause')),
-          button(check, { is: 'finish' }, say('check.finish')),
-        ]),
-        small(say('caution.line')),
-      ])
+      const bench = to === 'bench' ? await pictures.forBench(say) : undefined
+      const shown = bench ? [bench] : []
+      return message(
+        [
+          ...above,
+          text(`### ${say(`consent.${to}.title`)}\n${say(`consent.${to}.text`)}`),
+          ...gallery(shown),
+          ...rows(
+            [button(check, { is: 'consent', to, given: false }, say(`consent.${to}.no`), ButtonStyle.Primary)],
+            1,
+          ),
+          ...rows([button(check, { is: 'consent', to, given: true }, say(`consent.${to}.yes`))], 1),
+          ...rows([
+            ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('check.back'))] : []),
+            button(check, { is: 'pause' }, say('check.pause')),
+            button(check, { is: 'finish' }, say('check.finish')),
+          ]),
+          small(say('caution.line')),
+        ],
+        shown,
+      )
     }
     case 'paused':
       return message([

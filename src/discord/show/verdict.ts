@@ -6,14 +6,21 @@ import type { Unchecked } from '../../engine/explain.ts'
 import type { Finding } from '../../engine/judge.ts'
 import type { Meaning } from '../../engine/pack/pack.ts'
 import type { Verdict } from '../../engine/verdicts.ts'
+import type { ShownPicture } from '../desk.ts'
 import { sayAnswer, sayChange, sayFinding, sayWhat } from '../words/describe.ts'
 import type { Key, Say } from '../words/say.ts'
 import { fitLists } from './fit-text.ts'
-import { button, message, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
+import { button, gallery, message, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
 
 export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
 
-export function showVerdict(say: Say, program: Program, screen: VerdictScreen, note?: string): ShownMessage {
+export function showVerdict(
+  say: Say,
+  program: Program,
+  screen: VerdictScreen,
+  pictures: readonly ShownPicture[] = [],
+  note?: string,
+): ShownMessage {
   const { check, judgement, more } = screen
   const head = [
     `## ${say(`verdict.${judgement.verdict}`)}`,
@@ -31,23 +38,28 @@ export function showVerdict(say: Say, program: Program, screen: VerdictScreen, n
   const counts = check.leaves === 'outcome' || check.leaves === 'declined' ? say(`counts.${check.leaves}`) : ''
   const fixed = [note ?? '', head, steps, caution, judged, counts].reduce((sum, part) => sum + part.length + 3, 0)
   const lists = fitLists(listsOf(say, program, screen), fixed, textBudget)
-  return message([
-    ...(note ? [text(note)] : []),
-    text(head),
-    // Whoever is in danger reads first what to do.
-    ...(judgement.verdict === 'danger' ? [steps, ...lists] : [...lists.slice(0, 1), steps, ...lists.slice(1)]).map(
-      text,
-    ),
-    text(caution),
-    ...rows([
-      ...(more ? [button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)] : []),
-      ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
-      button(check, { is: 'close' }, say('button.close')),
-      ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
-    ]),
-    ...(counts ? [small(counts)] : []),
-    small(judged),
-  ])
+  // Whoever is in danger reads first what to do.
+  const [before, after] =
+    judgement.verdict === 'danger' ? [[steps], lists] : [lists.slice(0, 1), [steps, ...lists.slice(1)]]
+  return message(
+    [
+      ...(note ? [text(note)] : []),
+      text(head),
+      ...before.map(text),
+      ...gallery(pictures),
+      ...after.map(text),
+      text(caution),
+      ...rows([
+        ...(more ? [button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)] : []),
+        ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
+        button(check, { is: 'close' }, say('button.close')),
+        ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
+      ]),
+      ...(counts ? [small(counts)] : []),
+      small(judged),
+    ],
+    pictures,
+  )
 }
 
 function which(say: Say, { judgement }: VerdictScreen): string[] {

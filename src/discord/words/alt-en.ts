@@ -16,6 +16,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'point-lettering-print': 'A close-up shows how the lettering is printed.',
   'point-code': 'A close-up shows the layers of the side, to see which of them the square dot code is on.',
   'point-code-print': 'A close-up shows how the square dot code is printed.',
+  'point-bin': 'A close-up shows the place where a crossed-out bin would be.',
   'point-top': 'An arrow points at the positive end.',
   'point-bottom': 'An arrow points at the negative end.',
   'point-board': 'An arrow points at the place where a protection board would sit, under the negative end.',
@@ -93,6 +94,17 @@ export const altEn: Readonly<Record<string, string>> = {
   'lettering-print-faint': 'The lettering is faint.',
   'lettering-print-blurred': 'The lettering is blurred.',
   'lettering-print-broken': 'The lettering is broken by gaps.',
+  'wording-word': 'It is a word, spelt right.',
+  'wording-misspelt': 'It is a word with two letters swapped.',
+  'wording-trade-code': 'It is five digits: 18650.',
+  'wording-standard-code': 'It is letters and two figures with a stroke between them: INR19/66.',
+  'wording-nickel': 'It says INR and 3.7 V.',
+  'wording-iron': 'It says IFR and 3.2 V.',
+  'wording-contrary': 'It says IFR and 3.7 V.',
+  'wording-capacity': 'It stands for the capacity, in mAh.',
+  'wording-current': 'It stands for the current, in A.',
+  bin: 'A crossed-out bin on the wrap.',
+  'no-bin': 'No crossed-out bin.',
   'code-none': 'No square dot code.',
   'code-wrap': 'A square dot code is on the wrap.',
   'code-can': 'A square dot code is on the metal can.',
@@ -140,8 +152,8 @@ export const altEn: Readonly<Record<string, string>> = {
   // how to measure
   'measuring-calliper-diameter':
     'How to measure the diameter: the jaws of the calliper lie square across the middle of the wrap.',
-  'measuring-calliper-length':
-    'How to measure the length: one jaw at each end, with a piece of paper between metal and jaw, so that nothing conducts from end to end.',
+  'measuring-ruler-length':
+    'How to measure the length: the cell stands on a table beside a ruler; a piece of card lies level on its top and reaches to the ruler.',
   'measuring-rest-before-voltage':
     'Three steps: take the cell out of the charger, let it rest for an hour or more, then put the meter to its ends.',
   'measuring-meter-on-ends':

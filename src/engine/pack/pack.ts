@@ -18,7 +18,10 @@ export type Option = {
   readonly odds: number
   readonly show: Show
 }
-export type Picture = { readonly view: string; readonly pointAt?: string; readonly show: Show }
+/** A drawn cell seen from somewhere, or one of the pictures of how to measure. */
+export type Picture =
+  | { readonly kind: 'cell'; readonly view: string; readonly pointAt?: string; readonly show: Show }
+  | { readonly kind: 'measuring'; readonly measuring: string }
 
 export type Question = {
   readonly id: QuestionId

@@ -64,3 +64,10 @@ export type PackProblem =
     }
   | { readonly code: 'no-cases'; readonly at: string }
   | { readonly code: 'not-a-language'; readonly at: string; readonly name: string }
+  | {
+      readonly code: 'cannot-be-drawn'
+      readonly at: string
+      readonly name: string
+      readonly value: string
+      readonly allowed: readonly string[]
+    }

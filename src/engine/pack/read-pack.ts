@@ -1,7 +1,7 @@
 // Reads a rule pack from parsed YAML: shape first (zod), then every name it mentions; all problems at once, as data.
 import type { z } from 'zod'
 import { atomsOf } from '../conditions.ts'
-import type { Family, Option, Pack, Question, Rule } from './pack.ts'
+import type { Family, Option, Pack, Picture, Question, Rule } from './pack.ts'
 import type { PackProblem } from './problems.ts'
 import { readCondition } from './read-condition.ts'
 import { packSchema, type RawPack, unitOf } from './schema.ts'
@@ -74,10 +74,14 @@ function readQuestion(raw: RawPack['questions'][number]): Question {
     unsureOdds,
     answer,
     ...(look === undefined ? {} : { look }),
-    ...(picture && {
-      picture: { view: picture.view, show: picture.show ?? {}, ...(picture.pointAt && { pointAt: picture.pointAt }) },
-    }),
+    ...(picture && { picture: readPicture(picture) }),
   }
+}
+
+function readPicture(raw: NonNullable<RawPack['questions'][number]['picture']>): Picture {
+  const { view, pointAt, show = {}, measuring = '' } = raw
+  if (view === undefined) return { kind: 'measuring', measuring }
+  return { kind: 'cell', view, show, ...(pointAt && { pointAt }) }
 }
 
 function readOption(raw: NonNullable<RawPack['questions'][number]['options']>[number]): Option {

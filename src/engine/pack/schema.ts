@@ -26,7 +26,19 @@ const source = z.discriminatedUnion('kind', [
 
 /** Which part of the drawn cell a question is about; read by the pictures room, which knows the views and their parts. */
 const show = z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))
-const picture = z.strictObject({ view: id, pointAt: id.optional(), show: show.optional() })
+const picture = z
+  .strictObject({
+    view: id.optional().describe('From where the cell is seen: side, top, top-angle or cut-away.'),
+    pointAt: id.optional(),
+    show: show.optional(),
+    measuring: id.optional().describe('In place of a cell: a picture of how to measure, such as scale.'),
+  })
+  .refine(p => (p.view === undefined) !== (p.measuring === undefined), {
+    error: 'a picture has either a view of the cell or measuring, not both and not neither',
+  })
+  .refine(p => p.measuring === undefined || (p.pointAt === undefined && p.show === undefined), {
+    error: 'a picture of measuring takes neither pointAt nor show',
+  })
 
 const answerOption = z.strictObject({
   id,

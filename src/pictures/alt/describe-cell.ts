@@ -34,6 +34,8 @@ const TELLS: readonly Tell[] = [
   { key: 'weldMarks', views: ENDS, parts: ['weld-marks'], rank: RANK.tell },
   { key: 'lettering', views: SIDE, parts: ['lettering'], rank: RANK.tell },
   { key: 'letteringPrint', views: SIDE, parts: ['lettering-print'], rank: RANK.tell },
+  { key: 'wording', views: SIDE, parts: [], rank: RANK.asked },
+  { key: 'bin', views: SIDE, parts: ['bin'], rank: RANK.tell },
   { key: 'code', views: SIDE, parts: ['code'], rank: RANK.tell },
   { key: 'codePrint', views: SIDE, parts: ['code-print'], rank: RANK.tell },
   { key: 'codeKind', views: SIDE, parts: [], rank: RANK.tell },
@@ -70,7 +72,7 @@ function tells(params: CellParameters, asking: boolean): AltFact[] {
     // A question shows the usual cell and must not give the answer away: what is pointed at is told by its pointer.
     if (asked && !asking && params[tell.key] === USUAL[tell.key]) return []
     const printed =
-      tell.key !== 'letteringPrint'
+      tell.key !== 'letteringPrint' && tell.key !== 'wording'
         ? (tell.key !== 'codePrint' && tell.key !== 'codeKind') || params.code !== 'none'
         : params.lettering !== 'none'
     const differs = params[tell.key] !== USUAL[tell.key] && printed

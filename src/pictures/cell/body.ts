@@ -4,10 +4,11 @@ import { line, part, round, tag } from '../svg.ts'
 import { type Cell, HEIGHT } from './anatomy.ts'
 import { blob } from './blob.ts'
 import { arc, type Camera, rise, spot } from './camera.ts'
+import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
-import { LETTERS } from './lettering.ts'
+import { TEXTS } from './lettering.ts'
 import type { CellParameters } from './parameters.ts'
-import { breakWave, DENT, dentAt, lowest, reachAt, silhouette } from './silhouette.ts'
+import { breakWave, dentAt, dentOf, lowest, reachAt, silhouette } from './silhouette.ts'
 import { TEAR } from './top-face.ts'
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner, fill: 'none' }
@@ -33,10 +34,12 @@ function shading(params: CellParameters, cell: Cell, camera: Camera, bottom: num
     const p = at(share, low)
     return cut ? { x: p.x, y: camera.y - rise(camera) * bottom + breakWave(share, px) } : p
   }
+  // Over a break line the last millimetres are left out: the wave would cut through the shade.
+  const last = cut ? low + 2.6 : low
   const edgeOf = (to: number) =>
     bowed && to > 0.9
       ? Array.from({ length: 40 }, (_, i) =>
-          at(reachAt(params, cell, top + ((low - top) * i) / 39, 1) - 0.03, top + ((low - top) * i) / 39),
+          at(reachAt(params, cell, top + ((last - top) * i) / 39, 1) - 0.03, top + ((last - top) * i) / 39),
         )
       : [at(to, top), end(to)]
   const strip = (from: number, to: number, fill: string, opacity: number): string =>
@@ -65,7 +68,7 @@ function print(params: CellParameters, cell: Cell, camera: Camera): string {
       'fill-opacity': see(params.lettering),
       transform: `translate(${round(camera.x + r * 0.14)} ${round(y)}) rotate(-90)`,
     }
-    out += part('lettering', tag('text', style, LETTERS))
+    out += part('lettering', tag('text', style, TEXTS[params.wording]))
   }
   if (params.code !== 'none') {
     out += dotCode(
@@ -77,6 +80,8 @@ function print(params: CellParameters, cell: Cell, camera: Camera): string {
       see(params.code),
     )
   }
+  if (params.bin)
+    out += crossedBin(camera.x - r * 0.08, at(-cell.length * 0.63), r * 0.66, printOn(params), groundOf(params))
   return out
 }
 
@@ -111,7 +116,7 @@ function tear(params: CellParameters, cell: Cell, camera: Camera, reach: number)
 function crease(params: CellParameters, cell: Cell, camera: Camera): string {
   const middle = dentAt(params, cell)
   if (middle === undefined) return ''
-  const reach = DENT.reach * 0.62
+  const reach = dentOf(params).reach * 0.62
   const bite = (t: number, inset: number) => {
     const z = middle + t * reach
     const share = reachAt(params, cell, z, 1) - inset
@@ -129,13 +134,40 @@ function scorch(params: CellParameters, cell: Cell, camera: Camera): string {
   if (!params.scorched) return ''
   const px = cell.radius * camera.scale
   const [x, y] = [camera.x - px * 0.05, camera.y - rise(camera) * -cell.length * 0.58]
-  const patch = (rx: number, ry: number, fill: string, opacity: number, turn: number): string =>
-    tag('path', { d: blob(x, y, rx * px, ry * px, turn), fill, 'fill-opacity': opacity })
+  const patch = (dx: number, dy: number, rx: number, ry: number, fill: string, opacity: number, turn: number): string =>
+    tag('path', {
+      d: blob(x + dx * px, y + dy * px, rx * px, ry * px, turn),
+      fill,
+      'fill-opacity': opacity,
+    })
+  // Heat leaves no clean spot: brown runs up from it, the black is ragged, and the skin cracks.
+  const crack = (points: readonly [number, number][]) =>
+    line(points.map(([dx, dy]) => ({ x: x + dx * px, y: y + dy * px })))
+  const cracks = [
+    crack([
+      [-0.5, 0.3],
+      [-0.2, 0.05],
+      [-0.1, -0.35],
+      [0.1, -0.7],
+    ]),
+    crack([
+      [-0.2, 0.05],
+      [0.15, 0.15],
+      [0.4, 0.6],
+    ]),
+    crack([
+      [0.15, 0.15],
+      [0.45, -0.25],
+    ]),
+  ]
   return part(
     'scorch',
-    patch(0.82, 1.25, '#7a4a21', 0.55, 1),
-    patch(0.6, 0.95, '#3a2416', 0.85, 4),
-    patch(0.34, 0.5, '#140d09', 1, 2),
+    patch(-0.05, -0.5, 0.78, 1.5, '#7a4a21', 0.45, 1),
+    patch(0.3, 0.55, 0.5, 0.7, '#7a4a21', 0.55, 5),
+    patch(-0.08, -0.2, 0.62, 0.95, '#3a2416', 0.8, 4),
+    patch(0.22, 0.38, 0.42, 0.55, '#2a1a10', 0.9, 7),
+    patch(-0.18, 0.05, 0.4, 0.6, '#140d09', 1, 2),
+    tag('path', { d: cracks.join(''), fill: 'none', stroke: '#c98a4b', 'stroke-width': STROKE.fine }),
   )
 }
 

@@ -83,7 +83,8 @@ export function lookClose(params: CellParameters, box: Box, ground: string): Sce
   if (isPeeled(about) && params.view === 'side') {
     const height = Math.min(box.height, box.width * 0.56)
     const close = { x: box.x + 6, y: box.y + (box.height - height) / 2, width: box.width - 14, height }
-    const place = { x: box.x + box.width / 2, y: close.y + height * 0.47, rx: box.width * 0.4, ry: height * 0.4 }
+    const [rx, ry] = [close.width * 0.49, height * 0.44]
+    const place: Place = { x: close.x + close.width / 2, y: close.y + height / 2, rx, ry, shape: 'box' }
     return { svg: peel(params, about, close), places: { [about]: place } }
   }
   const zoom =

@@ -57,7 +57,7 @@ function canWall(params: CellParameters, pen: Pen): string {
 function ventSheet(params: CellParameters, pen: Pen): string {
   const middle = {
     plain: 'L-3,-3.2L-2.7,-3.5L-2.4,-3.2L2.4,-3.2L2.7,-3.5L3,-3.2',
-    lines: 'L-2.6,-3.2L-2.1,-3.75L-1.6,-3.2L1.6,-3.2L2.1,-3.75L2.6,-3.2',
+    lines: 'L-3.2,-3.2L-2.2,-4.7L-1.2,-3.2L1.2,-3.2L2.2,-4.7L3.2,-3.2',
     button: 'L-1.7,-3.2L-1.4,-2.1L1.4,-2.1L1.7,-3.2',
     smooth: '',
   }[params.vent]

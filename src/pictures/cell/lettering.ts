@@ -1,11 +1,35 @@
-// Letters on a can or wrap: a meaningless stand-in, since no real marking may be drawn.
+// Letters on a can or wrap: what they say, and how well they are printed.
 import { tag } from '../svg.ts'
 import type { CellParameters } from './parameters.ts'
 
-/** Stands for whatever is printed; means nothing. */
-export const LETTERS = 'ABC 123'
+type Wording = CellParameters['wording']
+
+/**
+ * What stands on the drawn cell. Size codes and chemistry letters are the trade's (18650 by common practice, INR19/66 after
+ * IEC 61960-3, from memory); the rest means nothing, since no real marking may be drawn.
+ */
+export const TEXTS: Readonly<Record<Wording, string>> = {
+  signs: 'ABC 123',
+  word: 'LITHIUM',
+  misspelt: 'LITHUIM',
+  'trade-code': '18650',
+  'standard-code': 'INR19/66',
+  nickel: 'INR 3.7V',
+  iron: 'IFR 3.2V',
+  contrary: 'IFR 3.7V',
+  capacity: '????mAh',
+  current: '?? A',
+}
 
 type Print = CellParameters['letteringPrint']
+
+// Many faint copies on two rings and in the middle: soft edges, where three copies showed as steps.
+const SMEAR: readonly (readonly [number, number])[] = [0.045, 0.085].flatMap(r =>
+  Array.from({ length: 6 }, (_, i): [number, number] => [
+    r * 1.3 * Math.cos((Math.PI * i) / 3 + r * 6),
+    r * Math.sin((Math.PI * i) / 3 + r * 6),
+  ]),
+)
 
 /** One stand-in letter centred on `x` with its base line at `y`, in the given print quality; `see` fades it. */
 export function letter(sign: string, x: number, y: number, size: number, print: Print, fill: string, see = 1): string {
@@ -24,7 +48,7 @@ export function letter(sign: string, x: number, y: number, size: number, print: 
       sign,
     )
   if (print === 'faint') return one(0, 0, 0.28)
-  if (print === 'blurred') return [-0.07, 0, 0.07].map(d => one(d * size, d * size * 0.6, 0.36)).join('')
+  if (print === 'blurred') return SMEAR.map(([dx, dy]) => one(dx * size, dy * size, 0.15)).join('')
   return one(0, 0, 1)
 }
 
@@ -40,4 +64,11 @@ export function breaks(x: number, y: number, width: number, size: number, ground
       }),
     )
     .join('')
+}
+
+/** A wavy line under letters that are wrong, `width` px long from `x`. */
+export const underline = (x: number, y: number, width: number, colour: string): string => {
+  const step = width / 6
+  const waves = Array.from({ length: 6 }, (_, i) => `q${step / 2} ${i % 2 === 0 ? -4 : 4} ${step} 0`).join('')
+  return tag('path', { d: `M${x} ${y}${waves}`, stroke: colour, 'stroke-width': 2.6, fill: 'none' })
 }

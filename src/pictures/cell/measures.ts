@@ -55,12 +55,16 @@ export function measures(params: CellParameters, drawn: Scene, bounds: Box): str
   let out = ''
   if (params.sizes || ask === 'length') {
     out += dimensionLine(x, top, x, low)
-    if (params.sizes) out += textLine(`${length}`, x + 8, (top + low) / 2 + 5, { size: 15, weight: 'bold' })
+    if (params.sizes) {
+      const [beside, middle] = [x + 8, (top + low) / 2]
+      out += textLine(`${length}`, beside, middle, { size: 15, weight: 'bold' })
+      out += textLine('mm', beside, middle + 14, { size: 13, weight: 'bold' })
+    }
   }
   if (params.sizes || ask === 'diameter') {
     const y = whole.y + whole.ry * 0.25
     out += dimensionLine(whole.x - px, y, whole.x + px, y)
-    if (params.sizes) out += cased(`${diameter}`, whole.x, y - 10)
+    if (params.sizes) out += cased(`${diameter} mm`, whole.x, y - 10)
   }
   return part('measures', out)
 }

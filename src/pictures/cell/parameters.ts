@@ -30,6 +30,19 @@ export const CHOICES = {
   contact: ['legs', 'closed'],
   lettering: ['none', 'can', 'wrap', 'second-wrap'],
   letteringPrint: ['sharp', 'faint', 'blurred', 'broken'],
+  /** what the lettering says: signs that mean nothing, a word, or one of the few things a label says everywhere */
+  wording: [
+    'signs',
+    'word',
+    'misspelt',
+    'trade-code',
+    'standard-code',
+    'nickel',
+    'iron',
+    'contrary',
+    'capacity',
+    'current',
+  ],
   code: ['none', 'wrap', 'can'],
   codePrint: ['clear', 'faint', 'dark', 'smeared', 'solid'],
   /** what the code looks like: dots, an L along two edges, squares in three corners (no drawn code can be read) */
@@ -53,7 +66,7 @@ export const COUNTS = {
 } as const
 
 /** Parameters that are yes or no; all default to no. */
-export const SWITCHES = ['seam', 'board', 'swollen', 'wet', 'scorched', 'sizes'] as const
+export const SWITCHES = ['seam', 'board', 'bin', 'swollen', 'wet', 'scorched', 'sizes'] as const
 
 /** What can be pointed at, and in which views it can be seen. */
 export const PARTS = {
@@ -66,6 +79,7 @@ export const PARTS = {
     'lettering-print',
     'code',
     'code-print',
+    'bin',
     'top',
     'bottom',
     'board',
@@ -80,7 +94,21 @@ export const PARTS = {
     'diameter',
   ],
   top: ['top', 'wrap', 'ring', 'legs', 'dimples', 'vent', 'weld-marks', 'welds', 'terminal', 'leak', 'rust', 'wet'],
-  'top-angle': ['top', 'wrap', 'ring', 'legs', 'dimples', 'vent', 'welds', 'terminal', 'leak', 'rust', 'wet', 'heat'],
+  'top-angle': [
+    'top',
+    'wrap',
+    'ring',
+    'legs',
+    'dimples',
+    'vent',
+    'welds',
+    'terminal',
+    'dent',
+    'leak',
+    'rust',
+    'wet',
+    'heat',
+  ],
   'cut-away': ['wrap', 'second-wrap', 'ring', 'legs', 'dimples', 'vent', 'can'],
 } as const satisfies Record<View, readonly string[]>
 

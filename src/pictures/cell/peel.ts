@@ -1,9 +1,11 @@
 // A close-up of the side with the layers laid back one by one, so that one sees on which of them the print is.
 import { INK, METAL, STROKE, WRAP } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
+import { measureText } from '../type/measure.ts'
 import { groundOf, printOn } from './body.ts'
+import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
-import { breaks, LETTERS, letter } from './lettering.ts'
+import { breaks, letter, TEXTS, underline } from './lettering.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box } from './scene.ts'
 
@@ -11,16 +13,16 @@ type Layer = 'can' | 'second-wrap' | 'wrap'
 type Zone = { layer: Layer; from: number }
 
 /** Parts that are shown by laying layers back. */
-export const PEELED = ['lettering', 'lettering-print', 'code', 'code-print', 'second-wrap', 'seam'] as const
+export const PEELED = ['lettering', 'lettering-print', 'code', 'code-print', 'bin', 'second-wrap', 'seam'] as const
 export type Peeled = (typeof PEELED)[number]
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
 
 function zones(params: CellParameters, about: Peeled): Zone[] {
   if (params.wrap === 'missing') return [{ layer: 'can', from: 0 }]
-  if (about === 'seam' || about === 'lettering-print' || about === 'code-print') {
+  if (about === 'seam' || about === 'bin' || about === 'lettering-print' || about === 'code-print') {
     const place = about === 'code-print' ? params.code : params.lettering
-    const bare = about !== 'seam' && place === 'can'
+    const bare = about.endsWith('print') && place === 'can'
     return bare ? [{ layer: 'can', from: 0 }] : [{ layer: 'wrap', from: 0 }]
   }
   const second = params.secondWrap !== 'none' || (about === 'lettering' && params.lettering === 'second-wrap')
@@ -113,42 +115,48 @@ function shade(box: Box): string {
 const startOf = (list: Zone[], layer: Layer): number => list.find(zone => zone.layer === layer)?.from ?? 0
 
 /** Where groups of letters stand, as shares of the width: all on one layer, or half of them running on under the next. */
-function groups(list: Zone[], home: Layer): { text: string; from: number; to: number; under: boolean }[] {
+function groups(
+  whole: string,
+  list: Zone[],
+  home: Layer,
+): { text: string; from: number; to: number; under: boolean }[] {
   const i = list.findIndex(zone => zone.layer === home)
   const from = list[i]?.from ?? 0
   const next = list[i + 1]
-  const [first = '', second = ''] = LETTERS.split(' ')
+  const [first = '', second = ''] = whole.split(' ')
   if (next === undefined)
-    return [{ text: list.length === 1 ? LETTERS : first, from: from + 0.05, to: 0.95, under: false }]
+    return [{ text: list.length === 1 ? whole : first, from: from + 0.05, to: 0.95, under: false }]
   return [
     { text: first, from: from + 0.03, to: next.from - 0.05, under: false },
     { text: second, from: next.from + 0.03, to: 0.95, under: true },
-  ]
+  ].filter(one => one.text !== '')
 }
+
+/** The width in px of stand-in print, set a little wide. */
+const wideOf = (text: string, size: number): number => measureText(text, size, 'bold') + text.length * size * 0.1
 
 function letters(params: CellParameters, list: Zone[], box: Box): string {
   if (params.lettering === 'none') return ''
   const home: Layer = list.some(zone => zone.layer === params.lettering) ? (params.lettering as Layer) : 'wrap'
   const ink = home === 'wrap' ? printOn(params) : INK.line
   const ground = home === 'wrap' ? groundOf(params) : METAL.light
-  const set = groups(list, home)
-  const size = Math.min(
-    box.height * 0.46,
-    ...set.map(one => (((one.to - one.from) * box.width) / one.text.length) * 1.45),
-  )
+  const set = groups(TEXTS[params.wording], list, home)
+  const size = Math.min(box.height * 0.46, ...set.map(one => ((one.to - one.from) * box.width) / wideOf(one.text, 1)))
   const base = box.y + box.height * 0.47 + size * 0.36
   return part(
     'lettering',
     ...set.map(({ text, from, to, under }) => {
-      const width = (to - from) * box.width
-      const step = Math.min(width / text.length, size * 0.72)
-      const start = box.x + from * box.width + (width - step * text.length) / 2
+      const width = wideOf(text, size)
+      const start = box.x + from * box.width + ((to - from) * box.width - width) / 2
       const see = under && params.wrapColour !== 'clear' ? 0.34 : 1
-      const signs = [...text].map((sign, k) =>
-        letter(sign, start + step * (k + 0.5), base, size, params.letteringPrint, ink, see),
-      )
-      const broken = params.letteringPrint === 'broken' ? breaks(start, base, step * text.length, size, ground) : ''
-      return signs.join('') + broken
+      const middle = (k: number): number => start + wideOf(text.slice(0, k), size) + wideOf(text[k] ?? '', size) / 2
+      const signs = [...text].map((sign, k) => letter(sign, middle(k), base, size, params.letteringPrint, ink, see))
+      const broken = params.letteringPrint === 'broken' ? breaks(start, base, width, size, ground) : ''
+      const wrong =
+        params.wording === 'misspelt'
+          ? underline(middle(4) - size * 0.34, base + size * 0.24, size * 1.05, INK.against)
+          : ''
+      return signs.join('') + broken + wrong
     }),
   )
 }
@@ -169,6 +177,13 @@ function code(params: CellParameters, list: Zone[], box: Box): string {
   )
 }
 
+function binMark(params: CellParameters, box: Box): string {
+  const side = box.height * 0.66
+  return params.bin
+    ? crossedBin(box.x + box.width / 2, box.y + box.height * 0.47, side, printOn(params), groundOf(params))
+    : ''
+}
+
 /** Draws the close-up of `about` into `box`. */
 export function peel(params: CellParameters, about: Peeled, box: Box): string {
   const list = zones(params, about)
@@ -187,6 +202,8 @@ export function peel(params: CellParameters, about: Peeled, box: Box): string {
     ? letters(params, list, box)
     : about.startsWith('code')
       ? code(params, list, box)
-      : ''
+      : about === 'bin'
+        ? binMark(params, box)
+        : ''
   return part('peel', ...list.map((zone, i) => skin(params, zone, box, i === list.length - 1)), shade(box), seam, marks)
 }

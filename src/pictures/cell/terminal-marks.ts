@@ -20,15 +20,17 @@ const pit = (face: Face, dx: number, dy: number, size: number, turn: number): st
   )
 }
 
-const pits = (face: Face): string =>
-  [
-    [-0.42, -0.3],
-    [0.4, -0.36],
-    [-0.36, 0.36],
-    [0.44, 0.3],
-  ]
-    .map(([x = 0, y = 0], i) => pit(face, x, y, 0.17, i))
-    .join('')
+// Spot welders leave pairs. Three uneven pairs off the middle: four pits around it would look like a button.
+const PITS: readonly (readonly [number, number, number])[] = [
+  [-0.62, -0.3, 0.13],
+  [-0.55, 0.06, 0.15],
+  [-0.06, -0.22, 0.14],
+  [0, 0.16, 0.11],
+  [0.52, -0.06, 0.15],
+  [0.46, 0.34, 0.12],
+]
+
+const pits = (face: Face): string => PITS.map(([x, y, size], i) => pit(face, x, y, size, i)).join('')
 
 function strip(face: Face): string {
   const at = (dx: number, dy: number): string => `${round(face.x + dx * face.rx)} ${round(face.y + dy * face.ry)}`
@@ -60,20 +62,26 @@ function scratches(face: Face): string {
   )
 }
 
-/** Paint or plating that was added later: uneven, past the edge, with brush marks. */
+/** Paint or plating that was added later: broad wet strokes that run past the edge and drip. */
 function coating(face: Face): string {
-  const brush = [-0.5, -0.15, 0.2, 0.55].map((t, i) => {
-    const half = 0.75 - Math.abs(t) * 0.4
-    return `M${round(face.x - half * face.rx)} ${round(face.y + t * face.ry)}q${round(half * face.rx)} ${round((i % 2 === 0 ? -1 : 1) * 0.16 * face.ry)} ${round(2 * half * face.rx)} 0`
-  })
+  const at = (dx: number, dy: number): string => `${round(face.x + dx * face.rx)} ${round(face.y + dy * face.ry)}`
+  const strokes = `M${at(-0.7, -0.5)}L${at(0.75, -0.66)}M${at(-0.95, 0)}L${at(1, -0.14)}M${at(-0.7, 0.5)}L${at(0.8, 0.36)}`
+  const drips = `M${at(-0.42, 0.5)}L${at(-0.42, 1.12)}M${at(0.42, 0.4)}L${at(0.42, 1.32)}`
+  const bristles = `M${at(-0.6, -0.56)}L${at(0.5, -0.68)}M${at(-0.8, -0.1)}L${at(0.7, -0.24)}M${at(-0.7, 0.1)}L${at(0.4, 0)}M${at(-0.5, 0.42)}L${at(0.6, 0.3)}`
+  const wet = (d: string, width: number, stroke: string): string =>
+    tag('path', { d, fill: 'none', stroke, 'stroke-width': width })
+  const [broad, thin] = [0.6 * face.ry, 0.24 * face.ry]
+  // Inked first and filled after, so that the strokes run into one coat with one outline.
   return (
-    tag('path', {
-      d: blob(face.x + face.rx * 0.06, face.y + face.ry * 0.05, face.rx * 1.2, face.ry * 1.16, 3),
-      fill: '#a7c4dd',
-      ...edge,
-    }) + tag('path', { d: brush.join(''), stroke: '#ffffff', 'stroke-width': STROKE.outline, fill: 'none' })
+    wet(strokes, broad + 2 * STROKE.outline, INK.line) +
+    wet(drips, thin + 2 * STROKE.outline, INK.line) +
+    wet(strokes, broad, PAINT) +
+    wet(drips, thin, PAINT) +
+    wet(bristles, STROKE.inner, '#ffffff')
   )
 }
+
+const PAINT = '#a7c4dd'
 
 /** Draws the marks on the terminal face. */
 export const terminalMarks = (params: CellParameters, face: Face): string =>

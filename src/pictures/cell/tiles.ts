@@ -16,7 +16,7 @@ const TALL = { side: 206, top: 156, 'top-angle': 150, 'cut-away': 116 } as const
 
 /** How tall in px the picture of a tile is, by what it shows. */
 export const tileHeight = (params: CellParameters): number =>
-  params.view === 'side' && /^(lettering|code|second-wrap|seam)/.test(params.pointAt) ? 116 : TALL[params.view]
+  params.view === 'side' && /^(lettering|code|bin|second-wrap|seam)/.test(params.pointAt) ? 116 : TALL[params.view]
 
 /** Draws the tiles from `top` px on, all pictures `picture` px tall; a single tile gets the whole width. */
 export function tiles(list: readonly Tile[], picture: number, top: number): { svg: string; height: number } {

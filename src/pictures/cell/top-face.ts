@@ -1,9 +1,9 @@
 // The positive end as seen from above, straight down or at an angle: can, vent, ring, contact, fold of the wrap.
 import { INK, METAL, PAPER, STROKE, WRAP } from '../ink.ts'
-import { line, type Point, part, tag } from '../svg.ts'
+import { line, part, tag } from '../svg.ts'
 import { type Cell, HEIGHT, RADIUS } from './anatomy.ts'
 import { type Ring, tornEdge, tornRing, wholeRing } from './broken-ring.ts'
-import { arc, type Camera, circle, dot, rise, spot } from './camera.ts'
+import { arc, type Camera, circle, dot, rise } from './camera.ts'
 import { contact } from './contact.ts'
 import type { CellParameters } from './parameters.ts'
 import { vent } from './vent.ts'
@@ -52,8 +52,8 @@ function insulator(params: CellParameters, cell: Cell, camera: Camera, seeThroug
   const path = (ring: Ring): string =>
     params.ring === 'torn' ? tornRing(camera, ring, start, end) : wholeRing(camera, ring)
   if (seeThrough) {
-    // Its hole is drawn a little narrower than it is, so that the dashes do not fall on the edge of the gasket; streaks
-    // of glare say that something clear lies over the shoulder.
+    // Its hole is drawn a little narrower than it is, so that the dashes do not fall on the edge of the gasket. No
+    // glare on it: streaks there were taken for marks beside the dimples.
     const dashes = { stroke: INK.line, 'stroke-width': STROKE.inner, 'stroke-dasharray': '4 4' }
     const film = tag('path', {
       d: path(at(HEIGHT.ring, undefined, SEEN_RING_INNER)),
@@ -62,19 +62,7 @@ function insulator(params: CellParameters, cell: Cell, camera: Camera, seeThroug
       'fill-opacity': 0.3,
       ...dashes,
     })
-    const streaks = [-0.66, -0.54, -0.36, 2.48, 2.6, 2.78].map(angle => {
-      const [a, b] = [RADIUS.shoulderInner * 1.01, RADIUS.wrapFold].map(r =>
-        spot(camera, r * radius, angle, HEIGHT.ring * grow),
-      )
-      return line([a as Point, b as Point])
-    })
-    const glare = tag('path', {
-      d: streaks.join(''),
-      stroke: '#ffffff',
-      'stroke-width': STROKE.outline,
-      'stroke-linecap': 'butt',
-    })
-    return part('ring', film, glare)
+    return part('ring', film)
   }
   const slab = (top: number, bottom: number, paper: string, outer: number, inner: number): string =>
     tag('path', { d: path(at(bottom, outer, inner)), ...ringShape, fill: METAL.dark, ...edge }) +

@@ -5,11 +5,11 @@ import { part } from '../svg.ts'
 import { textBlock } from '../type/text-block.ts'
 import {
   calliperDiameter,
-  calliperLength,
   keepApart,
   lampAtAnAngle,
   meterOnEnds,
   restBeforeVoltage,
+  rulerLength,
   safeBench,
   scale,
   twoWireFourWire,
@@ -17,7 +17,7 @@ import {
 
 const SCENES = {
   'calliper-diameter': { draw: calliperDiameter, height: 244 },
-  'calliper-length': { draw: calliperLength, height: 200 },
+  'ruler-length': { draw: rulerLength, height: 232 },
   'rest-before-voltage': { draw: restBeforeVoltage, height: 244 },
   'meter-on-ends': { draw: meterOnEnds, height: 260 },
   'two-wire-four-wire': { draw: twoWireFourWire, height: 250 },

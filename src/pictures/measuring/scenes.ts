@@ -32,18 +32,24 @@ export const calliperDiameter = (): string =>
   tag('path', { d: 'M98 128h64m0 -9v18M98 119v18', stroke: INK.point, 'stroke-width': 2.6, fill: 'none' }) +
   rightWay(318, 42, 15)
 
-/** From the plus contact to the flat end, with something that does not conduct between jaw and contact. */
-export function calliperLength(): string {
-  const paper = (x: number): string => tag('rect', { x, y: 60, width: 6, height: 58, rx: 1, fill: '#fffaf0', ...bold })
+/** Standing on a table beside a ruler, a piece of card level on top: nothing of metal reaches from end to end. */
+export function rulerLength(): string {
+  const [top, low] = [46, 204]
+  const ticks = Array.from({ length: 27 }, (_, i) => `M206 ${round(low - i * 6)}h${i % 5 === 0 ? 20 : 11}`)
   return (
-    lying(77, 66, 166, 46) +
-    paper(248) +
-    paper(71) +
-    calliper(71, 152, 183, 76, 262) +
-    unit('mm', 291, 169, 13) +
-    sign('plus', 222, 42, 7) +
-    sign('minus', 96, 42, 7) +
-    rightWay(326, 40, 15)
+    tag('path', { d: `M40 ${low}H320V${low + 14}H40Z`, fill: '#cdc8b9', ...bold }) +
+    tag('rect', { x: 206, y: 34, width: 46, height: low - 34, rx: 2, fill: '#f0e2a8', ...bold }) +
+    tag('path', { d: ticks.join(''), stroke: INK.line, 'stroke-width': 1.6 }) +
+    unit('mm', 236, 62, 13) +
+    upright(160, top + 5, 60, low - top - 5) +
+    tag('path', { d: `M112 ${top - 7}H224V${top}H112Z`, fill: '#fffaf0', ...bold }) +
+    tag('path', {
+      d: `M82 ${top}V${low}m-8 -9l8 9l8 -9M74 ${top + 9}l8 -9l8 9`,
+      stroke: INK.point,
+      'stroke-width': 2.6,
+      fill: 'none',
+    }) +
+    rightWay(318, 42, 15)
   )
 }
 

@@ -25,6 +25,7 @@ export const problems = {
   'problem.not-a-number': '{at}: “{name}” needs a plain number.',
   'problem.out-of-range':
     '{at}: {value, number} {unit} cannot be right for “{name}”: it must lie between {least, number} and {most, number} {unit}. Measure or read it again.',
+  'problem.cannot-be-drawn': '{at}: the picture cannot be drawn with {name}: {value}. Write one of these: {allowed}.',
   'problem.no-cases':
     '{at}: the pack has no cases. Add a folder “cases” with at least one that fires, one that stays quiet and one left unknown for every rule.',
   'problem.not-a-language':

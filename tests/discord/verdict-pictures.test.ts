@@ -1,0 +1,159 @@
+// The pictures of a verdict: what does not fit is marked where it is on the cell, the family stands beside it, and both are told.
+import { ComponentType } from 'discord.js'
+import fc from 'fast-check'
+import Keyv from 'keyv'
+import { describe, expect, test } from 'vitest'
+import { loadPacks } from '../../src/bin/load-packs.ts'
+import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import { screenOf } from '../../src/check/screen.ts'
+import { start } from '../../src/check/step.ts'
+import { drawFamily } from '../../src/discord/drawn/draw-family.ts'
+import { drawVerdict, drawVerdictAlone } from '../../src/discord/drawn/draw-verdict.ts'
+import { openPictures } from '../../src/discord/drawn/open-pictures.ts'
+import { textBudget } from '../../src/discord/show/parts.ts'
+import { showScreen } from '../../src/discord/show/screen.ts'
+import { sayIn } from '../../src/discord/words/say.ts'
+import { type Answers, option, reading } from '../../src/engine/answers.ts'
+import { compile, type Program } from '../../src/engine/compile.ts'
+import { judge } from '../../src/engine/judge.ts'
+import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+
+const say = sayIn('en')
+const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
+const programOf = (family?: string): Program => {
+  const compiled = compile(packs, '2026-11-25', family)
+  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
+  return compiled.program
+}
+const pictures = openPictures(new Keyv())
+
+async function verdictMessage(program: Program, answers: Answers) {
+  const family = program.family?.id ?? null
+  const begun = start(
+    program,
+    { id: 'abcdefgh', holder: 'p', server: null, mode: 'full', cells: 1, family },
+    Date.UTC(2026, 10, 25),
+  )
+  if (!begun.ok) throw new Error(begun.refusal.code)
+  const check = {
+    ...begun.check,
+    answers: { ...begun.check.answers, ...answers },
+    trail: Object.keys(answers),
+    phase: { is: 'done' },
+  } as const
+  return showScreen(say, program, screenOf(program, check), pictures)
+}
+
+const cardOf = (program: Program, answers: Answers) => {
+  const card = drawVerdict(say, program, judge(program, answers), answers)
+  return card && parseSvg(card.svg)
+}
+const words = (node: ReturnType<typeof parseSvg>): string =>
+  walk(node)
+    .filter(one => one.name === 'text')
+    .map(one => one.text)
+    .join(' ')
+
+describe('the card', () => {
+  const heron = programOf('brindlewick-heron')
+
+  test('marks each contradiction on the part that was answered, drawn as it was answered', () => {
+    const root = cardOf(heron, { legs: option('three'), 'lettering-place': option('wrap') })
+    expect(partsNamed(root!, 'mark')).toHaveLength(2)
+    expect(partsNamed(root!, 'legs').flatMap(node => node.children)).toHaveLength(3)
+    expect(words(partsNamed(root!, 'reason').at(-1)!)).toMatch(/stands on four legs/)
+  })
+
+  test('marks what was measured or read where it stands on the cell', () => {
+    const root = cardOf(programOf(), { format: option('18650'), 'claimed-capacity': reading(9900) })
+    expect(partsNamed(root!, 'mark')).toHaveLength(1)
+    expect(words(partsNamed(root!, 'lettering')[0]!).replace(/ /g, '')).toBe('????mAh')
+  })
+
+  test('two findings about one answer are one mark: two numbers on one place would hide each other', () => {
+    const answers = { 'claimed-capacity': reading(9900) }
+    const carried = judge(heron, answers).findings.filter(one => one.carries)
+    expect(carried.length).toBeGreaterThan(1)
+    expect(partsNamed(cardOf(heron, answers)!, 'mark')).toHaveLength(1)
+    const alone = parseSvg(drawVerdictAlone(say, heron, judge(heron, answers), answers).svg)
+    expect(partsNamed(alone, 'reason')).toHaveLength(carried.length)
+  })
+
+  test('is drawn in the size that was answered', () => {
+    const answers = { format: option('26650'), swollen: option('swollen') }
+    const small = drawVerdict(say, programOf(), judge(programOf(), answers), answers)
+    const other = { ...answers, format: option('14500') }
+    expect(small?.svg).not.toBe(drawVerdict(say, programOf(), judge(programOf(), other), other)?.svg)
+  })
+
+  test('is left out where nothing of the reasons is on the cell, and where nothing was found', () => {
+    expect(cardOf(programOf(), { smell: option('smells') })).toBeUndefined()
+    expect(cardOf(programOf(), {})).toBeUndefined()
+  })
+})
+
+describe('the family', () => {
+  test('every shipped family is drawn, with a view of each tell its pack names and of no other', () => {
+    const families = packs.flatMap(pack => pack.families)
+    expect(families.length).toBeGreaterThanOrEqual(5)
+    for (const family of families) {
+      const root = parseSvg(drawFamily(say, family)!.svg)
+      expect(words(root).includes('Dimples'), family.id).toBe('dimples' in family.show)
+      expect(words(root)).toContain('From the side')
+    }
+  })
+
+  test('nothing is made up where a pack shows nothing, or shows what cannot be drawn', () => {
+    const [family] = packs.flatMap(pack => pack.families)
+    expect(drawFamily(say, { ...family!, show: {} })).toBeUndefined()
+    expect(drawFamily(say, { ...family!, show: { legs: 99 } })).toBeUndefined()
+  })
+})
+
+describe('the verdict message', () => {
+  const gallery = async (program: Program, answers: Answers) => {
+    const message = await verdictMessage(program, answers)
+    const items = message.components.flatMap(part => (part.type === ComponentType.MediaGallery ? part.items : []))
+    expect(items.map(item => item.media.url)).toEqual(message.pictures.map(one => `attachment://${one.name}`))
+    return items.map(item => item.description ?? '')
+  }
+
+  test('shows card and family, each told in words, the caution among them', async () => {
+    const [card = '', family = ''] = await gallery(programOf('brindlewick-heron'), { legs: option('three') })
+    expect(card).toMatch(/^Verdict: Ruled out/)
+    expect(card).toMatch(/Mark 1: The plus contact of a Heron stands on four legs/)
+    expect(card).toContain(say('caution.line'))
+    expect(family).toMatch(/of a cell as it should look/)
+    expect(family).toMatch(/4 legs/)
+  })
+
+  test('in danger shows the card alone: nobody is sent back to compare', async () => {
+    const told = await gallery(programOf('brindlewick-heron'), { swollen: option('swollen') })
+    expect(told).toHaveLength(1)
+    expect(told[0]).toMatch(/^Verdict: Danger/)
+  })
+
+  test('on random answers holds to Discord’s limits and keeps its caution', async () => {
+    const programs = [programOf(), ...packs.flatMap(pack => pack.families.map(one => programOf(one.id)))]
+    const picks = fc.array(fc.nat({ max: 1000 }), { minLength: 61, maxLength: 61 })
+    await fc.assert(
+      fc.asyncProperty(fc.constantFrom(...programs), picks, async (program, chosen) => {
+        const answers = Object.fromEntries(
+          [...program.questions.keys()].map((id, i) => {
+            const states = program.states.get(id) ?? []
+            return [id, states[(chosen[i] ?? 0) % states.length]?.answers[0] ?? option('none')]
+          }),
+        )
+        const message = await verdictMessage(program, answers)
+        const texts = message.components.flatMap(part =>
+          part.type === ComponentType.TextDisplay ? [part.content] : [],
+        )
+        expect(texts.join('').length).toBeLessThanOrEqual(textBudget)
+        expect(texts.join('\n')).toContain(say('caution.full'))
+        for (const { alt } of message.pictures) expect(alt.length).toBeLessThanOrEqual(1024)
+        expect(message.pictures[0]?.alt ?? say('caution.line')).toMatch(/do not use the cell|as it should look/)
+      }),
+      { numRuns: 25 },
+    )
+  }, 120_000)
+})
