@@ -17,6 +17,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'point-code':
     'Eine Vergrößerung zeigt die Schichten der Seite, um zu sehen, auf welcher der quadratische Punktcode ist.',
   'point-code-print': 'Eine Vergrößerung zeigt, wie der quadratische Punktcode gedruckt ist.',
+  'point-bin': 'Eine Vergrößerung zeigt die Stelle, an der eine durchgestrichene Tonne wäre.',
   'point-top': 'Ein Pfeil zeigt auf das Plusende.',
   'point-bottom': 'Ein Pfeil zeigt auf das Minusende.',
   'point-board': 'Ein Pfeil zeigt auf die Stelle unter dem Minusende, an der eine Schutzplatine säße.',
@@ -97,6 +98,17 @@ export const altDe: Readonly<Record<string, string>> = {
   'lettering-print-faint': 'Die Beschriftung ist blass.',
   'lettering-print-blurred': 'Die Beschriftung ist verschwommen.',
   'lettering-print-broken': 'Die Beschriftung ist von Lücken unterbrochen.',
+  'wording-word': 'Es ist ein Wort, richtig geschrieben.',
+  'wording-misspelt': 'Es ist ein Wort, in dem zwei Buchstaben vertauscht sind.',
+  'wording-trade-code': 'Es sind fünf Ziffern: 18650.',
+  'wording-standard-code': 'Es sind Buchstaben und zwei Zahlen mit einem Schrägstrich dazwischen: INR19/66.',
+  'wording-nickel': 'Dort steht INR und 3.7 V.',
+  'wording-iron': 'Dort steht IFR und 3.2 V.',
+  'wording-contrary': 'Dort steht IFR und 3.7 V.',
+  'wording-capacity': 'Sie steht für die Kapazität, in mAh.',
+  'wording-current': 'Sie steht für den Strom, in A.',
+  bin: 'Eine durchgestrichene Tonne auf der Hülle.',
+  'no-bin': 'Keine durchgestrichene Tonne.',
   'code-none': 'Kein quadratischer Punktcode.',
   'code-wrap': 'Auf der Hülle ist ein quadratischer Punktcode.',
   'code-can': 'Auf dem Zellbecher aus Metall ist ein quadratischer Punktcode.',
@@ -144,8 +156,8 @@ export const altDe: Readonly<Record<string, string>> = {
   // how to measure
   'measuring-calliper-diameter':
     'So misst man den Durchmesser: Die Schnäbel des Messschiebers liegen rechtwinklig quer über der Mitte der Hülle.',
-  'measuring-calliper-length':
-    'So misst man die Länge: ein Schnabel an jedem Ende, mit einem Stück Papier zwischen Metall und Schnabel, damit nichts von einem Ende zum anderen leitet.',
+  'measuring-ruler-length':
+    'So misst man die Länge: Die Zelle steht auf einem Tisch neben einem Lineal; ein Stück Karton liegt waagerecht auf ihr und reicht bis zum Lineal.',
   'measuring-rest-before-voltage':
     'Drei Schritte: die Zelle aus dem Ladegerät nehmen, sie eine Stunde oder länger ruhen lassen, dann das Messgerät an ihre Enden halten.',
   'measuring-meter-on-ends':

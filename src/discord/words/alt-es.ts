@@ -16,6 +16,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'point-lettering-print': 'Una ampliación muestra cómo están impresas las letras.',
   'point-code': 'Una ampliación muestra las capas del lateral, para ver en cuál está el código cuadrado de puntos.',
   'point-code-print': 'Una ampliación muestra cómo está impreso el código cuadrado de puntos.',
+  'point-bin': 'Una ampliación muestra el lugar donde habría un contenedor tachado.',
   'point-top': 'Una flecha señala el extremo positivo.',
   'point-bottom': 'Una flecha señala el extremo negativo.',
   'point-board': 'Una flecha señala el lugar, debajo del extremo negativo, donde iría un circuito de protección.',
@@ -96,6 +97,17 @@ export const altEs: Readonly<Record<string, string>> = {
   'lettering-print-faint': 'Las letras son débiles.',
   'lettering-print-blurred': 'Las letras están borrosas.',
   'lettering-print-broken': 'Las letras están interrumpidas por huecos.',
+  'wording-word': 'Es una palabra bien escrita.',
+  'wording-misspelt': 'Es una palabra con dos letras cambiadas de sitio.',
+  'wording-trade-code': 'Son cinco cifras: 18650.',
+  'wording-standard-code': 'Son letras y dos números con una barra entre ellos: INR19/66.',
+  'wording-nickel': 'Dice INR y 3.7 V.',
+  'wording-iron': 'Dice IFR y 3.2 V.',
+  'wording-contrary': 'Dice IFR y 3.7 V.',
+  'wording-capacity': 'Están por la capacidad, en mAh.',
+  'wording-current': 'Están por la corriente, en A.',
+  bin: 'Un contenedor tachado en la funda.',
+  'no-bin': 'Sin contenedor tachado.',
   'code-none': 'Sin código cuadrado de puntos.',
   'code-wrap': 'Hay un código cuadrado de puntos en la funda.',
   'code-can': 'Hay un código cuadrado de puntos en la carcasa metálica.',
@@ -144,8 +156,8 @@ export const altEs: Readonly<Record<string, string>> = {
   // how to measure
   'measuring-calliper-diameter':
     'Cómo medir el diámetro: las puntas del calibre quedan en ángulo recto sobre la mitad de la funda.',
-  'measuring-calliper-length':
-    'Cómo medir la longitud: una punta en cada extremo, con un trozo de papel entre el metal y la punta, para que nada conduzca de un extremo al otro.',
+  'measuring-ruler-length':
+    'Cómo medir la longitud: la celda está de pie en una mesa junto a una regla; un trozo de cartón, nivelado sobre ella, llega hasta la regla.',
   'measuring-rest-before-voltage':
     'Tres pasos: sacar la celda del cargador, dejarla reposar una hora o más, y luego poner el medidor en sus extremos.',
   'measuring-meter-on-ends':

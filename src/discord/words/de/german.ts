@@ -6,6 +6,7 @@ import { commands } from './commands.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
+import { pictures } from './pictures.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { trends } from './trends.ts'
@@ -18,6 +19,7 @@ export const german: Partial<Catalogue> = {
   ...verdicts,
   ...refusals,
   ...problems,
+  ...pictures,
   ...claims,
   ...logs,
   ...logRefusals,

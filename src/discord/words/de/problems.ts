@@ -29,6 +29,8 @@ export const problems: InWordsOf<typeof english> = {
   'problem.not-a-number': '{at}: „{name}“ braucht eine einfache Zahl.',
   'problem.out-of-range':
     '{at}: {value, number} {unit} kann für „{name}“ nicht stimmen: Es muss zwischen {least, number} und {most, number} {unit} liegen. Miss oder lies noch einmal ab.',
+  'problem.cannot-be-drawn':
+    '{at}: Mit {name}: {value} lässt sich das Bild nicht zeichnen. Schreib eines von diesen: {allowed}.',
   'problem.no-cases':
     '{at}: Das Paket hat keine Fälle. Füge einen Ordner „cases“ hinzu, mit mindestens einem Fall je Regel, in dem sie zutrifft, einem, in dem sie still bleibt, und einem, in dem es unbekannt bleibt.',
   'problem.not-a-language':

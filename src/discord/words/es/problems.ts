@@ -28,6 +28,8 @@ export const problems: InWordsOf<typeof english> = {
   'problem.not-a-number': '{at}: «{name}» necesita un número a secas.',
   'problem.out-of-range':
     '{at}: {value, number} {unit} no puede ser para «{name}»: tiene que estar entre {least, number} y {most, number} {unit}. Mídelo o léelo otra vez.',
+  'problem.cannot-be-drawn':
+    '{at}: con {name}: {value} no se puede dibujar la imagen. Escribe uno de estos: {allowed}.',
   'problem.no-cases':
     '{at}: el paquete no tiene casos. Añade una carpeta «cases» con al menos un caso por regla en que se dispare, uno en que calle y uno en que quede sin saber.',
   'problem.not-a-language':

@@ -1,0 +1,12 @@
+// German for words that stand in pictures.
+import type { pictures as english } from '../en/pictures.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const pictures: InWordsOf<typeof english> = {
+  'picture.side': 'Von der Seite',
+  'picture.top': 'Plusende',
+  'picture.vent': 'Scheibe unter dem Pluskontakt',
+  'picture.lettering': 'Kleine Beschriftung',
+  'picture.code': 'Quadratischer Punktcode',
+  'picture.dimples': 'Vertiefungen unter dem Ring',
+}
