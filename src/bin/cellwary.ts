@@ -4,6 +4,7 @@ import { Command, CommanderError } from 'commander'
 import { claimCommand } from './cli/claim.ts'
 import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
+import { pictureCommand } from './cli/picture.ts'
 import { rulesCommand } from './cli/rules.ts'
 import { trendsCommand } from './cli/trends.ts'
 import { UnusablePacks } from './unusable-packs.ts'
@@ -14,8 +15,8 @@ const program = new Command('cellwary')
   )
   .enablePositionalOptions()
   .exitOverride()
-for (const command of [judgeCommand(), rulesCommand(), claimCommand(), measureCommand(), trendsCommand()])
-  program.addCommand(command)
+const commands = [judgeCommand(), rulesCommand(), claimCommand(), measureCommand(), trendsCommand(), pictureCommand()]
+for (const command of commands) program.addCommand(command)
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()
 
 try {

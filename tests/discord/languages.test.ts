@@ -8,6 +8,7 @@ import { altEn } from '../../src/discord/words/alt-en.ts'
 import { altEs } from '../../src/discord/words/alt-es.ts'
 import { german } from '../../src/discord/words/de/german.ts'
 import { english } from '../../src/discord/words/en/english.ts'
+import { pictureInput } from '../../src/discord/words/en/picture-input.ts'
 import { trendInput } from '../../src/discord/words/en/trend-input.ts'
 import { spanish } from '../../src/discord/words/es/spanish.ts'
 
@@ -18,7 +19,7 @@ const catalogues: readonly (readonly [string, Words, Words])[] = [
 ]
 
 /** Sentences of the command line, which stays English: whoever runs the bot reads them, never a member. */
-const operators = Object.keys(trendInput)
+const operators = Object.keys({ ...trendInput, ...pictureInput })
 
 type Element = ReturnType<IntlMessageFormat['getAst']>[number]
 const kinds = ['literal', 'argument', 'number', 'date', 'time', 'select', 'plural', 'pound', 'tag'] as const

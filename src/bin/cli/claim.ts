@@ -5,6 +5,7 @@ import { unmarked } from '../../discord/words/plain.ts'
 import { sayIn } from '../../discord/words/say.ts'
 import { readClaims } from '../../readings/read-claims.ts'
 import { weighClaims } from '../../readings/weigh-claims.ts'
+import { localesOf } from './locales-of.ts'
 
 export function claimCommand(): Command {
   return new Command('claim')
@@ -32,12 +33,4 @@ export function claimCommand(): Command {
       const words = [...read.map(one => one.sentence), '', ...lines, ...nothing, '', caution]
       console.log(facts.length === 0 ? say('claim.none') : unmarked(words.join('\n')))
     })
-}
-
-function localesOf(tag: string): string[] {
-  try {
-    return Intl.getCanonicalLocales(tag)
-  } catch {
-    return []
-  }
 }

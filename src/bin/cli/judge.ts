@@ -1,9 +1,6 @@
 // cellwary judge FILE: reads a case and prints the verdict with its reasons, for people or as JSON.
-import { readFile } from 'node:fs/promises'
-import { text as readStream } from 'node:stream/consumers'
 import { Command } from 'commander'
 import { sayChange, sayFinding, sayWhat } from '../../discord/words/describe.ts'
-import { sayProblem } from '../../discord/words/problem-words.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
@@ -11,7 +8,8 @@ import { explain } from '../../engine/explain.ts'
 import { answersRead, judge } from '../../engine/judge.ts'
 import { findFamily, openPrograms } from '../../engine/programs.ts'
 import { installedPacks } from '../installed-packs.ts'
-import { parseCase, readWrittenAnswers } from './written-case.ts'
+import { fail } from './fail.ts'
+import { openCase } from './open-case.ts'
 
 export function judgeCommand(): Command {
   return new Command('judge')
@@ -23,30 +21,16 @@ export function judgeCommand(): Command {
       const say = sayIn('en')
       const now = Date.now()
       const programs = openPrograms(await installedPacks(options.rules))
-      const read = parseCase(await readInput(file), say)
+      const read = await openCase(file, programs, new Date(now).toISOString().slice(0, 10), say)
       if (!read.ok) return fail(read.sentences)
-      const { family = null } = read.value
-      const compiled = programs.compileFor(family, new Date(now).toISOString().slice(0, 10))
-      if (!compiled.ok) return fail(compiled.problems.map(problem => sayProblem(say, problem)))
-      const { program } = compiled
-      const answers = readWrittenAnswers(program, read.value, say)
-      if (!answers.ok) return fail(answers.sentences)
-      const report = reportOf(program, answers.value, say)
+      const { program, answers, family } = read.value
+      const report = reportOf(program, answers, say)
       console.log(
         options.json
           ? JSON.stringify(report, null, 2)
           : wordsOf(say, program, report, findFamily(programs, family)?.id),
       )
     })
-}
-
-function fail(sentences: readonly string[]): void {
-  for (const sentence of sentences) console.error(sentence)
-  process.exitCode = 1
-}
-
-async function readInput(file: string): Promise<string> {
-  return file === '-' ? readStream(process.stdin) : readFile(file, 'utf8')
 }
 
 /** The verdict as data; the names of its keys are part of the command line's contract. */

@@ -5,6 +5,7 @@ import { commands } from './commands.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
+import { pictureInput } from './picture-input.ts'
 import { pictures } from './pictures.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
@@ -20,6 +21,7 @@ export const english = {
   ...refusals,
   ...problems,
   ...pictures,
+  ...pictureInput,
   ...claims,
   ...logs,
   ...logRefusals,

@@ -1,0 +1,131 @@
+// cellwary picture: any picture as a PNG or SVG file; its alt text is printed.
+import { writeFile } from 'node:fs/promises'
+import { Command } from 'commander'
+import { drawFamily } from '../../discord/drawn/draw-family.ts'
+import { drawOption, drawQuestion, isMeasuring } from '../../discord/drawn/draw-question.ts'
+import { drawVerdictAlone } from '../../discord/drawn/draw-verdict.ts'
+import { sayAltFact } from '../../discord/words/alt-words.ts'
+import { nearest } from '../../discord/words/problem-words.ts'
+import { type Say, sayIn } from '../../discord/words/say.ts'
+import { inLanguage } from '../../engine/in-language.ts'
+import { judge } from '../../engine/judge.ts'
+import type { Question } from '../../engine/pack/pack.ts'
+import { openPrograms, type Programs } from '../../engine/programs.ts'
+import { describe } from '../../pictures/alt/describe.ts'
+import { joinAlt } from '../../pictures/alt/join-alt.ts'
+import type { Drawing } from '../../pictures/drawing.ts'
+import { drawMeasuring, MEASURING_KINDS } from '../../pictures/measuring/draw-measuring.ts'
+import { toPng } from '../../pictures/png.ts'
+import { installedPacks } from '../installed-packs.ts'
+import { fail } from './fail.ts'
+import { localesOf } from './locales-of.ts'
+import { openCase } from './open-case.ts'
+
+type Options = { readonly output: string; readonly language: string; readonly rules?: string }
+/** What the drawings are made from; `say` speaks the reader's language, mistakes are told in English. */
+type Desk = { readonly programs: Programs; readonly say: Say; readonly day: string }
+type Drawn = Drawing | readonly string[]
+
+const english = sayIn('en')
+
+export function pictureCommand(): Command {
+  const command = new Command('picture').description('Draw a picture as PNG or SVG, by the ending; print its alt text.')
+  const add = (usage: string, about: string, draw: (desk: Desk, ...names: string[]) => Drawn | Promise<Drawn>) =>
+    command
+      .command(usage)
+      .description(about)
+      .requiredOption('-o, --output <file>', 'the file, ending in .png or .svg')
+      .option('--language <tag>', 'of the words in it and of the alt text, such as de', 'en')
+      .option('--rules <dir>', 'more rule packs, beside the shipped ones')
+      .action((...given: unknown[]) => {
+        const names = given.filter(one => typeof one === 'string')
+        const options = given.find(one => typeof one === 'object') as Options
+        return run(options, desk => draw(desk, ...names))
+      })
+  add('question <question>', 'a question as it is asked, such as legs', (desk, name = '') => {
+    const found = questionOf(desk, name)
+    return 'ask' in found ? (drawQuestion(found) ?? undrawn('question', name)) : found
+  })
+  add('option <question> <option>', 'one answer, such as legs three', (desk, name = '', wanted = '') => {
+    const found = questionOf(desk, name)
+    if (!('ask' in found)) return found
+    const options = found.answer.kind === 'options' ? found.answer.options : []
+    const option = options.find(one => one.id === wanted)
+    if (!option) return unknown('option', wanted, options)
+    return drawOption(found, option) ?? undrawn('option', wanted)
+  })
+  add('family <family>', 'what a family looks like, such as brindlewick-heron', ({ programs, say }, name = '') => {
+    const family = programs.families.find(one => one.id === name)
+    return family ? (drawFamily(say, family) ?? undrawn('family', name)) : unknown('family', name, programs.families)
+  })
+  add(
+    'verdict <case>',
+    'the verdict card of a case as judge takes it; - reads standard input',
+    async (desk, file = '') => {
+      const read = await openCase(file, desk.programs, desk.day, english)
+      if (!read.ok) return read.sentences
+      const program = inLanguage(read.value.program, desk.say.locale)
+      return drawVerdictAlone(desk.say, program, judge(program, read.value.answers), read.value.answers)
+    },
+  )
+  add('measuring <kind>', `how to measure: ${MEASURING_KINDS.join(', ')}`, (_, name = '') =>
+    isMeasuring(name)
+      ? drawMeasuring(name)
+      : unknown(
+          'measuring picture',
+          name,
+          MEASURING_KINDS.map(id => ({ id })),
+        ),
+  )
+  return command
+}
+
+async function run({ output, language, rules }: Options, draw: (desk: Desk) => Drawn | Promise<Drawn>): Promise<void> {
+  const [, ending] = /\.(png|svg)$/i.exec(output) ?? []
+  const [locale] = localesOf(language)
+  if (ending === undefined || locale === undefined) {
+    fail([
+      english(ending === undefined ? 'picture-input.ending' : 'picture-input.language', { file: output, language }),
+    ])
+    process.exitCode = 2
+    return
+  }
+  const say = sayIn(locale)
+  const programs = openPrograms(await installedPacks(rules))
+  const drawn = await draw({ programs, say, day: new Date().toISOString().slice(0, 10) })
+  if (!('svg' in drawn)) return fail(drawn)
+  try {
+    await writeFile(output, ending.toLowerCase() === 'png' ? await toPng(drawn) : drawn.svg)
+  } catch (error) {
+    return fail([
+      english('picture-input.not-written', { file: output, says: (error as NodeJS.ErrnoException).code ?? '' }),
+    ])
+  }
+  console.log(joinAlt(describe(drawn), (code, values) => sayAltFact(say, code, values)))
+}
+
+/** A question of any installed pack, in the reader's language; sentences if there is none of that name. */
+function questionOf({ programs, say, day }: Desk, name: string): Question | readonly string[] {
+  // A program holds only the questions that its family's rules read: some are asked of known families alone.
+  const families = [null, ...programs.families.map(family => family.id)]
+  const all = families.flatMap(family => programs.programFor(family, day) ?? [])
+  const program = all.find(one => one.questions.has(name))
+  const question = program && inLanguage(program, say.locale).questions.get(name)
+  const known = new Set(all.flatMap(one => [...one.questions.keys()]))
+  return (
+    question ??
+    unknown(
+      'question',
+      name,
+      [...known].map(id => ({ id })),
+    )
+  )
+}
+
+const undrawn = (what: string, name: string): string[] => [english('picture-input.undrawn', { what, name })]
+
+function unknown(what: string, name: string, all: readonly { readonly id: string }[]): string[] {
+  const known = all.map(one => one.id)
+  const near = nearest(name, known) ?? 'none'
+  return [english('picture-input.unknown', { what, name, near, known: known.join(', ') })]
+}
