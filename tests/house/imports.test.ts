@@ -11,6 +11,7 @@ const rooms = [
   'trends',
   'pictures',
   'server',
+  'answers',
   'stores',
   'discord',
   'practice',
@@ -26,8 +27,17 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
   trends: { engine: 'types' },
   pictures: { engine: 'types', readings: 'types', trends: 'types' },
   server: {},
+  answers: {},
   stores: { engine: 'types', check: 'all', readings: 'types', trends: 'all', server: 'all' },
-  discord: { engine: 'all', check: 'all', readings: 'all', trends: 'all', pictures: 'all', server: 'all' },
+  discord: {
+    engine: 'all',
+    check: 'all',
+    readings: 'all',
+    trends: 'all',
+    pictures: 'all',
+    server: 'all',
+    answers: 'all',
+  },
   practice: {},
   bin: {
     engine: 'all',
@@ -36,6 +46,7 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
     trends: 'all',
     pictures: 'all',
     server: 'all',
+    answers: 'all',
     stores: 'all',
     discord: 'all',
     practice: 'all',
@@ -49,6 +60,7 @@ const packages: Partial<Record<Room, readonly string[]>> = {
   readings: ['csv-parse', '@stdlib/'],
   trends: ['@stdlib/', 'pure-rand', 'canonicalize'],
   server: [],
+  answers: ['minisearch', '@orama/stemmers', 'fastest-levenshtein'],
   pictures: ['@resvg/resvg-js', 'node:crypto', 'node:fs', 'node:module', 'node:path', 'node:url'],
 }
 /** The files of a pure room that may touch the world, and why. */
@@ -58,7 +70,7 @@ const impure: Record<string, string> = {
 /** What only the clock, chance or the environment can answer, and what waits. */
 const forbidden =
   /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\basync\b|\bawait\b|\bsetTimeout\b|\bcrypto\b|\bfetch\(/
-const pure: readonly Room[] = ['engine', 'check', 'readings', 'trends', 'pictures', 'server']
+const pure: readonly Room[] = ['engine', 'check', 'readings', 'trends', 'pictures', 'server', 'answers']
 
 type Import = { readonly from: string; readonly typeOnly: boolean }
 async function files(folder: string, ending = '.ts'): Promise<string[]> {

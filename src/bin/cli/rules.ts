@@ -1,14 +1,16 @@
-// cellwary rules check DIR: validates rule packs, runs their cases, prints coverage; an empty run fails.
+// cellwary rules check DIR: validates rule packs and answers, runs their cases, prints coverage; an empty run fails.
 import { Command } from 'commander'
+import { type Entry, languages } from '../../answers/entry.ts'
 import { sayProblem } from '../../discord/words/problem-words.ts'
 import { sayIn } from '../../discord/words/say.ts'
 import { checkRules } from '../check-rules.ts'
+import { answersIn, loadAnswers } from '../load-answers.ts'
 import { loadPacks } from '../load-packs.ts'
 import { shippedRules } from '../shipped-rules.ts'
 
 export function rulesCommand(): Command {
   const check = new Command('check')
-    .description('Validate rule packs and run their cases.')
+    .description('Validate rule packs, run their cases, and check the answers beside them.')
     .argument('<dir>', 'a folder with a pack.yaml, or a folder of such folders')
     .option('--beside <dir>', 'packs that the checked ones may use', shippedRules)
     .action(async (dir: string, options: { beside: string }) => {
@@ -21,7 +23,9 @@ export function rulesCommand(): Command {
         today,
         beside.filter(pack => !here.includes(pack.id) && pack.families.length === 0),
       )
-      for (const { file, problem } of report.problems) console.error(`${file}: ${sayProblem(say, problem)}`)
+      const answers = await loadAnswers(answersIn(dir))
+      const problems = [...report.problems, ...answers.problems]
+      for (const { file, problem } of problems) console.error(`${file}: ${sayProblem(say, problem)}`)
       for (const one of report.packs)
         console.log(
           `${one.pack}: ${one.questions} questions, ${one.rules} rules, ${one.families} families, ${one.cases} cases, ` +
@@ -32,9 +36,17 @@ export function rulesCommand(): Command {
           `${pack}: ${texts.length} of its texts are missing in words/${language}.yaml and are shown as the pack has them: ` +
             `${texts.slice(0, 5).join(', ')}${texts.length > 5 ? ', …' : ''}`,
         )
-      const empty = report.packs.length === 0 && report.problems.length === 0
+      if (answers.entries.length > 0) console.log(`answers: ${countAnswers(answers.entries)}`)
+      const empty = report.packs.length === 0 && answers.entries.length === 0 && problems.length === 0
       if (empty) console.error(`${dir}: no rule pack here. Name a folder that holds a pack.yaml.`)
-      process.exitCode = empty || report.problems.length > 0 ? 1 : 0
+      process.exitCode = empty || problems.length > 0 ? 1 : 0
     })
   return new Command('rules').description('Work on rule packs.').addCommand(check)
 }
+
+/** How many entries there are, and how many of them in each language. */
+const countAnswers = (entries: readonly Entry[]): string =>
+  [
+    `${entries.length} entries`,
+    ...languages.map(language => `${entries.filter(one => one.texts[language]).length} ${language}`),
+  ].join(', ')

@@ -1,9 +1,10 @@
-// Says a problem with a pack, a case or an answer in one sentence, with the nearest known name where one was mistyped.
+// Says a problem with a pack, a case or an entry of the answers in one sentence, with the nearest known name where one was mistyped.
 import { closest, distance } from 'fastest-levenshtein'
+import type { AnswerProblem } from '../../answers/problems.ts'
 import type { PackProblem } from '../../engine/pack/problems.ts'
 import type { Say, Values } from './say.ts'
 
-export function sayProblem(say: Say, problem: PackProblem): string {
+export function sayProblem(say: Say, problem: PackProblem | AnswerProblem): string {
   const values: Record<string, string | number> = {}
   for (const [key, value] of Object.entries(problem))
     values[key] = Array.isArray(value) ? value.join(', ') : (value as string | number)

@@ -1,4 +1,5 @@
 // The English catalogue: every word people see, put together from one file per topic.
+import { answerProblems } from './answer-problems.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
@@ -22,6 +23,7 @@ export const english = {
   ...problems,
   ...pictures,
   ...pictureInput,
+  ...answerProblems,
   ...claims,
   ...logs,
   ...logRefusals,

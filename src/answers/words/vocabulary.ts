@@ -1,0 +1,26 @@
+// What the search knows of a language: small words to leave out, words of the trade that mean the same, words that go together.
+
+export type Vocabulary = {
+  /** Words that say nothing about the matter; spaces between them. */
+  readonly small: string
+  /** Words that mean the same here, one group a line; the first stands for the rest. */
+  readonly same: readonly string[]
+  /** What the answers are about, as the first words of the groups above or plain words: a question that names none may be about anything. */
+  readonly matter: string
+  /** Words that mean something only together, and the one word they are taken for. */
+  readonly together: readonly (readonly [RegExp, string])[]
+  /** Whether words are put together out of others without a space. */
+  readonly compounds: boolean
+  stem(word: string): string
+}
+
+/** Figures with a unit, as all languages write them: what kind of figure it is tells more than the figure. */
+export const figures: readonly (readonly [RegExp, (value: number) => string])[] = [
+  [/(\d+(?:[.,]\d+)?) ?(?:mah|milliamp\w* ?h\w*)\b/g, value => (value > 5900 ? ' mah hugecapacity ' : ' mah ')],
+  [/(\d+(?:[.,]\d+)?) ?(?:v|volts?|voltios?)\b/g, value => (value < 2.5 ? ' volt emptyvolt ' : ' volt ')],
+  [/(\d+(?:[.,]\d+)?) ?(?:a|amps?|amperes?|amperios?)\b/g, () => ' ampere '],
+  [/(\d+(?:[.,]\d+)?) ?(?:g|gr|grams?|gramm|gramos?)\b/g, () => ' gram '],
+  [/(\d+(?:[.,]\d+)?) ?(?:mm|millimet\w*|milimet\w*)\b/g, () => ' millimetre '],
+  [/(\d+(?:[.,]\d+)?) ?(?:mω|mohms?|milliohms?)(?![a-z])/g, () => ' milliohm '],
+  [/(\d+(?:[.,]\d+)?) ?(?:°c?|degrees?|grad|grados)(?![a-z])/g, () => ' degree '],
+]

@@ -1,0 +1,103 @@
+// Reads a folder of answers from disk: Markdown with YAML in front in, checked entries out, every problem named with its file.
+//
+// A file is one entry: YAML between two lines of dashes, then one "# en", "# de" or "# es" section a language.
+import { readdir, readFile } from 'node:fs/promises'
+import { basename, join } from 'node:path'
+import { z } from 'zod'
+import { checkEntries } from '../answers/check-entries.ts'
+import { cautions, type Entry, type EntrySource, type EntryText, type Language, languages } from '../answers/entry.ts'
+import type { AnswerProblem } from '../answers/problems.ts'
+import type { PackProblem } from '../engine/pack/problems.ts'
+import { shapeProblems } from '../engine/pack/read-pack.ts'
+import { parseYaml } from './read-yaml.ts'
+
+export type AnswerFileProblem = { readonly file: string; readonly problem: AnswerProblem | PackProblem }
+export type LoadedAnswers = { readonly entries: readonly Entry[]; readonly problems: readonly AnswerFileProblem[] }
+
+const perLanguage = <T extends z.ZodType>(value: T) =>
+  z.strictObject({ en: value, de: value.optional(), es: value.optional() })
+
+const frontMatter = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]{2,40}$/),
+  caution: z.enum(cautions),
+  related: z.array(z.string()).max(5),
+  sources: z.array(
+    z.union([
+      z.enum(['common-practice', 'memory', 'this-bot']),
+      z.strictObject({ published: z.string() }),
+      z.strictObject({ relayed: z.string() }),
+    ]),
+  ),
+  title: perLanguage(z.string().min(5)),
+  keywords: perLanguage(z.array(z.string().min(2))),
+})
+
+/** Where the answers beside the packs of a folder lie. */
+export const answersIn = (rules: string): string => join(rules, 'answers')
+
+/** Loads and checks every entry of `folder`; none, without a problem, if there is no such folder. Entries with problems are left out. */
+export async function loadAnswers(folder: string): Promise<LoadedAnswers> {
+  const names = await readdir(folder).catch(() => [])
+  const files = names.filter(name => name.endsWith('.md')).sort()
+  const read = await Promise.all(
+    files.map(async name => {
+      const file = join(folder, name)
+      return { file, ...readAnswer(await readFile(file, 'utf8'), basename(name, '.md')) }
+    }),
+  )
+  const entries = read.flatMap(one => one.entry ?? [])
+  const fileOf = new Map(read.map(one => [one.entry?.id, one.file]))
+  const problems = read.flatMap(({ file, problems }) => problems.map(problem => ({ file, problem })))
+  const checked = checkEntries(entries).map(
+    (problem): AnswerFileProblem => ({ file: fileOf.get(problem.at) ?? folder, problem }),
+  )
+  const wrong = new Set(checked.map(one => one.file))
+  return {
+    entries: read.flatMap(({ file, entry }) => (entry && !wrong.has(file) ? [entry] : [])),
+    problems: [...problems, ...checked],
+  }
+}
+
+type ReadAnswer = { readonly entry?: Entry; readonly problems: readonly AnswerFileProblem['problem'][] }
+
+/** One file's text; `name` is the id it has to have. */
+export function readAnswer(text: string, name: string): ReadAnswer {
+  const ours = (problem: AnswerProblem): ReadAnswer => ({ problems: [problem] })
+  const parts = /^---\r?\n([\s\S]*?)\r?\n---\r?\n([\s\S]*)$/.exec(text)
+  if (!parts) return ours({ at: name, code: 'no-front-matter' })
+  const yaml = parseYaml(parts[1] ?? '')
+  if (yaml.problems.length > 0) return { problems: yaml.problems }
+  const head = frontMatter.safeParse(yaml.data)
+  if (!head.success) return { problems: shapeProblems(head.error) }
+  const { id, caution, related, title, keywords } = head.data
+  if (id !== name) return ours({ at: name, code: 'another-name', name: id, wanted: name })
+  const bodies = sectionsOf(parts[2] ?? '')
+  const texts: Partial<Record<Language, EntryText>> = {}
+  for (const language of languages) {
+    const one = { title: title[language], keywords: keywords[language], body: bodies.get(language) }
+    const lacks = Object.entries(one).flatMap(([key, value]) => (value === undefined ? [key] : []))
+    if (one.title && one.keywords && one.body)
+      texts[language] = { title: one.title, keywords: one.keywords, body: one.body }
+    else if (language === 'en') return ours({ at: id, code: 'no-english' })
+    else if (lacks.length < 3) return ours({ at: id, code: 'language-incomplete', language, lacks: lacks.join(', ') })
+  }
+  const sources = head.data.sources.map(sourceOf)
+  return { entry: { id, caution, related, sources, texts: texts as Entry['texts'] }, problems: [] }
+}
+
+function sourceOf(written: z.infer<typeof frontMatter>['sources'][number]): EntrySource {
+  if (typeof written === 'string') return { kind: written }
+  return 'published' in written
+    ? { kind: 'published', text: written.published }
+    : { kind: 'relayed', text: written.relayed }
+}
+
+function sectionsOf(body: string): Map<string, string> {
+  const parts = body.split(/^# ([a-z]{2})\s*$/m)
+  const sections = new Map<string, string>()
+  for (let i = 1; i < parts.length; i += 2) {
+    const text = (parts[i + 1] ?? '').trim()
+    if (text !== '') sections.set(parts[i] ?? '', text)
+  }
+  return sections
+}
