@@ -1,8 +1,9 @@
 // Finds the entry that answers a question: BM25 over all entries, the nearest phrasing among the best, and how sure that is.
 import { openRanking } from './bm25.ts'
+import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing, weigh } from './closeness.ts'
 import { confidenceOf, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
-import { openTerms, type Term } from './terms.ts'
+import { openTerms } from './terms.ts'
 import { german } from './words/de.ts'
 import { english } from './words/en.ts'
 import { spanish } from './words/es.ts'
@@ -16,13 +17,13 @@ export type AnswerSearch = {
 
 const vocabularies = { en: english, de: german, es: spanish }
 const boosts = { title: 3, keywords: 3, body: 1 }
-/** What a term counts that was only guessed from a mistyped word. */
-const guessedCounts = 0.8
 const mostFound = 8
-/** Of how many the nearest phrasing is looked for. */
+/** For how many the nearest phrasing is looked up. */
 const looked = 2 * mostFound
 /** Longer questions are read up to here. */
 const longestQuery = 400
+/** The sum of what a question's terms tell that counts as much, for `Signs.mass`. */
+const muchMass = 10
 
 export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
   const opened = new Map<Language, (query: string) => readonly Found[]>()
@@ -36,19 +37,18 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
   }
 }
 
-type Has = { has(term: string): boolean }
 type Indexed = {
   readonly entry: Entry
   readonly all: ReadonlySet<string>
   readonly named: ReadonlySet<string>
-  readonly phrasings: readonly ReadonlySet<string>[]
+  readonly phrasings: readonly Phrasing[]
 }
-type Telling = (term: string) => number
 
 function openLanguage(entries: readonly Entry[], language: Language): (query: string) => readonly Found[] {
   const texts = entries.map(entry => textFor(entry, language))
+  const vocabulary = vocabularies[language]
   const terms = openTerms(
-    vocabularies[language],
+    vocabulary,
     texts.flatMap(({ title, body, keywords }) => [title, body, ...keywords]),
   )
   const fields = texts.map(({ title, keywords, body }) => ({
@@ -57,69 +57,49 @@ function openLanguage(entries: readonly Entry[], language: Language): (query: st
     body: terms.ofText(body),
   }))
   const rank = openRanking(fields, boosts)
-  const indexed = entries.map((entry, i): Indexed => {
-    const { title = [], keywords = [], body = [] } = fields[i] ?? {}
-    const phrasings = [texts[i]?.title ?? '', ...(texts[i]?.keywords ?? [])].map(one => new Set(terms.ofText(one)))
+  const sets = fields.map(({ title, keywords, body }) => {
     const named = new Set([...title, ...keywords])
-    return { entry, named, all: new Set([...named, ...body]), phrasings }
+    return { named, all: new Set([...named, ...body]) }
   })
   const rarity = new Map<string, number>()
-  for (const { all } of indexed) for (const term of all) rarity.set(term, (rarity.get(term) ?? 0) + 1)
-  /** How much a term tells: one that no entry has tells most, and nobody has it. */
+  for (const { all } of sets) for (const term of all) rarity.set(term, (rarity.get(term) ?? 0) + 1)
+  /** How much a term tells: one that no entry has tells most. */
   const telling: Telling = term => Math.log(1 + (entries.length + 0.5) / ((rarity.get(term) ?? 0) + 0.5))
+  const phrasingsOf = (list: readonly string[]) => list.map(one => toPhrasing(terms.ofText(one), telling))
+  const indexed = entries.map((entry, i): Indexed => {
+    const { title = '', keywords = [] } = texts[i] ?? {}
+    const { all = new Set<string>(), named = all } = sets[i] ?? {}
+    return { entry, all, named, phrasings: phrasingsOf([title, ...keywords]) }
+  })
+  const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')))
 
   return query => {
-    const asked = distinct(terms.ofQuery(query))
-    const ranked = rank(asked.map(one => ({ term: one.term, counts: counts(one) }))).slice(0, looked)
+    const asked = distinctTerms(terms.ofQuery(query))
+    const ranked = rank(asked).slice(0, looked)
     const best = ranked[0]?.score ?? 1
     const hits = ranked
       .flatMap(({ place, score }) => {
         const one = indexed[place]
         if (!one) return []
-        const phrased = nearestPhrasing(asked, one, telling)
+        const near = nearest(asked, one.phrasings, telling)
         const covered = share(asked, one.all, telling)
-        return [{ one, phrased, covered, score: score / best + phrased + covered }]
+        return [{ one, near, bm25: score, score: score / best + near.close + covered }]
       })
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostFound)
+    const closest = Math.max(0, ...hits.map(hit => hit.near.close))
     const ofTheQuestion = {
+      elsewhere: nearest(asked, elsewhere, telling).close,
       strange: 1 - share(asked, rarity, telling),
-      alone: asked.length === 1 ? 1 : 0,
-      matter: asked.some(one => terms.isMatter(one.term)) ? 1 : 0,
     }
-    return hits.map(({ one, phrased, covered, score }, i): Found => {
-      const named = share(asked, one.named, telling)
-      const ahead = (score - (hits[i + 1]?.score ?? 0)) / score
-      const signs = { covered, named, phrased, ahead, ...ofTheQuestion }
+    return hits.map(({ one, near, bm25 }): Found => {
+      const signs: Signs = {
+        twice: near.shared > 1 ? 1 : 0,
+        mass: Math.min(1, weigh(asked, telling, one.named) / muchMass),
+        agreed: (near.close === closest ? 0.5 : 0) + (bm25 === best ? 0.5 : 0),
+        ...ofTheQuestion,
+      }
       return { entry: one.entry, signs, confidence: confidenceOf(signs) }
     })
   }
-}
-
-const distinct = (terms: readonly Term[]): Term[] =>
-  terms.filter((one, i) => terms.findIndex(other => other.term === one.term) === i)
-
-const counts = (one: Term): number => (one.guessed ? guessedCounts : 1)
-
-/** What the terms tell together, as far as `has` holds them. */
-const weigh = (asked: readonly Term[], telling: Telling, has?: Has): number =>
-  asked.reduce((sum, one) => {
-    if (has && !has.has(one.term)) return sum
-    return sum + telling(one.term) * (has ? counts(one) : 1)
-  }, 0)
-
-/** Which share of the question, by weight, is among `has`. */
-const share = (asked: readonly Term[], has: Has, telling: Telling): number =>
-  asked.length === 0 ? 0 : weigh(asked, telling, has) / weigh(asked, telling)
-
-/** Dice's coefficient, weighed by how much each term tells, between the question and the nearest of the entry's phrasings. */
-function nearestPhrasing(asked: readonly Term[], { phrasings }: Indexed, telling: Telling): number {
-  const whole = weigh(asked, telling)
-  let nearest = 0
-  for (const phrasing of phrasings) {
-    let size = 0
-    for (const term of phrasing) size += telling(term)
-    if (size > 0) nearest = Math.max(nearest, (2 * weigh(asked, telling, phrasing)) / (whole + size))
-  }
-  return nearest
 }

@@ -10,8 +10,6 @@ export type Terms = {
   ofText(text: string): string[]
   /** The terms of what a person has typed: mistyped words are taken for the nearest known one. */
   ofQuery(text: string): Term[]
-  /** Whether a term names what the answers are about. */
-  isMatter(term: string): boolean
 }
 
 /** Lower case, without accents and apostrophes, so that what is typed in a hurry meets what is written with care. */
@@ -57,9 +55,7 @@ export function openTerms(vocabulary: Vocabulary, texts: readonly string[]): Ter
     const near = closest(word, spelt)
     return distance(word, near) <= (word.length >= 8 ? 2 : 1) ? near : ''
   })
-  const matter = new Set(vocabulary.matter.split(' ').map(termOf))
   return {
-    isMatter: term => matter.has(term),
     ofText: text => plainWords(text).flatMap(withParts),
     ofQuery: text =>
       plainWords(text).flatMap((word): Term[] => {

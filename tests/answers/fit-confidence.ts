@@ -1,15 +1,16 @@
-// Fits the weights of the search's confidence on our own questions and prints them: logistic regression by gradient descent.
+// Fits the weights of the search's confidence on our own fresh questions and prints them: logistic regression by gradient descent.
 import type { Signs } from '../../src/answers/confidence.ts'
 import { openShippedSearch, questionsOf } from './questions.ts'
 
 type Example = { readonly x: readonly number[]; readonly right: number }
-const signs: readonly (keyof Signs)[] = ['covered', 'named', 'phrased', 'ahead', 'strange', 'alone', 'matter']
+const signs: readonly (keyof Signs)[] = ['mass', 'twice', 'agreed', 'strange', 'elsewhere']
 /** Pulls weights towards zero, so that a few odd questions do not decide. */
 const ridge = 0.001
 const rounds = 20_000
 
 const search = await openShippedSearch()
-const examples = (questionsOf('own-questions.yaml') ?? []).flatMap(({ ask, language, right }): Example[] => {
+const fresh = (questionsOf('own-questions.yaml') ?? []).filter(one => one.fresh || one.right.length === 0)
+const examples = fresh.flatMap(({ ask, language, right }): Example[] => {
   const [first] = search.find(ask, language)
   if (!first) return []
   return [{ x: [1, ...signs.map(sign => first.signs[sign])], right: right.includes(first.entry.id) ? 1 : 0 }]

@@ -9,7 +9,13 @@ import { answersIn, loadAnswers } from '../../src/bin/load-answers.ts'
 import { shippedRules } from '../../src/bin/shipped-rules.ts'
 
 /** A question in somebody's words; `right` lists every entry that answers it, and is empty if none does. */
-export type AskedQuestion = { readonly ask: string; readonly language: Language; readonly right: readonly EntryId[] }
+export type AskedQuestion = {
+  readonly ask: string
+  readonly language: Language
+  readonly right: readonly EntryId[]
+  /** Written after the entries' keywords, and so not among them: only these can tell how sure the search may be. */
+  readonly fresh?: boolean
+}
 
 /** The questions of a file beside this one; undefined if it is not there. */
 export function questionsOf(name: string): AskedQuestion[] | undefined {

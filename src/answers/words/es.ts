@@ -70,8 +70,21 @@ export const spanish: Vocabulary = {
     'reclamar reclamacion queja quejarme',
     'denunciar denuncia informar reportar avisar',
   ],
-  matter:
-    'celda falsa autentica funda reenvuelta cargar cargador desechar vendedor reembolso soldadura vapeador 18650 21700 20700 26650 14500 mah volt ampere resistencia capacidad descargada dotcode datecode etiqueta veredicto canttell nothingfound litio protegida comprobacion bot hinchada fuga abolladura oxido valvula calibre hugecapacity emptyvolt',
+  elsewhere: [
+    'que linterna compro, la mas potente, lumenes, alcance, frontal para correr',
+    'tira led, soldar, soldador, estano, resistencia para led, esquema, enchufe, interruptor, cable',
+    'maquina de soldar por puntos, cinta de niquel, que bms, controlador de motor, autonomia, patinete velocidad',
+    'paneles solares, regulador solar, inversor, nevera, bateria de coche, plomo, moto, coche electrico',
+    'alcalinas, nimh, pila de boton, reloj, mando a distancia, efecto memoria',
+    'bateria del movil, telefono, tableta, portatil no enciende, cable usb, adaptador',
+    'liquido, nicotina, sabor, resistencia del vaper, quemado, algodon',
+    'dron, coche rc, taladro, sierra, impresora 3d, filamento, aceite, motor',
+    'como se fabrican las baterias, quien invento la bateria, deberes, hidrogeno, acciones',
+    'reglas del servidor, conseguir rol, cambiar apodo, silenciar, invitar al bot, bot desconectado',
+    'buenos dias, hola a todos, gracias, buenas noches, tiempo, lluvia manana, futbol, pelicula, musica, receta, pizza, perro, gato, politica',
+    'cuanto tarda el envio, numero de seguimiento, aduana, cupon, vendo, busco de segunda mano, sorteo',
+    'detector de humo pita, timbre, camara, ventilador, condensador, rele',
+  ],
   together: [
     [/\bno lo se\b|\bno se sabe\b|\bno sabria decir\b/g, ' canttell '],
     [/\bnada encontrado\b|\bno se encontro nada\b/g, ' nothingfound '],

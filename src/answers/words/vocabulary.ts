@@ -5,8 +5,8 @@ export type Vocabulary = {
   readonly small: string
   /** Words that mean the same here, one group a line; the first stands for the rest. */
   readonly same: readonly string[]
-  /** What the answers are about, as the first words of the groups above or plain words: a question that names none may be about anything. */
-  readonly matter: string
+  /** What people also ask in such places and no entry is about: a question that lies near these is not ours. */
+  readonly elsewhere: readonly string[]
   /** Words that mean something only together, and the one word they are taken for. */
   readonly together: readonly (readonly [RegExp, string])[]
   /** Whether words are put together out of others without a space. */
