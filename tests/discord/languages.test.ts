@@ -7,6 +7,7 @@ import { altDe } from '../../src/discord/words/alt-de.ts'
 import { altEn } from '../../src/discord/words/alt-en.ts'
 import { altEs } from '../../src/discord/words/alt-es.ts'
 import { german } from '../../src/discord/words/de/german.ts'
+import { answerProblems } from '../../src/discord/words/en/answer-problems.ts'
 import { english } from '../../src/discord/words/en/english.ts'
 import { pictureInput } from '../../src/discord/words/en/picture-input.ts'
 import { trendInput } from '../../src/discord/words/en/trend-input.ts'
@@ -19,7 +20,7 @@ const catalogues: readonly (readonly [string, Words, Words])[] = [
 ]
 
 /** Sentences of the command line, which stays English: whoever runs the bot reads them, never a member. */
-const operators = Object.keys({ ...trendInput, ...pictureInput })
+const operators = [...Object.keys(pictureInput), ...Object.keys(trendInput), ...Object.keys(answerProblems)]
 
 type Element = ReturnType<IntlMessageFormat['getAst']>[number]
 const kinds = ['literal', 'argument', 'number', 'date', 'time', 'select', 'plural', 'pound', 'tag'] as const
