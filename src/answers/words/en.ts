@@ -92,7 +92,7 @@ export const english: Vocabulary = {
     'firmware update, flash firmware, software, driver, windows, app crashes, bluetooth, wifi',
     'server rules, get a role, change nickname, mute notifications, ban a spammer, report a member, voice chat, invite the bot, bot offline, commands do not work, who made this bot, add the bot to my server',
     'good morning, hello everyone, thanks, happy birthday, good night, how are you, see you tomorrow, lol',
-    'weather, football game, movie, music, recipe, pizza, dinner, holiday plans, pets, dog, cat, homework, translate, news, politics, crypto',
+    'weather, football game, movie, music, recipe, pizza, dinner, holiday plans, pets, dog, cat, homework, translate, news, politics, stock market',
     'how long does shipping take, tracking number, customs duty, exchange rate, discount code, coupon, free shipping',
     'selling my old stuff, looking for a used camera, anyone interested, trade, giveaway, raffle, group buy',
     'wire gauge, cable for 20 amps, connector, plug, switch, relay, fuse size, capacitor, transformer, power supply for a pc, fan noise',
