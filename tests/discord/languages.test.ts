@@ -20,7 +20,7 @@ const catalogues: readonly (readonly [string, Words, Words])[] = [
 ]
 
 /** Sentences of the command line, which stays English: whoever runs the bot reads them, never a member. */
-const operators = [...Object.keys(pictureInput), ...Object.keys(trendInput), ...Object.keys(answerProblems)]
+const operators = Object.keys({ ...trendInput, ...pictureInput, ...answerProblems })
 
 type Element = ReturnType<IntlMessageFormat['getAst']>[number]
 const kinds = ['literal', 'argument', 'number', 'date', 'time', 'select', 'plural', 'pound', 'tag'] as const
