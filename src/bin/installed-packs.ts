@@ -16,6 +16,7 @@ const readers = [
     name => `../engine/pack/${name}`,
   ),
   './load-packs.ts',
+  './load-words.ts',
   './read-yaml.ts',
 ].map(path => fileURLToPath(new URL(path, import.meta.url)))
 

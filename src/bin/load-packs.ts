@@ -3,13 +3,13 @@
 // A pack is a folder: pack.yaml, parts/*.yaml with more sources, questions, rules and families, and cases/*.yaml.
 import { createHash } from 'node:crypto'
 import { readdir } from 'node:fs/promises'
-import { basename, join } from 'node:path'
-import type { Pack, PackWords } from '../engine/pack/pack.ts'
+import { join } from 'node:path'
+import type { Pack } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
-import { readWords } from '../engine/pack/read-words.ts'
 import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
-import { readYaml, type YamlFile } from './read-yaml.ts'
+import { loadWords } from './load-words.ts'
+import { readYaml, type YamlFile, yamlFiles } from './read-yaml.ts'
 
 export type FileProblem = { readonly file: string; readonly problem: PackProblem }
 export type WrittenCase = { readonly file: string; readonly index: number; readonly case: RawCase }
@@ -64,15 +64,6 @@ async function readFiles(folder: string): Promise<YamlFile[]> {
   return Promise.all([join(folder, 'pack.yaml'), ...parts].map(readYaml))
 }
 
-/** The YAML files of a folder by name; none if there is no such folder. */
-async function yamlFiles(folder: string): Promise<string[]> {
-  const names = await readdir(folder).catch(() => [])
-  return names
-    .filter(name => name.endsWith('.yaml'))
-    .sort()
-    .map(name => join(folder, name))
-}
-
 type Part = { sources?: object; questions?: unknown[]; rules?: unknown[]; families?: unknown[] }
 
 /** One pack out of its files: lists follow each other, sources stand together. */
@@ -107,25 +98,6 @@ function digestOf(files: readonly YamlFile[]): string {
   const all = createHash('sha256')
   for (const { digest } of files) all.update(digest)
   return `sha256:${all.digest('hex')}`
-}
-
-/** The pack's words in other languages, each in a file named for its language; a file with a problem is left out. */
-async function loadWords(
-  folder: string,
-  pack: Pack,
-): Promise<{ words: Record<string, PackWords>; problems: FileProblem[] }> {
-  const words: Record<string, PackWords> = {}
-  const problems: FileProblem[] = []
-  for (const file of await yamlFiles(folder)) {
-    const language = basename(file, '.yaml')
-    const { data, problems: found } = await readYaml(file)
-    const read = found.length > 0 ? { ok: false as const, problems: found } : readWords(data, pack)
-    if (!/^[a-z]{2,3}$/.test(language) || language === pack.language)
-      problems.push({ file, problem: { code: 'not-a-language', at: '(file name)', name: language } })
-    else if (read.ok) words[language] = read.words
-    else problems.push(...read.problems.map(problem => ({ file, problem })))
-  }
-  return { words, problems }
 }
 
 async function loadCases(folder: string): Promise<{ cases: WrittenCase[]; problems: FileProblem[] }> {

@@ -1,6 +1,7 @@
 // Reads YAML from a file or a text; what is wrong becomes a problem with its line.
 import { createHash } from 'node:crypto'
-import { readFile, stat } from 'node:fs/promises'
+import { readdir, readFile, stat } from 'node:fs/promises'
+import { join } from 'node:path'
 import { parseDocument } from 'yaml'
 import type { PackProblem } from '../engine/pack/problems.ts'
 
@@ -35,4 +36,13 @@ export function parseYaml(text: string): { data: unknown; problems: PackProblem[
   } catch (error) {
     return { data: undefined, problems: [{ code: 'yaml', at: '(file)', says: (error as Error).message }] }
   }
+}
+
+/** The YAML files of a folder by name; none if there is no such folder. */
+export async function yamlFiles(folder: string): Promise<string[]> {
+  const names = await readdir(folder).catch(() => [])
+  return names
+    .filter(name => name.endsWith('.yaml'))
+    .sort()
+    .map(name => join(folder, name))
 }

@@ -69,3 +69,13 @@ rules: [{ id: glowing, kind: hazard, act: get-away, when: { glow: y }, says: It 
   await writeFile(join(own, 'words', 'de.yaml'), 'rules: { glowing: Sie leuchtet. }\n')
   expect((await told())?.rules['glowing']).toBe('Sie leuchtet.')
 })
+
+test('a long language may be a folder of files, none of which says what another has said', async () => {
+  await mkdir(join(folder, 'any-cell', 'words', 'fr'))
+  await words('fr/1.yaml', 'rules: { torn-wrap: La gaine est déchirée. }\n')
+  await words('fr/2.yaml', 'rules: { torn-ring: L’anneau est déchiré. }\n')
+  expect(Object.keys((await load())?.words['fr']?.rules ?? {})).toEqual(['torn-wrap', 'torn-ring'])
+  await words('fr/3.yaml', 'rules: { torn-ring: Encore. }\n')
+  const { problems } = await loadPacks(folder)
+  expect(problems.map(({ problem }) => sayProblem(sayIn('en'), problem)).join()).toMatch(/“torn-ring” stands twice/)
+})

@@ -30,6 +30,23 @@ export function readWords(raw: unknown, pack: Pack): WordsReading {
   return { ok: true, words: { questions: Object.fromEntries(read), rules, families } }
 }
 
+/** Two files of one language together; a text that both have is a problem. */
+export function joinWords(before: PackWords | undefined, words: PackWords): WordsReading {
+  if (!before) return { ok: true, words }
+  const problems: PackProblem[] = []
+  const join = <T>(key: 'questions' | 'rules' | 'families', what: string, one: T, other: T): T => {
+    for (const name of Object.keys(other as object))
+      if (name in (one as object)) problems.push({ code: 'duplicate', at: key, what, name })
+    return { ...one, ...other }
+  }
+  const joined = {
+    questions: join('questions', 'question', before.questions, words.questions),
+    rules: join('rules', 'rule', before.rules, words.rules),
+    families: join('families', 'family', before.families, words.families),
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, words: joined }
+}
+
 function readQuestionWords(raw: RawPackWords['questions'][string]): PackWords['questions'][string] {
   const options = Object.entries(raw.options ?? {}).map(([id, told]) => {
     if (typeof told === 'string') return [id, { label: told }]
