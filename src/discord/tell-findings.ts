@@ -37,7 +37,7 @@ export async function tellFindings(desk: QuietDesk): Promise<void> {
       )
       if (posting === 'posted') await desk.trends.findings.save(told)
       else {
-        desk.log.warn({ server, posting }, 'the reports channel cannot be posted to; /setup names another')
+        desk.log.warn({ server, posting }, 'the reports channel cannot be posted to')
         break
       }
     }

@@ -4,18 +4,13 @@ import type { Answers } from '../../engine/answers.ts'
 import { refuse, replyPrivately } from '../answer.ts'
 import { beginCheck } from '../begin-check.ts'
 import type { Desk } from '../desk.ts'
-import { type CarriedFacts, decodeFacts, encodeFacts } from '../facts/facts-codec.ts'
+import { decodeStartWithFacts } from '../facts/facts-codec.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { ClickHandler } from './manifest.ts'
 
-const mark = 'cf1.'
-
-export const startWithFacts = (facts: CarriedFacts): string => mark + encodeFacts(facts)
-
 export const factsClick: ClickHandler = (desk, interaction) => {
-  const { customId } = interaction
-  const known = customId.startsWith(mark) ? decodeFacts(customId.slice(mark.length)) : undefined
+  const known = decodeStartWithFacts(interaction.customId)
   return known && interaction.isMessageComponent() ? begin(desk, interaction, known) : undefined
 }
 

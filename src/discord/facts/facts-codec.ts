@@ -46,3 +46,12 @@ export function decodeFacts(text: string): Answers | undefined {
   }
   return facts
 }
+
+const mark = 'cf1.'
+
+/** The custom id of a button that starts a check with these facts. */
+export const startWithFacts = (facts: CarriedFacts): string => mark + encodeFacts(facts)
+
+/** The facts such a button carries; undefined for any other id. */
+export const decodeStartWithFacts = (id: string): Answers | undefined =>
+  id.startsWith(mark) ? decodeFacts(id.slice(mark.length)) : undefined
