@@ -7,7 +7,7 @@ import type { Logger } from 'pino'
 import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
 import type { PictureMemory } from '../discord/drawn/open-pictures.ts'
 import { openLanes } from '../discord/lanes.ts'
-import type { Post } from '../discord/post.ts'
+import type { Posts } from '../discord/post.ts'
 import { openPrograms } from '../engine/programs.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { KeptValues } from '../stores/kept-values.ts'
@@ -27,7 +27,7 @@ export type OpenedDesk = { readonly desk: Desk; readonly job: Omit<Job, 'desk'>;
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openDesk(config: Config, log: Logger, post: Post): Promise<OpenedDesk> {
+export async function openDesk(config: Config, log: Logger, posts: Posts): Promise<OpenedDesk> {
   const now = Date.now
   const db = await openDatabase(config)
   const checks = rememberChecks(openCheckStore(db))
@@ -61,7 +61,7 @@ export async function openDesk(config: Config, log: Logger, post: Post): Promise
     drafts,
     logs,
     trends: trends.desk,
-    post,
+    posts,
     now,
     newId,
     log,

@@ -25,9 +25,9 @@ export async function run(): Promise<void> {
     const connection = practice?.connection ?? { token: config.token ?? '', ...(config.api && { api: config.api }) }
     // The rooms behind the desk are loaded while Discord answers.
     const opening = Promise.withResolvers<OpenedDesk>()
-    const bot = await openBot(async post => {
+    const bot = await openBot(async posts => {
       import('./open-desk.ts')
-        .then(({ openDesk }) => openDesk(practice?.config ?? config, log, post))
+        .then(({ openDesk }) => openDesk(practice?.config ?? config, log, posts))
         .then(opening.resolve, opening.reject)
       return (await opening.promise).desk
     }, connection)

@@ -15,7 +15,11 @@ export type Clicked = MessageComponentInteraction | ModalSubmitInteraction
 export type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInteraction | Clicked
 
 const files = (shown: ShownMessage) =>
-  shown.pictures.map(({ name, png, alt }) => ({ name, attachment: Buffer.from(png), description: alt.slice(0, 1024) }))
+  shown.pictures.map(({ name, bytes, alt }) => ({
+    name,
+    attachment: Buffer.from(bytes),
+    description: alt.slice(0, 1024),
+  }))
 
 /** A new message that only the person sees. */
 export async function replyPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {

@@ -1,7 +1,7 @@
 // The bot's connection to Discord: logs in, registers the commands, routes what comes in, and shuts down in order.
 import { Client, Events, GatewayIntentBits } from 'discord.js'
 import type { Desk } from './desk.ts'
-import { type Post, postOver } from './post.ts'
+import { type Posts, postsOver } from './post.ts'
 
 export type Bot = {
   /** Resolves once the commands are registered. */
@@ -16,7 +16,7 @@ export type Bot = {
  * the desk cannot be opened.
  */
 export async function openBot(
-  openDesk: (post: Post) => Promise<Desk>,
+  openDesk: (posts: Posts) => Promise<Desk>,
   options: { readonly token: string; readonly api?: string },
 ): Promise<Bot> {
   const running = new Set<Promise<void>>()
@@ -31,7 +31,7 @@ export async function openBot(
   const login = client.login(options.token)
   // The handlers are loaded while Discord answers; what comes in meanwhile waits for them and for the desk.
   const loading = Promise.all([
-    openDesk(postOver(client.rest)),
+    openDesk(postsOver(client.rest)),
     import('./router.ts'),
     import('./commands/manifest.ts'),
     import('./commands/in-every-language.ts'),

@@ -11,12 +11,12 @@ import type { SettingsStore } from '../server/settings-store.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Lanes } from './lanes.ts'
 import type { LogReader } from './log-reader.ts'
-import type { Post } from './post.ts'
+import type { Posts } from './post.ts'
 import type { TrendsDesk } from './trends-desk.ts'
 import type { Say } from './words/say.ts'
 
 /** A picture for a message, with the words for those who cannot see it. */
-export type ShownPicture = { readonly name: string; readonly png: Uint8Array; readonly alt: string }
+export type ShownPicture = { readonly name: string; readonly bytes: Uint8Array; readonly alt: string }
 
 export type Pictures = {
   /** Where to look and what each option looks like; undefined where there is nothing to draw. */
@@ -44,8 +44,8 @@ export type Desk = {
   readonly pictures: Pictures
   readonly drafts: Drafts
   readonly logs: LogReader
-  /** Posts where a channel sees it; rejects with trouble while no connection is there. */
-  readonly post: Post
+  /** What channels see. */
+  readonly posts: Posts
   readonly trends: TrendsDesk
   readonly lanes: Lanes
   /** Milliseconds since 1970. */

@@ -13,7 +13,7 @@ import { openTrendNames } from './words/trend-names.ts'
 const mostAtOnce = 5
 
 /** The part of the desk that works without anybody asking. */
-export type QuietDesk = Pick<Desk, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'post' | 'log'>
+export type QuietDesk = Pick<Desk, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'>
 
 /** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
 export async function tellFindings(desk: QuietDesk): Promise<void> {
@@ -30,14 +30,14 @@ export async function tellFindings(desk: QuietDesk): Promise<void> {
       const told = decide(finding, { is: 'told' }, desk.now())
       if (!told) continue
       // The revision is part of the nonce: told again a week later is another message.
-      const posting = await desk.post(
+      const posting = await desk.posts.post(
         reportsChannel,
         showFinding(say, names, told),
         `${finding.id}.${finding.revision}`,
       )
-      if (posting === 'posted') await desk.trends.findings.save(told)
+      if (posting.is === 'posted') await desk.trends.findings.save(told)
       else {
-        desk.log.warn({ server, posting }, 'the reports channel cannot be posted to')
+        desk.log.warn({ server, posting: posting.is }, 'the reports channel cannot be posted to')
         break
       }
     }
@@ -49,10 +49,10 @@ export async function postWarning(desk: QuietDesk, finding: Finding): Promise<bo
   if (finding.warning?.posted !== false) return true
   const { language } = await desk.servers.load(finding.server)
   const { channel, text } = finding.warning
-  const posting = await desk.post(channel, showWarning(sayIn(language ?? undefined), text), `w${finding.id}`)
-  const next = decide(finding, { is: posting === 'posted' ? 'warning-posted' : 'warning-failed' }, desk.now())
+  const posting = await desk.posts.post(channel, showWarning(sayIn(language ?? undefined), text), `w${finding.id}`)
+  const next = decide(finding, { is: posting.is === 'posted' ? 'warning-posted' : 'warning-failed' }, desk.now())
   if (next) await desk.trends.findings.save(next)
-  return posting === 'posted'
+  return posting.is === 'posted'
 }
 
 async function latestRelease(desk: QuietDesk, server: string): Promise<Release | undefined> {

@@ -128,7 +128,7 @@ async function measureClicks(data: string): Promise<Record<Kind, number[]>> {
     const standIn = await room()
     const folder = join(data, kind)
     await mkdir(folder, { recursive: true })
-    if (kind === 'uploading') await writeFile(join(folder, pictureFile), (await middlePicture()).png)
+    if (kind === 'uploading') await writeFile(join(folder, pictureFile), (await middlePicture()).bytes)
     const bot = await open(kind, standIn, folder)
     const lanes = await openLanes(standIn)
     if (kind === 'drawn') await seeAll(standIn, lanes)
@@ -172,7 +172,7 @@ export async function benchClicks(): Promise<Line[]> {
   }
   const { first, starts } = await measureStarts(data)
   await rm(data, { recursive: true, force: true })
-  const size = `${((await middlePicture()).png.length / 1000).toFixed(0)} kB`
+  const size = `${((await middlePicture()).bytes.length / 1000).toFixed(0)} kB`
   const names = { bare: 'bare discord.js bot', uploading: `bare discord.js bot that uploads ${size}` }
   const line = (what: string, kind: Kind, than: keyof typeof names, q: number, atMost?: number): Line => {
     const [one, other] = [quantile(times[kind], q), quantile(times[than], q)]

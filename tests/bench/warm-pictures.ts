@@ -22,7 +22,7 @@ async function open() {
 /** The shipped question's picture of middling size. */
 export async function middlePicture(): Promise<ShownPicture> {
   const shown = (await (await open()).all()).filter(one => one !== undefined)
-  shown.sort((a, b) => a.png.length - b.png.length)
+  shown.sort((a, b) => a.bytes.length - b.bytes.length)
   const middle = shown[Math.floor(shown.length / 2)]
   if (!middle) throw new Error('no shipped question has a picture')
   return middle

@@ -11,6 +11,7 @@ import { openPrograms } from '../../src/engine/programs.ts'
 import { unsettled } from '../../src/server/settings.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
+import { noPosts } from '../flows/no-posts.ts'
 import type { Kind } from '../stores/databases.ts'
 
 export type TestJob = {
@@ -42,7 +43,7 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       programs: openPrograms(packs),
       now: () => now,
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
-      post: async () => 'posted' as const,
+      posts: noPosts,
       log: logger,
     }
     return { desk, keys: trends.keys, leases: trends.leases, holder: `holder-${++holders}` }

@@ -10,6 +10,7 @@ import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
 import { encodeClick } from '../../src/discord/id-codec.ts'
 import { openLog } from '../../src/discord/log.ts'
 import { route } from '../../src/discord/router.ts'
+import { noPosts } from '../flows/no-posts.ts'
 
 const user = { id: '900000000000000401', username: 'wren', discriminator: '0', avatar: null, global_name: 'Wren' }
 const token = 'aW50ZXJhY3Rpb246c2VjcmV0OnNlY3JldA'
@@ -37,7 +38,7 @@ beforeAll(async () => {
   data = await mkdtemp(join(tmpdir(), 'cellwary-rest-'))
   const read = readConfig({ CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
-  opened = await openDesk(read.config, openLog('debug', { write: line => void log.push(line) }), async () => 'posted')
+  opened = await openDesk(read.config, openLog('debug', { write: line => void log.push(line) }), noPosts)
   client = new Client({ intents: [], rest: { retries: 1 } })
 })
 afterEach(() => {

@@ -15,6 +15,7 @@ import { cantTell, option, reading } from '../../src/engine/answers.ts'
 import { unsettled } from '../../src/server/settings.ts'
 import { readRelease } from '../../src/trends/release/freeze-week.ts'
 import { toCsv } from '../../src/trends/release/to-csv.ts'
+import { noPosts } from '../flows/no-posts.ts'
 
 const checks = 10_000
 const server = '700000000000000001'
@@ -31,7 +32,7 @@ beforeAll(async () => {
   data = await mkdtemp(join(tmpdir(), 'cellwary-traces-'))
   const read = readConfig({ CELLWARY_DATA: data, CELLWARY_PICTURES: 'off' })
   if (!read.ok) throw new Error(read.sentences.join())
-  opened = await openDesk(read.config, openLog('trace', { write: line => void log.push(line) }), async () => 'posted')
+  opened = await openDesk(read.config, openLog('trace', { write: line => void log.push(line) }), noPosts)
 })
 afterAll(async () => {
   await opened?.close()

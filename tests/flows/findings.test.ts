@@ -6,6 +6,7 @@ import { seedPractice } from '../../src/bin/seed-practice.ts'
 import { lookForWork } from '../../src/bin/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postButton, press } from './hands.ts'
+import { noPosts } from './no-posts.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
@@ -87,7 +88,10 @@ test('a warning that cannot be posted is told of, and the finding can be decided
   const fresh = await openRoom(
     desk => ({
       ...desk,
-      post: (channel, ...rest) => (channel === everybody ? Promise.resolve('gone') : desk.post(channel, ...rest)),
+      posts: {
+        ...desk.posts,
+        post: async (channel, ...rest) => (channel === everybody ? { is: 'gone' } : desk.posts.post(channel, ...rest)),
+      },
     }),
     englishServer,
   )
@@ -104,7 +108,7 @@ test('a warning that cannot be posted is told of, and the finding can be decided
 })
 
 test('a reports channel that is gone keeps what was found until there is another', async () => {
-  const fresh = await openRoom(desk => ({ ...desk, post: async () => 'gone' }), englishServer)
+  const fresh = await openRoom(desk => ({ ...desk, posts: noPosts }), englishServer)
   await seedPractice(fresh.desk)
   await lookForWork({ ...fresh.job, desk: fresh.desk })
   expect((await fresh.desk.trends.findings.untold(demoServer.server.id, '2020-W01')).length).toBeGreaterThan(0)

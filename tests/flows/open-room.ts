@@ -48,8 +48,8 @@ export async function openRoom(
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
     let opened: OpenedDesk | undefined
     let desk: Desk | undefined
-    const bot = await openBot(async post => {
-      opened = await openDesk(config, logger, post)
+    const bot = await openBot(async posts => {
+      opened = await openDesk(config, logger, posts)
       desk = change(opened.desk)
       return desk
     }, connection)

@@ -45,7 +45,7 @@ export function openPictures(memory: PictureMemory): Pictures {
 
   async function ofDrawing(name: string, drawing: Drawing, say: Say): Promise<ShownPicture> {
     const alt = joinAlt(describe(drawing), (code, values) => sayAltFact(say, code, values))
-    return { name, png: await pngOf(drawing), alt }
+    return { name, bytes: await pngOf(drawing), alt }
   }
 
   return {

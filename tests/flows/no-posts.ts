@@ -1,0 +1,8 @@
+// Channels of a test that needs none: there is nowhere to post.
+import type { Posts } from '../../src/discord/post.ts'
+
+export const noPosts: Posts = {
+  post: async () => ({ is: 'gone' }),
+  redraw: async () => 'gone',
+  remove: async () => 'gone',
+}
