@@ -97,9 +97,9 @@ function openPictures(kept: PictureMemory, log: Logger): Pictures {
     return undefined
   }
   return {
-    async forQuestion(program, question, say) {
+    async forQuestion(question, say) {
       if (!question.picture) return undefined
-      return (await opened()).forQuestion(program, question, say).catch(without(question.id))
+      return (await opened()).forQuestion(question, say).catch(without(question.id))
     },
     forVerdict: async (program, judgement, answers, say) =>
       (await (await opened()).forVerdict(program, judgement, answers, say).catch(without('verdict'))) ?? [],

@@ -14,8 +14,7 @@ async function open() {
   const { program } = compiled
   const pictures = openPictures(new Keyv())
   const say = sayIn('en')
-  const all = () =>
-    Promise.all([...program.questions.values()].map(question => pictures.forQuestion(program, question, say)))
+  const all = () => Promise.all([...program.questions.values()].map(question => pictures.forQuestion(question, say)))
   return { all }
 }
 

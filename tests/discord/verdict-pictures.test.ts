@@ -16,6 +16,9 @@ import { sayIn } from '../../src/discord/words/say.ts'
 import { type Answers, option, reading } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-curve.ts'
+import { pictureKey } from '../../src/pictures/png.ts'
+import { CURVE } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
 
 const say = sayIn('en')
@@ -107,6 +110,43 @@ describe('the family', () => {
     const [family] = packs.flatMap(pack => pack.families)
     expect(drawFamily(say, { ...family!, show: {} })).toBeUndefined()
     expect(drawFamily(say, { ...family!, show: { legs: 99 } })).toBeUndefined()
+  })
+})
+
+describe('what is kept of pictures', () => {
+  async function keptOf(show: (shown: ReturnType<typeof openPictures>, program: Program) => Promise<unknown>) {
+    const kept = new Map<string, unknown>()
+    const memory = {
+      get: async (key: string) => kept.get(key),
+      set: async (key: string, png: unknown) => kept.set(key, png),
+    }
+    const [program, shown] = [programOf('brindlewick-heron'), openPictures(memory)]
+    await show(shown, program)
+    return { program, keys: [...kept.keys()] }
+  }
+  const answers = { legs: option('three'), 'lettering-place': option('wrap') }
+
+  test('a verdict card leaves nothing behind, the picture of its family stays', async () => {
+    const { program, keys } = await keptOf((shown, program) =>
+      shown.forVerdict(program, judge(program, answers), answers, say),
+    )
+    expect(keys).toEqual([pictureKey(drawFamily(say, program.family!)!)])
+  })
+
+  test('a chart of somebody’s log leaves nothing behind', async () => {
+    const points = [4.1, 3.6, 2.8].map((voltage, i) => ({ capacity: i * 900, voltage }))
+    const chart = drawDischargeCurve({ ...CURVE, points })
+    const { keys } = await keptOf(async shown => expect(await shown.ofDrawing('log.png', chart, say)).toBeDefined())
+    expect(keys).toEqual([])
+  })
+
+  test('the picture of a question stays, and is not rendered again', async () => {
+    const { keys } = await keptOf(async (shown, program) => {
+      const legs = program.questions.get('legs')!
+      const [first, again] = [await shown.forQuestion(legs, say), await shown.forQuestion(legs, say)]
+      expect(again!.bytes).toBe(first!.bytes)
+    })
+    expect(keys).toHaveLength(1)
   })
 })
 

@@ -1,4 +1,4 @@
-// The pictures of messages: drawn from a pack's parameters, rendered once, kept by digest, with alt texts in the reader's language.
+// The pictures of messages with their alt texts: those drawn from packs are rendered once and kept, those of a person's check are not.
 import type { Question } from '../../engine/pack/pack.ts'
 import { describe } from '../../pictures/alt/describe.ts'
 import { joinAlt } from '../../pictures/alt/join-alt.ts'
@@ -43,29 +43,33 @@ export function openPictures(memory: PictureMemory): Pictures {
     return png
   }
 
-  async function ofDrawing(name: string, drawing: Drawing, say: Say): Promise<ShownPicture> {
+  async function shown(name: string, drawing: Drawing, png: Promise<Uint8Array>, say: Say): Promise<ShownPicture> {
     const alt = joinAlt(describe(drawing), (code, values) => sayAltFact(say, code, values))
-    return { name, bytes: await pngOf(drawing), alt }
+    return { name, bytes: await png, alt }
   }
+  /** What is drawn from a pack is the same for everybody. */
+  const kept = (name: string, drawing: Drawing, say: Say) => shown(name, drawing, pngOf(drawing), say)
+  /** What is drawn from somebody's answers or log is nearly one of a kind: it is rendered each time and kept nowhere. */
+  const afresh = (name: string, drawing: Drawing, say: Say) => shown(name, drawing, toPng(drawing), say)
 
   return {
-    ofDrawing,
-    forBench: say => ofDrawing('safe-bench.png', drawMeasuring('safe-bench'), say),
-    async forQuestion(_program, question, say): Promise<ShownPicture | undefined> {
+    ofDrawing: afresh,
+    forBench: say => kept('safe-bench.png', drawMeasuring('safe-bench'), say),
+    async forQuestion(question, say): Promise<ShownPicture | undefined> {
       let drawing = drawn.get(question)
       if (drawing === undefined) {
         drawing = drawQuestion(question) ?? null
         drawn.set(question, drawing)
       }
-      return drawing ? ofDrawing(`${question.id}.png`, drawing, say) : undefined
+      return drawing ? kept(`${question.id}.png`, drawing, say) : undefined
     },
     async forVerdict(program, judgement, answers, say): Promise<ShownPicture[]> {
       const card = drawVerdict(say, program, judgement, answers)
       // Nobody is sent back to a dangerous cell to compare it.
       const family = judgement.verdict === 'danger' || !program.family ? undefined : drawFamily(say, program.family)
       return Promise.all([
-        ...(card ? [ofDrawing('verdict.png', card, say)] : []),
-        ...(family ? [ofDrawing('family.png', family, say)] : []),
+        ...(card ? [afresh('verdict.png', card, say)] : []),
+        ...(family ? [kept('family.png', family, say)] : []),
       ])
     },
   }

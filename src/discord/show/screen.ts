@@ -21,7 +21,7 @@ export async function showScreen(
   const above = note ? [text(note)] : []
   switch (screen.kind) {
     case 'question':
-      return showQuestion(say, program, screen, await pictures.forQuestion(program, screen.question, say), note)
+      return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
     case 'verdict':
       return showVerdict(
         say,
