@@ -66,9 +66,16 @@ const migrations: Record<string, Migration> = {
   },
 }
 
-/** Brings the database up to date, or throws what stopped it. */
-export async function migrate<T>(db: Kysely<T>): Promise<void> {
-  const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations } })
+/**
+ * Brings the database up to date, or throws what stopped it. `schema`: the one its tables stand in; without it kysely takes the
+ * migration tables of any other schema of the same database for its own.
+ */
+export async function migrate<T>(db: Kysely<T>, schema?: string): Promise<void> {
+  const migrator = new Migrator({
+    db,
+    provider: { getMigrations: async () => migrations },
+    ...(schema !== undefined && { migrationTableSchema: schema }),
+  })
   const { error } = await migrator.migrateToLatest()
   if (error) throw error
 }

@@ -1,5 +1,5 @@
 // Opens PostgreSQL for more than one host: the same tables and the same repository functions as on SQLite.
-import { Kysely, PostgresDialect } from 'kysely'
+import { Kysely, PostgresDialect, sql } from 'kysely'
 import pg from 'pg'
 import { migrate } from './migrations.ts'
 import type { Tables } from './tables.ts'
@@ -7,7 +7,8 @@ import type { Tables } from './tables.ts'
 /** Opens the database at `url` (postgres://…), up to date. */
 export async function openPostgres(url: string, schema?: string): Promise<Kysely<Tables>> {
   const db = openPostgresAsIs(url, schema)
-  await migrate(db)
+  const { rows } = await sql<{ here: string }>`select current_schema() as here`.execute(db)
+  await migrate(db, rows[0]?.here)
   return db
 }
 
