@@ -9,11 +9,14 @@ import type { PictureMemory } from '../discord/drawn/open-pictures.ts'
 import { openLanes } from '../discord/lanes.ts'
 import type { Posts } from '../discord/post.ts'
 import { openPrograms } from '../engine/programs.ts'
+import type { Traces } from '../server/traces.ts'
 import { openCheckStore } from '../stores/check-store.ts'
-import { KeptValues } from '../stores/kept-values.ts'
+import { draftsNamespace, KeptValues } from '../stores/kept-values.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
-import { rememberChecks } from '../stores/remembering-checks.ts'
+import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
+import { openTraces } from '../stores/traces.ts'
+import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { installedPacks } from './installed-packs.ts'
 import { openLogReader } from './log-reader/open-log-reader.ts'
@@ -49,7 +52,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db)
-  const drafts = openDrafts(new Keyv({ store: new KeptValues(db, 'drafts') }), newId)
+  const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const trends = openTrends(db, config.data, log)
   const desk: Desk = {
@@ -61,6 +64,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     drafts,
     logs,
     trends: trends.desk,
+    traces: tracesWith(openTraces(db), checks),
     posts,
     now,
     newId,
@@ -82,6 +86,22 @@ async function openDatabase({ database, data }: Config) {
   if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
   await mkdir(data, { recursive: true })
   return openSqlite(join(data, 'cellwary.db'))
+}
+
+/** What is deleted is let go of in memory, too; another process meets it at its next save. */
+function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {
+  return {
+    ...traces,
+    async forgetPerson(person) {
+      const forgotten = await traces.forgetPerson(person)
+      checks.letGo(check => check.holder === person)
+      return forgotten
+    },
+    async forgetServer(server) {
+      await traces.forgetServer(server)
+      checks.letGo(check => check.server === server)
+    },
+  }
 }
 
 /** The drawings are loaded when the first is asked for. */

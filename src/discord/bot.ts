@@ -1,6 +1,7 @@
 // The bot's connection to Discord: logs in, registers the commands, routes what comes in, and shuts down in order.
 import { Client, Events, GatewayIntentBits } from 'discord.js'
 import type { Desk } from './desk.ts'
+import { leaveServer } from './leave-server.ts'
 import { type Posts, postsOver } from './post.ts'
 
 export type Bot = {
@@ -37,10 +38,15 @@ export async function openBot(
     import('./commands/in-every-language.ts'),
   ])
   client.on(Events.Error, error => void loading.then(([desk]) => desk.log.error({ err: error }, 'client')))
-  client.on(Events.InteractionCreate, interaction => {
-    const work = loading.then(([desk, { route }]) => route(desk, interaction)).finally(() => running.delete(work))
+  const during = (task: Promise<void>) => {
+    const work = task.finally(() => running.delete(work))
     running.add(work)
-  })
+  }
+  client.on(Events.InteractionCreate, interaction =>
+    during(loading.then(([desk, { route }]) => route(desk, interaction))),
+  )
+  // Discord says `unavailable` of a server in an outage; discord.js makes another event of that, on which nothing is deleted.
+  client.on(Events.GuildDelete, ({ id }) => during(loading.then(([desk]) => leaveServer(desk, id))))
   const [, [desk, , manifest, { inEveryLanguage }]] = await Promise.all([login, loading, ready])
   client.on(Events.ShardResume, shard => desk.log.info({ shard }, 'resumed'))
   client.rest.on('invalidRequestWarning', data => desk.log.warn(data, 'many refused requests'))
@@ -50,6 +56,7 @@ export async function openBot(
     registered: Promise.resolve(registered).then(() => undefined),
     async close() {
       client.removeAllListeners(Events.InteractionCreate)
+      client.removeAllListeners(Events.GuildDelete)
       await Promise.allSettled([...running])
       await client.destroy()
     },

@@ -8,6 +8,7 @@ import type { Question } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
 import type { Drawing } from '../pictures/drawing.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
+import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Lanes } from './lanes.ts'
 import type { LogReader } from './log-reader.ts'
@@ -34,8 +35,8 @@ export type Pictures = {
 
 /** Small things a person goes on with in a later click: kept for a while, and forgotten by themselves. */
 export type Drafts = {
-  /** Keeps `value` (JSON) under a new key for `ms` milliseconds. */
-  keep(value: unknown, ms: number): Promise<string>
+  /** Keeps `value` (JSON) under a new key for `ms` milliseconds; `person` is whose it is, so that they can see and delete it. */
+  keep(value: { readonly person: string }, ms: number): Promise<string>
   /** What was kept; undefined once it is forgotten. The caller checks whose it is and what is in it. */
   find(key: string): Promise<unknown>
 }
@@ -50,6 +51,7 @@ export type Desk = {
   /** What channels see. */
   readonly posts: Posts
   readonly trends: TrendsDesk
+  readonly traces: Traces
   readonly lanes: Lanes
   /** Milliseconds since 1970. */
   now(): number

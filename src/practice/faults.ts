@@ -23,6 +23,8 @@ export interface Faults {
   dropSocket(closeCode?: number): void
   /** Gateway op 7. */
   askReconnect(): void
+  /** The server is out of reach, or back: GUILD_DELETE that says `unavailable`, GUILD_CREATE. */
+  outage(on: boolean): void
   /** Gateway op 9. */
   invalidateSession(resumable: boolean): void
   /** The next matching requests get this answer and change nothing. */
@@ -70,6 +72,7 @@ export function openFaults(gateway: () => Gateway): FaultBook {
     },
     dropSocket: (code = 4000) => gateway().drop(code),
     askReconnect: () => gateway().askReconnect(),
+    outage: on => gateway().outage(on),
     invalidateSession: resumable => gateway().invalidate(resumable),
     answerNext: answer => order(answer.match, answer.times, { kind: 'answer', answer }),
     delayNext: ({ match, ms, times }) => order(match, times, { kind: 'delay', ms }),

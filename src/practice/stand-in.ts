@@ -6,6 +6,7 @@ import { openClock } from './clock.ts'
 import { type Faults, openFaults } from './faults.ts'
 import { announce } from './gateway/announce.ts'
 import { type Gateway, openGateway } from './gateway/gateway.ts'
+import { INTENT } from './gateway/session.ts'
 import { type Exchange, openJournal } from './journal.ts'
 import { CannotDo } from './people/cannot.ts'
 import { type Person, personOf } from './people/person.ts'
@@ -48,6 +49,8 @@ export interface StandIn {
   /** The conversation between the bot and a person, by the channel's id. */
   directId(person: string): string
   readonly faults: Faults
+  /** Somebody removes the bot from the server, as an administrator can. */
+  removeBot(): void
   readonly journal: readonly Exchange[]
   readonly complaints: readonly Exchange[]
   /** How many connections of the bot are open. */
@@ -147,6 +150,8 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
       return message === undefined ? null : see(world, message)
     },
     directId: person => directChannel(world, personOf(room, person, patience).id).id,
+    // Source: Discord's documentation, "Guild Delete": without `unavailable`, the bot is on the server no longer.
+    removeBot: () => gateway.send('GUILD_DELETE', { id: scenario.server.id }, INTENT.guilds, scenario.server.id),
     connections: () => gateway.live(),
     connected: (count = 1) => until(() => gateway.live() >= count),
     ready: () => until(() => gateway.live() > 0 && world.commandsWritten),

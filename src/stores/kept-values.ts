@@ -6,6 +6,8 @@ import type { Tables } from './tables.ts'
 
 /** The separator Keyv itself puts between a namespace and a key. */
 const separator = ':'
+/** Where what a person goes on with later is kept; `person` in each value says whose it is. */
+export const draftsNamespace = 'drafts'
 
 /**
  * Values under `namespace`; expiry is absolute (ms since 1970) and enforced on every read. `now` is handed in for tests; the

@@ -105,12 +105,15 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
         .execute()
     },
 
+    async of(pseudonyms) {
+      if (pseudonyms.length === 0) return []
+      const rows = await db.selectFrom('outcomes').selectAll().where(borneBy(pseudonyms)).execute()
+      return rows.flatMap(row => outcomeOf(row) ?? [])
+    },
+
     async forget(pseudonyms) {
       if (pseudonyms.length === 0) return 0
-      const gone = await db
-        .deleteFrom('outcomes')
-        .where(where => where.or([where('reporter', 'in', pseudonyms), where('pooled', 'in', pseudonyms)]))
-        .executeTakeFirst()
+      const gone = await db.deleteFrom('outcomes').where(borneBy(pseudonyms)).executeTakeFirst()
       return Number(gone.numDeletedRows)
     },
 
@@ -126,6 +129,9 @@ type Where = ExpressionBuilder<Tables, 'outcomes'>
 
 const within = (scope: Scope) => (where: Where) =>
   scope.kind === 'pool' ? where('pooled', 'is not', null) : where('server', '=', scope.server)
+
+const borneBy = (pseudonyms: readonly string[]) => (where: Where) =>
+  where.or([where('reporter', 'in', pseudonyms), where('pooled', 'in', pseudonyms)])
 
 /** The epochs say no more than the weeks, but the rows lie in their order. */
 const between = (from: string, to: string) => (where: Where) =>

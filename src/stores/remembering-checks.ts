@@ -1,15 +1,20 @@
 // A check store that answers from memory where it can: most clicks are on the very state this process saved last.
-import type { CheckId } from '../check/check.ts'
+import type { Check, CheckId } from '../check/check.ts'
 import type { CheckStore, Stored } from '../check/store.ts'
 
 /** How many checks are remembered; about 2 kB each. */
 const most = 500
 
+export type RememberingChecks<Outcome> = CheckStore<Outcome> & {
+  /** Forgets the checks of which this holds, once they are deleted where they are stored. */
+  letGo(gone: (check: Check) => boolean): void
+}
+
 /**
  * Wraps a store. The database stays the only truth: a check is answered from memory only when it has the revision the caller
  * expects, and a save that finds the database ahead is stale there, is told so, and is forgotten here.
  */
-export function rememberChecks<Outcome>(store: CheckStore<Outcome>): CheckStore<Outcome> {
+export function rememberChecks<Outcome>(store: CheckStore<Outcome>): RememberingChecks<Outcome> {
   const remembered = new Map<CheckId, Stored>()
   const remember = (stored: Stored) => {
     if (remembered.size >= most) remembered.clear()
@@ -17,6 +22,9 @@ export function rememberChecks<Outcome>(store: CheckStore<Outcome>): CheckStore<
   }
   return {
     ...store,
+    letGo(gone) {
+      for (const [id, { check }] of remembered) if (gone(check)) remembered.delete(id)
+    },
     async create(check, interaction) {
       const outcome = await store.create(check, interaction)
       if (outcome === 'saved') remember({ check, changedBy: interaction })

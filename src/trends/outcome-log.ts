@@ -49,6 +49,8 @@ export interface OutcomeLog {
   judgedOtherwise(pack: string, version: string, limit: number, after?: string): Promise<readonly StoredOutcome[]>
   /** Replaces verdict, fired rules and packs of one outcome; nothing else of it can change. */
   rejudge(id: string, outcome: Outcome): Promise<void>
+  /** A person's outcomes by pseudonym, in any order. */
+  of(pseudonyms: readonly string[]): Promise<readonly Outcome[]>
   /** Deletes a person's outcomes by pseudonym; says how many. Frozen releases and what their state counted stay as they are. */
   forget(pseudonyms: readonly string[]): Promise<number>
   /** Deletes outcomes of weeks before this one, of one server or of all; says how many. */

@@ -191,7 +191,7 @@ test('the caution is whole in every language', () => {
 describe('what is typed and pressed fits Discord in every language', () => {
   const limits: readonly (readonly [RegExp, number])[] = [
     [/^(check\.(unsure|back|pause|finish|measure|not-so)|paused\.resume|button\..*|consent\.\w+\.(yes|no))$/, 80],
-    [/^(counting\.(out|in|forget)|(claim|log)\.(start|add)|list\.resume)$/, 80],
+    [/^(counting\.(out|in|forget)|privacy\.(show|delete|sure\.(yes|no))|(claim|log)\.(start|add)|list\.resume)$/, 80],
     [/^form\.(?!.*hint)/, 45],
     [/^(form\..*hint|check\.unsure\.hint|instrument\..*|log\.unit\..*|log\.clock\..*|log\.swap|family\.none)$/, 100],
     [/^(check|log)\.choose$/, 150],

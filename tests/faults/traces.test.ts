@@ -1,6 +1,6 @@
 // After ten thousand checks of known people, no byte of the database, the keys, the log or an export tells whose they were.
 import { randomBytes } from 'node:crypto'
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
+import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
@@ -16,6 +16,7 @@ import { unsettled } from '../../src/server/settings.ts'
 import { readRelease } from '../../src/trends/release/freeze-week.ts'
 import { toCsv } from '../../src/trends/release/to-csv.ts'
 import { noPosts } from '../flows/no-posts.ts'
+import { everyByte } from './every-byte.ts'
 
 const checks = 10_000
 const server = '700000000000000001'
@@ -42,13 +43,6 @@ afterAll(async () => {
 const taken = (stepping: Stepping): Check => {
   if (!stepping.ok) throw new Error(stepping.refusal.code)
   return stepping.check
-}
-
-/** Every byte of every file below the folder, as text that keeps each of them. */
-async function everyByte(folder: string): Promise<string> {
-  const files = (await readdir(folder, { withFileTypes: true, recursive: true })).filter(one => one.isFile())
-  const parts = await Promise.all(files.map(one => readFile(join(one.parentPath, one.name), 'latin1')))
-  return parts.join('\n')
 }
 
 /** The known ids that stand anywhere in the text: every run of eighteen digits and of twenty hex digits is looked up. */

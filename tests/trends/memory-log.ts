@@ -53,8 +53,11 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
       const old = rows.get(id)
       if (old !== undefined) rows.set(id, { ...old, verdict, fired, packs })
     },
+    async of(pseudonyms) {
+      return [...rows.values()].filter(borneBy(pseudonyms))
+    },
     async forget(pseudonyms) {
-      const gone = [...rows].filter(([, o]) => [o.reporter, o.pooled].some(p => p !== null && pseudonyms.includes(p)))
+      const gone = [...rows].filter(([, o]) => borneBy(pseudonyms)(o))
       for (const [id] of gone) rows.delete(id)
       return gone.length
     },
@@ -65,6 +68,9 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
     },
   }
 }
+
+const borneBy = (pseudonyms: readonly string[]) => (o: Outcome) =>
+  [o.reporter, o.pooled].some(p => p !== null && pseudonyms.includes(p))
 
 /** The counts a store answers with, for outcomes at hand. */
 export function countOutcomes(outcomes: readonly Outcome[]): WeekCount[] {

@@ -6,6 +6,7 @@ import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
 import { findingClick } from './finding-click.ts'
 import { logClick } from './log-click.ts'
+import { privacyClick } from './privacy-click.ts'
 import { trendsClick } from './trends-click.ts'
 
 /** Handles a click whose custom id is of its kind; undefined, without having done anything, for any other. */
@@ -19,4 +20,5 @@ export const clickHandlers: readonly ClickHandler[] = [
   countingClick,
   trendsClick,
   findingClick,
+  privacyClick,
 ]

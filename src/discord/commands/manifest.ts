@@ -4,8 +4,9 @@ import { checkCommand } from './check.ts'
 import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
 import { logCommand } from './log.ts'
+import { privacyCommand } from './privacy.ts'
 import { trendsCommand } from './trends.ts'
 
-export const commands: readonly Command[] = [checkCommand, claimCommand, logCommand, trendsCommand]
+export const commands: readonly Command[] = [checkCommand, claimCommand, logCommand, trendsCommand, privacyCommand]
 
 export const messageCommands: readonly MessageCommand[] = [readClaimsCommand]

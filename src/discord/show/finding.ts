@@ -6,6 +6,7 @@ import {
   ComponentType,
   TextInputStyle,
 } from 'discord.js'
+import { nobody } from '../../server/traces.ts'
 import type { Decision, Finding } from '../../trends/finding.ts'
 import { encodeTrends } from '../trends-id.ts'
 import { plain } from '../words/plain.ts'
@@ -50,7 +51,7 @@ export function showFinding(say: Say, names: TrendNames, finding: Finding, note?
 /** Who decided what, when and why; nobody is pinged by it. */
 function sayDecision(say: Say, { by, at, did, why }: Decision): string {
   const values = {
-    who: `<@${by}>`,
+    who: by === nobody ? say('finding.somebody') : `<@${by}>`,
     when: `<t:${Math.floor(at / 1000)}:d>`,
     why: plain(cut(why.replace(/\s+/g, ' '), 300)),
   }

@@ -22,6 +22,8 @@ export interface Gateway {
   drop(code: number): void
   askReconnect(): void
   invalidate(resumable: boolean): void
+  /** Source: Discord's documentation, "Guild Delete" and "Guild Create". */
+  outage(on: boolean): void
   readonly listeners: Set<() => void>
   close(): void
 }
@@ -136,16 +138,23 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
     for (const one of [...sessions]) if (one.socket !== null) act(one, one.socket)
   }
 
+  const send: Gateway['send'] = (name, data, needs, home, forSession) => {
+    sweep()
+    for (const one of sessions) {
+      if (needs !== 0 && (one.intents & needs) === 0) continue
+      if (concerns(one, home)) dispatch(one, name, forSession === undefined ? data : forSession(one))
+    }
+  }
+
   return {
     sessions,
     listeners,
     live: () => [...sessions].filter(one => one.socket?.readyState === 1).length,
-    send(name, data, needs, home, forSession) {
-      sweep()
-      for (const one of sessions) {
-        if (needs !== 0 && (one.intents & needs) === 0) continue
-        if (concerns(one, home)) dispatch(one, name, forSession === undefined ? data : forSession(one))
-      }
+    send,
+    outage(on) {
+      const { id } = world.scenario.server
+      if (on) send('GUILD_DELETE', { id, unavailable: true }, INTENT.guilds, id)
+      else send('GUILD_CREATE', guildCreate(world), INTENT.guilds, id)
     },
     drop(code) {
       eachOpen((_, socket) => (code === 1006 ? socket.terminate() : socket.close(code)))

@@ -17,6 +17,7 @@ export const names: InWordsOf<typeof english> = {
   'name.claim': 'angaben',
   'name.claim.text': 'text',
   'name.trends': 'trends',
+  'name.privacy': 'datenschutz',
   'name.log': 'protokoll',
   'name.log.file': 'datei',
   'name.log.label': 'aufdruck',

@@ -8,6 +8,7 @@ import { logs } from './logs.ts'
 import { names } from './names.ts'
 import { pictureInput } from './picture-input.ts'
 import { pictures } from './pictures.ts'
+import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { trendInput } from './trend-input.ts'
@@ -28,5 +29,6 @@ export const english = {
   ...logs,
   ...logRefusals,
   ...trends,
+  ...privacy,
   ...trendInput,
 } as const

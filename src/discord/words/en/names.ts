@@ -14,6 +14,7 @@ export const names = {
   'name.claim': 'claim',
   'name.claim.text': 'text',
   'name.trends': 'trends',
+  'name.privacy': 'privacy',
   'name.log': 'log',
   'name.log.file': 'file',
   'name.log.label': 'label',

@@ -17,6 +17,7 @@ export const names: InWordsOf<typeof english> = {
   'name.claim': 'anuncio',
   'name.claim.text': 'texto',
   'name.trends': 'tendencias',
+  'name.privacy': 'privacidad',
   'name.log': 'registro',
   'name.log.file': 'archivo',
   'name.log.label': 'etiqueta',

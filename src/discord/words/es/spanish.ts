@@ -7,6 +7,7 @@ import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
 import { pictures } from './pictures.ts'
+import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { trends } from './trends.ts'
@@ -24,4 +25,5 @@ export const spanish: Partial<Catalogue> = {
   ...logs,
   ...logRefusals,
   ...trends,
+  ...privacy,
 }

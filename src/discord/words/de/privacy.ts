@@ -1,0 +1,39 @@
+// German for privacy: what is kept of a person, for how long and why, and what becomes of it when they want it gone.
+import type { privacy as english } from '../en/privacy.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const privacy: InWordsOf<typeof english> = {
+  'command.privacy': 'Sehen, was über dich gespeichert ist, wie lange und warum; es zeigen oder löschen lassen',
+  'privacy.title': 'Was über dich gespeichert ist, wie lange und warum',
+  'privacy.checks.name': 'Deine Prüfungen:',
+  'privacy.checks':
+    'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht, ob geschlossen oder nicht.',
+  'privacy.drafts.name': 'Ein Protokoll, zu dem noch eine Frage offen ist:',
+  'privacy.drafts':
+    'der Link zu deiner Datei bei Discord und was du dazu eingetippt hast, sechs Stunden lang, damit deine Antwort etwas nützt. Die Datei wird gelesen und nicht gespeichert.',
+  'privacy.counts.name': 'Gezählte Prüfungen:',
+  'privacy.counts':
+    'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, ihre Antworten in groben Stufen und die Woche, unter einem Code statt deines Namens. Der Schlüssel zu dem Code wird nach dem Quartal vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
+  'privacy.decisions.name': 'Deine Entscheidungen:',
+  'privacy.decisions':
+    'dass du nicht gezählt werden willst, als Code deiner ID, bis du es änderst; und wenn du moderierst, was du über einen Fund entschieden hast und warum, bis der Bot den Server verlässt.',
+  'privacy.server.name': 'Wenn ein Server den Bot entfernt:',
+  'privacy.server':
+    'Seine Einstellungen, die dort begonnenen Prüfungen und was dort gezählt und gefunden wurde, werden gelöscht. Zahlen, die schon für mehrere Server zusammen veröffentlicht sind, bleiben. Sie nennen keinen Server und niemanden.',
+  'privacy.not.name': 'Nicht gespeichert:',
+  'privacy.not':
+    'dein Name, deine Nachrichten und Dateien. Nachrichten des Bots, auch private, bewahrt Discord auf. Wer diesen Bot betreibt, hat vielleicht noch eine Weile Sicherungskopien.',
+  'privacy.show': 'Zeigen, was über mich gespeichert ist',
+  'privacy.shown': 'Alles, was unter deiner ID gespeichert ist, in den Codes, mit denen der Bot arbeitet.',
+  'privacy.delete': 'Löschen, was über mich gespeichert ist',
+  'privacy.sure.title': 'Löschen, was über dich gespeichert ist?',
+  'privacy.sure':
+    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, und was in diesem Quartal von dir gezählt wurde, werden sofort gelöscht. Neben dem, was du als Moderator oder Moderatorin entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
+  'privacy.stays':
+    'Was sich nicht löschen lässt: Zählungen älterer Quartale, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt.',
+  'privacy.sure.yes': 'Jetzt löschen',
+  'privacy.sure.no': 'Behalten',
+  'privacy.deleted':
+    'Gelöscht: {checks, plural, one {# Prüfung} other {# Prüfungen}}, {drafts, plural, one {# wartende Frage} other {# wartende Fragen}}, {counted, plural, one {# gezählter Eintrag} other {# gezählte Einträge}}, und dein Name neben {decisions, plural, one {# Entscheidung} other {# Entscheidungen}}.',
+  'finding.somebody': 'jemand, der seinen Namen hat löschen lassen,',
+}

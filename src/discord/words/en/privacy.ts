@@ -1,0 +1,36 @@
+// English for privacy: what is kept of a person, for how long and why, and what becomes of it when they want it gone.
+export const privacy = {
+  'command.privacy': 'See what is kept of you, for how long and why; have it shown or deleted',
+  'privacy.title': 'What is kept of you, how long, and why',
+  'privacy.checks.name': 'Your checks:',
+  'privacy.checks':
+    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step, closed or not.',
+  'privacy.drafts.name': 'A log that needs a question answered:',
+  'privacy.drafts':
+    'the link to your file at Discord and what you typed beside it, for six hours, so that your answer can be used. The file is read and not kept.',
+  'privacy.counts.name': 'Counted checks:',
+  'privacy.counts':
+    'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, its answers in coarse steps and the week, under a code instead of your name. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
+  'privacy.decisions.name': 'Your decisions:',
+  'privacy.decisions':
+    'that you do not want to be counted, as a code of your id, until you change it; and if you moderate, what you decided about something that was found, and why, until the bot leaves the server.',
+  'privacy.server.name': 'When a server removes the bot:',
+  'privacy.server':
+    'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
+  'privacy.not.name': 'Not kept:',
+  'privacy.not':
+    'your name, your messages, and files. Messages of the bot, private ones too, are kept by Discord. Whoever runs this bot may hold back-ups for a while longer.',
+  'privacy.show': 'Show what is kept of me',
+  'privacy.shown': 'Everything that is kept under your id, in the codes the bot works with.',
+  'privacy.delete': 'Delete what is kept of me',
+  'privacy.sure.title': 'Delete what is kept of you?',
+  'privacy.sure':
+    'Your open and closed checks with all their answers, what waits for an answer of yours, and what was counted of yours this quarter are deleted at once. Beside what you decided as a moderator, your name is deleted. This cannot be undone.',
+  'privacy.stays':
+    'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again.',
+  'privacy.sure.yes': 'Delete it now',
+  'privacy.sure.no': 'Keep it',
+  'privacy.deleted':
+    'Deleted: {checks, plural, one {# check} other {# checks}}, {drafts, plural, one {# waiting question} other {# waiting questions}}, {counted, plural, one {# counted record} other {# counted records}}, and your name beside {decisions, plural, one {# decision} other {# decisions}}.',
+  'finding.somebody': 'somebody who had their name deleted',
+} as const

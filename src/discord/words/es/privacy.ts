@@ -1,0 +1,39 @@
+// Spanish for privacy: what is kept of a person, for how long and why, and what becomes of it when they want it gone.
+import type { privacy as english } from '../en/privacy.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const privacy: InWordsOf<typeof english> = {
+  'command.privacy': 'Ver qué se guarda de ti, cuánto tiempo y por qué; hacer que se muestre o se borre',
+  'privacy.title': 'Qué se guarda de ti, cuánto tiempo y por qué',
+  'privacy.checks.name': 'Tus comprobaciones:',
+  'privacy.checks':
+    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no.',
+  'privacy.drafts.name': 'Un registro con una pregunta pendiente:',
+  'privacy.drafts':
+    'el enlace a tu archivo en Discord y lo que escribiste junto a él, durante seis horas, para poder usar tu respuesta. El archivo se lee y no se guarda.',
+  'privacy.counts.name': 'Comprobaciones contadas:',
+  'privacy.counts':
+    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en pasos gruesos y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
+  'privacy.decisions.name': 'Tus decisiones:',
+  'privacy.decisions':
+    'que no quieres que se te cuente, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre algo que se encontró y por qué, hasta que el bot deje el servidor.',
+  'privacy.server.name': 'Cuando un servidor quita el bot:',
+  'privacy.server':
+    'se borran sus ajustes, las comprobaciones empezadas en él y lo que allí se contó y se encontró. Se quedan los números ya publicados para varios servidores juntos. No nombran a ningún servidor ni a nadie.',
+  'privacy.not.name': 'No se guardan:',
+  'privacy.not':
+    'tu nombre, tus mensajes ni archivos. Los mensajes del bot, también los privados, los guarda Discord. Quien lleva este bot puede tener copias de seguridad un tiempo más.',
+  'privacy.show': 'Mostrar qué se guarda de mí',
+  'privacy.shown': 'Todo lo que se guarda con tu ID, en los códigos con los que trabaja el bot.',
+  'privacy.delete': 'Borrar lo que se guarda de mí',
+  'privacy.sure.title': '¿Borrar lo que se guarda de ti?',
+  'privacy.sure':
+    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya y lo que se contó de ti en este trimestre. Junto a lo que decidiste al moderar se borra tu nombre. Esto no se puede deshacer.',
+  'privacy.stays':
+    'Lo que no se puede borrar: los recuentos de trimestres anteriores, porque ya nadie puede decir cuáles eran tuyos; y los números ya publicados, porque uno que bajara en uno te señalaría. Si has dicho que no se te cuente, eso también se queda, o se te volvería a contar.',
+  'privacy.sure.yes': 'Borrarlo ahora',
+  'privacy.sure.no': 'Conservarlo',
+  'privacy.deleted':
+    'Borrado: {checks, plural, one {# comprobación} other {# comprobaciones}}, {drafts, plural, one {# pregunta pendiente} other {# preguntas pendientes}}, {counted, plural, one {# registro contado} other {# registros contados}} y tu nombre junto a {decisions, plural, one {# decisión} other {# decisiones}}.',
+  'finding.somebody': 'Alguien que hizo borrar su nombre',
+}

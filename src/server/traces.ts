@@ -1,0 +1,31 @@
+// What is kept under the id of a person or of a server: found, and deleted, over every table at once.
+
+/** Everything that stands under a person's id, as it is stored. What is kept under a pseudonym is the outcome log's to find. */
+export type KeptOfPerson = {
+  /** Open, finished and closed checks, until they expire. */
+  readonly checks: readonly unknown[]
+  /** What waits for a later click of theirs. */
+  readonly drafts: readonly unknown[]
+  /** What they have decided as a moderator about what was found. */
+  readonly decisions: readonly unknown[]
+}
+
+/** How many records were deleted, or in the case of decisions, have lost their name. */
+export type Forgotten = { readonly checks: number; readonly drafts: number; readonly decisions: number }
+
+/** Stands where the name of a person stood who has had it deleted. */
+export const nobody = ''
+
+export interface Traces {
+  of(person: string): Promise<KeptOfPerson>
+  /**
+   * Deletes a person's checks and drafts, and puts nobody's name beside what they have decided for others. A check that is deleted
+   * leaves no outcome. Done twice, the second time finds nothing.
+   */
+  forgetPerson(person: string): Promise<Forgotten>
+  /**
+   * Deletes what is kept of a server: checks started in it, findings, outcomes, its own releases, and its settings last, so that one
+   * that was cut off in between is still known. What the releases of the pool show stays as it was published.
+   */
+  forgetServer(server: string): Promise<void>
+}

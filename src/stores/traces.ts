@@ -1,0 +1,84 @@
+// Everything that stands under the id of a person or a server, over SQL; a new table that holds either is entered here.
+import { type Kysely, sql } from 'kysely'
+import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
+import type { Decision, Finding } from '../trends/finding.ts'
+import { openFindingLog } from './finding-log.ts'
+import { draftsNamespace } from './kept-values.ts'
+import { scrub } from './scrub.ts'
+import type { Tables } from './tables.ts'
+
+export function openTraces(db: Kysely<Tables>): Traces {
+  const findings = openFindingLog(db)
+  const draftsOf = (person: string) => holds('value', 'person', person)
+
+  async function decidedBy(person: string): Promise<Finding[]> {
+    const rows = await db
+      .selectFrom('findings')
+      .select('body')
+      .where(holds('body', 'by', person))
+      .execute()
+    return rows.map(row => JSON.parse(row.body) as Finding)
+  }
+
+  async function loseName(person: string): Promise<number> {
+    let lost = 0
+    for (let found = await decidedBy(person); found.length > 0; found = await decidedBy(person))
+      for (const finding of found) {
+        const decisions = finding.decisions.map(one => (one.by === person ? { ...one, by: nobody } : one))
+        // Whoever has changed it meanwhile is met again by the next look.
+        const saved = await findings.save({ ...finding, decisions, revision: finding.revision + 1 })
+        if (saved === 'saved') lost += finding.decisions.filter(one => one.by === person).length
+      }
+    return lost
+  }
+
+  return {
+    async of(person): Promise<KeptOfPerson> {
+      const checks = await db.selectFrom('checks').select('body').where('holder', '=', person).orderBy('id').execute()
+      const drafts = await db
+        .selectFrom('kept')
+        .select('value')
+        .where(inNamespace(draftsNamespace))
+        .where(draftsOf(person))
+        .orderBy('key')
+        .execute()
+      const decided = (await decidedBy(person)).flatMap(({ server, week, found, decisions }) =>
+        decisions.filter(one => one.by === person).map((one: Decision) => ({ server, week, found, ...one })),
+      )
+      return {
+        checks: checks.map(row => JSON.parse(row.body)),
+        drafts: drafts.map(row => JSON.parse(row.value).value),
+        decisions: decided,
+      }
+    },
+
+    async forgetPerson(person) {
+      const checks = await db.deleteFrom('checks').where('holder', '=', person).executeTakeFirst()
+      const drafts = await db
+        .deleteFrom('kept')
+        .where(inNamespace(draftsNamespace))
+        .where(draftsOf(person))
+        .executeTakeFirst()
+      const decisions = await loseName(person)
+      await scrub(db)
+      return { checks: Number(checks.numDeletedRows), drafts: Number(drafts.numDeletedRows), decisions }
+    },
+
+    async forgetServer(server) {
+      await db.deleteFrom('checks').where('server', '=', server).execute()
+      await findings.forget(server)
+      await db.deleteFrom('outcomes').where('server', '=', server).execute()
+      await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
+      await db.deleteFrom('servers').where('id', '=', server).execute()
+      await scrub(db)
+    },
+  }
+}
+
+/** Rows whose JSON holds this text under this name. `replace` rather than `like`, so that no character of it is a wildcard. */
+function holds(column: 'value' | 'body', name: string, text: string) {
+  const written = `${JSON.stringify(name)}:${JSON.stringify(text)}`
+  return sql<boolean>`replace(${sql.ref(column)}, ${written}, '') <> ${sql.ref(column)}`
+}
+
+const inNamespace = (namespace: string) => sql<boolean>`substr(key, 1, ${namespace.length + 1}) = ${`${namespace}:`}`

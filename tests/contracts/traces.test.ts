@@ -1,0 +1,140 @@
+// The contract of what is kept of a person and of a server, found and deleted, held against every database the project can use.
+import Keyv from 'keyv'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Check } from '../../src/check/check.ts'
+import { unsettled } from '../../src/server/settings.ts'
+import { nobody, type Traces } from '../../src/server/traces.ts'
+import { openCheckStore } from '../../src/stores/check-store.ts'
+import { openFindingLog } from '../../src/stores/finding-log.ts'
+import { draftsNamespace, KeptValues } from '../../src/stores/kept-values.ts'
+import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
+import { openReleaseLog } from '../../src/stores/release-log.ts'
+import { openSettingsStore } from '../../src/stores/settings-store.ts'
+import { openTraces } from '../../src/stores/traces.ts'
+import { decide, type Finding } from '../../src/trends/finding.ts'
+import { databases, type Opened } from '../stores/databases.ts'
+import { base as baseOutcome } from '../trends/base-outcome.ts'
+
+const now = Date.UTC(2026, 10, 25)
+const [wren, odalys, shed, barn] = ['900000000000000401', '9000000000000004', 'shed', 'barn']
+const checkOf = (id: string, holder: string, server: string | null, is: 'asking' | 'closed' = 'asking'): Check => ({
+  id,
+  revision: 1,
+  server,
+  holder,
+  mode: 'full',
+  cells: 1,
+  family: null,
+  packs: [],
+  day: '2026-11-25',
+  answers: {},
+  trail: [],
+  consents: {},
+  phase: is === 'asking' ? { is, question: 'heat' } : { is },
+  startedAt: now,
+  expiresAt: now + 1000,
+})
+const rise = { is: 'rise', rise: { family: 'heron', rule: null, week: '2026-W40', standsOut: true } } as const
+
+for (const kind of databases)
+  describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {
+    let opened: Opened
+    let traces: Traces
+    let stores: ReturnType<typeof open>
+    const open = () => {
+      const { db } = opened
+      return {
+        checks: openCheckStore(db),
+        drafts: new Keyv({ store: new KeptValues(db, draftsNamespace) }),
+        others: new Keyv({ store: new KeptValues(db, 'pictures') }),
+        findings: openFindingLog(db),
+        outcomes: openOutcomeLog(db),
+        releases: openReleaseLog(db),
+        servers: openSettingsStore(db),
+      }
+    }
+    beforeAll(async () => {
+      opened = await kind.open()
+      stores = open()
+      traces = openTraces(opened.db)
+    })
+    afterAll(() => opened?.close())
+
+    test('a person sees all of theirs, closed checks too, and nothing of anybody else', async () => {
+      await stores.checks.create(checkOf('a1', wren, shed), 'i1')
+      await stores.checks.create(checkOf('a2', wren, null, 'closed'), 'i2')
+      await stores.checks.create(checkOf('a3', odalys, shed), 'i3')
+      await stores.drafts.set('d1', { is: 'log', person: wren, typed: '2500 mAh' }, 60_000)
+      await stores.drafts.set('d2', { is: 'log', person: odalys, typed: `about ${wren}` }, 60_000)
+      await stores.others.set('p1', { person: wren })
+      const theirs = await traces.of(wren)
+      expect(theirs.checks).toMatchObject([{ id: 'a1' }, { id: 'a2' }])
+      expect(theirs.drafts).toEqual([{ is: 'log', person: wren, typed: '2500 mAh' }])
+      expect(await traces.of('nobody at all')).toEqual({ checks: [], drafts: [], decisions: [] })
+    })
+
+    test('deleting takes all of it and nothing else; the second time there is nothing left to take', async () => {
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0 })
+      expect(await traces.of(wren)).toEqual({ checks: [], drafts: [], decisions: [] })
+      expect(await stores.checks.load('a1')).toBeUndefined()
+      expect((await stores.checks.heldBy(odalys, now)).map(one => one.id)).toEqual(['a3'])
+      expect(await stores.drafts.get('d2')).toBeDefined()
+      expect(await stores.others.get('p1')).toBeDefined()
+    })
+
+    test('a finished check that is deleted leaves no outcome', async () => {
+      const done: Check = { ...checkOf('b1', wren, shed), phase: { is: 'done' }, leaves: 'outcome' }
+      await stores.checks.create(done, 'i4')
+      await traces.forgetPerson(wren)
+      expect(await stores.checks.finished(now + 10_000, 10)).toEqual([])
+      expect(await stores.checks.settle(done, baseOutcome)).toBe(false)
+      expect(
+        await stores.outcomes.weekCounts({ kind: 'server', server: baseOutcome.server }, '2020-W01', '2030-W01'),
+      ).toEqual([])
+    })
+
+    test('a moderator loses their name beside a decision; the decision and the other moderators’ names stay', async () => {
+      let ids = 0
+      await stores.findings.add(shed, [{ key: 'one', week: '2026-W40', found: rise }], () => `f${ids++}`)
+      let [finding] = (await stores.findings.untold(shed, '2026-W41')) as [Finding]
+      const taken = async (event: Parameters<typeof decide>[1]) => {
+        finding = decide(finding, event, now) as Finding
+        expect(await stores.findings.save(finding)).toBe('saved')
+      }
+      await taken({ is: 'told' })
+      await taken({ is: 'put-off', by: odalys, until: '2026-W42' })
+      await taken({ is: 'dismiss', by: wren, why: `I, "by":"${odalys}", looked into it` })
+      expect((await traces.of(wren)).decisions).toMatchObject([{ server: shed, did: 'dismissed', by: wren }])
+      expect(await traces.forgetPerson(wren)).toMatchObject({ decisions: 1 })
+      const after = await stores.findings.load(finding.id)
+      expect(after?.decisions.map(one => one.by)).toEqual([odalys, nobody])
+      expect(after?.decisions[1]?.why).toBe(finding.decisions[1]?.why)
+      expect((await traces.of(wren)).decisions).toEqual([])
+    })
+
+    test('a server that leaves takes all of its own along, and nothing of another server or of the pool', async () => {
+      const week = '2026-W40'
+      const state = { first: week, families: {}, series: {}, rises: [] }
+      for (const server of [shed, barn]) {
+        await stores.servers.save({ ...unsettled(server), revision: 1, outcomes: true, pooling: true })
+        await stores.checks.create(checkOf(`c-${server}`, wren, server), `i5-${server}`)
+        await stores.outcomes.record({ ...baseOutcome, server, week, pooled: null })
+        await stores.releases.freeze({ kind: 'server', server }, week, '{}', state)
+        await stores.findings.add(server, [{ key: 'two', week, found: rise }], () => `g-${server}`)
+      }
+      await stores.releases.freeze({ kind: 'pool' }, week, '{"pool":1}', state)
+      for (let i = 0; i < 2; i++) await traces.forgetServer(shed)
+      const left = async (server: string) => ({
+        settings: (await stores.servers.load(server)).revision,
+        check: await stores.checks.load(`c-${server}`).then(one => one?.check.id),
+        counts: (await stores.outcomes.weekCounts({ kind: 'server', server }, week, week)).length > 0,
+        release: await stores.releases.bytes({ kind: 'server', server }, week),
+        findings: (await stores.findings.untold(server, week)).length,
+      })
+      expect(await left(shed)).toEqual({ settings: 0, check: undefined, counts: false, release: null, findings: 0 })
+      expect(await left(barn)).toEqual({ settings: 1, check: 'c-barn', counts: true, release: '{}', findings: 1 })
+      expect(await stores.releases.bytes({ kind: 'pool' }, week)).toBe('{"pool":1}')
+      expect((await stores.servers.all()).map(one => one.server)).toEqual([barn])
+    })
+  })

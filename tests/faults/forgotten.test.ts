@@ -1,0 +1,92 @@
+// Once a person has had their data deleted, or a server has removed the bot, no byte on the disk or in the log holds their id.
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { readConfig } from '../../src/bin/config.ts'
+import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
+import type { Check } from '../../src/check/check.ts'
+import { start, step } from '../../src/check/step.ts'
+import { forgetCountedOf } from '../../src/discord/counted-of.ts'
+import { outcomeFor } from '../../src/discord/leave-outcome.ts'
+import { leaveServer } from '../../src/discord/leave-server.ts'
+import { openLog } from '../../src/discord/log.ts'
+import { option } from '../../src/engine/answers.ts'
+import { unsettled } from '../../src/server/settings.ts'
+import { decide } from '../../src/trends/finding.ts'
+import { weekOf } from '../../src/trends/week.ts'
+import { noPosts } from '../flows/no-posts.ts'
+import { everyByte } from './every-byte.ts'
+
+const [server, person, neighbour] = ['700000000000000001', '812345678901234567', '823456789012345678']
+let data: string
+let opened: OpenedDesk
+const log: string[] = []
+beforeAll(async () => {
+  data = await mkdtemp(join(tmpdir(), 'cellwary-forgotten-'))
+  const read = readConfig({ CELLWARY_DATA: data, CELLWARY_PICTURES: 'off' })
+  if (!read.ok) throw new Error(read.sentences.join())
+  opened = await openDesk(read.config, openLog('trace', { write: line => void log.push(line) }), noPosts)
+})
+afterAll(async () => {
+  await opened?.close()
+  await rm(data, { recursive: true, force: true })
+})
+
+/** All that the bot ever keeps of a person: checks in every state, a draft, a decision, a counted outcome, a no. */
+async function live(holder: string): Promise<void> {
+  const { desk } = opened
+  const now = desk.now()
+  const program = desk.programs.programFor('brindlewick-rook', new Date(now).toISOString().slice(0, 10))
+  if (!program) throw new Error('no program')
+  for (const [i, closes] of [true, false, true].entries()) {
+    const known = { 'code-place': option('can') }
+    const id = desk.newId()
+    const begun = start(program, { id, holder, server, mode: 'full', cells: 1, family: 'brindlewick-rook', known }, now)
+    if (!begun.ok) throw new Error(begun.refusal.code)
+    const check: Check = { ...begun.check, leaves: 'outcome' }
+    await desk.checks.create(check, `${holder}-${i}`)
+    const closed = step(program, check, { is: 'close' }, now)
+    if (closes && closed.ok)
+      await desk.checks.save(closed.check, check.revision, `${holder}-${i}-c`, await outcomeFor(desk, program, check))
+  }
+  await desk.drafts.keep({ person: holder }, 60_000)
+  const rise = { family: 'brindlewick-rook', rule: null, week: weekOf(now), standsOut: false }
+  await desk.trends.findings.add(
+    server,
+    [{ key: holder.slice(0, 3), week: weekOf(now), found: { is: 'rise', rise } }],
+    desk.newId,
+  )
+  for (const finding of await desk.trends.findings.untold(server, weekOf(now))) {
+    const told = decide(finding, { is: 'told' }, now)
+    const settled =
+      told && decide({ ...told, revision: told.revision - 1 }, { is: 'dismiss', by: holder, why: 'seen' }, now)
+    if (settled) await desk.trends.findings.save(settled)
+  }
+  await desk.trends.optOuts.add(holder)
+}
+
+test('a person who wants to be forgotten is, to the byte; their neighbour is not', async () => {
+  const { desk } = opened
+  await desk.servers.save({ ...unsettled(server), revision: 1, outcomes: true })
+  await live(person)
+  await live(neighbour)
+  expect(await everyByte(data)).toContain(person)
+  expect(await forgetCountedOf(desk, person)).toBe(1)
+  expect(await desk.traces.forgetPerson(person)).toEqual({ checks: 3, drafts: 1, decisions: 1 })
+  const after = await everyByte(data)
+  expect(after).not.toContain(person)
+  expect(after).toContain(neighbour)
+  // That they are not to be counted is kept, and can be asked for by whoever knows the id.
+  expect(await desk.trends.optOuts.has(person)).toBe(true)
+})
+
+test('a server that has removed the bot is forgotten to the byte, with everybody in it; the log may name the server', async () => {
+  const { desk } = opened
+  expect(await everyByte(data)).toContain(server)
+  await leaveServer(desk, server)
+  const after = await everyByte(data)
+  expect(after).not.toContain(server)
+  expect(log.join()).not.toContain(person)
+  expect(log.join()).not.toContain(neighbour)
+})

@@ -1,0 +1,143 @@
+// What is kept of a person, through the real client: seen, shown, deleted; and of a server that removes the bot, or is out of reach.
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
+import { demoServer } from '../../src/bin/demo-server.ts'
+import { encodePrivacy } from '../../src/discord/privacy-id.ts'
+import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { answer, caution, closeAll, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+const server = demoServer.server.id
+let room: TestRoom
+beforeAll(async () => {
+  room = await openRoom(undefined, englishServer)
+})
+afterAll(() => room.close())
+afterEach(async () => {
+  for (const name of ['Wren', 'Odalys']) {
+    await room.desk.traces.forgetPerson(room.standIn.as(name).id)
+    await room.desk.trends.optOuts.remove(room.standIn.as(name).id)
+  }
+  await room.desk.trends.outcomes.purgeBefore('9999-W01')
+})
+
+const wren = () => room.standIn.as('Wren')
+const counting = async (outcomes: boolean) => {
+  const { revision, ...before } = await room.desk.servers.load(server)
+  await room.desk.servers.save({ ...before, outcomes, revision: revision + 1 })
+}
+const open = async (): Promise<SeenMessage> => messageOf(await wren().run('privacy'))
+/** The file that "show" gives, read. */
+async function shown(message: SeenMessage): Promise<Record<string, unknown[]>> {
+  const [file] = (await pressed(wren(), message, '.show')).attachments
+  return (await fetch(file?.url ?? '')).json() as Promise<Record<string, unknown[]>>
+}
+/** A check that comes to its verdict, is closed and leaves its outcome. */
+async function countOne(): Promise<void> {
+  await counting(true)
+  const asked = await unsureUntil(wren(), await startCheck(wren()), /./)
+  const verdict = await pressed(wren(), await answer(wren(), asked, 'A · '), '.finish')
+  await pressed(wren(), verdict, '.close')
+}
+
+describe('a person', () => {
+  test('reads what is kept, how long and why, with the caution, and only they see it', async () => {
+    const message = await open()
+    expect(text(message)).toMatch(/two weeks after your last step/)
+    expect(text(message)).toMatch(/Your checks are counted/)
+    expect(text(message)).toMatch(caution)
+    expect(message.onlyFor).toBe(wren().id)
+    expect(buttons(message)).toHaveLength(3)
+  })
+
+  test('is shown everything as a file: open and closed checks, and what was counted', async () => {
+    await countOne()
+    await startCheck(wren(), { family: 'brindlewick-rook' })
+    await startCheck(room.standIn.as('Odalys'))
+    const kept = await shown(await open())
+    expect(kept).toMatchObject({ person: wren().id, drafts: [], decisions: [], countsNothingOfMine: false })
+    expect(kept['checks']).toHaveLength(2)
+    expect(kept['countedThisQuarter']).toMatchObject([{ verdict: 'open', server }])
+    expect(JSON.stringify(kept)).not.toContain(room.standIn.as('Odalys').id)
+  })
+
+  test('is asked once more, and whoever keeps it keeps it', async () => {
+    await startCheck(wren())
+    const sure = await pressed(wren(), await open(), '.delete')
+    expect(text(sure)).toMatch(/cannot be undone/)
+    expect(text(sure)).toMatch(/published/)
+    expect(text(sure)).toMatch(caution)
+    await pressed(wren(), sure, 'Keep it')
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+  })
+
+  test('deletes all of it: an old button then says that nothing is kept, and others lose nothing', async () => {
+    await countOne()
+    const asked = await startCheck(wren())
+    await startCheck(room.standIn.as('Odalys'))
+    await room.desk.drafts.keep({ person: wren().id }, 60_000)
+    const done = await pressed(wren(), await pressed(wren(), await open(), '.delete'), '.deleted')
+    expect(text(done)).toMatch(/Deleted: 2 checks, 1 waiting question, 1 counted record, .* 0 decisions/)
+    expect(text(done)).toMatch(/cannot be deleted/)
+    expect(text(await pressed(wren(), asked, '.unsure'))).toMatch(/no longer kept/)
+    const kept = await shown(done)
+    expect([kept['checks'], kept['drafts'], kept['countedThisQuarter']]).toEqual([[], [], []])
+    expect(await room.desk.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toHaveLength(1)
+  })
+
+  test('deletes twice by a doubled click: once is told, nothing goes wrong', async () => {
+    await startCheck(wren())
+    const sure = await pressed(wren(), await open(), '.delete')
+    room.standIn.faults.deliverTwice(true)
+    const done = await pressed(wren(), sure, '.deleted')
+    room.standIn.faults.clear()
+    expect(text(done)).toMatch(/Deleted: [01] checks?/)
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toEqual([])
+  })
+
+  test('stops and resumes being counted from here, and deleting does not undo a no', async () => {
+    const out = await pressed(wren(), await open(), 'Do not count mine')
+    expect(text(out)).toMatch(/Your checks are not counted/)
+    await pressed(wren(), await pressed(wren(), await open(), '.delete'), '.deleted')
+    expect(text(await open())).toMatch(/Your checks are not counted/)
+    await pressed(wren(), await open(), 'Count mine again')
+    expect(text(await open())).toMatch(/Your checks are counted/)
+  })
+
+  test('pressing a delete button that stands where all can see it deletes one’s own only', async () => {
+    await startCheck(wren())
+    await startCheck(room.standIn.as('Odalys'))
+    const posted = await postButton(room.standIn, encodePrivacy('deleted'))
+    await room.standIn.as('Odalys').click(posted, encodePrivacy('deleted'))
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(await room.desk.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toEqual([])
+  })
+})
+
+describe('a server', () => {
+  const settled = async () => (await room.desk.servers.load(server)).revision > 0
+
+  test('that is out of reach for a while loses nothing', async () => {
+    await countOne()
+    const asked = await startCheck(wren())
+    room.standIn.faults.outage(true)
+    room.standIn.faults.outage(false)
+    // An answer that came after the outage has been through the same line.
+    expect(text(await pressed(wren(), asked, '.unsure'))).not.toMatch(/no longer kept/)
+    expect(await settled()).toBe(true)
+    expect(await room.desk.trends.outcomes.firstWeek({ kind: 'server', server })).not.toBeNull()
+    expect(room.log.join()).not.toContain('has removed the bot')
+    await closeAll(wren())
+  })
+
+  test('that removes the bot takes its settings, checks and counts along; twice is as once', async () => {
+    await countOne()
+    await startCheck(wren())
+    room.standIn.removeBot()
+    await vi.waitFor(async () => expect(room.log.join()).toContain('has removed the bot'))
+    expect(await settled()).toBe(false)
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toEqual([])
+    expect(await room.desk.trends.outcomes.firstWeek({ kind: 'server', server })).toBeNull()
+    await room.desk.traces.forgetServer(server)
+    expect(await settled()).toBe(false)
+  })
+})
