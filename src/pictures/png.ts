@@ -1,9 +1,13 @@
-// Turns a drawing into a PNG, off the event loop: the one file of this room that is not pure.
+// Turns a drawing into a PNG of 256 colours; rendering and packing happen off the event loop. The one file here that is not pure.
 import { createHash } from 'node:crypto'
 import { createRequire } from 'node:module'
+import { promisify } from 'node:util'
+import { deflate } from 'node:zlib'
 import { type ResvgRenderOptions, renderAsync } from '@resvg/resvg-js'
 import type { Drawing } from './drawing.ts'
 import { FONT } from './ink.ts'
+import { fewColours } from './pixels/few-colours.ts'
+import { indexedPng, scanlines } from './pixels/indexed-png.ts'
 
 const require = createRequire(import.meta.url)
 
@@ -17,14 +21,19 @@ export const renderOptions = (svg: string, width: number): ResvgRenderOptions =>
   font: { loadSystemFonts: false, fontFiles: svg.includes('<text') ? FACES : [], defaultFontFamily: FONT },
 })
 
+const pack = promisify(deflate)
+// Level 9 takes eight times as long to save a twentieth.
+const PACKING = { level: 5, memLevel: 9 }
+
 /** The PNG bytes, `width` px wide (default: twice the drawing's, for sharp screens). Rejects if the renderer does. */
 export async function toPng(drawing: Drawing, { width = drawing.width * 2 }: { width?: number } = {}): Promise<Buffer> {
   const image = await renderAsync(drawing.svg, renderOptions(drawing.svg, width))
-  return image.asPng()
+  const indexed = fewColours(image.pixels)
+  return indexedPng(indexed, image.width, await pack(scanlines(indexed, image.width), PACKING))
 }
 
 // Part of every key: raise it when the renderer, the font or their settings change, so that old pictures are not reused.
-const LOOK = 1
+const LOOK = 2
 
 /** A digest under which a drawing's PNG may be kept: the same drawing and width give the same key, others another. */
 export const pictureKey = (drawing: Drawing, { width = drawing.width * 2 }: { width?: number } = {}): string =>

@@ -61,7 +61,7 @@ const packages: Partial<Record<Room, readonly string[]>> = {
   trends: ['@stdlib/', 'pure-rand', 'canonicalize'],
   server: [],
   answers: ['minisearch', '@orama/stemmers', 'fastest-levenshtein'],
-  pictures: ['@resvg/resvg-js', 'node:crypto', 'node:fs', 'node:module', 'node:path', 'node:url'],
+  pictures: ['@resvg/resvg-js', 'node:crypto', 'node:module', 'node:util', 'node:zlib'],
 }
 /** The files of a pure room that may touch the world, and why. */
 const impure: Record<string, string> = {

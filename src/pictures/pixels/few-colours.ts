@@ -1,0 +1,87 @@
+// Brings a rendered picture down to 256 colours: a line drawing has few, and the rest are shades of softened edges.
+
+/** Pixels as indices into a palette, row by row, and the palette's colours as plain R, G, B, A bytes. */
+export type Indexed = { indices: Uint8Array; palette: Uint8Array }
+
+/** As many as an index of one byte can name; so many of them go to what most pixels have, the others to what is least like those. */
+const MOST = 256
+const COMMON = 160
+
+type Channels = readonly [number, number, number, number]
+
+const channelsOf = (colour: number): Channels => [
+  colour & 255,
+  (colour >> 8) & 255,
+  (colour >> 16) & 255,
+  (colour >> 24) & 255,
+]
+
+const distance = (a: Channels, b: Channels): number =>
+  (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2 + (a[2] - b[2]) ** 2 + (a[3] - b[3]) ** 2
+
+/** Every colour there is, the most common first. */
+function coloursOf(pixels: Int32Array): number[] {
+  const counts = new Map<number, number>()
+  let last = pixels[0] ?? 0
+  let run = 0
+  for (let i = 0; i < pixels.length; i++) {
+    const colour = pixels[i] as number
+    if (colour === last) run++
+    else {
+      counts.set(last, (counts.get(last) ?? 0) + run)
+      last = colour
+      run = 1
+    }
+  }
+  counts.set(last, (counts.get(last) ?? 0) + run)
+  return [...counts].sort((a, b) => b[1] - a[1] || a[0] - b[0]).map(([colour]) => colour)
+}
+
+/** Where each colour stands in the palette it is given: its own place, or that of the one most like it. */
+function choose(colours: readonly number[]): { places: Map<number, number>; palette: Channels[] } {
+  const palette = colours.slice(0, COMMON).map(channelsOf)
+  const places = new Map(colours.slice(0, COMMON).map((colour, place) => [colour, place]))
+  const rest = colours
+    .slice(COMMON)
+    .map(colour => ({ colour, channels: channelsOf(colour), place: 0, away: Number.POSITIVE_INFINITY }))
+  const compare = (place: number) => {
+    for (const one of rest) {
+      const away = distance(one.channels, palette[place] as Channels)
+      if (away < one.away) Object.assign(one, { place, away })
+    }
+  }
+  palette.forEach((_, place) => {
+    compare(place)
+  })
+  while (palette.length < MOST && rest.some(one => one.away > 0)) {
+    const farthest = rest.reduce((a, b) => (b.away > a.away ? b : a))
+    palette.push(farthest.channels)
+    compare(palette.length - 1)
+  }
+  for (const { colour, place } of rest) places.set(colour, place)
+  return { places, palette }
+}
+
+/** A renderer multiplies its colours by their opacity; a PNG holds them plain. */
+const plain = ([r, g, b, opacity]: Channels): number[] => [
+  ...[r, g, b].map(channel => (opacity === 0 ? 0 : Math.min(255, Math.round((channel * 255) / opacity)))),
+  opacity,
+]
+
+/** `rgba`: four bytes a pixel, colours multiplied by their opacity. The same pixels give the same result. */
+export function fewColours(rgba: Uint8Array): Indexed {
+  const pixels = new Int32Array(rgba.buffer, rgba.byteOffset, rgba.byteLength / 4)
+  const { places, palette } = choose(coloursOf(pixels))
+  const indices = new Uint8Array(pixels.length)
+  let last = pixels[0] ?? 0
+  let place = places.get(last) ?? 0
+  for (let i = 0; i < pixels.length; i++) {
+    const colour = pixels[i] as number
+    if (colour !== last) {
+      last = colour
+      place = places.get(colour) as number
+    }
+    indices[i] = place
+  }
+  return { indices, palette: Uint8Array.from(palette.flatMap(plain)) }
+}
