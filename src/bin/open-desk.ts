@@ -21,6 +21,7 @@ import type { Config } from './config.ts'
 import { installedPacks } from './installed-packs.ts'
 import { openLogReader } from './log-reader/open-log-reader.ts'
 import { openTrends } from './open-trends.ts'
+import { openPhotoReader } from './photo-reader/open-photo-reader.ts'
 import { settleFinished } from './settle-finished.ts'
 import type { Job } from './weekly-job.ts'
 
@@ -54,6 +55,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
   const servers = openSettingsStore(db)
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
+  const photos = openPhotoReader(config.attachmentOrigins)
   const trends = openTrends(db, config.data, log)
   const desk: Desk = {
     programs,
@@ -63,6 +65,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     pictures,
     drafts,
     logs,
+    photos,
     trends: trends.desk,
     traces: tracesWith(openTraces(db), checks),
     posts,

@@ -12,6 +12,7 @@ import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Lanes } from './lanes.ts'
 import type { LogReader } from './log-reader.ts'
+import type { PhotoReader } from './photo-reader.ts'
 import type { Posts } from './post.ts'
 import type { TrendsDesk } from './trends-desk.ts'
 import type { Say } from './words/say.ts'
@@ -50,6 +51,7 @@ export type Desk = {
   readonly logs: LogReader
   /** What channels see. */
   readonly posts: Posts
+  readonly photos: PhotoReader
   readonly trends: TrendsDesk
   readonly traces: Traces
   readonly lanes: Lanes

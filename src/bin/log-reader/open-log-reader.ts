@@ -1,6 +1,7 @@
 // Reads attached logs: only from hosts that serve attachments, only so big, only so long, each in a thread of its own.
 import { Worker } from 'node:worker_threads'
 import type { FileRefusal, LogOutcome, LogReader } from '../../discord/log-reader.ts'
+import { comesFrom } from '../comes-from.ts'
 import type { LogWork } from './worker.ts'
 
 export type LogBounds = {
@@ -39,12 +40,6 @@ export function openLogReader(origins: readonly string[], bounds: LogBounds = us
       }
     },
   }
-}
-
-function comesFrom(origins: readonly string[], link: string): boolean {
-  if (!URL.canParse(link)) return false
-  const { origin, username, password } = new URL(link)
-  return username === '' && password === '' && origins.includes(origin)
 }
 
 const outOfMemory = (error: unknown): boolean =>

@@ -1,8 +1,8 @@
 // A thread that fetches one log and reads it as it comes, so that neither ever holds up a click.
-import { constants, setPriority } from 'node:os'
 import { parentPort, workerData } from 'node:worker_threads'
 import type { FileRefusal, LogOutcome } from '../../discord/log-reader.ts'
 import { type LogOptions, openLog } from '../../readings/open-log.ts'
+import { letClicksGoFirst } from '../let-clicks-go-first.ts'
 
 export type LogWork = {
   readonly url: string
@@ -36,5 +36,5 @@ async function readFrom({ url, options, mostBytes, fetchFor_ms }: LogWork): Prom
 const tooLarge = (mostBytes: number): FileRefusal => ({ code: 'file-large', megabytes: mostBytes / 1024 ** 2 })
 
 // On Linux a priority is a thread's own: clicks go first. Elsewhere it would be the whole process's, and is left alone.
-if (process.platform === 'linux') setPriority(constants.priority.PRIORITY_LOW)
+if (process.platform === 'linux') letClicksGoFirst()
 parentPort?.postMessage(await readFrom(workerData as LogWork))

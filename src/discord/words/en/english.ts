@@ -6,6 +6,7 @@ import { commands } from './commands.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
+import { photoRefusals } from './photo-refusals.ts'
 import { pictureInput } from './picture-input.ts'
 import { pictures } from './pictures.ts'
 import { privacy } from './privacy.ts'
@@ -28,6 +29,7 @@ export const english = {
   ...claims,
   ...logs,
   ...logRefusals,
+  ...photoRefusals,
   ...trends,
   ...privacy,
   ...trendInput,

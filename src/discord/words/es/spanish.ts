@@ -6,6 +6,7 @@ import { commands } from './commands.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
+import { photoRefusals } from './photo-refusals.ts'
 import { pictures } from './pictures.ts'
 import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
@@ -24,6 +25,7 @@ export const spanish: Partial<Catalogue> = {
   ...claims,
   ...logs,
   ...logRefusals,
+  ...photoRefusals,
   ...trends,
   ...privacy,
 }
