@@ -4,9 +4,7 @@ import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing,
 import { confidenceOf, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
 import { openTerms } from './terms.ts'
-import { german } from './words/de.ts'
-import { english } from './words/en.ts'
-import { spanish } from './words/es.ts'
+import { vocabularies } from './words/vocabularies.ts'
 
 export type Found = { readonly entry: Entry; readonly confidence: number; readonly signs: Signs }
 
@@ -15,7 +13,6 @@ export type AnswerSearch = {
   find(query: string, language: Language): readonly Found[]
 }
 
-const vocabularies = { en: english, de: german, es: spanish }
 const boosts = { title: 3, keywords: 3, body: 1 }
 const mostFound = 8
 /** For how many the nearest phrasing is looked up. */

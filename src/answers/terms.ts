@@ -13,7 +13,7 @@ export type Terms = {
 }
 
 /** Lower case, without accents and apostrophes, so that what is typed in a hurry meets what is written with care. */
-const bare = (text: string): string =>
+export const bare = (text: string): string =>
   text
     .toLowerCase()
     .replace(/ß/g, 'ss')
@@ -21,7 +21,7 @@ const bare = (text: string): string =>
     .replace(/\p{M}/gu, '')
     .replace(/(?<=\p{L})['’](?=\p{L})/gu, '')
 
-const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}]+/gu) ?? []
+export const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}]+/gu) ?? []
 
 /** `texts` are all texts that are searched: their words are the known ones. */
 export function openTerms(vocabulary: Vocabulary, texts: readonly string[]): Terms {

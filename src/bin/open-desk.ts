@@ -18,6 +18,7 @@ import { openSettingsStore } from '../stores/settings-store.ts'
 import { openTraces } from '../stores/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
+import { openInstalledAnswers } from './installed-answers.ts'
 import { installedPacks } from './installed-packs.ts'
 import { openLogReader } from './log-reader/open-log-reader.ts'
 import { openTrends } from './open-trends.ts'
@@ -66,6 +67,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     drafts,
     logs,
     photos,
+    answers: openInstalledAnswers(log),
     trends: trends.desk,
     traces: tracesWith(openTraces(db), checks),
     posts,

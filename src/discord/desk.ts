@@ -1,5 +1,6 @@
 // What every handler is given: the programs, the store, the clock and the rest, wired together by the process.
 import type { Logger } from 'pino'
+import type { AnswerBook } from '../answers/book.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
@@ -49,6 +50,8 @@ export type Desk = {
   readonly pictures: Pictures
   readonly drafts: Drafts
   readonly logs: LogReader
+  /** The answers to common questions: read when the first is asked. */
+  answers(): Promise<AnswerBook>
   /** What channels see. */
   readonly posts: Posts
   readonly photos: PhotoReader

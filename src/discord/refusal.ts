@@ -14,6 +14,8 @@ export type Refusal =
         | 'damaged-release'
         | 'no-finding'
         | 'may-not-post'
+        | 'may-not-post-here'
+        | 'no-entry'
     }
   | { readonly code: 'too-many-open'; readonly count: number }
   | { readonly code: 'unknown-family'; readonly name: string }

@@ -3,6 +3,7 @@ import type { Posts } from '../../src/discord/post.ts'
 
 export const noPosts: Posts = {
   post: async () => ({ is: 'gone' }),
+  reply: async () => ({ is: 'gone' }),
   redraw: async () => 'gone',
   remove: async () => 'gone',
 }

@@ -1,6 +1,7 @@
 // Every kind of button, menu and form there is: each handler knows its own custom ids and leaves the others alone.
 import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
+import { askClick } from './ask-click.ts'
 import { checkClick } from './check-click.ts'
 import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
@@ -16,6 +17,7 @@ export type ClickHandler = (desk: Desk, interaction: Clicked) => Promise<void> |
 export const clickHandlers: readonly ClickHandler[] = [
   checkClick,
   factsClick,
+  askClick,
   logClick,
   countingClick,
   trendsClick,

@@ -1,5 +1,5 @@
 // Every command there is; a command that is not listed here does not exist.
-
+import { askCommand, findAnswerCommand } from './ask.ts'
 import { checkCommand } from './check.ts'
 import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
@@ -7,6 +7,13 @@ import { logCommand } from './log.ts'
 import { privacyCommand } from './privacy.ts'
 import { trendsCommand } from './trends.ts'
 
-export const commands: readonly Command[] = [checkCommand, claimCommand, logCommand, trendsCommand, privacyCommand]
+export const commands: readonly Command[] = [
+  checkCommand,
+  askCommand,
+  claimCommand,
+  logCommand,
+  trendsCommand,
+  privacyCommand,
+]
 
-export const messageCommands: readonly MessageCommand[] = [readClaimsCommand]
+export const messageCommands: readonly MessageCommand[] = [readClaimsCommand, findAnswerCommand]

@@ -1,5 +1,6 @@
 // The German catalogue, put together from one file per topic; what it lacks is said in English.
 import type { Catalogue } from '../say.ts'
+import { ask } from './ask.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
@@ -18,6 +19,7 @@ export const german: Partial<Catalogue> = {
   ...names,
   ...commands,
   ...check,
+  ...ask,
   ...verdicts,
   ...refusals,
   ...problems,

@@ -1,5 +1,6 @@
 // The English catalogue: every word people see, put together from one file per topic.
 import { answerProblems } from './answer-problems.ts'
+import { ask } from './ask.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
@@ -20,6 +21,7 @@ export const english = {
   ...names,
   ...commands,
   ...check,
+  ...ask,
   ...verdicts,
   ...refusals,
   ...problems,

@@ -1,0 +1,56 @@
+// Clicks on answers: another question out of a menu, and an answer posted where everybody sees it, once.
+import { createHash } from 'node:crypto'
+import { MessageFlags } from 'discord.js'
+import type { Entry } from '../../answers/entry.ts'
+import { type Clicked, fill, redraw, refuse, replyPrivately, takeTime } from '../answer.ts'
+import { type AskAct, decodeAsk, type ReplyTo } from '../ask-id.ts'
+import type { Desk } from '../desk.ts'
+import { relatedTo, serverSay } from '../find-answer.ts'
+import { mayWriteHere } from '../rights.ts'
+import { showAnswer, showPublicAnswer } from '../show/answer.ts'
+import { sayIn } from '../words/say.ts'
+import type { ClickHandler } from './manifest.ts'
+
+export const askClick: ClickHandler = (desk, interaction) => {
+  const act = decodeAsk(interaction.customId)
+  return act && click(desk, interaction, act)
+}
+
+async function click(desk: Desk, interaction: Clicked, act: AskAct): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const book = await desk.answers()
+  const [chosen = ''] = interaction.isStringSelectMenu() ? interaction.values : []
+  const entry = book.entry(act.is === 'post' ? act.entry : chosen)
+  if (!entry) return refuse(interaction, say, { code: 'no-entry' })
+  const near = relatedTo(book, entry)
+  if (act.is === 'post') return post(desk, interaction, entry, near, act.to)
+  const shown = showAnswer(say, { entry, near, to: act.to, mayPost: mayWriteHere(interaction) })
+  // Whoever picks a question under an answer that everybody sees gets the next one alone.
+  const own = interaction.message?.flags.has(MessageFlags.Ephemeral)
+  await (own ? redraw(interaction, shown) : replyPrivately(interaction, shown))
+}
+
+async function post(
+  desk: Desk,
+  interaction: Clicked,
+  entry: Entry,
+  near: readonly Entry[],
+  to: ReplyTo,
+): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const { channelId } = interaction
+  if (!mayWriteHere(interaction) || channelId === null) return refuse(interaction, say, { code: 'may-not-post-here' })
+  await takeTime(interaction)
+  const shown = showPublicAnswer(await serverSay(desk, interaction), entry, near, interaction.user.id)
+  // Two who answer the same message with the same entry post it once.
+  const nonce = nonceOf(to ?? interaction.message?.id ?? interaction.id, entry.id)
+  const { is } = await desk.posts.reply(channelId, to, shown, nonce)
+  const answer = { entry, near, note: say(`ask.posting.${is}`) }
+  // Without the message it was a reply to, it can still be posted by itself.
+  const left = is === 'no-message' ? { to: null, mayPost: true } : { to, mayPost: is !== 'posted' }
+  await fill(interaction, showAnswer(say, { ...answer, ...left }))
+}
+
+/** Discord takes 25 characters. */
+const nonceOf = (...parts: readonly string[]): string =>
+  createHash('sha256').update(parts.join(' ')).digest('base64url').slice(0, 24)

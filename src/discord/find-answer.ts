@@ -1,0 +1,32 @@
+// What is shown for a question, to the person who asked alone: the entry that answers it, or what comes near.
+import type { BaseInteraction } from 'discord.js'
+import type { AnswerBook } from '../answers/book.ts'
+import { type Entry, languageOf } from '../answers/entry.ts'
+import type { Desk } from './desk.ts'
+import { mayWriteHere } from './rights.ts'
+import { type Asked, showAnswer, showNoAnswer } from './show/answer.ts'
+import type { ShownMessage } from './show/parts.ts'
+import { type Say, sayIn } from './words/say.ts'
+
+/** Where no answer is sure, so many questions are offered. */
+const mostNear = 5
+
+/** Looks the question up in the person's language and in the server's, since people type in either. */
+export async function findAnswer(desk: Desk, interaction: BaseInteraction, asked: Asked): Promise<ShownMessage> {
+  const say = sayIn(interaction.locale)
+  const book = await desk.answers()
+  const spoken = await serverSay(desk, interaction)
+  const found = book.lookUp(asked.question ?? '', [languageOf(say.locale), languageOf(spoken.locale)])
+  if (!found.answer) return showNoAnswer(say, asked, found.near.slice(0, mostNear))
+  const near = [...new Set([...relatedTo(book, found.answer), ...found.near])]
+  return showAnswer(say, { ...asked, entry: found.answer, near, mayPost: mayWriteHere(interaction) })
+}
+
+export const relatedTo = (book: AnswerBook, entry: Entry): readonly Entry[] =>
+  entry.related.flatMap(id => book.entry(id) ?? [])
+
+/** The language of what everybody sees: the one moderators chose, or the one the server tells Discord. */
+export async function serverSay(desk: Desk, { guildId, guildLocale }: BaseInteraction): Promise<Say> {
+  const chosen = guildId === null ? null : (await desk.servers.load(guildId)).language
+  return sayIn(chosen ?? guildLocale ?? undefined)
+}

@@ -1,0 +1,42 @@
+// German for questions people ask: the answer with its sources, that there is none, and posting one for everybody.
+import type { ask as english } from '../en/ask.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const ask: InWordsOf<typeof english> = {
+  'name.ask': 'frage',
+  'name.ask.question': 'text',
+  'command.ask': 'Eine Frage zu Lithium-Ionen-Zellen stellen; die Antwort siehst nur du',
+  'command.ask.question': 'Deine Frage in wenigen Worten, oder eine aus der Liste',
+  'command.find-answer': 'Antwort suchen',
+  'ask.emergency':
+    'Gerade jetzt Rauch, Zischen, Hitze, eine Schwellung oder ein Leck? Geh weg von ihr und ruf den Notruf. Lies danach weiter.',
+  'ask.sources': 'Quellen: {sources}',
+  'ask.source.published': '{text}',
+  'ask.source.relayed': '{text} (wie andere es wiedergeben)',
+  'ask.source.common-practice': 'übliche Praxis, keine Quelle',
+  'ask.source.memory': 'Zahlen aus dem Gedächtnis, nicht noch einmal nachgeschlagen',
+  'ask.source.this-bot': 'wie dieser Bot arbeitet',
+  'ask.untranslated': 'Noch niemand hat diese Antwort in deine Sprache übertragen, darum steht sie auf Englisch da.',
+  'ask.in-english': '{title} (auf Englisch)',
+  'ask.related': 'Verwandte Fragen',
+  'ask.none': 'Kein Eintrag hier beantwortet das sicher, darum bekommst du keine Antwort statt einer geratenen.',
+  'ask.no-text': 'Diese Nachricht hat keinen Text, nach dem man suchen könnte.',
+  'ask.nearest': 'Nicht sicher, aber vielleicht meinst du eine von diesen:',
+  'ask.choose': 'Wähle eine Frage',
+  'ask.check': 'Eine Zelle prüfen',
+  'ask.post': 'In diesem Kanal veröffentlichen',
+  'ask.reply': 'Als Antwort veröffentlichen',
+  'ask.posted-by': 'Ausgesucht und veröffentlicht von {who}',
+  'ask.posting.posted':
+    'Sie steht jetzt im Kanal, in der Sprache des Servers und mit deinem Namen. Niemand wurde angepingt.',
+  'ask.posting.forbidden':
+    'Sie konnte nicht veröffentlicht werden: Der Bot darf hier nicht schreiben. Bitte die Moderation, es ihm zu erlauben, oder kopiere, was du brauchst.',
+  'ask.posting.gone': 'Sie konnte nicht veröffentlicht werden: Diesen Kanal gibt es nicht mehr.',
+  'ask.posting.no-message':
+    'Sie konnte nicht veröffentlicht werden: Die Nachricht, auf die sie antworten sollte, wurde gelöscht. Du kannst sie für sich im Kanal veröffentlichen.',
+  'ask.posting.archived':
+    'Sie konnte nicht veröffentlicht werden: Dieser Thread ist archiviert oder gesperrt. Lass ihn wieder öffnen, dann drück den Knopf noch einmal.',
+  'refusal.may-not-post-here':
+    'Du darfst in diesem Kanal selbst nicht schreiben, darum wird hier nichts in deinem Namen veröffentlicht.',
+  'refusal.no-entry': 'Diesen Eintrag gibt es hier nicht mehr. Frag noch einmal mit /frage.',
+}

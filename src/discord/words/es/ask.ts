@@ -1,0 +1,40 @@
+// Spanish for questions people ask: the answer with its sources, that there is none, and posting one for everybody.
+import type { ask as english } from '../en/ask.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const ask: InWordsOf<typeof english> = {
+  'name.ask': 'pregunta',
+  'name.ask.question': 'texto',
+  'command.ask': 'Haz una pregunta sobre celdas de iones de litio; la respuesta solo la ves tú',
+  'command.ask.question': 'Tu pregunta en pocas palabras, o una de la lista',
+  'command.find-answer': 'Buscar una respuesta',
+  'ask.emergency':
+    '¿Hay ahora mismo humo, siseo, calor, hinchazón o una fuga? Aléjate de ella y llama al número de emergencias. Sigue leyendo después.',
+  'ask.sources': 'Fuentes: {sources}',
+  'ask.source.published': '{text}',
+  'ask.source.relayed': '{text} (según lo cuentan otros)',
+  'ask.source.common-practice': 'práctica habitual, sin fuente',
+  'ask.source.memory': 'cifras de memoria, no consultadas de nuevo',
+  'ask.source.this-bot': 'cómo funciona este bot',
+  'ask.untranslated': 'Nadie ha pasado aún esta respuesta a tu idioma, por eso está en inglés.',
+  'ask.in-english': '{title} (en inglés)',
+  'ask.related': 'Preguntas relacionadas',
+  'ask.none': 'Ninguna entrada responde a esto con seguridad, así que no recibes respuesta en vez de una inventada.',
+  'ask.no-text': 'Este mensaje no tiene texto que buscar.',
+  'ask.nearest': 'No es seguro, pero quizá te refieras a una de estas:',
+  'ask.choose': 'Elige una pregunta',
+  'ask.check': 'Comprobar una celda',
+  'ask.post': 'Publicarla en este canal',
+  'ask.reply': 'Publicarla como respuesta',
+  'ask.posted-by': 'Elegida y publicada por {who}',
+  'ask.posting.posted': 'Ya está en el canal, en el idioma del servidor y con tu nombre. No se avisó a nadie.',
+  'ask.posting.forbidden':
+    'No se pudo publicar: el bot no puede escribir aquí. Pide a la moderación que se lo permita, o copia lo que necesites.',
+  'ask.posting.gone': 'No se pudo publicar: este canal ya no existe.',
+  'ask.posting.no-message':
+    'No se pudo publicar: el mensaje al que respondería fue borrado. Puedes publicarla en el canal por separado.',
+  'ask.posting.archived':
+    'No se pudo publicar: este hilo está archivado o bloqueado. Pide que lo abran de nuevo y pulsa el botón otra vez.',
+  'refusal.may-not-post-here': 'Tú no puedes escribir en este canal, así que aquí no se publica nada en tu nombre.',
+  'refusal.no-entry': 'Esta entrada ya no está aquí. Pregunta otra vez con /pregunta.',
+}
