@@ -4,6 +4,7 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { IntlMessageFormat } from 'intl-messageformat'
 import { altEn } from '../../src/discord/words/alt-en.ts'
+import { RANK } from '../../src/pictures/alt/describe-cell.ts'
 import { joinAlt } from '../../src/pictures/alt/join-alt.ts'
 import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawReference } from '../../src/pictures/cell/draw-reference.ts'
@@ -32,7 +33,7 @@ const phrase = (code: string, values: Readonly<Record<string, string | number>>)
 function describe(show: Partial<CellParameters>): string {
   const option = drawOptions([{ show }]).about.find(fact => fact.code === 'option')
   return joinAlt(
-    (option?.parts ?? []).filter(fact => fact.rank === 0),
+    (option?.parts ?? []).filter(fact => fact.rank <= RANK.tell),
     phrase,
   )
 }
@@ -55,6 +56,8 @@ const pool = OPTION_SETS.flatMap(set =>
     question: `${set.base.view ?? 'side'} · ${set.base.pointAt}`,
   })),
 )
+const speechless = pool.filter(({ words }) => words === '')
+if (speechless.length > 0) throw new Error(`no words for ${speechless.map(({ question }) => question).join(', ')}`)
 const chosen = shuffled(pool).slice(0, 20)
 for (const [i, { show }] of chosen.entries()) {
   const wrapColour = COLOURS[randomInt(COLOURS.length)] ?? 'green'

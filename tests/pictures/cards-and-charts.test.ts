@@ -80,7 +80,7 @@ describe('a verdict card', () => {
       }).svg,
     )
     const ring = walk(partsNamed(root, 'mark')[0]!).find(one => one.name === 'ellipse')
-    const plate = walk(partsNamed(root, 'contact')[0]!).find(one => one.name === 'path')?.attributes['d'] ?? ''
+    const plate = walk(partsNamed(root, 'contact')[0]!).at(-1)?.attributes['d'] ?? ''
     const [, left, y, right] = /^M([\d.]+) ([\d.]+)A.*? 0 1 0 ([\d.]+)/.exec(plate)?.map(Number) ?? []
     expect(Number(ring?.attributes['cx'])).toBeCloseTo(((left ?? 0) + (right ?? 0)) / 2, 0)
     expect(Number(ring?.attributes['cy'])).toBeCloseTo(y ?? 0, 0)

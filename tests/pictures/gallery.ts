@@ -103,7 +103,6 @@ export const OPTION_SETS: readonly Family[] = [
     values: ['word', 'misspelt', 'trade-code', 'standard-code', 'nickel', 'iron', 'contrary', 'capacity', 'current'],
   },
   { base: { pointAt: 'bin', wrapColour: 'white' }, key: 'bin', values: [true, false] },
-  { base: { view: 'top-angle', pointAt: 'dent' }, key: 'dent', values: ['none', 'top-edge'] },
   { base: { pointAt: 'board' }, key: 'board', values: [false, true] },
   { base: { view: 'top-angle', pointAt: 'top', wrapColour: 'brown' }, key: 'top', values: ['flat', 'button'] },
   { base: { pointAt: 'length', sizes: true }, key: 'format', values: ['14500', '18650', '20700', '21700', '26650'] },

@@ -78,6 +78,13 @@ describe('wrapping', () => {
     )
   })
 
+  it('keeps a figure with its unit and the figures beside it', () => {
+    const lines = (text: string) => wrapText(text, 120, 14.5).map(line => line.replaceAll('\u00a0', ' '))
+    expect(lines('21700 (about 21 × 70 mm)')).toEqual(['21700 (about', '21 × 70 mm)'])
+    expect(lines('Beides, etwa IFR und 3,7 V')).toEqual(['Beides, etwa IFR', 'und 3,7 V'])
+    expect(wrapText('no break\u00a0here', 80, 14.5)).toEqual(['no', 'break\u00a0here'])
+  })
+
   it('breaks scripts without spaces, and keeps breaks that are there', () => {
     expect(wrapText('電池を使わないでください', 60, 14).length).toBeGreaterThan(2)
     expect(wrapText('a\nb', 300, 14)).toEqual(['a', 'b'])

@@ -18,7 +18,7 @@ const TELLS: readonly Tell[] = [
   { key: 'heat', views: ['side', 'top-angle'], parts: ['heat'], rank: RANK.damage },
   { key: 'leak', views: OUTSIDE, parts: ['leak'], rank: RANK.damage },
   { key: 'swollen', views: SIDE, parts: ['swelling'], rank: RANK.damage },
-  { key: 'dent', views: ['side', 'top-angle'], parts: ['dent'], rank: RANK.damage },
+  { key: 'dent', views: SIDE, parts: ['dent'], rank: RANK.damage },
   { key: 'scorched', views: SIDE, parts: ['scorch'], rank: RANK.damage },
   { key: 'rust', views: OUTSIDE, parts: ['rust'], rank: RANK.damage },
   { key: 'wet', views: OUTSIDE, parts: ['wet'], rank: RANK.damage },

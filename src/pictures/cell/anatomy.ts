@@ -19,6 +19,7 @@ export const RADIUS = {
   ringOuter: 0.9,
   ringInner: 0.61,
   dimple: 0.765,
+  dimpleSize: 0.085,
   shoulderInner: 0.68,
   gasketInner: 0.62,
   flangeInner: 0.54,

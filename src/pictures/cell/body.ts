@@ -1,5 +1,5 @@
 // The outside of the cell below its rim: can, wrap, seam, print, tear, board.
-import { INK, METAL, STROKE, WRAP } from '../ink.ts'
+import { INK, METAL, STROKE } from '../ink.ts'
 import { line, part, round, tag } from '../svg.ts'
 import { type Cell, HEIGHT } from './anatomy.ts'
 import { blob } from './blob.ts'
@@ -8,18 +8,11 @@ import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
 import { TEXTS } from './lettering.ts'
 import type { CellParameters } from './parameters.ts'
-import { breakWave, dentAt, dentOf, lowest, reachAt, silhouette } from './silhouette.ts'
+import { breakWave, DENT, dentAt, lowest, reachAt, silhouette } from './silhouette.ts'
 import { TEAR } from './top-face.ts'
+import { groundOf, printOn } from './wrap-colours.ts'
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner, fill: 'none' }
-
-/** Whether print on this wrap should be light to be read. */
-export const printOn = (params: CellParameters): string =>
-  ['black', 'brown', 'purple'].includes(params.wrapColour) && params.wrap !== 'missing' ? '#ffffff' : INK.line
-
-/** The colour of what the side shows: wrap, or the bare can. */
-export const groundOf = (params: CellParameters): string =>
-  params.wrap === 'missing' || params.wrapColour === 'clear' ? METAL.light : WRAP[params.wrapColour]
 
 function shading(params: CellParameters, cell: Cell, camera: Camera, bottom: number, cut: boolean): string {
   const px = cell.radius * camera.scale
@@ -116,7 +109,7 @@ function tear(params: CellParameters, cell: Cell, camera: Camera, reach: number)
 function crease(params: CellParameters, cell: Cell, camera: Camera): string {
   const middle = dentAt(params, cell)
   if (middle === undefined) return ''
-  const reach = dentOf(params).reach * 0.62
+  const reach = DENT.reach * 0.62
   const bite = (t: number, inset: number) => {
     const z = middle + t * reach
     const share = reachAt(params, cell, z, 1) - inset
@@ -184,10 +177,10 @@ export function body(params: CellParameters, cell: Cell, camera: Camera, bottom:
   const seam =
     params.seam && params.wrap !== 'missing'
       ? tag('path', {
-          d: `M${round(seamX)} ${round(seamTop)}V${round(seamEnd)}m5 0V${round(seamTop)}`,
-          ...edge,
-          'stroke-width': STROKE.fine,
-        })
+          d: `M${round(seamX)} ${round(seamTop)}V${round(seamEnd)}h5V${round(seamTop)}Z`,
+          fill: INK.line,
+          'fill-opacity': 0.22,
+        }) + tag('path', { d: `M${round(seamX)} ${round(seamTop)}V${round(seamEnd)}`, ...edge })
       : ''
   const board = params.board && !cut ? boardMarks(params, cell, camera) : ''
   const shine =

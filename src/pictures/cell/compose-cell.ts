@@ -51,7 +51,7 @@ export function lookHere(params: CellParameters, box: Box, bounds: Box): Scene {
 const ZOOM: Readonly<Record<string, number>> = { vent: 1.45, 'weld-marks': 2.2 }
 const POSITIVE_ZOOM: Readonly<Record<string, number>> = { welds: 1.7, terminal: 2.1 }
 
-/** A round cut-out under a magnifying glass: rim and handle say that this is larger than life. */
+/** A round cut-out under a magnifying glass, in the colour of marks: it is no part of the cell, and larger than life. */
 function enlarged(params: CellParameters, box: Box, zoom: number, ground: string): Scene {
   const r = Math.min(box.width, box.height) / 2 - 3
   const [cx, cy] = [box.x + box.width / 2, box.y + box.height / 2]
@@ -60,10 +60,10 @@ function enlarged(params: CellParameters, box: Box, zoom: number, ground: string
   const inner = scene(params, { x: r - side / 2, y: r - side / 2, width: side, height: side })
   const cut = `M${round(lens.x - 1)} ${round(lens.y - 1)}h${round(2 * r + 2)}v${round(2 * r + 2)}h${round(-2 * r - 2)}Z${oval(cx, cy, r - 1, r - 1)}`
   const k = r * Math.SQRT1_2
-  const handle = `M${round(cx + k)} ${round(cy + k)}l${round(r * 0.22)} ${round(r * 0.22)}`
+  const handle = `M${round(cx + k)} ${round(cy + k)}l${round(r * 0.26)} ${round(r * 0.26)}`
   const rim =
-    tag('circle', { cx, cy, r: r - 1, fill: 'none', stroke: INK.line, 'stroke-width': 3.4 }) +
-    tag('path', { d: handle, stroke: INK.line, 'stroke-width': 7 })
+    tag('circle', { cx, cy, r: r - 1, fill: 'none', stroke: INK.point, 'stroke-width': 4 }) +
+    tag('path', { d: handle, stroke: INK.point, 'stroke-width': 8 })
   const svg =
     tag('svg', { ...lens, overflow: 'hidden' }, inner.svg) +
     tag('path', { d: cut, 'fill-rule': 'evenodd', fill: ground }) +
@@ -81,9 +81,9 @@ function enlarged(params: CellParameters, box: Box, zoom: number, ground: string
 export function lookClose(params: CellParameters, box: Box, ground: string): Scene {
   const about = params.pointAt
   if (isPeeled(about) && params.view === 'side') {
-    const height = Math.min(box.height, box.width * 0.56)
-    const close = { x: box.x + 6, y: box.y + (box.height - height) / 2, width: box.width - 14, height }
-    const [rx, ry] = [close.width * 0.49, height * 0.44]
+    const height = Math.min(box.height - 12, box.width * 0.56)
+    const close = { x: box.x + 8, y: box.y + (box.height - height) / 2, width: box.width - 18, height }
+    const [rx, ry] = [close.width / 2 + 8, height / 2 + 6]
     const place: Place = { x: close.x + close.width / 2, y: close.y + height / 2, rx, ry, shape: 'box' }
     return { svg: peel(params, about, close), places: { [about]: place } }
   }

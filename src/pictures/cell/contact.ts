@@ -8,7 +8,8 @@ import type { CellParameters } from './parameters.ts'
 export type Look = 'drawn' | 'see-through'
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
-const dashed = { fill: 'none', stroke: METAL.dark, 'stroke-width': STROKE.fine, 'stroke-dasharray': '4 3' }
+// A pale shape without an edge: dashes were taken for lines on the disc below.
+const ghost = { fill: METAL.dark, 'fill-opacity': 0.22 }
 
 /** The four corners of leg `i`: its foot on the flange, its head under the plateau. */
 function legPath(camera: Camera, cell: Cell, i: number, n: number, lift: number): string {
@@ -21,15 +22,23 @@ function legPath(camera: Camera, cell: Cell, i: number, n: number, lift: number)
 }
 
 function drum(camera: Camera, r: number, bottom: number, top: number, look: Look): string {
-  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : dashed
+  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : ghost
   const drop = rise(camera) * (top - bottom)
   const lid = tag('path', { d: circle(camera, r, top), ...style })
-  if (drop < 1 || look === 'see-through') return lid
+  if (look === 'see-through') return lid
+  if (drop < 1) return castShadow(camera, r, top - bottom) + lid
   const { x, y } = { x: camera.x, y: camera.y - rise(camera) * top }
   const rx = r * camera.scale
   const ry = rx * camera.tilt
   const wall = `M${x - rx} ${y}V${y + drop}A${rx} ${ry} 0 0 0 ${x + rx} ${y + drop}V${y}Z`
   return tag('path', { d: wall, fill: METAL.mid, ...edge }) + lid
+}
+
+/** From straight above, only its shadow tells how far a disc of radius `r` mm stands out. */
+function castShadow(camera: Camera, r: number, height: number): string {
+  const [dx, dy] = [0.25 * height * camera.scale, 0.4 * height * camera.scale]
+  const moved = { ...camera, x: camera.x + dx, y: camera.y + dy }
+  return tag('path', { d: circle(moved, r, 0), fill: INK.line, 'fill-opacity': 0.4 })
 }
 
 /**
@@ -38,12 +47,15 @@ function drum(camera: Camera, r: number, bottom: number, top: number, look: Look
  */
 export function contact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift = 0): string {
   const { radius, grow } = cell
-  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : dashed
+  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : ghost
   if (params.contact === 'closed') return closedContact(params, cell, camera, look, lift)
   const order = Array.from({ length: params.legs }, (_, i) => i).sort(
     (a, b) => Math.sin(spoke(a, params.legs)) - Math.sin(spoke(b, params.legs)),
   )
-  const legs = order.map(i => tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }))
+  // From the side the well is a sliver: legs in it would be a smudge.
+  const legs = (params.view === 'side' ? [] : order).map(i =>
+    tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }),
+  )
   const flat = HEIGHT.flatTop * grow + lift
   let plate = drum(camera, RADIUS.plateau * radius, flat - 0.35 * grow, flat, look)
   if (params.top === 'button') {
@@ -60,7 +72,8 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
       'stroke-width': STROKE.fine,
     })
   })
-  return part('legs', ...legs) + part('contact', plate) + part('weld-marks', ...marks)
+  // See-through, the plate would lie over the very middle of what is below it.
+  return part('legs', ...legs) + part('contact', look === 'drawn' ? plate : '') + part('weld-marks', ...marks)
 }
 
 /** A contact without gaps: one lid over the whole well. */
@@ -68,7 +81,7 @@ function closedContact(params: CellParameters, cell: Cell, camera: Camera, look:
   const { radius, grow } = cell
   const flat = HEIGHT.flatTop * grow + lift
   const lid = drum(camera, RADIUS.flangeInner * 1.02 * radius, HEIGHT.flange * grow + lift, flat, look)
-  const z = params.top === 'button' ? HEIGHT.buttonTop * grow + lift : flat
-  const middle = drum(camera, RADIUS.button * radius, flat, Math.max(z, flat + 0.01), look)
-  return part('contact', lid, middle)
+  const button =
+    params.top === 'button' ? drum(camera, RADIUS.button * radius, flat, HEIGHT.buttonTop * grow + lift, look) : ''
+  return part('contact', lid, button)
 }

@@ -3,6 +3,7 @@ import { INK, METAL, PAPER, STROKE, WRAP } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box, Place, Scene } from './scene.ts'
+import { underWrap } from './wrap-colours.ts'
 
 type Pen = { x: (mm: number) => string; y: (mm: number) => string; scale: number }
 
@@ -37,9 +38,8 @@ function wrapLayers(params: CellParameters, pen: Pen): string {
       ),
     )
   const outer = params.secondWrap === 'none' ? 0 : 0.62
-  const under = params.secondWrap === 'clear' ? '#ffffff' : WRAP[params.wrapColour === 'pink' ? 'blue' : 'pink']
   return (
-    (outer === 0 ? '' : part('second-wrap', skin(0, under, 6.6))) +
+    (outer === 0 ? '' : part('second-wrap', skin(0, underWrap(params), 6.6))) +
     part('wrap', skin(outer, WRAP[params.wrapColour], 7.4))
   )
 }
@@ -56,19 +56,23 @@ function canWall(params: CellParameters, pen: Pen): string {
 
 function ventSheet(params: CellParameters, pen: Pen): string {
   const middle = {
-    plain: 'L-3,-3.2L-2.7,-3.5L-2.4,-3.2L2.4,-3.2L2.7,-3.5L3,-3.2',
-    lines: 'L-3.2,-3.2L-2.2,-4.7L-1.2,-3.2L1.2,-3.2L2.2,-4.7L3.2,-3.2',
-    button: 'L-1.7,-3.2L-1.4,-2.1L1.4,-2.1L1.7,-3.2',
+    plain: 'L-3.2,-3.2L-2.7,-3.9L-2.2,-3.2L2.2,-3.2L2.7,-3.9L3.2,-3.2',
+    lines: 'L-3.4,-3.2L-2.2,-5.3L-1,-3.2L1,-3.2L2.2,-5.3L3.4,-3.2',
+    button: 'L-1.9,-3.2L-1.5,-1.7L1.5,-1.7L1.9,-3.2',
     smooth: '',
   }[params.vent]
   const d = path(pen, 1, `M-6.9,-2.65L-4.8,-2.65L-4.1,-3.2${middle}L4.1,-3.2L4.8,-2.65L6.9,-2.65`)
-  return part('vent', sheet(pen, d, 0.3, METAL.dark))
+  // Where the disc is asked about it takes the colour of marks, and the cap over it steps back.
+  return part('vent', sheet(pen, d, 0.42, params.pointAt === 'vent' ? '#7db0f5' : METAL.dark))
 }
 
 function capSheet(params: CellParameters, pen: Pen): string {
   const top = params.top === 'button' ? 'L-3,-0.1L-2.4,-0.1L-2.2,2L2.2,2L2.4,-0.1L3,-0.1' : 'L-2.6,0.75L2.6,0.75'
   const d = path(pen, 1, `M-6.9,-1.95L-5,-1.95${top}L5,-1.95L6.9,-1.95`)
-  return part('contact', sheet(pen, d, 0.36, METAL.light))
+  return part(
+    'contact',
+    tag('g', { opacity: params.pointAt === 'vent' ? 0.45 : undefined }, sheet(pen, d, 0.36, METAL.light)),
+  )
 }
 
 function ringSlab(params: CellParameters, pen: Pen): string {

@@ -28,7 +28,7 @@ export const halo = (place: Place, colour: string, width: number): string => {
 const REACH = 44
 const WAYS = [-0.7, -2.44, 0.7, 2.44, 0, Math.PI, -Math.PI / 2]
 
-// Where an arrow from direction `way` meets the ring: on an ellipse by its angle, on a box at its upper or lower side.
+// Where an arrow from direction `way` meets the ring: on an ellipse by its angle, on a box at its upper or lower half.
 const rim = (place: Place, way: number): { x: number; y: number } => {
   const [rx, ry] = [Math.max(LEAST, place.rx), Math.max(LEAST, place.ry)]
   const [cos, sin] = [Math.cos(way), Math.sin(way)]
@@ -60,10 +60,16 @@ export function pointer(place: Place, bounds: Box): string {
   return part('pointer', halo(place, INK.point, 3.2), arrow)
 }
 
+// A number on the side of a box would hide what stands there.
+const corner = (place: Place, way: number): { x: number; y: number } => ({
+  x: place.x + Math.sign(Math.cos(way)) * (place.rx - 4),
+  y: place.y + Math.sign(Math.sin(way)) * (place.ry - 3),
+})
+
 /** A ring with a number set on it; the number is repeated beside the sentence it belongs to. */
 export function numberedMark(place: Place, number: number, bounds: Box): string {
   const ways = [-0.78, -2.36, 0.78, 2.36]
-  const spots = ways.map(way => rim(place, way))
+  const spots = ways.map(way => (place.shape === 'box' ? corner(place, way) : rim(place, way)))
   const at =
     spots.find(p =>
       inside(p, { x: bounds.x + 13, y: bounds.y + 13, width: bounds.width - 26, height: bounds.height - 26 }),

@@ -33,7 +33,6 @@ function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<s
     'weld-marks': disc(RADIUS.plateau * 1.1, top),
     welds: negative ? disc(0.62, 0) : disc(RADIUS.plateau * (params.welds === 'nickel' ? 1.7 : 1.15), top),
     terminal: negative ? disc(0.64, 0) : disc(RADIUS.plateau * 1.1, top),
-    dent: at(0.9, 0.5, 0.26, -4.6 * grow),
     leak: params.leak === 'none' ? disc(0.9, 0) : at(0.8, 2.2, 0.55),
     rust: disc(0.88, 0),
     wet: disc(0.95, 0),

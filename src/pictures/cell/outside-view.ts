@@ -25,7 +25,7 @@ function frame(params: CellParameters, cell: Cell, box: Box, sameScale: boolean)
   const view = params.view as keyof typeof TILT
   const tilt = TILT[view]
   const up = Math.sqrt(1 - tilt * tilt)
-  const smoke = params.heat === 'none' || view === 'top' ? 0 : 0.17 * box.height
+  const smoke = (params.heat === 'none' && params.pointAt !== 'heat') || view === 'top' ? 0 : 0.2 * box.height
   const x = box.x + box.width / 2
   const head = params.end === 'positive' || view === 'side' ? HEIGHT.buttonTop * cell.grow : 0.5
   if (view === 'top') {
@@ -84,7 +84,7 @@ export function outsideView(params: CellParameters, box: Box, sameScale: boolean
             'stroke-width': STROKE.outline,
           }),
         )
-      : body(positive ? params : { ...params, dent: 'none' }, cell, camera, bottom, cut)
+      : body(cut ? { ...params, dent: 'none', swollen: false } : params, cell, camera, bottom, cut)
   const face = positive ? topFace(params, cell, camera) : bottomFace(params, cell, camera)
   const terminalZ = !positive ? 0 : (params.top === 'button' ? HEIGHT.buttonTop : HEIGHT.flatTop) * cell.grow
   const share = !positive ? 0.6 : params.top === 'button' ? RADIUS.plateau * 0.8 : RADIUS.plateau
@@ -107,7 +107,7 @@ export function outsideView(params: CellParameters, box: Box, sameScale: boolean
             ),
       )
   const heat =
-    params.view === 'top' ? '' : heatOver(params, { x: camera.x, y: terminal.y - terminal.ry - 5 }, 0.16 * box.height)
+    params.view === 'top' ? '' : heatOver(params, { x: camera.x, y: terminal.y - terminal.ry - 5 }, 0.18 * box.height)
   const svg = skin + swelling(params, cell, camera) + face + marks + damage + foot + wet + heat
   return { svg, places: outsidePlaces(params, cell, camera, bottom) }
 }

@@ -94,21 +94,7 @@ export const PARTS = {
     'diameter',
   ],
   top: ['top', 'wrap', 'ring', 'legs', 'dimples', 'vent', 'weld-marks', 'welds', 'terminal', 'leak', 'rust', 'wet'],
-  'top-angle': [
-    'top',
-    'wrap',
-    'ring',
-    'legs',
-    'dimples',
-    'vent',
-    'welds',
-    'terminal',
-    'dent',
-    'leak',
-    'rust',
-    'wet',
-    'heat',
-  ],
+  'top-angle': ['top', 'wrap', 'ring', 'legs', 'dimples', 'vent', 'welds', 'terminal', 'leak', 'rust', 'wet', 'heat'],
   'cut-away': ['wrap', 'second-wrap', 'ring', 'legs', 'dimples', 'vent', 'can'],
 } as const satisfies Record<View, readonly string[]>
 

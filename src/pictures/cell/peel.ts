@@ -1,13 +1,13 @@
 // A close-up of the side with the layers laid back one by one, so that one sees on which of them the print is.
-import { INK, METAL, STROKE, WRAP } from '../ink.ts'
+import { INK, METAL, STROKE } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
-import { groundOf, printOn } from './body.ts'
 import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
 import { breaks, letter, TEXTS, underline } from './lettering.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box } from './scene.ts'
+import { groundOf, printOn, underWrap } from './wrap-colours.ts'
 
 type Layer = 'can' | 'second-wrap' | 'wrap'
 type Zone = { layer: Layer; from: number }
@@ -32,62 +32,73 @@ function zones(params: CellParameters, about: Peeled): Zone[] {
   return [first, { layer: 'second-wrap', from: 0.22 }, { layer: 'wrap', from: 0.63 }]
 }
 
-function skin(params: CellParameters, zone: Zone, box: Box, last: boolean): string {
+const isClear = (params: CellParameters, layer: Layer): boolean =>
+  layer === 'second-wrap' ? params.secondWrap !== 'coloured' : layer === 'wrap' && params.wrapColour === 'clear'
+
+function fillOf(params: CellParameters, layer: Layer): string {
+  if (layer === 'can') return METAL.light
+  if (isClear(params, layer)) return '#ffffff'
+  return layer === 'wrap' ? groundOf(params) : underWrap(params)
+}
+
+/** Bare metal mirrors its surroundings in hard bands, which no wrap does. */
+const mirror = (zone: Zone, box: Box): string =>
+  [
+    { from: 0.2, tall: 0.07, fill: METAL.dark },
+    { from: 0.62, tall: 0.12, fill: '#ffffff' },
+  ]
+    .map(({ from, tall, fill }) =>
+      tag('rect', {
+        x: box.x + zone.from * box.width + 2,
+        y: box.y + from * box.height,
+        width: (1 - zone.from) * box.width - 4,
+        height: tall * box.height,
+        fill,
+        'fill-opacity': 0.6,
+      }),
+    )
+    .join('')
+
+function glare(x: number, box: Box): string {
+  const streaks = [0.12, 0.2, 0.3].map(
+    share =>
+      `M${round(x + share * box.width)} ${round(box.y + box.height * 0.08)}l${round(-box.height * 0.1)} ${round(box.height * 0.84)}`,
+  )
+  return tag('path', { d: streaks.join(''), stroke: '#ffffff', 'stroke-width': 5, fill: 'none' })
+}
+
+function skin(params: CellParameters, zone: Zone, box: Box): string {
   const x = box.x + zone.from * box.width
   const end = box.x + box.width
   const bow = box.height * 0.1
   const [top, low] = [round(box.y), round(box.y + box.height)]
+  const bend = (dx: number): string => `Q${round(x + dx)} ${round(box.y + box.height / 2)}`
+  const wave = (way: 1 | -1): string =>
+    `q${round(-way * bow)} ${round((way * box.height) / 4)} 0 ${round((way * box.height) / 2)}t0 ${round((way * box.height) / 2)}`
   // The left edge bows with the cylinder; the first layer and the far end are broken off in a wave.
-  const left =
-    zone.from === 0
-      ? `M${round(x)} ${top}q${round(-bow)} ${round(box.height / 4)} 0 ${round(box.height / 2)}t0 ${round(box.height / 2)}`
-      : `M${round(x)} ${top}Q${round(x - bow * 2)} ${round(box.y + box.height / 2)} ${round(x)} ${low}`
-  const d = `${left}H${round(end)}q${round(bow)} ${round(-box.height / 4)} 0 ${round(-box.height / 2)}t0 ${round(-box.height / 2)}Z`
-  const clear =
-    zone.layer === 'second-wrap'
-      ? params.secondWrap !== 'coloured'
-      : zone.layer === 'wrap' && params.wrapColour === 'clear'
-  const fill =
-    zone.layer === 'can'
-      ? METAL.light
-      : clear
-        ? '#ffffff'
-        : zone.layer === 'wrap'
-          ? groundOf(params)
-          : WRAP[params.wrapColour === 'pink' ? 'blue' : 'pink']
+  const first = zone.from === 0
+  const left = `M${round(x)} ${top}${first ? wave(1) : `${bend(-bow * 2)} ${round(x)} ${low}`}`
+  const clear = isClear(params, zone.layer)
+  const fill = fillOf(params, zone.layer)
   const body = tag('path', {
-    d,
+    d: `${left}H${round(end)}${wave(-1)}Z`,
     fill,
     'fill-opacity': clear ? 0.5 : undefined,
     stroke: INK.line,
-    'stroke-width': last || zone.from > 0 ? STROKE.outline : STROKE.inner,
+    'stroke-width': STROKE.outline,
   })
-  const glare = clear
-    ? tag('path', {
-        d: [0.12, 0.2, 0.3]
-          .map(
-            s =>
-              `M${round(x + s * box.width)} ${round(box.y + box.height * 0.08)}l${round(-box.height * 0.1)} ${round(box.height * 0.84)}`,
-          )
-          .join(''),
-        stroke: '#ffffff',
-        'stroke-width': 5,
-        fill: 'none',
-      })
-    : ''
-  // The laid-back edge curls up: a light lip along it.
-  const lip =
-    zone.from > 0
-      ? tag('path', {
-          d: `M${round(x)} ${top}Q${round(x - bow * 2)} ${round(box.y + box.height / 2)} ${round(x)} ${low}q${round(-bow * 1.1)} ${round(-box.height / 2)} 0 ${round(-box.height)}Z`.replace(
-            /q.*Z/,
-            `Q${round(x - bow * 2 + box.height * 0.13)} ${round(box.y + box.height / 2)} ${round(x)} ${top}Z`,
-          ),
-          fill: '#fdfdfb',
-          ...edge,
-        })
-      : ''
-  return part(`layer-${zone.layer}`, body, glare, lip)
+  // A layer that is laid back curls up: its edge is lighter, but of its own colour, or it would look like one more layer.
+  const curl = `M${round(x)} ${top}${bend(-bow * 2)} ${round(x)} ${low}${bend(-bow * 0.9)} ${round(x)} ${top}Z`
+  const lip = first
+    ? ''
+    : tag('path', { d: curl, fill }) + tag('path', { d: curl, fill: '#ffffff', 'fill-opacity': 0.45 })
+  return part(
+    `layer-${zone.layer}`,
+    body,
+    zone.layer === 'can' ? mirror(zone, box) : '',
+    clear ? glare(x, box) : '',
+    lip,
+  )
 }
 
 function shade(box: Box): string {
@@ -125,10 +136,10 @@ function groups(
   const next = list[i + 1]
   const [first = '', second = ''] = whole.split(' ')
   if (next === undefined)
-    return [{ text: list.length === 1 ? whole : first, from: from + 0.05, to: 0.95, under: false }]
+    return [{ text: list.length === 1 ? whole : first, from: from + 0.06, to: 0.94, under: false }]
   return [
-    { text: first, from: from + 0.03, to: next.from - 0.05, under: false },
-    { text: second, from: next.from + 0.03, to: 0.95, under: true },
+    { text: first, from: from + 0.03, to: next.from - 0.08, under: false },
+    { text: second, from: next.from + 0.03, to: 0.94, under: true },
   ].filter(one => one.text !== '')
 }
 
@@ -141,7 +152,7 @@ function letters(params: CellParameters, list: Zone[], box: Box): string {
   const ink = home === 'wrap' ? printOn(params) : INK.line
   const ground = home === 'wrap' ? groundOf(params) : METAL.light
   const set = groups(TEXTS[params.wording], list, home)
-  const size = Math.min(box.height * 0.46, ...set.map(one => ((one.to - one.from) * box.width) / wideOf(one.text, 1)))
+  const size = Math.min(box.height * 0.4, ...set.map(one => ((one.to - one.from) * box.width) / wideOf(one.text, 1)))
   const base = box.y + box.height * 0.47 + size * 0.36
   return part(
     'lettering',
@@ -191,11 +202,15 @@ export function peel(params: CellParameters, about: Peeled, box: Box): string {
     about === 'seam' && params.seam
       ? part(
           'seam',
-          tag('path', {
-            d: `M${box.x} ${box.y + box.height * 0.52}h${box.width}m0 ${box.height * 0.1}h${-box.width}`,
-            fill: 'none',
-            ...edge,
+          tag('rect', {
+            x: box.x,
+            y: box.y + box.height * 0.52,
+            width: box.width,
+            height: box.height * 0.1,
+            fill: INK.line,
+            'fill-opacity': 0.22,
           }),
+          tag('path', { d: `M${box.x} ${box.y + box.height * 0.52}h${box.width}`, ...edge }),
         )
       : ''
   const marks = about.startsWith('lettering')
@@ -205,5 +220,5 @@ export function peel(params: CellParameters, about: Peeled, box: Box): string {
       : about === 'bin'
         ? binMark(params, box)
         : ''
-  return part('peel', ...list.map((zone, i) => skin(params, zone, box, i === list.length - 1)), shade(box), seam, marks)
+  return part('peel', ...list.map(zone => skin(params, zone, box)), shade(box), seam, marks)
 }

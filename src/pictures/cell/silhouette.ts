@@ -4,9 +4,8 @@ import { BOARD_LENGTH, type Cell, HEIGHT } from './anatomy.ts'
 import { type Camera, rise } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 
-/** How deep a dent goes, as a share of the radius, and how far it reaches up and down in mm: less where little is shown. */
-export const dentOf = (params: CellParameters): { depth: number; reach: number } =>
-  params.view === 'top-angle' ? { depth: 0.2, reach: 4.2 } : { depth: 0.38, reach: 8 }
+/** How deep a dent goes, as a share of the radius, and how far it reaches up and down in mm. */
+export const DENT = { depth: 0.38, reach: 8 } as const
 
 /** Where the middle of the dent is, in mm below the rim. */
 export const dentAt = (params: CellParameters, cell: Cell): number | undefined =>
@@ -18,13 +17,12 @@ const hump = (t: number): number => (Math.abs(t) >= 1 ? 0 : (1 + Math.cos(Math.P
 
 /** How far the skin stands from the axis at height `z`, as a share of the radius; only the right side is dented. */
 export function reachAt(params: CellParameters, cell: Cell, z: number, side: -1 | 1): number {
-  const groove = 0.05 * hump((z - HEIGHT.groove * cell.grow) / (1.1 * cell.grow))
+  const groove = 0.034 * hump((z - HEIGHT.groove * cell.grow) / (1.1 * cell.grow))
   const from = HEIGHT.groove * cell.grow - 1
   const along = (from - z) / (cell.length + from)
   const bulge = params.swollen && along > 0 && along < 1 ? 0.2 * Math.sin(Math.PI * along) : 0
   const middle = dentAt(params, cell)
-  const { depth, reach } = dentOf(params)
-  const dent = middle === undefined || side < 0 ? 0 : depth * hump((z - middle) / reach)
+  const dent = middle === undefined || side < 0 ? 0 : DENT.depth * hump((z - middle) / DENT.reach)
   const foot = params.board && z < -cell.length - 0.05 ? 0.07 : 0
   return 1 - groove + bulge - dent - foot
 }

@@ -62,26 +62,40 @@ function scratches(face: Face): string {
   )
 }
 
-/** Paint or plating that was added later: broad wet strokes that run past the edge and drip. */
+/** Paint or plating that was added later: slanted brush strokes with ragged ends that run past the edge, and a bare gap. */
 function coating(face: Face): string {
   const at = (dx: number, dy: number): string => `${round(face.x + dx * face.rx)} ${round(face.y + dy * face.ry)}`
-  const strokes = `M${at(-0.7, -0.5)}L${at(0.75, -0.66)}M${at(-0.95, 0)}L${at(1, -0.14)}M${at(-0.7, 0.5)}L${at(0.8, 0.36)}`
-  const drips = `M${at(-0.42, 0.5)}L${at(-0.42, 1.12)}M${at(0.42, 0.4)}L${at(0.42, 1.32)}`
-  const bristles = `M${at(-0.6, -0.56)}L${at(0.5, -0.68)}M${at(-0.8, -0.1)}L${at(0.7, -0.24)}M${at(-0.7, 0.1)}L${at(0.4, 0)}M${at(-0.5, 0.42)}L${at(0.6, 0.3)}`
-  const wet = (d: string, width: number, stroke: string): string =>
-    tag('path', { d, fill: 'none', stroke, 'stroke-width': width })
-  const [broad, thin] = [0.6 * face.ry, 0.24 * face.ry]
+  const stroke = ([x1, y1, x2, y2]: readonly number[]): string => `M${at(x1 ?? 0, y1 ?? 0)}L${at(x2 ?? 0, y2 ?? 0)}`
+  const coat = (strokes: readonly (readonly number[])[], width: number, colour: string): string =>
+    tag('path', { d: strokes.map(stroke).join(''), fill: 'none', stroke: colour, 'stroke-width': width * face.ry })
+  const ink = (2 * STROKE.inner) / face.ry
   // Inked first and filled after, so that the strokes run into one coat with one outline.
   return (
-    wet(strokes, broad + 2 * STROKE.outline, INK.line) +
-    wet(drips, thin + 2 * STROKE.outline, INK.line) +
-    wet(strokes, broad, PAINT) +
-    wet(drips, thin, PAINT) +
-    wet(bristles, STROKE.inner, '#ffffff')
+    coat(BRUSHED, 0.46 + ink, INK.line) +
+    coat(BRUSHED, 0.46, PAINT) +
+    coat(BRISTLES, STROKE.inner / face.ry, PAINT_LIGHT)
   )
 }
 
-const PAINT = '#a7c4dd'
+const PAINT = '#6d88a4'
+const PAINT_LIGHT = '#c3d3e2'
+
+// Starts and ends of the strokes as shares of the half width and height.
+const BRUSHED = [
+  [-0.75, -0.1, 0.5, -0.95],
+  [-1.1, 0.42, 0.95, -0.85],
+  [-0.9, 0.72, 1.2, -0.52],
+  [-0.62, 0.98, 0.95, 0.02],
+  [-0.1, 1.12, 1.12, 0.36],
+]
+const BRISTLES = [
+  [-0.6, -0.14, 0.3, -0.76],
+  [-0.85, 0.34, 0.2, -0.32],
+  [0.1, -0.14, 0.8, -0.6],
+  [-0.7, 0.68, 0.6, -0.12],
+  [-0.3, 0.86, 0.7, 0.24],
+  [0.2, 1, 0.9, 0.54],
+]
 
 /** Draws the marks on the terminal face. */
 export const terminalMarks = (params: CellParameters, face: Face): string =>

@@ -7,35 +7,33 @@ import { arc, type Camera, circle, dot, rise } from './camera.ts'
 import { contact } from './contact.ts'
 import type { CellParameters } from './parameters.ts'
 import { vent } from './vent.ts'
+import { underWrap } from './wrap-colours.ts'
 
 /** Where pieces are torn out, in radians around the axis, so that the side view and the top view agree. */
 export const TEAR = { wrap: { start: 0.72, end: 1.4 }, ring: { start: 1.85, end: 2.6 } } as const
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
-const SEEN_RING_INNER = 0.585
 const ringShape = { 'fill-rule': 'evenodd' } as const
 
 function shoulder(params: CellParameters, cell: Cell, camera: Camera): string {
   const { radius } = cell
   const outer = params.wrap === 'missing' ? 0.96 : 0.93
   const plate = (r: number, fill: string): string => tag('path', { d: circle(camera, r * radius, 0), fill, ...edge })
-  const dimples = Array.from({ length: params.dimples }, (_, i) => {
-    const angle = Math.PI + (2 * Math.PI * i) / params.dimples
-    const at = { r: RADIUS.dimple * radius, size: 0.095 * radius }
-    return (
-      tag('path', { d: dot(camera, at.r, angle, 0, at.size), fill: METAL.deep, ...edge }) +
-      tag('path', {
-        d: dot({ ...camera, y: camera.y + 0.025 * radius * camera.scale }, at.r, angle, 0, at.size * 0.6),
-        fill: METAL.mid,
-      })
-    )
-  })
   return (
     part('shoulder', plate(outer, METAL.mid)) +
-    part('dimples', ...dimples) +
     part('gasket', plate(RADIUS.shoulderInner, '#38434d')) +
     part('flange', plate(RADIUS.gasketInner, METAL.light), plate(RADIUS.flangeInner, METAL.gap))
   )
+}
+
+function dimples(params: CellParameters, cell: Cell, camera: Camera): string {
+  const { radius } = cell
+  const hollows = Array.from({ length: params.dimples }, (_, i) => {
+    const angle = Math.PI + (2 * Math.PI * i) / params.dimples
+    const d = dot(camera, RADIUS.dimple * radius, angle, 0, RADIUS.dimpleSize * radius)
+    return tag('path', { d, fill: METAL.deep, stroke: INK.line, 'stroke-width': STROKE.outline })
+  })
+  return part('dimples', ...hollows)
 }
 
 function insulator(params: CellParameters, cell: Cell, camera: Camera, seeThrough: boolean): string {
@@ -52,17 +50,9 @@ function insulator(params: CellParameters, cell: Cell, camera: Camera, seeThroug
   const path = (ring: Ring): string =>
     params.ring === 'torn' ? tornRing(camera, ring, start, end) : wholeRing(camera, ring)
   if (seeThrough) {
-    // Its hole is drawn a little narrower than it is, so that the dashes do not fall on the edge of the gasket. No
-    // glare on it: streaks there were taken for marks beside the dimples.
-    const dashes = { stroke: INK.line, 'stroke-width': STROKE.inner, 'stroke-dasharray': '4 4' }
-    const film = tag('path', {
-      d: path(at(HEIGHT.ring, undefined, SEEN_RING_INNER)),
-      ...ringShape,
-      fill,
-      'fill-opacity': 0.3,
-      ...dashes,
-    })
-    return part('ring', film)
+    // No glare and no dashes on it: both were taken for marks beside the dimples.
+    const film = { ...ringShape, fill, 'fill-opacity': 0.4, stroke: METAL.deep, 'stroke-width': STROKE.fine }
+    return part('ring', tag('path', { d: path(at(HEIGHT.ring)), ...film }))
   }
   const slab = (top: number, bottom: number, paper: string, outer: number, inner: number): string =>
     tag('path', { d: path(at(bottom, outer, inner)), ...ringShape, fill: METAL.dark, ...edge }) +
@@ -118,7 +108,7 @@ function fold(params: CellParameters, cell: Cell, camera: Camera): string {
             inner: (RADIUS.wrapFold - 0.075) * radius,
           }),
           ...ringShape,
-          fill: params.secondWrap === 'clear' ? '#ffffff' : WRAP[params.wrapColour === 'pink' ? 'blue' : 'pink'],
+          fill: underWrap(params),
           'fill-opacity': params.secondWrap === 'clear' ? 0.7 : undefined,
           ...edge,
         })
@@ -126,12 +116,13 @@ function fold(params: CellParameters, cell: Cell, camera: Camera): string {
 }
 
 /**
- * Draws the end; what lies above the part that is pointed at turns see-through (the ring over dimples) or is lifted off
- * (the contact over the vent, seen at an angle).
+ * Draws the end; what lies above the part that is pointed at turns see-through (the ring over dimples, which are drawn on
+ * it at full strength) or is lifted off (the contact over the vent, seen at an angle).
  */
 export function topFace(params: CellParameters, cell: Cell, camera: Camera): string {
   const flat = rise(camera) < 0.01
   const onVent = params.pointAt === 'vent'
+  const onDimples = params.pointAt === 'dimples'
   const lift = onVent && !flat ? 6.2 * cell.grow : 0
   const { radius, grow } = cell
   const guides =
@@ -140,14 +131,16 @@ export function topFace(params: CellParameters, cell: Cell, camera: Camera): str
       : [0, 1]
           .map(i => {
             const x = camera.x + (i === 0 ? -1 : 1) * RADIUS.flangeInner * radius * camera.scale
-            const d = `M${x} ${camera.y}V${camera.y - rise(camera) * lift}`
-            return tag('path', { d, stroke: INK.soft, 'stroke-width': STROKE.fine, 'stroke-dasharray': '2 4' })
+            const d = `M${x} ${camera.y - rise(camera) * 0.16 * lift}V${camera.y - rise(camera) * 0.84 * lift}m-5 6l5 -6l5 6`
+            return tag('path', { d, fill: 'none', stroke: INK.point, 'stroke-width': STROKE.outline })
           })
           .join('')
   return (
     shoulder(params, cell, camera) +
-    vent(params, cell, camera, flat ? 0 : -0.5 * grow, onVent ? 'open' : 'shade') +
-    insulator(params, cell, camera, params.pointAt === 'dimples') +
+    (onDimples ? '' : dimples(params, cell, camera)) +
+    (params.view === 'side' ? '' : vent(params, cell, camera, flat ? 0 : -0.5 * grow, onVent ? 'open' : 'shade')) +
+    insulator(params, cell, camera, onDimples) +
+    (onDimples ? dimples(params, cell, camera) : '') +
     fold(params, cell, camera) +
     guides +
     contact(params, cell, camera, onVent && flat ? 'see-through' : 'drawn', lift)

@@ -8,13 +8,16 @@ import type { CellParameters } from './parameters.ts'
 /** How light the disc is drawn: in the shade of the contact, or laid open because it is what the picture is about. */
 export type Light = 'shade' | 'open'
 
+// Below the contact the disc's marks stay quiet: bright ones between the legs were counted as legs.
+const SHADED = '#7d8892'
+
 /** Draws the well and its disc; `z` is the height of the disc in mm. */
 export function vent(params: CellParameters, cell: Cell, camera: Camera, z: number, light: Light): string {
   const { radius } = cell
   const open = light === 'open'
   const pen = {
-    stroke: open ? INK.line : METAL.mid,
-    'stroke-width': open ? STROKE.outline : STROKE.inner,
+    stroke: open ? INK.line : SHADED,
+    'stroke-width': open ? STROKE.outline : STROKE.fine,
     fill: 'none',
   }
   const disc = tag('path', {
@@ -25,7 +28,11 @@ export function vent(params: CellParameters, cell: Cell, camera: Camera, z: numb
   })
   let tells = ''
   if (params.vent === 'plain') {
-    tells = tag('path', { d: circle(camera, RADIUS.vent * 0.72 * radius, z), ...pen, 'stroke-width': STROKE.inner })
+    tells = tag('path', {
+      d: circle(camera, RADIUS.vent * 0.72 * radius, z),
+      ...pen,
+      'stroke-width': open ? STROKE.inner : STROKE.fine,
+    })
   }
   if (params.vent === 'lines') {
     tells = Array.from({ length: params.ventLines }, (_, i) => {

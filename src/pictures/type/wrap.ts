@@ -1,10 +1,17 @@
 // Breaks text into lines that fit a width: nothing is ever cut away, a word too long for a line is split.
 import { measureText, type Weight } from './measure.ts'
 
+// “21 × 70 mm” is one word: a figure stays with its unit and with the figures beside it.
+const UNITS = 'mm|g|V|A|mAh|Wh|mΩ|°C|%|kg|h'
+const WITHIN_FIGURES = new RegExp(`(?<=\\d|×) (?=×|\\d|(?:${UNITS})(?!\\p{L}))`, 'gu')
+
 // Scripts written without spaces break between any two letters.
+const BREAKS = /(?<=[ \t\u200b-])|(?<=[\u3040-\u30ff\u3400-\u9fff])|(?=[\u3040-\u30ff\u3400-\u9fff])/u
+
 const pieces = (text: string): string[] =>
   text
-    .split(/(?<=[\s\u200b-])|(?<=[\u3040-\u30ff\u3400-\u9fff])|(?=[\u3040-\u30ff\u3400-\u9fff])/u)
+    .replace(WITHIN_FIGURES, '\u00a0')
+    .split(BREAKS)
     .filter(piece => piece !== '')
 
 function splitLong(word: string, width: number, size: number, weight: Weight): string[] {
