@@ -5,6 +5,7 @@ import { unsettled } from '../server/settings.ts'
 import { demoOutcomes } from '../trends/demo.ts'
 import { weekOf, weekPlus } from '../trends/week.ts'
 import { demoCastOf } from './demo-cast.ts'
+import { demoLinks } from './demo-links.ts'
 import { demoReportsChannel, demoServer, demoWardens } from './demo-server.ts'
 
 /** The same room for everybody. */
@@ -29,5 +30,6 @@ export async function seedPractice(desk: Desk): Promise<void> {
     moderatorRoles: [demoWardens],
     reportsChannel: demoReportsChannel,
     reviewChannel: demoReportsChannel,
+    links: demoLinks(now),
   })
 }

@@ -36,6 +36,12 @@ export async function redraw(interaction: Clicked, shown: ShownMessage): Promise
   await interaction.update({ components: shown.components, files: files(shown), attachments: [], flags: shown.flags })
 }
 
+/** Redraws a message that only the person sees; one that everybody sees stays as it is and is answered privately. */
+export async function turnPrivately(interaction: Clicked, shown: ShownMessage): Promise<void> {
+  const own = interaction.message?.flags.has(MessageFlags.Ephemeral) ?? false
+  return own ? redraw(interaction, shown) : replyPrivately(interaction, shown)
+}
+
 export async function refuse(interaction: Answerable, say: Say, refusal: Refusal): Promise<void> {
   await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), small(say('caution.line'))]))
 }

@@ -1,10 +1,13 @@
 // Refusals of the Discord room: the member's doing, as a code with its context, said in one sentence.
 import type { CheckRefusal } from '../check/refusals.ts'
+import type { ChangeRefusal } from '../server/change-links.ts'
 import { plain } from './words/plain.ts'
 import type { Say, Values } from './words/say.ts'
 
 export type Refusal =
   | CheckRefusal
+  | ChangeRefusal
+  | { readonly code: 'form-forgotten' | 'may-not-write-here' | 'only-on-servers' }
   | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'log-forgotten' }
   | {
       readonly code:

@@ -3,7 +3,7 @@
 // An address has to be one by RFC 3986, and Node's URL (the WHATWG standard, as browsers read it) has to find the very host in
 // it that a person reads. Whatever reads one way and leads another is refused, never mended.
 
-export const longestAddress = 300
+export const longestAddress = 200
 export const longestTitle = 60
 
 export type LinkRefusal =

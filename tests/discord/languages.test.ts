@@ -142,6 +142,8 @@ const alike = new Set([
   'check.pause',
   'instrument.thermometer',
   'alt format',
+  'buying.part.links',
+  'region.au',
 ])
 
 test('the caution is whole in every language', () => {

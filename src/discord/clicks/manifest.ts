@@ -2,10 +2,12 @@
 import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { askClick } from './ask-click.ts'
+import { buyingClick } from './buying-click.ts'
 import { checkClick } from './check-click.ts'
 import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
 import { findingClick } from './finding-click.ts'
+import { linksClick } from './links-click.ts'
 import { logClick } from './log-click.ts'
 import { privacyClick } from './privacy-click.ts'
 import { trendsClick } from './trends-click.ts'
@@ -23,4 +25,6 @@ export const clickHandlers: readonly ClickHandler[] = [
   trendsClick,
   findingClick,
   privacyClick,
+  buyingClick,
+  linksClick,
 ]

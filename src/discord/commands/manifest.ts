@@ -1,5 +1,6 @@
 // Every command there is; a command that is not listed here does not exist.
 import { askCommand, findAnswerCommand } from './ask.ts'
+import { buyingCommand } from './buying.ts'
 import { checkCommand } from './check.ts'
 import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
@@ -12,6 +13,7 @@ export const commands: readonly Command[] = [
   askCommand,
   claimCommand,
   logCommand,
+  buyingCommand,
   trendsCommand,
   privacyCommand,
 ]

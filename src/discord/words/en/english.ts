@@ -1,9 +1,11 @@
 // The English catalogue: every word people see, put together from one file per topic.
 import { answerProblems } from './answer-problems.ts'
 import { ask } from './ask.ts'
+import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
+import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
@@ -13,6 +15,7 @@ import { pictures } from './pictures.ts'
 import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
+import { regions } from './regions.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
@@ -35,4 +38,7 @@ export const english = {
   ...trends,
   ...privacy,
   ...trendInput,
+  ...buying,
+  ...regions,
+  ...links,
 } as const

@@ -1,9 +1,11 @@
 // The Spanish catalogue, put together from one file per topic; what it lacks is said in English.
 import type { Catalogue } from '../say.ts'
 import { ask } from './ask.ts'
+import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
+import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
 import { names } from './names.ts'
@@ -12,6 +14,7 @@ import { pictures } from './pictures.ts'
 import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
+import { regions } from './regions.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 
@@ -30,4 +33,7 @@ export const spanish: Partial<Catalogue> = {
   ...photoRefusals,
   ...trends,
   ...privacy,
+  ...buying,
+  ...regions,
+  ...links,
 }

@@ -1,0 +1,62 @@
+// The buttons of buying safely: another part, a region, and a part shown to everybody where the person may write.
+import type { BaseInteraction } from 'discord.js'
+import { type Clicked, fill, refuse, replyPrivately, takeTime, turnPrivately } from '../answer.ts'
+import { type BuyingAct, type BuyingPlace, buyingParts, decodeBuying, isRegion, regions } from '../buying-id.ts'
+import type { Desk } from '../desk.ts'
+import { mayWriteHere, moderating } from '../rights.ts'
+import { showBuying, showBuyingPublicly } from '../show/buying.ts'
+import type { ShownMessage } from '../show/parts.ts'
+import { type Say, sayIn } from '../words/say.ts'
+import type { ClickHandler } from './manifest.ts'
+
+export const buyingClick: ClickHandler = (desk, interaction) => {
+  const act = decodeBuying(interaction.customId)
+  return act && press(desk, interaction, act)
+}
+
+async function press(desk: Desk, interaction: Clicked, act: BuyingAct): Promise<void> {
+  const say = sayIn(interaction.locale)
+  if (act.is === 'region') {
+    const [chosen] = interaction.isStringSelectMenu() ? interaction.values : []
+    const region = isRegion(chosen) ? chosen : undefined
+    return turnPrivately(interaction, await viewBuying(desk, interaction, say, { part: 'report', region }))
+  }
+  if (act.is === 'post') return post(desk, interaction, say, act.place)
+  const shown = await viewBuying(desk, interaction, say, act.place)
+  await (act.is === 'open' ? replyPrivately(interaction, shown) : turnPrivately(interaction, shown))
+}
+
+/** A part as the person sees it where they are. */
+export async function viewBuying(
+  desk: Desk,
+  interaction: BaseInteraction,
+  say: Say,
+  place: BuyingPlace,
+  note?: string,
+): Promise<ShownMessage> {
+  const { guildId } = interaction
+  const own = await moderating(desk, interaction)
+  const settings = own ?? (guildId === null ? undefined : await desk.servers.load(guildId))
+  return showBuying(say, place, { links: settings?.links, moderates: own !== undefined, now: desk.now() }, note)
+}
+
+async function post(desk: Desk, interaction: Clicked, say: Say, place: BuyingPlace): Promise<void> {
+  const { guildId, channelId, user } = interaction
+  if (guildId === null || channelId === null) return refuse(interaction, say, { code: 'only-on-servers' })
+  if (!mayWriteHere(interaction)) return refuse(interaction, say, { code: 'may-not-write-here' })
+  await takeTime(interaction)
+  const { language, links } = await desk.servers.load(guildId)
+  const publicly = sayIn(language ?? interaction.guildLocale ?? undefined)
+  const shown = showBuyingPublicly(publicly, place, { links, moderates: false, now: desk.now() }, user.id)
+  const posting = await desk.posts.post(channelId, shown, nonceOf(place, channelId))
+  const note = say(posting.is === 'posted' ? 'buying.posted' : 'buying.post.forbidden')
+  await fill(interaction, await viewBuying(desk, interaction, say, place, note))
+}
+
+/** The same for one part of a channel: however many press within some minutes, it stands there once. At most 25 characters. */
+function nonceOf(place: BuyingPlace, channel: string): string {
+  const detail =
+    place.part === 'links' ? place.page : place.part === 'report' ? regions.indexOf(place.region ?? 'us') : 0
+  const chosen = place.part === 'report' && place.region === undefined ? 9 : detail
+  return `b${buyingParts.indexOf(place.part)}${chosen}.${channel}`
+}

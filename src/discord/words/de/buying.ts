@@ -1,0 +1,46 @@
+// German for buying: how to buy safely, what a listing should state, a suspect cell, and showing a part to everybody.
+import type { buying as english } from '../en/buying.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const buying: InWordsOf<typeof english> = {
+  'command.buying': 'Wie und wo man Zellen sicher kauft, und was man mit einer verdächtigen macht',
+  'name.buying': 'kaufen',
+  'buying.part.buy': 'Kaufen',
+  'buying.part.listing': 'Ein gutes Angebot',
+  'buying.part.links': 'Links',
+  'buying.part.suspect': 'Verdächtige Zelle',
+  'buying.part.report': 'Melden',
+  'buying.open': 'Sicher kaufen',
+  'buying.open.suspect': 'Was damit zu tun ist',
+  'buying.buy.title': 'Zellen sicher kaufen',
+  'buying.buy.authority':
+    'Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt: Lose 18650-Zellen nicht kaufen und nicht benutzen. Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung; einzeln herausgelöst, neu umhüllt und verkauft haben sie keine. Lose können sie an Schlüsseln oder Münzen kurzschließen und brennen oder platzen. Viele benutzen sie im Hobby trotzdem. Das ändert nichts an dem Rat.',
+  'buying.buy.text':
+    'Was daraus folgt, ist ein Gerät mit eigenem Akkupack von seinem Hersteller.\n\nWenn du trotzdem Zellen kaufst:\n- Kauf bei bekannten, viel genutzten Quellen: Händlern, die der Hersteller nennt, oder Läden, bei denen viele seit Jahren kaufen.\n- Nie allein wegen eines niedrigen Preises. Ein Preis weit unter allen anderen ist ein häufiger Köder. Ein üblicher Preis zeigt auch nichts.\n- Frag, bevor du zahlst: wer sie hergestellt hat, welches Modell, welches Los, und nach der Prüfzusammenfassung UN 38.3. Keine Antwort ist ein Grund, nicht zu kaufen.\n- Heb das Angebot auf, und zahl so, dass du widersprechen kannst.\n- Sieh dir an, was ankommt, egal von wem: /prüfung start',
+  'buying.listing.title': 'Was in einem Angebot stehen sollte',
+  'buying.listing.text':
+    '- Der Hersteller der Zelle, nicht nur der Hülle, und das genaue Modell\n- Größe, flacher oder erhöhter Pluspol, geschützt oder nicht\n- Neu oder gebraucht, in der Hülle des Herstellers oder neu umhüllt\n- Zellchemie, Nennspannung, Ladeschlussspannung\n- Kapazität in mAh, am besten mit Entladeschlussspannung\n- Strom in A mit dem Wort **Dauerstrom**\n- Ein Händler mit Anschrift, und ein Weg, dein Geld zurückzubekommen\n\n**Lass es** bei einer Kapazität, die keine Zelle der Größe hat, bei Ampere ohne ein Wort dazu, bei vielen Markennamen in einem Titel, bei Fotos von etwas anderem oder einem Preis weit unter allen anderen.\n\n/angaben liest ein Angebot und sagt, was darin unmöglich ist. Ein gutes Angebot zeigt nichts über die Zelle, die ankommt.',
+  'buying.suspect.title': 'Eine verdächtige Zelle',
+  'buying.suspect.now': 'Rauch, Zischen, Hitze, eine Beule, ein Leck oder ein Geruch?',
+  'buying.suspect.aid':
+    'Erste Hilfe: Flüssigkeit auf der Haut mit viel Wasser abspülen. In den Augen: sofort viele Minuten lang spülen und ärztliche Hilfe holen. Verschluckt oder Dämpfe eingeatmet: Arzt oder Giftnotruf anrufen.',
+  'buying.suspect.quiet': 'Wenn sie kalt und ruhig ist:',
+  'buying.suspect.where':
+    'Sag vorher, dass sie beschädigt oder falsch sein kann: Nicht jede Stelle nimmt solche an. Die US-Behörde für Produktsicherheit sagt, wie 2021 berichtet wurde, zu so einer Zelle: nicht mehr benutzen, nicht mit der Post oder sonst verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
+  'buying.report.title': 'Wem man es meldet',
+  'buying.report.text':
+    'Der Behörde für Produktsicherheit an deinem Wohnort und dem Marktplatz, der sie verkauft hat. Schreib, was du gesehen hast, mit Fotos, die du schon hast, und der Bestellung: „passt nicht zur Beschreibung“, „ließ sich nicht überprüfen“. Nenne niemanden öffentlich. Die Zelle bleibt, wo sie ist: Verschick sie an niemanden.\n\nNach einem Brand oder einer Verletzung: zuerst der Notruf, dann die Behörde.',
+  'buying.report.choose': 'Wo wohnst du?',
+  'buying.local':
+    'Die Brandschutz- und Abfallregeln an deinem Ort und die Anleitung des Herstellers gehen allem vor, was hier steht.',
+  'buying.law': 'Allgemein, und keine Rechtsberatung: Regeln ändern sich, und deine können andere sein.',
+  'buying.post': 'Das hier allen zeigen',
+  'buying.posted': 'Es steht jetzt im Kanal. Niemand wurde angepingt.',
+  'buying.post.forbidden':
+    'Der Bot darf in diesem Kanal nicht schreiben. Nichts wurde gepostet. Bitte die Moderation, es ihm zu erlauben.',
+  'buying.post.by': 'Gezeigt auf Wunsch von {who}',
+  'buying.post.open': 'Für dich selbst öffnen',
+  'refusal.may-not-write-here':
+    'Du darfst in diesem Kanal selbst nicht schreiben, darum wurde nichts gepostet. Nimm einen anderen.',
+  'refusal.only-on-servers': 'Das geht nur auf einem Server.',
+}

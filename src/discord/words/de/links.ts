@@ -1,0 +1,79 @@
+// German for the server's own links: how they are shown, how moderators look after them, and why one is refused.
+import type { links as english } from '../en/links.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const links: InWordsOf<typeof english> = {
+  'links.title': 'Links dieses Servers',
+  'links.about':
+    'Die Moderation hat sie hierher gestellt. Vorn steht die Adresse des Anbieters: Sieh nach, ob sie es ist, die sich öffnet. Ein Link bürgt für keine einzelne Zelle.',
+  'links.none': 'Die Moderation dieses Servers hat noch keine hierher gestellt.',
+  'links.nowhere': 'Links gehören zu einem Server; hier gibt es keine.',
+  'links.dates': 'Dazugekommen {added} · angesehen {reviewed}',
+  'links.unreviewed':
+    '**Seit über einem Jahr nicht angesehen**: dazugekommen {added}, zuletzt angesehen {reviewed}. Läden wechseln den Besitzer; trau ihm weniger.',
+  'links.page': 'Seite {page, number} von {pages, number}',
+  'links.before': 'Frühere',
+  'links.after': 'Weitere',
+  'links.manage': 'Links pflegen',
+  'links.manage.title': 'Links pflegen',
+  'links.manage.count':
+    '{count, plural, =0 {Es gibt noch keinen Link.} one {Es gibt # Link.} other {Es gibt # Links.}} Höchstens sind es {most, number}.',
+  'links.manage.old':
+    '{count, plural, one {# wurde seit über einem Jahr nicht angesehen.} other {# wurden seit über einem Jahr nicht angesehen.}}',
+  'links.manage.care':
+    'Nur Quellen, die viele seit Jahren nutzen. Öffne die Seite, bevor du sagst, dass sie noch gut ist.',
+  'links.choose': 'Einen Link auswählen',
+  'links.reviewed': 'angesehen {date}',
+  'links.reviewed.old': 'nicht angesehen seit {date}',
+  'links.add': 'Einen Link hinzufügen',
+  'links.good': 'Angesehen: noch gut',
+  'links.edit': 'Bearbeiten',
+  'links.remove': 'Entfernen',
+  'links.remove.sure': 'Diesen Link entfernen?',
+  'links.remove.yes': 'Ja, entfernen',
+  'links.remove.no': 'Behalten',
+  'links.back': 'Alle Links',
+  'links.done.add': 'Hinzugefügt.',
+  'links.done.edit': 'Geändert.',
+  'links.done.still-good': 'Als heute angesehen vermerkt.',
+  'links.done.remove': 'Entfernt.',
+  'links.stale': 'Jemand hat die Links inzwischen geändert. Von dir wurde nichts geändert; so stehen sie jetzt.',
+  'links.typed': 'Was du eingegeben hast:',
+  'links.again': 'Noch einmal eingeben',
+  'links.form.add': 'Ein neuer Link',
+  'links.form.edit': 'Den Link bearbeiten',
+  'links.form.url': 'Adresse',
+  'links.form.url.hint': 'Die ganze, wie der Browser sie zeigt; nur https',
+  'links.form.name': 'Titel',
+  'links.form.name.hint': 'Was dort ist, in wenigen Worten; kein Name eines anderen Anbieters',
+  'refusal.link-empty': 'Da ist keine Adresse. Kopier sie aus dem Browser, ab https://.',
+  'refusal.link-no-scheme': 'Die Adresse ist nicht vollständig. Kopier sie aus dem Browser, ab https://.',
+  'refusal.link-unreadable':
+    'Das ist keine Adresse, die ein Browser öffnen könnte. Kopier sie aus dem Browser, ab https://.',
+  'refusal.link-not-https': 'Hierher kommen nur https://-Adressen, und diese beginnt mit {scheme}. Nimm die mit https.',
+  'refusal.link-credentials':
+    'Vor dem Anbieter steht ein Benutzername oder Passwort (der Teil bis „@“). Solche Adressen lesen sich anders, als sie führen. Nimm die Adresse ohne ihn.',
+  'refusal.link-characters':
+    'In der Adresse steht etwas, das in keiner Adresse stehen darf: {character}. Kopier sie aus der Adresszeile des Browsers.',
+  'refusal.link-port':
+    'Die Adresse nennt den Port {port}. Die Seite eines Ladens braucht keinen: Nimm die Adresse ohne ihn.',
+  'refusal.link-bare-ip':
+    'Die Adresse führt zu einer bloßen Nummer, {host}, und nicht zu einem Namen. Niemand sieht, wessen sie ist. Nimm die mit einem Namen.',
+  'refusal.link-look-alike':
+    'Die Adresse des Anbieters ({host}) steht in Buchstaben, die wie andere aussehen können. Hier gehen nur a bis z, Ziffern und Bindestriche, weil sich der Name eines Ladens wie der eines anderen schreiben lässt. Wenn der Laden eine schlichte Adresse hat, nimm die.',
+  'refusal.link-internal': 'Die Adresse ({host}) gehört zu einem privaten Netz. Nimm eine, die alle öffnen können.',
+  'refusal.link-host':
+    'Die Adresse des Anbieters ({host}) ist kein ganzer Name wie shop.example. Kopier sie aus dem Browser.',
+  'refusal.link-leads-on':
+    'In der Adresse steckt eine zweite, zu der sie weiterführt. Öffne sie, und nimm die Adresse, bei der du ankommst.',
+  'refusal.link-too-long':
+    'Die Adresse hat {length, number} Zeichen; höchstens gehen {most, number}. Lass weg, was hinter dem „?“ steht.',
+  'refusal.title-empty': 'Da ist kein Titel. Sag in wenigen Worten, was dort ist.',
+  'refusal.title-too-long': 'Der Titel hat {length, number} Zeichen; höchstens gehen {most, number}. Kürze ihn.',
+  'refusal.title-names-host':
+    'Der Titel nennt {named}, die Adresse führt aber zu {host}. Lass diesen Namen aus dem Titel weg.',
+  'refusal.no-link': 'Dieser Link ist nicht mehr da. Vielleicht hat ihn jemand entfernt.',
+  'refusal.too-many-links': 'Es gibt {most, number} Links, mehr gehen nicht. Entferne zuerst einen.',
+  'refusal.link-there': 'Diese Adresse ist schon da, als „{title}“.',
+  'refusal.form-forgotten': 'Was du eingegeben hast, wird nicht mehr aufbewahrt. Öffne das Formular noch einmal.',
+}

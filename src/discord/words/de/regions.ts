@@ -1,0 +1,24 @@
+// German for whom to turn to, region by region; what is from memory says so.
+import type { regions as english } from '../en/regions.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const regions: InWordsOf<typeof english> = {
+  'region.us': 'Vereinigte Staaten',
+  'region.uk': 'Vereinigtes Königreich',
+  'region.eu': 'Europäische Union',
+  'region.ca': 'Kanada',
+  'region.au': 'Australien',
+  'region.other': 'Anderswo',
+  'region.us.text':
+    '- Notruf: 911 (aus dem Gedächtnis)\n- Melden: saferproducts.gov oder 1-800-638-2772 (US Consumer Product Safety Commission); Einfuhren auch dem Zoll, Seite „e-Allegations“\n- Abgeben: nicht in den Hausmüll oder die Wertstofftonne; Enden abkleben, einzeln in einen Beutel, zu einer Sammelstelle für Lithiumzellen (US-Umweltbehörde, weitergegeben)\n- Geld: Kartenzahlung schriftlich anfechten, binnen 60 Tagen nach der ersten Abrechnung (weitergegeben)',
+  'region.uk.text':
+    '- Notruf: 999 (aus dem Gedächtnis)\n- Melden: Verbraucher-Hotline 0808 223 1133, die es an Trading Standards weitergibt (Seite einer Gemeinde)\n- Abgeben: frag deine Gemeinde, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: 30 Tage zum Zurückweisen; Kartenanspruch nach Section 75 von 100 £ bis 30.000 £; Rückbuchung (weitergegeben)',
+  'region.eu.text':
+    '- Notruf: 112 (aus dem Gedächtnis)\n- Melden: die Marktüberwachungsbehörde deines Landes; das Safety Gate nimmt Meldungen von Verbrauchern an (Verordnung (EU) 2023/988, weitergegeben)\n- Abgeben: Altbatterien werden getrennt gesammelt; viele Läden, die Batterien verkaufen, nehmen sie zurück (aus dem Gedächtnis). Nicht jeder nimmt beschädigte Zellen: frag deine Abfallbehörde\n- Geld: 14 Tage Widerruf bei Online-Käufen; 2 Jahre Gewährleistung, im ersten wird ein Mangel vermutet (Europäische Kommission, weitergegeben)',
+  'region.ca.text':
+    '- Notruf: 911 (aus dem Gedächtnis)\n- Melden: Health Canada nimmt Meldungen zu Verbraucherprodukten an (aus dem Gedächtnis)\n- Abgeben: frag deine Gemeinde oder einen Batterie-Entsorger, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: deine Kartenbank, bald; die Verbraucherstelle deiner Provinz (aus dem Gedächtnis)',
+  'region.au.text':
+    '- Notruf: 000 (aus dem Gedächtnis)\n- Melden: Australian Competition and Consumer Commission, Produktsicherheit (aus dem Gedächtnis)\n- Abgeben: frag deine Gemeinde oder einen Batterie-Entsorger, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: deine Kartenbank, bald; die Verbraucherstelle deines Bundesstaats (aus dem Gedächtnis)',
+  'region.other.text':
+    '- Notruf: die Nummer deines Landes\n- Melden: deine Behörde für Verbraucherschutz, Produktsicherheit oder Zoll (übliche Praxis)\n- Abgeben: frag deine Abfallbehörde oder Feuerwehr, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: der Käuferschutz des Marktplatzes oder der Karte, bald; Fristen laufen (übliche Praxis)',
+}

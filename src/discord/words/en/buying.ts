@@ -1,0 +1,40 @@
+// English for buying: how to buy safely, what a listing should state, a suspect cell, and showing a part to everybody.
+export const buying = {
+  'command.buying': 'How to buy cells safely, where, and what to do with a suspect one',
+  'name.buying': 'buying',
+  'buying.part.buy': 'Buying',
+  'buying.part.listing': 'A good listing',
+  'buying.part.links': 'Links',
+  'buying.part.suspect': 'A suspect cell',
+  'buying.part.report': 'Reporting it',
+  'buying.open': 'Buy safely',
+  'buying.open.suspect': 'What to do with it',
+  'buying.buy.title': 'Buying cells safely',
+  'buying.buy.authority':
+    'The US Consumer Product Safety Commission (8 January 2021) says: do not buy or use loose 18650 cells. They are industrial parts, meant for packs with protection; separated, rewrapped and sold one by one they have none. Loose, they can short on keys or coins, and burn or burst. Many hobbyists use them all the same. That does not change the advice.',
+  'buying.buy.text':
+    'What follows from it is a device with a battery pack of its own, from its maker.\n\nIf you buy cells all the same:\n- Buy from known, widely used sources: dealers the maker names, or shops that many people have bought from for years.\n- Never for a low price alone. A price far below everyone else’s is a common lure. A usual price shows nothing either.\n- Ask before you pay: who made it, which model and batch, and the UN 38.3 test summary. No answer is a reason not to buy.\n- Keep the listing, and pay in a way that you can dispute.\n- Look at what arrives, whoever sold it: /check start',
+  'buying.listing.title': 'What a listing should state',
+  'buying.listing.text':
+    '- The maker of the cell, not only of its wrap, and the exact model\n- Size, flat or button top, protected or not\n- New or used, in the maker’s own wrap or rewrapped\n- Chemistry, nominal voltage, end-of-charge voltage\n- Capacity in mAh, best with its cut-off voltage\n- Current in A with the word **continuous**\n- A seller with an address, and a way to get your money back\n\n**Leave it** at a capacity that no cell of the size has, amperes without a word to them, many brand names in one title, photos of something else, or a price far below everyone else’s.\n\n/claim reads a listing and says what in it is impossible. A good listing shows nothing about the cell that arrives.',
+  'buying.suspect.title': 'A suspect cell',
+  'buying.suspect.now': 'Smoke, hiss, heat, swelling, a leak or a smell?',
+  'buying.suspect.aid':
+    'First aid: fluid on the skin, rinse with a lot of water. In the eyes, rinse at once for many minutes and get medical help. Swallowed, or fumes breathed in: call a doctor or a poison centre.',
+  'buying.suspect.quiet': 'If it is cold and quiet:',
+  'buying.suspect.where':
+    'Say beforehand that it may be damaged or false: not every place takes those. The US Consumer Product Safety Commission, as reported in 2021, says of such a cell: stop using it, do not mail or ship it, do not take it apart, do not bin it, find a qualified recycler.',
+  'buying.report.title': 'Whom to report it to',
+  'buying.report.text':
+    'To the product safety authority where you live, and to the marketplace that sold it. Write what you saw, with photos you already have and the order: “does not match”, “could not be verified”. Name nobody in public. The cell stays where it is: do not post it to anyone.\n\nAfter a fire or an injury: emergency services first, then the authority.',
+  'buying.report.choose': 'Where do you live?',
+  'buying.local': 'Your local fire and waste rules and the maker’s instructions come before anything said here.',
+  'buying.law': 'In general, and no legal advice: rules change, and yours may differ.',
+  'buying.post': 'Show this to everybody here',
+  'buying.posted': 'It stands in the channel now. Nobody was pinged.',
+  'buying.post.forbidden': 'The bot may not write in this channel. Nothing was posted. Ask a moderator to let it.',
+  'buying.post.by': 'Shown at the wish of {who}',
+  'buying.post.open': 'Open it for yourself',
+  'refusal.may-not-write-here': 'You may not write in this channel yourself, so nothing was posted. Use another one.',
+  'refusal.only-on-servers': 'That goes on a server only.',
+} as const
