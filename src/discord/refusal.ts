@@ -7,7 +7,7 @@ import type { Say, Values } from './words/say.ts'
 export type Refusal =
   | CheckRefusal
   | ChangeRefusal
-  | { readonly code: 'form-forgotten' | 'may-not-write-here' | 'only-on-servers' }
+  | { readonly code: 'form-forgotten' }
   | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'log-forgotten' }
   | {
       readonly code:

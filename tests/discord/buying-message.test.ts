@@ -20,7 +20,8 @@ const longest = Array.from({ length: mostLinks }, (_, i) => ({
   addedAt: 0,
   reviewedAt: 0,
 }))
-const scene = { links: longest, moderates: true, now }
+const scene = { links: longest, now }
+const all = { moderates: true, posts: true }
 const places = [
   ...buyingParts.map(placeOf),
   ...regions.map(region => ({ part: 'report', region }) as const),
@@ -42,7 +43,7 @@ function holdsToLimits(message: ShownMessage): void {
 describe.each(languages)('in %s', language => {
   const say = sayIn(language)
   test.each(places)('$part $page $region fits, and carries its caution', place => {
-    const own = showBuying(say, place, scene, 'A note. '.repeat(20))
+    const own = showBuying(say, place, scene, all, 'A note. '.repeat(20))
     holdsToLimits(own)
     expect(wordsOf(own)).toContain(say('caution.line'))
     const shown = showBuyingPublicly(say, place, scene, '9'.repeat(20))
@@ -60,7 +61,7 @@ describe.each(languages)('in %s', language => {
 
   test('a page shows its parts short enough for a phone', () => {
     for (const part of ['buy', 'listing', 'suspect', 'report'] as const)
-      expect(wordsOf(showBuying(say, placeOf(part), { ...scene, links: [] })).length).toBeLessThan(2600)
+      expect(wordsOf(showBuying(say, placeOf(part), { ...scene, links: [] }, all)).length).toBeLessThan(2600)
   })
 })
 

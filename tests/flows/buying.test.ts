@@ -121,12 +121,15 @@ describe('showing a part to everybody', () => {
 
   test('not where the person may not write, and not where the bot may not', async () => {
     const there = messageOf(await wren().run('buying', {}, { channel: workbench }))
-    expect(text(messageOf(await press(wren(), there, 'post.buy')))).toMatch(/may not write in this channel yourself/)
+    expect(buttons(there).map(one => one.label)).not.toContain('Show this to everybody here')
+    const id = encodeBuying({ is: 'post', place: placeOf('buy') })
+    const forged = await wren().click(await postButton(room.standIn, id, workbench), id)
+    expect(text(messageOf(forged))).toMatch(/may not write in this channel yourself/)
     expect(
       tomas()
         .sees(workbench)
         .filter(one => !one.private),
-    ).toHaveLength(0)
+    ).toHaveLength(1)
     const fresh = await openRoom(
       desk => ({ ...desk, posts: { ...desk.posts, post: async () => ({ is: 'forbidden' }) } }),
       englishServer,

@@ -55,8 +55,8 @@ export async function answer(person: Person, message: SeenMessage, label: string
 export const caution = /do not use the cell/i
 
 /** Has the bot's account post a button with any id where everybody sees it; gives the message's id. */
-export async function postButton(standIn: StandIn, custom_id: string): Promise<string> {
-  const posted = await fetch(`${standIn.apiUrl}/v10/channels/900000000000000301/messages`, {
+export async function postButton(standIn: StandIn, custom_id: string, channel = '900000000000000301'): Promise<string> {
+  const posted = await fetch(`${standIn.apiUrl}/v10/channels/${channel}/messages`, {
     method: 'POST',
     headers: { authorization: `Bot ${standIn.botToken}`, 'content-type': 'application/json' },
     body: JSON.stringify({

@@ -3,6 +3,7 @@ import type { BaseInteraction } from 'discord.js'
 import { type Clicked, fill, refuse, replyPrivately, takeTime, turnPrivately } from '../answer.ts'
 import { type BuyingAct, type BuyingPlace, buyingParts, decodeBuying, isRegion, regions } from '../buying-id.ts'
 import type { Desk } from '../desk.ts'
+import { serverSay } from '../find-answer.ts'
 import { mayWriteHere, moderating } from '../rights.ts'
 import { showBuying, showBuyingPublicly } from '../show/buying.ts'
 import type { ShownMessage } from '../show/parts.ts'
@@ -37,17 +38,17 @@ export async function viewBuying(
   const { guildId } = interaction
   const own = await moderating(desk, interaction)
   const settings = own ?? (guildId === null ? undefined : await desk.servers.load(guildId))
-  return showBuying(say, place, { links: settings?.links, moderates: own !== undefined, now: desk.now() }, note)
+  const may = { moderates: own !== undefined, posts: mayWriteHere(interaction) }
+  return showBuying(say, place, { links: settings?.links, now: desk.now() }, may, note)
 }
 
 async function post(desk: Desk, interaction: Clicked, say: Say, place: BuyingPlace): Promise<void> {
   const { guildId, channelId, user } = interaction
-  if (guildId === null || channelId === null) return refuse(interaction, say, { code: 'only-on-servers' })
-  if (!mayWriteHere(interaction)) return refuse(interaction, say, { code: 'may-not-write-here' })
+  if (!mayWriteHere(interaction) || guildId === null || channelId === null)
+    return refuse(interaction, say, { code: 'may-not-post-here' })
   await takeTime(interaction)
-  const { language, links } = await desk.servers.load(guildId)
-  const publicly = sayIn(language ?? interaction.guildLocale ?? undefined)
-  const shown = showBuyingPublicly(publicly, place, { links, moderates: false, now: desk.now() }, user.id)
+  const { links } = await desk.servers.load(guildId)
+  const shown = showBuyingPublicly(await serverSay(desk, interaction), place, { links, now: desk.now() }, user.id)
   const posting = await desk.posts.post(channelId, shown, nonceOf(place, channelId))
   const note = say(posting.is === 'posted' ? 'buying.posted' : 'buying.post.forbidden')
   await fill(interaction, await viewBuying(desk, interaction, say, place, note))

@@ -7,17 +7,24 @@ import type { Say } from '../words/say.ts'
 import { pagesOf, sayLinks } from './links.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from './parts.ts'
 
-/** Where it is shown, and to whom. */
+/** What the server has to show, if it is shown on one. */
 export type BuyingScene = {
   /** The server's links; undefined outside servers. */
   readonly links: readonly BuyingLink[] | undefined
-  readonly moderates: boolean
   /** Milliseconds since 1970. */
   readonly now: number
 }
 
+export type MayBuying = { readonly moderates: boolean; readonly posts: boolean }
+
 /** The part as one person sees it; `note` stands above. */
-export function showBuying(say: Say, place: BuyingPlace, scene: BuyingScene, note?: string): ShownMessage {
+export function showBuying(
+  say: Say,
+  place: BuyingPlace,
+  scene: BuyingScene,
+  may: MayBuying,
+  note?: string,
+): ShownMessage {
   const tabs = buyingParts.map(part =>
     pressButton(
       encodeBuying({ is: 'view', place: placeOf(part) }),
@@ -29,9 +36,9 @@ export function showBuying(say: Say, place: BuyingPlace, scene: BuyingScene, not
     ...(note ? [text(note)] : []),
     ...bodyOf(say, place, scene),
     ...(place.part === 'report' ? rows([regionMenu(say, place.region)], 1) : []),
-    ...rows(turning(say, place, scene)),
+    ...rows(turning(say, place, scene, may)),
     ...rows(tabs),
-    ...rows(scene.links ? [pressButton(encodeBuying({ is: 'post', place }), say('buying.post'))] : []),
+    ...rows(may.posts ? [pressButton(encodeBuying({ is: 'post', place }), say('buying.post'))] : []),
     small(`${say('buying.local')}\n${say('caution.line')}`),
   ])
 }
@@ -94,7 +101,7 @@ const sayQuiet = (say: Say): string =>
   ].join('\n')
 
 /** Further pages of links, and the way to look after them for who may. */
-function turning(say: Say, place: BuyingPlace, { links, moderates }: BuyingScene) {
+function turning(say: Say, place: BuyingPlace, { links }: BuyingScene, { moderates }: MayBuying) {
   if (place.part !== 'links' || !links) return []
   const to = (page: number, key: 'links.before' | 'links.after') =>
     page < 1 || page > pagesOf(links)

@@ -40,7 +40,4 @@ export const buying: InWordsOf<typeof english> = {
     'Der Bot darf in diesem Kanal nicht schreiben. Nichts wurde gepostet. Bitte die Moderation, es ihm zu erlauben.',
   'buying.post.by': 'Gezeigt auf Wunsch von {who}',
   'buying.post.open': 'Für dich selbst öffnen',
-  'refusal.may-not-write-here':
-    'Du darfst in diesem Kanal selbst nicht schreiben, darum wurde nichts gepostet. Nimm einen anderen.',
-  'refusal.only-on-servers': 'Das geht nur auf einem Server.',
 }

@@ -35,6 +35,4 @@ export const buying = {
   'buying.post.forbidden': 'The bot may not write in this channel. Nothing was posted. Ask a moderator to let it.',
   'buying.post.by': 'Shown at the wish of {who}',
   'buying.post.open': 'Open it for yourself',
-  'refusal.may-not-write-here': 'You may not write in this channel yourself, so nothing was posted. Use another one.',
-  'refusal.only-on-servers': 'That goes on a server only.',
 } as const

@@ -40,6 +40,4 @@ export const buying: InWordsOf<typeof english> = {
     'El bot no puede escribir en este canal. No se publicó nada. Pide a la moderación que se lo permita.',
   'buying.post.by': 'Mostrado a petición de {who}',
   'buying.post.open': 'Abrirlo para ti',
-  'refusal.may-not-write-here': 'Tú no puedes escribir en este canal, así que no se publicó nada. Usa otro.',
-  'refusal.only-on-servers': 'Eso solo funciona en un servidor.',
 }
