@@ -16,7 +16,13 @@ const workbench = '900000000000000302'
 const scenario = {
   ...englishServer,
   channels: englishServer.channels.map(channel =>
-    channel.id === workbench ? { ...channel, forbid: [{ who: server, what: ['send'] as const }] } : channel,
+    channel.id === workbench
+      ? {
+          ...channel,
+          forbid: [{ who: server, what: ['send'] as const }],
+          permit: [{ who: 'bot', what: ['send'] as const }],
+        }
+      : channel,
   ),
 }
 let room: TestRoom
