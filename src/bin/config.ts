@@ -18,6 +18,8 @@ const schema = z.object({
   CELLWARY_PORT: z.coerce.number().int().min(0).max(65535).default(4207),
   /** `off`: questions come without their drawings. */
   CELLWARY_PICTURES: z.enum(['on', 'off']).default('on'),
+  /** `on`, for tests: a person whose locale is qps-ploc is spoken to in a made-up language that shows what is hard-coded. */
+  CELLWARY_PSEUDO: z.enum(['on', 'off']).default('off'),
   CELLWARY_LOG: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -30,6 +32,7 @@ export type Config = {
   readonly rules: string | undefined
   readonly port: number
   readonly pictures: boolean
+  readonly pseudo: boolean
   /** Where attachments may come from, as origins (https://host): Discord's own, and the stand-in's in practice. */
   readonly attachmentOrigins: readonly string[]
   readonly logLevel: string
@@ -74,6 +77,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
       rules: data.CELLWARY_RULES,
       port: data.CELLWARY_PORT,
       pictures: data.CELLWARY_PICTURES === 'on',
+      pseudo: data.CELLWARY_PSEUDO === 'on',
       attachmentOrigins: [
         ...discordFiles,
         ...(data.CELLWARY_DISCORD_API === undefined ? [] : [new URL(data.CELLWARY_DISCORD_API).origin]),

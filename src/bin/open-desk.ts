@@ -38,7 +38,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
   const checks = rememberChecks(openCheckStore(db))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
-  const programs = openPrograms(await installedPacks(config.rules, memory))
+  const programs = openPrograms(await packsOf(config, memory))
   const pictures = config.pictures
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
@@ -84,6 +84,15 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
       await db.destroy()
     },
   }
+}
+
+/** The installed packs; the pseudo-language is only loaded where it is switched on. */
+async function packsOf({ rules, pseudo }: Config, memory: Keyv) {
+  const packs = await installedPacks(rules, memory)
+  if (!pseudo) return packs
+  const { inPseudo, openPseudo } = await import('../discord/words/pseudo.ts')
+  openPseudo()
+  return packs.map(inPseudo)
 }
 
 async function openDatabase({ database, data }: Config) {

@@ -12,6 +12,8 @@ import { english } from '../../src/discord/words/en/english.ts'
 import { pictureInput } from '../../src/discord/words/en/picture-input.ts'
 import { trendInput } from '../../src/discord/words/en/trend-input.ts'
 import { spanish } from '../../src/discord/words/es/spanish.ts'
+import { openMessage } from '../../src/discord/words/message.ts'
+import { openPseudo, pseudoLocale } from '../../src/discord/words/pseudo.ts'
 import { figuresIn, foreignQuotes, negates } from './compare-words.ts'
 
 type Words = Readonly<Record<string, string>>
@@ -27,7 +29,10 @@ type Element = ReturnType<IntlMessageFormat['getAst']>[number]
 const kinds = ['literal', 'argument', 'number', 'date', 'time', 'select', 'plural', 'pound', 'tag'] as const
 
 /** What a message takes and how: each argument with its kind, a number's style, a choice's names. */
-function takes(message: string): string[] {
+const takes = (message: string): string[] =>
+  takesOf(new IntlMessageFormat(message, 'en', undefined, { ignoreTag: true }).getAst())
+
+function takesOf(message: readonly Element[]): string[] {
   const found = new Set<string>()
   const walk = (elements: readonly Element[]) => {
     for (const one of elements) {
@@ -43,7 +48,7 @@ function takes(message: string): string[] {
       }
     }
   }
-  walk(new IntlMessageFormat(message, 'en', undefined, { ignoreTag: true }).getAst())
+  walk(message)
   return [...found].sort()
 }
 
@@ -131,6 +136,12 @@ describe.each(catalogues)('%s', (language, words, alt) => {
       expect(said, key).not.toMatch(foreignQuotes[language] as RegExp)
     }
   })
+})
+
+test('the pseudo-language of the tests takes the same values in the same way, in every message', () => {
+  openPseudo()
+  for (const [key, en] of Object.entries({ ...english, ...altEn }))
+    expect(takesOf(openMessage(en, pseudoLocale).getAst()), key).toEqual(takes(en))
 })
 
 /** Words that are the same in two of the languages. */

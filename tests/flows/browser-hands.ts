@@ -23,11 +23,11 @@ export const launchBrowser = (): Promise<Browser> =>
 export type OpenPractice = { readonly pageUrl: string; stop(): Promise<number | null> }
 
 /** The practice room as a newcomer to the project opens it: `npm start` without a token, on any free port. */
-export async function startPractice(): Promise<OpenPractice> {
+export async function startPractice(more: Readonly<Record<string, string>> = {}): Promise<OpenPractice> {
   const data = await mkdtemp(join(tmpdir(), 'cellwary-browser-'))
   const { DISCORD_TOKEN: _, DISCORD_TOKEN_FILE: __, DATABASE_URL: ___, ...inherited } = process.env
   const child: ChildProcess = spawn(process.execPath, [entry], {
-    env: { ...inherited, CELLWARY_DATA: data, CELLWARY_PORT: '0' },
+    env: { ...inherited, ...more, CELLWARY_DATA: data, CELLWARY_PORT: '0' },
     stdio: ['ignore', 'pipe', 'inherit'],
   })
   const gone = once(child, 'exit') as Promise<[number | null]>

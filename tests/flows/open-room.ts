@@ -36,11 +36,12 @@ export const englishServer: Scenario = {
 export async function openRoom(
   change: (desk: Desk) => Desk = desk => desk,
   scenario: Scenario = demoServer,
+  env: Readonly<Record<string, string>> = {},
 ): Promise<TestRoom> {
   const data = await mkdtemp(join(tmpdir(), 'cellwary-room-'))
   const log: string[] = []
   const logger = openLog('debug', { write: line => void log.push(line) })
-  const read = readConfig({ CELLWARY_DATA: data })
+  const read = readConfig({ ...env, CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
   const standIn = await openStandIn({ scenario })
   const connection = { token: standIn.botToken, api: standIn.apiUrl }

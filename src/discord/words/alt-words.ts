@@ -1,8 +1,9 @@
 // Says one fact of a picture in the reader's language, for those who cannot see it.
-import { IntlMessageFormat } from 'intl-messageformat'
+import type { IntlMessageFormat } from 'intl-messageformat'
 import { altDe } from './alt-de.ts'
 import { altEn } from './alt-en.ts'
 import { altEs } from './alt-es.ts'
+import { openMessage } from './message.ts'
 import type { Say } from './say.ts'
 
 const catalogues: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: altEn, de: altDe, es: altEs }
@@ -18,7 +19,7 @@ export function sayAltFact(say: Say, code: string, values: Readonly<Record<strin
   let message = messages.get(key)
   if (!message) {
     const words = catalogues[say.locale.split('-')[0] ?? 'en']
-    message = new IntlMessageFormat(words?.[code] ?? altEn[code] ?? '', say.locale, undefined, { ignoreTag: true })
+    message = openMessage(words?.[code] ?? altEn[code] ?? '', say.locale)
     messages.set(key, message)
   }
   return String(message.format(values))

@@ -1,8 +1,9 @@
 // Turns a key and its values into words of the reader's language: ICU messages, English wherever a language lacks one.
-import { IntlMessageFormat } from 'intl-messageformat'
+import type { IntlMessageFormat } from 'intl-messageformat'
 import { german } from './de/german.ts'
 import { english } from './en/english.ts'
 import { spanish } from './es/spanish.ts'
+import { isPseudo, openMessage } from './message.ts'
 
 export type Key = keyof typeof english
 export type Values = Readonly<Record<string, string | number>>
@@ -29,7 +30,7 @@ export function sayIn(locale: string | undefined): Say {
   if (known) return known
   const language = wanted.split('-')[0] ?? 'en'
   const catalogue = catalogues[wanted] ?? catalogues[language] ?? english
-  const speaking = catalogue === english && language !== 'en' ? 'en' : wanted
+  const speaking = catalogue === english && language !== 'en' && !isPseudo(wanted) ? 'en' : wanted
   const messages = new Map<Key, IntlMessageFormat>()
   /** What was said before with the same values, or none: formatting costs more than remembering. */
   const said = new Map<string, string>()
@@ -40,7 +41,7 @@ export function sayIn(locale: string | undefined): Say {
     if (known !== undefined) return known
     let message = messages.get(key)
     if (!message) {
-      message = new IntlMessageFormat(catalogue[key] ?? english[key], speaking, undefined, { ignoreTag: true })
+      message = openMessage(catalogue[key] ?? english[key], speaking)
       messages.set(key, message)
     }
     const sentence = String(message.format(values))
