@@ -14,6 +14,8 @@ export interface ScenarioRole {
   readonly name: string
   /** Decimal bitfield; nothing means no permission beyond what everyone has. A role whose id is the server's is everyone. */
   readonly permissions?: string
+  /** Belongs to a bot or a subscription; nobody can be given it. */
+  readonly managed?: boolean
 }
 
 export interface ScenarioChannel {

@@ -50,6 +50,8 @@ export interface SeenMenu {
   readonly customId: string
   readonly kind: 'text' | 'person' | 'role' | 'mentionable' | 'channel'
   readonly options: readonly RawOption[]
+  /** Ids chosen beforehand in a menu of people, roles or channels. */
+  readonly chosen: readonly string[]
   readonly placeholder: string
   readonly min: number
   readonly max: number
@@ -149,6 +151,7 @@ export function menus(message: Pick<SeenMessage, 'components'>): SeenMenu[] {
         customId: part.custom_id ?? '',
         kind,
         options: part.options ?? [],
+        chosen: (part.default_values ?? []).map(one => one.id),
         placeholder: part.placeholder ?? '',
         min: part.min_values ?? 1,
         max: part.max_values ?? 1,

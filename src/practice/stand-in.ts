@@ -14,8 +14,9 @@ import type { Patience } from './people/reply.ts'
 import { handle } from './rest/handle.ts'
 import type { Room } from './room.ts'
 import { loadRules, type Validation } from './rules/rules.ts'
-import type { Scenario } from './scenario.ts'
+import type { Scenario, ScenarioChannel } from './scenario.ts'
 import { type SeenMessage, see } from './seen.ts'
+import { changeRights, removeChannel, removeRole } from './world/rebuild.ts'
 import { maySpeak, personMay } from './world/rights.ts'
 import { createWorld, directChannel } from './world/world.ts'
 import { addMessage } from './world/write-message.ts'
@@ -48,9 +49,13 @@ export interface StandIn {
   message(id: string): SeenMessage | null
   /** The conversation between the bot and a person, by the channel's id. */
   directId(person: string): string
-  readonly faults: Faults
+  /** What the server's owner does meanwhile: a role or a channel goes, a channel's rights become others. */
+  removeRole(id: string): void
+  removeChannel(id: string): void
+  changeRights(channelId: string, rights: Pick<ScenarioChannel, 'forbid' | 'permit'>): void
   /** Somebody removes the bot from the server, as an administrator can. */
   removeBot(): void
+  readonly faults: Faults
   readonly journal: readonly Exchange[]
   readonly complaints: readonly Exchange[]
   /** How many connections of the bot are open. */
@@ -124,6 +129,12 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
       look()
     })
 
+  const channelOf = (id: string) => {
+    const channel = world.channels.get(id)
+    if (channel === undefined) throw new CannotDo(`There is no channel ${id}.`)
+    return channel
+  }
+
   return {
     apiUrl: `${world.origin}/api`,
     pageUrl: `${world.origin}/`,
@@ -134,8 +145,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     as: person => personOf(room, person, patience),
     say(person, channelId, text) {
       const { id, name } = personOf(room, person, patience)
-      const channel = channelId === 'direct' ? directChannel(world, id) : world.channels.get(channelId)
-      if (channel === undefined) throw new CannotDo(`There is no channel ${channelId}.`)
+      const channel = channelId === 'direct' ? directChannel(world, id) : channelOf(channelId)
       if (!maySpeak(personMay(world, id, channel), channel))
         throw new CannotDo(`${name} may not write in ${channel.name}.`)
       return see(world, addMessage(world, { channel, author: id, body: { content: text } }))
@@ -152,6 +162,9 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     directId: person => directChannel(world, personOf(room, person, patience).id).id,
     // Source: Discord's documentation, "Guild Delete": without `unavailable`, the bot is on the server no longer.
     removeBot: () => gateway.send('GUILD_DELETE', { id: scenario.server.id }, INTENT.guilds, scenario.server.id),
+    removeRole: id => removeRole(world, id),
+    removeChannel: id => removeChannel(world, channelOf(id)),
+    changeRights: (id, rights) => changeRights(world, channelOf(id), rights),
     connections: () => gateway.live(),
     connected: (count = 1) => until(() => gateway.live() >= count),
     ready: () => until(() => gateway.live() > 0 && world.commandsWritten),

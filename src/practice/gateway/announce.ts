@@ -12,6 +12,10 @@ export function announce(world: World, gateway: Gateway): void {
   world.listeners.add(event => {
     if (gateway.sessions.size === 0) return
     if (event.kind === 'commands') return
+    if (event.kind === 'role-gone') {
+      const { id } = world.scenario.server
+      return gateway.send('GUILD_ROLE_DELETE', { guild_id: id, role_id: event.roleId }, INTENT.guilds, id)
+    }
     if ('channel' in event) return announceChannel(world, gateway, event.kind, event.channel)
     announceMessage(world, gateway, event.kind, event.message)
   })

@@ -25,6 +25,8 @@ export interface SeenField {
   /** What is filled in already. */
   readonly value: string | boolean | readonly string[] | null
   readonly options: readonly RawOption[]
+  /** Kinds of channels that are listed; all when empty. */
+  readonly channelTypes: readonly number[]
   readonly min: number
   readonly max: number
   /** A text of several lines. */
@@ -102,6 +104,7 @@ function fieldOf(part: RawComponent, label: string, description: string): SeenFi
       required: kind === 'check' ? false : (part.required ?? true),
       value,
       options: part.options ?? [],
+      channelTypes: part.channel_types ?? [],
       min: kind === 'text' ? (part.min_length ?? 0) : (part.min_values ?? 1),
       max: kind === 'text' ? (part.max_length ?? 4000) : (part.max_values ?? many),
       long: part.style === 2,

@@ -56,15 +56,29 @@ export async function whileBusy(node: HTMLElement, work: () => Promise<unknown>)
 }
 
 /** The choices of a menu: its own, or the people, roles or places of the server. */
-export function choicesOf(part: { type: number; options?: readonly WireChoice[] }, desk: Desk): readonly WireChoice[] {
+export function choicesOf(
+  part: Pick<WirePart, 'type' | 'options' | 'channel_types' | 'default_values'>,
+  desk: Desk,
+): readonly WireChoice[] {
+  const chosen = (part.default_values ?? []).map(one => one.id)
+  return listed(part, desk).map(one => (chosen.includes(one.value) ? { ...one, default: true } : one))
+}
+
+/** Discord's numbers for the kinds of places. */
+const KINDS = { text: 0, direct: 1, thread: 11, forum: 15 } as const
+
+function listed(part: Pick<WirePart, 'type' | 'options' | 'channel_types'>, desk: Desk): readonly WireChoice[] {
   const frame = desk.frame()
   const people = frame.people.map(one => ({ label: one.name, value: one.id, description: one.about }))
   const roles = frame.roles.map(one => ({ label: one.name, value: one.id, description: 'a role' }))
   if (part.type === 5) return people
   if (part.type === 6) return roles
   if (part.type === 7) return [...people, ...roles]
+  const kinds = part.channel_types ?? []
   if (part.type === 8)
-    return frame.places.filter(one => one.kind !== 'direct').map(one => ({ label: one.name, value: one.id }))
+    return frame.places
+      .filter(one => one.kind !== 'direct' && (kinds.length === 0 || kinds.includes(KINDS[one.kind])))
+      .map(one => ({ label: one.name, value: one.id }))
   return part.options ?? []
 }
 

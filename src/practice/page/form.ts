@@ -68,7 +68,7 @@ function formField(field: WireField, desk: Desk): FormField {
   const choices =
     field.kind === 'radio' || field.kind === 'checks'
       ? field.options
-      : choicesOf({ type: TYPES[field.kind] ?? 3, options: field.options }, desk)
+      : choicesOf({ type: TYPES[field.kind] ?? 3, options: field.options, channel_types: field.channelTypes }, desk)
   const many = field.kind === 'checks' || field.max > 1
   const name = freshId('group')
   const before = Array.isArray(field.value) ? field.value : [field.value]

@@ -49,6 +49,9 @@ export interface WirePart {
   readonly max_values?: number
   readonly emoji?: { readonly name?: string; readonly id?: string }
   readonly options?: readonly WireChoice[]
+  readonly channel_types?: readonly number[]
+  /** Ids chosen beforehand in a menu of people, roles or channels. */
+  readonly default_values?: readonly { readonly id: string }[]
   readonly components?: readonly WirePart[]
   readonly component?: WirePart
   readonly accessory?: WirePart
@@ -110,6 +113,7 @@ export interface WireField {
   readonly required: boolean
   readonly value: string | boolean | readonly string[] | null
   readonly options: readonly WireChoice[]
+  readonly channelTypes: readonly number[]
   readonly min: number
   readonly max: number
   readonly long: boolean

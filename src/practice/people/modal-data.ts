@@ -83,7 +83,7 @@ function oneValue(
   const person = field.kind === 'person' || (field.kind === 'mentionable' && room.world.people.has(one))
   if (person) resolvePerson(room, into, one, modal.channelId)
   else if (field.kind === 'role' || field.kind === 'mentionable') resolveRole(room, into, one)
-  else if (field.kind === 'channel') resolveChannel(room, into, one, modal.personId)
+  else if (field.kind === 'channel') resolveChannel(room, into, one, modal.personId, field.channelTypes)
   else if (!field.options.some(option => option.value === one)) throw no(`has no choice "${one}".`)
   return one
 }

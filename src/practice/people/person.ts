@@ -221,7 +221,7 @@ function menuData(
   }
   const resolved: Resolved = {}
   for (const value of values) {
-    if (kind === 'channel') resolveChannel(room, resolved, value, personId)
+    if (kind === 'channel') resolveChannel(room, resolved, value, personId, part.channel_types)
     else if (kind === 'person' || (kind === 'mentionable' && room.world.people.has(value)))
       resolvePerson(room, resolved, value, channelId)
     else resolveRole(room, resolved, value)

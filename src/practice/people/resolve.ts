@@ -26,10 +26,18 @@ export function resolveRole(room: Room, into: Resolved, id: string): void {
   put(into, 'roles', id, role)
 }
 
-/** Adds a channel as `asker` sees it. */
-export function resolveChannel(room: Room, into: Resolved, id: string, asker: string): void {
+/** Adds a channel as `asker` sees it; a client lists channels of these kinds only, of all when none are named. */
+export function resolveChannel(
+  room: Room,
+  into: Resolved,
+  id: string,
+  asker: string,
+  kinds: readonly number[] = [],
+): void {
   const channel = room.world.channels.get(id)
   if (channel === undefined) throw new CannotDo(`There is no channel ${id} in the scenario.`)
+  if (kinds.length > 0 && !kinds.includes(channel.type))
+    throw new CannotDo(`${channel.name} is not among the channels listed here.`)
   put(into, 'channels', id, channelForInteraction(room.world, channel, asker))
 }
 

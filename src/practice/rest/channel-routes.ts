@@ -1,6 +1,8 @@
 // Channels themselves: reading, changing and closing them, and opening direct conversations.
 import { channelJson } from '../world/describe.ts'
 import { MAY } from '../world/permissions.ts'
+import { removeChannel } from '../world/rebuild.ts'
+import { maySpeak } from '../world/rights.ts'
 import { directChannel, isThread, tell } from '../world/world.ts'
 import { type Answer, badBody, NOTHING, ok, REFUSED, UNKNOWN } from './answer.ts'
 import { reachChannel } from './message-routes.ts'
@@ -32,9 +34,7 @@ function close({ room, params }: Asked): Answer {
   if (channel.personId !== null) return ok(channelJson(room.world, channel))
   if (!isThread(channel) || (bits & MAY.manageThreads) === 0n) return REFUSED.permissions
   const told = channelJson(room.world, channel)
-  for (const id of channel.messageIds) room.world.messages.delete(id)
-  room.world.channels.delete(channel.id)
-  tell(room.world, { kind: 'channel-gone', channel })
+  removeChannel(room.world, channel)
   return ok(told)
 }
 
@@ -54,7 +54,9 @@ export const CHANNEL_ROUTES: readonly Route[] = [
   route('DELETE /channels/:channel', close),
   route('POST /channels/:channel/typing', ({ room, params }) => {
     const reached = reachChannel(room, params['channel'] ?? '')
-    return reached.ok ? NOTHING : reached.answer
+    if (!reached.ok) return reached.answer
+    // From memory: who may not write may not be seen typing.
+    return maySpeak(reached.bits, reached.channel) ? NOTHING : REFUSED.permissions
   }),
   route('POST /users/@me/channels', openDirect),
 ]

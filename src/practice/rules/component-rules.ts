@@ -138,6 +138,12 @@ export function menuIssues(menu: RawComponent, path: Path): Issue[] {
         'min_values is greater than max_values.',
       ),
     )
+  const chosen = menu.default_values?.length ?? 0
+  // "The number of default values must be in the range defined by min_values and max_values."
+  if (chosen > max || (chosen > 0 && chosen < min))
+    issues.push(
+      issue([...path, 'default_values'], 'BASE_TYPE_BAD_LENGTH', `Must be between ${min} and ${max} in length.`),
+    )
   if (menu.type !== PART.stringSelect) return issues
   const options = menu.options ?? []
   // From memory: Discord answers "Must be between N and 25 in length" when max_values exceeds the options given.

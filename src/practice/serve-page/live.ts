@@ -28,7 +28,7 @@ export function streamNews(room: Room, url: URL, request: IncomingMessage, respo
     })
   }
   const onWorld = (event: WorldEvent) => {
-    if (event.kind === 'commands' || 'channel' in event) return sayFrame()
+    if (!('message' in event)) return sayFrame()
     const { message } = event
     if (event.kind === 'message' && message.onlyFor === null && message.channelId !== place.id) return sayFrame()
     if (event.kind === 'message-gone') return say({ kind: 'gone', id: message.id })

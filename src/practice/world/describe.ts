@@ -66,7 +66,7 @@ function roleJson(role: ScenarioRole, position: number, permissions: string): Js
     unicode_emoji: null,
     position,
     permissions,
-    managed: false,
+    managed: role.managed ?? false,
     mentionable: false,
     flags: 0,
   }

@@ -56,7 +56,7 @@ export interface Overwrite {
 }
 
 /** A scenario channel's `forbid` and `permit` as Discord's permission overwrites, one for each role or member. */
-export function overwritesOf(scenario: Scenario, channel: ScenarioChannel): Overwrite[] {
+export function overwritesOf(scenario: Scenario, channel: Pick<ScenarioChannel, 'forbid' | 'permit'>): Overwrite[] {
   const bitsFor = (list: readonly Forbid[] | undefined, who: string) =>
     (list ?? [])
       .filter(one => one.who === who)

@@ -43,6 +43,7 @@ export interface RawComponent {
   options?: RawOption[]
   file_types?: string[]
   channel_types?: number[]
+  default_values?: { id: string; type: string }[]
   components?: RawComponent[]
   component?: RawComponent
   accessory?: RawComponent

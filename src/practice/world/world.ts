@@ -13,7 +13,7 @@ export interface Channel {
   readonly type: number
   name: string
   readonly topic: string | null
-  readonly overwrites: readonly Overwrite[]
+  overwrites: readonly Overwrite[]
   readonly tags: readonly { readonly id: string; readonly name: string }[]
   /** Message ids, oldest first; private replies are not among them. */
   readonly messageIds: string[]
@@ -89,10 +89,12 @@ export interface Command {
 export type WorldEvent =
   | { readonly kind: 'message' | 'message-edited' | 'message-gone'; readonly message: Message }
   | { readonly kind: 'channel' | 'channel-changed' | 'channel-gone'; readonly channel: Channel }
+  | { readonly kind: 'role-gone'; readonly roleId: string }
   | { readonly kind: 'commands' }
 
 export interface World {
-  readonly scenario: Scenario
+  /** As it stands now: roles can go. */
+  scenario: Scenario
   readonly clock: Clock
   newId(): string
   readonly channels: Map<string, Channel>
