@@ -6,6 +6,11 @@ const server = '900000000000000100'
 export const demoWardens = '900000000000000201'
 export const demoReportsChannel = '900000000000000303'
 const helpers = '900000000000000202'
+export const demoForum = '900000000000000304'
+/** Only wardens see it, not even the bot: something to try the set-up on. */
+export const demoClosedChannel = '900000000000000305'
+/** The role that Discord makes for the bot itself. */
+export const demoBotRole = '900000000000000203'
 
 /** MANAGE_MESSAGES, MODERATE_MEMBERS and MANAGE_GUILD, as Discord numbers permissions. */
 const moderatorRights = String((1n << 13n) | (1n << 40n) | (1n << 5n))
@@ -16,6 +21,7 @@ export const demoServer: Scenario = {
   roles: [
     { id: demoWardens, name: 'Wardens', permissions: moderatorRights },
     { id: helpers, name: 'Lamp-keepers' },
+    { id: demoBotRole, name: 'Cellwary', managed: true },
   ],
   channels: [
     { id: '900000000000000301', name: 'cell-questions', kind: 'text', topic: 'Is this cell what it claims to be?' },
@@ -31,7 +37,15 @@ export const demoServer: Scenario = {
         { who: 'bot', what: ['view'] },
       ],
     },
-    { id: '900000000000000304', name: 'help-desk', kind: 'forum', tags: ['is this real?', 'solved'] },
+    { id: demoForum, name: 'help-desk', kind: 'forum', tags: ['is this real?', 'solved'] },
+    {
+      id: demoClosedChannel,
+      name: 'warden-notes',
+      kind: 'text',
+      topic: 'For wardens, without bots',
+      forbid: [{ who: server, what: ['view'] }],
+      permit: [{ who: demoWardens, what: ['view'] }],
+    },
   ],
   people: [
     { id: '900000000000000401', name: 'Wren', locale: 'en-GB', roles: [], about: 'newcomer' },

@@ -12,6 +12,7 @@ export type Refusal =
   | {
       readonly code:
         | 'not-moderator'
+        | 'not-manager'
         | 'no-release'
         | 'nothing-counted'
         | 'damaged-release'

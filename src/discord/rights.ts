@@ -1,14 +1,23 @@
 // What the person behind an interaction may do where it came from; asked in every handler that needs it.
 import { type BaseInteraction, PermissionFlagsBits } from 'discord.js'
-import { isModerator } from '../server/rights.ts'
+import { isModerator, mayManage } from '../server/rights.ts'
 import type { ServerSettings } from '../server/settings.ts'
 import type { Desk } from './desk.ts'
 
+/**
+ * The server an interaction came from, if the bot is a member there; null in direct messages, and on servers where somebody has only
+ * brought it along: those have decided nothing about it.
+ */
+export function serverOf({ guildId, authorizingIntegrationOwners }: BaseInteraction): string | null {
+  return authorizingIntegrationOwners.guildId === guildId ? guildId : null
+}
+
 /** The settings of the server if the person may moderate there; undefined for everybody else and outside servers. */
 export async function moderating(desk: Desk, interaction: BaseInteraction): Promise<ServerSettings | undefined> {
-  const { guildId, member, memberPermissions } = interaction
-  if (guildId === null || member === null || memberPermissions === null) return undefined
-  const settings = await desk.servers.load(guildId)
+  const { member, memberPermissions } = interaction
+  const server = serverOf(interaction)
+  if (server === null || member === null || memberPermissions === null) return undefined
+  const settings = await desk.servers.load(server)
   const roles = Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]
   return isModerator({ permissions: memberPermissions.bitfield, roles }, settings) ? settings : undefined
 }
@@ -18,4 +27,13 @@ export function mayWriteHere(interaction: BaseInteraction): boolean {
   if (!interaction.inCachedGuild()) return false
   const { SendMessages, SendMessagesInThreads } = PermissionFlagsBits
   return interaction.memberPermissions.has(interaction.channel?.isThread() ? SendMessagesInThreads : SendMessages)
+}
+
+/** The settings of the server if the person may change them. */
+export async function managing(desk: Desk, interaction: BaseInteraction): Promise<ServerSettings | undefined> {
+  const server = serverOf(interaction)
+  if (server === null || interaction.memberPermissions === null) return undefined
+  return mayManage({ permissions: interaction.memberPermissions.bitfield })
+    ? await desk.servers.load(server)
+    : undefined
 }

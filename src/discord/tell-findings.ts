@@ -1,5 +1,6 @@
 // Tells moderators what a release has found, once each, and posts the warnings they have decided on.
 
+import { publicLanguage } from '../server/settings.ts'
 import { decide, type Finding, findingsOf } from '../trends/finding.ts'
 import { readRelease } from '../trends/release/freeze-week.ts'
 import type { Release } from '../trends/release/release.ts'
@@ -18,8 +19,8 @@ export type QuietDesk = Pick<Desk, 'trends' | 'servers' | 'programs' | 'now' | '
 /** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
 export async function tellFindings(desk: QuietDesk): Promise<void> {
   for (const settings of await desk.servers.all()) {
-    const { server, reportsChannel, language } = settings
-    const say = sayIn(language ?? undefined)
+    const { server, reportsChannel } = settings
+    const say = sayIn(publicLanguage(settings))
     const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
     const latest = await latestRelease(desk, server)
     if (latest) await desk.trends.findings.add(server, findingsOf(latest), desk.newId)
@@ -47,9 +48,9 @@ export async function tellFindings(desk: QuietDesk): Promise<void> {
 /** Posts a warning that was decided on; false if it could not be, and the finding waits for a decision again. */
 export async function postWarning(desk: QuietDesk, finding: Finding): Promise<boolean> {
   if (finding.warning?.posted !== false) return true
-  const { language } = await desk.servers.load(finding.server)
+  const language = publicLanguage(await desk.servers.load(finding.server))
   const { channel, text } = finding.warning
-  const posting = await desk.posts.post(channel, showWarning(sayIn(language ?? undefined), text), `w${finding.id}`)
+  const posting = await desk.posts.post(channel, showWarning(sayIn(language), text), `w${finding.id}`)
   const next = decide(finding, { is: posting.is === 'posted' ? 'warning-posted' : 'warning-failed' }, desk.now())
   if (next) await desk.trends.findings.save(next)
   return posting.is === 'posted'

@@ -8,6 +8,9 @@ export type Member = { readonly permissions: bigint; readonly roles: readonly st
 const administrator = 1n << 3n
 const manageServer = 1n << 5n
 
+/** Who may change how the bot is set up. A role named as moderators lets people see and decide, not change who else may. */
+export const mayManage = ({ permissions }: Pick<Member, 'permissions'>): boolean =>
+  (permissions & (administrator | manageServer)) !== 0n
+
 export const isModerator = (member: Member, settings: ServerSettings): boolean =>
-  (member.permissions & (administrator | manageServer)) !== 0n ||
-  member.roles.some(role => settings.moderatorRoles.includes(role))
+  mayManage(member) || member.roles.some(role => settings.moderatorRoles.includes(role))

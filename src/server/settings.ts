@@ -18,8 +18,12 @@ export type ServerSettings = {
   readonly server: ServerId
   /** Grows by one with every change; 0 until the first. */
   readonly revision: number
+  /** The interaction that changed them last: delivered again, it meets its own change and nobody else's. */
+  readonly changedBy: string | null
   /** Language of public posts; null: the one the server tells Discord. */
   readonly language: string | null
+  /** The language the server told Discord when it was last set up. */
+  readonly discordLanguage: string | null
   /** Roles whose members are moderators here, beside those who may manage the server. */
   readonly moderatorRoles: readonly string[]
   /** Where rises and patterns are told; null: nowhere. */
@@ -46,7 +50,9 @@ export const mostModeratorRoles = 10
 export const unsettled = (server: ServerId): ServerSettings => ({
   server,
   revision: 0,
+  changedBy: null,
   language: null,
+  discordLanguage: null,
   moderatorRoles: [],
   reportsChannel: null,
   reviewChannel: null,
@@ -56,3 +62,7 @@ export const unsettled = (server: ServerId): ServerSettings => ({
   keepWeeks: usualKeepWeeks,
   links: [],
 })
+
+/** The language of what everybody on the server sees; undefined where nothing is known of it. */
+export const publicLanguage = ({ language, discordLanguage }: ServerSettings): string | undefined =>
+  language ?? discordLanguage ?? undefined

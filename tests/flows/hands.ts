@@ -55,14 +55,20 @@ export async function answer(person: Person, message: SeenMessage, label: string
 export const caution = /do not use the cell/i
 
 /** Has the bot's account post a button with any id where everybody sees it; gives the message's id. */
-export async function postButton(standIn: StandIn, custom_id: string, channel = '900000000000000301'): Promise<string> {
+export const postButton = (standIn: StandIn, custom_id: string, channel?: string): Promise<string> =>
+  postPart(standIn, { type: 2, style: 2, label: 'x', custom_id }, channel)
+
+/** The same with any button or menu. */
+export async function postPart(
+  standIn: StandIn,
+  part: Readonly<Record<string, unknown>>,
+  channel = '900000000000000301',
+): Promise<string> {
   const posted = await fetch(`${standIn.apiUrl}/v10/channels/${channel}/messages`, {
     method: 'POST',
     headers: { authorization: `Bot ${standIn.botToken}`, 'content-type': 'application/json' },
-    body: JSON.stringify({
-      content: 'x',
-      components: [{ type: 1, components: [{ type: 2, style: 2, label: 'x', custom_id }] }],
-    }),
+    // A message of components, as all of the bot's are.
+    body: JSON.stringify({ flags: 1 << 15, components: [{ type: 1, components: [part] }] }),
   })
   return ((await posted.json()) as { id: string }).id
 }

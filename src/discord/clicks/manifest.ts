@@ -10,6 +10,7 @@ import { findingClick } from './finding-click.ts'
 import { linksClick } from './links-click.ts'
 import { logClick } from './log-click.ts'
 import { privacyClick } from './privacy-click.ts'
+import { setupClick } from './setup-click.ts'
 import { trendsClick } from './trends-click.ts'
 
 /** Handles a click whose custom id is of its kind; undefined, without having done anything, for any other. */
@@ -27,4 +28,5 @@ export const clickHandlers: readonly ClickHandler[] = [
   privacyClick,
   buyingClick,
   linksClick,
+  setupClick,
 ]

@@ -6,6 +6,7 @@ import { claimCommand, readClaimsCommand } from './claim.ts'
 import type { Command, MessageCommand } from './command.ts'
 import { logCommand } from './log.ts'
 import { privacyCommand } from './privacy.ts'
+import { setupCommand } from './setup.ts'
 import { trendsCommand } from './trends.ts'
 
 export const commands: readonly Command[] = [
@@ -16,6 +17,7 @@ export const commands: readonly Command[] = [
   buyingCommand,
   trendsCommand,
   privacyCommand,
+  setupCommand,
 ]
 
 export const messageCommands: readonly MessageCommand[] = [readClaimsCommand, findAnswerCommand]

@@ -16,6 +16,7 @@ import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
+import { setup } from './setup.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
@@ -37,6 +38,7 @@ export const english = {
   ...photoRefusals,
   ...trends,
   ...privacy,
+  ...setup,
   ...trendInput,
   ...buying,
   ...regions,

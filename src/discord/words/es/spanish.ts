@@ -15,6 +15,7 @@ import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
+import { setup } from './setup.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 
@@ -36,4 +37,5 @@ export const spanish: Partial<Catalogue> = {
   ...buying,
   ...regions,
   ...links,
+  ...setup,
 }

@@ -1,0 +1,95 @@
+// The buttons, menus and the form of the set-up: one change at a time, by those who may manage the server, over what they have seen.
+import { changeSettings } from '../../server/change.ts'
+import type { ServerSettings } from '../../server/settings.ts'
+import { type Clicked, fill, redraw, refuse, takeTime } from '../answer.ts'
+import type { Desk } from '../desk.ts'
+import { managing } from '../rights.ts'
+import { lookRound, type PlaceState } from '../setup/places.ts'
+import type { Problem } from '../setup/problem.ts'
+import { decodeSetup, type Part, parts, type SetupId } from '../setup/setup-id.ts'
+import { asksDiscord, type ChangingAct, understand } from '../setup/understand.ts'
+import type { ShownMessage } from '../show/parts.ts'
+import { weeksForm } from '../show/setup/menus.ts'
+import { showOverview } from '../show/setup/show-overview.ts'
+import { type PartExtras, showPart, showStopRecording } from '../show/setup/show-part.ts'
+import { type Say, sayIn } from '../words/say.ts'
+import { sayProblem } from '../words/setup-words.ts'
+import type { ClickHandler } from './manifest.ts'
+
+export const setupClick: ClickHandler = (desk, interaction) => {
+  const id = decodeSetup(interaction.customId)
+  return id && desk.lanes.inLane(`setup ${interaction.guildId}`, () => press(desk, interaction, id))
+}
+
+async function press(desk: Desk, interaction: Clicked, { revision, act }: SetupId): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const settings = await managing(desk, interaction)
+  if (!settings) return refuse(interaction, say, { code: 'not-manager' })
+  const show = (now: ServerSettings, what: Part | 'overview', extras: PartExtras = {}): ShownMessage => {
+    const around = lookRound(interaction.guild, now)
+    return what === 'overview' ? showOverview(say, now, around) : showPart(say, now, around, what, extras)
+  }
+  if (act.is === 'begin') return redraw(interaction, show(settings, parts[0]))
+  if (act.is === 'see') {
+    const stopping = act.what === 'stop-recording'
+    return redraw(interaction, stopping ? showStopRecording(say, settings) : show(settings, act.what))
+  }
+  if (act.is === 'ask-weeks') {
+    if (interaction.isModalSubmit()) return
+    return interaction.showModal(weeksForm(say, settings, desk.newId().slice(0, 8)))
+  }
+  const part = partOf(act)
+  // Delivered again, a click meets its own change.
+  if (settings.changedBy === interaction.id) return redraw(interaction, show(settings, part))
+  if (settings.revision !== revision)
+    return redraw(interaction, show(settings, part, { note: say('setup.changed-meanwhile') }))
+  const slow = asksDiscord(act)
+  if (slow) await takeTime(interaction)
+  const { now, extras } = await carryOut(desk, interaction, say, settings, act)
+  await (slow ? fill : redraw)(interaction, show(now, part, extras))
+}
+
+type Done = { readonly now: ServerSettings; readonly extras: PartExtras }
+
+async function carryOut(
+  desk: Desk,
+  interaction: Clicked,
+  say: Say,
+  settings: ServerSettings,
+  act: ChangingAct,
+): Promise<Done> {
+  const guild = interaction.guild ?? (await interaction.client.guilds.fetch(settings.server))
+  const meant = await understand(guild, interaction, act)
+  if (meant.is === 'choose-tag') return { now: settings, extras: { choosing: meant } }
+  const asked = { by: interaction.id, discordLanguage: guild.preferredLocale }
+  const changing =
+    meant.is === 'change'
+      ? changeSettings(settings, meant.change, asked)
+      : { ok: false as const, refusal: meant.problem }
+  if (!changing.ok) return { now: settings, extras: extrasOf(say, changing.refusal) }
+  if ((await desk.servers.save(changing.settings)) === 'saved') {
+    desk.log.info({ server: settings.server, part: partOf(act) }, 'the set-up was changed')
+    return { now: changing.settings, extras: { note: say('setup.saved') } }
+  }
+  const now = await desk.servers.load(settings.server)
+  // Another process was given the same interaction and was faster: it is done.
+  const own = now.changedBy === interaction.id
+  return { now, extras: { note: say(own ? 'setup.saved' : 'setup.changed-meanwhile') } }
+}
+
+/** What can be mended where it was chosen is tried again by the same button. */
+function extrasOf(say: Say, problem: Problem): PartExtras {
+  const note = sayProblem(say, problem)
+  if (problem.code === 'no-tags') return { note, again: { is: 'forum', forum: problem.channel } }
+  if (problem.code !== 'place' || !mendable.includes(problem.state.is)) return { note }
+  const { channel, use } = problem
+  return { note, again: use === 'offers' ? { is: 'forum', forum: channel } : { is: use, channel } }
+}
+
+const mendable: readonly PlaceState['is'][] = ['missing', 'everyone-reads', 'refused']
+
+function partOf(act: ChangingAct): Part {
+  if (act.is === 'outcomes' || act.is === 'pooling') return 'recording'
+  if (act.is === 'weeks') return 'keeping'
+  return act.is === 'forum' || act.is === 'tag' ? 'offers' : act.is
+}

@@ -1,0 +1,106 @@
+// Whether a channel can serve for what it is chosen for: its kind, who reads it, and what the bot may do there.
+import {
+  ChannelType,
+  DiscordAPIError,
+  type Guild,
+  type GuildBasedChannel,
+  type GuildMember,
+  PermissionFlagsBits,
+  RESTJSONErrorCodes,
+  Routes,
+} from 'discord.js'
+import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
+
+/** What a channel is for. */
+export type Use = 'reports' | 'review' | 'offers'
+
+/** What the bot needs there, as Discord names permissions; each with the key of its words. */
+export const needed = {
+  reports: ['ViewChannel', 'SendMessages'],
+  review: ['ViewChannel', 'SendMessages', 'AttachFiles'],
+  offers: ['ViewChannel', 'SendMessagesInThreads'],
+} as const satisfies Record<Use, readonly (keyof typeof PermissionFlagsBits)[]>
+export type Needed = (typeof needed)[Use][number]
+
+export type Tag = { readonly id: string; readonly name: string }
+
+export type PlaceState =
+  | { readonly is: 'fine'; readonly tags: readonly Tag[] }
+  | { readonly is: 'gone' | 'not-text' | 'not-forum' | 'everyone-reads' | 'refused' }
+  | { readonly is: 'missing'; readonly permissions: readonly Needed[] }
+
+const textual: readonly ChannelType[] = [ChannelType.GuildText, ChannelType.GuildAnnouncement]
+
+/** What is known of a channel without asking Discord. */
+export function judgePlace(channel: GuildBasedChannel | undefined, me: GuildMember | null, use: Use): PlaceState {
+  if (!channel) return { is: 'gone' }
+  if (use === 'offers' ? channel.type !== ChannelType.GuildForum : !textual.includes(channel.type))
+    return { is: use === 'offers' ? 'not-forum' : 'not-text' }
+  const mine = me && channel.permissionsFor(me)
+  const permissions = needed[use].filter(one => mine && !mine.has(PermissionFlagsBits[one]))
+  if (permissions.length > 0) return { is: 'missing', permissions }
+  // What members report, and photographs, are for moderators only.
+  const everyone = channel.permissionsFor(channel.guild.roles.everyone)
+  if (use !== 'offers' && everyone?.has(PermissionFlagsBits.ViewChannel)) return { is: 'everyone-reads' }
+  return { is: 'fine', tags: 'availableTags' in channel ? channel.availableTags : [] }
+}
+
+/**
+ * The same asked of Discord itself. Where nothing speaks against posting, it is tried in the one way that leaves nothing behind: being
+ * seen typing, which Discord allows only to those who may write (from memory).
+ */
+export async function testPlace(guild: Guild, id: string, use: Use): Promise<PlaceState> {
+  const me = guild.members.me ?? (await guild.members.fetchMe())
+  const found = await orCode(() => guild.channels.fetch(id, { force: true }))
+  // Of a channel the bot may not see it still knows the rights.
+  if (found === RESTJSONErrorCodes.MissingAccess) {
+    const state = judgePlace(guild.channels.cache.get(id), me, use)
+    return state.is === 'missing' ? state : { is: 'missing', permissions: ['ViewChannel'] }
+  }
+  if (found === RESTJSONErrorCodes.UnknownChannel || found === null || typeof found === 'number') return { is: 'gone' }
+  const state = judgePlace(found, me, use)
+  if (state.is !== 'fine' || use === 'offers') return state
+  const tried = await orCode(() => guild.client.rest.post(Routes.channelTyping(id)))
+  if (tried === RESTJSONErrorCodes.UnknownChannel) return { is: 'gone' }
+  return typeof tried === 'number' ? { is: 'refused' } : state
+}
+
+/** Discord's refusals that say something about a place; everything else is trouble and goes on its way. */
+const telling: readonly (string | number)[] = [
+  RESTJSONErrorCodes.UnknownChannel,
+  RESTJSONErrorCodes.MissingAccess,
+  RESTJSONErrorCodes.MissingPermissions,
+]
+
+async function orCode<T>(ask: () => Promise<T>): Promise<T | number> {
+  try {
+    return await ask()
+  } catch (error) {
+    if (error instanceof DiscordAPIError && telling.includes(error.code)) return Number(error.code)
+    throw error
+  }
+}
+
+/** How the chosen places and roles are now; undefined where nothing is chosen, or nothing is known of the server. */
+export type Surroundings = {
+  readonly places: Readonly<Record<Use, PlaceState | undefined>>
+  /** The name of the forum's tag; undefined where there is none any more. */
+  readonly tag: string | undefined
+  readonly goneRoles: readonly string[]
+}
+
+/** Looks round without asking Discord. */
+export function lookRound(guild: Guild | null, settings: ServerSettings): Surroundings {
+  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles } = settings
+  const judge = (id: string | null | undefined, use: Use) =>
+    guild && id ? judgePlace(guild.channels.cache.get(id), guild.members.me, use) : undefined
+  const offers = judge(forumOffers?.forum, 'offers')
+  return {
+    places: { reports: judge(reportsChannel, 'reports'), review: judge(reviewChannel, 'review'), offers },
+    tag: tagOf(offers, forumOffers),
+    goneRoles: guild ? moderatorRoles.filter(role => !guild.roles.cache.has(role)) : [],
+  }
+}
+
+const tagOf = (state: PlaceState | undefined, offers: ForumOffers | null): string | undefined =>
+  state?.is === 'fine' ? state.tags.find(one => one.id === offers?.tag)?.name : undefined

@@ -1,0 +1,98 @@
+// Custom ids of the set-up: a tagged union out, or nothing when the id is not one of ours.
+//
+// An id carries no authority: who may do it is asked on every click, and on which server stands in the interaction.
+
+/** What is set up, in the order in which one is led through it. */
+export const parts = ['reports', 'review', 'moderators', 'language', 'recording', 'keeping', 'offers'] as const
+export type Part = (typeof parts)[number]
+export type ChannelPart = Extract<Part, 'reports' | 'review'>
+
+/** `chosen` stands for what was chosen in the menu, `none` for nothing any more, and anything else is a channel's id. */
+type Choice = 'chosen' | 'none' | (string & {})
+
+export type SetupAct =
+  | { readonly is: 'see'; readonly what: Part | 'overview' | 'stop-recording' }
+  /** Leads through every part, from the first on. */
+  | { readonly is: 'begin' }
+  | { readonly is: ChannelPart; readonly channel: Choice }
+  | { readonly is: 'moderators'; readonly roles: 'chosen' | 'none' }
+  | { readonly is: 'language' }
+  | { readonly is: 'outcomes' | 'pooling'; readonly on: boolean }
+  /** Opens the form for the weeks; `weeks` is the form sent in, with an id of its own, since phones keep forms by id. */
+  | { readonly is: 'ask-weeks' }
+  | { readonly is: 'weeks'; readonly opening: string }
+  | { readonly is: 'forum'; readonly forum: Choice }
+  | { readonly is: 'tag'; readonly forum: string }
+
+/** `revision`: of the settings that the message shows. */
+export type SetupId = { readonly revision: number; readonly act: SetupAct }
+
+const mark = 'cs1'
+
+export function encodeSetup({ revision, act }: SetupId): string {
+  return [mark, revision.toString(36), act.is, ...argumentsOf(act)].join('.')
+}
+
+function argumentsOf(act: SetupAct): string[] {
+  switch (act.is) {
+    case 'see':
+      return [act.what]
+    case 'reports':
+    case 'review':
+      return [act.channel]
+    case 'moderators':
+      return [act.roles]
+    case 'outcomes':
+    case 'pooling':
+      return [act.on ? 'on' : 'off']
+    case 'weeks':
+      return [act.opening]
+    case 'forum':
+    case 'tag':
+      return [act.forum]
+    default:
+      return []
+  }
+}
+
+/** Decodes a custom id; undefined for anything that `encodeSetup` cannot have written. */
+export function decodeSetup(id: string): SetupId | undefined {
+  const [version, revision, is, first, ...rest] = id.split('.')
+  if (version !== mark || !/^(0|[1-9a-z][0-9a-z]{0,5})$/.test(revision ?? '') || rest.length > 0) return undefined
+  const act = decodeAct(is ?? '', first)
+  return act && { revision: Number.parseInt(revision ?? '', 36), act }
+}
+
+const snowflake = /^\d{15,20}$/
+const isChoice = (text: string | undefined): text is string =>
+  text === 'chosen' || text === 'none' || snowflake.test(text ?? '')
+const seen = [...parts, 'overview', 'stop-recording'] as const
+
+function decodeAct(is: string, first: string | undefined): SetupAct | undefined {
+  switch (is) {
+    case 'see': {
+      const what = seen.find(one => one === first)
+      return what && { is, what }
+    }
+    case 'reports':
+    case 'review':
+      return isChoice(first) ? { is, channel: first } : undefined
+    case 'moderators':
+      return first === 'chosen' || first === 'none' ? { is, roles: first } : undefined
+    case 'outcomes':
+    case 'pooling':
+      return first === 'on' || first === 'off' ? { is, on: first === 'on' } : undefined
+    case 'begin':
+    case 'language':
+    case 'ask-weeks':
+      return first === undefined ? { is } : undefined
+    case 'weeks':
+      return /^[a-z0-9]{1,16}$/.test(first ?? '') ? { is, opening: first ?? '' } : undefined
+    case 'forum':
+      return isChoice(first) ? { is, forum: first } : undefined
+    case 'tag':
+      return snowflake.test(first ?? '') ? { is, forum: first ?? '' } : undefined
+    default:
+      return undefined
+  }
+}

@@ -1,0 +1,92 @@
+// What a click in the set-up asks for: a change, a tag still to be chosen, or what stands in its way.
+import type { Guild } from 'discord.js'
+import type { Change } from '../../server/change.ts'
+import { leastKeepWeeks, mostKeepWeeks } from '../../server/settings.ts'
+import type { Clicked } from '../answer.ts'
+import { languages } from '../words/say.ts'
+import { type Tag, testPlace } from './places.ts'
+import type { Problem } from './problem.ts'
+import type { ChannelPart, SetupAct } from './setup-id.ts'
+
+export type Meant =
+  | { readonly is: 'change'; readonly change: Change }
+  | { readonly is: 'choose-tag'; readonly forum: string; readonly tags: readonly Tag[] }
+  | { readonly is: 'problem'; readonly problem: Problem }
+
+/** The acts that ask for a change. */
+export type ChangingAct = Exclude<SetupAct, { is: 'see' | 'begin' | 'ask-weeks' }>
+
+/** Stands in the menu of languages for the one the server tells Discord. */
+export const discordsOwn = 'discord'
+export const weeksField = 'weeks'
+
+/** Whether Discord has to be asked before it can be answered. */
+export const asksDiscord = (act: ChangingAct): boolean =>
+  act.is === 'tag' ||
+  (act.is === 'moderators' && act.roles === 'chosen') ||
+  ((act.is === 'reports' || act.is === 'review') && act.channel !== 'none') ||
+  (act.is === 'forum' && act.forum !== 'none')
+
+export async function understand(guild: Guild, interaction: Clicked, act: ChangingAct): Promise<Meant> {
+  const values = interaction.isAnySelectMenu() ? interaction.values : []
+  switch (act.is) {
+    case 'reports':
+    case 'review':
+      return channelChange(guild, act.is, act.channel === 'chosen' ? (values[0] ?? '') : act.channel)
+    case 'moderators':
+      return act.roles === 'none' ? change({ is: 'moderator-roles', roles: [] }) : roleChange(guild, values)
+    case 'language': {
+      const [language = ''] = values
+      if (language === discordsOwn) return change({ is: 'language', language: null })
+      return languages.includes(language) ? change({ is: 'language', language }) : problem({ code: 'language-gone' })
+    }
+    case 'outcomes':
+    case 'pooling':
+      return change({ is: act.is, on: act.on })
+    case 'weeks': {
+      const typed = interaction.isModalSubmit() ? interaction.fields.getTextInputValue(weeksField).trim() : ''
+      return /^\d{1,5}$/.test(typed)
+        ? change({ is: 'keep-weeks', weeks: Number(typed) })
+        : problem({ code: 'weeks-not-a-number', least: leastKeepWeeks, most: mostKeepWeeks })
+    }
+    case 'forum':
+      return act.forum === 'none'
+        ? change({ is: 'forum-offers', offers: null })
+        : forumTags(guild, act.forum === 'chosen' ? (values[0] ?? '') : act.forum)
+    case 'tag': {
+      const meant = await forumTags(guild, act.forum)
+      const tag = values[0] ?? ''
+      if (meant.is !== 'choose-tag') return meant
+      return meant.tags.some(one => one.id === tag)
+        ? change({ is: 'forum-offers', offers: { forum: act.forum, tag } })
+        : problem({ code: 'tag-gone' })
+    }
+  }
+}
+
+const change = (one: Change): Meant => ({ is: 'change', change: one })
+const problem = (one: Problem): Meant => ({ is: 'problem', problem: one })
+
+async function channelChange(guild: Guild, part: ChannelPart, channel: string): Promise<Meant> {
+  const is = part === 'reports' ? 'reports-channel' : 'review-channel'
+  if (channel === 'none') return change({ is, channel: null })
+  const state = await testPlace(guild, channel, part)
+  return state.is === 'fine' ? change({ is, channel }) : problem({ code: 'place', use: part, channel, state })
+}
+
+async function roleChange(guild: Guild, chosen: readonly string[]): Promise<Meant> {
+  const roles = await guild.roles.fetch(undefined, { force: true })
+  for (const id of chosen) {
+    const role = roles.get(id)
+    if (!role) return problem({ code: 'role-gone' })
+    if (role.managed) return problem({ code: 'role-of-bot', role: id })
+  }
+  return change({ is: 'moderator-roles', roles: chosen })
+}
+
+async function forumTags(guild: Guild, forum: string): Promise<Meant> {
+  const state = await testPlace(guild, forum, 'offers')
+  if (state.is !== 'fine') return problem({ code: 'place', use: 'offers', channel: forum, state })
+  if (state.tags.length === 0) return problem({ code: 'no-tags', channel: forum })
+  return { is: 'choose-tag', forum, tags: state.tags }
+}

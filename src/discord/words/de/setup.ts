@@ -1,0 +1,122 @@
+// German for setting a server up: what each part is for, what is recorded and for how long, and what stands in the way.
+import type { setup as english } from '../en/setup.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const setup: InWordsOf<typeof english> = {
+  'name.setup': 'einrichten',
+  'command.setup': 'Sehen und ändern, wie der Bot auf diesem Server eingerichtet ist (wer den Server verwalten darf)',
+  'refusal.not-manager':
+    'Nur wer diesen Server verwalten darf (in Discord „Server verwalten“), kann sehen oder ändern, wie der Bot hier eingerichtet ist. Eine Moderationsrolle allein reicht nicht.',
+  'setup.title': 'Wie dieser Server eingerichtet ist',
+  'setup.intro':
+    'Das siehst nur du. Solange hier etwas nicht eingeschaltet ist, wird nichts festgehalten, gepostet oder angeboten. Geh alles der Reihe nach durch, oder ändere nur eines; beides geht jederzeit wieder.',
+  'setup.begin': 'Der Reihe nach',
+  'setup.open': 'Ändern',
+  'setup.next': 'Weiter: {part}',
+  'setup.overview': 'Übersicht',
+  'setup.step': '{part} ({at, number} von {of, number})',
+  'setup.now': 'Jetzt:',
+  'setup.needs': 'Was ich dort brauche, und wofür:',
+  'setup.none': 'Kein Kanal',
+  'setup.no-roles': 'Keine Rollen',
+  'setup.no-offers': 'Keine Angebote',
+  'setup.test': 'Ausprobieren',
+  'setup.again': 'Noch einmal versuchen',
+  'setup.saved': '✓ So ist es jetzt.',
+  'setup.changed-meanwhile':
+    'Jemand hat die Einrichtung inzwischen geändert. Deine Änderung wurde nicht gemacht; so steht es jetzt.',
+  'setup.part.reports': 'Kanal für Berichte',
+  'setup.part.review': 'Kanal zum Ansehen',
+  'setup.part.moderators': 'Moderation',
+  'setup.part.language': 'Sprache',
+  'setup.part.recording': 'Was festgehalten wird',
+  'setup.part.keeping': 'Wie lange',
+  'setup.part.offers': 'Angebote in einem Forum',
+  'setup.short.reports': 'Dort erfährt die Moderation, was bei den gezählten Prüfungen zunimmt.',
+  'setup.short.review': 'Dort sieht die Moderation, welche Prüfungen feststecken, und Fotos.',
+  'setup.short.moderators': 'Rollen, die neben denen zählen, die den Server verwalten dürfen.',
+  'setup.short.language': 'Von dem, was alle lesen. Private Antworten kommen in der eigenen Sprache.',
+  'setup.short.recording': 'Beendete Prüfungen, ohne Namen; nur wenn du es einschaltest.',
+  'setup.short.keeping': 'Ältere festgehaltene Prüfungen werden gelöscht.',
+  'setup.short.offers': 'Neue Beiträge unter einem Tag bekommen ein leises Angebot zu prüfen.',
+  'setup.long.reports':
+    'Einmal in der Woche werden die gezählten Prüfungen abgeschlossen. Fallen mehr durch, als ihre Zahl erklärt, oder fällt etwas Neues zusammen durch, steht das einmal in diesem Kanal; die Moderation warnt dann, verwirft es oder verschiebt es. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
+  'setup.long.review':
+    'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
+  'setup.long.moderators':
+    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen und darüber entscheiden. Diese Einrichtung ändern darf er nicht: Dazu braucht es „Server verwalten“, und das allein macht schon zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+  'setup.long.language':
+    'Warnungen, Berichte und Angebote, die mehrere lesen, werden in dieser Sprache geschrieben. Was nur eine Person sieht, kommt in der Sprache ihres Discord.',
+  'setup.long.recording':
+    '**Wenn es eingeschaltet ist,** hinterlässt eine beendete Prüfung ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, keine Kennung, kein Text, keine Datei, kein Foto und keine Uhrzeit geht mit. Eine Person zählt in einem Vierteljahr für eine Art von Zelle einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Alle erfahren es vorher und können mit /prüfung zählung nein sagen. Prüfungen der Moderation und neuer Konten werden nie gezählt. Die Moderation sieht nur Zahlen, die für mindestens fünf Personen stehen. Aufbewahrt wird {weeks, plural, one {# Woche} other {# Wochen}} lang, danach wird gelöscht.\n**Wenn auch zusammengelegt wird,** kommen dieselben Zahlen zu denen anderer Server, die zusammenlegen, damit eine Fälschung auffällt, die kein Server allein oft genug sieht. Keine Zahl sagt, von welchem Server sie kommt.',
+  'setup.long.keeping':
+    'Festgehaltene Prüfungen werden gelöscht, sobald sie älter sind. Die Wochenberichte daraus bleiben. Mit 104 Wochen lässt sich das letzte Jahr mit diesem vergleichen. Eine kleinere Zahl löscht bald, nachdem du sie setzt, was älter ist, und niemand kann es zurückholen.',
+  'setup.long.offers':
+    'In einem Forum bekommt ein neuer Beitrag unter einem Tag eine Nachricht mit einem Knopf, der eine geführte Prüfung anbietet. Wer ihn drückt, bekommt eine eigene Prüfung, die sonst niemand sieht. Niemand wird angepingt; kein Beitrag bekommt ein zweites Angebot, ältere bekommen keines, und sonst wird nirgends etwas gesagt. Was die Leute schreiben, wird nicht gelesen.',
+  'setup.now.nowhere': 'keiner',
+  'setup.now.no-roles': 'keine neben denen, die den Server verwalten dürfen',
+  'setup.now.gone-roles':
+    '{count, plural, one {# Rolle, die es nicht mehr gibt} other {# Rollen, die es nicht mehr gibt}}',
+  'setup.now.language-of-discord': 'die, die dieser Server Discord genannt hat',
+  'setup.now.language-told': 'die, die dieser Server Discord genannt hat, {language}',
+  'setup.now.recording':
+    '{outcomes, select, yes {beendete Prüfungen werden festgehalten, {pooling, select, yes {und mit anderen Servern zusammengelegt} other {nicht zusammengelegt}}} other {nichts}}',
+  'setup.now.keeping': '{weeks, plural, one {# Woche} other {# Wochen}}',
+  'setup.now.no-offers': 'keine',
+  'setup.now.offers': 'in {forum} unter dem Tag „{tag}“',
+  'setup.now.offers-without-tag': 'in {forum}, aber den Tag gibt es nicht mehr: wähle einen anderen',
+  'setup.choose.channel': 'Einen Textkanal wählen',
+  'setup.choose.forum': 'Ein Forum wählen',
+  'setup.choose.tag': 'Jetzt den Tag wählen',
+  'setup.choose.roles': 'Rollen wählen',
+  'setup.choose.language': 'Eine Sprache wählen',
+  'setup.choose.language-of-discord': 'Die, die dieser Server Discord genannt hat',
+  'setup.outcomes.on': 'Beendete Prüfungen festhalten',
+  'setup.outcomes.off': 'Nichts mehr festhalten …',
+  'setup.pooling.on': 'Auch mit anderen Servern zusammenlegen',
+  'setup.pooling.off': 'Nicht mehr zusammenlegen',
+  'setup.stop.title': 'Nichts mehr festhalten?',
+  'setup.stop.what':
+    'Von da an hinterlässt keine Prüfung mehr etwas. Was schon festgehalten ist, bleibt ohne Namen, bis es {weeks, plural, one {# Woche} other {# Wochen}} alt ist, und wird dann gelöscht. Wochenberichte, die es gibt, bleiben: Die Moderation kann sie weiter sehen. Auch das Zusammenlegen hört auf; was zusammengelegt wurde, bleibt so lange dabei. Du kannst es wieder einschalten.',
+  'setup.stop.yes': 'Nichts mehr festhalten',
+  'setup.stop.no': 'Eingeschaltet lassen',
+  'setup.ask-weeks': 'Zahl der Wochen ändern',
+  'setup.form.weeks': 'Wochen, von {least, number} bis {most, number}',
+  'setup.form.weeks.hint': 'Was älter ist, wird bald danach gelöscht.',
+  'permission.ViewChannel': 'Kanal ansehen',
+  'permission.ViewChannel.why': 'um ihn zu finden',
+  'permission.SendMessages': 'Nachrichten senden',
+  'permission.SendMessages.why': 'um darin zu schreiben',
+  'permission.AttachFiles': 'Dateien anhängen',
+  'permission.AttachFiles.why': 'um Fotos und Zeichnungen zu zeigen',
+  'permission.SendMessagesInThreads': 'Nachrichten in Threads senden',
+  'permission.SendMessagesInThreads.why': 'um das Angebot unter einen Beitrag zu schreiben',
+  'setup.place.missing': 'Ich darf in {channel} nicht posten: Gib mir dort {permissions}, in den Rechten des Kanals.',
+  'setup.place.missing-under-posts':
+    'Ich darf in {channel} nicht unter Beiträge schreiben: Gib mir dort {permissions}, in den Rechten des Forums.',
+  'setup.place.gone': 'Den Kanal gibt es nicht mehr. Wähle einen anderen.',
+  'setup.place.not-text':
+    '{channel} passt hier nicht: Ein Thread, ein Forum oder ein Sprachkanal genügt nicht. Wähle einen Textkanal.',
+  'setup.place.not-forum': '{channel} ist kein Forum. Wähle ein Forum.',
+  'setup.place.everyone-reads':
+    'Alle können {channel} lesen, und das hier ist nur für die Moderation. Nimm dort der Rolle, die alle haben, „Kanal ansehen“, oder wähle einen anderen Kanal.',
+  'setup.place.refused':
+    'Discord lässt mich in {channel} nicht schreiben, obwohl ich nach den Rechten dürfte. Sieh nach, ob ich eine Auszeit habe, und versuch es dann noch einmal.',
+  'setup.problem.role-gone': 'Eine dieser Rollen gibt es nicht mehr. Es wurde nichts geändert: Wähle noch einmal.',
+  'setup.problem.role-of-bot':
+    '{role} gehört einem Bot oder einem Abo, also kann niemand sie bekommen. Es wurde nichts geändert: Wähle eine andere Rolle.',
+  'setup.problem.everyone-as-moderator':
+    'Das ist die Rolle, die alle haben: Damit wären alle Moderation. Es wurde nichts geändert: Wähle eine andere Rolle.',
+  'setup.problem.too-many-roles':
+    'Höchstens {most, number} Rollen können genannt werden. Es wurde nichts geändert: Wähle weniger.',
+  'setup.problem.weeks-out-of-range':
+    'Es müssen zwischen {least, number} und {most, number} Wochen sein. Es wurde nichts geändert: Tipp eine andere Zahl.',
+  'setup.problem.weeks-not-a-number':
+    'Das ist keine ganze Zahl von Wochen. Es wurde nichts geändert: Tipp eine zwischen {least, number} und {most, number}.',
+  'setup.problem.nothing-to-pool':
+    'Es wird nichts festgehalten, also gibt es nichts zusammenzulegen. Schalte zuerst das Festhalten ein.',
+  'setup.problem.no-tags':
+    '{channel} hat keine Tags. Mach in den Einstellungen des Forums einen, etwa „Ist das echt?“, und versuch es dann noch einmal.',
+  'setup.problem.tag-gone': 'Den Tag gibt es nicht mehr. Wähle einen anderen.',
+  'setup.problem.language-gone': 'Diese Sprache ist hier nicht mehr bekannt. Wähle eine andere.',
+}

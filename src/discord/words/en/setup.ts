@@ -1,0 +1,116 @@
+// English for setting a server up: what each part is for, what is recorded and for how long, and what stands in the way.
+export const setup = {
+  'name.setup': 'setup',
+  'command.setup': 'See and change how the bot is set up on this server (for those who may manage it)',
+  'refusal.not-manager':
+    'Only people who may manage this server (Discord’s “Manage Server”) can see or change how the bot is set up here. A moderator role alone is not enough.',
+  'setup.title': 'How this server is set up',
+  'setup.intro':
+    'Only you see this. As long as something is not turned on here, nothing is recorded, posted or offered. Go through it step by step, or change one thing; both can be done again at any time.',
+  'setup.begin': 'Step by step',
+  'setup.open': 'Change',
+  'setup.next': 'Next: {part}',
+  'setup.overview': 'Overview',
+  'setup.step': '{part} ({at, number} of {of, number})',
+  'setup.now': 'Now:',
+  'setup.needs': 'What I need there, and what for:',
+  'setup.none': 'No channel',
+  'setup.no-roles': 'No roles',
+  'setup.no-offers': 'No offers',
+  'setup.test': 'Test it',
+  'setup.again': 'Try again',
+  'setup.saved': '✓ This is how it is now.',
+  'setup.changed-meanwhile':
+    'Somebody has changed the set-up meanwhile. Your change was not made; this is how it stands now.',
+  'setup.part.reports': 'Reports channel',
+  'setup.part.review': 'Review channel',
+  'setup.part.moderators': 'Moderators',
+  'setup.part.language': 'Language',
+  'setup.part.recording': 'What is recorded',
+  'setup.part.keeping': 'For how long',
+  'setup.part.offers': 'Offers in a forum',
+  'setup.short.reports': 'Moderators are told there what rises in the counted checks.',
+  'setup.short.review': 'Moderators see there which checks are stuck, and photographs.',
+  'setup.short.moderators': 'Roles that count beside whoever may manage the server.',
+  'setup.short.language': 'Of what everybody reads. Private answers come in each person’s own.',
+  'setup.short.recording': 'Finished checks, without names; only if you turn it on.',
+  'setup.short.keeping': 'Recorded checks that are older are deleted.',
+  'setup.short.offers': 'New posts under one tag get one quiet offer of a check.',
+  'setup.long.reports':
+    'Once a week the counted checks are closed. If more fail than their number explains, or something new fails together, it is told in this channel once; moderators then warn, dismiss it or put it off. Nobody is pinged. Choose a text channel that only moderators can read.',
+  'setup.long.review':
+    'People who are stuck can ask a moderator. What they ask, and photographs they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read.',
+  'setup.long.moderators':
+    'Members of these roles may see reports and stuck checks, and decide about them. They cannot change this set-up: that takes “Manage Server”, which makes a moderator by itself. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
+  'setup.long.language':
+    'Warnings, reports and offers that several people read are written in this language. What only one person sees comes in the language of their Discord.',
+  'setup.long.recording':
+    '**If it is on,** a finished check leaves its verdict, its answers in coarse steps, the checks that failed, where the cell was bought, and the week. No name, id, text, file, photograph or time goes with it. A person counts once in a quarter of a year for a kind of cell, under a code whose key is destroyed afterwards. Everybody is told before it happens and can say no with /check counting. Checks of moderators and of new accounts are never counted. Moderators see only numbers that stand for at least five people. It is kept for {weeks, plural, one {# week} other {# weeks}}, then deleted.\n**If it is pooled, too,** the same counts are added to those of other servers that pool, so that a counterfeit shows that no server alone sees often enough. No count says which server it comes from.',
+  'setup.long.keeping':
+    'Recorded checks are deleted once they are older than this. The weekly reports made of them stay. With 104 weeks, last year can be compared with this one. A smaller number deletes what is older soon after you set it, and nobody can bring it back.',
+  'setup.long.offers':
+    'In one forum, a new post under one tag gets one message with a button that offers a guided check. Whoever presses it gets a check of their own that nobody else sees. Nobody is pinged; no post gets a second offer, older posts get none, and nothing is said anywhere else. What people write is not read.',
+  'setup.now.nowhere': 'none',
+  'setup.now.no-roles': 'none beside those who may manage the server',
+  'setup.now.gone-roles': '{count, plural, one {# role that is gone} other {# roles that are gone}}',
+  'setup.now.language-of-discord': 'the one this server has told Discord',
+  'setup.now.language-told': 'the one this server has told Discord, {language}',
+  'setup.now.recording':
+    '{outcomes, select, yes {finished checks are recorded, {pooling, select, yes {and pooled with other servers} other {not pooled}}} other {nothing}}',
+  'setup.now.keeping': '{weeks, plural, one {# week} other {# weeks}}',
+  'setup.now.no-offers': 'none',
+  'setup.now.offers': 'in {forum} under the tag “{tag}”',
+  'setup.now.offers-without-tag': 'in {forum}, but its tag is gone: choose another one',
+  'setup.choose.channel': 'Choose a text channel',
+  'setup.choose.forum': 'Choose a forum',
+  'setup.choose.tag': 'Now choose the tag',
+  'setup.choose.roles': 'Choose roles',
+  'setup.choose.language': 'Choose a language',
+  'setup.choose.language-of-discord': 'The one this server has told Discord',
+  'setup.outcomes.on': 'Record finished checks',
+  'setup.outcomes.off': 'Stop recording…',
+  'setup.pooling.on': 'Pool with other servers, too',
+  'setup.pooling.off': 'Stop pooling',
+  'setup.stop.title': 'Stop recording?',
+  'setup.stop.what':
+    'From then on, no check leaves anything. What is recorded already stays without names until it is {weeks, plural, one {# week} other {# weeks}} old, and is then deleted. Weekly reports that exist stay: moderators can still see them. Pooling stops with it; what was pooled stays in the pool as long. You can turn it on again.',
+  'setup.stop.yes': 'Stop recording',
+  'setup.stop.no': 'Leave it on',
+  'setup.ask-weeks': 'Change the number of weeks',
+  'setup.form.weeks': 'Weeks, from {least, number} to {most, number}',
+  'setup.form.weeks.hint': 'What is older is deleted soon after.',
+  'permission.ViewChannel': 'View Channel',
+  'permission.ViewChannel.why': 'to find it',
+  'permission.SendMessages': 'Send Messages',
+  'permission.SendMessages.why': 'to write in it',
+  'permission.AttachFiles': 'Attach Files',
+  'permission.AttachFiles.why': 'to show photographs and drawings',
+  'permission.SendMessagesInThreads': 'Send Messages in Threads',
+  'permission.SendMessagesInThreads.why': 'to write the offer under a post',
+  'setup.place.missing': 'I may not post in {channel}: give me {permissions} there, in the channel’s permissions.',
+  'setup.place.missing-under-posts':
+    'I may not write under posts in {channel}: give me {permissions} there, in the forum’s permissions.',
+  'setup.place.gone': 'That channel is gone. Choose another one.',
+  'setup.place.not-text':
+    '{channel} cannot serve: a thread, a forum or a voice channel is not enough. Choose a text channel.',
+  'setup.place.not-forum': '{channel} is not a forum. Choose a forum.',
+  'setup.place.everyone-reads':
+    'Everybody can read {channel}, and this is for moderators only. Take “View Channel” from the role that everybody has there, or choose another channel.',
+  'setup.place.refused':
+    'Discord does not let me write in {channel}, though its permissions say I may. Look whether I am in a time-out, then try again.',
+  'setup.problem.role-gone': 'One of these roles is gone. Nothing was changed: choose again.',
+  'setup.problem.role-of-bot':
+    '{role} belongs to a bot or a subscription, so nobody can be given it. Nothing was changed: choose another role.',
+  'setup.problem.everyone-as-moderator':
+    'That is the role everybody has: with it, everybody would be a moderator. Nothing was changed: choose another role.',
+  'setup.problem.too-many-roles': 'At most {most, number} roles can be named. Nothing was changed: choose fewer.',
+  'setup.problem.weeks-out-of-range':
+    'It must be between {least, number} and {most, number} weeks. Nothing was changed: type another number.',
+  'setup.problem.weeks-not-a-number':
+    'That is not a whole number of weeks. Nothing was changed: type one between {least, number} and {most, number}.',
+  'setup.problem.nothing-to-pool': 'Nothing is recorded, so there is nothing to pool. Turn recording on first.',
+  'setup.problem.no-tags':
+    '{channel} has no tags. Make one in the forum’s settings, such as “is this real?”, then try again.',
+  'setup.problem.tag-gone': 'That tag is gone. Choose another one.',
+  'setup.problem.language-gone': 'This language is not known here any more. Choose another one.',
+} as const

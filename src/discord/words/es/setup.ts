@@ -1,0 +1,120 @@
+// Spanish for setting a server up: what each part is for, what is recorded and for how long, and what stands in the way.
+import type { setup as english } from '../en/setup.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const setup: InWordsOf<typeof english> = {
+  'name.setup': 'configurar',
+  'command.setup': 'Ver y cambiar cómo está configurado el bot en este servidor (para quien puede gestionarlo)',
+  'refusal.not-manager':
+    'Solo quien puede gestionar este servidor (en Discord, «Gestionar servidor») puede ver o cambiar cómo está configurado el bot aquí. Un rol de moderación por sí solo no basta.',
+  'setup.title': 'Cómo está configurado este servidor',
+  'setup.intro':
+    'Esto solo lo ves tú. Mientras algo no esté activado aquí, nada se registra, se publica ni se ofrece. Recórrelo paso a paso o cambia una sola cosa; ambas se pueden repetir cuando quieras.',
+  'setup.begin': 'Paso a paso',
+  'setup.open': 'Cambiar',
+  'setup.next': 'Siguiente: {part}',
+  'setup.overview': 'Resumen',
+  'setup.step': '{part} ({at, number} de {of, number})',
+  'setup.now': 'Ahora:',
+  'setup.needs': 'Qué necesito allí y para qué:',
+  'setup.none': 'Ningún canal',
+  'setup.no-roles': 'Ningún rol',
+  'setup.no-offers': 'Ninguna oferta',
+  'setup.test': 'Probarlo',
+  'setup.again': 'Probar otra vez',
+  'setup.saved': '✓ Así está ahora.',
+  'setup.changed-meanwhile':
+    'Mientras tanto alguien ha cambiado la configuración. Tu cambio no se ha hecho; así está ahora.',
+  'setup.part.reports': 'Canal de informes',
+  'setup.part.review': 'Canal de revisión',
+  'setup.part.moderators': 'Moderación',
+  'setup.part.language': 'Idioma',
+  'setup.part.recording': 'Qué se registra',
+  'setup.part.keeping': 'Cuánto tiempo',
+  'setup.part.offers': 'Ofertas en un foro',
+  'setup.short.reports': 'Allí la moderación se entera de lo que aumenta en las comprobaciones contadas.',
+  'setup.short.review': 'Allí la moderación ve qué comprobaciones están atascadas, y fotos.',
+  'setup.short.moderators': 'Roles que cuentan además de quien puede gestionar el servidor.',
+  'setup.short.language': 'De lo que leen todos. Las respuestas privadas llegan en el idioma de cada cual.',
+  'setup.short.recording': 'Comprobaciones terminadas, sin nombres; solo si lo activas.',
+  'setup.short.keeping': 'Lo registrado que sea más antiguo se borra.',
+  'setup.short.offers': 'Las publicaciones nuevas con una etiqueta reciben una oferta discreta de comprobar.',
+  'setup.long.reports':
+    'Una vez por semana se cierran las comprobaciones contadas. Si fallan más de las que explica su número, o si algo nuevo falla a la vez, se dice una vez en este canal; la moderación avisa, lo descarta o lo aplaza. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
+  'setup.long.review':
+    'Quien se atasca puede preguntar a la moderación. Lo que pregunta, y las fotos que envía para ello, aparecen en este canal. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
+  'setup.long.moderators':
+    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, y decidir sobre ellas. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor», que por sí solo ya convierte en moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
+  'setup.long.language':
+    'Los avisos, informes y ofertas que leen varias personas se escriben en este idioma. Lo que ve una sola persona llega en el idioma de su Discord.',
+  'setup.long.recording':
+    '**Si está activado,** una comprobación terminada deja su resultado, sus respuestas en pasos gruesos, las pruebas que fallaron, dónde se compró la celda y la semana. No va con ello ningún nombre, identificador, texto, archivo, foto ni hora. Una persona cuenta una vez por trimestre para un tipo de celda, con un código cuya clave se destruye después. Se dice a todos antes de que ocurra y pueden negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan. La moderación solo ve números que representan al menos a cinco personas. Se guarda {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n**Si además se junta,** los mismos números se suman a los de otros servidores que juntan los suyos, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
+  'setup.long.keeping':
+    'Lo registrado se borra cuando es más antiguo que esto. Los informes semanales hechos con ello se quedan. Con 104 semanas se puede comparar el año pasado con este. Un número menor borra lo más antiguo poco después de ponerlo, y nadie puede recuperarlo.',
+  'setup.long.offers':
+    'En un foro, una publicación nueva con una etiqueta recibe un mensaje con un botón que ofrece una comprobación guiada. Quien lo pulsa recibe su propia comprobación, que nadie más ve. No se notifica a nadie; ninguna publicación recibe una segunda oferta, las anteriores no reciben ninguna, y no se dice nada en ningún otro sitio. Lo que escribe la gente no se lee.',
+  'setup.now.nowhere': 'ninguno',
+  'setup.now.no-roles': 'ninguno además de quien puede gestionar el servidor',
+  'setup.now.gone-roles': '{count, plural, one {# rol que ya no existe} other {# roles que ya no existen}}',
+  'setup.now.language-of-discord': 'el que este servidor ha dicho a Discord',
+  'setup.now.language-told': 'el que este servidor ha dicho a Discord, {language}',
+  'setup.now.recording':
+    '{outcomes, select, yes {se registran las comprobaciones terminadas, {pooling, select, yes {y se juntan con las de otros servidores} other {sin juntarlas}}} other {nada}}',
+  'setup.now.keeping': '{weeks, plural, one {# semana} other {# semanas}}',
+  'setup.now.no-offers': 'ninguna',
+  'setup.now.offers': 'en {forum} con la etiqueta «{tag}»',
+  'setup.now.offers-without-tag': 'en {forum}, pero su etiqueta ya no existe: elige otra',
+  'setup.choose.channel': 'Elige un canal de texto',
+  'setup.choose.forum': 'Elige un foro',
+  'setup.choose.tag': 'Elige ahora la etiqueta',
+  'setup.choose.roles': 'Elige roles',
+  'setup.choose.language': 'Elige un idioma',
+  'setup.choose.language-of-discord': 'El que este servidor ha dicho a Discord',
+  'setup.outcomes.on': 'Registrar comprobaciones terminadas',
+  'setup.outcomes.off': 'Dejar de registrar…',
+  'setup.pooling.on': 'Juntar también con otros servidores',
+  'setup.pooling.off': 'Dejar de juntar',
+  'setup.stop.title': '¿Dejar de registrar?',
+  'setup.stop.what':
+    'Desde entonces ninguna comprobación deja nada. Lo ya registrado se queda sin nombres hasta que tenga {weeks, plural, one {# semana} other {# semanas}}, y entonces se borra. Los informes semanales que existen se quedan: la moderación puede seguir viéndolos. También se deja de juntar; lo que ya se juntó se queda el mismo tiempo. Puedes volver a activarlo.',
+  'setup.stop.yes': 'Dejar de registrar',
+  'setup.stop.no': 'Dejarlo activado',
+  'setup.ask-weeks': 'Cambiar el número de semanas',
+  'setup.form.weeks': 'Semanas, de {least, number} a {most, number}',
+  'setup.form.weeks.hint': 'Lo que sea más antiguo se borra poco después.',
+  'permission.ViewChannel': 'Ver canal',
+  'permission.ViewChannel.why': 'para encontrarlo',
+  'permission.SendMessages': 'Enviar mensajes',
+  'permission.SendMessages.why': 'para escribir en él',
+  'permission.AttachFiles': 'Adjuntar archivos',
+  'permission.AttachFiles.why': 'para mostrar fotos y dibujos',
+  'permission.SendMessagesInThreads': 'Enviar mensajes en hilos',
+  'permission.SendMessagesInThreads.why': 'para escribir la oferta bajo una publicación',
+  'setup.place.missing': 'No puedo publicar en {channel}: dame allí {permissions}, en los permisos del canal.',
+  'setup.place.missing-under-posts':
+    'No puedo escribir bajo las publicaciones de {channel}: dame allí {permissions}, en los permisos del foro.',
+  'setup.place.gone': 'Ese canal ya no existe. Elige otro.',
+  'setup.place.not-text':
+    '{channel} no sirve aquí: un hilo, un foro o un canal de voz no bastan. Elige un canal de texto.',
+  'setup.place.not-forum': '{channel} no es un foro. Elige un foro.',
+  'setup.place.everyone-reads':
+    'Todos pueden leer {channel}, y esto es solo para la moderación. Quita allí «Ver canal» al rol que tienen todos, o elige otro canal.',
+  'setup.place.refused':
+    'Discord no me deja escribir en {channel}, aunque según sus permisos puedo. Mira si estoy en aislamiento temporal y prueba otra vez.',
+  'setup.problem.role-gone': 'Uno de estos roles ya no existe. No se ha cambiado nada: elige otra vez.',
+  'setup.problem.role-of-bot':
+    '{role} pertenece a un bot o a una suscripción, así que nadie puede recibirlo. No se ha cambiado nada: elige otro rol.',
+  'setup.problem.everyone-as-moderator':
+    'Ese es el rol que tienen todos: con él, todos serían moderación. No se ha cambiado nada: elige otro rol.',
+  'setup.problem.too-many-roles':
+    'Se pueden nombrar como máximo {most, number} roles. No se ha cambiado nada: elige menos.',
+  'setup.problem.weeks-out-of-range':
+    'Tienen que ser entre {least, number} y {most, number} semanas. No se ha cambiado nada: escribe otro número.',
+  'setup.problem.weeks-not-a-number':
+    'Eso no es un número entero de semanas. No se ha cambiado nada: escribe uno entre {least, number} y {most, number}.',
+  'setup.problem.nothing-to-pool': 'No se registra nada, así que no hay nada que juntar. Activa primero el registro.',
+  'setup.problem.no-tags':
+    '{channel} no tiene etiquetas. Crea una en los ajustes del foro, por ejemplo «¿es auténtica?», y prueba otra vez.',
+  'setup.problem.tag-gone': 'Esa etiqueta ya no existe. Elige otra.',
+  'setup.problem.language-gone': 'Ese idioma ya no se conoce aquí. Elige otro.',
+}

@@ -1,0 +1,58 @@
+// What can be changed about a server's settings, one thing at a time, and what cannot.
+import { type ForumOffers, leastKeepWeeks, mostKeepWeeks, mostModeratorRoles, type ServerSettings } from './settings.ts'
+
+export type Change =
+  | { readonly is: 'reports-channel' | 'review-channel'; readonly channel: string | null }
+  | { readonly is: 'moderator-roles'; readonly roles: readonly string[] }
+  | { readonly is: 'language'; readonly language: string | null }
+  | { readonly is: 'outcomes' | 'pooling'; readonly on: boolean }
+  | { readonly is: 'keep-weeks'; readonly weeks: number }
+  | { readonly is: 'forum-offers'; readonly offers: ForumOffers | null }
+
+export type ChangeRefusal =
+  | { readonly code: 'weeks-out-of-range'; readonly least: number; readonly most: number }
+  | { readonly code: 'too-many-roles'; readonly most: number }
+  | { readonly code: 'everyone-as-moderator' | 'nothing-to-pool' }
+
+export type Changing =
+  | { readonly ok: true; readonly settings: ServerSettings }
+  | { readonly ok: false; readonly refusal: ChangeRefusal }
+
+/** `by`: the interaction that asks for it. `discordLanguage`: what the server tells Discord at that moment. */
+export type Asked = { readonly by: string; readonly discordLanguage: string | null }
+
+/** The settings after the change, at the next revision; a refusal changes nothing. */
+export function changeSettings(settings: ServerSettings, change: Change, asked: Asked): Changing {
+  const after = apply(settings, change)
+  if ('code' in after) return { ok: false, refusal: after }
+  const { by: changedBy, discordLanguage } = asked
+  return { ok: true, settings: { ...settings, ...after, revision: settings.revision + 1, changedBy, discordLanguage } }
+}
+
+function apply(settings: ServerSettings, change: Change): Partial<ServerSettings> | ChangeRefusal {
+  switch (change.is) {
+    case 'reports-channel':
+      return { reportsChannel: change.channel }
+    case 'review-channel':
+      return { reviewChannel: change.channel }
+    case 'language':
+      return { language: change.language }
+    case 'forum-offers':
+      return { forumOffers: change.offers }
+    case 'moderator-roles':
+      if (change.roles.length > mostModeratorRoles) return { code: 'too-many-roles', most: mostModeratorRoles }
+      // Discord gives the role that everybody has the server's own id.
+      if (change.roles.includes(settings.server)) return { code: 'everyone-as-moderator' }
+      return { moderatorRoles: [...new Set(change.roles)] }
+    case 'outcomes':
+      // Whoever stops recording has not agreed to pool what may be recorded later.
+      return change.on ? { outcomes: true } : { outcomes: false, pooling: false }
+    case 'pooling':
+      return change.on && !settings.outcomes ? { code: 'nothing-to-pool' } : { pooling: change.on }
+    case 'keep-weeks': {
+      const { weeks } = change
+      const fits = Number.isInteger(weeks) && weeks >= leastKeepWeeks && weeks <= mostKeepWeeks
+      return fits ? { keepWeeks: weeks } : { code: 'weeks-out-of-range', least: leastKeepWeeks, most: mostKeepWeeks }
+    }
+  }
+}

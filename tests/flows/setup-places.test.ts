@@ -1,0 +1,137 @@
+// The channels and the forum of the set-up: tried on the spot, without leaving anything behind, and refused with what to change.
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { demoClosedChannel, demoForum, demoReportsChannel, demoServer, demoWardens } from '../../src/bin/demo-server.ts'
+import { menus, text } from '../../src/practice/seen.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { type Warden, wardenOf } from './setup-hands.ts'
+
+const server = demoServer.server.id
+const everybody = '900000000000000301'
+let room: TestRoom
+let warden: Warden
+beforeEach(async () => {
+  room = await openRoom(undefined, englishServer)
+  warden = wardenOf(room)
+})
+afterEach(() => room.close())
+
+describe('a channel', () => {
+  test('is tried on the spot, leaves nothing behind, and is kept', async () => {
+    const before = room.standIn.messages(demoReportsChannel).length
+    const after = await warden.choose(await warden.open('reports'), [demoReportsChannel])
+    expect(text(after)).toMatch(/This is how it is now/)
+    expect((await warden.settings()).reportsChannel).toBe(demoReportsChannel)
+    expect(room.standIn.messages(demoReportsChannel)).toHaveLength(before)
+    expect(room.standIn.journal.some(one => one.path === `/channels/${demoReportsChannel}/typing`)).toBe(true)
+    expect(menus(await warden.open('reports'))[0]?.chosen).toEqual([demoReportsChannel])
+    expect(text(await warden.press(await warden.open('reports'), 'No channel'))).toMatch(/Now:\*\* none/)
+  })
+
+  test('where the bot may not post names what is missing, changes nothing, and can be tried again', async () => {
+    const message = await warden.choose(await warden.open('reports'), [demoClosedChannel])
+    expect(text(message)).toMatch(/may not post in .* give me \*\*View Channel\*\* there/)
+    expect((await warden.settings()).revision).toBe(0)
+    room.standIn.changeRights(demoClosedChannel, {
+      forbid: [{ who: server, what: ['view', 'send'] }],
+      permit: [
+        { who: 'bot', what: ['view'] },
+        { who: demoWardens, what: ['view'] },
+      ],
+    })
+    const second = await warden.press(message, 'Try again')
+    expect(text(second)).toMatch(/give me \*\*Send Messages\*\* there/)
+    room.standIn.changeRights(demoClosedChannel, {
+      forbid: [{ who: server, what: ['view'] }],
+      permit: [
+        { who: 'bot', what: ['view'] },
+        { who: demoWardens, what: ['view'] },
+      ],
+    })
+    expect(text(await warden.press(second, 'Try again'))).toMatch(/This is how it is now/)
+    expect((await warden.settings()).reportsChannel).toBe(demoClosedChannel)
+  })
+
+  test('for photographs needs Attach Files, too', async () => {
+    room.standIn.changeRights(demoReportsChannel, {
+      forbid: [{ who: server, what: ['view', 'attach'] }],
+      permit: [
+        { who: 'bot', what: ['view'] },
+        { who: demoWardens, what: ['view'] },
+      ],
+    })
+    expect(text(await warden.choose(await warden.open('review'), [demoReportsChannel]))).toMatch(
+      /give me \*\*Attach Files\*\* there/,
+    )
+  })
+
+  test('that everybody can read is for nothing that only moderators may see', async () => {
+    for (const part of ['reports', 'review'])
+      expect(text(await warden.choose(await warden.open(part), [everybody]))).toMatch(/Everybody can read/)
+    expect((await warden.settings()).revision).toBe(0)
+  })
+
+  test('where Discord itself refuses is not taken', async () => {
+    room.standIn.faults.answerNext({ match: /typing$/, status: 403, code: 50013 })
+    expect(text(await warden.choose(await warden.open('reports'), [demoReportsChannel]))).toMatch(
+      /Discord does not let me write/,
+    )
+    expect((await warden.settings()).reportsChannel).toBeNull()
+  })
+
+  test('that is deleted meanwhile is said to be gone', async () => {
+    const message = await warden.choose(await warden.open('reports'), [demoClosedChannel])
+    room.standIn.removeChannel(demoClosedChannel)
+    expect(text(await warden.press(message, 'Try again'))).toMatch(/That channel is gone/)
+    await warden.choose(await warden.open('reports'), [demoReportsChannel])
+    room.standIn.removeChannel(demoReportsChannel)
+    expect(text(await warden.overview())).toMatch(/That channel is gone/)
+    expect(menus(await warden.open('reports'))[0]?.chosen).toEqual([])
+  })
+
+  test('of another kind is refused with what to choose instead', async () => {
+    expect(text(await warden.anyMenu(8, { is: 'reports', channel: 'chosen' }, [demoForum]))).toMatch(
+      /Choose a text channel/,
+    )
+    const thread = await (
+      await fetch(`${room.standIn.apiUrl}/v10/channels/${everybody}/threads`, {
+        method: 'POST',
+        headers: { authorization: `Bot ${room.standIn.botToken}`, 'content-type': 'application/json' },
+        body: JSON.stringify({ name: 'a thread', type: 11 }),
+      })
+    ).json()
+    const { id } = thread as { id: string }
+    expect(text(await warden.anyMenu(8, { is: 'review', channel: 'chosen' }, [id]))).toMatch(/Choose a text channel/)
+    expect(text(await warden.anyMenu(8, { is: 'forum', forum: 'chosen' }, [everybody]))).toMatch(/is not a forum/)
+    expect((await warden.settings()).revision).toBe(0)
+  })
+})
+
+describe('offers in a forum', () => {
+  test('need a forum and one of its tags', async () => {
+    const asked = await warden.choose(await warden.open('offers'), [demoForum])
+    const [menu] = menus(asked)
+    expect(menu?.options.map(one => one.label)).toEqual(['is this real?', 'solved'])
+    expect((await warden.settings()).forumOffers).toBeNull()
+    const tag = menu?.options[0]?.value ?? ''
+    expect(text(await warden.choose(asked, [tag]))).toMatch(/under the tag “is this real?/)
+    expect((await warden.settings()).forumOffers).toEqual({ forum: demoForum, tag })
+    await warden.press(await warden.open('offers'), 'No offers')
+    expect((await warden.settings()).forumOffers).toBeNull()
+  })
+
+  test('need the right to write under posts', async () => {
+    room.standIn.changeRights(demoForum, { forbid: [{ who: 'bot', what: ['send-in-threads'] }] })
+    const message = await warden.choose(await warden.open('offers'), [demoForum])
+    expect(text(message)).toMatch(/under posts in .* give me \*\*Send Messages in Threads\*\*/)
+    room.standIn.changeRights(demoForum, {})
+    expect(menus(await warden.press(message, 'Try again'))[0]?.options).toHaveLength(2)
+  })
+
+  test('a forum without tags, a tag that is gone and a forum that is gone are said', async () => {
+    const asked = await warden.choose(await warden.open('offers'), [demoForum])
+    const gone = await warden.anyMenu(3, { is: 'tag', forum: demoForum }, ['900000000000000999'])
+    expect(text(gone)).toMatch(/tag is gone/)
+    room.standIn.removeChannel(demoForum)
+    expect(text(await warden.choose(asked, [menus(asked)[0]?.options[0]?.value ?? '']))).toMatch(/channel is gone/)
+  })
+})

@@ -1,0 +1,82 @@
+// One change at a time: what it does to the settings, what it leaves alone, and what is refused.
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { type Change, changeSettings } from '../../src/server/change.ts'
+import { leastKeepWeeks, mostKeepWeeks, type ServerSettings, unsettled } from '../../src/server/settings.ts'
+
+const asked = { by: 'i1', discordLanguage: 'de' }
+const after = (settings: ServerSettings, change: Change): ServerSettings => {
+  const changing = changeSettings(settings, change, asked)
+  if (!changing.ok) throw new Error(changing.refusal.code)
+  return changing.settings
+}
+const refusal = (settings: ServerSettings, change: Change) => {
+  const changing = changeSettings(settings, change, asked)
+  return changing.ok ? undefined : changing.refusal.code
+}
+
+const changes: fc.Arbitrary<Change> = fc.oneof(
+  fc.record({
+    is: fc.constantFrom('reports-channel', 'review-channel'),
+    channel: fc.option(fc.string({ minLength: 1 })),
+  }),
+  fc.record({
+    is: fc.constant('moderator-roles'),
+    roles: fc.array(fc.constantFrom('s', 'a', 'b', 'c'), { maxLength: 12 }),
+  }),
+  fc.record({ is: fc.constant('language'), language: fc.option(fc.constantFrom('de', 'en')) }),
+  fc.record({ is: fc.constantFrom('outcomes', 'pooling'), on: fc.boolean() }),
+  fc.record({ is: fc.constant('keep-weeks'), weeks: fc.oneof(fc.integer({ min: -10, max: 400 }), fc.double()) }),
+  fc.record({ is: fc.constant('forum-offers'), offers: fc.option(fc.constant({ forum: 'f', tag: 't' })) }),
+)
+
+test('whatever is changed in whatever order: one revision a change, and the settings stay ones that may be', () => {
+  fc.assert(
+    fc.property(fc.array(changes, { maxLength: 20 }), list => {
+      let settings = unsettled('s')
+      for (const change of list) {
+        const changing = changeSettings(settings, change, asked)
+        if (!changing.ok) continue
+        expect(changing.settings.revision).toBe(settings.revision + 1)
+        settings = changing.settings
+        expect(settings.changedBy).toBe('i1')
+        expect(settings.pooling && !settings.outcomes).toBe(false)
+        expect(settings.moderatorRoles).not.toContain('s')
+        expect(settings.moderatorRoles.length).toBeLessThanOrEqual(10)
+        expect(Number.isInteger(settings.keepWeeks)).toBe(true)
+        expect(settings.keepWeeks).toBeGreaterThanOrEqual(leastKeepWeeks)
+        expect(settings.keepWeeks).toBeLessThanOrEqual(mostKeepWeeks)
+        expect(settings.links).toEqual([])
+      }
+    }),
+  )
+})
+
+test('a change touches nothing but what it names', () => {
+  const before = { ...unsettled('s'), revision: 4, language: 'es', reportsChannel: 'c', outcomes: true, pooling: true }
+  expect(after(before, { is: 'keep-weeks', weeks: 30 })).toEqual({
+    ...before,
+    revision: 5,
+    changedBy: 'i1',
+    discordLanguage: 'de',
+    keepWeeks: 30,
+  })
+})
+
+test('whoever stops recording stops pooling, and recording again does not pool again', () => {
+  const pooled = { ...unsettled('s'), outcomes: true, pooling: true }
+  const stopped = after(pooled, { is: 'outcomes', on: false })
+  expect(stopped).toMatchObject({ outcomes: false, pooling: false })
+  expect(after(stopped, { is: 'outcomes', on: true })).toMatchObject({ outcomes: true, pooling: false })
+})
+
+test.each<[Change, string]>([
+  [{ is: 'moderator-roles', roles: ['s'] }, 'everyone-as-moderator'],
+  [{ is: 'moderator-roles', roles: Array.from({ length: 11 }, (_, i) => `r${i}`) }, 'too-many-roles'],
+  [{ is: 'pooling', on: true }, 'nothing-to-pool'],
+  [{ is: 'keep-weeks', weeks: 25 }, 'weeks-out-of-range'],
+  [{ is: 'keep-weeks', weeks: 261 }, 'weeks-out-of-range'],
+  [{ is: 'keep-weeks', weeks: 52.5 }, 'weeks-out-of-range'],
+])('%j is refused: %s', (change, code) => {
+  expect(refusal(unsettled('s'), change)).toBe(code)
+})
