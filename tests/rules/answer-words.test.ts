@@ -1,0 +1,140 @@
+// The answers in every language: line for line what the English says, with every figure, every "do not" and every call for help.
+import { describe, expect, test } from 'vitest'
+import { answersIn, loadAnswers } from '../../src/bin/load-answers.ts'
+import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import { commands } from '../../src/discord/commands/manifest.ts'
+import type { english } from '../../src/discord/words/en/english.ts'
+import { type Key, sayIn } from '../../src/discord/words/say.ts'
+import { figuresIn, foreignQuotes, negates } from '../discord/compare-words.ts'
+
+const { entries } = await loadAnswers(answersIn(shippedRules))
+const told = entries.flatMap(entry =>
+  (['de', 'es'] as const).flatMap(language => {
+    const text = entry.texts[language]
+    return text ? [{ id: entry.id, language, own: entry.texts.en, text }] : []
+  }),
+)
+
+/** Numbers of laws and telephones: written alike in every language, whatever marks its thousands. */
+const numbers = /49 CFR 173\.185\(f\)|1-800-638-2772|0808 223 1133|\(?EU\)? 2023\/988|Batteries 4\(3\) 45/g
+
+/** A title or a line of the body beside its translation. */
+const pairs = told.flatMap(({ id, language, own, text }) => {
+  const [lines, theirs] = [own.body, text.body].map(body => body.split('\n')) as [string[], string[]]
+  return [[own.title, text.title], ...lines.map((line, i) => [line, theirs[i] ?? ''])].map(([en = '', said = '']) => ({
+    at: `${id} ${language}: ${en}`,
+    language,
+    en,
+    said,
+  }))
+})
+
+test('the languages of an entry are all or one', () => {
+  for (const entry of entries) expect([1, 3], entry.id).toContain(Object.keys(entry.texts).length)
+})
+
+test('line for line: paragraphs, lists and what is bold stand where they stand in English', () => {
+  for (const { id, language, own, text } of told) {
+    const shape = (body: string) => body.split('\n').map(line => /^(- |\d\. |)/.exec(line)?.[0])
+    expect(shape(text.body), `${id} ${language}`).toEqual(shape(own.body))
+  }
+  const bold = (text: string) => text.match(/\*\*/g)?.length ?? 0
+  expect(pairs.filter(({ en, said }) => bold(en) !== bold(said)).map(one => one.at)).toEqual([])
+})
+
+test('no figure is lost or changed', () => {
+  const of = (language: string, text: string) => [
+    ...(text.match(numbers) ?? []),
+    ...figuresIn(language, text.replace(numbers, '')),
+  ]
+  const differ = pairs.filter(({ language, en, said }) => of('en', en).join() !== of(language, said).join())
+  expect(differ.map(({ at, language, en, said }) => [at, of('en', en), of(language, said)])).toEqual([])
+})
+
+test('no “not”, “never” or “nothing” is lost', () => {
+  const lost = pairs.filter(({ language, en, said }) => negates('en', en) && !negates(language, said))
+  expect(lost.map(({ at, said }) => [at, said])).toEqual([])
+})
+
+describe('what may save somebody is said as often as in English', () => {
+  test.each<[string, RegExp, RegExp, RegExp]>([
+    [
+      'call your emergency number',
+      /call your emergency number|your emergency number first/gi,
+      /ruf (von draußen |sofort )?den Notruf|zuerst der Notruf/gi,
+      /llama (desde fuera )?al número de emergencias|primero el número de emergencias/gi,
+    ],
+    [
+      'get away',
+      /\bget away\b|get everyone out/gi,
+      /\bgeh (\p{L}+ )?weg\b|bring alle hinaus/giu,
+      /aléjate|saca a todos/gi,
+    ],
+    [
+      'only if it is safe',
+      /only if it is safe/gi,
+      /nur,? wenn es gefahrlos geht/gi,
+      /solo si puedes hacerlo sin peligro/gi,
+    ],
+    [
+      'do not use',
+      /do not (touch, )?use|is not used|not used until/gi,
+      /benutze|benutzt|nicht (mehr )?benutz/gi,
+      /no la uses|no (lo|las) uses|no uses|no se usa|no la toques, uses/gi,
+    ],
+    ['charge', /\bcharg(e|ed|ing)\b/gi, /lad|lüd/gi, /carg/gi],
+    [
+      'post',
+      /\b(do not post|not be posted|without posting|not mail)/gi,
+      /(nicht|ohne)[^.:;]*(Post|verschick|versend|einschick)|verschick[^.:;]*nicht/gi,
+      /(no|sin)[^.:;]*(correo|env[ií])/gi,
+    ],
+    [
+      'non-conducting tape',
+      /tape that does not conduct/gi,
+      /Klebeband, das nicht leitet/gi,
+      /cinta que no condu(ce|zca)/gi,
+    ],
+    ['cannot burn', /cannot burn/gi, /nicht brennen kann/gi, /no pued[ae]n? arder/gi],
+  ])('%s', (_, en, de, es) => {
+    const times = (text: string, words: RegExp) => text.match(words)?.length ?? 0
+    const lost = pairs.filter(one => times(one.said, one.language === 'de' ? de : es) < times(one.en, en))
+    expect(lost.map(({ at, said }) => [at, said])).toEqual([])
+  })
+})
+
+test('buttons, verdicts and headings are called what they are called on the screen', () => {
+  const named: readonly (readonly [RegExp, Key])[] = [
+    [/"[Cc]an't tell"/, 'check.unsure'],
+    [/"Not checked"/, 'part.unchecked'],
+    [/"[Nn]othing found"/, 'trends.verdict.nothing-found'],
+  ]
+  const wrong = pairs.filter(({ language, en, said }) =>
+    named.some(([words, key]) => words.test(en) && !said.toLowerCase().includes(sayIn(language)(key).toLowerCase())),
+  )
+  expect(wrong.map(({ at, said }) => [at, said])).toEqual([])
+})
+
+test('a command that an entry names exists, and is named as Discord names it in that language', () => {
+  const paths = commands.flatMap(one =>
+    'subcommands' in one ? one.subcommands.map(sub => `${one.name}.${sub.name}`) : [one.name],
+  )
+  const called = (path: string, language: string) =>
+    path
+      .split('.')
+      .map((_, i, parts) => sayIn(language)(`name.${parts.slice(0, i + 1).join('.')}` as keyof typeof english))
+      .join(' ')
+  for (const entry of entries)
+    for (const [, name = ''] of entry.texts.en.body.matchAll(/`\/([^`]*)`/g)) {
+      const path = name.replace(' ', '.')
+      expect(paths, `${entry.id}: /${name}`).toContain(path)
+      for (const one of told.filter(text => text.id === entry.id))
+        expect(one.text.body, `${one.id} ${one.language}`).toContain(`\`/${called(path, one.language)}\``)
+    }
+})
+
+test('nothing is left in English, and each language quotes in its own way', () => {
+  const same = pairs.filter(({ en, said }) => en === said && /\p{L}{4,}/u.test(en))
+  expect(same.map(one => one.at)).toEqual([])
+  for (const { at, language, said } of pairs) expect(said, at).not.toMatch(foreignQuotes[language] as RegExp)
+})
