@@ -48,12 +48,12 @@ function castShadow(camera: Camera, r: number, height: number): string {
 export function contact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift = 0): string {
   const { radius, grow } = cell
   const style = look === 'drawn' ? { fill: METAL.light, ...edge } : ghost
+  if (params.view === 'side') return nub(params, cell, camera)
   if (params.contact === 'closed') return closedContact(params, cell, camera, look, lift)
   const order = Array.from({ length: params.legs }, (_, i) => i).sort(
     (a, b) => Math.sin(spoke(a, params.legs)) - Math.sin(spoke(b, params.legs)),
   )
-  // From the side the well is a sliver: legs in it would be a smudge.
-  const legs = (params.view === 'side' ? [] : order).map(i =>
+  const legs = order.map(i =>
     tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }),
   )
   const flat = HEIGHT.flatTop * grow + lift
@@ -74,6 +74,12 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
   })
   // See-through, the plate would lie over the very middle of what is below it.
   return part('legs', ...legs) + part('contact', look === 'drawn' ? plate : '') + part('weld-marks', ...marks)
+}
+
+/** From the side the well is a sliver, and legs in it would be a smudge: only that something stands out is shown. */
+function nub(params: CellParameters, cell: Cell, camera: Camera): string {
+  const top = (params.top === 'button' ? HEIGHT.buttonTop : HEIGHT.flatTop) * cell.grow
+  return part('contact', drum(camera, RADIUS.nub * cell.radius, HEIGHT.flange * cell.grow, top, 'drawn'))
 }
 
 /** A contact without gaps: one lid over the whole well. */
