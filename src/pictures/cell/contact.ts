@@ -53,9 +53,7 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
   const order = Array.from({ length: params.legs }, (_, i) => i).sort(
     (a, b) => Math.sin(spoke(a, params.legs)) - Math.sin(spoke(b, params.legs)),
   )
-  const legs = order.map(i =>
-    tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }),
-  )
+  const legs = order.map(i => tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }))
   const flat = HEIGHT.flatTop * grow + lift
   let plate = drum(camera, RADIUS.plateau * radius, flat - 0.35 * grow, flat, look)
   if (params.top === 'button') {

@@ -7,6 +7,7 @@ import { part, round, tag } from '../svg.ts'
 import { type KeyEntry, key } from './key.ts'
 import {
   type Area,
+  type Axis,
   along,
   axisWidth,
   brokenLine,
@@ -188,9 +189,12 @@ export function drawDischargeCurve(curve: DischargeCurve): Drawing {
   )
   const span = { from: 0, to: most * 1.04 }
   const top = head.end + legend.height + 12
+  const { number } = curve
+  const left: Axis = { range: volts, count: 5, side: 'left', fill: SERIES.first, unit: 'V', number }
+  const right: Axis = { range: degrees, count: 4, side: 'right', fill: SERIES.second, unit: '°C', number }
   const area: Area = {
-    left: 8 + axisWidth(volts, 5, curve.number),
-    right: SHEET_WIDTH - (warm ? 8 + axisWidth(degrees, 4, curve.number) : 16),
+    left: 8 + axisWidth(left),
+    right: SHEET_WIDTH - (warm ? 8 + axisWidth(right) : 16),
     top,
     bottom: top + PLOT_HEIGHT,
   }
@@ -202,10 +206,7 @@ export function drawDischargeCurve(curve: DischargeCurve): Drawing {
   const heat = brokenLine(
     points.map(p => (p?.temperature === undefined ? undefined : { x: x(p.capacity), y: t(p.temperature) })),
   )
-  const axes =
-    levelAxis(area, volts, 5, 'left', curve.number, SERIES.first) +
-    (warm ? levelAxis(area, degrees, 4, 'right', curve.number, SERIES.second) : '') +
-    floorAxis(area, span, curve.number)
+  const axes = levelAxis(area, left) + (warm ? levelAxis(area, right) : '') + floorAxis(area, span, number)
   const foot = key(
     [
       {

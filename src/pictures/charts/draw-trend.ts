@@ -7,7 +7,7 @@ import { part, round, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { textLine } from '../type/text-block.ts'
 import { type KeyEntry, key } from './key.ts'
-import { type Area, along, axisWidth, hatch, levelAxis, type NumberWords, SERIES, TYPE } from './plot.ts'
+import { type Area, type Axis, along, axisWidth, hatch, levelAxis, type NumberWords, SERIES, TYPE } from './plot.ts'
 import { title } from './title.ts'
 
 /** One week: its name (handed in, short), failed checks (undefined: not released), expected failed checks, alarm. */
@@ -106,8 +106,9 @@ export function drawTrend(trend: Trend): Drawing {
   const most = Math.max(4, ...trend.weeks.flatMap(week => [week.failed ?? 0, week.expected ?? 0]))
   const range = { from: 0, to: most * 1.18 }
   const top = head.end + legend.height + 8
+  const axis: Axis = { range, count: 4, side: 'left', fill: INK.text, number: trend.number }
   const area: Area = {
-    left: 8 + axisWidth(range, 4, trend.number),
+    left: 8 + axisWidth(axis),
     right: SHEET_WIDTH - 12,
     top,
     bottom: top + PLOT_HEIGHT,
@@ -153,12 +154,6 @@ export function drawTrend(trend: Trend): Drawing {
     'stroke-width': STROKE.inner,
   })
   const content =
-    head.svg +
-    legend.svg +
-    levelAxis(area, range, 4, 'left', trend.number, INK.text) +
-    columns.join('') +
-    expected +
-    floor +
-    names(trend.weeks, area, slot)
+    head.svg + legend.svg + levelAxis(area, axis) + columns.join('') + expected + floor + names(trend.weeks, area, slot)
   return panel(SHEET_WIDTH, Math.ceil(area.bottom + 30), content, about(trend))
 }

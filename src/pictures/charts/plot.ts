@@ -37,48 +37,44 @@ export const along =
   (value: number): number =>
     a + ((value - range.from) / (range.to - range.from)) * (b - a)
 
-/** Level grid lines with numbers on the left (or right) side. */
-export function levelAxis(
-  area: Area,
-  range: Range,
-  count: number,
-  side: 'left' | 'right',
-  number: NumberWords,
-  fill: string,
-): string {
-  const y = along(range, area.bottom, area.top)
+/** An upright axis: its range, about how many numbers, on which side, in which colour; the unit stands beside the topmost number. */
+export type Axis = {
+  range: Range
+  count: number
+  side: 'left' | 'right'
+  fill: string
+  unit?: string
+  number: NumberWords
+}
+
+/** The numbers of an axis and how they read. */
+function labelsOf({ range, count, unit, number }: Axis): { value: number; text: string }[] {
   const list = ticks(range.from, range.to, count)
   const digits = tickDigits(list)
-  return part(
-    `axis-${side}`,
-    ...list.map(value => {
-      const at = y(value)
-      const grid =
-        side === 'left'
-          ? tag('path', {
-              d: `M${area.left} ${round(at)}H${area.right}`,
-              stroke: INK.grid,
-              'stroke-width': STROKE.fine,
-            })
-          : ''
-      const x = side === 'left' ? area.left - 6 : area.right + 6
-      return (
-        grid +
-        textLine(number(value, digits), x, at + 4.5, {
-          size: TYPE.axis,
-          anchor: side === 'left' ? 'end' : 'start',
-          fill,
-        })
-      )
-    }),
-  )
+  return list.map((value, i) => ({
+    value,
+    text: `${number(value, digits)}${unit !== undefined && i === list.length - 1 ? `\u00a0${unit}` : ''}`,
+  }))
 }
 
 /** px the numbers of an axis need. */
-export function axisWidth(range: Range, count: number, number: NumberWords): number {
-  const list = ticks(range.from, range.to, count)
-  const digits = tickDigits(list)
-  return Math.max(0, ...list.map(value => measureText(number(value, digits), TYPE.axis))) + 8
+export const axisWidth = (axis: Axis): number =>
+  Math.max(0, ...labelsOf(axis).map(({ text }) => measureText(text, TYPE.axis))) + 8
+
+/** Numbers beside the plot; the left axis draws the grid. */
+export function levelAxis(area: Area, axis: Axis): string {
+  const y = along(axis.range, area.bottom, area.top)
+  const left = axis.side === 'left'
+  const grid = (at: number): string =>
+    tag('path', { d: `M${area.left} ${round(at)}H${area.right}`, stroke: INK.grid, 'stroke-width': STROKE.fine })
+  return part(
+    `axis-${axis.side}`,
+    ...labelsOf(axis).map(({ value, text }) => {
+      const style = { size: TYPE.axis, anchor: left ? 'end' : 'start', fill: axis.fill } as const
+      const words = textLine(text, left ? area.left - 6 : area.right + 6, y(value) + 4.5, style)
+      return left ? grid(y(value)) + words : words
+    }),
+  )
 }
 
 /** Numbers below the plot, fewer when they would touch. */
