@@ -1,5 +1,6 @@
 // Turns cell parameters into facts for an alt text: only what the view shows, the tell that is asked about first.
-import { type CellParameters, COUNTS, SWITCHES, USUAL, type View } from '../cell/parameters.ts'
+import { SIZE } from '../cell/anatomy.ts'
+import { type CellParameters, COUNTS, isPeeled, SWITCHES, USUAL, type View } from '../cell/parameters.ts'
 import type { AltFact } from './alt-fact.ts'
 
 /** How telling a fact is; what has the highest number is dropped first when the text grows too long. */
@@ -54,7 +55,12 @@ const kebab = (key: string): string => key.replace(/[A-Z]/g, sign => `-${sign.to
 function factOf(params: CellParameters, tell: Tell, asked: boolean): AltFact {
   const value = params[tell.key]
   const rank = asked ? RANK.asked : tell.rank
-  if (tell.key === 'format') return { code: 'format', values: { format: String(value) }, rank }
+  if (tell.key === 'format') {
+    const { diameter, length } = SIZE[params.format]
+    return params.sizes
+      ? { code: 'format-sizes', values: { format: params.format, diameter, length }, rank }
+      : { code: 'format', values: { format: params.format }, rank }
+  }
   if (tell.key === 'vent' && value === 'lines') return { code: 'vent-lines', values: { n: params.ventLines }, rank }
   if (Object.hasOwn(COUNTS, tell.key)) return { code: kebab(tell.key), values: { n: Number(value) }, rank }
   if ((SWITCHES as readonly string[]).includes(tell.key))
@@ -62,32 +68,40 @@ function factOf(params: CellParameters, tell: Tell, asked: boolean): AltFact {
   return { code: `${kebab(tell.key)}-${value}`, rank }
 }
 
+/** Print is told where it is in the picture at all, and where it stands only where its place is asked about. */
+function printed({ key }: Tell, params: CellParameters): boolean {
+  if (key === 'lettering') return params.pointAt !== 'lettering-print'
+  if (key === 'code') return params.pointAt !== 'code-print'
+  if (key === 'letteringPrint' || key === 'wording') return params.lettering !== 'none'
+  if (key === 'codePrint' || key === 'codeKind') return params.code !== 'none'
+  // Lettering on a second wrap says that there is one.
+  return key !== 'secondWrap' || params.lettering !== 'second-wrap'
+}
+
 function tells(params: CellParameters, asking: boolean): AltFact[] {
   const hidden = params.end === 'negative' && ENDS.includes(params.view)
   return TELLS.filter(
-    tell => tell.views.includes(params.view) && !(hidden && POSITIVE_ONLY.includes(tell.key)),
+    tell => tell.views.includes(params.view) && !(hidden && POSITIVE_ONLY.includes(tell.key)) && printed(tell, params),
   ).flatMap(tell => {
     if (tell.key === 'legs' && params.contact === 'closed') return []
     const asked = tell.parts.includes(params.pointAt)
     // A question shows the usual cell and must not give the answer away: what is pointed at is told by its pointer.
     if (asked && !asking && params[tell.key] === USUAL[tell.key]) return []
-    const printed =
-      tell.key !== 'letteringPrint' && tell.key !== 'wording'
-        ? (tell.key !== 'codePrint' && tell.key !== 'codeKind') || params.code !== 'none'
-        : params.lettering !== 'none'
-    const differs = params[tell.key] !== USUAL[tell.key] && printed
+    const differs = params[tell.key] !== USUAL[tell.key]
     return asked || differs || (tell.always === true && params.pointAt === 'none') ? [factOf(params, tell, asked)] : []
   })
 }
 
-const viewFacts = (params: CellParameters): AltFact[] => [
-  { code: `view-${params.view}`, rank: RANK.view },
-  ...(params.end === 'negative' && ENDS.includes(params.view) ? [{ code: 'end-negative', rank: RANK.view }] : []),
-]
+/** From where it is seen; `close`: as `lookClose` draws it. */
+function viewFact(params: CellParameters, close: boolean): AltFact {
+  const negative = params.end === 'negative' && ENDS.includes(params.view) ? '-negative' : ''
+  const code = close && isPeeled(params) ? 'view-close-up' : `view-${params.view}${negative}`
+  return { code, rank: RANK.view }
+}
 
 /** What one cell picture tells, in reading order. */
 export const describeCell = (params: CellParameters): AltFact[] => [
-  ...viewFacts(params),
+  viewFact(params, false),
   ...(params.pointAt === 'none' ? [] : [{ code: `point-${params.pointAt}`, rank: RANK.asked }]),
   ...tells(params, false),
 ]
@@ -101,7 +115,7 @@ export function describeOptions(
   labels: readonly string[],
   letter: (i: number) => string,
 ): AltFact[] {
-  const all = cells.map(cell => (cell === undefined ? undefined : [...viewFacts(cell), ...tells(cell, true)]))
+  const all = cells.map(cell => (cell === undefined ? undefined : [viewFact(cell, true), ...tells(cell, true)]))
   const shown = all.filter(facts => facts !== undefined)
   const shared = (shown[0] ?? []).filter(
     fact => shown.length > 1 && shown.every(facts => facts.some(one => same(one, fact))),
@@ -118,12 +132,12 @@ export function describeOptions(
   return [{ code: 'options', values: { n: cells.length }, rank: RANK.view }, ...shared, ...options]
 }
 
-/** What a reference sheet tells: each view's facts, without repeating what an earlier view told. */
+/** What a reference sheet tells: each view's facts, without repeating what an earlier view told; a view that adds none is left out. */
 export function describeReference(cells: readonly CellParameters[]): AltFact[] {
   const told: AltFact[] = []
   for (const cell of cells) {
-    for (const fact of [...viewFacts(cell), ...tells(cell, true)])
-      if (!told.some(one => same(one, fact))) told.push(fact)
+    const added = tells(cell, true).filter(fact => !told.some(one => same(one, fact)))
+    if (added.length > 0 || told.length === 0) told.push(viewFact(cell, true), ...added)
   }
   return [{ code: 'reference', values: { n: cells.length }, rank: RANK.view }, ...told]
 }

@@ -5,11 +5,9 @@ import { cutAway } from './cut-away.ts'
 import { halo, pointer } from './mark.ts'
 import { measures } from './measures.ts'
 import { outsideView } from './outside-view.ts'
-import type { CellParameters } from './parameters.ts'
-import { PEELED, type Peeled, peel } from './peel.ts'
+import { type CellParameters, isPeeled, type Peeled } from './parameters.ts'
+import { peel } from './peel.ts'
 import type { Box, Place, Scene } from './scene.ts'
-
-const isPeeled = (name: string): name is Peeled => (PEELED as readonly string[]).includes(name)
 
 /** The plain scene without marks. */
 const scene = (params: CellParameters, box: Box, sameScale = false): Scene =>
@@ -37,8 +35,8 @@ function joined(params: CellParameters, about: Peeled, box: Box): Scene {
 
 /** A picture for a question: the whole cell with the part pointed at. */
 export function lookHere(params: CellParameters, box: Box, bounds: Box): Scene {
+  if (isPeeled(params)) return joined(params, params.pointAt, box)
   const about = params.pointAt
-  if (isPeeled(about) && params.view === 'side') return joined(params, about, box)
   const whole = scene(params, box)
   const sized = about === 'length' || about === 'diameter' || params.sizes
   const size = sized && params.view === 'side' ? measures(params, whole, bounds) : ''
@@ -80,12 +78,12 @@ function enlarged(params: CellParameters, box: Box, zoom: number, ground: string
  */
 export function lookClose(params: CellParameters, box: Box, ground: string): Scene {
   const about = params.pointAt
-  if (isPeeled(about) && params.view === 'side') {
+  if (isPeeled(params)) {
     const height = Math.min(box.height - 12, box.width * 0.56)
     const close = { x: box.x + 8, y: box.y + (box.height - height) / 2, width: box.width - 18, height }
     const [rx, ry] = [close.width / 2 + 8, height / 2 + 6]
     const place: Place = { x: close.x + close.width / 2, y: close.y + height / 2, rx, ry, shape: 'box' }
-    return { svg: peel(params, about, close), places: { [about]: place } }
+    return { svg: peel(params, params.pointAt, close), places: { [about]: place } }
   }
   const zoom =
     params.view !== 'top' ? 1 : (ZOOM[about] ?? (params.end === 'positive' ? POSITIVE_ZOOM[about] : undefined) ?? 1)

@@ -107,6 +107,14 @@ type Switch = Record<(typeof SWITCHES)[number], boolean>
 /** Everything a cell drawing depends on. */
 export type CellParameters = Choice & Count & Switch & { pointAt: Part }
 
+/** Parts of the side that are shown close up, with the layers laid back. */
+const PEELED = ['lettering', 'lettering-print', 'code', 'code-print', 'bin', 'second-wrap', 'seam'] as const
+export type Peeled = (typeof PEELED)[number]
+
+/** Whether a picture shows, or adds, such a close-up. */
+export const isPeeled = (params: CellParameters): params is CellParameters & { view: 'side'; pointAt: Peeled } =>
+  params.view === 'side' && (PEELED as readonly string[]).includes(params.pointAt)
+
 /** The picture of an ordinary cell: every default. */
 export const USUAL: CellParameters = {
   ...(Object.fromEntries(Object.entries(CHOICES).map(([key, words]) => [key, words[0]])) as unknown as Choice),

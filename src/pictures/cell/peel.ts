@@ -5,16 +5,12 @@ import { measureText } from '../type/measure.ts'
 import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
 import { breaks, letter, TEXTS, underline } from './lettering.ts'
-import type { CellParameters } from './parameters.ts'
+import type { CellParameters, Peeled } from './parameters.ts'
 import type { Box } from './scene.ts'
 import { groundOf, printOn, underWrap } from './wrap-colours.ts'
 
 type Layer = 'can' | 'second-wrap' | 'wrap'
 type Zone = { layer: Layer; from: number }
-
-/** Parts that are shown by laying layers back. */
-export const PEELED = ['lettering', 'lettering-print', 'code', 'code-print', 'bin', 'second-wrap', 'seam'] as const
-export type Peeled = (typeof PEELED)[number]
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
 

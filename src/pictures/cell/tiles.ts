@@ -3,7 +3,7 @@ import { INK, STROKE } from '../ink.ts'
 import { SHEET_WIDTH } from '../panel.ts'
 import { part, tag } from '../svg.ts'
 import { textBlock } from '../type/text-block.ts'
-import type { CellParameters } from './parameters.ts'
+import { type CellParameters, isPeeled } from './parameters.ts'
 import type { Box } from './scene.ts'
 
 const GAP = 8
@@ -15,8 +15,7 @@ export type Tile = { name: string; label: string; draw: (box: Box, corner: { x: 
 const TALL = { side: 206, top: 156, 'top-angle': 150, 'cut-away': 116 } as const
 
 /** How tall in px the picture of a tile is, by what it shows. */
-export const tileHeight = (params: CellParameters): number =>
-  params.view === 'side' && /^(lettering|code|bin|second-wrap|seam)/.test(params.pointAt) ? 116 : TALL[params.view]
+export const tileHeight = (params: CellParameters): number => (isPeeled(params) ? 116 : TALL[params.view])
 
 /** Draws the tiles from `top` px on, all pictures `picture` px tall; a single tile gets the whole width. */
 export function tiles(list: readonly Tile[], picture: number, top: number): { svg: string; height: number } {
