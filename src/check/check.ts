@@ -1,6 +1,7 @@
 // One guided pass over one cell, or one batch bought together: what is kept of it between two clicks.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
 import type { PackRef } from '../engine/compile.ts'
+import type { Custody } from './custody.ts'
 
 export type CheckId = string
 export type PersonId = string
@@ -41,10 +42,14 @@ export type Check = {
   readonly answers: Answers
   /** Answered questions in the order in which they were answered. */
   readonly trail: readonly QuestionId[]
+  /** Answers that a moderator gave in the holder's place, and who it was. */
+  readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>
   readonly phase: Phase
   /** Decided each time it comes to a verdict; absent before. */
   readonly leaves?: Leaves
+  /** How it came to its holder; absent while it was never handed over. */
+  readonly custody?: Custody
   /** Milliseconds since 1970. */
   readonly startedAt: number
   readonly expiresAt: number

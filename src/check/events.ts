@@ -14,7 +14,8 @@ export type Start = {
 }
 
 export type CheckEvent =
-  | { readonly is: 'answer'; readonly question: QuestionId; readonly answer: Answer }
+  /** `by`: the moderator who answers in the holder's place. */
+  | { readonly is: 'answer'; readonly question: QuestionId; readonly answer: Answer; readonly by?: PersonId }
   | { readonly is: 'consent'; readonly to: Consent; readonly given: boolean }
   /** Facts from elsewhere, such as a log that was read; what has an answer keeps it. */
   | { readonly is: 'know'; readonly answers: Answers }

@@ -6,6 +6,9 @@ export type CheckRefusal =
   | { readonly code: 'not-now'; readonly event: string; readonly phase: Phase['is'] }
   | { readonly code: 'expired' }
   | { readonly code: 'closed' }
+  /** Only its holder can do that. */
+  | { readonly code: 'not-yours' }
+  | { readonly code: 'not-moderator' }
   | { readonly code: 'another-question'; readonly question: QuestionId }
   | { readonly code: 'unknown-option'; readonly question: QuestionId; readonly option: string }
   | {
@@ -20,3 +23,17 @@ export type CheckRefusal =
   | { readonly code: 'nothing-to-go-back-to' }
   | { readonly code: 'another-consent' }
   | { readonly code: 'too-many-cells'; readonly cells: number; readonly most: number }
+  /** A check outside a server cannot be handed over. */
+  | { readonly code: 'outside-server' }
+  /** It waits for somebody to take it: its holder takes it back first. */
+  | { readonly code: 'offered' }
+  | { readonly code: 'to-oneself' }
+  /** It is not offered, or somebody was faster. */
+  | { readonly code: 'nothing-to-take' }
+  | { readonly code: 'offer-lapsed' }
+  | { readonly code: 'not-for-you' }
+  | { readonly code: 'nothing-to-give-back' }
+  | { readonly code: 'nothing-to-ask' }
+  | { readonly code: 'asked-already' }
+  | { readonly code: 'not-asked' }
+  | { readonly code: 'handed-too-often'; readonly most: number }

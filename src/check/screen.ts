@@ -5,6 +5,7 @@ import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
+import type { Offer } from './custody.ts'
 import { type Next, nextOf } from './next.ts'
 
 export type Screen =
@@ -18,6 +19,8 @@ export type Screen =
       readonly answered: number
       readonly left: number
     }
+  /** It waits for somebody to take it. */
+  | { readonly kind: 'offered'; readonly check: Check; readonly offer: Offer }
   | { readonly kind: 'consent'; readonly check: Check; readonly to: Consent }
   | { readonly kind: 'paused'; readonly check: Check }
   | {
@@ -33,6 +36,8 @@ export type Screen =
 /** The screen a check is on; `known` is what comes next, where that has been worked out already. */
 export function screenOf(program: Program, check: Check, known?: Next): Screen {
   const { phase } = check
+  const offer = check.custody?.offer
+  if (offer && phase.is !== 'closed') return { kind: 'offered', check, offer }
   switch (phase.is) {
     case 'asking':
     case 'second-look': {

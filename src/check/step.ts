@@ -1,8 +1,8 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
-import { type Answer, type Answers, option, sameAnswer } from '../engine/answers.ts'
+import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { decides, misfit } from './answer-fits.ts'
-import { type Check, expiryFrom, type Phase } from './check.ts'
+import { type Check, expiryFrom, type PersonId, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import { takeIn } from './known-facts.ts'
 import { type Next, nextOf } from './next.ts'
@@ -48,7 +48,7 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
   const touched = { ...check, expiresAt: expiryFrom(now) }
   switch (event.is) {
     case 'answer':
-      return answer(program, touched, event.question, event.answer)
+      return answer(program, touched, event)
     case 'consent':
       if (check.phase.is !== 'consent' || check.phase.to !== event.to) return refuse({ code: 'another-consent' })
       return moveOn(program, { ...touched, consents: { ...check.consents, [event.to]: event.given } })
@@ -71,6 +71,8 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
   }
 }
 
+type AnswerEvent = Extract<CheckEvent, { is: 'answer' }>
+
 const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
   asking: ['answer', 'know', 'back', 'pause', 'finish', 'close'],
   'second-look': ['answer', 'know', 'back', 'pause', 'close'],
@@ -80,7 +82,7 @@ const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
   closed: [],
 }
 
-function answer(program: Program, check: Check, id: string, given: Answer): Stepping {
+function answer(program: Program, check: Check, { question: id, answer: given, by }: AnswerEvent): Stepping {
   const { phase } = check
   if (phase.is !== 'asking' && phase.is !== 'second-look')
     return refuse({ code: 'not-now', event: 'answer', phase: phase.is })
@@ -93,7 +95,15 @@ function answer(program: Program, check: Check, id: string, given: Answer): Step
     phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
   if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
   const trail = [...check.trail.filter(other => other !== id), id]
-  return moveOn(program, { ...check, answers: { ...check.answers, [id]: given }, trail })
+  return moveOn(program, saidBy({ ...check, answers: { ...check.answers, [id]: given }, trail }, id, by))
+}
+
+/** Remembers that a moderator gave this answer, or that the holder now gave it themselves. */
+function saidBy(check: Check, id: QuestionId, by: PersonId | undefined): Check {
+  const { saidBy: before = {}, ...rest } = check
+  const { [id]: _before, ...others } = before
+  const said = by === undefined ? others : { ...others, [id]: by }
+  return Object.keys(said).length === 0 ? rest : { ...rest, saidBy: said }
 }
 
 /** Takes in what is known already; a fact that alone would rule the cell out is looked at again before it counts. */
@@ -118,7 +128,8 @@ function back(program: Program, check: Check): Stepping {
   )
 }
 
-function moveOn(program: Program, check: Check, by = 1): Stepping {
+/** Asks what comes next; into a check's phase goes what the answers so far leave open. */
+export function moveOn(program: Program, check: Check, by = 1): Stepping {
   const next = nextOf(program, check)
   return settle(program, check, phaseOf(next), by, next)
 }

@@ -1,0 +1,85 @@
+// Who a check is with: how it came to them, who is asked to take it, and what a moderator is asked.
+import type { QuestionId } from '../engine/answers.ts'
+import type { Check, PersonId } from './check.ts'
+
+export type RoleId = string
+
+/** Who may take a check that is offered. `anyone`: whoever of the server takes it first, on purpose. */
+export type Taker =
+  | { readonly to: 'person'; readonly person: PersonId }
+  | { readonly to: 'role'; readonly role: RoleId }
+  | { readonly to: 'anyone' }
+
+/** While it is open nobody answers the check; its holder can take it back. `until`: ms since 1970; then nobody can take it any more. */
+export type Offer = { readonly to: Taker; readonly until: number }
+
+/** A moderator is asked to answer this question; `words`: what the person wrote about it. */
+export type Plea = { readonly question: QuestionId; readonly words: string }
+
+export type Deed =
+  | 'offered'
+  | 'took'
+  | 'declined'
+  | 'withdrew'
+  | 'gave-back'
+  | 'asked'
+  | 'unasked'
+  | 'helped'
+  | 'sent-back'
+  | 'took-over'
+
+/** One line of a check's history; it goes when the check goes. */
+export type Handled = {
+  readonly by: PersonId
+  readonly did: Deed
+  /** Milliseconds since 1970. */
+  readonly at: number
+  readonly to?: Taker
+  readonly why?: string
+}
+
+export type Custody = {
+  readonly starter: PersonId
+  /** Who the holder had it from; absent while it is with the starter. */
+  readonly from?: PersonId
+  readonly offer?: Offer
+  readonly plea?: Plea
+  /** Whether the holder lets the starter see the answers. */
+  readonly shares: boolean
+  /** Oldest first. */
+  readonly history: readonly Handled[]
+}
+
+/** Who acts, as an interaction brings them; `moderator`: of the server the check belongs to. */
+export type Actor = { readonly person: PersonId; readonly roles: readonly RoleId[]; readonly moderator: boolean }
+
+/** An offer that nobody takes lapses after three days. */
+export const offerLasts = 3 * 24 * 3600_000
+
+/** More hand-overs than this are a game, not a check. */
+export const mostHandled = 50
+export const longestReason = 300
+
+/** A check that was never handed over is with whoever started it. */
+export const custodyOf = (check: Check): Custody =>
+  check.custody ?? { starter: check.holder, shares: false, history: [] }
+
+/** Whether this person is one of those an offer is for. */
+export function isFor(taker: Taker, actor: Actor): boolean {
+  if (taker.to === 'anyone') return true
+  return taker.to === 'person' ? taker.person === actor.person : actor.roles.includes(taker.role)
+}
+
+/** Whether a person may see how far a check is: its holder, its starter, the one it is offered to by name, and moderators. */
+export function seesProgress(check: Check, actor: Actor): boolean {
+  const { starter, offer } = custodyOf(check)
+  return (
+    actor.moderator ||
+    [check.holder, starter].includes(actor.person) ||
+    (offer?.to.to === 'person' && offer.to.person === actor.person)
+  )
+}
+
+/** Whether a person may see what was answered: its holder, and its starter if the holder shares it. */
+export const seesAnswers = (check: Check, actor: Actor): boolean =>
+  actor.person === check.holder || (actor.person === custodyOf(check).starter && custodyOf(check).shares)

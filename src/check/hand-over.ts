@@ -1,0 +1,141 @@
+// The hand-over machine: one event in, the check with its new custody out, or a refusal that changes nothing.
+//
+// A check always has exactly one holder. An offer leaves it with them until somebody takes it, so none is lost on the way.
+import type { Check, PersonId } from './check.ts'
+import {
+  type Actor,
+  type Custody,
+  custodyOf,
+  type Deed,
+  type Handled,
+  isFor,
+  longestReason,
+  mostHandled,
+  offerLasts,
+  type Taker,
+} from './custody.ts'
+import type { CheckRefusal } from './refusals.ts'
+
+export type HandOverEvent =
+  | { readonly is: 'offer'; readonly to: Taker; readonly why: string }
+  | { readonly is: 'take' }
+  | { readonly is: 'decline'; readonly why: string }
+  | { readonly is: 'withdraw' }
+  /** To whom the holder had it from. */
+  | { readonly is: 'give-back'; readonly why: string }
+  /** Asks a moderator to answer the question the check is at. */
+  | { readonly is: 'ask'; readonly words: string }
+  | { readonly is: 'unask' }
+  /** A moderator cannot answer it either, or says what to look at. */
+  | { readonly is: 'send-back'; readonly why: string }
+  | { readonly is: 'take-over'; readonly why: string }
+  | { readonly is: 'share'; readonly shares: boolean }
+
+export type HandedOver =
+  | { readonly ok: true; readonly check: Check }
+  | { readonly ok: false; readonly refusal: CheckRefusal }
+
+/** What can happen to a check's custody, as codes. */
+export const handOvers = [
+  'offer',
+  'take',
+  'decline',
+  'withdraw',
+  'give-back',
+  'ask',
+  'unask',
+  'send-back',
+  'take-over',
+  'share',
+] as const satisfies readonly HandOverEvent['is'][]
+
+export const isHandOver = (event: { readonly is: string }): event is HandOverEvent =>
+  (handOvers as readonly string[]).includes(event.is)
+
+/** Takes one event at `now` (ms since 1970). Neither the revision nor the question on screen changes here. */
+export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: number): HandedOver {
+  const custody = custodyOf(check)
+  const { offer, plea } = custody
+  const holds = actor.person === check.holder
+  if (check.server === null) return refuse({ code: 'outside-server' })
+  const tooOften = custody.history.length >= mostHandled
+  const entry = (did: Deed, words = '', to?: Taker): Handled => {
+    const why = cut(words)
+    return { by: actor.person, did, at: now, ...(to && { to }), ...(why && { why }) }
+  }
+  switch (event.is) {
+    case 'offer':
+      if (!holds) return refuse({ code: 'not-yours' })
+      if (offer) return refuse({ code: 'offered' })
+      if (event.to.to === 'person' && event.to.person === check.holder) return refuse({ code: 'to-oneself' })
+      if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
+      return kept(
+        check,
+        { ...without(custody, 'plea'), offer: { to: event.to, until: now + offerLasts } },
+        entry('offered', event.why, event.to),
+      )
+    case 'take':
+      if (!offer) return refuse({ code: 'nothing-to-take' })
+      if (now >= offer.until) return refuse({ code: 'offer-lapsed' })
+      if (holds) return refuse({ code: 'to-oneself' })
+      if (!isFor(offer.to, actor)) return refuse({ code: 'not-for-you' })
+      return passedTo(check, actor.person, custody, entry('took'))
+    case 'decline':
+      if (!offer) return refuse({ code: 'nothing-to-take' })
+      if (offer.to.to !== 'person' || offer.to.person !== actor.person) return refuse({ code: 'not-for-you' })
+      return kept(check, without(custody, 'offer'), entry('declined', event.why))
+    case 'withdraw':
+      if (!holds) return refuse({ code: 'not-yours' })
+      return offer ? kept(check, without(custody, 'offer'), entry('withdrew')) : refuse({ code: 'nothing-to-take' })
+    case 'give-back':
+      if (!holds) return refuse({ code: 'not-yours' })
+      if (offer) return refuse({ code: 'offered' })
+      if (custody.from === undefined) return refuse({ code: 'nothing-to-give-back' })
+      return passedTo(check, custody.from, custody, entry('gave-back', event.why))
+    case 'ask':
+      if (!holds) return refuse({ code: 'not-yours' })
+      if (offer) return refuse({ code: 'offered' })
+      if (plea) return refuse({ code: 'asked-already' })
+      if (!('question' in check.phase)) return refuse({ code: 'nothing-to-ask' })
+      if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
+      return kept(
+        check,
+        { ...custody, plea: { question: check.phase.question, words: cut(event.words) } },
+        entry('asked', event.words),
+      )
+    case 'unask':
+      if (!holds) return refuse({ code: 'not-yours' })
+      return plea ? kept(check, without(custody, 'plea'), entry('unasked')) : refuse({ code: 'not-asked' })
+    case 'send-back':
+      if (!actor.moderator) return refuse({ code: 'not-moderator' })
+      return plea ? kept(check, without(custody, 'plea'), entry('sent-back', event.why)) : refuse({ code: 'not-asked' })
+    case 'take-over':
+      if (!actor.moderator) return refuse({ code: 'not-moderator' })
+      if (holds) return refuse({ code: 'to-oneself' })
+      return passedTo(check, actor.person, custody, entry('took-over', event.why))
+    case 'share':
+      if (!holds) return refuse({ code: 'not-yours' })
+      return { ok: true, check: { ...check, custody: { ...custody, shares: event.shares } } }
+  }
+}
+
+const without = (custody: Custody, part: 'offer' | 'plea'): Custody => {
+  const { [part]: _gone, ...rest } = custody
+  return rest
+}
+
+const kept = (check: Check, custody: Custody, entry: Handled): HandedOver => ({
+  ok: true,
+  check: { ...check, custody: { ...custody, history: [...custody.history, entry] } },
+})
+
+/** Into other hands: what the last holder consented to, shared or asked is theirs and does not go along. */
+function passedTo(check: Check, holder: PersonId, custody: Custody, entry: Handled): HandedOver {
+  const { starter, history } = custody
+  const from = holder === starter ? {} : { from: entry.did === 'gave-back' ? starter : check.holder }
+  const passed = { starter, ...from, shares: false, history: [...history, entry] }
+  return { ok: true, check: { ...check, holder, consents: {}, custody: passed } }
+}
+
+const cut = (words: string): string => [...words.trim()].slice(0, longestReason).join('')
+const refuse = (refusal: CheckRefusal): HandedOver => ({ ok: false, refusal })
