@@ -6,12 +6,14 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
 import type { PictureMemory } from '../discord/drawn/open-pictures.ts'
+import { takeAway } from '../discord/hands/tell-others.ts'
 import { openLanes } from '../discord/lanes.ts'
 import type { Posts } from '../discord/post.ts'
 import { openPrograms } from '../engine/programs.ts'
 import type { Traces } from '../server/traces.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { draftsNamespace, KeptValues } from '../stores/kept-values.ts'
+import { openNoticeStore } from '../stores/notice-store.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
@@ -27,6 +29,9 @@ import { settleFinished } from './settle-finished.ts'
 import type { Job } from './weekly-job.ts'
 
 export type OpenedDesk = { readonly desk: Desk; readonly job: Omit<Job, 'desk'>; close(): Promise<void> }
+
+/** At most so many messages are taken away at a sweep; the next one goes on. */
+const mostNotices = 100
 
 /** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
 const sweepEvery = 3600_000
@@ -48,12 +53,14 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
       .inBackground(async () => {
         const settled = await settleFinished(desk)
         const gone = await checks.purge(now())
+        for (const notice of await notices.expired(now(), mostNotices)) await takeAway(desk, notice)
         log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
       })
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db)
+  const notices = openNoticeStore(db)
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const photos = openPhotoReader(config.attachmentOrigins)
@@ -61,6 +68,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
   const desk: Desk = {
     programs,
     checks,
+    notices,
     servers,
     lanes,
     pictures,

@@ -13,8 +13,8 @@ export type Taker =
 /** While it is open nobody answers the check; its holder can take it back. `until`: ms since 1970; then nobody can take it any more. */
 export type Offer = { readonly to: Taker; readonly until: number }
 
-/** A moderator is asked to answer this question; `words`: what the person wrote about it. */
-export type Plea = { readonly question: QuestionId; readonly words: string }
+/** A moderator is asked to answer this question. `words`: what the person wrote about it; `where`: the channel they asked in. */
+export type Plea = { readonly question: QuestionId; readonly words: string; readonly where: string | null }
 
 export type Deed =
   | 'offered'
@@ -70,13 +70,13 @@ export function isFor(taker: Taker, actor: Actor): boolean {
   return taker.to === 'person' ? taker.person === actor.person : actor.roles.includes(taker.role)
 }
 
-/** Whether a person may see how far a check is: its holder, its starter, the one it is offered to by name, and moderators. */
+/** Whether a person may see how far a check is: its holder, its starter, whom it is offered to, and moderators. */
 export function seesProgress(check: Check, actor: Actor): boolean {
   const { starter, offer } = custodyOf(check)
   return (
     actor.moderator ||
     [check.holder, starter].includes(actor.person) ||
-    (offer?.to.to === 'person' && offer.to.person === actor.person)
+    (offer !== undefined && offer.to.to !== 'anyone' && isFor(offer.to, actor))
   )
 }
 

@@ -24,7 +24,7 @@ export type HandOverEvent =
   /** To whom the holder had it from. */
   | { readonly is: 'give-back'; readonly why: string }
   /** Asks a moderator to answer the question the check is at. */
-  | { readonly is: 'ask'; readonly words: string }
+  | { readonly is: 'ask'; readonly words: string; readonly where: string | null }
   | { readonly is: 'unask' }
   /** A moderator cannot answer it either, or says what to look at. */
   | { readonly is: 'send-back'; readonly why: string }
@@ -100,7 +100,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
       return kept(
         check,
-        { ...custody, plea: { question: check.phase.question, words: cut(event.words) } },
+        { ...custody, plea: { question: check.phase.question, words: cut(event.words), where: event.where } },
         entry('asked', event.words),
       )
     case 'unask':
@@ -134,7 +134,10 @@ function passedTo(check: Check, holder: PersonId, custody: Custody, entry: Handl
   const { starter, history } = custody
   const from = holder === starter ? {} : { from: entry.did === 'gave-back' ? starter : check.holder }
   const passed = { starter, ...from, shares: false, history: [...history, entry] }
-  return { ok: true, check: { ...check, holder, consents: {}, custody: passed } }
+  const { leaves, ...rest } = check
+  // Whether it is counted depends on who holds it; that one of them said no stays so.
+  const declined = leaves === 'declined' ? { leaves } : {}
+  return { ok: true, check: { ...rest, ...declined, holder, consents: {}, custody: passed } }
 }
 
 const cut = (words: string): string => [...words.trim()].slice(0, longestReason).join('')

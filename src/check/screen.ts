@@ -5,7 +5,7 @@ import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
-import type { Offer } from './custody.ts'
+import { custodyOf, type Offer } from './custody.ts'
 import { type Next, nextOf } from './next.ts'
 
 export type Screen =
@@ -15,6 +15,8 @@ export type Screen =
       readonly question: Question
       /** The answer that is being asked about a second time. */
       readonly again: Answer | undefined
+      /** It is shown to a moderator, who answers in the holder's place. */
+      readonly helping?: true
       /** How many answers are in, and how many more questions could still matter at most. */
       readonly answered: number
       readonly left: number
@@ -66,4 +68,14 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
       return { kind: 'verdict', check, judgement, explanation, more }
     }
   }
+}
+
+/** The question a moderator was asked about; undefined if nothing is asked any more. */
+export function helpingScreen(program: Program, check: Check): Extract<Screen, { kind: 'question' }> | undefined {
+  const { plea } = custodyOf(check)
+  const question = plea && program.questions.get(plea.question)
+  if (!question || check.phase.is === 'closed') return undefined
+  const again =
+    check.phase.is === 'second-look' && check.phase.question === question.id ? check.phase.answer : undefined
+  return { kind: 'question', check, question, again, helping: true, answered: check.trail.length, left: 1 }
 }

@@ -24,6 +24,10 @@ export type CheckStore<Outcome = unknown> = {
   settle(check: Check, outcome: Outcome | null): Promise<boolean>
   /** The checks a person holds that are neither closed nor expired, newest first. */
   heldBy(person: PersonId, now: number): Promise<Check[]>
+  /** Open checks this person started and somebody else holds now, newest first. */
+  startedBy(person: PersonId, now: number): Promise<Check[]>
+  /** Open checks of a server that were handed over, or are to be, or about which a moderator was asked; oldest first. */
+  handedIn(server: string, now: number): Promise<Check[]>
   /** Whether `interaction` has opened a check of this person or was the last to change one. */
   counted(person: PersonId, interaction: string): Promise<boolean>
   /** Deletes checks past their expiry; returns how many went. */

@@ -1,12 +1,15 @@
 // Opens a check for the person who asks: within their number of open checks, once for each interaction.
 import type { ChatInputCommandInteraction, MessageComponentInteraction } from 'discord.js'
+import { act } from '../check/act.ts'
 import type { Mode } from '../check/check.ts'
+import type { Taker } from '../check/custody.ts'
 import type { Screen } from '../check/screen.ts'
 import { start } from '../check/step.ts'
 import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { inLanguage } from '../engine/in-language.ts'
 import type { Desk } from './desk.ts'
+import { holderOf } from './hands/turn.ts'
 import type { Refusal } from './refusal.ts'
 import { cut } from './show/parts.ts'
 import { sayIn } from './words/say.ts'
@@ -19,6 +22,8 @@ export type Wanted = {
   readonly mode: Mode
   readonly cells: number
   readonly known?: Answers
+  /** Who it is offered to at once; its starter holds it until somebody takes it. */
+  readonly offer?: Taker
 }
 
 export type Beginning =
@@ -41,7 +46,12 @@ export async function beginCheck(
   if (await desk.checks.counted(interaction.user.id, interaction.id)) return { is: 'seen' }
   if (open.length >= mostOpen) return refused({ code: 'too-many-open', count: open.length })
   const who = { id: desk.newId(), holder: interaction.user.id, server: interaction.guildId }
-  const begun = start(program, { ...who, ...wanted }, now)
+  const { offer, ...asked } = wanted
+  const started = start(program, { ...who, ...asked }, now)
+  if (!started.ok) return refused(started.refusal)
+  const begun = offer
+    ? act(program, started.check, holderOf(started.check), { is: 'offer', to: offer, why: '' }, now)
+    : started
   if (!begun.ok) return refused(begun.refusal)
   const created = await desk.checks.create(begun.check, interaction.id)
   return created === 'seen' ? { is: 'seen' } : { is: 'begun', program, screen: begun.screen }

@@ -1,6 +1,7 @@
 // What every handler is given: the programs, the store, the clock and the rest, wired together by the process.
 import type { Logger } from 'pino'
 import type { AnswerBook } from '../answers/book.ts'
+import type { NoticeStore } from '../check/notice-store.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
@@ -46,6 +47,8 @@ export type Drafts = {
 export type Desk = {
   readonly programs: Programs
   readonly checks: CheckStore<Outcome>
+  /** Where checks are shown to others. */
+  readonly notices: NoticeStore
   readonly servers: SettingsStore
   readonly pictures: Pictures
   readonly drafts: Drafts

@@ -18,8 +18,9 @@ export const bornAt = (id: string): number => Number(BigInt(id) >> 22n) + discor
 /** What the check will leave, as far as its person's last interaction tells; a person's own "no" stays. */
 export async function leavesOf(desk: Desk, interaction: BaseInteraction, check: Check): Promise<Leaves> {
   if (check.leaves === 'declined') return 'declined'
-  // Whether somebody moderates can only be seen on the server itself.
-  if (check.server === null || interaction.guildId !== check.server) return check.leaves ?? 'nothing'
+  // Whether its holder moderates can only be seen on the server itself, and from what they do themselves.
+  const elsewhere = check.server === null || interaction.guildId !== check.server
+  if (elsewhere || interaction.user.id !== check.holder) return check.leaves ?? 'nothing'
   const moderator = (await moderating(desk, interaction)) !== undefined
   const allowed = mayContribute({
     accountDays: (desk.now() - bornAt(interaction.user.id)) / day,

@@ -21,6 +21,9 @@ export type Refusal =
         | 'may-not-post-here'
         | 'no-entry'
     }
+  | {
+      readonly code: 'to-a-bot' | 'not-here' | 'to-everyone' | 'two-takers' | 'not-party' | 'changed-meanwhile'
+    }
   | { readonly code: 'too-many-open'; readonly count: number }
   | { readonly code: 'unknown-family'; readonly name: string }
 

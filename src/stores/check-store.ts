@@ -93,6 +93,34 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
       return rows.map(row => fromBody(row.body))
     },
 
+    async startedBy(person, now) {
+      const rows = await db
+        .selectFrom('checks')
+        .select('body')
+        .where('starter', '=', person)
+        .where('holder', '!=', person)
+        .where('phase', '!=', 'closed')
+        .where('expires_at', '>', now)
+        .orderBy('started_at', 'desc')
+        .orderBy('id')
+        .execute()
+      return rows.map(row => fromBody(row.body))
+    },
+
+    async handedIn(server, now) {
+      const rows = await db
+        .selectFrom('checks')
+        .select('body')
+        .where('server', '=', server)
+        .where('starter', 'is not', null)
+        .where('phase', '!=', 'closed')
+        .where('expires_at', '>', now)
+        .orderBy('started_at')
+        .orderBy('id')
+        .execute()
+      return rows.map(row => fromBody(row.body))
+    },
+
     async counted(person, interaction) {
       const row = await db
         .selectFrom('checks')
@@ -133,6 +161,7 @@ function changeable(
     phase: check.phase.is,
     expires_at: check.expiresAt,
     body: JSON.stringify(check),
+    starter: check.custody?.starter ?? null,
     changed_by: interaction,
   }
 }

@@ -1,5 +1,5 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
-import type { Kysely } from 'kysely'
+import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { outcomesMigration } from './outcomes-migration.ts'
 
@@ -62,6 +62,24 @@ const migrations: Record<string, Migration> = {
         .addColumn('body', 'text', column => column.notNull())
         .execute()
       await db.schema.createIndex('findings_once').on('findings').columns(['server', 'key']).unique().execute()
+    },
+  },
+  '0006-hand-over': {
+    async up(db: Any) {
+      await db.schema.alterTable('checks').addColumn('starter', 'text').execute()
+      // Most checks are never handed over, and cost these indexes nothing.
+      await sql`create index checks_by_starter on checks (starter) where starter is not null`.execute(db)
+      await sql`create index checks_handed on checks (server) where starter is not null`.execute(db)
+      await db.schema
+        .createTable('notices')
+        .addColumn('check_id', 'text', column => column.notNull())
+        .addColumn('kind', 'text', column => column.notNull())
+        .addColumn('channel', 'text', column => column.notNull())
+        .addColumn('message', 'text', column => column.notNull())
+        .addColumn('until', 'bigint', column => column.notNull())
+        .addPrimaryKeyConstraint('notices_once', ['check_id', 'kind'])
+        .execute()
+      await db.schema.createIndex('notices_by_expiry').on('notices').column('until').execute()
     },
   },
 }

@@ -12,6 +12,8 @@ export type CheckRow = {
   expires_at: number
   started_at: number
   body: string
+  /** Who started it, once it was handed over; null before. */
+  starter: string | null
   /** The interaction that opened it, and the one that changed it last: neither counts twice. */
   opened_by: string
   changed_by: string
@@ -66,8 +68,12 @@ export type FindingRow = {
   body: string
 }
 
+/** A message in a channel that shows a check to others; one of each kind for a check. */
+export type NoticeRow = { check_id: string; kind: string; channel: string; message: string; until: number }
+
 export type Tables = {
   checks: CheckRow
+  notices: NoticeRow
   kept: KeptRow
   servers: ServerRow
   findings: FindingRow

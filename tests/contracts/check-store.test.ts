@@ -114,6 +114,21 @@ for (const kind of stores) {
         expect((await store.heldBy('g', now)).map(one => one.id)).toEqual(['g2', 'g1'])
       })
 
+      test('lists what a person started and others hold, and what is handed over in a server', async () => {
+        const custody = { starter: 'j', shares: false, history: [] }
+        const of = (id: string, more: Partial<Check>) => store.create(check(id, { server: 'sj', ...more }), `i-${id}`)
+        await of('j1', { holder: 'k', custody, startedAt: now - 2 })
+        await of('j2', { holder: 'j', custody, startedAt: now - 1 })
+        await of('j3', { holder: 'k', custody, phase: { is: 'closed' } })
+        await of('j4', { holder: 'k', custody, expiresAt: now })
+        await of('j5', { holder: 'k' })
+        expect((await store.startedBy('j', now)).map(one => one.id)).toEqual(['j1'])
+        expect((await store.handedIn('sj', now)).map(one => one.id)).toEqual(['j1', 'j2'])
+        await store.save(check('j5', { server: 'sj', holder: 'm', custody, revision: 1 }), 0, 'i-j5b')
+        expect((await store.heldBy('m', now)).map(one => one.id)).toEqual(['j5'])
+        expect((await store.startedBy('j', now)).map(one => one.id)).toEqual(['j5', 'j1'])
+      })
+
       test('knows which interactions have counted, for their own person', async () => {
         await store.create(check('i1', { holder: 'i' }), 'i-i0')
         await store.save(check('i1', { holder: 'i', revision: 1 }), 0, 'i-i1')

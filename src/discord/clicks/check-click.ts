@@ -1,12 +1,16 @@
 // One click on a check, end to end: load, is it theirs, is it the current step, take the step, store, answer once.
+import { act } from '../../check/act.ts'
 import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
 import { refit } from '../../check/refit.ts'
 import { screenOf } from '../../check/screen.ts'
-import { step } from '../../check/step.ts'
 import type { Program } from '../../engine/compile.ts'
 import { inLanguage } from '../../engine/in-language.ts'
 import { type Clicked, redraw, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
+import { afterHelp, mayHelp, showHelping } from '../hands/helping.ts'
+import { sayInPublic, tellOthers } from '../hands/tell-others.ts'
+import { actorOf, holderOf } from '../hands/turn.ts'
 import { type ClickId, decodeClick } from '../id-codec.ts'
 import { sayRefusal } from '../refusal.ts'
 import { saveStep } from '../save-step.ts'
@@ -29,36 +33,62 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
   // Delivered twice: whoever counted it answers it.
   if (found.changedBy === interaction.id) return
   const stored = found.check
-  if (stored.holder !== interaction.user.id) return refuse(interaction, say, { code: 'not-yours' })
   const judging = desk.programs.programFor(stored.family, stored.day)
   if (!judging) return refuse(interaction, say, { code: 'gone' })
   const program = inLanguage(judging, say.locale)
   const check = refit(program, stored)
-  const show = (note?: string, now = check) => showScreen(say, program, screenOf(program, now), desk.pictures, note)
+  const helps = check.holder !== interaction.user.id
+  const actor = helps ? await actorOf(desk, interaction, check) : holderOf(check)
+  if (helps && !mayHelp(check, actor)) return refuse(interaction, say, { code: 'not-yours' })
+  const show = (note?: string, now = check) =>
+    helps
+      ? showHelping(desk, say, program, now, note)
+      : showScreen(say, program, screenOf(program, now), desk.pictures, note)
+  const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
   if (id.act.is === 'show') return redraw(interaction, await show())
   if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
-  if (id.act.is === 'measure') return openForm(desk, interaction, say, program, check)
+  if (id.act.is === 'measure') return openForm(desk, interaction, say, program, check, asked)
 
-  const read = eventOf(say, interaction, id.act, check, program)
+  const read = eventOf(say, interaction, id.act, asked ?? '', program)
   if (!read.ok) return redraw(interaction, await show(read.note))
-  const stepped = step(program, check, read.event, desk.now())
+  const stepped = act(program, check, actor, read.event, desk.now())
   if (!stepped.ok) {
     const { code } = stepped.refusal
     if (code === 'expired' || code === 'closed') return refuse(interaction, say, stepped.refusal)
     return redraw(interaction, await show(sayRefusal(say, stepped.refusal)))
   }
-  const { saving, screen } = await saveStep(desk, interaction, program, check, stepped)
+  const { saving, screen, check: saved } = await saveStep(desk, interaction, program, check, stepped)
   if (saving === 'seen') return
-  if (saving === 'saved') return redraw(interaction, await showScreen(say, program, screen, desk.pictures))
+  if (saving === 'saved' && helps) return afterHelp({ desk, interaction, say, program, check, actor }, saved)
+  if (saving === 'saved') {
+    await redraw(interaction, await showScreen(say, program, screen, desk.pictures))
+    if (concernsOthers(check, saved))
+      await tellOthers(desk, await sayInPublic(desk, saved, interaction.guildLocale), saved)
+    return
+  }
   const latest = await desk.checks.load(check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })
+  // It may have gone into other hands meanwhile.
+  if (!helps && latest.check.holder !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
   await redraw(interaction, await show(say('stale.note'), refit(program, latest.check)))
 }
 
-async function openForm(desk: Desk, interaction: Clicked, say: Say, program: Program, check: Check): Promise<void> {
-  const { phase } = check
-  const question = 'question' in phase ? program.questions.get(phase.question) : undefined
+/** Whether what channels show of it has changed: its custody, or that it came to a verdict or was closed. */
+const concernsOthers = (before: Check, after: Check): boolean =>
+  after.custody !== undefined &&
+  (after.custody !== before.custody ||
+    [before, after].some(({ phase }) => phase.is === 'done' || phase.is === 'closed'))
+
+async function openForm(
+  desk: Desk,
+  interaction: Clicked,
+  say: Say,
+  program: Program,
+  check: Check,
+  asked: string | undefined,
+): Promise<void> {
+  const question = asked === undefined ? undefined : program.questions.get(asked)
   if (!question || interaction.isModalSubmit())
-    return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: phase.is })
+    return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: check.phase.is })
   await interaction.showModal(showReadingForm(say, check, question, desk.newId().slice(0, 8)))
 }

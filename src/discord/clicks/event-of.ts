@@ -1,6 +1,4 @@
 // What a click or a sent form means for a check, or the sentence that says what to type instead.
-
-import type { Check } from '../../check/check.ts'
 import type { CheckEvent } from '../../check/events.ts'
 import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
@@ -15,14 +13,14 @@ import { sayTypedRefusal } from '../words/typed-words.ts'
 
 export type Meant = { readonly ok: true; readonly event: CheckEvent } | { readonly ok: false; readonly note: string }
 
+/** `question`: the one the check is at, or that a moderator was asked about. */
 export function eventOf(
   say: Say,
   interaction: Clicked,
   act: Exclude<Act, { is: 'measure' | 'show' }>,
-  check: Check,
+  question: string,
   program: Program,
 ): Meant {
-  const question = 'question' in check.phase ? check.phase.question : ''
   switch (act.is) {
     case 'pick':
       return { ok: true, event: { is: 'answer', question, answer: option(act.option) } }

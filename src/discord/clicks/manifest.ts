@@ -7,6 +7,7 @@ import { checkClick } from './check-click.ts'
 import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
 import { findingClick } from './finding-click.ts'
+import { handClick } from './hand-click.ts'
 import { linksClick } from './links-click.ts'
 import { logClick } from './log-click.ts'
 import { privacyClick } from './privacy-click.ts'
@@ -19,6 +20,7 @@ export type ClickHandler = (desk: Desk, interaction: Clicked) => Promise<void> |
 /** The first that takes a click has it; the busiest comes first. */
 export const clickHandlers: readonly ClickHandler[] = [
   checkClick,
+  handClick,
   factsClick,
   askClick,
   logClick,

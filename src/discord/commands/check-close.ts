@@ -2,6 +2,7 @@
 import { ApplicationCommandOptionType } from 'discord.js'
 import { step } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
+import { sayInPublic, tellOthers } from '../hands/tell-others.ts'
 import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
@@ -28,5 +29,6 @@ export const checkClose: Subcommand = {
     if (saving === 'seen') return
     if (saving === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: check.phase.is })
     await replyPrivately(interaction, await showScreen(say, program, closed.screen, desk.pictures))
+    if (check.custody) await tellOthers(desk, await sayInPublic(desk, check, interaction.guildLocale), closed.check)
   },
 }

@@ -1,9 +1,11 @@
 // /check start: opens a check for the person who asks, and shows its first question to them alone.
-import { ApplicationCommandOptionType } from 'discord.js'
+import { ApplicationCommandOptionType, type ChatInputCommandInteraction } from 'discord.js'
 import type { Mode } from '../../check/check.ts'
 import { mostCells } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
 import { beginCheck } from '../begin-check.ts'
+import { showOffer } from '../hands/offer-out.ts'
+import { type Choosing, takerOf } from '../hands/taker-of.ts'
 import { cut } from '../show/parts.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
@@ -41,6 +43,16 @@ export const checkStart: Subcommand = {
         min_value: 1,
         max_value: mostCells,
       },
+      {
+        type: ApplicationCommandOptionType.Mentionable,
+        name: 'for',
+        description: say('command.check.start.for'),
+      },
+      {
+        type: ApplicationCommandOptionType.Boolean,
+        name: 'anyone',
+        description: say('command.check.start.anyone'),
+      },
     ],
   }),
 
@@ -56,13 +68,30 @@ export const checkStart: Subcommand = {
   async run(desk, interaction) {
     const say = sayIn(interaction.locale)
     const typed = interaction.options.getString('family')
+    const offering = offerIn(interaction)
+    if (offering && !offering.ok) return refuse(interaction, say, offering.refusal)
     const begun = await beginCheck(desk, interaction, {
       family: typed === null || typed === noFamily ? null : typed,
       mode: (interaction.options.getString('depth') ?? 'full') as Mode,
       cells: interaction.options.getInteger('cells') ?? 1,
+      ...(offering && { offer: offering.taker }),
     })
     if (begun.is === 'seen') return
     if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
-    await replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, desk.pictures))
+    const { program, screen } = begun
+    const where = { channel: interaction.channelId, locale: interaction.guildLocale }
+    const seen = offering ? await showOffer(desk, program, screen.check, screen, where) : screen
+    const note = seen === screen ? undefined : say('offered.nowhere')
+    await replyPrivately(interaction, await showScreen(say, program, seen, desk.pictures, note))
   },
+}
+
+/** Who it is for, as the options say; undefined for one's own check. */
+function offerIn(interaction: ChatInputCommandInteraction): Choosing | undefined {
+  const chosen = interaction.options.get('for')
+  const anyone = interaction.options.getBoolean('anyone') ?? false
+  if (!chosen && !anyone) return undefined
+  if (chosen && anyone) return { ok: false, refusal: { code: 'two-takers' } }
+  const { user, member, role } = chosen ?? {}
+  return takerOf({ user, isHere: Boolean(member), role }, interaction.guildId)
 }

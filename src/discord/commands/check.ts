@@ -1,13 +1,14 @@
-// /check: start, resume, list and close checks.
+// /check: start, resume, list and close checks, and see those in other hands.
 import { ApplicationCommandType, ApplicationIntegrationType, InteractionContextType } from 'discord.js'
 import { checkClose } from './check-close.ts'
 import { checkCounting } from './check-counting.ts'
 import { checkList } from './check-list.ts'
 import { checkResume } from './check-resume.ts'
 import { checkStart } from './check-start.ts'
+import { checkWaiting } from './check-waiting.ts'
 import type { Command } from './command.ts'
 
-const subcommands = [checkStart, checkResume, checkList, checkClose, checkCounting]
+const subcommands = [checkStart, checkResume, checkList, checkClose, checkWaiting, checkCounting]
 
 export const checkCommand: Command = {
   name: 'check',

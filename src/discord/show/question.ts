@@ -5,6 +5,8 @@ import type { Program } from '../../engine/compile.ts'
 import type { ShownPicture } from '../desk.ts'
 import { sayAnswer, sayWhat } from '../words/describe.ts'
 import type { Say } from '../words/say.ts'
+import { sayPerson } from '../words/say-custody.ts'
+import { handButton, sentBack } from './hands.ts'
 import { button, gallery, menu, message, rows, type ShownMessage, small, text } from './parts.ts'
 
 type QuestionScreen = Extract<Screen, { kind: 'question' }>
@@ -22,7 +24,9 @@ export function showQuestion(
   note?: string,
 ): ShownMessage {
   const { check, question, again } = screen
-  const head = [`### ${again ? say('check.again') : say('check.title', { what: sayWhat(say, program.family) })}`]
+  const head = [
+    `### ${screen.helping ? say('helping.title', { holder: sayPerson(check.holder) }) : again ? say('check.again') : say('check.title', { what: sayWhat(say, program.family) })}`,
+  ]
   if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
   else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
   const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
@@ -30,12 +34,13 @@ export function showQuestion(
   return message(
     [
       ...(note ? [text(note)] : []),
+      ...others(say, screen).map(text),
       text(head.join('\n')),
       text(ask.join('\n')),
       ...gallery(picture ? [picture] : []),
       ...answers(say, screen),
-      ...controls(say, screen),
-      small(`${progress} ${say('caution.line')}`),
+      ...(screen.helping ? helperControls(say, screen) : controls(say, screen)),
+      small(`${screen.helping ? say('plea.care') : progress} ${say('caution.line')}`),
     ],
     picture ? [picture] : [],
   )
@@ -66,5 +71,19 @@ function controls(say: Say, { check, again }: QuestionScreen): APIMessageTopLeve
       : []),
     button(check, { is: 'pause' }, say('check.pause')),
     ...(again ? [] : [button(check, { is: 'finish' }, say('check.finish'))]),
+    ...(check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]),
   ])
+}
+
+const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevelComponent[] =>
+  rows([button(check, { is: 'unsure' }, say('helping.unsure'))])
+
+/** Whether a moderator is asked about this question, or what they wrote when they sent it back. */
+function others(say: Say, { check, question, helping }: QuestionScreen): string[] {
+  if (helping) return []
+  const wrote = sentBack(say, check)
+  return [
+    ...(check.custody?.plea?.question === question.id ? [say('hands.asked')] : []),
+    ...(wrote === undefined ? [] : [wrote]),
+  ]
 }

@@ -5,6 +5,7 @@ import type { Program } from '../../engine/compile.ts'
 import type { Pictures } from '../desk.ts'
 import { sayExpiry, sayWhat } from '../words/describe.ts'
 import type { Say } from '../words/say.ts'
+import { handButton, showOffered } from './hands.ts'
 import { button, gallery, message, rows, type ShownMessage, small, text } from './parts.ts'
 import { showQuestion } from './question.ts'
 import { showVerdict } from './verdict.ts'
@@ -19,6 +20,7 @@ export async function showScreen(
 ): Promise<ShownMessage> {
   const { check } = screen
   const above = note ? [text(note)] : []
+  const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
   switch (screen.kind) {
     case 'question':
       return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
@@ -30,6 +32,8 @@ export async function showScreen(
         await pictures.forVerdict(program, screen.judgement, check.answers, say),
         note,
       )
+    case 'offered':
+      return showOffered(say, check, screen.offer, note)
     case 'consent': {
       const { to } = screen
       const bench = to === 'bench' ? await pictures.forBench(say) : undefined
@@ -48,6 +52,7 @@ export async function showScreen(
             ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('check.back'))] : []),
             button(check, { is: 'pause' }, say('check.pause')),
             button(check, { is: 'finish' }, say('check.finish')),
+            ...hands,
           ]),
           small(say('caution.line')),
         ],
@@ -63,6 +68,7 @@ export async function showScreen(
         ...rows([
           button(check, { is: 'resume' }, say('paused.resume'), ButtonStyle.Primary),
           button(check, { is: 'close' }, say('button.close')),
+          ...hands,
         ]),
         small(say('caution.line')),
       ])

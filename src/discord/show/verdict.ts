@@ -7,9 +7,10 @@ import type { Finding } from '../../engine/judge.ts'
 import type { Meaning } from '../../engine/pack/pack.ts'
 import type { Verdict } from '../../engine/verdicts.ts'
 import type { ShownPicture } from '../desk.ts'
-import { sayAnswer, sayChange, sayFinding, sayWhat } from '../words/describe.ts'
+import { sayAnswer, sayAnswered, sayChange, sayFinding, sayWhat } from '../words/describe.ts'
 import type { Key, Say } from '../words/say.ts'
 import { fitLists } from './fit-text.ts'
+import { handButton } from './hands.ts'
 import { button, gallery, message, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
 
 export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
@@ -54,6 +55,7 @@ export function showVerdict(
         ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
         button(check, { is: 'close' }, say('button.close')),
         ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
+        ...(check.custody ? [handButton(check, 'hands', say('button.hands'))] : []),
       ]),
       ...(counts ? [small(counts)] : []),
       small(judged),
@@ -83,7 +85,7 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
   const answered = (id: string): string => {
     const question = questionOf(id)
     const answer = check.answers[id]
-    return say('answer.said', { question: ask(id), answer: question && answer ? sayAnswer(say, question, answer) : '' })
+    return sayAnswered(say, check, id, ask(id), question && answer ? sayAnswer(say, question, answer) : '')
   }
   const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(answered) : []
   // Nobody is sent back to a dangerous cell to find out more about it; a slip of the finger can still be corrected.

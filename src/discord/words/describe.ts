@@ -21,6 +21,12 @@ export function sayAnswer(say: Say, question: Question, answer: Answer): string 
   return say('answer.reading', { value: roundFor(answer.value), unit })
 }
 
+/** What was asked and answered, and by whom if a moderator did it in the holder's place. */
+export function sayAnswered(say: Say, check: Check, id: string, question: string, answer: string): string {
+  const said = say('answer.said', { question, answer })
+  return check.saidBy?.[id] === undefined ? said : say('answer.by-moderator', { said })
+}
+
 /** Three significant digits are all a person needs of a measured value. */
 const roundFor = (value: number): number => Number(value.toPrecision(4))
 

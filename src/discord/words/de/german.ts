@@ -5,6 +5,7 @@ import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
+import { handOver } from './hand-over.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
@@ -24,6 +25,7 @@ export const german: Partial<Catalogue> = {
   ...commands,
   ...check,
   ...ask,
+  ...handOver,
   ...verdicts,
   ...refusals,
   ...problems,

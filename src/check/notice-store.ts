@@ -1,0 +1,23 @@
+// Where a check is shown to others: messages in channels, to be redrawn when it changes and taken away when it ends.
+import type { CheckId } from './check.ts'
+
+/** `panel`: where it was offered. `plea`: what moderators were asked, with photographs. `word`: its holder was told to go on. */
+export type NoticeKind = 'panel' | 'plea' | 'word'
+
+export type Notice = {
+  readonly check: CheckId
+  readonly kind: NoticeKind
+  readonly channel: string
+  readonly message: string
+  /** When it is taken away at the latest; ms since 1970. */
+  readonly until: number
+}
+
+export type NoticeStore = {
+  /** Keeps the one notice of its kind that a check has; gives back the one it takes the place of, if that was another message. */
+  put(notice: Notice): Promise<Notice | undefined>
+  of(check: CheckId): Promise<Notice[]>
+  /** Those whose time has come, the first to expire first. */
+  expired(now: number, limit: number): Promise<Notice[]>
+  drop(notice: Notice): Promise<void>
+}

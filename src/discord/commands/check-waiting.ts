@@ -1,0 +1,65 @@
+// /check waiting: for moderators, the checks of their server that wait for somebody or are in other hands than their starter's.
+import { ApplicationCommandOptionType } from 'discord.js'
+import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
+import { findFamily } from '../../engine/programs.ts'
+import { refuse, replyPrivately } from '../answer.ts'
+import { moderating } from '../rights.ts'
+import { handButton } from '../show/hands.ts'
+import { message, rows, small, text } from '../show/parts.ts'
+import { sayWhat } from '../words/describe.ts'
+import { type Say, sayIn } from '../words/say.ts'
+import { sayPerson, sayTaker } from '../words/say-custody.ts'
+import type { Subcommand } from './command.ts'
+
+/** As many as a message has room for; those that wait come first, and the longest waiting of them. */
+const most = 10
+
+export const checkWaiting: Subcommand = {
+  name: 'waiting',
+  describe: say => ({
+    type: ApplicationCommandOptionType.Subcommand,
+    name: 'waiting',
+    description: say('command.check.waiting'),
+  }),
+  async run(desk, interaction) {
+    const say = sayIn(interaction.locale)
+    const settings = await moderating(desk, interaction)
+    if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+    const all = await desk.checks.handedIn(settings.server, desk.now())
+    const shown = [isStuck, isOffered, isHeld].flatMap(kind => all.filter(kind)).slice(0, most)
+    if (shown.length === 0) return replyPrivately(interaction, message([text(say('waiting.none'))]))
+    const lines = shown.map((check, i) => {
+      const what = sayWhat(say, findFamily(desk.programs, check.family))
+      const state = stateOf(say, check)
+      return `${i + 1}. ${say('waiting.entry', { what, holder: sayPerson(check.holder), state })}`
+    })
+    const rest = all.length - shown.length
+    await replyPrivately(
+      interaction,
+      message([
+        text(
+          [`### ${say('waiting.title')}`, ...lines, ...(rest > 0 ? [say('list.rest', { count: rest })] : [])].join(
+            '\n',
+          ),
+        ),
+        ...rows(
+          shown.map((check, i) =>
+            handButton(check, isStuck(check) ? 'help' : 'progress', say('waiting.look', { number: i + 1 })),
+          ),
+        ),
+        small(say('caution.line')),
+      ]),
+    )
+  },
+}
+
+const isStuck = (check: Check): boolean => custodyOf(check).plea !== undefined
+const isOffered = (check: Check): boolean => custodyOf(check).offer !== undefined
+const isHeld = (check: Check): boolean => !isStuck(check) && !isOffered(check)
+
+function stateOf(say: Say, check: Check): string {
+  const { plea, offer } = custodyOf(check)
+  if (plea) return say('waiting.asked')
+  return offer ? say('waiting.offered', { taker: sayTaker(say, offer.to) }) : say('waiting.held')
+}

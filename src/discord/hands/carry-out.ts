@@ -1,0 +1,71 @@
+// Carries a hand-over out: the step, the save, the answer to whoever pressed, and the word to everybody else it concerns.
+import { act } from '../../check/act.ts'
+import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
+import type { HandOverEvent } from '../../check/hand-over.ts'
+import { redraw, refuse, replyPrivately } from '../answer.ts'
+import { mostOpen } from '../begin-check.ts'
+import { type SavedStep, saveStep } from '../save-step.ts'
+import { showHands } from '../show/hands.ts'
+import { showPanel } from '../show/panel.ts'
+import { message, small, text } from '../show/parts.ts'
+import { showPleaOver } from '../show/plea.ts'
+import { showScreen } from '../show/screen.ts'
+import { sayWhat } from '../words/describe.ts'
+import type { Say } from '../words/say.ts'
+import { sayPerson } from '../words/say-custody.ts'
+import { offerOut } from './offer-out.ts'
+import { postWord, sayInPublic, tellOthers } from './tell-others.ts'
+import type { Turn } from './turn.ts'
+
+export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> {
+  const { desk, interaction, say, program, check, actor } = turn
+  const stepped = act(program, check, actor, event, desk.now())
+  if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
+  if (event.is === 'take' || event.is === 'take-over') {
+    const count = (await desk.checks.heldBy(actor.person, desk.now())).length
+    if (count >= mostOpen) return refuse(interaction, say, { code: 'too-many-open', count })
+  }
+  const saved = await saveStep(desk, interaction, program, check, stepped)
+  if (saved.saving === 'seen') return
+  if (saved.saving === 'stale')
+    return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
+  if (event.is === 'offer') return offerOut({ ...turn, check: saved.check }, saved.screen)
+  const inPublic = await sayInPublic(desk, saved.check, interaction.guildLocale)
+  await answer(turn, inPublic, event, saved)
+  await tellOthers(desk, inPublic, saved.check)
+  if (event.is === 'send-back' || event.is === 'give-back') {
+    const word = event.is === 'send-back' ? 'sent-back' : 'gave-back'
+    await postWord(desk, inPublic, saved.check, word, await whereTold(turn, saved.check))
+  }
+}
+
+/** The channel the holder looks at: where they asked or were given it; without any, the one of this click. */
+async function whereTold({ desk, interaction, check }: Turn, now: Check): Promise<string> {
+  const panel = (await desk.notices.of(now.id)).find(one => one.kind === 'panel')
+  return custodyOf(check).plea?.where ?? panel?.channel ?? interaction.channelId ?? ''
+}
+
+/** What whoever pressed sees: their own message in their language, a channel's in that of the server. */
+async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, screen }: SavedStep): Promise<void> {
+  const { desk, interaction, say, program } = turn
+  const what = sayWhat(say, program.family)
+  switch (event.is) {
+    case 'take':
+    case 'take-over':
+      return replyPrivately(interaction, await showScreen(say, program, screen, desk.pictures))
+    case 'withdraw':
+      return redraw(interaction, await showScreen(say, program, screen, desk.pictures))
+    case 'share':
+    case 'unask':
+      return redraw(interaction, showHands(say, check))
+    case 'send-back':
+      return redraw(interaction, showPleaOver(inPublic))
+    case 'decline':
+      return redraw(interaction, showPanel(inPublic, what, check))
+    default: {
+      const given = say('panel.taken', { holder: sayPerson(check.holder), what })
+      return redraw(interaction, message([text(given), small(say('caution.line'))]))
+    }
+  }
+}

@@ -1,0 +1,40 @@
+// A moderator answers in the holder's place: what they see of the check, and who is told once they have answered.
+import type { Check } from '../../check/check.ts'
+import { type Actor, custodyOf } from '../../check/custody.ts'
+import { helpingScreen } from '../../check/screen.ts'
+import type { Program } from '../../engine/compile.ts'
+import { redraw } from '../answer.ts'
+import type { Desk } from '../desk.ts'
+import { message, type ShownMessage, small, text } from '../show/parts.ts'
+import { showThanks } from '../show/plea.ts'
+import { showScreen } from '../show/screen.ts'
+import type { Say } from '../words/say.ts'
+import { postWord, sayInPublic, tellOthers } from './tell-others.ts'
+import type { Turn } from './turn.ts'
+
+/** Whether this person may answer the question somebody else is stuck at. */
+export const mayHelp = (check: Check, actor: Actor): boolean => actor.moderator && custodyOf(check).plea !== undefined
+
+/** The question that is asked, and nothing else of the check. */
+export async function showHelping(
+  desk: Desk,
+  say: Say,
+  program: Program,
+  check: Check,
+  note?: string,
+): Promise<ShownMessage> {
+  const screen = helpingScreen(program, check)
+  if (screen) return showScreen(say, program, screen, desk.pictures, note)
+  return message([text(say('helping.over')), small(say('caution.line'))])
+}
+
+/** After an answer is stored: it may be asked a second time; else its holder is told where they asked. */
+export async function afterHelp({ desk, interaction, say, program, check: before }: Turn, after: Check): Promise<void> {
+  if (custodyOf(after).plea) return redraw(interaction, await showHelping(desk, say, program, after))
+  const inPublic = await sayInPublic(desk, after, interaction.guildLocale)
+  const channel = custodyOf(before).plea?.where ?? undefined
+  const word = after.phase.is === 'done' ? 'result' : 'helped'
+  const told = channel !== undefined && (await postWord(desk, inPublic, after, word, channel))
+  await redraw(interaction, showThanks(say, after, told ? channel : undefined))
+  await tellOthers(desk, inPublic, after)
+}

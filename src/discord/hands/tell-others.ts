@@ -1,0 +1,88 @@
+// After a change: what channels show of a check says how it stands now, and its holder is told where they asked.
+//
+// The change is stored by then. A channel that is gone or closed to the bot costs a line in the log, never the change.
+import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
+import type { Notice, NoticeKind } from '../../check/notice-store.ts'
+import { findFamily } from '../../engine/programs.ts'
+import type { Desk } from '../desk.ts'
+import { showPanel, showWord, type Word } from '../show/panel.ts'
+import type { ShownMessage } from '../show/parts.ts'
+import { showPleaOver } from '../show/plea.ts'
+import { sayWhat } from '../words/describe.ts'
+import { type Say, sayIn } from '../words/say.ts'
+
+/** The words of a server's channels; `guildLocale`: what the server tells Discord, where an interaction brought it. */
+export async function sayInPublic(desk: Desk, check: Check, guildLocale?: string | null): Promise<Say> {
+  const settings = check.server === null ? undefined : await desk.servers.load(check.server)
+  return sayIn(settings?.language ?? guildLocale ?? undefined)
+}
+
+const whatOf = (desk: Desk, say: Say, check: Check): string => sayWhat(say, findFamily(desk.programs, check.family))
+
+/** Redraws what there is of a check in channels; what is over is taken away. */
+export async function tellOthers(desk: Desk, say: Say, check: Check): Promise<void> {
+  const over = check.phase.is === 'closed'
+  for (const notice of await desk.notices.of(check.id)) {
+    if (notice.kind === 'panel') {
+      const done = await redraw(desk, notice, showPanel(say, whatOf(desk, say, check), check))
+      if (done === 'gone' || (over && done === 'done')) await desk.notices.drop(notice)
+    } else if (notice.kind === 'plea' && !custodyOf(check).plea) {
+      // Its photographs go with it; what Discord does not take now is swept away later.
+      if ((await redraw(desk, notice, showPleaOver(say))) !== 'trouble') await desk.notices.drop(notice)
+    } else if (notice.kind === 'word' && over) await takeAway(desk, notice)
+  }
+}
+
+/** Shows the check where it is offered; false where the bot may not post. */
+export async function postPanel(desk: Desk, say: Say, check: Check, channel: string): Promise<boolean> {
+  const taker = custodyOf(check).offer?.to
+  const ping = taker?.to === 'person' ? taker.person : undefined
+  return (await put(desk, check, 'panel', channel, showPanel(say, whatOf(desk, say, check), check), ping)) !== undefined
+}
+
+/** Tells the holder to go on, in this channel; false where the bot may not post. */
+export async function postWord(desk: Desk, say: Say, check: Check, word: Word, channel: string): Promise<boolean> {
+  const shown = showWord(say, whatOf(desk, say, check), check, word)
+  return (await put(desk, check, 'word', channel, shown, check.holder)) !== undefined
+}
+
+/** Posts a notice in the place of the one of its kind that stood before. Trouble on the way counts as "not posted". */
+export async function put(
+  desk: Desk,
+  check: Check,
+  kind: NoticeKind,
+  channel: string,
+  shown: ShownMessage,
+  ping?: string,
+): Promise<Notice | undefined> {
+  const nonce = `${kind.slice(0, 2)}${check.id}${check.revision.toString(36)}`
+  const posting = await desk.posts.post(channel, shown, nonce, ping).catch(error => {
+    desk.log.warn({ err: error, kind }, 'a notice could not be posted')
+    return { is: 'gone' } as const
+  })
+  if (posting.is !== 'posted') return undefined
+  const notice = { check: check.id, kind, ...posting.place, until: check.expiresAt }
+  const before = await desk.notices.put(notice)
+  if (before) await desk.posts.remove(before).catch(() => undefined)
+  return notice
+}
+
+/** Takes a notice away with everything in it; what cannot be reached is forgotten. */
+export async function takeAway(desk: Pick<Desk, 'posts' | 'notices' | 'log'>, notice: Notice): Promise<void> {
+  try {
+    await desk.posts.remove(notice)
+    await desk.notices.drop(notice)
+  } catch (error) {
+    desk.log.warn({ err: error, kind: notice.kind }, 'a notice could not be taken away yet')
+  }
+}
+
+async function redraw(desk: Desk, notice: Notice, shown: ShownMessage): Promise<'done' | 'gone' | 'trouble'> {
+  try {
+    return (await desk.posts.redraw(notice, shown)) === 'done' ? 'done' : 'gone'
+  } catch (error) {
+    desk.log.warn({ err: error, kind: notice.kind }, 'a notice could not be redrawn')
+    return 'trouble'
+  }
+}

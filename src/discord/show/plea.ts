@@ -1,0 +1,55 @@
+// What moderators see of somebody who is stuck: the question, their words and photographs; and the question to answer for them.
+import { ButtonStyle } from 'discord.js'
+import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
+import type { Question } from '../../engine/pack/pack.ts'
+import type { ShownPicture } from '../desk.ts'
+import { plain } from '../words/plain.ts'
+import type { Say } from '../words/say.ts'
+import { sayPerson } from '../words/say-custody.ts'
+import { handButton } from './hands.ts'
+import { gallery, message, rows, type ShownMessage, small, text } from './parts.ts'
+
+export function showPlea(
+  say: Say,
+  what: string,
+  check: Check,
+  question: Question,
+  photos: readonly ShownPicture[],
+): ShownMessage {
+  const words = custodyOf(check).plea?.words
+  const lines = [
+    `### ${say('plea.title')}`,
+    say('plea.text', { holder: sayPerson(check.holder), what }),
+    `**${question.ask}**`,
+    ...(words ? [say('plea.words', { words: plain(words) })] : []),
+  ]
+  return message(
+    [
+      text(lines.join('\n')),
+      ...gallery(photos),
+      ...(photos.length > 0 ? [small(say('plea.photos', { count: photos.length }))] : []),
+      ...rows([
+        handButton(check, 'help', say('plea.help'), ButtonStyle.Primary),
+        handButton(check, 'send-back', say('plea.send-back')),
+        handButton(check, 'take-over', say('plea.take-over')),
+      ]),
+      small(`${say('plea.care')}\n${say('caution.line')}`),
+    ],
+    photos,
+  )
+}
+
+/** A plea that was answered, sent back or withdrawn: its photographs go with it. */
+export const showPleaOver = (say: Say): ShownMessage => message([text(say('plea.over'))])
+
+/** What the moderator sees once their answer is stored. `told`: the channel in which the holder was told. */
+export function showThanks(say: Say, check: Check, told: string | undefined): ShownMessage {
+  const holder = sayPerson(check.holder)
+  return message([
+    text(say('helping.thanks', { holder })),
+    small(
+      told === undefined ? say('helping.untold', { holder }) : say('helping.told', { holder, channel: `<#${told}>` }),
+    ),
+  ])
+}

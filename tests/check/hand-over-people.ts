@@ -1,0 +1,50 @@
+// Everybody who has to do with a check that is handed over, and what they can cause; shared by the tests of the hand-over.
+import { act } from '../../src/check/act.ts'
+import type { Check } from '../../src/check/check.ts'
+import { type Actor, custodyOf, type Taker } from '../../src/check/custody.ts'
+import type { CheckEvent } from '../../src/check/events.ts'
+import type { HandOverEvent } from '../../src/check/hand-over.ts'
+import { type Stepping, start } from '../../src/check/step.ts'
+import { option } from '../../src/engine/answers.ts'
+import { lanternProgram } from './lantern-pack.ts'
+
+export type Event = CheckEvent | HandOverEvent
+
+export const now = Date.UTC(2026, 10, 25)
+export const program = lanternProgram('lamp')
+const person = (name: string, more: Partial<Actor> = {}): Actor => ({
+  person: name,
+  roles: [],
+  moderator: false,
+  ...more,
+})
+export const people = {
+  ada: person('ada'),
+  ben: person('ben'),
+  keeper: person('keeper', { roles: ['keepers'] }),
+  stranger: person('stranger'),
+  warden: person('warden', { moderator: true }),
+} as const
+export type Name = keyof typeof people
+
+export function taken(stepping: Stepping): Check {
+  if (!stepping.ok) throw new Error(`refused: ${JSON.stringify(stepping.refusal)}`)
+  return stepping.check
+}
+export const does = (check: Check, who: Name, event: Event, at = now) => act(program, check, people[who], event, at)
+export const having = (check: Check, ...deeds: readonly (readonly [Name, Event])[]): Check =>
+  deeds.reduce((before, [who, event]) => taken(does(before, who, event)), check)
+export const question = (check: Check): string => ('question' in check.phase ? check.phase.question : '')
+
+export const opening = { id: 'c1', holder: 'ada', server: 's', mode: 'full', cells: 1, family: 'lamp' } as const
+export const fresh = taken(start(program, opening, now))
+export const offer = (to: Taker): Event => ({ is: 'offer', to, why: 'needs a scale' })
+
+export const asEvent = (is: string, check: Check): Event => {
+  if (is === 'offer') return offer({ to: 'anyone' })
+  if (is === 'ask') return { is, words: 'help', where: 'c' }
+  if (is === 'share') return { is, shares: true }
+  if (is === 'answer')
+    return { is, question: question(check) || (custodyOf(check).plea?.question ?? 'legs'), answer: option('no') }
+  return { is, why: 'because' } as Event
+}

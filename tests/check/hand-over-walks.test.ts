@@ -1,0 +1,84 @@
+// Random people with random rights doing random things to a check: what must hold of every hand-over.
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { act } from '../../src/check/act.ts'
+import type { Check } from '../../src/check/check.ts'
+import { type Actor, custodyOf, offerLasts, type Taker } from '../../src/check/custody.ts'
+import { handOvers } from '../../src/check/hand-over.ts'
+import { screenOf } from '../../src/check/screen.ts'
+import { asEvent, type Event, fresh, now, program } from './hand-over-people.ts'
+
+test('whoever does whatever, nobody does what they may not, a check has one holder, and none is lost', () => {
+  const anybody = fc.record({
+    person: fc.constantFrom('ada', 'ben', 'cleo', 'dov'),
+    roles: fc.subarray(['keepers', 'others']),
+    moderator: fc.boolean(),
+  })
+  const takers: fc.Arbitrary<Taker> = fc.oneof(
+    fc.record({ to: fc.constant('person' as const), person: fc.constantFrom('ada', 'ben', 'cleo', 'dov') }),
+    fc.record({ to: fc.constant('role' as const), role: fc.constantFrom('keepers', 'others') }),
+    fc.record({ to: fc.constant('anyone' as const) }),
+  )
+  const events = fc.record({
+    pick: fc.nat(),
+    to: takers,
+    shares: fc.boolean(),
+    late: fc.constantFrom(0, 0, 0, offerLasts),
+  })
+  const all = [...handOvers, 'answer', 'answer', 'back', 'pause', 'resume', 'finish', 'go-on', 'close']
+  fc.assert(
+    fc.property(fc.array(fc.tuple(anybody, events), { maxLength: 60 }), steps => {
+      let check = fresh
+      let clock = now
+      for (const [actor, { pick, to, shares, late }] of steps) {
+        clock += late
+        const is = all[pick % all.length] ?? 'close'
+        // Closing ends a walk: it is drawn less often than the rest.
+        if (is === 'close' && pick % 5 > 0) continue
+        const made = is === 'offer' ? ({ is, to, why: '' } as const) : asEvent(is, check)
+        const event = made.is === 'share' ? { ...made, shares } : made
+        const before = structuredClone(check)
+        const stepped = act(program, check, actor, event, clock)
+        expect(check).toEqual(before)
+        if (!stepped.ok) continue
+        check = stepped.check
+        entitled(before, check, actor, event, clock)
+        expect(check.revision).toBe(before.revision + 1)
+        expect(stepped.screen).toEqual(screenOf(program, check))
+        const { history, offer: open, plea } = custodyOf(check)
+        expect(history.slice(0, custodyOf(before).history.length)).toEqual(custodyOf(before).history)
+        expect(open && plea).toBeUndefined()
+        // Whoever holds it can always go on with it, or take it back and then go on.
+        if (check.phase.is !== 'closed')
+          expect(act(program, check, { ...actor, person: check.holder }, { is: 'close' }, clock).ok).toBe(true)
+      }
+    }),
+    { numRuns: 400 },
+  )
+})
+
+/** Said a second time, from the outside: by whom each kind of change may have been caused. */
+function entitled(before: Check, after: Check, actor: Actor, event: Event, at: number): void {
+  const { offer: open, plea, from } = custodyOf(before)
+  const held = actor.person === before.holder
+  if (after.holder !== before.holder) {
+    const tookIt =
+      event.is === 'take' &&
+      open !== undefined &&
+      at < open.until &&
+      (open.to.to === 'anyone' ||
+        (open.to.to === 'person' && open.to.person === actor.person) ||
+        (open.to.to === 'role' && actor.roles.includes(open.to.role)))
+    const tookOver = event.is === 'take-over' && actor.moderator
+    const gaveBack = event.is === 'give-back' && held && after.holder === from
+    expect(tookIt || tookOver || gaveBack).toBe(true)
+    if (!gaveBack) expect(after.holder).toBe(actor.person)
+    expect(after.consents).toEqual({})
+    expect(custodyOf(after).shares).toBe(false)
+  }
+  for (const id of new Set([...Object.keys(before.answers), ...Object.keys(after.answers)]))
+    if (JSON.stringify(after.answers[id]) !== JSON.stringify(before.answers[id]))
+      expect((held && open === undefined) || (actor.moderator && plea?.question === id)).toBe(true)
+  if (after.phase.is === 'closed') expect(held).toBe(true)
+  if (custodyOf(after).shares !== custodyOf(before).shares && after.holder === before.holder) expect(held).toBe(true)
+}
