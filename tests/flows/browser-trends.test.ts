@@ -50,7 +50,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
     page = await openPage(browser, practice.pageUrl, { width: 1200, height: 850 })
     await become(page, 'Tomas')
     await reports()
-    // What is told in a channel is in the server's language; what he presses there answers him in his own.
+    // What is told in a channel is in the server's language, and stays in it; what answers him alone is in his own.
     expect(await wordsOf(page)).toMatch(/Brindlewick Rook/)
     await card(page)
       .getByRole('button', { name: english('finding.warn') })
@@ -61,7 +61,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
     expect(await card(page).getByRole('button').count()).toBe(1)
     const cards = await page.locator('.card').count()
     await card(page)
-      .getByRole('button', { name: his('finding.draft') })
+      .getByRole('button', { name: english('finding.draft') })
       .click()
     await page.locator('.card').nth(cards).waitFor()
     expect(await wordsOf(page)).toContain(his('finding.drafted'))

@@ -51,7 +51,7 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program):
     ? interaction.fields.getStringSelectValues(instrumentField)
     : []
   const known = kind !== undefined && kind !== otherInstrument
-  const read = readForm(quantity, typed, known ? { kind: kind as MenuInstrument } : undefined, say.locale)
+  const read = readForm(quantity, typed, known ? { kind: kind as MenuInstrument } : undefined, interaction.locale)
   if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
   const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
   return { ok: true, event: { is: 'answer', question: id, answer } }

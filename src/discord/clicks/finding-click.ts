@@ -1,6 +1,7 @@
 // What moderators do about a finding: warn, dismiss with a reason, put off, or begin a rule; each is asked whether they may.
 import { PermissionFlagsBits } from 'discord.js'
-import { type Deciding, decide } from '../../trends/finding.ts'
+import { publicLanguage } from '../../server/settings.ts'
+import { type Deciding, decide, type Finding } from '../../trends/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
 import { nextWeek, weekOf } from '../../trends/week.ts'
 import { type Clicked, redraw, refuse, replyWithFile } from '../answer.ts'
@@ -18,7 +19,7 @@ import {
 } from '../show/finding.ts'
 import { postWarning } from '../tell-findings.ts'
 import { decodeTrends, type FindingAct } from '../trends-id.ts'
-import { sayIn } from '../words/say.ts'
+import { type Key, sayIn } from '../words/say.ts'
 import { openTrendNames } from '../words/trend-names.ts'
 import type { ClickHandler } from './manifest.ts'
 
@@ -34,7 +35,10 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
   const finding = await desk.trends.findings.load(id)
   if (!finding || finding.server !== settings.server) return refuse(interaction, say, { code: 'no-finding' })
   const today = new Date(desk.now()).toISOString().slice(0, 10)
-  const names = openTrendNames(say, desk.programs, today)
+  // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
+  const home = sayIn(publicLanguage(settings) ?? interaction.guildLocale ?? undefined)
+  const names = openTrendNames(home, desk.programs, today)
+  const show = (found: Finding, note?: Key) => redraw(interaction, showFinding(home, names, found, note && home(note)))
   if (does === 'draft') {
     const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
     const program = desk.programs.programFor(family === unknownFamily ? null : family, today)
@@ -44,14 +48,10 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
     })
   }
   if (does === 'warn' || does === 'dismiss') {
-    if (finding.state === 'settled')
-      return redraw(interaction, showFinding(say, names, finding, say('finding.settled')))
+    if (finding.state === 'settled') return show(finding, 'finding.settled')
     if (interaction.isModalSubmit()) return
     // The warning is drafted in the language it will be posted in.
-    const public_ = sayIn(settings.language ?? interaction.guildLocale ?? undefined)
-    const draft = public_('warning.draft', {
-      what: sayFound(public_, openTrendNames(public_, desk.programs, today), finding),
-    })
+    const draft = home('warning.draft', { what: sayFound(home, names, finding) })
     return interaction.showModal(does === 'warn' ? warningForm(say, finding, draft) : dismissalForm(say, finding))
   }
   const event = eventOf(desk, interaction, does)
@@ -59,10 +59,10 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
   const next = event && decide(finding, event, desk.now())
   const saved = next ? await desk.trends.findings.save(next) : 'stale'
   const latest = saved === 'saved' && next ? next : ((await desk.trends.findings.load(id)) ?? finding)
-  if (saved === 'stale') return redraw(interaction, showFinding(say, names, latest, say('finding.settled')))
+  if (saved === 'stale') return show(latest, 'finding.settled')
   const posted = await postWarning(desk, latest)
   const after = (await desk.trends.findings.load(id)) ?? latest
-  await redraw(interaction, showFinding(say, names, after, posted ? undefined : say('finding.not-posted')))
+  await show(after, posted ? undefined : 'finding.not-posted')
 }
 
 function eventOf(desk: Desk, interaction: Clicked, does: FindingAct['does']): Deciding | 'may-not-post' | undefined {

@@ -3,6 +3,7 @@ import { ButtonStyle } from 'discord.js'
 import { encodePrivacy } from '../privacy-id.ts'
 import { encodeTrends } from '../trends-id.ts'
 import type { Say } from '../words/say.ts'
+import { sayMissing } from '../words/say-missing.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from './parts.ts'
 
 /** `out`: none of the person's checks are counted; `note` stands above. */
@@ -11,6 +12,7 @@ export function showPrivacy(say: Say, out: boolean, note?: string): ShownMessage
   const kept = (['checks', 'drafts', 'counts', 'decisions', 'server', 'not'] as const).map(
     one => `**${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
   )
+  const missing = sayMissing(say)
   return message([
     ...(note ? [text(note)] : []),
     text(`### ${say('privacy.title')}\n${kept.join('\n')}\n\n**${say(`counting.now.${choice}`)}**`),
@@ -19,7 +21,7 @@ export function showPrivacy(say: Say, out: boolean, note?: string): ShownMessage
       pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),
       pressButton(encodePrivacy('delete'), say('privacy.delete'), ButtonStyle.Danger),
     ]),
-    small(say('caution.line')),
+    small(`${say('caution.line')}${missing ? `\n${missing}` : ''}`),
   ])
 }
 

@@ -6,6 +6,7 @@ import type { ShownPicture } from '../desk.ts'
 import { sayAnswer, sayWhat } from '../words/describe.ts'
 import type { Say } from '../words/say.ts'
 import { sayPerson } from '../words/say-custody.ts'
+import { sayMissing } from '../words/say-missing.ts'
 import { handButton, sentBack } from './hands.ts'
 import { button, gallery, menu, message, rows, type ShownMessage, small, text } from './parts.ts'
 
@@ -31,6 +32,8 @@ export function showQuestion(
   else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
   const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
   const progress = say('check.progress', { answered: screen.answered, left: screen.left })
+  // Said once, where a check begins.
+  const missing = check.trail.length === 0 ? sayMissing(say) : undefined
   return message(
     [
       ...(note ? [text(note)] : []),
@@ -40,7 +43,7 @@ export function showQuestion(
       ...gallery(picture ? [picture] : []),
       ...answers(say, screen),
       ...(screen.helping ? helperControls(say, screen) : controls(say, screen)),
-      small(`${screen.helping ? say('plea.care') : progress} ${say('caution.line')}`),
+      small(`${screen.helping ? say('plea.care') : progress} ${say('caution.line')}${missing ? `\n${missing}` : ''}`),
     ],
     picture ? [picture] : [],
   )

@@ -11,7 +11,11 @@ export type Catalogue = Readonly<Record<Key, string>>
 /** One topic in another language: a key that English lacks is a type error, one that is missing is listed by a test. */
 export type InWordsOf<English> = { readonly [key in keyof English]?: string }
 /** Says a key in one language. Values are put in as they are and never read as a message; what comes from people goes through `plain` first. */
-export type Say = ((key: Key, values?: Values) => string) & { readonly locale: string }
+export type Say = ((key: Key, values?: Values) => string) & {
+  readonly locale: string
+  /** The language that was asked for and that English stands in for, such as "fr". */
+  readonly missing?: string
+}
 
 const catalogues: Readonly<Record<string, Partial<Catalogue>>> = { en: english, de: german, es: spanish }
 
@@ -49,7 +53,8 @@ export function sayIn(locale: string | undefined): Say {
     said.set(memo, sentence)
     return sentence
   }
-  const sayer = Object.assign(say, { locale: speaking })
+  const missing = speaking !== wanted && /^[a-z]{2,3}$/.test(language) ? { missing: language } : {}
+  const sayer = Object.assign(say, { locale: speaking, ...missing })
   sayers.set(wanted, sayer)
   return sayer
 }
