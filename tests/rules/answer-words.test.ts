@@ -29,8 +29,9 @@ const pairs = told.flatMap(({ id, language, own, text }) => {
   }))
 })
 
-test('the languages of an entry are all or one', () => {
-  for (const entry of entries) expect([1, 3], entry.id).toContain(Object.keys(entry.texts).length)
+test('every entry is there in every language', () => {
+  expect(entries.length).toBeGreaterThan(0)
+  expect(told.length).toBe(2 * entries.length)
 })
 
 test('line for line: paragraphs, lists and what is bold stand where they stand in English', () => {
