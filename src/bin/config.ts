@@ -20,6 +20,8 @@ const schema = z.object({
   CELLWARY_PICTURES: z.enum(['on', 'off']).default('on'),
   /** `on`, for tests: a person whose locale is qps-ploc is spoken to in a made-up language that shows what is hard-coded. */
   CELLWARY_PSEUDO: z.enum(['on', 'off']).default('off'),
+  /** `off`: nobody is asked to slow down, for measurements under load. */
+  CELLWARY_FAIR_USE: z.enum(['on', 'off']).default('on'),
   CELLWARY_LOG: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -33,6 +35,7 @@ export type Config = {
   readonly port: number
   readonly pictures: boolean
   readonly pseudo: boolean
+  readonly fairUse: boolean
   /** Where attachments may come from, as origins (https://host): Discord's own, and the stand-in's in practice. */
   readonly attachmentOrigins: readonly string[]
   readonly logLevel: string
@@ -78,6 +81,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
       port: data.CELLWARY_PORT,
       pictures: data.CELLWARY_PICTURES === 'on',
       pseudo: data.CELLWARY_PSEUDO === 'on',
+      fairUse: data.CELLWARY_FAIR_USE === 'on',
       attachmentOrigins: [
         ...discordFiles,
         ...(data.CELLWARY_DISCORD_API === undefined ? [] : [new URL(data.CELLWARY_DISCORD_API).origin]),

@@ -6,9 +6,11 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
 import type { PictureMemory } from '../discord/drawn/open-pictures.ts'
+import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { takeAway } from '../discord/hands/tell-others.ts'
 import { openLanes } from '../discord/lanes.ts'
 import type { Posts } from '../discord/post.ts'
+import { queuePosts } from '../discord/queue-posts.ts'
 import { openPrograms } from '../engine/programs.ts'
 import type { Traces } from '../server/traces.ts'
 import { openCheckStore } from '../stores/check-store.ts'
@@ -71,6 +73,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     notices,
     servers,
     lanes,
+    fairUse: config.fairUse ? openFairUse() : noLimits,
     pictures,
     drafts,
     logs,
@@ -78,7 +81,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     answers: openInstalledAnswers(log),
     trends: trends.desk,
     traces: tracesWith(openTraces(db), checks),
-    posts,
+    posts: queuePosts(posts),
     now,
     newId,
     log,

@@ -2,6 +2,7 @@
 import { Client, Events, GatewayIntentBits } from 'discord.js'
 import type { Desk } from './desk.ts'
 import { leaveServer } from './leave-server.ts'
+import { isLongWait } from './long-waits.ts'
 import { type Posts, postsOver } from './post.ts'
 
 export type Bot = {
@@ -24,7 +25,11 @@ export async function openBot(
   const client = new Client({
     intents: [GatewayIntentBits.Guilds],
     allowedMentions: { parse: [] },
-    rest: { invalidRequestWarningInterval: 100, ...(options.api && { api: options.api }) },
+    rest: {
+      invalidRequestWarningInterval: 100,
+      rejectOnRateLimit: isLongWait,
+      ...(options.api && { api: options.api }),
+    },
   })
   const ready = new Promise<void>(resolve => {
     client.once(Events.ClientReady, () => resolve())

@@ -12,6 +12,7 @@ import type { Drawing } from '../pictures/drawing.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
 import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
+import type { FairUse } from './fair-use/open-fair-use.ts'
 import type { Lanes } from './lanes.ts'
 import type { LogReader } from './log-reader.ts'
 import type { PhotoReader } from './photo-reader.ts'
@@ -61,6 +62,7 @@ export type Desk = {
   readonly trends: TrendsDesk
   readonly traces: Traces
   readonly lanes: Lanes
+  readonly fairUse: FairUse
   /** Milliseconds since 1970. */
   now(): number
   /** A new id: lower-case letters and digits, not guessable. */

@@ -11,10 +11,16 @@ export type Posting = { readonly is: 'posted'; readonly place: Place } | { reado
 export type Replying = Posting | { readonly is: 'no-message' | 'archived' }
 export type Changing = 'done' | 'forbidden' | 'gone'
 
-/** Each rejects when Discord cannot be reached. */
+/** Whether somebody waits for a message, sees one of theirs change, or nobody has asked for it. */
+export type Urgency = 'waited' | 'panel' | 'quiet'
+
+/** Each rejects when Discord cannot be reached, or would take it only much later. */
 export type Posts = {
-  /** `nonce`: at most 25 characters; trying again with the same one within minutes posts nothing twice. `ping`: the only person who is told of it. */
-  post(channel: string, shown: ShownMessage, nonce: string, ping?: string): Promise<Posting>
+  /**
+   * `nonce`: at most 25 characters; trying again with the same one within minutes posts nothing twice. `ping`: the only person
+   * who is told of it. `urgency`: what goes first where several messages wait, `waited` unless it is said.
+   */
+  post(channel: string, shown: ShownMessage, nonce: string, ping?: string, urgency?: Urgency): Promise<Posting>
   /** The same as a reply to a message in the channel, or to none; nobody is told of it. */
   reply(channel: string, to: string | null, shown: ShownMessage, nonce: string): Promise<Replying>
   /** Puts `shown` in the place of what a message of ours said before, its pictures included; nobody is told. */

@@ -1,6 +1,7 @@
 // Refusals of the Discord room: the member's doing, as a code with its context, said in one sentence.
 import type { CheckRefusal } from '../check/refusals.ts'
 import type { ChangeRefusal } from '../server/change-links.ts'
+import type { TooMuch } from './fair-use/open-fair-use.ts'
 import { plain } from './words/plain.ts'
 import type { Say, Values } from './words/say.ts'
 
@@ -8,6 +9,7 @@ export type Refusal =
   | CheckRefusal
   | ChangeRefusal
   | { readonly code: 'form-forgotten' }
+  | TooMuch
   | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'log-forgotten' }
   | {
       readonly code:

@@ -35,6 +35,8 @@ export async function tellFindings(desk: QuietDesk): Promise<void> {
         reportsChannel,
         showFinding(say, names, told),
         `${finding.id}.${finding.revision}`,
+        undefined,
+        'quiet',
       )
       if (posting.is === 'posted') await desk.trends.findings.save(told)
       else {

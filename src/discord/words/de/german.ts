@@ -5,6 +5,7 @@ import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
+import { fairUse } from './fair-use.ts'
 import { handOver } from './hand-over.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
@@ -28,6 +29,7 @@ export const german: Partial<Catalogue> = {
   ...handOver,
   ...verdicts,
   ...refusals,
+  ...fairUse,
   ...problems,
   ...pictures,
   ...claims,

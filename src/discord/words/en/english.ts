@@ -5,6 +5,7 @@ import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
+import { fairUse } from './fair-use.ts'
 import { handOver } from './hand-over.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
@@ -30,6 +31,7 @@ export const english = {
   ...handOver,
   ...verdicts,
   ...refusals,
+  ...fairUse,
   ...problems,
   ...pictures,
   ...pictureInput,

@@ -1,0 +1,48 @@
+// Token buckets, one per key: each holds so many tokens at most, and gets one back every so often. No clock of its own.
+//
+// A bucket is one number, the time at which it is full again (the generic cell rate algorithm, ITU-T I.371, annex A): so nothing has
+// to be done while nobody asks, and a bucket that is full again need not be kept.
+
+export type Rate = {
+  /** How many tokens a full bucket holds. */
+  readonly burst: number
+  /** In how many ms one comes back. */
+  readonly every_ms: number
+}
+
+export type Buckets = {
+  /** In how many ms there is a token for `key`; 0 if there is one now. Takes none. */
+  wait(key: string, now: number): number
+  /** Takes a token, also where there is none: the wait is then the longer, but never longer than from an empty bucket. */
+  take(key: string, now: number): void
+  /** How many keys are kept. */
+  readonly size: number
+}
+
+/** Only when so many more keys are kept are the full buckets looked for and let go. */
+const sweepAfter = 1000
+
+export function openBuckets({ burst, every_ms }: Rate): Buckets {
+  const fullAt = new Map<string, number>()
+  let sweepAt = sweepAfter
+
+  /** A clock that was set back makes a bucket empty at worst. */
+  const fullFor = (key: string, now: number): number =>
+    Math.min(Math.max((fullAt.get(key) ?? now) - now, 0), burst * every_ms)
+
+  function sweep(now: number): void {
+    for (const [key, at] of fullAt) if (at <= now) fullAt.delete(key)
+    sweepAt = fullAt.size + sweepAfter
+  }
+
+  return {
+    wait: (key, now) => Math.max(0, fullFor(key, now) - (burst - 1) * every_ms),
+    take(key, now) {
+      if (fullAt.size >= sweepAt) sweep(now)
+      fullAt.set(key, now + Math.min(fullFor(key, now) + every_ms, burst * every_ms))
+    },
+    get size() {
+      return fullAt.size
+    },
+  }
+}

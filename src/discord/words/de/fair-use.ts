@@ -1,0 +1,13 @@
+// German for those who are asked to wait: how long, and that nothing is lost.
+import type { fairUse as english } from '../en/fair-use.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const fairUse: InWordsOf<typeof english> = {
+  'refusal.too-fast':
+    'Das ging sehr schnell. Dein nächster Druck zählt wieder <t:{at}:R>; nichts, was du geantwortet hast, ist verloren.',
+  'refusal.too-many-files': 'Du hast gerade mehrere Dateien geschickt. Schick die nächste <t:{at}:R>.',
+  'refusal.server-too-fast':
+    'Sehr viele Leute auf diesem Server drücken gerade gleichzeitig. Versuch es <t:{at}:R> noch einmal; nichts, was du geantwortet hast, ist verloren.',
+  'refusal.channel-too-fast':
+    'In diesem Kanal wurden gerade mehrere Antworten gezeigt. Diese kannst du <t:{at}:R> zeigen.',
+}

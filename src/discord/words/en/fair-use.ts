@@ -1,0 +1,9 @@
+// English for those who are asked to wait: how long, and that nothing is lost.
+export const fairUse = {
+  'refusal.too-fast':
+    'That was very quick. Your next press counts again <t:{at}:R>; nothing that you answered is lost.',
+  'refusal.too-many-files': 'You have sent several files just now. Send the next one <t:{at}:R>.',
+  'refusal.server-too-fast':
+    'Very many people on this server are pressing buttons at once. Try again <t:{at}:R>; nothing that you answered is lost.',
+  'refusal.channel-too-fast': 'Several answers were just posted in this channel. You can post this one <t:{at}:R>.',
+} as const

@@ -1,0 +1,111 @@
+// Fair use through the real client: whoever overdoes it is told until when to wait, and everybody else goes on undisturbed.
+import { afterEach, describe, expect, test } from 'vitest'
+import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
+import { buttons, text } from '../../src/practice/seen.ts'
+import { answer, caution, finalOf, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+/** A minute for every token, so that none comes back while the test runs. */
+const few = (burst: number) => ({ burst, every_ms: 60_000 })
+const plenty = { act: few(1000), file: few(1000), suggestions: few(1000) }
+const small = (burst: number) => ({ act: few(burst), file: few(burst), suggestions: few(burst) })
+
+let room: TestRoom
+const open = async (rates: Parameters<typeof openFairUse>[0]) => {
+  room = await openRoom(desk => ({ ...desk, fairUse: openFairUse(rates) }), englishServer)
+}
+afterEach(() => room.close())
+const wren = () => room.standIn.as('Wren')
+const ilse = () => room.standIn.as('Ilse')
+
+describe('a person who overdoes it', () => {
+  test('is told when to go on and that nothing is lost; the step is not taken, others are not held up', async () => {
+    await open({ person: small(3), server: plenty, posts: few(3) })
+    let message = await startCheck(wren())
+    message = await pressed(wren(), message, '.unsure')
+    message = await pressed(wren(), message, '.unsure')
+    const before = (await room.desk.checks.heldBy(wren().id, Date.now()))[0]?.revision
+    const refused = messageOf(await press(wren(), message, '.unsure'))
+    const until = Number(/<t:(\d+):R>/.exec(text(refused))?.[1])
+    expect(until * 1000).toBeGreaterThan(Date.now())
+    expect(until * 1000).toBeLessThanOrEqual(Date.now() + 61_000)
+    expect(text(refused)).toMatch(/nothing that you answered is lost/)
+    expect(text(refused)).toMatch(caution)
+    expect((await room.desk.checks.heldBy(wren().id, Date.now()))[0]?.revision).toBe(before)
+    expect(text(messageOf(await wren().run('check list')))).toMatch(/<t:\d+:R>/)
+    expect(buttons(await startCheck(ilse())).length).toBeGreaterThan(1)
+  })
+
+  test('gets no suggestions for a while, and commands still work', async () => {
+    await open({ person: { ...plenty, suggestions: few(2) }, server: plenty, posts: few(3) })
+    const suggested = async () => (await wren().suggest('check start', { name: 'family', value: '' })).length
+    expect([await suggested(), await suggested(), await suggested()]).toEqual([
+      expect.any(Number),
+      expect.any(Number),
+      0,
+    ])
+    expect(buttons(await startCheck(wren())).length).toBeGreaterThan(1)
+  })
+
+  test('with files is told so before any is fetched, and may still press buttons', async () => {
+    await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: few(3) })
+    const send = () => wren().run('log', { file: { name: 'log.csv', bytes: new TextEncoder().encode('x') } })
+    expect(text(await finalOf(await send()))).toMatch(/No table/)
+    expect(text(messageOf(await send()))).toMatch(/several files.*<t:\d+:R>/)
+    expect(buttons(await startCheck(wren())).length).toBeGreaterThan(1)
+  })
+})
+
+test('a server in which too many press at once is asked to wait as one', async () => {
+  await open({ person: plenty, server: small(2), posts: few(3) })
+  await startCheck(wren())
+  await startCheck(ilse())
+  expect(text(messageOf(await wren().run('check list')))).toMatch(/many people on this server.*<t:\d+:R>/)
+})
+
+test('what was typed into a form is never turned away for haste', async () => {
+  await open({ person: small(1000), server: plenty, posts: few(3) })
+  const size = await unsureUntil(wren(), await startCheck(wren()), /Which size is the cell/)
+  const message = await unsureUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
+  const form = await press(wren(), message, 'Type in the reading')
+  if (form.kind !== 'modal') throw new Error(`no form but ${form.kind}`)
+  for (let i = 0; i < 1000; i++) room.desk.fairUse.admit('act', wren().id, null, Date.now())
+  expect(text(messageOf(await press(wren(), message, '.unsure')))).toMatch(/very quick/)
+  const typed = { value: '45 g', instrument: 'kitchen-scale' }
+  expect(text(messageOf(await wren().submit(form.modal, typed)))).not.toMatch(/very quick/)
+})
+
+test('the rates as they are: a whole check, clicked as fast as the answers come, is never asked to wait', async () => {
+  await open(undefined)
+  let message = await startCheck(wren())
+  let clicks = 0
+  for (; buttons(message).some(one => one.customId?.includes('.unsure')); clicks++)
+    message = await pressed(wren(), message, '.unsure')
+  expect(clicks).toBeGreaterThan(20)
+  expect(text(message)).toMatch(/^## /m)
+})
+
+describe('Discord’s own limits', () => {
+  test('an answer that would have to wait for a minute is trouble at once', async () => {
+    room = await openRoom(desk => desk, englishServer)
+    const message = await startCheck(wren())
+    room.standIn.faults.answerNext({ match: '/callback', status: 429, retryAfter: 60 })
+    const begun = Date.now()
+    expect(text(messageOf(await press(wren(), message, '.unsure')))).toMatch(/did not work on this side/)
+    expect(Date.now() - begun).toBeLessThan(10_000)
+  })
+
+  test('a message to a channel that would have to wait for an hour is trouble at once; a short wait is waited', async () => {
+    room = await openRoom(desk => desk, englishServer)
+    const { message, text: part } = await import('../../src/discord/show/parts.ts')
+    const post = (nonce: string) => room.desk.posts.post('900000000000000301', message([part('x')]), nonce)
+    room.standIn.faults.answerNext({ match: '/messages', status: 429, retryAfter: 3600 })
+    await expect(post('one')).rejects.toMatchObject({ name: expect.stringContaining('RateLimitError') })
+    const fresh = await openRoom(desk => desk, englishServer)
+    fresh.standIn.faults.answerNext({ match: '/messages', status: 429, retryAfter: 0.2 })
+    expect(await fresh.desk.posts.post('900000000000000301', message([part('x')]), 'two')).toMatchObject({
+      is: 'posted',
+    })
+    await fresh.close()
+  })
+})
