@@ -4,6 +4,8 @@
 export type KeptOfPerson = {
   /** Open, finished and closed checks, until they expire. */
   readonly checks: readonly unknown[]
+  /** What they have to do with checks that somebody else holds: started, had, were offered or helped with. */
+  readonly others: readonly unknown[]
   /** What waits for a later click of theirs. */
   readonly drafts: readonly unknown[]
   /** What they have decided as a moderator about what was found. */
@@ -19,7 +21,7 @@ export const nobody = ''
 export interface Traces {
   of(person: string): Promise<KeptOfPerson>
   /**
-   * Deletes a person's checks and drafts, and puts nobody's name beside what they have decided for others. A check that is deleted
+   * Deletes a person's checks and drafts, takes them out of others' checks, and puts nobody's name beside what they have decided. A check that is deleted
    * leaves no outcome. Done twice, the second time finds nothing.
    */
   forgetPerson(person: string): Promise<Forgotten>

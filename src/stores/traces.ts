@@ -1,5 +1,7 @@
 // Everything that stands under the id of a person or a server, over SQL; a new table that holds either is entered here.
 import { type Kysely, sql } from 'kysely'
+import type { Check } from '../check/check.ts'
+import { forgetPerson, partIn } from '../check/person-in-check.ts'
 import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
 import type { Decision, Finding } from '../trends/finding.ts'
 import { openFindingLog } from './finding-log.ts'
@@ -32,6 +34,33 @@ export function openTraces(db: Kysely<Tables>): Traces {
     return lost
   }
 
+  /** Checks of others in which this person stands. */
+  async function othersWith(person: string): Promise<Check[]> {
+    const rows = await db
+      .selectFrom('checks')
+      .select('body')
+      .where('starter', 'is not', null)
+      .where('holder', '!=', person)
+      .where(contains('body', JSON.stringify(person)))
+      .orderBy('id')
+      .execute()
+    return rows.map(row => JSON.parse(row.body) as Check)
+  }
+
+  async function leaveOthers(person: string): Promise<void> {
+    for (let found = await othersWith(person); found.length > 0; found = await othersWith(person))
+      for (const check of found) {
+        const left = { ...forgetPerson(check, person), revision: check.revision + 1 }
+        // Whoever has changed it meanwhile is met again by the next look.
+        await db
+          .updateTable('checks')
+          .set({ body: JSON.stringify(left), revision: left.revision, starter: left.custody?.starter ?? null })
+          .where('id', '=', check.id)
+          .where('revision', '=', check.revision)
+          .execute()
+      }
+  }
+
   return {
     async of(person): Promise<KeptOfPerson> {
       const checks = await db.selectFrom('checks').select('body').where('holder', '=', person).orderBy('id').execute()
@@ -47,6 +76,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
       )
       return {
         checks: checks.map(row => JSON.parse(row.body)),
+        others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
       }
@@ -59,12 +89,15 @@ export function openTraces(db: Kysely<Tables>): Traces {
         .where(inNamespace(draftsNamespace))
         .where(draftsOf(person))
         .executeTakeFirst()
+      await leaveOthers(person)
       const decisions = await loseName(person)
       await scrub(db)
       return { checks: Number(checks.numDeletedRows), drafts: Number(drafts.numDeletedRows), decisions }
     },
 
     async forgetServer(server) {
+      const checks = db.selectFrom('checks').select('id').where('server', '=', server)
+      await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
       await db.deleteFrom('checks').where('server', '=', server).execute()
       await findings.forget(server)
       await db.deleteFrom('outcomes').where('server', '=', server).execute()
@@ -77,8 +110,10 @@ export function openTraces(db: Kysely<Tables>): Traces {
 
 /** Rows whose JSON holds this text under this name. `replace` rather than `like`, so that no character of it is a wildcard. */
 function holds(column: 'value' | 'body', name: string, text: string) {
-  const written = `${JSON.stringify(name)}:${JSON.stringify(text)}`
-  return sql<boolean>`replace(${sql.ref(column)}, ${written}, '') <> ${sql.ref(column)}`
+  return contains(column, `${JSON.stringify(name)}:${JSON.stringify(text)}`)
 }
+
+const contains = (column: 'value' | 'body', written: string) =>
+  sql<boolean>`replace(${sql.ref(column)}, ${written}, '') <> ${sql.ref(column)}`
 
 const inNamespace = (namespace: string) => sql<boolean>`substr(key, 1, ${namespace.length + 1}) = ${`${namespace}:`}`

@@ -5,8 +5,9 @@ import { act } from '../../src/check/act.ts'
 import type { Check } from '../../src/check/check.ts'
 import { type Actor, custodyOf, offerLasts, type Taker } from '../../src/check/custody.ts'
 import { handOvers } from '../../src/check/hand-over.ts'
+import { forgetPerson } from '../../src/check/person-in-check.ts'
 import { screenOf } from '../../src/check/screen.ts'
-import { asEvent, type Event, fresh, now, program } from './hand-over-people.ts'
+import { asEvent, type Event, fresh, having, now, program } from './hand-over-people.ts'
 
 test('whoever does whatever, nobody does what they may not, a check has one holder, and none is lost', () => {
   const anybody = fc.record({
@@ -55,6 +56,29 @@ test('whoever does whatever, nobody does what they may not, a check has one hold
     }),
     { numRuns: 400 },
   )
+})
+
+test('whoever is taken out of others’ checks leaves no trace in them, and the check goes on', () => {
+  const chain = having(
+    fresh,
+    ['ada', { is: 'offer', to: { to: 'person', person: 'ben' }, why: 'from ada' }],
+    ['ben', { is: 'take' }],
+    ['ben', { is: 'offer', to: { to: 'anyone' }, why: 'from ben' }],
+    ['keeper', { is: 'take' }],
+    ['keeper', { is: 'ask', words: 'help', where: 'c' }],
+  )
+  const helped = having(chain, ['warden', asEvent('answer', chain)])
+  for (const person of ['ada', 'ben', 'warden']) {
+    const left = forgetPerson(helped, person)
+    expect(JSON.stringify(left)).not.toContain(person)
+    expect(left.holder).toBe('keeper')
+    expect(left.answers).toEqual(helped.answers)
+    expect(custodyOf(left).history).toHaveLength(custodyOf(helped).history.length)
+    const from = custodyOf(left).from
+    expect([undefined, 'ben']).toContain(from)
+  }
+  const toBen = having(fresh, ['ada', { is: 'offer', to: { to: 'person', person: 'ben' }, why: '' }])
+  expect(custodyOf(forgetPerson(toBen, 'ben')).offer).toBeUndefined()
 })
 
 /** Said a second time, from the outside: by whom each kind of change may have been caused. */

@@ -70,17 +70,37 @@ for (const kind of databases)
       const theirs = await traces.of(wren)
       expect(theirs.checks).toMatchObject([{ id: 'a1' }, { id: 'a2' }])
       expect(theirs.drafts).toEqual([{ is: 'log', person: wren, typed: '2500 mAh' }])
-      expect(await traces.of('nobody at all')).toEqual({ checks: [], drafts: [], decisions: [] })
+      expect(await traces.of('nobody at all')).toEqual({ checks: [], others: [], drafts: [], decisions: [] })
     })
 
     test('deleting takes all of it and nothing else; the second time there is nothing left to take', async () => {
       expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0 })
       expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0 })
-      expect(await traces.of(wren)).toEqual({ checks: [], drafts: [], decisions: [] })
+      expect(await traces.of(wren)).toEqual({ checks: [], others: [], drafts: [], decisions: [] })
       expect(await stores.checks.load('a1')).toBeUndefined()
       expect((await stores.checks.heldBy(odalys, now)).map(one => one.id)).toEqual(['a3'])
       expect(await stores.drafts.get('d2')).toBeDefined()
       expect(await stores.others.get('p1')).toBeDefined()
+    })
+
+    test('a person leaves the checks of others, which go on; they never see what others answered', async () => {
+      const history = [
+        { by: wren, did: 'offered', at: now, to: { to: 'anyone' }, why: 'words of wren' },
+        { by: odalys, did: 'took', at: now, why: 'words of odalys' },
+      ] as const
+      const custody = { starter: wren, from: wren, shares: true, history }
+      const answers = { mass: { kind: 'reading', value: 44.7, u: 0.1 } } as const
+      const handed: Check = { ...checkOf('c1', odalys, shed), custody, answers }
+      await stores.checks.create(handed, 'i5')
+      const [part] = (await traces.of(wren)).others
+      expect(part).toEqual({ check: 'c1', server: shed, started: true, history: [history[0]], answered: [] })
+      await traces.forgetPerson(wren)
+      expect((await traces.of(wren)).others).toEqual([])
+      const left = (await stores.checks.load('c1'))?.check
+      expect(left).toMatchObject({ holder: odalys, answers, revision: 2 })
+      expect(JSON.stringify(left)).not.toContain(wren)
+      expect(JSON.stringify(left)).not.toContain('words of wren')
+      expect(await stores.checks.startedBy(wren, now)).toEqual([])
     })
 
     test('a finished check that is deleted leaves no outcome', async () => {

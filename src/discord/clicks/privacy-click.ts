@@ -3,6 +3,7 @@ import { MessageFlags } from 'discord.js'
 import { type Clicked, redraw, replyPrivately, replyWithFile } from '../answer.ts'
 import { countedOf, forgetCountedOf } from '../counted-of.ts'
 import type { Desk } from '../desk.ts'
+import { takeAllAway } from '../hands/tell-others.ts'
 import { decodePrivacy, type PrivacyAct } from '../privacy-id.ts'
 import { askBeforeDeleting, showPrivacy } from '../show/privacy.ts'
 import { type Say, sayIn } from '../words/say.ts'
@@ -43,6 +44,7 @@ async function everythingOf(desk: Desk, person: string): Promise<string> {
 async function forget(desk: Desk, say: Say, person: string): Promise<string> {
   // What is counted goes first: a check that is closed in between is found by the name on it.
   const counted = await forgetCountedOf(desk, person)
+  for (const check of await desk.checks.heldBy(person, desk.now())) await takeAllAway(desk, check.id)
   const forgotten = await desk.traces.forgetPerson(person)
   return `${say('privacy.deleted', { ...forgotten, counted })}\n${say('privacy.stays')}`
 }

@@ -1,7 +1,7 @@
 // After a change: what channels show of a check says how it stands now, and its holder is told where they asked.
 //
 // The change is stored by then. A channel that is gone or closed to the bot costs a line in the log, never the change.
-import type { Check } from '../../check/check.ts'
+import type { Check, CheckId } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody.ts'
 import type { Notice, NoticeKind } from '../../check/notice-store.ts'
 import { findFamily } from '../../engine/programs.ts'
@@ -66,6 +66,11 @@ export async function put(
   const before = await desk.notices.put(notice)
   if (before) await desk.posts.remove(before).catch(() => undefined)
   return notice
+}
+
+/** Takes away every message that shows a check, with its photographs. */
+export async function takeAllAway(desk: Desk, check: CheckId): Promise<void> {
+  for (const notice of await desk.notices.of(check)) await takeAway(desk, notice)
 }
 
 /** Takes a notice away with everything in it; what cannot be reached is forgotten. */

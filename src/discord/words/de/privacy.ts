@@ -7,7 +7,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.title': 'Was über dich gespeichert ist, wie lange und warum',
   'privacy.checks.name': 'Deine Prüfungen:',
   'privacy.checks':
-    'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht, ob geschlossen oder nicht.',
+    'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht, ob geschlossen oder nicht. Bei einer übergebenen Prüfung gehört dazu, wer sie hatte, wer geholfen hat und welche Gründe angegeben wurden; Fotos für die Moderation stehen nur in deren Kanal und werden entfernt, wenn die Frage beantwortet ist.',
   'privacy.drafts.name': 'Ein Protokoll, zu dem noch eine Frage offen ist:',
   'privacy.drafts':
     'der Link zu deiner Datei bei Discord und was du dazu eingetippt hast, sechs Stunden lang, damit deine Antwort etwas nützt. Die Datei wird gelesen und nicht gespeichert.',
@@ -28,7 +28,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.delete': 'Löschen, was über mich gespeichert ist',
   'privacy.sure.title': 'Löschen, was über dich gespeichert ist?',
   'privacy.sure':
-    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, und was in diesem Quartal von dir gezählt wurde, werden sofort gelöscht. Neben dem, was du als Moderator oder Moderatorin entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
+    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, und was in diesem Quartal von dir gezählt wurde, werden sofort gelöscht. Wo du eine Prüfung weitergegeben, bei einer geholfen oder als Moderator oder Moderatorin etwas entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
   'privacy.stays':
     'Was sich nicht löschen lässt: Zählungen älterer Quartale, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt.',
   'privacy.sure.yes': 'Jetzt löschen',

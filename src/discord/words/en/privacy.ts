@@ -4,7 +4,7 @@ export const privacy = {
   'privacy.title': 'What is kept of you, how long, and why',
   'privacy.checks.name': 'Your checks:',
   'privacy.checks':
-    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step, closed or not.',
+    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step, closed or not. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',
   'privacy.drafts.name': 'A log that needs a question answered:',
   'privacy.drafts':
     'the link to your file at Discord and what you typed beside it, for six hours, so that your answer can be used. The file is read and not kept.',
@@ -25,7 +25,7 @@ export const privacy = {
   'privacy.delete': 'Delete what is kept of me',
   'privacy.sure.title': 'Delete what is kept of you?',
   'privacy.sure':
-    'Your open and closed checks with all their answers, what waits for an answer of yours, and what was counted of yours this quarter are deleted at once. Beside what you decided as a moderator, your name is deleted. This cannot be undone.',
+    'Your open and closed checks with all their answers, what waits for an answer of yours, and what was counted of yours this quarter are deleted at once. Where you handed a check on, helped with one or decided something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
     'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again.',
   'privacy.sure.yes': 'Delete it now',

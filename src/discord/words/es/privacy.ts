@@ -7,7 +7,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.title': 'Qué se guarda de ti, cuánto tiempo y por qué',
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
-    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no.',
+    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
   'privacy.drafts.name': 'Un registro con una pregunta pendiente:',
   'privacy.drafts':
     'el enlace a tu archivo en Discord y lo que escribiste junto a él, durante seis horas, para poder usar tu respuesta. El archivo se lee y no se guarda.',
@@ -28,7 +28,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.delete': 'Borrar lo que se guarda de mí',
   'privacy.sure.title': '¿Borrar lo que se guarda de ti?',
   'privacy.sure':
-    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya y lo que se contó de ti en este trimestre. Junto a lo que decidiste al moderar se borra tu nombre. Esto no se puede deshacer.',
+    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya y lo que se contó de ti en este trimestre. Donde cediste una comprobación, ayudaste en una o decidiste algo al moderar, se borra tu nombre. Esto no se puede deshacer.',
   'privacy.stays':
     'Lo que no se puede borrar: los recuentos de trimestres anteriores, porque ya nadie puede decir cuáles eran tuyos; y los números ya publicados, porque uno que bajara en uno te señalaría. Si has dicho que no se te cuente, eso también se queda, o se te volvería a contar.',
   'privacy.sure.yes': 'Borrarlo ahora',

@@ -1,0 +1,64 @@
+// A person in a check that somebody else holds: what they did with it, and the check once they want to stand in it no more.
+import type { QuestionId } from '../engine/answers.ts'
+import type { Check, CheckId, PersonId } from './check.ts'
+import { type Custody, custodyOf, type Handled } from './custody.ts'
+
+/** Stands where the id of a person stood; nobody has it. */
+export const forgotten: PersonId = ''
+
+/** What a person has to do with another's check: nothing of its answers, and of its history only what they did or what was done to them. */
+export type PartInCheck = {
+  readonly check: CheckId
+  readonly server: string | null
+  readonly started: boolean
+  readonly history: readonly Handled[]
+  /** Questions they answered in the holder's place. */
+  readonly answered: readonly QuestionId[]
+}
+
+export function partIn(check: Check, person: PersonId): PartInCheck {
+  const { starter, history } = custodyOf(check)
+  return {
+    check: check.id,
+    server: check.server,
+    started: starter === person,
+    history: history.filter(({ by, to }) => by === person || (to?.to === 'person' && to.person === person)),
+    answered: Object.entries(check.saidBy ?? {}).flatMap(([id, by]) => (by === person ? [id] : [])),
+  }
+}
+
+/** The check without a trace of them: an offer to them lapses, what came from them came from its holder, deeds have no name. */
+export function forgetPerson(check: Check, person: PersonId): Check {
+  const { custody, saidBy, ...rest } = check
+  const said = saidBy && Object.fromEntries(Object.entries(saidBy).map(([id, by]) => [id, nameless(by, person)]))
+  return {
+    ...rest,
+    ...(custody && { custody: without(check, person) }),
+    ...(said && { saidBy: said }),
+  }
+}
+
+function without(check: Check, person: PersonId): Custody {
+  const { from, offer, starter, history, ...rest } = custodyOf(check)
+  const toThem = offer?.to.to === 'person' && offer.to.person === person
+  return {
+    ...rest,
+    starter: starter === person ? check.holder : starter,
+    ...(from !== undefined && from !== person && starter !== person && { from }),
+    ...(offer && !toThem && { offer }),
+    history: history.map(one => forgetIn(one, person)),
+  }
+}
+
+/** What they did stays, without who and without their words. */
+function forgetIn({ by, to, why, ...rest }: Handled, person: PersonId): Handled {
+  const mine = by === person
+  return {
+    ...rest,
+    by: nameless(by, person),
+    ...(to && { to: to.to === 'person' ? { ...to, person: nameless(to.person, person) } : to }),
+    ...(why !== undefined && !mine && { why }),
+  }
+}
+
+const nameless = (by: PersonId, person: PersonId): PersonId => (by === person ? forgotten : by)
