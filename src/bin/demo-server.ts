@@ -51,6 +51,7 @@ export const demoServer: Scenario = {
     { id: '900000000000000401', name: 'Wren', locale: 'en-GB', roles: [], about: 'newcomer' },
     { id: '900000000000000402', name: 'Ilse', locale: 'de', roles: [helpers], about: 'helper' },
     { id: '900000000000000403', name: 'Tomas', locale: 'es-ES', roles: [demoWardens], about: 'moderator' },
+    { id: '900000000000000405', name: 'Maret', locale: 'de', roles: [demoWardens], about: 'moderator' },
     {
       id: '900000000000000404',
       name: 'Odalys',

@@ -24,6 +24,9 @@ describe('a channel', () => {
     expect(room.standIn.messages(demoReportsChannel)).toHaveLength(before)
     expect(room.standIn.journal.some(one => one.path === `/channels/${demoReportsChannel}/typing`)).toBe(true)
     expect(menus(await warden.open('reports'))[0]?.chosen).toEqual([demoReportsChannel])
+    const { revision } = await warden.settings()
+    expect(text(await warden.press(await warden.open('reports'), 'Test it'))).toMatch(/Tried just now/)
+    expect((await warden.settings()).revision).toBe(revision)
     expect(text(await warden.press(await warden.open('reports'), 'No channel'))).toMatch(/Now:\*\* none/)
   })
 

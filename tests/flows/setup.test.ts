@@ -110,7 +110,7 @@ describe('what is recorded', () => {
   test('is said plainly before it is turned on, with how long', async () => {
     const seen = text(await warden.open('recording'))
     for (const said of [
-      /No name, id, text, file, photograph or time/,
+      /\*\*Never\*\* a name, an id, a text, a file, a photograph or a time/,
       /104 weeks/,
       /at least five people/,
       /can say no/,

@@ -60,21 +60,39 @@ async function carryOut(
 ): Promise<Done> {
   const guild = interaction.guild ?? (await interaction.client.guilds.fetch(settings.server))
   const meant = await understand(guild, interaction, act)
-  if (meant.is === 'choose-tag') return { now: settings, extras: { choosing: meant } }
+  if (meant.is === 'choose-tag')
+    return {
+      now: settings,
+      extras: { choosing: meant, note: say('setup.choose.tag-of', { forum: `<#${meant.forum}>` }) },
+    }
   const asked = { by: interaction.id, discordLanguage: guild.preferredLocale }
   const changing =
     meant.is === 'change'
       ? changeSettings(settings, meant.change, asked)
       : { ok: false as const, refusal: meant.problem }
   if (!changing.ok) return { now: settings, extras: extrasOf(say, changing.refusal) }
+  const tried = triedOf(say, act, changing.settings)
+  if (isSame(settings, changing.settings)) return { now: settings, extras: { note: tried ?? say('setup.saved') } }
   if ((await desk.servers.save(changing.settings)) === 'saved') {
     desk.log.info({ server: settings.server, part: partOf(act) }, 'the set-up was changed')
-    return { now: changing.settings, extras: { note: say('setup.saved') } }
+    return { now: changing.settings, extras: { note: [say('setup.saved'), ...(tried ? [tried] : [])].join('\n') } }
   }
   const now = await desk.servers.load(settings.server)
   // Another process was given the same interaction and was faster: it is done.
   const own = now.changedBy === interaction.id
   return { now, extras: { note: say(own ? 'setup.saved' : 'setup.changed-meanwhile') } }
+}
+
+/** Whether a change leaves everything as it was. */
+const isSame = (before: ServerSettings, after: ServerSettings): boolean =>
+  JSON.stringify({ ...after, revision: 0, changedBy: null }) ===
+  JSON.stringify({ ...before, revision: 0, changedBy: null })
+
+/** What the trial in a channel that was chosen has shown. */
+function triedOf(say: Say, act: ChangingAct, after: ServerSettings): string | undefined {
+  if (act.is !== 'reports' && act.is !== 'review') return undefined
+  const channel = act.is === 'reports' ? after.reportsChannel : after.reviewChannel
+  return channel === null ? undefined : say('setup.tried', { channel: `<#${channel}>` })
 }
 
 /** What can be mended where it was chosen is tried again by the same button. */

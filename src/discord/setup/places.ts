@@ -51,12 +51,11 @@ export function judgePlace(channel: GuildBasedChannel | undefined, me: GuildMemb
  */
 export async function testPlace(guild: Guild, id: string, use: Use): Promise<PlaceState> {
   const me = guild.members.me ?? (await guild.members.fetchMe())
+  // Discord tells the rights in a channel even to those who may not see it.
+  const known = judgePlace(guild.channels.cache.get(id), me, use)
+  if (known.is === 'missing') return known
   const found = await orCode(() => guild.channels.fetch(id, { force: true }))
-  // Of a channel the bot may not see it still knows the rights.
-  if (found === RESTJSONErrorCodes.MissingAccess) {
-    const state = judgePlace(guild.channels.cache.get(id), me, use)
-    return state.is === 'missing' ? state : { is: 'missing', permissions: ['ViewChannel'] }
-  }
+  if (found === RESTJSONErrorCodes.MissingAccess) return { is: 'missing', permissions: ['ViewChannel'] }
   if (found === RESTJSONErrorCodes.UnknownChannel || found === null || typeof found === 'number') return { is: 'gone' }
   const state = judgePlace(found, me, use)
   if (state.is !== 'fine' || use === 'offers') return state

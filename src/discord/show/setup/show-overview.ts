@@ -24,6 +24,7 @@ export function showOverview(say: Say, settings: ServerSettings, around: Surroun
         accessory: pressButton(encodeSetup({ revision, act: { is: 'see', what: part } }), say('setup.open')),
       }
     }),
+    text(say('setup.links', { count: settings.links.length })),
     ...rows([pressButton(encodeSetup({ revision, act: { is: 'begin' } }), say('setup.begin'), ButtonStyle.Primary)]),
     small(say('caution.line')),
   ])

@@ -10,6 +10,8 @@ export const setup: InWordsOf<typeof english> = {
   'setup.title': 'Wie dieser Server eingerichtet ist',
   'setup.intro':
     'Das siehst nur du. Solange hier etwas nicht eingeschaltet ist, wird nichts festgehalten, gepostet oder angeboten. Geh alles der Reihe nach durch, oder ändere nur eines; beides geht jederzeit wieder.',
+  'setup.links':
+    '**Links für sicheres Kaufen:** {count, plural, =0 {noch keine} one {# Link} other {# Links}}. Die Moderation fügt sie mit /kaufen hinzu und kümmert sich darum.',
   'setup.begin': 'Der Reihe nach',
   'setup.open': 'Ändern',
   'setup.next': 'Weiter: {part}',
@@ -23,10 +25,11 @@ export const setup: InWordsOf<typeof english> = {
   'setup.test': 'Ausprobieren',
   'setup.again': 'Noch einmal versuchen',
   'setup.saved': '✓ So ist es jetzt.',
+  'setup.tried': 'Eben ausprobiert: Ich darf in {channel} posten. Es wurde nichts dort gelassen.',
   'setup.changed-meanwhile':
     'Jemand hat die Einrichtung inzwischen geändert. Deine Änderung wurde nicht gemacht; so steht es jetzt.',
   'setup.part.reports': 'Kanal für Berichte',
-  'setup.part.review': 'Kanal zum Ansehen',
+  'setup.part.review': 'Kanal für Rückfragen',
   'setup.part.moderators': 'Moderation',
   'setup.part.language': 'Sprache',
   'setup.part.recording': 'Was festgehalten wird',
@@ -44,11 +47,11 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.review':
     'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.moderators':
-    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen und darüber entscheiden. Diese Einrichtung ändern darf er nicht: Dazu braucht es „Server verwalten“, und das allein macht schon zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen und darüber entscheiden. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“, und das allein macht schon zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.long.language':
     'Warnungen, Berichte und Angebote, die mehrere lesen, werden in dieser Sprache geschrieben. Was nur eine Person sieht, kommt in der Sprache ihres Discord.',
   'setup.long.recording':
-    '**Wenn es eingeschaltet ist,** hinterlässt eine beendete Prüfung ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, keine Kennung, kein Text, keine Datei, kein Foto und keine Uhrzeit geht mit. Eine Person zählt in einem Vierteljahr für eine Art von Zelle einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Alle erfahren es vorher und können mit /prüfung zählung nein sagen. Prüfungen der Moderation und neuer Konten werden nie gezählt. Die Moderation sieht nur Zahlen, die für mindestens fünf Personen stehen. Aufbewahrt wird {weeks, plural, one {# Woche} other {# Wochen}} lang, danach wird gelöscht.\n**Wenn auch zusammengelegt wird,** kommen dieselben Zahlen zu denen anderer Server, die zusammenlegen, damit eine Fälschung auffällt, die kein Server allein oft genug sieht. Keine Zahl sagt, von welchem Server sie kommt.',
+    '- **Eine beendete Prüfung hinterlässt** ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche.\n- **Nie** einen Namen, eine Kennung, einen Text, eine Datei, ein Foto oder eine Uhrzeit.\n- **Jede Person** zählt in einem Vierteljahr für eine Art von Zelle einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Sie erfährt es vorher und kann mit /prüfung zählung nein sagen. Prüfungen der Moderation und neuer Konten werden nie gezählt.\n- **Die Moderation sieht** nur Zahlen, die für mindestens fünf Personen stehen.\n- **Aufbewahrt** wird {weeks, plural, one {# Woche} other {# Wochen}} lang, danach wird gelöscht.\n- **Wenn zusammengelegt wird,** kommen dieselben Zahlen zu denen anderer Server, die zusammenlegen, damit eine Fälschung auffällt, die kein Server allein oft genug sieht. Keine Zahl sagt, von welchem Server sie kommt.',
   'setup.long.keeping':
     'Festgehaltene Prüfungen werden gelöscht, sobald sie älter sind. Die Wochenberichte daraus bleiben. Mit 104 Wochen lässt sich das letzte Jahr mit diesem vergleichen. Eine kleinere Zahl löscht bald, nachdem du sie setzt, was älter ist, und niemand kann es zurückholen.',
   'setup.long.offers':
@@ -68,6 +71,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.choose.channel': 'Einen Textkanal wählen',
   'setup.choose.forum': 'Ein Forum wählen',
   'setup.choose.tag': 'Jetzt den Tag wählen',
+  'setup.choose.tag-of': 'Nur Beiträge in {forum} unter einem seiner Tags bekommen ein Angebot. Wähle den Tag.',
   'setup.choose.roles': 'Rollen wählen',
   'setup.choose.language': 'Eine Sprache wählen',
   'setup.choose.language-of-discord': 'Die, die dieser Server Discord genannt hat',

@@ -7,6 +7,8 @@ export const setup = {
   'setup.title': 'How this server is set up',
   'setup.intro':
     'Only you see this. As long as something is not turned on here, nothing is recorded, posted or offered. Go through it step by step, or change one thing; both can be done again at any time.',
+  'setup.links':
+    '**Links for buying safely:** {count, plural, =0 {none yet} one {# link} other {# links}}. Moderators add them and look after them with /buying.',
   'setup.begin': 'Step by step',
   'setup.open': 'Change',
   'setup.next': 'Next: {part}',
@@ -20,6 +22,7 @@ export const setup = {
   'setup.test': 'Test it',
   'setup.again': 'Try again',
   'setup.saved': '✓ This is how it is now.',
+  'setup.tried': 'Tried just now: I may post in {channel}. Nothing was left there.',
   'setup.changed-meanwhile':
     'Somebody has changed the set-up meanwhile. Your change was not made; this is how it stands now.',
   'setup.part.reports': 'Reports channel',
@@ -45,7 +48,7 @@ export const setup = {
   'setup.long.language':
     'Warnings, reports and offers that several people read are written in this language. What only one person sees comes in the language of their Discord.',
   'setup.long.recording':
-    '**If it is on,** a finished check leaves its verdict, its answers in coarse steps, the checks that failed, where the cell was bought, and the week. No name, id, text, file, photograph or time goes with it. A person counts once in a quarter of a year for a kind of cell, under a code whose key is destroyed afterwards. Everybody is told before it happens and can say no with /check counting. Checks of moderators and of new accounts are never counted. Moderators see only numbers that stand for at least five people. It is kept for {weeks, plural, one {# week} other {# weeks}}, then deleted.\n**If it is pooled, too,** the same counts are added to those of other servers that pool, so that a counterfeit shows that no server alone sees often enough. No count says which server it comes from.',
+    '- **A finished check leaves** its verdict, its answers in coarse steps, the checks that failed, where the cell was bought, and the week.\n- **Never** a name, an id, a text, a file, a photograph or a time.\n- **Each person** counts once in a quarter of a year for a kind of cell, under a code whose key is destroyed afterwards. They are told before it happens and can say no with /check counting. Checks of moderators and of new accounts are never counted.\n- **Moderators see** only numbers that stand for at least five people.\n- **It is kept** for {weeks, plural, one {# week} other {# weeks}}, then deleted.\n- **If it is pooled,** the same counts are added to those of other servers that pool, so that a counterfeit shows that no server alone sees often enough. No count says which server it comes from.',
   'setup.long.keeping':
     'Recorded checks are deleted once they are older than this. The weekly reports made of them stay. With 104 weeks, last year can be compared with this one. A smaller number deletes what is older soon after you set it, and nobody can bring it back.',
   'setup.long.offers':
@@ -64,6 +67,7 @@ export const setup = {
   'setup.choose.channel': 'Choose a text channel',
   'setup.choose.forum': 'Choose a forum',
   'setup.choose.tag': 'Now choose the tag',
+  'setup.choose.tag-of': 'Only posts in {forum} under one of its tags get an offer. Choose the tag.',
   'setup.choose.roles': 'Choose roles',
   'setup.choose.language': 'Choose a language',
   'setup.choose.language-of-discord': 'The one this server has told Discord',

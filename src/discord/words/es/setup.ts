@@ -10,6 +10,8 @@ export const setup: InWordsOf<typeof english> = {
   'setup.title': 'Cómo está configurado este servidor',
   'setup.intro':
     'Esto solo lo ves tú. Mientras algo no esté activado aquí, nada se registra, se publica ni se ofrece. Recórrelo paso a paso o cambia una sola cosa; ambas se pueden repetir cuando quieras.',
+  'setup.links':
+    '**Enlaces para comprar con seguridad:** {count, plural, =0 {ninguno todavía} one {# enlace} other {# enlaces}}. La moderación los añade y los cuida con /comprar.',
   'setup.begin': 'Paso a paso',
   'setup.open': 'Cambiar',
   'setup.next': 'Siguiente: {part}',
@@ -23,6 +25,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.test': 'Probarlo',
   'setup.again': 'Probar otra vez',
   'setup.saved': '✓ Así está ahora.',
+  'setup.tried': 'Probado ahora mismo: puedo publicar en {channel}. No ha quedado nada allí.',
   'setup.changed-meanwhile':
     'Mientras tanto alguien ha cambiado la configuración. Tu cambio no se ha hecho; así está ahora.',
   'setup.part.reports': 'Canal de informes',
@@ -48,7 +51,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.language':
     'Los avisos, informes y ofertas que leen varias personas se escriben en este idioma. Lo que ve una sola persona llega en el idioma de su Discord.',
   'setup.long.recording':
-    '**Si está activado,** una comprobación terminada deja su resultado, sus respuestas en pasos gruesos, las pruebas que fallaron, dónde se compró la celda y la semana. No va con ello ningún nombre, identificador, texto, archivo, foto ni hora. Una persona cuenta una vez por trimestre para un tipo de celda, con un código cuya clave se destruye después. Se dice a todos antes de que ocurra y pueden negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan. La moderación solo ve números que representan al menos a cinco personas. Se guarda {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n**Si además se junta,** los mismos números se suman a los de otros servidores que juntan los suyos, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
+    '- **Una comprobación terminada deja** su resultado, sus respuestas en pasos gruesos, las pruebas que fallaron, dónde se compró la celda y la semana.\n- **Nunca** un nombre, un identificador, un texto, un archivo, una foto ni una hora.\n- **Cada persona** cuenta una vez por trimestre para un tipo de celda, con un código cuya clave se destruye después. Se le dice antes de que ocurra y puede negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan.\n- **La moderación ve** solo números que representan al menos a cinco personas.\n- **Se guarda** {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n- **Si se junta,** los mismos números se suman a los de otros servidores que juntan los suyos, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
   'setup.long.keeping':
     'Lo registrado se borra cuando es más antiguo que esto. Los informes semanales hechos con ello se quedan. Con 104 semanas se puede comparar el año pasado con este. Un número menor borra lo más antiguo poco después de ponerlo, y nadie puede recuperarlo.',
   'setup.long.offers':
@@ -67,6 +70,8 @@ export const setup: InWordsOf<typeof english> = {
   'setup.choose.channel': 'Elige un canal de texto',
   'setup.choose.forum': 'Elige un foro',
   'setup.choose.tag': 'Elige ahora la etiqueta',
+  'setup.choose.tag-of':
+    'Solo las publicaciones de {forum} con una de sus etiquetas reciben una oferta. Elige la etiqueta.',
   'setup.choose.roles': 'Elige roles',
   'setup.choose.language': 'Elige un idioma',
   'setup.choose.language-of-discord': 'El que este servidor ha dicho a Discord',

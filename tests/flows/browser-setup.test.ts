@@ -1,0 +1,138 @@
+// A server set up in the practice room's page at phone width, by clicks alone, by two wardens with two languages.
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { demoReportsChannel } from '../../src/bin/demo-server.ts'
+import { parts } from '../../src/discord/setup/setup-id.ts'
+import { sayIn } from '../../src/discord/words/say.ts'
+import {
+  become,
+  card,
+  changing,
+  choose,
+  chromiumPath,
+  chromiumThere,
+  launchBrowser,
+  type OpenPractice,
+  openPage,
+  press,
+  runByClicks,
+  startPractice,
+  tooWide,
+  until,
+  wordsOf,
+} from './browser-hands.ts'
+
+if (!chromiumThere) console.warn(`SKIPPED: the set-up in the browser, because ${chromiumPath} is missing.`)
+
+/** Where pictures of the screens are left to be looked at; nowhere when unset. */
+const shots = process.env['CELLWARY_SHOTS']
+
+describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
+  let practice: OpenPractice
+  let browser: Browser
+  let page: Page
+  beforeAll(async () => {
+    browser = await launchBrowser()
+  }, 30_000)
+  beforeEach(async () => {
+    practice = await startPractice()
+  }, 30_000)
+  afterEach(async () => {
+    await page.context().close()
+    expect(await practice.stop()).toBe(0)
+  })
+  afterAll(() => browser?.close())
+
+  test.each([
+    ['Tomas', 'es-ES'],
+    ['Maret', 'de'],
+  ])(
+    '%s goes through every part',
+    async (name, locale) => {
+      const say = sayIn(locale)
+      const permission = say('permission.ViewChannel')
+      let shot = 0
+      const look = async () => {
+        expect(await tooWide(page)).toEqual([])
+        if (shots) await card(page).screenshot({ path: join(shots, `setup-${locale}-${++shot}.png`) })
+      }
+      page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+      await become(page, name)
+      // The invented past is there once something is told in the reports channel.
+      await page.locator('#place').selectOption(demoReportsChannel)
+      await until(page, `document.querySelectorAll('.card').length > 1`)
+      await runByClicks(page, 'setup')
+      const overview = await wordsOf(page)
+      for (const part of parts) expect(overview).toContain(say(`setup.part.${part}`))
+      await look()
+      const next = (part: (typeof parts)[number]) => press(page, say('setup.next', { part: say(`setup.part.${part}`) }))
+
+      await press(page, say('setup.begin'))
+      await look()
+      expect(await choose(page, 'warden-notes')).toContain(permission)
+      await look()
+      expect(await choose(page, 'warden-reports')).toContain(say('setup.saved'))
+      await next('review')
+      expect(await press(page, say('setup.test'))).toContain(say('setup.tried', { channel: 'warden-reports' }))
+      await look()
+
+      await next('moderators')
+      await look()
+      await tick(['Wardens', 'Lamp-keepers'])
+      expect(await wordsOf(page)).toContain('Lamp-keepers')
+
+      await next('language')
+      await choose(page, new Intl.DisplayNames([locale], { type: 'language' }).of('de') ?? '')
+      await look()
+
+      await next('recording')
+      await look()
+      await press(page, say('setup.outcomes.off'))
+      expect(await wordsOf(page)).toContain(say('setup.stop.title'))
+      await look()
+      await press(page, say('setup.stop.yes'))
+      await press(page, say('setup.outcomes.on'))
+
+      await next('keeping')
+      const sent = await sendWeeks('12', say('setup.ask-weeks'))
+      expect(sent).toContain(say('setup.problem.weeks-out-of-range', { least: 26, most: 260 }))
+      expect(await sendWeeks('60', say('setup.ask-weeks'))).toContain(say('setup.saved'))
+      await look()
+
+      await next('offers')
+      await choose(page, 'help-desk')
+      await look()
+      expect(await choose(page, 'is this real?')).toContain(say('setup.saved'))
+      await look()
+      await press(page, say('setup.overview'))
+      const done = await wordsOf(page)
+      for (const set of ['warden-reports', 'Lamp-keepers', 'help-desk', 'is this real?']) expect(done).toContain(set)
+      await look()
+      await press(page, say('setup.begin'))
+      await next('review')
+      await next('moderators')
+      await tick(['Lamp-keepers'])
+    },
+    60_000,
+  )
+
+  /** Ticks these lines of the newest card's menu, or takes their ticks away, and sends the choice. */
+  const tick = async (labels: readonly string[]) =>
+    changing(page, async () => {
+      await card(page).locator('.menu > summary').click()
+      for (const label of labels) {
+        const box = card(page).locator('.menu label.choice', { hasText: label }).locator('input')
+        if (label === 'Wardens') await box.check()
+        else await box.click()
+      }
+      await card(page).locator('.menu').getByRole('button').click()
+    })
+
+  const sendWeeks = async (weeks: string, label: string): Promise<string> => {
+    await card(page).getByRole('button', { name: label }).click()
+    const form = page.getByRole('dialog')
+    await form.getByRole('textbox').first().fill(weeks)
+    return changing(page, () => form.getByRole('button', { name: 'Send', exact: true }).click())
+  }
+})
