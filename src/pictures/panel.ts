@@ -4,11 +4,12 @@ import type { Drawing } from './drawing.ts'
 import { FONT, INK } from './ink.ts'
 import { tag } from './svg.ts'
 
-/** Width in px for which strokes and type sizes are chosen: a phone in upright position. */
+/** Width in px of every drawing, for which strokes and type sizes are chosen: a phone in upright position. */
 export const SHEET_WIDTH = 360
 
-/** Closes a drawing: panel, frame and content in one SVG of the given size in px. */
-export function panel(width: number, height: number, content: string, about: readonly AltFact[]): Drawing {
+/** Closes a drawing: panel, frame and content in one SVG, `height` px tall. */
+export function panel(height: number, content: string, about: readonly AltFact[]): Drawing {
+  const width = SHEET_WIDTH
   const svg = tag(
     'svg',
     {

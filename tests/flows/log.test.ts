@@ -33,6 +33,7 @@ describe('figures', () => {
     const [picture] = message.attachments
     expect(picture?.name).toBe('discharge.png')
     expect(picture?.description).toMatch(/2,88\d mAh/)
+    expect(picture?.description).toMatch(/A dashed line marks “claimed on the label”: 3,000 mAh/)
     expect(text(message).indexOf('A discharge is attended')).toBeLessThan(text(message).indexOf('Capacity:'))
     expect(text(message)).toMatch(/Never repeat a test with more current/)
     expect(text(message)).toMatch(caution)
@@ -42,6 +43,7 @@ describe('figures', () => {
     const message = await send(plain())
     expect(text(message)).toMatch(/Without the capacity on the label nothing can be said/)
     expect(text(message)).toMatch(/where the load ended; no cut-off was given/)
+    expect(message.attachments[0]?.description).not.toMatch(/dashed line/)
     expect(buttons(message)).toEqual([])
   })
 

@@ -4,7 +4,6 @@ import { IntlMessageFormat } from 'intl-messageformat'
 import { describe, expect, it } from 'vitest'
 import { altEn } from '../../src/discord/words/alt-en.ts'
 import type { AltFact } from '../../src/pictures/alt/alt-fact.ts'
-import { describe as describeDrawing } from '../../src/pictures/alt/describe.ts'
 import { joinAlt, type Phrase } from '../../src/pictures/alt/join-alt.ts'
 import { drawCell } from '../../src/pictures/cell/draw-cell.ts'
 import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
@@ -21,11 +20,11 @@ const english: Phrase = (code, values) => {
   return String(message.format(values))
 }
 
-const said = (show: Partial<CellParameters>): string => joinAlt(describeDrawing(drawCell(show)), english)
+const said = (show: Partial<CellParameters>): string => joinAlt(drawCell(show).about, english)
 
 describe('alt text in English', () => {
   it.each(gallery())('$name has words for every fact, and stays under Discord’s 1024', ({ drawing }) => {
-    const text = joinAlt(describeDrawing(drawing), english)
+    const text = joinAlt(drawing.about, english)
     expect(text.length).toBeGreaterThan(20)
     expect(text.length).toBeLessThanOrEqual(1024)
     expect(text).not.toMatch(/undefined|NaN|[{}]/)
@@ -40,7 +39,7 @@ describe('alt text in English', () => {
             const read = readCellParameters({ view, pointAt, lettering: 'wrap', code: 'wrap', [key]: word })
             if (!read.ok) throw new Error(JSON.stringify(read.refusal))
             expect(said(read.params)).toBeTruthy()
-            expect(joinAlt(describeDrawing(drawOptions([{ show: read.params }])), english)).toBeTruthy()
+            expect(joinAlt(drawOptions([{ show: read.params }]).about, english)).toBeTruthy()
           }
         }
       }
@@ -54,7 +53,7 @@ describe('alt text in English', () => {
 
   it('tells options apart: no two of a set read the same', () => {
     for (const set of OPTION_SETS) {
-      const text = joinAlt(describeDrawing(drawOptions(showsOf(set).map(show => ({ show })))), english)
+      const text = joinAlt(drawOptions(showsOf(set).map(show => ({ show }))).about, english)
       const told = showsOf(set).map((_, i) => {
         const from = text.indexOf(`${String.fromCharCode(65 + i)}: `)
         const to = text.indexOf(`${String.fromCharCode(66 + i)}: `)
@@ -77,22 +76,20 @@ describe('alt text in English', () => {
       views: [{ show: { view: 'top' }, marks }],
       caution,
     })
-    const text = joinAlt(describeDrawing(card), english)
+    const text = joinAlt(card.about, english)
     expect(text.length).toBeLessThanOrEqual(1024)
     expect(text).toContain('Ruled out')
     expect(text).toContain(caution)
-    expect(joinAlt(describeDrawing(card), english, 60)).toContain(caution)
+    expect(joinAlt(card.about, english, 60)).toContain(caution)
   })
 
   it('reads like this', () => {
     const text = joinAlt(
-      describeDrawing(
-        drawOptions([
-          { show: { view: 'top', pointAt: 'legs', legs: 3 } },
-          { show: { view: 'top', pointAt: 'legs', legs: 4 } },
-          { label: 'Can’t tell' },
-        ]),
-      ),
+      drawOptions([
+        { show: { view: 'top', pointAt: 'legs', legs: 3 } },
+        { show: { view: 'top', pointAt: 'legs', legs: 4 } },
+        { label: 'Can’t tell' },
+      ]).about,
       english,
     )
     expect(text).toBe(

@@ -8,7 +8,7 @@ import { drawTrend } from '../../src/pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../src/pictures/charts/plot.ts'
 import { thin } from '../../src/pictures/charts/thin.ts'
 import { tickDigits, ticks } from '../../src/pictures/charts/ticks.ts'
-import { contactSheet } from '../../src/pictures/sheet.ts'
+import { contactSheet } from './contact-sheet.ts'
 import { CURVE, gallery, RELEASE, TREND } from './gallery.ts'
 import { type Node, parseSvg, partsNamed, walk } from './svg-tree.ts'
 
@@ -101,11 +101,11 @@ describe('a discharge curve', () => {
     expect(line[0]?.[1]).toBeLessThan(line[line.length - 1]?.[1] ?? 0)
   })
 
-  it('marks result, uncertainty, family minimum and cut-off where the axes say', () => {
+  it('marks result, uncertainty, what was promised and cut-off where the axes say', () => {
     const band = walk(partsNamed(root, 'result')[0]!).find(one => one.name === 'rect')
     expect(Number(band?.attributes['x'])).toBeCloseTo(x(2380 - 42), 0)
     expect(Number(band?.attributes['width'])).toBeCloseTo(84 * perMah, 0)
-    expect(coordinates(partsNamed(root, 'minimum')[0]!)[0]?.[0]).toBeCloseTo(x(2900), 0)
+    expect(coordinates(partsNamed(root, 'promised')[0]!)[0]?.[0]).toBeCloseTo(x(2900), 0)
     const level = (text: string): number =>
       Number(walk(partsNamed(root, 'axis-left')[0]!).find(one => one.text === text)?.attributes['y']) - 4.5
     const cut = Number(

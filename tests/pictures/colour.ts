@@ -29,7 +29,8 @@ export function contrast(a: Rgb, b: Rgb): number {
 
 /**
  * Machado, Oliveira & Fernandes, "A physiologically-based model for simulation of color vision deficiency", IEEE TVCG
- * 15(6), 2009: the matrices of severity 1.0 for linear RGB, from memory; a test checks that white stays white.
+ * 15(6), 2009: the matrices of severity 1.0 for linear RGB. The paper's own table was not seen; several public programs that name it
+ * carry these very figures. A test checks that white stays white.
  */
 export const BLINDNESS = {
   protanopia: [0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998],

@@ -10,7 +10,7 @@ import { drawRelease } from '../../src/pictures/charts/draw-release.ts'
 import { drawTrend } from '../../src/pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../src/pictures/charts/plot.ts'
 import { drawMeasuring, MEASURING_KINDS } from '../../src/pictures/measuring/draw-measuring.ts'
-import type { SheetEntry } from '../../src/pictures/sheet.ts'
+import type { SheetEntry } from './contact-sheet.ts'
 
 type Show = Partial<CellParameters>
 type Family = { base: Show; key: keyof CellParameters; values: readonly CellParameters[keyof CellParameters][] }
@@ -129,14 +129,14 @@ export const CURVE = {
   gaps: [{ from: 900, to: 1010 }],
   cutOff: 2.8,
   result: { value: 2380, u: 42 },
-  minimum: 2900,
+  promised: 2900,
   words: {
     capacity: 'Charge drawn, mAh',
     voltage: 'Voltage, V',
     temperature: 'Temperature, °C',
     cutOff: 'Cut-off',
     result: 'Capacity with uncertainty',
-    minimum: 'Least for this family',
+    promised: 'Least its maker promises',
     gap: 'No readings',
   },
   number: numbersIn('en'),
@@ -215,7 +215,7 @@ export function gallery(): SheetEntry[] {
     ...cards,
     ...MEASURING_KINDS.map(kind => ({
       name: `measuring · ${kind}`,
-      drawing: drawMeasuring(kind, 'Put the cell alone on the scale and wait until the number stands still.'),
+      drawing: drawMeasuring(kind),
     })),
     { name: 'chart · discharge', drawing: drawDischargeCurve(CURVE) },
     { name: 'chart · trend', drawing: drawTrend(TREND) },

@@ -40,7 +40,7 @@ export const goldens: Readonly<Record<string, () => Drawing>> = {
       reasons: ['More capacity than any cell of this size can hold.'],
       caution: 'If you are not sure, do not use this cell.',
     }),
-  measuring: () => drawMeasuring('calliper-diameter', 'Across the middle of the wrap.'),
+  measuring: () => drawMeasuring('calliper-diameter'),
   curve: () => drawDischargeCurve({ ...CURVE, points: CURVE.points.filter((_, i) => i % 100 === 99) }),
   'release-chart': () => drawRelease(RELEASE),
 }

@@ -2,7 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { toPng } from '../../src/pictures/png.ts'
-import { contactSheet } from '../../src/pictures/sheet.ts'
+import { contactSheet } from './contact-sheet.ts'
 import { gallery } from './gallery.ts'
 
 const folder = '.pictures'

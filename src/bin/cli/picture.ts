@@ -11,7 +11,6 @@ import { inLanguage } from '../../engine/in-language.ts'
 import { judge } from '../../engine/judge.ts'
 import type { Question } from '../../engine/pack/pack.ts'
 import { openPrograms, type Programs } from '../../engine/programs.ts'
-import { describe } from '../../pictures/alt/describe.ts'
 import { joinAlt } from '../../pictures/alt/join-alt.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { drawMeasuring, MEASURING_KINDS } from '../../pictures/measuring/draw-measuring.ts'
@@ -101,7 +100,7 @@ async function run({ output, language, rules }: Options, draw: (desk: Desk) => D
       english('picture-input.not-written', { file: output, says: (error as NodeJS.ErrnoException).code ?? '' }),
     ])
   }
-  console.log(joinAlt(describe(drawn), (code, values) => sayAltFact(say, code, values)))
+  console.log(joinAlt(drawn.about, (code, values) => sayAltFact(say, code, values)))
 }
 
 /** A question of any installed pack, in the reader's language; sentences if there is none of that name. */

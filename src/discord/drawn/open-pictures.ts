@@ -1,6 +1,5 @@
 // The pictures of messages with their alt texts: those drawn from packs are rendered once and kept, those of a person's check are not.
 import type { Question } from '../../engine/pack/pack.ts'
-import { describe } from '../../pictures/alt/describe.ts'
 import { joinAlt } from '../../pictures/alt/join-alt.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { drawMeasuring } from '../../pictures/measuring/draw-measuring.ts'
@@ -44,7 +43,7 @@ export function openPictures(memory: PictureMemory): Pictures {
   }
 
   async function shown(name: string, drawing: Drawing, png: Promise<Uint8Array>, say: Say): Promise<ShownPicture> {
-    const alt = joinAlt(describe(drawing), (code, values) => sayAltFact(say, code, values))
+    const alt = joinAlt(drawing.about, (code, values) => sayAltFact(say, code, values))
     return { name, bytes: await png, alt }
   }
   /** What is drawn from a pack is the same for everybody. */

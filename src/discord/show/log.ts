@@ -30,7 +30,7 @@ export async function showLog(
   const run = read.runs[read.largest] as RunReading
   const findings = weighDischarge(evidenceOf(run), claim)
   const facts = factsOfLog(run, findings, claim.label_mAh)
-  const picture = await pictures.ofDrawing('discharge.png', drawRun(say, run), say)
+  const picture = await pictures.ofDrawing('discharge.png', drawRun(say, run, claim), say)
   const rest = (count: number) => say('list.rest', { count })
   const told = findings.length > 0 ? findings.map(one => sayDischargeFinding(say, one)) : [say('log.no-claim')]
   const foot = small([sayFound(say, read.found), say('caution.line')].join('\n'))

@@ -173,7 +173,6 @@ export const altDe: Readonly<Record<string, string>> = {
     'Eine Lampe scheint schräg zwischen die Beine des Pluskontakts; ein Auge sieht von der anderen Seite hinein.',
   'measuring-keep-apart':
     'Die Zelle liegt allein in Sand, in einer lose abgedeckten Metallkiste, mit Klebeband über beiden Enden.',
-  caption: '{text}',
 
   // charts
   'chart-title': '{title}.',
@@ -184,7 +183,7 @@ export const altDe: Readonly<Record<string, string>> = {
     'Gemessene Kapazität {value, number, ::precision-integer} mAh, plus oder minus {u, number, ::precision-integer} mAh.',
   'curve-at-least':
     'Die Entladung hat früh aufgehört: Die Kapazität ist mindestens {value, number, ::precision-integer} mAh, plus oder minus {u, number, ::precision-integer} mAh.',
-  'curve-minimum': 'Der Mindestwert für diese Modellreihe ist {value, number, ::precision-integer} mAh.',
+  'curve-promised': 'Eine gestrichelte Linie markiert „{label}“: {value, number, ::precision-integer} mAh.',
   'curve-temperature':
     'Die Temperatur beginnt bei {from, number, ::precision-integer} °C und erreicht {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# Abschnitt} other {# Abschnitte}} ohne Messwerte.',
@@ -197,5 +196,4 @@ export const altDe: Readonly<Record<string, string>> = {
   'trend-withheld': '{n, plural, one {# Woche wird} other {# Wochen werden}} nicht gezeigt.',
   'release-row': '{label}: {share, number, percent}, Bereich {low, number, percent} bis {high, number, percent}.',
   'release-withheld': '{label}: nicht gezeigt.',
-  sheet: 'Eine Übersicht mit {n, plural, one {# Bild} other {# Bildern}}.',
 }

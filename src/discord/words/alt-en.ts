@@ -171,7 +171,6 @@ export const altEn: Readonly<Record<string, string>> = {
   'measuring-lamp-at-an-angle':
     'A lamp shines at an angle between the legs of the plus contact; an eye looks in from the other side.',
   'measuring-keep-apart': 'The cell lies alone in sand, in a loosely covered metal box, with tape over both ends.',
-  caption: '{text}',
 
   // charts
   'chart-title': '{title}.',
@@ -182,7 +181,7 @@ export const altEn: Readonly<Record<string, string>> = {
     'Measured capacity {value, number, ::precision-integer} mAh, give or take {u, number, ::precision-integer} mAh.',
   'curve-at-least':
     'The discharge stopped early: the capacity is at least {value, number, ::precision-integer} mAh, give or take {u, number, ::precision-integer} mAh.',
-  'curve-minimum': 'The least for this family is {value, number, ::precision-integer} mAh.',
+  'curve-promised': 'A dashed line marks “{label}”: {value, number, ::precision-integer} mAh.',
   'curve-temperature':
     'The temperature starts at {from, number, ::precision-integer} °C and reaches {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# stretch} other {# stretches}} without readings.',
@@ -194,5 +193,4 @@ export const altEn: Readonly<Record<string, string>> = {
   'trend-withheld': '{n, plural, one {# week is} other {# weeks are}} not shown.',
   'release-row': '{label}: {share, number, percent}, interval {low, number, percent} to {high, number, percent}.',
   'release-withheld': '{label}: not shown.',
-  sheet: 'A contact sheet of {n, plural, one {# picture} other {# pictures}}.',
 }

@@ -176,7 +176,6 @@ export const altEs: Readonly<Record<string, string>> = {
     'Una lámpara alumbra en ángulo entre las patas del contacto positivo; un ojo mira desde el otro lado.',
   'measuring-keep-apart':
     'La celda está sola en arena, dentro de una caja metálica tapada sin cerrar, con cinta sobre los dos extremos.',
-  caption: '{text}',
 
   // charts
   'chart-title': '{title}.',
@@ -187,7 +186,7 @@ export const altEs: Readonly<Record<string, string>> = {
     'Capacidad medida: {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
   'curve-at-least':
     'La descarga paró pronto: la capacidad es al menos de {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
-  'curve-minimum': 'El mínimo de esta familia es de {value, number, ::precision-integer} mAh.',
+  'curve-promised': 'Una línea discontinua marca «{label}»: {value, number, ::precision-integer} mAh.',
   'curve-temperature':
     'La temperatura empieza en {from, number, ::precision-integer} °C y llega a {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# tramo} other {# tramos}} sin medidas.',
@@ -200,5 +199,4 @@ export const altEs: Readonly<Record<string, string>> = {
   'trend-withheld': '{n, plural, one {# semana no se muestra} other {# semanas no se muestran}}.',
   'release-row': '{label}: {share, number, percent}, intervalo de {low, number, percent} a {high, number, percent}.',
   'release-withheld': '{label}: no se muestra.',
-  sheet: 'Una hoja con {n, plural, one {# dibujo} other {# dibujos}}.',
 }

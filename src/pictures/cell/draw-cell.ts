@@ -16,5 +16,5 @@ export function drawCell(some: Partial<CellParameters>): Drawing {
   const margin = params.view === 'side' ? 24 : 16
   const box = { x: 40, y: margin, width: SHEET_WIDTH - 80, height: height - 2 * margin }
   const bounds = { x: 10, y: 8, width: SHEET_WIDTH - 20, height: height - 16 }
-  return panel(SHEET_WIDTH, height, part('cell', lookHere(params, box, bounds).svg), describeCell(params))
+  return panel(height, part('cell', lookHere(params, box, bounds).svg), describeCell(params))
 }

@@ -2,7 +2,7 @@
 import { describeOptions } from '../alt/describe-cell.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK } from '../ink.ts'
-import { panel, SHEET_WIDTH } from '../panel.ts'
+import { panel } from '../panel.ts'
 import { textLine } from '../type/text-block.ts'
 import { lookClose } from './compose-cell.ts'
 import { badge } from './mark.ts'
@@ -38,5 +38,5 @@ export function drawOptions(options: readonly PictureOption[]): Drawing {
       badge(corner.x, corner.y, 13, optionLetter(i), INK.line),
   }))
   const laid = tiles(list, picture, TILE_GAP)
-  return panel(SHEET_WIDTH, Math.ceil(laid.height + TILE_GAP), laid.svg, describeOptions(cells, labels, optionLetter))
+  return panel(Math.ceil(laid.height + TILE_GAP), laid.svg, describeOptions(cells, labels, optionLetter))
 }

@@ -2,7 +2,7 @@
 import { describeReference } from '../alt/describe-cell.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK } from '../ink.ts'
-import { panel, SHEET_WIDTH } from '../panel.ts'
+import { panel } from '../panel.ts'
 import { lookClose } from './compose-cell.ts'
 import { type CellParameters, completeCell } from './parameters.ts'
 import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
@@ -19,5 +19,5 @@ export function drawReference(views: readonly ReferenceView[]): Drawing {
     draw: (box: Parameters<typeof lookClose>[1]): string => lookClose(params, box, INK.casing).svg,
   }))
   const laid = tiles(list, Math.max(88, ...cells.map(tileHeight)), TILE_GAP)
-  return panel(SHEET_WIDTH, Math.ceil(laid.height + TILE_GAP), laid.svg, describeReference(cells))
+  return panel(Math.ceil(laid.height + TILE_GAP), laid.svg, describeReference(cells))
 }

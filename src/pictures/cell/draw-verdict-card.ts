@@ -110,5 +110,5 @@ export function drawVerdictCard(card: VerdictCard): Drawing {
   const end = head.height + TILE_GAP + cells.height + why.height + 8
   const caution = cautionBox(card.caution, end)
   const height = Math.ceil(end + caution.height + 10)
-  return panel(SHEET_WIDTH, height, cells.svg + why.svg + caution.svg + head.svg, describeVerdict(card))
+  return panel(height, cells.svg + why.svg + caution.svg + head.svg, describeVerdict(card))
 }

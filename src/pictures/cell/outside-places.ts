@@ -3,7 +3,7 @@ import { type Cell, HEIGHT, RADIUS } from './anatomy.ts'
 import { type Camera, rise, spot } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Place } from './scene.ts'
-import { TEAR } from './top-face.ts'
+import { TEAR } from './tear.ts'
 
 function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<string, Place> {
   const { radius, grow } = cell

@@ -5,13 +5,15 @@ import { BOARD_LENGTH, type Cell, cellOf, HEIGHT, RADIUS, SIZE } from './anatomy
 import { body } from './body.ts'
 import { bottomFace } from './bottom-face.ts'
 import { type Camera, circle, rise } from './camera.ts'
-import { endDamage, footDamage, heatOver, waterDrops } from './damage.ts'
+import { endDamage, footDamage } from './damage.ts'
+import { heatOver } from './heat.ts'
 import { outsidePlaces } from './outside-places.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box, Scene } from './scene.ts'
 import { lowest } from './silhouette.ts'
 import { terminalMarks } from './terminal-marks.ts'
 import { topFace } from './top-face.ts'
+import { waterDrops } from './water.ts'
 
 const TILT = { side: 0.17, 'top-angle': 0.62, top: 1 } as const
 

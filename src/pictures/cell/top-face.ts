@@ -6,11 +6,9 @@ import { type Ring, tornEdge, tornRing, wholeRing } from './broken-ring.ts'
 import { arc, type Camera, circle, dot, rise } from './camera.ts'
 import { contact } from './contact.ts'
 import type { CellParameters } from './parameters.ts'
+import { TEAR } from './tear.ts'
 import { vent } from './vent.ts'
 import { underWrap } from './wrap-colours.ts'
-
-/** Where pieces are torn out, in radians around the axis, so that the side view and the top view agree. */
-export const TEAR = { wrap: { start: 0.72, end: 1.4 }, ring: { start: 1.85, end: 2.6 } } as const
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
 const ringShape = { 'fill-rule': 'evenodd' } as const

@@ -1,4 +1,4 @@
-// A discharge: voltage and temperature over the charge drawn, with cut-off, result, family minimum and gaps.
+// A discharge: voltage and temperature over the charge drawn, with cut-off, result, what was promised and gaps.
 import type { AltFact } from '../alt/alt-fact.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK, STROKE } from '../ink.ts'
@@ -33,8 +33,8 @@ export type DischargeCurve = {
   cutOff: number
   /** capacity in mAh with its expanded uncertainty (k = 2); a lower bound when the log stopped above the cut-off */
   result?: { value: number; u: number; atLeast?: boolean }
-  /** the family's least capacity, mAh */
-  minimum?: number
+  /** what the cell is held against, mAh: its label, or the least its maker promises */
+  promised?: number
   /** words in the reader's language; units are part of them */
   words: {
     capacity: string
@@ -42,7 +42,7 @@ export type DischargeCurve = {
     temperature: string
     cutOff: string
     result: string
-    minimum: string
+    promised: string
     gap: string
   }
   number: NumberWords
@@ -91,9 +91,9 @@ function entries(curve: DischargeCurve, warm: boolean): KeyEntry[] {
         tag('path', { d: `M${x} ${y - 7}v14`, ...bar }),
     })
   }
-  if (curve.minimum !== undefined) {
+  if (curve.promised !== undefined) {
     list.push({
-      words: words.minimum,
+      words: words.promised,
       sample: (x, y) =>
         tag('path', { d: down(x, y + 1), fill: INK.line }) +
         tag('path', { d: `M${x} ${y}v8`, ...bar, 'stroke-dasharray': '4 3' }),
@@ -133,15 +133,15 @@ function marks(curve: DischargeCurve, area: Area, x: (v: number) => number, y: (
         'fill-opacity': 0.6,
       }) + tag('path', { d: `M${round(x(value))} ${area.top}V${area.bottom}`, ...bar })
   }
-  const least =
-    curve.minimum === undefined
+  const promised =
+    curve.promised === undefined
       ? ''
       : tag('path', {
-          d: `M${round(x(curve.minimum))} ${area.top}V${area.bottom}`,
+          d: `M${round(x(curve.promised))} ${area.top}V${area.bottom}`,
           ...bar,
           'stroke-dasharray': '6 4',
-        }) + tag('path', { d: down(x(curve.minimum), area.top), fill: INK.line })
-  return part('result', result) + part('gaps', ...gaps) + part('cut-off', cut) + part('minimum', least)
+        }) + tag('path', { d: down(x(curve.promised), area.top), fill: INK.line })
+  return part('result', result) + part('gaps', ...gaps) + part('cut-off', cut) + part('promised', promised)
 }
 
 function about(curve: DischargeCurve, warm: boolean): AltFact[] {
@@ -150,7 +150,7 @@ function about(curve: DischargeCurve, warm: boolean): AltFact[] {
   if (first === undefined || last === undefined) return [{ code: 'curve-empty', rank: 0 }]
   const heat = curve.points.flatMap(point => (point.temperature === undefined ? [] : [point.temperature]))
   const gaps = (curve.gaps ?? []).length
-  const { result, minimum } = curve
+  const { result, promised } = curve
   return [
     { code: 'curve', values: { from: first.voltage, to: last.voltage, cutOff: curve.cutOff }, rank: 1 },
     ...(result
@@ -162,7 +162,9 @@ function about(curve: DischargeCurve, warm: boolean): AltFact[] {
           },
         ]
       : []),
-    ...(minimum === undefined ? [] : [{ code: 'curve-minimum', values: { value: minimum }, rank: 1 }]),
+    ...(promised === undefined
+      ? []
+      : [{ code: 'curve-promised', values: { label: curve.words.promised, value: promised }, rank: 1 }]),
     ...(warm
       ? [{ code: 'curve-temperature', values: { from: heat[0] as number, most: Math.max(...heat) }, rank: 2 }]
       : []),
@@ -184,7 +186,7 @@ export function drawDischargeCurve(curve: DischargeCurve): Drawing {
   const most = Math.max(
     1,
     ...curve.points.map(p => p.capacity),
-    curve.minimum ?? 0,
+    curve.promised ?? 0,
     (curve.result?.value ?? 0) + (curve.result?.u ?? 0),
   )
   const span = { from: 0, to: most * 1.04 }
@@ -220,5 +222,5 @@ export function drawDischargeCurve(curve: DischargeCurve): Drawing {
     part('temperature', warm ? tag('path', { d: heat, ...dashed }) : '') +
     part('voltage', tag('path', { d: voltage, ...solid }))
   const content = head.svg + legend.svg + axes + marks(curve, area, x, y) + lines + foot.svg
-  return panel(SHEET_WIDTH, Math.ceil(area.bottom + 28 + foot.height + 6), content, about(curve, warm))
+  return panel(Math.ceil(area.bottom + 28 + foot.height + 6), content, about(curve, warm))
 }

@@ -105,5 +105,5 @@ export function drawRelease(release: Release): Drawing {
     y += drawn.height
   }
   const legend = key([{ words: release.words.interval, sample: (x, cy) => whisker(x - 10, x + 10, cy) }], y + 2)
-  return panel(SHEET_WIDTH, Math.ceil(y + legend.height + 10), content + legend.svg, facts(release))
+  return panel(Math.ceil(y + legend.height + 10), content + legend.svg, facts(release))
 }

@@ -155,5 +155,5 @@ export function drawTrend(trend: Trend): Drawing {
   })
   const content =
     head.svg + legend.svg + levelAxis(area, axis) + columns.join('') + expected + floor + names(trend.weeks, area, slot)
-  return panel(SHEET_WIDTH, Math.ceil(area.bottom + 30), content, about(trend))
+  return panel(Math.ceil(area.bottom + 30), content, about(trend))
 }

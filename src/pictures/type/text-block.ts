@@ -33,9 +33,9 @@ export function textBlock(
   y: number,
   width: number,
   style: TextStyle,
-): { svg: string; height: number; lines: number } {
+): { svg: string; height: number } {
   const step = style.size * 1.28
   const lines = wrapText(text, width, style.size, style.weight ?? 'medium')
   const svg = lines.map((one, i) => textLine(one, x, y + style.size * 0.98 + i * step, style)).join('')
-  return { svg, height: lines.length * step, lines: lines.length }
+  return { svg, height: lines.length * step }
 }

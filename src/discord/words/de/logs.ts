@@ -144,5 +144,6 @@ export const logs: InWordsOf<typeof english> = {
   'curve.end': 'Ende der Last',
   'curve.result': 'Ergebnis, mit Unsicherheit',
   'curve.minimum': 'zugesagter Mindestwert',
+  'curve.label': 'laut Aufdruck',
   'curve.gap': 'keine Messwerte',
 }

@@ -140,5 +140,6 @@ export const logs = {
   'curve.end': 'end of the load',
   'curve.result': 'result, with its uncertainty',
   'curve.minimum': 'promised minimum',
+  'curve.label': 'claimed on the label',
   'curve.gap': 'no readings',
 } as const

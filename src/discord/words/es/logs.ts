@@ -143,5 +143,6 @@ export const logs: InWordsOf<typeof english> = {
   'curve.end': 'fin de la descarga',
   'curve.result': 'resultado, con su incertidumbre',
   'curve.minimum': 'mínimo prometido',
+  'curve.label': 'según la etiqueta',
   'curve.gap': 'sin medidas',
 }

@@ -1,8 +1,8 @@
 // A contact sheet: many drawings on one page with their names, for a person to look over.
-import type { Drawing } from './drawing.ts'
-import { FONT, INK } from './ink.ts'
-import { tag } from './svg.ts'
-import { textBlock } from './type/text-block.ts'
+import type { Drawing } from '../../src/pictures/drawing.ts'
+import { FONT, INK } from '../../src/pictures/ink.ts'
+import { tag } from '../../src/pictures/svg.ts'
+import { textBlock } from '../../src/pictures/type/text-block.ts'
 
 export type SheetEntry = { name: string; drawing: Drawing }
 
@@ -34,10 +34,5 @@ export function contactSheet(entries: readonly SheetEntry[], columns = 4): Drawi
     'font-family': FONT,
   }
   const ground = tag('rect', { width, height, fill: '#33363c' })
-  return {
-    svg: tag('svg', frame, ground, content),
-    width,
-    height,
-    about: [{ code: 'sheet', values: { n: entries.length }, rank: 0 }],
-  }
+  return { svg: tag('svg', frame, ground, content), width, height, about: [] }
 }

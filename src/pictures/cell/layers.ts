@@ -1,0 +1,95 @@
+// The layers of the side in a close-up: can, second wrap, wrap, each laid back from the one below.
+import { INK, METAL, STROKE } from '../ink.ts'
+import { part, round, tag } from '../svg.ts'
+import type { CellParameters, Peeled } from './parameters.ts'
+import type { Box } from './scene.ts'
+import { groundOf, underWrap } from './wrap-colours.ts'
+
+export type Layer = 'can' | 'second-wrap' | 'wrap'
+/** A layer and where it begins, as a share of the width; each lies on those before it. */
+export type Zone = { layer: Layer; from: number }
+
+/** The layers a close-up about that part lays back, the lowest first; one where layers do not matter. */
+export function zones(params: CellParameters, about: Peeled): Zone[] {
+  if (params.wrap === 'missing') return [{ layer: 'can', from: 0 }]
+  if (about === 'seam' || about === 'bin' || about === 'lettering-print' || about === 'code-print') {
+    const place = about === 'code-print' ? params.code : params.lettering
+    const bare = about.endsWith('print') && place === 'can'
+    return bare ? [{ layer: 'can', from: 0 }] : [{ layer: 'wrap', from: 0 }]
+  }
+  const second = params.secondWrap !== 'none' || (about === 'lettering' && params.lettering === 'second-wrap')
+  const first: Zone = { layer: 'can', from: 0 }
+  if (!second)
+    return [first, { layer: 'wrap', from: about === 'second-wrap' || params.lettering === 'wrap' ? 0.34 : 0.45 }]
+  return [first, { layer: 'second-wrap', from: 0.22 }, { layer: 'wrap', from: 0.63 }]
+}
+
+const isClear = (params: CellParameters, layer: Layer): boolean =>
+  layer === 'second-wrap' ? params.secondWrap !== 'coloured' : layer === 'wrap' && params.wrapColour === 'clear'
+
+function fillOf(params: CellParameters, layer: Layer): string {
+  if (layer === 'can') return METAL.light
+  if (isClear(params, layer)) return '#ffffff'
+  return layer === 'wrap' ? groundOf(params) : underWrap(params)
+}
+
+/** Bare metal mirrors its surroundings in hard bands, which no wrap does. */
+const mirror = (zone: Zone, box: Box): string =>
+  [
+    { from: 0.2, tall: 0.07, fill: METAL.dark },
+    { from: 0.62, tall: 0.12, fill: '#ffffff' },
+  ]
+    .map(({ from, tall, fill }) =>
+      tag('rect', {
+        x: box.x + zone.from * box.width + 2,
+        y: box.y + from * box.height,
+        width: (1 - zone.from) * box.width - 4,
+        height: tall * box.height,
+        fill,
+        'fill-opacity': 0.6,
+      }),
+    )
+    .join('')
+
+function glare(x: number, box: Box): string {
+  const streaks = [0.12, 0.2, 0.3].map(
+    share =>
+      `M${round(x + share * box.width)} ${round(box.y + box.height * 0.08)}l${round(-box.height * 0.1)} ${round(box.height * 0.84)}`,
+  )
+  return tag('path', { d: streaks.join(''), stroke: '#ffffff', 'stroke-width': 5, fill: 'none' })
+}
+
+/** Draws one layer from where it begins to the right end. */
+export function drawLayer(params: CellParameters, zone: Zone, box: Box): string {
+  const x = box.x + zone.from * box.width
+  const end = box.x + box.width
+  const bow = box.height * 0.1
+  const [top, low] = [round(box.y), round(box.y + box.height)]
+  const bend = (dx: number): string => `Q${round(x + dx)} ${round(box.y + box.height / 2)}`
+  const wave = (way: 1 | -1): string =>
+    `q${round(-way * bow)} ${round((way * box.height) / 4)} 0 ${round((way * box.height) / 2)}t0 ${round((way * box.height) / 2)}`
+  // The left edge bows with the cylinder; the first layer and the far end are broken off in a wave.
+  const first = zone.from === 0
+  const left = `M${round(x)} ${top}${first ? wave(1) : `${bend(-bow * 2)} ${round(x)} ${low}`}`
+  const clear = isClear(params, zone.layer)
+  const fill = fillOf(params, zone.layer)
+  const body = tag('path', {
+    d: `${left}H${round(end)}${wave(-1)}Z`,
+    fill,
+    'fill-opacity': clear ? 0.5 : undefined,
+    stroke: INK.line,
+    'stroke-width': STROKE.outline,
+  })
+  // A layer that is laid back curls up: its edge is lighter, but of its own colour, or it would look like one more layer.
+  const curl = `M${round(x)} ${top}${bend(-bow * 2)} ${round(x)} ${low}${bend(-bow * 0.9)} ${round(x)} ${top}Z`
+  const lip = first
+    ? ''
+    : tag('path', { d: curl, fill }) + tag('path', { d: curl, fill: '#ffffff', 'fill-opacity': 0.45 })
+  return part(
+    `layer-${zone.layer}`,
+    body,
+    zone.layer === 'can' ? mirror(zone, box) : '',
+    clear ? glare(x, box) : '',
+    lip,
+  )
+}
