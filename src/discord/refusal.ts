@@ -8,7 +8,7 @@ import type { Say, Values } from './words/say.ts'
 export type Refusal =
   | CheckRefusal
   | ChangeRefusal
-  | { readonly code: 'form-forgotten' }
+  | { readonly code: 'form-forgotten' | 'nothing-to-write' }
   | TooMuch
   | { readonly code: 'not-yours' | 'gone' | 'no-such-check' | 'unknown-click' | 'unknown-command' | 'log-forgotten' }
   | {

@@ -199,6 +199,9 @@ test('buttons carry the revision they were shown on', async () => {
   const buttons = message.components.flatMap(part =>
     part.type === ComponentType.ActionRow ? part.components : [],
   ) as APIButtonComponent[]
-  expect(buttons.length).toBeGreaterThan(0)
-  for (const one of buttons) expect('custom_id' in one && one.custom_id).toMatch(/^cw1\.abcdefgh\.7\./)
+  const ids = buttons.map(one => ('custom_id' in one ? one.custom_id : ''))
+  // The ways on from a verdict change nothing about the check.
+  const acts = ids.filter(id => !/^(cb1|clt1)\./.test(id))
+  expect(acts.length).toBeGreaterThan(0)
+  for (const id of acts) expect(id).toMatch(/^cw1\.abcdefgh\.7\./)
 })

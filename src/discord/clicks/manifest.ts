@@ -8,6 +8,7 @@ import { countingClick } from './counting-click.ts'
 import { factsClick } from './facts-click.ts'
 import { findingClick } from './finding-click.ts'
 import { handClick } from './hand-click.ts'
+import { letterClick } from './letter-click.ts'
 import { linksClick } from './links-click.ts'
 import { logClick } from './log-click.ts'
 import { privacyClick } from './privacy-click.ts'
@@ -31,4 +32,5 @@ export const clickHandlers: readonly ClickHandler[] = [
   buyingClick,
   linksClick,
   setupClick,
+  letterClick,
 ]

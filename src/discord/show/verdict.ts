@@ -9,6 +9,7 @@ import type { Verdict } from '../../engine/verdicts.ts'
 import type { ShownPicture } from '../desk.ts'
 import { sayAnswer, sayAnswered, sayChange, sayFinding, sayWhat } from '../words/describe.ts'
 import type { Key, Say } from '../words/say.ts'
+import { afterVerdict } from './after-verdict.ts'
 import { fitLists } from './fit-text.ts'
 import { handButton } from './hands.ts'
 import { button, gallery, message, rows, type ShownMessage, small, text, textBudget } from './parts.ts'
@@ -50,6 +51,7 @@ export function showVerdict(
       ...gallery(pictures),
       ...after.map(text),
       text(caution),
+      ...rows(afterVerdict(say, screen)),
       ...rows([
         ...(more ? [button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)] : []),
         ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
@@ -135,7 +137,7 @@ const hazardsFirst = (program: Program, unchecked: readonly Unchecked[]): Unchec
 const mostChanges = 4
 const mostUnchecked = 8
 
-function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
+export function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
   const { findings, verdict } = judgement
   const leave = findings.some(({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away')
   if (leave) return leaving.map(key => say(key))

@@ -7,6 +7,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { handOver } from './hand-over.ts'
+import { letters } from './letters.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
 import { logs } from './logs.ts'
@@ -42,4 +43,5 @@ export const german: Partial<Catalogue> = {
   ...regions,
   ...links,
   ...setup,
+  ...letters,
 }

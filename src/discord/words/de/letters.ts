@@ -1,0 +1,39 @@
+// German for a letter to the seller: the letter itself, facts only, and the screen it is written on.
+import type { letters as english } from '../en/letters.ts'
+import type { InWordsOf } from '../say.ts'
+
+export const letters: InWordsOf<typeof english> = {
+  'letter.write': 'Dem Händler schreiben',
+  'letter.title': 'Ein Brief an den Händler',
+  'letter.first': 'Erst die Zelle, dann der Brief',
+  'letter.about':
+    'Entworfen aus dem, was du gesehen und gemessen hast. Nur du siehst ihn, und nichts davon wird aufbewahrt. Füll aus, was in [Klammern] steht, streich, was nicht stimmt, kopier ihn und schick ihn selbst dorthin, wo du gekauft hast. Der Bot verschickt nichts.',
+  'letter.language': 'In der Sprache des Händlers (fängt neu an)',
+  'letter.in': 'Brief auf {language}',
+  'letter.change': 'Ausfüllen und ändern',
+  'letter.form': 'Dein Brief',
+  'letter.form.hint': 'Nur, was du gesehen hast und was du verlangst. Keine Beschuldigungen.',
+  'letter.subject': 'Zu meiner Bestellung [Bestellnummer] vom [Datum]',
+  'letter.greeting': 'Guten Tag,',
+  'letter.order':
+    '{cells, plural, one {ich habe bei Ihnen eine Lithium-Ionen-Zelle gekauft} other {ich habe bei Ihnen # Lithium-Ionen-Zellen gekauft}}, Artikel [Nummer oder Titel des Artikels], {sold, select, known {verkauft als „{what}“} other {verkauft als [was im Angebot steht]}}.',
+  'letter.worst': 'Das Folgende betrifft die von ihnen, die am schlechtesten aussieht.',
+  'letter.unsafe': 'Das Folgende ist gefährlich. Die Zelle wird nicht mehr benutzt, nicht geladen und nicht geprüft:',
+  'letter.mismatch': 'Das Folgende passt nicht zur Beschreibung:',
+  'letter.unverified': 'Wegen des Folgenden ließ sich nicht überprüfen, dass die Zelle der Beschreibung entspricht:',
+  'letter.unverified.bare': 'Es ließ sich nicht überprüfen, dass die Zelle der Beschreibung entspricht.',
+  'letter.open': 'Nicht geprüft oder nicht zu sagen, und darum hier offen:',
+  'letter.open.danger': 'Weiter wurde nichts geprüft, weil die Zelle nicht angefasst werden soll.',
+  'letter.refund':
+    'Ich bitte Sie, mir [Betrag] bis zum [Datum] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
+  'letter.papers-first':
+    'Bitte nennen Sie mir bis zum [Datum] den Hersteller, das genaue Modell und das Los, und senden Sie mir die Prüfzusammenfassung nach UN 38.3. Wenn das nicht möglich ist, bitte ich Sie, mir [Betrag] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
+  'letter.no-return':
+    'Ich schicke die Zelle nicht zurück: Eine so zweifelhafte Zelle zu versenden ist gefährlich und kann verboten sein. Sie kommt zu einer Stelle, die Lithiumzellen annimmt.',
+  'letter.papers':
+    'Bitte nennen Sie mir außerdem den Hersteller, das genaue Modell und das Los, und senden Sie mir die Prüfzusammenfassung nach UN 38.3.',
+  'letter.proof':
+    'Das Angebot, die Bestellung und meine Notizen hebe ich auf; Fotos und Messwerte, soweit ich sie habe, kann ich Ihnen senden.',
+  'letter.close': 'Mit freundlichen Grüßen\n[dein Name]',
+  'refusal.nothing-to-write': 'Es wurde nichts gefunden, worüber man schreiben könnte.',
+}

@@ -1,0 +1,35 @@
+// English for a letter to the seller: the letter itself, facts only, and the screen it is written on.
+export const letters = {
+  'letter.write': 'Write to the seller',
+  'letter.title': 'A letter to the seller',
+  'letter.first': 'First the cell, then the letter',
+  'letter.about':
+    'Drafted from what you saw and measured. Only you see it, and nothing of it is kept. Fill in what stands in [brackets], take out what is not so, copy it, and send it yourself where you bought. The bot sends nothing.',
+  'letter.language': 'In the seller’s language (begins it anew)',
+  'letter.in': 'Letter in {language}',
+  'letter.change': 'Fill in and change',
+  'letter.form': 'Your letter',
+  'letter.form.hint': 'Only what you saw, and what you ask for. Accuse nobody.',
+  'letter.subject': 'About my order [order number] of [date]',
+  'letter.greeting': 'Hello,',
+  'letter.order':
+    '{cells, plural, one {I bought a lithium-ion cell from you} other {I bought # lithium-ion cells from you}}, item [number or title of the item], {sold, select, known {sold as “{what}”} other {sold as [what the listing says]}}.',
+  'letter.worst': 'What follows is about the one of them that looks worst.',
+  'letter.unsafe': 'The following is unsafe. The cell is not used, charged or tested any more:',
+  'letter.mismatch': 'The following does not match the description:',
+  'letter.unverified': 'Because of the following, it could not be verified that the cell is as described:',
+  'letter.unverified.bare': 'It could not be verified that the cell is as described.',
+  'letter.open': 'Not checked, or not possible to tell, and so left open here:',
+  'letter.open.danger': 'Nothing more was checked, because the cell is not to be handled.',
+  'letter.refund': 'I ask you to refund [amount] by [date], without return of the cell.',
+  'letter.papers-first':
+    'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, I ask you to refund [amount] without return of the cell.',
+  'letter.no-return':
+    'I do not post the cell back: sending a cell in such doubt is dangerous and may be forbidden. It goes to a place that takes lithium cells.',
+  'letter.papers':
+    'Please also tell me the maker, the exact model and the batch, and send me the UN 38.3 test summary.',
+  'letter.proof':
+    'I keep the listing, the order and what I noted, and can send you what I have of photos and readings.',
+  'letter.close': 'Kind regards\n[your name]',
+  'refusal.nothing-to-write': 'Nothing was found that a letter could be about.',
+} as const

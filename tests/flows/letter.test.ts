@@ -1,0 +1,119 @@
+// From a verdict to a letter and to buying safely, through the real client: whose it is, what is kept, and in which language.
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { encodeLetter } from '../../src/discord/letter-id.ts'
+import type { Person } from '../../src/practice/people/person.ts'
+import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { caution, closeAll, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import { openRoom, type TestRoom } from './open-room.ts'
+
+let room: TestRoom
+beforeAll(async () => {
+  room = await openRoom()
+})
+afterAll(() => room.close())
+const wren = () => room.standIn.as('Wren')
+const ilse = () => room.standIn.as('Ilse')
+
+const inDanger = async (person: Person): Promise<SeenMessage> =>
+  pressed(person, await unsureUntil(person, await startCheck(person), /smoking, hissing/), 'At least one of these')
+const idOfCheck = (message: SeenMessage): string =>
+  buttons(message)
+    .map(one => /^cw1\.([a-z0-9]+)\./.exec(one.customId ?? '')?.[1])
+    .find(id => id !== undefined) ?? ''
+const letterFrom = async (person: Person, verdict: SeenMessage, label: string): Promise<SeenMessage> => {
+  const reply = await press(person, verdict, label)
+  expect(reply.kind === 'message' && reply.private).toBe(true)
+  return messageOf(reply)
+}
+const form = async (person: Person, message: SeenMessage, label: string) => {
+  const opened = await press(person, message, label)
+  if (opened.kind !== 'modal') throw new Error('no form')
+  return opened.modal
+}
+
+test('danger: what to do first, the letter after it, changed in a form, copied, and kept nowhere', async () => {
+  const verdict = await inDanger(wren())
+  const labels = buttons(verdict).map(one => one.label)
+  expect(labels.indexOf('What to do with it')).toBeLessThan(labels.indexOf('Write to the seller'))
+  let letter = await letterFrom(wren(), verdict, 'Write to the seller')
+  expect(text(letter)).toMatch(/^\*\*First the cell[\s\S]*Move away from it[\s\S]*```\nAbout my order \[order number\]/)
+  expect(text(letter)).toMatch(/The following is unsafe[\s\S]*smoking, hissing/)
+  expect(text(letter)).toMatch(caution)
+  const modal = await form(wren(), letter, 'Fill in and change')
+  expect(modal.fields[0]?.value).toMatch(/^About my order/)
+  const typed = 'Order QX-77, ``` @everyone, <@1> kindly refund 12 pounds.'
+  letter = messageOf(await wren().submit(modal, { letter: typed }))
+  expect(text(letter)).toContain("```\nOrder QX-77, ''' @everyone, <@1> kindly refund 12 pounds.\n```")
+  // What was changed is what the next form begins with; another opening is another form.
+  const again = await form(wren(), letter, 'Fill in and change')
+  expect(again.customId).not.toBe(modal.customId)
+  expect(again.fields[0]?.value).toMatch(/^Order QX-77/)
+  expect(JSON.stringify(await room.desk.checks.load(idOfCheck(verdict)))).not.toMatch(/QX-77/)
+  expect(room.log.join('\n')).not.toMatch(/QX-77/)
+  await closeAll(wren())
+})
+
+test('the seller’s language is chosen from a menu, the person’s own first', async () => {
+  const verdict = await inDanger(wren())
+  const letter = await letterFrom(wren(), verdict, 'Write to the seller')
+  const [menu] = menus(letter)
+  expect(menu?.options.map(one => one.value)).toEqual(['en', 'de', 'es'])
+  const german = messageOf(await wren().choose(letter, menu?.customId ?? '', ['de']))
+  expect(text(german)).toMatch(/First the cell[\s\S]*Zu meiner Bestellung[\s\S]*Das Folgende ist gefährlich/)
+  const spanish = messageOf(await wren().choose(german, menu?.customId ?? '', ['es']))
+  expect(text(spanish)).toMatch(/Sobre mi pedido[\s\S]*Lo siguiente es peligroso/)
+  const modal = await form(wren(), spanish, 'Fill in and change')
+  expect(modal.fields[0]?.value).toMatch(/^Sobre mi pedido/)
+  const kept = messageOf(await wren().submit(modal, {}))
+  expect(menus(kept)[0]?.options.find(one => one.default)?.value).toBe('es')
+  await closeAll(wren())
+})
+
+test('the button is there when the finished check is opened again, and its letter is the same', async () => {
+  const verdict = await inDanger(wren())
+  const first = await letterFrom(wren(), verdict, 'Write to the seller')
+  const reopened = messageOf(await wren().run('check resume'))
+  expect(text(await letterFrom(wren(), reopened, 'Write to the seller'))).toBe(text(first))
+  const list = messageOf(await wren().run('check list'))
+  const shown = await pressed(wren(), list, 'Go on with 1')
+  expect(buttons(shown).map(one => one.label)).toContain('Write to the seller')
+  await closeAll(wren())
+})
+
+test('only the holder can, only of a finished check, and only while it is open', async () => {
+  const verdict = await inDanger(wren())
+  const check = idOfCheck(verdict)
+  for (const act of [
+    { is: 'write', check },
+    { is: 'change', check, language: 'en' },
+  ] as const) {
+    const id = encodeLetter(act)
+    const posted = await postButton(room.standIn, id)
+    expect(text(messageOf(await ilse().click(posted, id)))).toMatch(/in der Hand hat/)
+  }
+  const id = encodeLetter({ is: 'write', check })
+  await pressed(wren(), verdict, 'Correct the last answer')
+  expect(text(messageOf(await wren().click(await postButton(room.standIn, id), id)))).toMatch(
+    /does not go at this step/,
+  )
+  await closeAll(wren())
+  expect(text(messageOf(await wren().click(await postButton(room.standIn, id), id)))).toMatch(/closed|no longer kept/)
+})
+
+test('an open check asks the seller for papers, and leads to buying safely without losing the verdict', async () => {
+  let message = await startCheck(wren())
+  while (buttons(message).some(one => one.customId?.includes('.unsure')))
+    message = await pressed(wren(), message, '.unsure')
+  const letter = await letterFrom(wren(), message, 'Write to the seller')
+  expect(text(letter)).toMatch(/It could not be verified that the cell is as described/)
+  expect(text(letter)).toMatch(/left open here/)
+  const buying = await press(wren(), message, 'Buy safely')
+  expect(buying.kind).toBe('message')
+  expect(text(messageOf(buying))).toMatch(/Buying cells safely/)
+  expect(
+    wren()
+      .sees()
+      .find(one => one.id === message.id && /^## Open/m.test(text(one))),
+  ).toBeDefined()
+  await closeAll(wren())
+})
