@@ -137,7 +137,7 @@ describe('fair use', () => {
   const small = openFairUse.bind(null, {
     person: { act: two, file: one, suggestions: two },
     server: { act: { burst: 3, every_ms: 500 }, file: two, suggestions: two },
-    posts: two,
+    posts: { person: { burst: 3, every_ms: 1000 }, channel: two },
   })
   const at = (refusal: { at: number } | undefined) => refusal?.at
 
@@ -174,11 +174,13 @@ describe('fair use', () => {
       expect(fairUse.admit(asked, 'wren', null, 0)).toBeUndefined()
   })
 
-  test('posts are counted by channel', () => {
+  test('posts are counted by channel, and by whoever has them posted', () => {
     const fairUse = small()
-    for (let i = 0; i < 2; i++) expect(fairUse.admitPost('lobby', 0)).toBeUndefined()
-    expect(fairUse.admitPost('lobby', 0)).toEqual({ code: 'channel-too-fast', at: 1 })
-    expect(fairUse.admitPost('quay', 0)).toBeUndefined()
+    for (const who of ['a', 'b']) expect(fairUse.admitPost(who, 'lobby', 0)).toBeUndefined()
+    expect(fairUse.admitPost('c', 'lobby', 0)).toEqual({ code: 'channel-too-fast', at: 1 })
+    for (const channel of ['quay', null]) expect(fairUse.admitPost('a', channel, 0)).toBeUndefined()
+    expect(fairUse.admitPost('a', 'elsewhere', 0)).toEqual({ code: 'too-many-posts', at: 1 })
+    expect(fairUse.admitPost('c', 'elsewhere', 0)).toBeUndefined()
   })
 
   test.each([

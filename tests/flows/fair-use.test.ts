@@ -8,6 +8,7 @@ import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 /** A minute for every token, so that none comes back while the test runs. */
 const few = (burst: number) => ({ burst, every_ms: 60_000 })
 const plenty = { act: few(1000), file: few(1000), suggestions: few(1000) }
+const noPostLimits = { person: few(1000), channel: few(1000) }
 const small = (burst: number) => ({ act: few(burst), file: few(burst), suggestions: few(burst) })
 
 let room: TestRoom
@@ -20,7 +21,7 @@ const ilse = () => room.standIn.as('Ilse')
 
 describe('a person who overdoes it', () => {
   test('is told when to go on and that nothing is lost; the step is not taken, others are not held up', async () => {
-    await open({ person: small(3), server: plenty, posts: few(3) })
+    await open({ person: small(3), server: plenty, posts: noPostLimits })
     let message = await startCheck(wren())
     message = await pressed(wren(), message, '.unsure')
     message = await pressed(wren(), message, '.unsure')
@@ -37,7 +38,7 @@ describe('a person who overdoes it', () => {
   })
 
   test('gets no suggestions for a while, and commands still work', async () => {
-    await open({ person: { ...plenty, suggestions: few(2) }, server: plenty, posts: few(3) })
+    await open({ person: { ...plenty, suggestions: few(2) }, server: plenty, posts: noPostLimits })
     const suggested = async () => (await wren().suggest('check start', { name: 'family', value: '' })).length
     expect([await suggested(), await suggested(), await suggested()]).toEqual([
       expect.any(Number),
@@ -48,7 +49,7 @@ describe('a person who overdoes it', () => {
   })
 
   test('with files is told so before any is fetched, and may still press buttons', async () => {
-    await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: few(3) })
+    await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: noPostLimits })
     const send = () => wren().run('log', { file: { name: 'log.csv', bytes: new TextEncoder().encode('x') } })
     expect(text(await finalOf(await send()))).toMatch(/No table/)
     expect(text(messageOf(await send()))).toMatch(/several files.*<t:\d+:R>/)
@@ -56,15 +57,44 @@ describe('a person who overdoes it', () => {
   })
 })
 
+describe('what everybody in a channel sees', () => {
+  const everybody = '900000000000000301'
+  const posts = () => room.standIn.messages(everybody).length
+  const post = async (name: string, question: string) => {
+    const own = messageOf(await room.standIn.as(name).run('ask', { question }))
+    return text(messageOf(await press(room.standIn.as(name), own, 'Post it')))
+  }
+
+  test('is not flooded with answers: the channel cools down first, whoever asks', async () => {
+    await open({ person: plenty, server: plenty, posts: { person: few(9), channel: few(2) } })
+    const before = posts()
+    await post('Wren', 'dented')
+    await post('Ilse', 'is it fine to leave them charging while i sleep')
+    expect(await post('Tomas', 'dented')).toMatch(/this channel.*<t:\d+:R>/)
+    expect(posts()).toBe(before + 2)
+  })
+
+  test('nor with offers of checks: what cannot be shown now is not begun', async () => {
+    await open({ person: plenty, server: plenty, posts: { person: few(1), channel: few(9) } })
+    const offer = () => wren().run('check start', { anyone: true }, { channel: everybody })
+    await offer()
+    const before = posts()
+    expect(text(messageOf(await offer()))).toMatch(/several messages.*<t:\d+:R>/)
+    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(posts()).toBe(before)
+    expect(buttons(await startCheck(wren())).length).toBeGreaterThan(1)
+  })
+})
+
 test('a server in which too many press at once is asked to wait as one', async () => {
-  await open({ person: plenty, server: small(2), posts: few(3) })
+  await open({ person: plenty, server: small(2), posts: noPostLimits })
   await startCheck(wren())
   await startCheck(ilse())
   expect(text(messageOf(await wren().run('check list')))).toMatch(/many people on this server.*<t:\d+:R>/)
 })
 
 test('what was typed into a form is never turned away for haste', async () => {
-  await open({ person: small(1000), server: plenty, posts: few(3) })
+  await open({ person: small(1000), server: plenty, posts: noPostLimits })
   const size = await unsureUntil(wren(), await startCheck(wren()), /Which size is the cell/)
   const message = await unsureUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
   const form = await press(wren(), message, 'Type in the reading')

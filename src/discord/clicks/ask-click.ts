@@ -40,6 +40,8 @@ async function post(
   const say = sayIn(interaction.locale)
   const { channelId } = interaction
   if (!mayWriteHere(interaction) || channelId === null) return refuse(interaction, say, { code: 'may-not-post-here' })
+  const tooMuch = desk.fairUse.admitPost(interaction.user.id, channelId, desk.now())
+  if (tooMuch) return refuse(interaction, say, tooMuch)
   await takeTime(interaction)
   const shown = showPublicAnswer(await serverSay(desk, interaction), entry, near, interaction.user.id)
   // Two who answer the same message with the same entry post it once.

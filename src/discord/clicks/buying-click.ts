@@ -46,6 +46,8 @@ async function post(desk: Desk, interaction: Clicked, say: Say, place: BuyingPla
   const { guildId, channelId, user } = interaction
   if (!mayWriteHere(interaction) || guildId === null || channelId === null)
     return refuse(interaction, say, { code: 'may-not-post-here' })
+  const tooMuch = desk.fairUse.admitPost(user.id, channelId, desk.now())
+  if (tooMuch) return refuse(interaction, say, tooMuch)
   await takeTime(interaction)
   const { links } = await desk.servers.load(guildId)
   const shown = showBuyingPublicly(await serverSay(desk, interaction), place, { links, now: desk.now() }, user.id)

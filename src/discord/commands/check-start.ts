@@ -70,6 +70,8 @@ export const checkStart: Subcommand = {
     const typed = interaction.options.getString('family')
     const offering = offerIn(interaction)
     if (offering && !offering.ok) return refuse(interaction, say, offering.refusal)
+    const tooMuch = offering && desk.fairUse.admitPost(interaction.user.id, interaction.channelId, desk.now())
+    if (tooMuch) return refuse(interaction, say, tooMuch)
     const begun = await beginCheck(desk, interaction, {
       family: typed === null || typed === noFamily ? null : typed,
       mode: (interaction.options.getString('depth') ?? 'full') as Mode,

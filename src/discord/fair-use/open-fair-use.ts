@@ -2,13 +2,13 @@
 //
 // Each process counts for itself: a server is at home in one shard and so in one process, a person with servers in several gets
 // their share in each. What must hold across processes (open checks, one answer per click) is kept by the database.
-import { openBuckets, type Rate } from './buckets.ts'
+import { type Buckets, openBuckets, type Rate } from './buckets.ts'
 
 /** What is asked for: a click or command; the same with a file, which is fetched and read; suggestions while somebody types. */
 export type Asked = 'act' | 'file' | 'suggestions'
 
 export type TooMuch = {
-  readonly code: 'too-fast' | 'too-many-files' | 'server-too-fast' | 'channel-too-fast'
+  readonly code: 'too-fast' | 'too-many-files' | 'too-many-posts' | 'server-too-fast' | 'channel-too-fast'
   /** When it can go on, in seconds since 1970, as Discord's timestamps count. */
   readonly at: number
 }
@@ -16,14 +16,14 @@ export type TooMuch = {
 export type FairUse = {
   /** Takes what it costs from the person's bucket and the server's, or says from when on it can be had, and takes nothing. */
   admit(asked: Asked, person: string, server: string | null, now: number): TooMuch | undefined
-  /** The same for a post that everybody in a channel sees because somebody pressed a button for it. */
-  admitPost(channel: string, now: number): TooMuch | undefined
+  /** The same for a message that others see because this person asked for it; `channel`: null where only the person is counted. */
+  admitPost(person: string, channel: string | null, now: number): TooMuch | undefined
 }
 
 export type Rates = {
   readonly person: Readonly<Record<Asked, Rate>>
   readonly server: Readonly<Record<Asked, Rate>>
-  readonly posts: Rate
+  readonly posts: { readonly person: Rate; readonly channel: Rate }
 }
 
 /**
@@ -41,34 +41,46 @@ const usual: Rates = {
     file: { burst: 60, every_ms: 2_000 },
     suggestions: { burst: 600, every_ms: 20 },
   },
-  posts: { burst: 3, every_ms: 20_000 },
+  posts: { person: { burst: 5, every_ms: 30_000 }, channel: { burst: 5, every_ms: 15_000 } },
 }
 
-export function openFairUse({ person, server, posts }: Rates = usual): FairUse {
-  const open = (rates: Rates['person']) => ({
-    act: openBuckets(rates.act),
-    file: openBuckets(rates.file),
-    suggestions: openBuckets(rates.suggestions),
+export function openFairUse(rates: Rates = usual): FairUse {
+  const { person, server } = rates
+  const open = ({ act, file, suggestions }: Rates['person']) => ({
+    act: openBuckets(act),
+    file: openBuckets(file),
+    suggestions: openBuckets(suggestions),
   })
-  const [people, servers, channels] = [open(person), open(server), openBuckets(posts)]
+  const [people, servers] = [open(person), open(server)]
+  const posts = { person: openBuckets(rates.posts.person), channel: openBuckets(rates.posts.channel) }
   return {
-    admit(asked, who, where, now) {
-      const [own, shared] = [people[asked], servers[asked]]
-      const wait = own.wait(who, now)
-      if (wait > 0) return { code: asked === 'file' ? 'too-many-files' : 'too-fast', at: inSeconds(now + wait) }
-      const sharedWait = where === null ? 0 : shared.wait(where, now)
-      if (sharedWait > 0) return { code: 'server-too-fast', at: inSeconds(now + sharedWait) }
-      own.take(who, now)
-      if (where !== null) shared.take(where, now)
-      return undefined
-    },
-    admitPost(channel, now) {
-      const wait = channels.wait(channel, now)
-      if (wait > 0) return { code: 'channel-too-fast', at: inSeconds(now + wait) }
-      channels.take(channel, now)
-      return undefined
-    },
+    admit: (asked, who, where, now) =>
+      admitTo(
+        { own: people[asked], who, is: asked === 'file' ? 'too-many-files' : 'too-fast' },
+        { shared: servers[asked], where, is: 'server-too-fast' },
+        now,
+      ),
+    admitPost: (who, where, now) =>
+      admitTo(
+        { own: posts.person, who, is: 'too-many-posts' },
+        { shared: posts.channel, where, is: 'channel-too-fast' },
+        now,
+      ),
   }
+}
+
+type Own = { readonly own: Buckets; readonly who: string; readonly is: TooMuch['code'] }
+type Shared = { readonly shared: Buckets; readonly where: string | null; readonly is: TooMuch['code'] }
+
+/** A token out of both, or out of neither. */
+function admitTo({ own, who, ...mine }: Own, { shared, where, ...ours }: Shared, now: number): TooMuch | undefined {
+  const wait = own.wait(who, now)
+  if (wait > 0) return { code: mine.is, at: inSeconds(now + wait) }
+  const sharedWait = where === null ? 0 : shared.wait(where, now)
+  if (sharedWait > 0) return { code: ours.is, at: inSeconds(now + sharedWait) }
+  own.take(who, now)
+  if (where !== null) shared.take(where, now)
+  return undefined
 }
 
 /** Whoever comes back at that second finds a token. */

@@ -23,6 +23,8 @@ export async function askModerator(turn: Turn): Promise<void> {
   const event = { is: 'ask', words, where: interaction.channelId } as const
   const stepped = act(program, check, actor, event, desk.now())
   if (!stepped.ok) return tell(sayRefusal(say, stepped.refusal))
+  const tooMuch = desk.fairUse.admitPost(actor.person, null, desk.now())
+  if (tooMuch) return tell(sayRefusal(say, tooMuch))
   const sent = interaction.fields.fields.has(photosField) ? interaction.fields.getUploadedFiles(photosField) : null
   const cleaned = await desk.photos.clean(
     [...(sent?.values() ?? [])].map(({ name, url, size }) => ({ name, url, bytes: size })),

@@ -26,6 +26,8 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
     const count = (await desk.checks.heldBy(actor.person, desk.now())).length
     if (count >= mostOpen) return refuse(interaction, say, { code: 'too-many-open', count })
   }
+  const tooMuch = event.is === 'offer' && desk.fairUse.admitPost(actor.person, interaction.channelId, desk.now())
+  if (tooMuch) return refuse(interaction, say, tooMuch)
   const saved = await saveStep(desk, interaction, program, check, stepped)
   if (saved.saving === 'seen') return
   if (saved.saving === 'stale')
