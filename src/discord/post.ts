@@ -93,7 +93,7 @@ const filesOf = ({ pictures }: ShownMessage) => pictures.map(({ name, bytes }) =
 /** Files of a message that is sent again take the place of the earlier ones. */
 const described = (body: object, { pictures }: ShownMessage): object => ({
   ...body,
-  attachments: pictures.map(({ name, alt }, id) => ({ id, filename: name, description: alt.slice(0, 1024) })),
+  attachments: pictures.map(({ name, alt }, i) => ({ id: String(i), filename: name, description: alt.slice(0, 1024) })),
 })
 
 type Answered = { readonly is: 'done'; readonly value: unknown } | { readonly is: Refused }

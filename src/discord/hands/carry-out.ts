@@ -32,8 +32,11 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
   if (saved.saving === 'seen') return
   if (saved.saving === 'stale')
     return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
-  if (event.is === 'offer') return offerOut({ ...turn, check: saved.check }, saved.screen)
   const inPublic = await sayInPublic(desk, saved.check, interaction.guildLocale)
+  if (event.is === 'offer') {
+    const { check: now } = await offerOut({ ...turn, check: saved.check }, saved.screen)
+    return tellOthers(desk, inPublic, now)
+  }
   await answer(turn, inPublic, event, saved)
   await tellOthers(desk, inPublic, saved.check)
   if (event.is === 'send-back' || event.is === 'give-back') {

@@ -9,12 +9,13 @@ import { showScreen } from '../show/screen.ts'
 import { postPanel, sayInPublic } from './tell-others.ts'
 import { holderOf, type Turn } from './turn.ts'
 
-/** From a click: the holder's own message then says where the check stands. */
-export async function offerOut({ desk, interaction, say, program, check }: Turn, screen: Screen): Promise<void> {
+/** From a click: the holder's own message then says where the check stands; gives back that screen. */
+export async function offerOut({ desk, interaction, say, program, check }: Turn, screen: Screen): Promise<Screen> {
   const where = { channel: interaction.channelId, locale: interaction.guildLocale }
   const seen = await showOffer(desk, program, check, screen, where)
   const note = seen === screen ? undefined : say('offered.nowhere')
   await redraw(interaction, await showScreen(say, program, seen, desk.pictures, note))
+  return seen
 }
 
 type Where = { readonly channel: string | null; readonly locale: string | null }

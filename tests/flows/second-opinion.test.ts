@@ -1,0 +1,112 @@
+// A second opinion by picture, through the real client: what moderators see of a photograph, and that it leaves with the question.
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
+import { demoReportsChannel } from '../../src/bin/demo-server.ts'
+import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { lifetime } from '../../src/check/check.ts'
+import { takeAway } from '../../src/discord/hands/tell-others.ts'
+import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import type { Upload } from '../../src/practice/world/files.ts'
+import { samplePhoto, secrets } from '../photos/sample-photos.ts'
+import { closeAll, finalOf, messageOf, press, pressed } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+let room: TestRoom
+const wren = () => room.standIn.as('Wren')
+const tomas = () => room.standIn.as('Tomas')
+beforeAll(async () => {
+  room = await openRoom(undefined, englishServer)
+  await seedPractice(room.desk)
+}, 60_000)
+afterAll(() => room.close())
+beforeEach(() => closeAll(wren()))
+
+async function ask(photos: readonly Upload[]): Promise<SeenMessage> {
+  const question = messageOf(await wren().run('check start'))
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  if (form.kind !== 'modal') throw new Error('no form')
+  return finalOf(await wren().submit(form.modal, { why: 'what is this?', photos }))
+}
+async function plea(): Promise<SeenMessage> {
+  await room.desk.lanes.idle()
+  return tomas()
+    .sees(demoReportsChannel)
+    .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
+}
+const photo = (name: string): Upload => ({ name, bytes: samplePhoto() })
+
+test('moderators see two photographs with nothing in them but the pictures; with the answer they are gone', async () => {
+  expect(text(await ask([photo('IMG_0815 Pier.jpg'), photo('second.jpg')]))).toMatch(/A moderator was asked/)
+  const asked = await plea()
+  expect(asked.attachments.map(one => one.name)).toEqual(['photo-1.jpg', 'photo-2.jpg'])
+  expect(asked.attachments[0]?.description).toMatch(/Photograph 1 of the cell/)
+  for (const { url } of asked.attachments) {
+    const bytes = Buffer.from(await (await fetch(url)).arrayBuffer()).toString('latin1')
+    expect(bytes.slice(0, 3)).toBe('\xff\xd8\xff')
+    for (const secret of secrets) expect(bytes).not.toContain(secret)
+  }
+  const question = await pressed(tomas(), asked, 'Answer for them')
+  expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Thank you/)
+  const after = await plea()
+  expect(after.id).toBe(asked.id)
+  expect(after.attachments).toEqual([])
+})
+
+test.each([
+  ['a drawing', { name: 'cell.jpg', bytes: Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>') }, /SVG drawing/],
+  [
+    'a program',
+    { name: 'photo.png', bytes: Buffer.concat([Buffer.from('MZ'), Buffer.alloc(200)]) },
+    /a program|no picture/,
+  ],
+  ['half a photograph', { name: 'half.jpg', bytes: samplePhoto().subarray(0, 300) }, /damaged, empty or cut off/],
+])('%s is refused with what to change, and nobody is asked', async (_what, file, says) => {
+  expect(text(await ask([photo('good.jpg'), file]))).toMatch(says)
+  const [check] = await room.desk.checks.heldBy(wren().id, room.desk.now())
+  expect(check?.custody?.plea).toBeUndefined()
+  expect(await room.desk.notices.of(check?.id ?? '')).toEqual([])
+})
+
+test('a check that is closed, or that nobody touches until it runs out, takes its photographs along', async () => {
+  const waiting = await ask([photo('one.jpg')])
+  const asked = await plea()
+  expect(asked.attachments).toHaveLength(1)
+  await pressed(wren(), await pressed(wren(), waiting, 'Pause'), 'Close')
+  expect((await plea()).attachments).toEqual([])
+
+  await ask([photo('two.jpg')])
+  const forgotten = await plea()
+  expect(forgotten.attachments).toHaveLength(1)
+  // What the sweep of every hour does, two weeks on.
+  for (const notice of await room.desk.notices.expired(room.desk.now() + lifetime + 3600_000, 10))
+    await takeAway(room.desk, notice)
+  expect(
+    tomas()
+      .sees(demoReportsChannel)
+      .some(one => one.id === forgotten.id),
+  ).toBe(false)
+})
+
+test('a question that is taken back, and a check that is handed over, take their photographs along', async () => {
+  const waiting = await ask([photo('one.jpg')])
+  await pressed(wren(), await pressed(wren(), waiting, 'Ask or hand over'), 'Take the question back')
+  expect((await plea()).attachments).toEqual([])
+  const again = await ask([photo('one.jpg')])
+  const form = await press(wren(), await pressed(wren(), again, 'Ask or hand over'), 'Hand it over')
+  if (form.kind !== 'modal') throw new Error('no form')
+  await wren().submit(form.modal, { why: 'no time' })
+  expect((await plea()).attachments).toEqual([])
+})
+
+test('where there is no channel for it, the form takes no photographs, and the queue has the question', async () => {
+  const { server, revision, ...settings } = await room.desk.servers.load('900000000000000100')
+  await room.desk.servers.save({ ...settings, server, revision: revision + 1, reviewChannel: null })
+  const question = messageOf(await wren().run('check start'))
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  if (form.kind !== 'modal') throw new Error('no form')
+  expect(form.modal.fields.map(one => one.customId)).toEqual(['why'])
+  await finalOf(await wren().submit(form.modal, { why: 'hm' }))
+  const queue = messageOf(await tomas().run('check waiting'))
+  expect(text(queue)).toMatch(/asks a moderator/)
+  expect(buttons(queue)).toHaveLength(1)
+  await room.desk.servers.save({ ...settings, server, revision: revision + 2 })
+})
