@@ -10,7 +10,7 @@ export type CautionKind = (typeof cautions)[number]
 
 /** Where an answer comes from; published texts are named with their year, or that they bear none. */
 export type EntrySource =
-  | { readonly kind: 'published' | 'relayed'; readonly text: string }
+  | { readonly kind: 'published' | 'relayed'; readonly text: string; readonly told: Partial<Record<Language, string>> }
   | { readonly kind: 'common-practice' | 'memory' | 'this-bot' }
 
 /** An entry in one language: the body is Markdown, the keywords are ways in which people put the question. */

@@ -1,6 +1,7 @@
 // Reads a folder of answers from disk: Markdown with YAML in front in, checked entries out, every problem named with its file.
 //
-// A file is one entry: YAML between two lines of dashes, then one "# en", "# de" or "# es" section a language.
+// A file is one entry: YAML between two lines of dashes, then one "# en", "# de" or "# es" section a language. Beside them,
+// sources.yaml says the sources they name in other languages than English.
 import { readdir, readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { z } from 'zod'
@@ -9,7 +10,7 @@ import { cautions, type Entry, type EntrySource, type EntryText, type Language, 
 import type { AnswerProblem } from '../answers/problems.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { shapeProblems } from '../engine/pack/read-pack.ts'
-import { parseYaml } from './read-yaml.ts'
+import { parseYaml, readYaml } from './read-yaml.ts'
 
 export type AnswerFileProblem = { readonly file: string; readonly problem: AnswerProblem | PackProblem }
 export type LoadedAnswers = { readonly entries: readonly Entry[]; readonly problems: readonly AnswerFileProblem[] }
@@ -32,17 +33,24 @@ const frontMatter = z.strictObject({
   keywords: perLanguage(z.array(z.string().min(2))),
 })
 
+/** By the English name of each source. */
+const sourcesFile = z.record(z.string(), z.partialRecord(z.enum(languages), z.string()))
+type ToldSources = z.infer<typeof sourcesFile>
+
 /** Where the answers beside the packs of a folder lie. */
 export const answersIn = (rules: string): string => join(rules, 'answers')
 
 /** Loads and checks every entry of `folder`; none, without a problem, if there is no such folder. Entries with problems are left out. */
 export async function loadAnswers(folder: string): Promise<LoadedAnswers> {
-  const names = await readdir(folder).catch(() => [])
+  const names: string[] = await readdir(folder).catch(() => [])
   const files = names.filter(name => name.endsWith('.md')).sort()
+  const told = names.includes('sources.yaml')
+    ? await readSources(join(folder, 'sources.yaml'))
+    : { sources: {}, problems: [] }
   const read = await Promise.all(
     files.map(async name => {
       const file = join(folder, name)
-      return { file, ...readAnswer(await readFile(file, 'utf8'), basename(name, '.md')) }
+      return { file, ...readAnswer(await readFile(file, 'utf8'), basename(name, '.md'), told.sources) }
     }),
   )
   const entries = read.flatMap(one => one.entry ?? [])
@@ -54,14 +62,21 @@ export async function loadAnswers(folder: string): Promise<LoadedAnswers> {
   const wrong = new Set(checked.map(one => one.file))
   return {
     entries: read.flatMap(({ file, entry }) => (entry && !wrong.has(file) ? [entry] : [])),
-    problems: [...problems, ...checked],
+    problems: [...told.problems, ...problems, ...checked],
   }
 }
 
 type ReadAnswer = { readonly entry?: Entry; readonly problems: readonly AnswerFileProblem['problem'][] }
 
-/** One file's text; `name` is the id it has to have. */
-export function readAnswer(text: string, name: string): ReadAnswer {
+async function readSources(file: string): Promise<{ sources: ToldSources; problems: readonly AnswerFileProblem[] }> {
+  const yaml = await readYaml(file)
+  const read = sourcesFile.safeParse(yaml.data)
+  const problems = yaml.problems.length > 0 || read.success ? yaml.problems : shapeProblems(read.error)
+  return { sources: read.success ? read.data : {}, problems: problems.map(problem => ({ file, problem })) }
+}
+
+/** One file's text; `name` is the id it has to have, `told` its sources in other languages. */
+export function readAnswer(text: string, name: string, told: ToldSources = {}): ReadAnswer {
   const ours = (problem: AnswerProblem): ReadAnswer => ({ problems: [problem] })
   const parts = /^---\r?\n([\s\S]*?)\r?\n---\r?\n([\s\S]*)$/.exec(text)
   if (!parts) return ours({ at: name, code: 'no-front-matter' })
@@ -81,15 +96,15 @@ export function readAnswer(text: string, name: string): ReadAnswer {
     else if (language === 'en') return ours({ at: id, code: 'no-english' })
     else if (lacks.length < 3) return ours({ at: id, code: 'language-incomplete', language, lacks: lacks.join(', ') })
   }
-  const sources = head.data.sources.map(sourceOf)
+  const sources = head.data.sources.map(source => sourceOf(source, told))
   return { entry: { id, caution, related, sources, texts: texts as Entry['texts'] }, problems: [] }
 }
 
-function sourceOf(written: z.infer<typeof frontMatter>['sources'][number]): EntrySource {
+function sourceOf(written: z.infer<typeof frontMatter>['sources'][number], told: ToldSources): EntrySource {
   if (typeof written === 'string') return { kind: written }
-  return 'published' in written
-    ? { kind: 'published', text: written.published }
-    : { kind: 'relayed', text: written.relayed }
+  const [kind, text] =
+    'published' in written ? (['published', written.published] as const) : (['relayed', written.relayed] as const)
+  return { kind, text, told: told[text] ?? {} }
 }
 
 function sectionsOf(body: string): Map<string, string> {

@@ -125,6 +125,16 @@ describe('a folder', () => {
     expect(problems.map(one => one.file)).toEqual([join(folder, 'two.md')])
   })
 
+  test('says what is wrong with the names of its sources, and keeps the entries', async () => {
+    await writeFile(join(folder, 'sources.yaml'), 'An authority, 2021: { fr: Une autorité }')
+    const { entries, problems } = await loadAnswers(folder)
+    expect(entries.map(entry => entry.id)).toEqual(['one'])
+    expect(problems.map(one => one.file)).toContain(join(folder, 'sources.yaml'))
+    await writeFile(join(folder, 'sources.yaml'), 'An authority, 2021: { de: "Eine Behörde, 2021" }')
+    const [entry] = (await loadAnswers(folder)).entries
+    expect(entry?.sources).toMatchObject([{ told: { de: 'Eine Behörde, 2021' } }])
+  })
+
   test('that is not there has no answers', async () => {
     expect(await loadAnswers(join(folder, 'nowhere'))).toEqual({ entries: [], problems: [] })
   })

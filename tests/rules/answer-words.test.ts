@@ -1,5 +1,8 @@
 // The answers in every language: line for line what the English says, with every figure, every "do not" and every call for help.
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
 import { answersIn, loadAnswers } from '../../src/bin/load-answers.ts'
 import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import { commands } from '../../src/discord/commands/manifest.ts'
@@ -16,7 +19,7 @@ const told = entries.flatMap(entry =>
 )
 
 /** Numbers of laws and telephones: written alike in every language, whatever marks its thousands. */
-const numbers = /49 CFR 173\.185\(f\)|1-800-638-2772|0808 223 1133|\(?EU\)? 2023\/988|Batteries 4\(3\) 45/g
+const numbers = /49 CFR 173\.185\(f\)|1-800-638-2772|0808 223 1133|2023\/988|Batteries 4\(3\) 45/g
 
 /** A title or a line of the body beside its translation. */
 const pairs = told.flatMap(({ id, language, own, text }) => {
@@ -32,6 +35,17 @@ const pairs = told.flatMap(({ id, language, own, text }) => {
 test('every entry is there in every language', () => {
   expect(entries.length).toBeGreaterThan(0)
   expect(told.length).toBe(2 * entries.length)
+})
+
+test('every source is named in every language, with its figures, and sources.yaml names no other', async () => {
+  const sources = entries.flatMap(entry => entry.sources.flatMap(source => ('text' in source ? [source] : [])))
+  for (const { text, told: names } of sources)
+    for (const language of ['de', 'es'] as const) {
+      const figures = (language: string, name: string) => figuresIn(language, name.replace(numbers, ''))
+      expect(figures(language, names[language] ?? ''), `${language}: ${text}`).toEqual(figures('en', text))
+    }
+  const listed = parse(await readFile(join(answersIn(shippedRules), 'sources.yaml'), 'utf8')) as object
+  expect(Object.keys(listed).sort()).toEqual([...new Set(sources.map(one => one.text))].sort())
 })
 
 test('line for line: paragraphs, lists and what is bold stand where they stand in English', () => {

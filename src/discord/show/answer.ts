@@ -89,7 +89,9 @@ const emergency = (say: Say, entries: readonly Entry[]) =>
   entries.some(entry => entry.caution === 'emergency') ? [text(`**${say('ask.emergency')}**`)] : []
 
 const saySource = (say: Say, source: EntrySource): string =>
-  'text' in source ? say(`ask.source.${source.kind}`, { text: source.text }) : say(`ask.source.${source.kind}`)
+  'text' in source
+    ? say(`ask.source.${source.kind}`, { text: source.told[languageOf(say.locale)] ?? source.text })
+    : say(`ask.source.${source.kind}`)
 
 function caution(say: Say, entry: Entry) {
   return [...(entry.caution === 'line' ? [] : [text(`> ${say('caution.full')}`)]), text(`**${say('caution.line')}**`)]
