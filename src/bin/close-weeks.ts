@@ -53,11 +53,11 @@ async function closeOne(
   const counts = await outcomes.weekCounts(scope, from, to)
   const closed = closeWeek({ scope: scope.kind, week, state, first, counts, ...(history !== undefined && { history }) })
   if (!closed.ok) return closed.refusal
-  const rows = new Map<FamilyId, readonly PatternRow[]>()
+  const failed = new Map<FamilyId, readonly PatternRow[]>()
   const since = patternWeeks(week)
-  for (const family of closed.patternsOf)
-    rows.set(family, await outcomes.patternRows(scope, family, since.from, since.to))
-  const { bytes, state: after } = freezeWeek(closed, rows)
+  for (const family of closed.patternsOf.keys())
+    failed.set(family, await outcomes.failedChecks(scope, family, since.from, since.to))
+  const { bytes, state: after } = freezeWeek(closed, failed)
   if ((await releases.freeze(scope, week, bytes, after)) === 'frozen') frozen.push(week)
   return undefined
 }

@@ -82,6 +82,23 @@ const migrations: Record<string, Migration> = {
       await db.schema.createIndex('notices_by_expiry').on('notices').column('until').execute()
     },
   },
+  // A release counts a year of one server, or of the pool, along these and reads no row of the table itself.
+  '0007-trends': {
+    async up(db: Any) {
+      const counted = ['week', 'family', 'verdict', 'bought', 'fired']
+      await db.schema
+        .createIndex('outcomes_counted')
+        .on('outcomes')
+        .columns(['server', ...counted])
+        .execute()
+      await db.schema
+        .createIndex('outcomes_pool_counted')
+        .on('outcomes')
+        .columns(counted)
+        .where(sql.ref('pooled'), 'is not', null)
+        .execute()
+    },
+  },
 }
 
 /**

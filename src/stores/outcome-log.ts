@@ -1,13 +1,13 @@
-// The log of outcomes over SQL: every write is one statement, every count of a release comes from one pass over the rows.
-import { type ExpressionBuilder, type Kysely, sql } from 'kysely'
-import { epochOf } from '../trends/epoch.ts'
-import type { Item } from '../trends/outcome.ts'
-import { itemsOf } from '../trends/outcome.ts'
+// The log of outcomes over SQL: every write is one statement, the database itself counts what a release is made of.
+import { type Expression, type ExpressionBuilder, expressionBuilder, type Kysely, type SqlBool, sql } from 'kysely'
+import { type Epoch, epochOf } from '../trends/epoch.ts'
+import { answerItem, type Item, ruleItems } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
-import { isWeek } from '../trends/week.ts'
+import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
+import { countOutcomes } from './count-outcomes.ts'
+import { once } from './once.ts'
 import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
-import { tally } from './tally.ts'
 
 /** `damaged` is told how many rows had to be left out of an answer. */
 export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => void = () => undefined): OutcomeLog {
@@ -32,41 +32,34 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
       const row = await db
         .selectFrom('outcomes')
         .select(({ fn }) => fn.min('week').as('week'))
-        .where(within(scope))
+        .where(where([within(scope)]))
         .executeTakeFirst()
       return row?.week ?? null
     },
 
     async weekCounts(scope, from, to) {
-      const rows = await db
-        .selectFrom('outcomes')
-        .select(['week', 'family', 'verdict', 'bought', 'fired'])
-        .select(({ fn }) => fn.countAll<number>().as('reporters'))
-        .where(within(scope))
-        .where(between(from, to))
-        .groupBy(['week', 'family', 'verdict', 'bought', 'fired'])
-        .execute()
-      const { counts, damaged: lost } = tally(rows)
+      const { counts, damaged: lost } = await countOutcomes(db, where([within(scope), between(from, to)]))
       if (lost > 0) damaged(lost)
       return counts
     },
 
-    async patternRows(scope, family, from, to) {
+    async failedChecks(scope, family, from, to) {
+      // By epochs and not by weeks, so that the rows are read where they lie: a family's of an epoch in one stretch.
       const rows = await db
         .selectFrom('outcomes')
         .select(['week', 'bought', 'fired', 'options'])
-        .select(({ fn }) => fn.countAll<number>().as('alike'))
-        .where(within(scope))
-        .where('family', '=', family)
-        .where(between(from, to))
-        .groupBy(['week', 'bought', 'fired', 'options'])
+        .where(where([within(scope), is => is('family', '=', family)]))
+        .where('epoch', 'in', epochsOf(from, to))
+        .where('fired', '!=', '[]')
         .execute()
-      let lost = 0
+      const itemsIn = openItems()
       const found: PatternRow[] = []
-      for (const { week, alike, ...row } of rows) {
-        const items = isWeek(week) ? itemsIn(row) : undefined
-        if (items === undefined) lost += alike
-        else for (let i = 0; i < alike; i++) found.push({ week, items })
+      let lost = 0
+      for (const row of rows) {
+        if (row.week < from || row.week > to) continue
+        const items = itemsIn(row)
+        if (items === undefined) lost++
+        else found.push({ week: row.week, items })
       }
       if (lost > 0) damaged(lost)
       return found
@@ -107,13 +100,20 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
 
     async of(pseudonyms) {
       if (pseudonyms.length === 0) return []
-      const rows = await db.selectFrom('outcomes').selectAll().where(borneBy(pseudonyms)).execute()
+      const rows = await db
+        .selectFrom('outcomes')
+        .selectAll()
+        .where(where([borneBy(pseudonyms)]))
+        .execute()
       return rows.flatMap(row => outcomeOf(row) ?? [])
     },
 
     async forget(pseudonyms) {
       if (pseudonyms.length === 0) return 0
-      const gone = await db.deleteFrom('outcomes').where(borneBy(pseudonyms)).executeTakeFirst()
+      const gone = await db
+        .deleteFrom('outcomes')
+        .where(where([borneBy(pseudonyms)]))
+        .executeTakeFirst()
       return Number(gone.numDeletedRows)
     },
 
@@ -125,28 +125,48 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
   }
 }
 
-type Where = ExpressionBuilder<Tables, 'outcomes'>
+type Condition = (is: ExpressionBuilder<Tables, 'outcomes'>) => Expression<SqlBool>
 
-const within = (scope: Scope) => (where: Where) =>
-  scope.kind === 'pool' ? where('pooled', 'is not', null) : where('server', '=', scope.server)
+const where = (conditions: readonly Condition[]): Expression<SqlBool> => {
+  const is = expressionBuilder<Tables, 'outcomes'>()
+  return is.and(conditions.map(condition => condition(is)))
+}
 
-const borneBy = (pseudonyms: readonly string[]) => (where: Where) =>
-  where.or([where('reporter', 'in', pseudonyms), where('pooled', 'in', pseudonyms)])
+const borneBy =
+  (pseudonyms: readonly string[]): Condition =>
+  is =>
+    is.or([is('reporter', 'in', pseudonyms), is('pooled', 'in', pseudonyms)])
 
-/** The epochs say no more than the weeks, but the rows lie in their order. */
-const between = (from: string, to: string) => (where: Where) =>
-  where.and([
-    where('epoch', '>=', epochOf(from)),
-    where('epoch', '<=', epochOf(to)),
-    where('week', '>=', from),
-    where('week', '<=', to),
-  ])
+const within =
+  (scope: Scope): Condition =>
+  is =>
+    scope.kind === 'pool' ? is('pooled', 'is not', null) : is('server', '=', scope.server)
+
+const between =
+  (from: string, to: string): Condition =>
+  is =>
+    is.and([is('week', '>=', from), is('week', '<=', to)])
+
+const epochsOf = (from: Week, to: Week): Epoch[] => [...new Set(weeksUpTo(to, weeksFrom(from, to) + 1).map(epochOf))]
 
 const handleOf = ({ week, server, family, reporter }: OutcomeRow): string => [week, server, family, reporter].join(' ')
 
-function itemsIn(row: Pick<OutcomeRow, 'bought' | 'fired' | 'options'>): readonly Item[] | undefined {
-  const fired = firedIn(row.fired)
-  const options = parsed(row.options)
-  if (fired === undefined || typeof options !== 'object' || options === null) return undefined
-  return itemsOf({ fired, options: options as Record<string, string>, bought: row.bought })
+/** Reads the items of rows, each distinct list, map and answer once; undefined where a row is damaged. */
+function openItems(): (row: Pick<OutcomeRow, 'week' | 'bought' | 'fired' | 'options'>) => readonly Item[] | undefined {
+  const weekHolds = once(isWeek)
+  const place = once((bought): Item => `bought:${bought}`)
+  const failed = once(text => {
+    const list = firedIn(text)
+    return list && ruleItems(list)
+  })
+  const answer = once(question => once(option => answerItem(question, option)))
+  const given = once(text => {
+    const map = parsed(text)
+    if (typeof map !== 'object' || map === null) return undefined
+    return Object.entries(map).map(([question, option]) => answer(question)(option))
+  })
+  return ({ week, bought, fired, options }) => {
+    const [rules, answers] = [failed(fired), given(options)]
+    return rules && answers && weekHolds(week) ? [...rules, ...answers, place(bought)] : undefined
+  }
 }

@@ -40,7 +40,8 @@ export const allChecks = (counts: Counts): ByWeek => addUp([...counts.values()].
 
 /** Rows that do not make sense: no week, no whole number over zero. */
 export function badCount(rows: readonly WeekCount[], isWeek: (text: unknown) => boolean): WeekCount | undefined {
-  return rows.find(row => !isWeek(row.week) || !Number.isInteger(row.reporters) || row.reporters < 1)
+  const weeks = new Set([...new Set(rows.map(row => row.week))].filter(isWeek))
+  return rows.find(row => !weeks.has(row.week) || !Number.isInteger(row.reporters) || row.reporters < 1)
 }
 
 function at<K, V>(map: Map<K, V>, key: K, make: () => V): V {

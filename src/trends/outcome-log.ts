@@ -22,7 +22,7 @@ export type WeekCount = {
   readonly reporters: number
 }
 
-/** One check as the search for patterns sees it. */
+/** A check that failed something, as the search for patterns sees it. */
 export type PatternRow = { readonly week: Week; readonly items: readonly Item[] }
 
 export interface OutcomeLog {
@@ -35,13 +35,13 @@ export interface OutcomeLog {
   /** The week of the oldest outcome in scope; null if there is none. */
   firstWeek(scope: Scope): Promise<Week | null>
   /**
-   * Counts of all weeks from `from` to `to`, both included, any order, no zero rows: four aggregates, by (week, family), by (week,
-   * family, verdict), by (week, family, rule) and by (week, family, bought). Because of `record`'s uniqueness a plain count of rows
-   * is a count of reporters. In the pool only rows with `pooled` count.
+   * Counts of all weeks from `from` to `to`, both included, any order, no zero rows: by (week, family), by (week, family, verdict), by
+   * (week, family, rule) and by (week, family, bought). Because of `record`'s uniqueness a plain count of
+   * rows is a count of reporters. In the pool only rows with `pooled` count.
    */
   weekCounts(scope: Scope, from: Week, to: Week): Promise<readonly WeekCount[]>
-  /** A family's checks from `from` to `to`, both included, in any order. */
-  patternRows(scope: Scope, family: FamilyId, from: Week, to: Week): Promise<readonly PatternRow[]>
+  /** A family's checks in which a rule fired, from `from` to `to`, both included, in any order. */
+  failedChecks(scope: Scope, family: FamilyId, from: Week, to: Week): Promise<readonly PatternRow[]>
   /**
    * Outcomes judged by other versions of a pack than this one, for judging them again; at most `limit`, oldest first, those after
    * the outcome `after` (its id) only.

@@ -38,11 +38,15 @@ export type Outcome = {
 /** An item of a pattern: a failed check, an answer, or where the cell was bought. */
 export type Item = `rule:${string}` | `answer:${string}=${string}` | `bought:${string}`
 
-/** The items a check brings into the search for patterns, sorted. */
+/** The items a check brings into the search for patterns: its failed checks, its answers, and where the cell was bought. */
 export function itemsOf({ fired, options, bought }: Pick<Outcome, 'fired' | 'options' | 'bought'>): Item[] {
   return [
-    ...fired.map((rule): Item => `rule:${rule}`),
-    ...Object.entries(options).map(([question, option]): Item => `answer:${question}=${option}`),
-    `bought:${bought}` as const,
-  ].sort()
+    ...ruleItems(fired),
+    ...Object.entries(options).map(([question, option]) => answerItem(question, option)),
+    `bought:${bought}`,
+  ]
 }
+
+export const isRuleItem = (item: Item): boolean => item.startsWith('rule:')
+export const ruleItems = (fired: Outcome['fired']): Item[] => fired.map((rule): Item => `rule:${rule}`)
+export const answerItem = (question: QuestionId, option: OptionId): Item => `answer:${question}=${option}`

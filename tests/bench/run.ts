@@ -4,6 +4,7 @@ import { benchJudging } from './judging.ts'
 import { benchLogClicks } from './log-clicks.ts'
 import { benchPictures } from './pictures.ts'
 import { benchReadings } from './readings.ts'
+import { benchReleases } from './releases.ts'
 import { type Line, printTable } from './table.ts'
 import { benchTrends } from './trends.ts'
 
@@ -14,6 +15,7 @@ const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   readings: { title: 'Reading logs', run: benchReadings },
   'log-clicks': { title: 'Clicks while logs are read', run: benchLogClicks },
   trends: { title: 'Trends', run: benchTrends },
+  releases: { title: 'Weekly releases', run: benchReleases },
 }
 
 const wanted = process.argv.slice(2)

@@ -139,10 +139,10 @@ test('judged again from the stored answers, the rest untouched', () => {
 test('items of a pattern are the failed checks, the answers and where it was bought', () => {
   const made = makeOutcome(check, by)
   expect(made.ok && itemsOf(made.outcome)).toEqual([
-    'answer:legs=four',
-    'bought:market',
     'rule:four-legs',
     'rule:too-light',
+    'answer:legs=four',
+    'bought:market',
   ])
 })
 

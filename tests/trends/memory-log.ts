@@ -34,9 +34,9 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
     async weekCounts(scope, from, to) {
       return countOutcomes(read(scope, from, to))
     },
-    async patternRows(scope, family, from, to) {
+    async failedChecks(scope, family, from, to) {
       return read(scope, from, to)
-        .filter(o => (o.family ?? unknownFamily) === family)
+        .filter(o => (o.family ?? unknownFamily) === family && o.fired.length > 0)
         .map(o => ({ week: o.week, items: itemsOf(o) }))
     },
     async judgedOtherwise(pack, version, limit, after) {

@@ -82,20 +82,22 @@ export function storeContract(name: string, open: OpenStore, missing?: string): 
         await outcomes.record({ ...base, reporter: person(3), pooled: null })
         const all = (await outcomes.weekCounts(pool, '2026-W01', '2026-W20')).filter(c => c.facet === 'all')
         expect(sorted(all)).toEqual(['2026-W10 harrow-30 all  1', '2026-W11 harrow-30 all  1'])
-        expect(await outcomes.patternRows(pool, 'harrow-30', '2026-W01', '2026-W20')).toHaveLength(2)
+        expect(await outcomes.failedChecks(pool, 'harrow-30', '2026-W01', '2026-W20')).toHaveLength(2)
       }),
     )
 
     test(
-      'the rows of a family, as items',
+      'the failed checks of a family, as items',
       withStore(async ({ outcomes }) => {
         await outcomes.record(base)
         await outcomes.record({ ...base, family: null })
-        expect(await outcomes.patternRows(here, 'harrow-30', '2026-W10', '2026-W10')).toEqual([
-          { week: '2026-W10', items: itemsOf(base) },
-        ])
-        expect(await outcomes.patternRows(here, 'unknown', '2026-W10', '2026-W10')).toHaveLength(1)
-        expect(await outcomes.patternRows(here, 'harrow-30', '2026-W11', '2026-W20')).toEqual([])
+        await outcomes.record({ ...base, reporter: person(2), fired: [], verdict: 'open' })
+        await outcomes.record({ ...base, reporter: person(3), week: '2025-W52' })
+        const failed = (family: string, from: string, to: string) => outcomes.failedChecks(here, family, from, to)
+        expect(await failed('harrow-30', '2026-W10', '2026-W10')).toEqual([{ week: '2026-W10', items: itemsOf(base) }])
+        expect(await failed('harrow-30', '2025-W40', '2026-W10')).toHaveLength(2)
+        expect(await failed('unknown', '2026-W10', '2026-W10')).toHaveLength(1)
+        expect(await failed('harrow-30', '2026-W11', '2026-W20')).toEqual([])
       }),
     )
 

@@ -9,6 +9,20 @@ export function setBit(bits: Bits, index: number): void {
   bits[word] = bits[word]! | (1 << (index & 31))
 }
 
+export const hasBit = (bits: Bits, index: number): boolean => ((bits[index >>> 5]! >>> (index & 31)) & 1) === 1
+
+/** The place of the lowest one of a word that is not zero. */
+export const lowestBit = (word: number): number => 31 - Math.clz32(word & -word)
+
+/** The rows of a set, rising; `count` is how many they are. */
+export function listOf(bits: Bits, count: number): Uint32Array {
+  const list = new Uint32Array(count)
+  let next = 0
+  for (let i = 0; i < bits.length; i++)
+    for (let word = bits[i]!; word !== 0; word &= word - 1) list[next++] = (i << 5) + lowestBit(word)
+  return list
+}
+
 /** Writes the rows in both `a` and `b` into `into`, and says how many they are. */
 export function intersect(a: Bits, b: Bits, into: Bits): number {
   let count = 0
@@ -20,35 +34,16 @@ export function intersect(a: Bits, b: Bits, into: Bits): number {
   return count
 }
 
-/** How many rows are in both. */
-export function countBoth(a: Bits, b: Bits): number {
-  let count = 0
-  for (let i = 0; i < a.length; i++) count += onesIn(a[i]! & b[i]!)
-  return count
-}
-
 export function countBits(bits: Bits): number {
   let count = 0
   for (let i = 0; i < bits.length; i++) count += onesIn(bits[i]!)
   return count
 }
 
-export function sameBits(a: Bits, b: Bits): boolean {
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false
-  return true
-}
-
 /** Whether all of `inner` is in `outer`. */
 export function within(inner: Bits, outer: Bits): boolean {
   for (let i = 0; i < inner.length; i++) if ((inner[i]! & ~outer[i]!) !== 0) return false
   return true
-}
-
-/** A number to find equal sets by (FNV-1a over the words). */
-export function hashBits(bits: Bits): number {
-  let hash = 0x811c9dc5
-  for (let i = 0; i < bits.length; i++) hash = Math.imul(hash ^ bits[i]!, 0x01000193)
-  return hash >>> 0
 }
 
 /** Ones of a 32-bit word (the usual shift-and-add count). */

@@ -1,44 +1,38 @@
 // Item sets that mean the same rows, put together: one closed set, and the shortest sets that pick it out.
-import { type Bits, emptyBits, hashBits, intersect, sameBits, within } from './bitset.ts'
+import { type Bits, intersect, within } from './bitset.ts'
 import type { ItemSet, Table } from './frequent-sets.ts'
 
 export type ClosedSet = {
-  /** All items that every one of these rows has; may be larger than the sets that were searched. */
-  readonly closure: readonly number[]
   /** Sets with these rows of which no smaller part has them; shortest first. */
   readonly generators: readonly (readonly number[])[]
   readonly support: number
-  readonly rows: Bits
+  /** How many of the rows are marked. */
+  readonly marked: number
 }
 
-type Group = { readonly rows: Bits; readonly support: number; readonly sets: (readonly number[])[] }
-
 /**
- * Groups sets by their rows. `sets` must hold, with each set, all its parts, as `frequentSets` gives them. Generators after
- * Bastide et al. 2000 (from memory): no proper part with the same support.
+ * Groups sets by their rows. `sets` must hold, with each set, all its parts (those with a root, if only such are searched), as
+ * `frequentSets` gives them. Generators after Bastide et al. 2000 (from memory): no proper part with the same support.
  */
-export function closedSets(table: Table, sets: readonly ItemSet[]): ClosedSet[] {
-  const groups = new Map<number, Group[]>()
-  const scratch = emptyBits(table.rows)
-  for (const { items, support } of sets) {
-    scratch.set(table.rowsOf[items[0]!]!)
-    for (const item of items.slice(1)) intersect(scratch, table.rowsOf[item]!, scratch)
-    const hash = hashBits(scratch)
-    let sameHash = groups.get(hash)
-    if (sameHash === undefined) {
-      sameHash = []
-      groups.set(hash, sameHash)
-    }
-    const group = sameHash.find(g => g.support === support && sameBits(g.rows, scratch))
-    if (group === undefined) sameHash.push({ rows: scratch.slice(), support, sets: [items] })
-    else group.sets.push(items)
+export function closedSets(sets: readonly ItemSet[]): ClosedSet[] {
+  const groups = new Map<number, ItemSet[]>()
+  for (const set of sets) {
+    const group = groups.get(set.print)
+    if (group === undefined) groups.set(set.print, [set])
+    else group.push(set)
   }
-  return [...groups.values()].flat().map(({ rows, support, sets: sameRows }) => ({
-    closure: table.items.flatMap((_, item) => (within(rows, table.rowsOf[item]!) ? [item] : [])),
-    generators: leastSets(sameRows),
-    support,
-    rows,
+  return [...groups.values()].map(group => ({
+    generators: group.length === 1 ? [group[0]!.items] : leastSets(group.map(set => set.items)),
+    support: group[0]!.support,
+    marked: group[0]!.marked,
   }))
+}
+
+/** All items that every row with these items has; may be larger than the sets that were searched. */
+export function closureOf(table: Table, items: readonly number[]): number[] {
+  const rows: Bits = table.rowsOf[items[0]!]!.slice()
+  for (const item of items.slice(1)) intersect(rows, table.rowsOf[item]!, rows)
+  return table.items.flatMap((_, item) => (within(rows, table.rowsOf[item]!) ? [item] : []))
 }
 
 /** The sets that contain no other of the sets, shortest first. A part with the same support is in the same group. */

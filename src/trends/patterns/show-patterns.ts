@@ -1,10 +1,10 @@
 // Which patterns of a family may be shown, and with which numbers.
 import type { FamilyId } from '../../engine/answers.ts'
-import { fewest, showable } from '../fives.ts'
-import type { Item } from '../outcome.ts'
+import { type ByWeek, fewest, showable } from '../fives.ts'
+import { type Item, isRuleItem } from '../outcome.ts'
 import type { PatternRow } from '../outcome-log.ts'
 import { type Week, weekPlus } from '../week.ts'
-import { minePatterns, type RisingPattern } from './rising-patterns.ts'
+import { type RisingPattern, searchPatterns } from './rising-patterns.ts'
 
 /** Recent: the last eight weeks, in which a rise is to be found. Earlier: up to a year before them. Fixed, so they tell nothing. */
 export const recentWeeks = 8
@@ -31,32 +31,48 @@ export type ShownPattern = {
 
 /**
  * Finds a family's patterns to show: significant, more common than before, with at least one failed check, at least five distinct
- * recent reporters, and never two nested ones whose counts differ by one to four.
+ * recent reporters, and never two nested ones, whose counts differ by the checks that have one and not the other. `checks`: all of the
+ * family, week by week; `failed`: those in which a rule fired.
  */
-export function findPatterns(family: FamilyId, rows: readonly PatternRow[], week: Week, most = 3): ShownPattern[] {
+export function findPatterns(
+  family: FamilyId,
+  checks: ByWeek,
+  failed: readonly PatternRow[],
+  week: Week,
+  most = 3,
+): ShownPattern[] {
   const recentFrom = weekPlus(week, -recentWeeks + 1)
   const { from, to } = patternWeeks(week)
-  const recent = rows.filter(row => row.week >= recentFrom && row.week <= to)
-  const earlier = rows.filter(row => row.week >= from && row.week < recentFrom)
-  const { patterns } = minePatterns([
-    ...recent.map(({ items }) => ({ items, recent: true })),
-    ...earlier.map(({ items }) => ({ items, recent: false })),
-  ])
-  const numbersOf = (items: readonly Item[]) => ({
-    recent: showable(perWeek(recent, items), week),
-    recentOf: showable(perWeek(recent, []), week),
-    earlier: showable(perWeek(earlier, items), week),
-    earlierOf: showable(perWeek(earlier, []), week),
-  })
+  const isRecent = (at: Week) => at >= recentFrom && at <= to
+  const isEarlier = (at: Week) => at >= from && at < recentFrom
+  const recent = failed.filter(row => isRecent(row.week))
+  const earlier = failed.filter(row => isEarlier(row.week))
+  const all = { recent: only(checks, isRecent), earlier: only(checks, isEarlier) }
+  const { patterns } = searchPatterns(
+    [
+      ...recent.map(({ items }) => ({ items, recent: true })),
+      ...earlier.map(({ items }) => ({ items, recent: false })),
+    ],
+    {},
+    {
+      root: isRuleItem,
+      recent: total(all.recent) - recent.length,
+      earlier: total(all.earlier) - earlier.length,
+      risenOnly: true,
+    },
+  )
 
-  const shown: (RisingPattern<Item> & { readonly numbers: ReturnType<typeof numbersOf> })[] = []
+  const shown: (RisingPattern<Item> & { readonly numbers: Numbers })[] = []
   for (const pattern of patterns) {
     if (shown.length === most) break
-    if (!pattern.significant || !rose(pattern)) continue
-    if (!pattern.closure.some(item => item.startsWith('rule:'))) continue
-    const numbers = numbersOf(pattern.closure)
-    if (numbers.recent < fewest) continue
-    if (shown.every(other => !nested(pattern, other) || farApart(pattern, other))) shown.push({ ...pattern, numbers })
+    if (pattern.recent < fewest || shown.some(other => nested(pattern, other))) continue
+    const numbers = {
+      recent: showable(perWeek(recent, pattern.closure), week),
+      recentOf: showable(all.recent, week),
+      earlier: showable(perWeek(earlier, pattern.closure), week),
+      earlierOf: showable(all.earlier, week),
+    }
+    if (numbers.recent >= fewest) shown.push({ ...pattern, numbers })
   }
   return shown.map(pattern => ({
     family,
@@ -66,11 +82,15 @@ export function findPatterns(family: FamilyId, rows: readonly PatternRow[], week
   }))
 }
 
-const rose = ({ growth }: RisingPattern): boolean => growth === 'new' || growth > 1
+type Numbers = Pick<ShownPattern, 'recent' | 'recentOf' | 'earlier' | 'earlierOf'>
+
+const only = (checks: ByWeek, when: (week: Week) => boolean): ByWeek =>
+  new Map([...checks].filter(([week]) => when(week)))
+const total = (checks: ByWeek): number => [...checks.values()].reduce((a, b) => a + b, 0)
 
 /** Of the shortest generators the one with most failed checks, then the first by name. */
 function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {
-  const rules = (items: readonly Item[]) => items.filter(item => item.startsWith('rule:')).length
+  const rules = (items: readonly Item[]) => items.filter(isRuleItem).length
   const shortest = generators.filter(g => g.length === generators[0]!.length)
   return shortest.sort((a, b) => rules(b) - rules(a) || (a.join() < b.join() ? -1 : 1))[0]!
 }
@@ -79,7 +99,7 @@ function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {
  * The least growth the shown numbers leave possible, each being up to four less than the truth; whole numbers from 2 on. Not said where
  * the truth is less, as it can be when few people count again every epoch.
  */
-function growthShown(n: Pick<ShownPattern, 'recent' | 'recentOf' | 'earlier' | 'earlierOf'>, truth: number | 'new') {
+function growthShown(n: Numbers, truth: number | 'new') {
   const most = fewest - 1
   const least = Math.floor(n.recent / (n.recentOf + most) / ((n.earlier + most) / n.earlierOf))
   return Number.isFinite(least) && least >= 2 && (truth === 'new' || truth >= least) ? least : null
@@ -87,10 +107,6 @@ function growthShown(n: Pick<ShownPattern, 'recent' | 'recentOf' | 'earlier' | '
 
 const nested = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>
   a.closure.every(item => b.closure.includes(item)) || b.closure.every(item => a.closure.includes(item))
-
-/** Apart in the recent checks, or they would name the same checks twice; and by no one to four in the earlier ones. */
-const farApart = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>
-  Math.abs(a.recent - b.recent) >= fewest && (a.earlier === b.earlier || Math.abs(a.earlier - b.earlier) >= fewest)
 
 /** Rows with all the items, week by week. */
 function perWeek(rows: readonly PatternRow[], having: readonly Item[]): Map<Week, number> {

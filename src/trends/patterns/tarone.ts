@@ -7,9 +7,15 @@
  */
 export function taroneFactor(least: readonly number[], level: number): number {
   const sorted = [...least].sort((a, b) => a - b)
-  let k = 1
-  while (countUpTo(sorted, level / k) > k) k++
-  return k
+  // What could reach level/k falls as k grows, so once it is at most k it stays so.
+  let low = 1
+  let high = Math.max(1, sorted.length)
+  while (low < high) {
+    const k = (low + high) >>> 1
+    if (countUpTo(sorted, level / k) <= k) high = k
+    else low = k + 1
+  }
+  return low
 }
 
 /** How many of the sorted numbers are at most `limit`. */

@@ -1,8 +1,9 @@
 // Closing a week: the state before it and the counts of the weeks give the state after it and what may be said.
 import type { FamilyId } from '../../engine/answers.ts'
-import { badCount, sortCounts } from '../counts.ts'
+import { badCount, type Counts, cellOf, sortCounts, wholeFamily } from '../counts.ts'
+import type { ByWeek } from '../fives.ts'
 import type { WeekCount } from '../outcome-log.ts'
-import { recentWeeks } from '../patterns/show-patterns.ts'
+import { patternWeeks, recentWeeks } from '../patterns/show-patterns.ts'
 import { judgeWeek, type Rise, weeksJudged } from '../rises/judge-week.ts'
 import { seriesKey } from '../rises/series.ts'
 import { isWeek, type Week, weekPlus } from '../week.ts'
@@ -28,8 +29,11 @@ export type WeekToClose = {
 export type ClosedWeek = {
   readonly release: Omit<Release, 'patterns'>
   readonly state: ReleaseState
-  /** Families with a recent rise, in which patterns are looked for. */
-  readonly patternsOf: readonly FamilyId[]
+  /**
+   * Families with a recent rise, in which patterns are looked for, at most `mostSearched`; of each, how many checks every week of
+   * `patternWeeks` had.
+   */
+  readonly patternsOf: ReadonlyMap<FamilyId, ByWeek>
 }
 
 export type CloseResult =
@@ -43,18 +47,41 @@ function stillRecent(noticed: readonly Rise[], before: readonly Rise[], week: We
   return [...noticed, ...before.filter(rise => rise.week >= oldest && !again.has(seriesKey(rise)))]
 }
 
-/** The weeks whose counts closing a week takes. A contribution that stayed unshown for longer is never shown. */
-export const weeksNeeded = (week: Week): { from: Week; to: Week } => ({
-  from: weekPlus(week, -weeksJudged + 1),
-  to: week,
-})
+/** More families than anyone reads patterns of; where hundreds of series are watched, some rise by chance every week. */
+export const mostSearched = 5
+
+/** The families whose rises are surest: what stands out first, then what was noticed last. */
+function searched(rises: readonly Rise[]): FamilyId[] {
+  const surest = [...rises].sort(
+    (a, b) =>
+      Number(b.standsOut) - Number(a.standsOut) ||
+      (a.week === b.week ? (a.family < b.family ? -1 : 1) : a.week < b.week ? 1 : -1),
+  )
+  return [...new Set(surest.map(rise => rise.family))].slice(0, mostSearched).sort()
+}
+
+const isWhole = (row: WeekCount): boolean => row.facet === 'all'
+const checksOf = (families: readonly FamilyId[], counts: Counts): ReadonlyMap<FamilyId, ByWeek> =>
+  new Map(families.map(family => [family, cellOf(counts.get(family), wholeFamily)]))
+
+type Weeks = { readonly from: Week; readonly to: Week }
+
+/** The weeks a release is counted from. A contribution that stayed unshown for longer is never shown. */
+const weeksCounted = (week: Week): Weeks => ({ from: weekPlus(week, -weeksJudged + 1), to: week })
+const weeksOf = (rows: readonly WeekCount[], { from, to }: Weeks) =>
+  rows.filter(row => row.week >= from && row.week <= to)
+
+/** The weeks whose counts are asked for: those that patterns are found in reach further back. */
+export const weeksNeeded = (week: Week): Weeks => {
+  const [counted, searched] = [weeksCounted(week), patternWeeks(week)]
+  return { from: counted.from < searched.from ? counted.from : searched.from, to: week }
+}
 
 /** Closes a week. The order of the counts changes nothing; counts of later weeks change nothing. */
 export function closeWeek({ scope, week, state, first, counts: rows, history }: WeekToClose): CloseResult {
   const bad = badCount(rows, isWeek)
   if (bad !== undefined) return { ok: false, refusal: { code: 'damaged-count', row: bad } }
-  const { from, to } = weeksNeeded(week)
-  const counts = sortCounts(rows.filter(row => row.week >= from && row.week <= to))
+  const counts = sortCounts(weeksOf(rows, weeksCounted(week)))
   const before = state?.families ?? {}
   const start = state?.first ?? first
 
@@ -69,6 +96,6 @@ export function closeWeek({ scope, week, state, first, counts: rows, history }: 
     ok: true,
     release: { format: 1, scope, week, ...showCells(families, before), judged, rises, spikes },
     state: { first: start, families, series, rises },
-    patternsOf: [...new Set(rises.map(rise => rise.family))].sort(),
+    patternsOf: checksOf(searched(rises), sortCounts(weeksOf(rows.filter(isWhole), patternWeeks(week)))),
   }
 }

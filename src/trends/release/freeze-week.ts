@@ -14,12 +14,14 @@ export type FrozenWeek = {
   readonly state: ReleaseState
 }
 
-/** Completes a closed week. `rows` holds, for each family of `patternsOf`, its rows of `patternWeeks(week)`. */
+/** Completes a closed week. `failed` holds, for each family of `patternsOf`, its failed checks of `patternWeeks(week)`. */
 export function freezeWeek(
   { release, state, patternsOf }: ClosedWeek,
-  rows: ReadonlyMap<FamilyId, readonly PatternRow[]>,
+  failed: ReadonlyMap<FamilyId, readonly PatternRow[]>,
 ): FrozenWeek {
-  const patterns = patternsOf.flatMap(family => findPatterns(family, rows.get(family) ?? [], release.week))
+  const patterns = [...patternsOf].flatMap(([family, checks]) =>
+    findPatterns(family, checks, failed.get(family) ?? [], release.week),
+  )
   const whole: Release = { ...release, patterns }
   return { release: whole, bytes: canonicalize(whole) ?? '', state }
 }

@@ -1,7 +1,7 @@
 // Frequent and closed sets against two published tables, and against brute force on random ones.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { closedSets } from '../../../src/trends/patterns/closed-sets.ts'
+import { closedSets, closureOf } from '../../../src/trends/patterns/closed-sets.ts'
 import { frequentSets, tableOf } from '../../../src/trends/patterns/frequent-sets.ts'
 
 const published = [
@@ -64,8 +64,8 @@ test.each(published)('$name', ({ transactions, least, frequent, closed, generato
   const name = (items: readonly number[]) => items.map(i => table.items[i]).join(' ')
   const sets = frequentSets(table, least, Number.POSITIVE_INFINITY)
   expect(sets.map(s => `${name(s.items)}:${s.support}`).sort()).toEqual([...frequent].sort())
-  const found = closedSets(table, sets)
-  expect(found.map(s => name(s.closure)).sort()).toEqual([...closed].sort())
+  const found = closedSets(sets)
+  expect(found.map(s => name(closureOf(table, s.generators[0]!))).sort()).toEqual([...closed].sort())
   expect(found.flatMap(s => s.generators.map(name)).sort()).toEqual([...generators].sort())
 })
 
@@ -87,13 +87,35 @@ test('every set with enough rows, none else, each once', () => {
   )
 })
 
+test('sets that hold a root are the same whether only they are searched or all; marked rows are counted in each', () => {
+  fc.assert(
+    fc.property(rows, fc.integer({ min: 1, max: 4 }), (list, least) => {
+      const isRoot = (item: string) => item > 'd'
+      const marked = (row: number) => row % 3 === 0
+      const table = tableOf(list, marked, isRoot)
+      const named = (sets: ReturnType<typeof frequentSets>) =>
+        sets.map(s => [s.items.map(i => table.items[i]!).sort(), s.support, s.marked, s.print])
+      const all = named(frequentSets(table, least, 3))
+      const rooted = named(frequentSets(table, least, 3, table.items.filter(isRoot).length))
+      expect(rooted).toEqual(all.filter(([items]) => (items as string[]).some(isRoot)))
+      for (const [items, , count] of all) {
+        const having = list.filter((row, i) => marked(i) && (items as string[]).every(one => row.includes(one as 'a')))
+        expect(count).toBe(having.length)
+      }
+    }),
+  )
+})
+
 test('a closed set has all the rows of its generators, and no more items fit', () => {
   fc.assert(
     fc.property(rows, list => {
       const table = tableOf(list)
       const having = (items: readonly number[]) =>
         list.filter(row => items.every(i => row.includes(table.items[i]!))).length
-      const closed = closedSets(table, frequentSets(table, 1, 3))
+      const closed = closedSets(frequentSets(table, 1, 3)).map(set => ({
+        ...set,
+        closure: closureOf(table, set.generators[0]!),
+      }))
       expect(new Set(closed.map(s => s.closure.join())).size).toBe(closed.length)
       for (const { closure, generators, support } of closed) {
         expect(having(closure)).toBe(support)

@@ -1,13 +1,25 @@
-// Patterns as shown: the planted pair by its shortest set, in fives, never two nested sets that tell one person apart.
+// Patterns as shown: the planted pair by its shortest set, in fives, never two nested sets.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import type { Item } from '../../../src/trends/outcome.ts'
+import { type Item, isRuleItem } from '../../../src/trends/outcome.ts'
 import type { PatternRow } from '../../../src/trends/outcome-log.ts'
-import { findPatterns, patternWeeks, recentWeeks } from '../../../src/trends/patterns/show-patterns.ts'
+import { findPatterns as findIn, patternWeeks, recentWeeks } from '../../../src/trends/patterns/show-patterns.ts'
 import { weekPlus } from '../../../src/trends/week.ts'
 import { letterChecks } from './letter-checks.ts'
 
 const now = '2026-W24'
+/** With all the checks at hand: they are counted, and those that failed something are searched. */
+function findPatterns(family: string, table: readonly PatternRow[], week: string, most?: number) {
+  const checks = new Map<string, number>()
+  for (const row of table) checks.set(row.week, (checks.get(row.week) ?? 0) + 1)
+  return findIn(
+    family,
+    checks,
+    table.filter(row => row.items.some(isRuleItem)),
+    week,
+    most,
+  )
+}
 const rows = (count: number, weeksBack: number, items: readonly Item[]): PatternRow[] =>
   Array.from({ length: count }, () => ({ week: weekPlus(now, -weeksBack), items }))
 
@@ -100,7 +112,7 @@ const someRows = fc.array(
   { minLength: 1, maxLength: 20 },
 )
 
-test('all numbers are fives, nested sets differ by nothing or five, and the order of rows changes nothing', () => {
+test('all numbers are fives, no shown set holds another, and the order of rows changes nothing', () => {
   let shown = 0
   fc.assert(
     fc.property(someRows, list => {
@@ -115,10 +127,7 @@ test('all numbers are fives, nested sets differ by nothing or five, and the orde
         expect(a.recent).toBeGreaterThanOrEqual(5)
         expect(truth[i]).toBeGreaterThanOrEqual(a.recent)
         for (const [j, b] of patterns.entries()) {
-          if (i !== j && a.items.every(item => b.items.includes(item))) {
-            const difference = truth[i]! - truth[j]!
-            expect(difference === 0 || difference >= 5).toBe(true)
-          }
+          expect(i !== j && a.items.every(item => b.items.includes(item))).toBe(false)
         }
       }
     }),
