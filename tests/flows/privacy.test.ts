@@ -2,6 +2,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
 import { demoServer } from '../../src/bin/demo-server.ts'
 import { encodePrivacy } from '../../src/discord/privacy-id.ts'
+import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, caution, closeAll, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
@@ -110,6 +111,44 @@ describe('a person', () => {
     await room.standIn.as('Odalys').click(posted, encodePrivacy('deleted'))
     expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
     expect(await room.desk.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toEqual([])
+  })
+})
+
+describe('a check in other hands', () => {
+  const tomas = () => room.standIn.as('Tomas')
+  const everybody = '900000000000000301'
+  const panels = () => room.standIn.messages(everybody).filter(one => /A cell to check/.test(text(one)))
+  async function handToWren(): Promise<SeenMessage> {
+    await tomas().run('check start', { for: wren().id }, { channel: everybody })
+    await room.desk.lanes.idle()
+    const question = await pressed(wren(), panels().at(-1) as SeenMessage, 'Take it')
+    await room.desk.lanes.idle()
+    return question
+  }
+  const deleteAll = async (person: Person): Promise<SeenMessage> => {
+    const sure = await pressed(person, messageOf(await person.run('privacy')), '.delete')
+    return pressed(person, sure, '.deleted')
+  }
+  afterEach(async () => {
+    await room.desk.traces.forgetPerson(tomas().id)
+  })
+
+  test('goes with its holder, and what the channel showed of it, too', async () => {
+    await handToWren()
+    expect(panels()).toHaveLength(1)
+    expect(text(await deleteAll(wren()))).toMatch(/Deleted: 1 check,/)
+    expect(panels()).toEqual([])
+    expect(text(messageOf(await tomas().run('check list')))).toMatch(/no open check/)
+  })
+
+  test('stays with its holder when its starter is forgotten, without their name', async () => {
+    const question = await handToWren()
+    expect(text(await deleteAll(tomas()))).toMatch(/Deleted: 0 checks/)
+    const [check] = await room.desk.checks.heldBy(wren().id, Date.now())
+    expect(JSON.stringify(check)).not.toContain(tomas().id)
+    expect(text(await pressed(wren(), question, '.unsure'))).toMatch(/earlier step|answered/)
+    const progress = await pressed(wren(), panels().at(-1) as SeenMessage, 'How far')
+    expect(text(progress)).toMatch(/\(name deleted\) offered it to/)
   })
 })
 

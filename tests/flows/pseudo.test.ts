@@ -9,52 +9,19 @@ import { sayIn } from '../../src/discord/words/say.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
 import { finalOf, messageOf, postButton, pressed, startCheck } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
 import { plainEnglishIn, textsIn } from './plain-english.ts'
+import { openPseudoRoom, type PseudoRoom } from './pseudo-room.ts'
 
 const server = demoServer.server.id
 const everybody = '900000000000000301'
-const pseudoServer = {
-  ...demoServer,
-  server: { ...demoServer.server, locale: pseudoLocale },
-  people: demoServer.people.map(person => ({ ...person, locale: pseudoLocale })),
-}
-let room: TestRoom
-let known: (string | RegExp)[]
-let from = 0
+let room: PseudoRoom
 const wren = () => room.standIn.as('Wren')
 const tomas = () => room.standIn.as('Tomas')
 beforeAll(async () => {
-  room = await openRoom(undefined, pseudoServer, { CELLWARY_PSEUDO: 'on' })
-  const { programs } = room.desk
-  const families = programs.families.flatMap(({ name, maker }) => [name, maker])
-  const day = new Date().toISOString().slice(0, 10)
-  const sources = programs.families.flatMap(({ id }) =>
-    Object.values(programs.programFor(id, day)?.sources ?? {}).flatMap(pack =>
-      Object.values(pack).map(source => source.text.split(/[:;] /)[0]?.replace(/\.$/, '') ?? ''),
-    ),
-  )
-  known = [...new Set([...sources, ...families, ...programs.packs.map(({ id }) => id)])]
-    .filter(one => one !== '')
-    .sort((a, b) => b.length - a.length)
+  room = await openPseudoRoom()
 }, 60_000)
 afterAll(() => room.close())
-beforeEach(() => {
-  from = room.standIn.journal.length
-})
-
-/** What the bot has sent since the test began and that is plain English; `typed` is what people have written themselves. */
-function slips(...typed: (string | RegExp)[]): string[] {
-  const sent = room.standIn.journal.slice(from).filter(one => one.method !== 'GET' && !/\/commands$/.test(one.path))
-  const texts = sent.flatMap(one => textsIn(one.body))
-  // A test that looks at nothing would hold, too.
-  expect(texts.length).toBeGreaterThan(0)
-  expect(texts.some(one => one.includes('⟦'))).toBe(true)
-  return texts.flatMap(one => {
-    const found = plainEnglishIn(one, [...typed, ...known])
-    return found.length > 0 ? [`${found.join(' ')} | in: ${one}`] : []
-  })
-}
+beforeEach(() => room.forgetSent())
 
 /** Answers question after question, each with its option number `n`, readings by `typed`, until there is a verdict. */
 async function goThrough(n: number, typed?: string, options = {}): Promise<SeenMessage> {
@@ -120,7 +87,7 @@ describe('no plain English', () => {
     const say = sayIn(pseudoLocale)
     const texts = [...commands, ...messageCommands].flatMap(command => textsIn(command.describe(say)))
     expect(texts.length).toBeGreaterThan(20)
-    expect(texts.flatMap(one => plainEnglishIn(one, known))).toEqual([])
+    expect(texts.flatMap(one => plainEnglishIn(one, []))).toEqual([])
   })
 
   test.each([
@@ -136,7 +103,7 @@ describe('no plain English', () => {
         () => verdict,
       )
     }
-    expect(slips(...(typed ? [typed] : []))).toEqual([])
+    expect(room.slips(...(typed ? [typed] : []))).toEqual([])
   })
 
   test('in pausing, resuming, listing, closing, old buttons and refusals', async () => {
@@ -156,14 +123,14 @@ describe('no plain English', () => {
     await wren().run('check list')
     const posted = await postButton(room.standIn, 'what is this')
     await room.standIn.as('Odalys').click(posted, 'what is this')
-    expect(slips('nothing like it', /^x$/g)).toEqual([])
+    expect(room.slips('nothing like it', /^x$/g)).toEqual([])
   })
 
   test('in claims', async () => {
     const typed = ['18650 9900mAh 30A 38g', 'INR19/66 3000 mAh 15A continuous', 'hello there']
     for (const one of typed) await wren().run('claim', { text: one })
     await wren().useOnMessage('Read the claims', wren().say('21700 5000mAh 30A pulse', { channel: everybody }))
-    expect(slips(...typed, '21700 5000mAh 30A pulse')).toEqual([])
+    expect(room.slips(...typed, '21700 5000mAh 30A pulse')).toEqual([])
   })
 
   test('in logs: figures, questions and refusals', async () => {
@@ -188,7 +155,7 @@ describe('no plain English', () => {
       await send(bytes(content))
     await send(writeLog(style, samples), { label: 'lots', cutoff: '28 V', room: '300 °C' })
     expect(
-      slips('aika', 'jännite', 'virta', 'lots', 'Dear all', /(Time|Voltage|Current|Temperature) \\?\(\w\\?\)/g),
+      room.slips('aika', 'jännite', 'virta', 'lots', 'Dear all', /(Time|Voltage|Current|Temperature) \\?\(\w\\?\)/g),
     ).toEqual([])
   })
 
@@ -202,7 +169,7 @@ describe('no plain English', () => {
       await pressed(wren(), await pressed(wren(), messageOf(await wren().run('privacy')), '.delete'), '.see'),
       '.delete',
     ).then(one => pressed(wren(), one, '.deleted'))
-    expect(slips()).toEqual([])
+    expect(room.slips()).toEqual([])
   })
 
   test('in trends: every view, findings, warnings and refusals', async () => {
@@ -233,6 +200,6 @@ describe('no plain English', () => {
     }
     await pressed(tomas(), open()[0] as SeenMessage, '.put-off')
     await pressed(tomas(), open()[0] as SeenMessage, '.draft')
-    expect(slips('WARNING', 'REASON')).toEqual([])
+    expect(room.slips('WARNING', 'REASON')).toEqual([])
   }, 60_000)
 })

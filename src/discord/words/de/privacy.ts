@@ -8,9 +8,9 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.checks.name': 'Deine Prüfungen:',
   'privacy.checks':
     'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht, ob geschlossen oder nicht. Bei einer übergebenen Prüfung gehört dazu, wer sie hatte, wer geholfen hat und welche Gründe angegeben wurden; Fotos für die Moderation stehen nur in deren Kanal und werden entfernt, wenn die Frage beantwortet ist.',
-  'privacy.drafts.name': 'Ein Protokoll, zu dem noch eine Frage offen ist:',
+  'privacy.drafts.name': 'Was auf deine Antwort wartet:',
   'privacy.drafts':
-    'der Link zu deiner Datei bei Discord und was du dazu eingetippt hast, sechs Stunden lang, damit deine Antwort etwas nützt. Die Datei wird gelesen und nicht gespeichert.',
+    'etwa der Link zu deinem Protokoll bei Discord und was du dazu eingetippt hast, höchstens sechs Stunden lang. Das Protokoll selbst wird gelesen und nicht gespeichert.',
   'privacy.counts.name': 'Gezählte Prüfungen:',
   'privacy.counts':
     'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, ihre Antworten in groben Stufen und die Woche, unter einem Code statt deines Namens. Der Schlüssel zu dem Code wird nach dem Quartal vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
@@ -35,5 +35,5 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.sure.no': 'Behalten',
   'privacy.deleted':
     'Gelöscht: {checks, plural, one {# Prüfung} other {# Prüfungen}}, {drafts, plural, one {# wartende Frage} other {# wartende Fragen}}, {counted, plural, one {# gezählter Eintrag} other {# gezählte Einträge}}, und dein Name neben {decisions, plural, one {# Entscheidung} other {# Entscheidungen}}.',
-  'finding.somebody': 'jemand, der seinen Namen hat löschen lassen,',
+  'finding.somebody': '(Name gelöscht)',
 }

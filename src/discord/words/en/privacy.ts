@@ -5,9 +5,9 @@ export const privacy = {
   'privacy.checks.name': 'Your checks:',
   'privacy.checks':
     'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step, closed or not. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',
-  'privacy.drafts.name': 'A log that needs a question answered:',
+  'privacy.drafts.name': 'What waits for your answer:',
   'privacy.drafts':
-    'the link to your file at Discord and what you typed beside it, for six hours, so that your answer can be used. The file is read and not kept.',
+    'such as the link to your log at Discord and what you typed beside it, for at most six hours. The log itself is read and not kept.',
   'privacy.counts.name': 'Counted checks:',
   'privacy.counts':
     'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, its answers in coarse steps and the week, under a code instead of your name. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
@@ -32,5 +32,5 @@ export const privacy = {
   'privacy.sure.no': 'Keep it',
   'privacy.deleted':
     'Deleted: {checks, plural, one {# check} other {# checks}}, {drafts, plural, one {# waiting question} other {# waiting questions}}, {counted, plural, one {# counted record} other {# counted records}}, and your name beside {decisions, plural, one {# decision} other {# decisions}}.',
-  'finding.somebody': 'somebody who had their name deleted',
+  'finding.somebody': '(name deleted)',
 } as const

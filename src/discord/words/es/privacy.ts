@@ -8,9 +8,9 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
     'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
-  'privacy.drafts.name': 'Un registro con una pregunta pendiente:',
+  'privacy.drafts.name': 'Lo que espera tu respuesta:',
   'privacy.drafts':
-    'el enlace a tu archivo en Discord y lo que escribiste junto a él, durante seis horas, para poder usar tu respuesta. El archivo se lee y no se guarda.',
+    'como el enlace a tu registro en Discord y lo que escribiste junto a él, seis horas como mucho. El registro en sí se lee y no se guarda.',
   'privacy.counts.name': 'Comprobaciones contadas:',
   'privacy.counts':
     'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en pasos gruesos y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
@@ -35,5 +35,5 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.sure.no': 'Conservarlo',
   'privacy.deleted':
     'Borrado: {checks, plural, one {# comprobación} other {# comprobaciones}}, {drafts, plural, one {# pregunta pendiente} other {# preguntas pendientes}}, {counted, plural, one {# registro contado} other {# registros contados}} y tu nombre junto a {decisions, plural, one {# decisión} other {# decisiones}}.',
-  'finding.somebody': 'Alguien que hizo borrar su nombre',
+  'finding.somebody': '(nombre borrado)',
 }
