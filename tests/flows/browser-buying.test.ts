@@ -1,0 +1,101 @@
+// On a phone, by clicks alone, in two languages: from a verdict to a letter that is changed and copied, and to buying safely.
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { type Key, sayIn } from '../../src/discord/words/say.ts'
+import {
+  become,
+  card,
+  changing,
+  choose,
+  chromiumPath,
+  chromiumThere,
+  launchBrowser,
+  type OpenPractice,
+  openPage,
+  press,
+  runByClicks,
+  startPractice,
+  tooWide,
+  wordsOf,
+} from './browser-hands.ts'
+
+if (!chromiumThere) console.warn(`SKIPPED: buying in the browser, because ${chromiumPath} is missing.`)
+
+const people = [
+  { name: 'Wren', locale: 'en-GB', happening: 'At least one of these', asks: /smoking, hissing/ },
+  { name: 'Ilse', locale: 'de', happening: 'Mindestens eines davon', asks: /raucht, zischt/ },
+] as const
+
+describe.skipIf(!chromiumThere)('buying on a phone', () => {
+  let practice: OpenPractice
+  let browser: Browser
+  let page: Page
+  beforeAll(async () => {
+    practice = await startPractice()
+    browser = await launchBrowser()
+  }, 30_000)
+  afterAll(async () => {
+    await browser?.close()
+    expect(await practice?.stop()).toBe(0)
+  })
+  afterEach(() => page.context().close())
+
+  test.each(people)('$name in $locale: danger, the letter, what to do with the cell', async who => {
+    const say = sayIn(who.locale)
+    page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+    await become(page, who.name)
+    await runByClicks(page, 'check start')
+    for (let i = 0; i < 20 && !who.asks.test(await wordsOf(page)); i++) await press(page, say('check.unsure'))
+    expect(await press(page, who.happening)).toContain(say('verdict.danger'))
+    expect(await tooWide(page)).toEqual([])
+
+    const letter = await press(page, say('letter.write'))
+    expect(letter).toContain(say('letter.first'))
+    expect(letter.indexOf(say('next.danger.get-away'))).toBeLessThan(letter.indexOf(say('letter.subject')))
+    expect(letter).toContain(say('letter.no-return'))
+    expect(await tooWide(page)).toEqual([])
+    const other = who.locale === 'de' ? 'Spanisch' : 'German'
+    const seller = sayIn(who.locale === 'de' ? 'es' : 'de')
+    expect(await choose(page, other)).toContain(seller('letter.subject'))
+
+    await card(page)
+      .getByRole('button', { name: say('letter.change') })
+      .click()
+    const form = page.getByRole('dialog')
+    const field = form.getByRole('textbox').first()
+    expect(await field.inputValue()).toContain(seller('letter.refund'))
+    await field.fill((await field.inputValue()).replace(/\[[^\]]*\]/, 'QX-77'))
+    const changed = await changing(page, () => form.getByRole('button', { name: 'Send', exact: true }).click())
+    expect(changed).toContain('QX-77')
+    expect(await card(page).locator('pre').textContent()).toContain('QX-77')
+    expect(changed).toContain(say('next.no-post'))
+    expect(changed).toContain(say('caution.line'))
+
+    const suspect = await press(page, say('buying.open.suspect'))
+    expect(suspect).toContain(say('buying.suspect.title'))
+    expect(await tooWide(page)).toEqual([])
+    for (const [part, wanted] of [
+      ['report', 'buying.report.title'],
+      ['links', 'links.title'],
+      ['listing', 'buying.listing.title'],
+      ['buy', 'buying.buy.title'],
+    ] as const satisfies readonly (readonly [string, Key])[]) {
+      expect(await press(page, new RegExp(`^${say(`buying.part.${part}`)}`))).toContain(say(wanted))
+      expect(await wordsOf(page)).toContain(say('caution.line'))
+      expect(await tooWide(page)).toEqual([])
+    }
+  })
+
+  test('a check that is stopped early: the letter asks for papers, and the verdict stays where it is', async () => {
+    const say = sayIn('de')
+    page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+    await become(page, 'Ilse')
+    await runByClicks(page, 'check start')
+    expect(await press(page, say('check.finish'))).toContain(say('verdict.open'))
+    const letter = await press(page, say('letter.write'))
+    expect(letter).toContain(say('letter.unverified.bare'))
+    expect(letter).toContain(say('letter.papers-first'))
+    expect(await page.getByText(say('verdict.open')).first().isVisible()).toBe(true)
+    expect(await tooWide(page)).toEqual([])
+  })
+})
