@@ -73,6 +73,8 @@ export function readTitle(typed: string, host: string): ReadTitle {
     .normalize('NFKC')
     .replace(/[\p{Cc}\p{Zl}\p{Zp}\s]+/gu, ' ')
     .replace(/\p{Cf}/gu, '')
+    // No letter under a heap of marks that reach into other lines.
+    .replace(/(\p{M}{2})\p{M}+/gu, '$1')
     .trim()
   if (title === '') return refuse({ code: 'title-empty' })
   const { length } = [...title]

@@ -25,7 +25,9 @@ const all = { moderates: true, posts: true }
 const places = [
   ...buyingParts.map(placeOf),
   ...regions.map(region => ({ part: 'report', region }) as const),
+  { part: 'suspect', later: true } as const,
   { part: 'links', page: pagesOf(longest) } as const,
+  { part: 'links', page: 2 } as const,
   { part: 'links', page: 99 } as const,
 ]
 
@@ -36,13 +38,15 @@ const wordsOf = ({ components }: ShownMessage): string =>
 function holdsToLimits(message: ShownMessage): void {
   expect(wordsOf(message).length).toBeLessThanOrEqual(textBudget)
   expect(countOf(message.components)).toBeLessThanOrEqual(40)
+  const ids = JSON.stringify(message.components).match(/"custom_id":"[^"]+"/g) ?? []
+  expect(new Set(ids).size).toBe(ids.length)
   for (const part of message.components)
     if (part.type === ComponentType.ActionRow) expect(part.components.length).toBeLessThanOrEqual(5)
 }
 
 describe.each(languages)('in %s', language => {
   const say = sayIn(language)
-  test.each(places)('$part $page $region fits, and carries its caution', place => {
+  test.each(places)('$part $page $region $later fits, and carries its caution', place => {
     const own = showBuying(say, place, scene, all, 'A note. '.repeat(20))
     holdsToLimits(own)
     expect(wordsOf(own)).toContain(say('caution.line'))
@@ -61,7 +65,7 @@ describe.each(languages)('in %s', language => {
 
   test('a page shows its parts short enough for a phone', () => {
     for (const part of ['buy', 'listing', 'suspect', 'report'] as const)
-      expect(wordsOf(showBuying(say, placeOf(part), { ...scene, links: [] }, all)).length).toBeLessThan(2600)
+      expect(wordsOf(showBuying(say, placeOf(part), { ...scene, links: [] }, all)).length).toBeLessThan(1900)
   })
 })
 
@@ -72,7 +76,9 @@ test('no part softens the authority’s words', () => {
 
 test('ids decode to what they were made of, fit, and nothing else decodes', () => {
   const acts = places.flatMap(place =>
-    place.part === 'links' && place.page > 99 ? [] : (['open', 'view', 'post'] as const).map(is => ({ is, place })),
+    place.part === 'links' && place.page > 99
+      ? []
+      : (['open', 'view', 'turn', 'post'] as const).map(is => ({ is, place })),
   )
   for (const act of acts) expect(decodeBuying(encodeBuying(act))).toEqual(act)
   const on = { id: '1a2b3c4d5e6f7', revision: 1_000_000 }

@@ -137,10 +137,17 @@ describe('what stands in it', () => {
   })
 
   test('an open check accuses of nothing: it asks for papers, and says what was left open', () => {
-    const letter = letterOf('en', heron, finished(heron, {}))
+    const letter = letterOf('en', heron, finished(heron, { rust: { kind: 'cant-tell' } }))
     expect(letter).toMatch(/It could not be verified that the cell is as described\./)
     expect(letter).toMatch(/left open here:\n- .*\?[\s\S]*…and \d+ more/)
     expect(letter).toMatch(/tell me the maker[\s\S]*If that is not possible, I ask you to refund/)
+  })
+
+  test('nothing was looked at, or every check was met: there is nothing to write', () => {
+    expect(hasLetter(finished(heron, {}))).toBe(false)
+    const states = [...heron.questions.keys()].map(id => [id, heron.states.get(id)?.[0]?.answers[0] as Answer] as const)
+    const met = finished(heron, Object.fromEntries(states))
+    if (met.judgement.verdict === 'nothing-found') expect(hasLetter(met)).toBe(false)
   })
 
   test('what cannot be told, what tells nothing and what is out of date are no findings', () => {

@@ -74,6 +74,7 @@ describe.skipIf(!chromiumThere)('buying on a phone', () => {
     const suspect = await press(page, say('buying.open.suspect'))
     expect(suspect).toContain(say('buying.suspect.title'))
     expect(await tooWide(page)).toEqual([])
+    expect(await press(page, say('buying.later'))).toContain(say('next.seller'))
     for (const [part, wanted] of [
       ['report', 'buying.report.title'],
       ['links', 'links.title'],
@@ -91,6 +92,7 @@ describe.skipIf(!chromiumThere)('buying on a phone', () => {
     page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
     await become(page, 'Ilse')
     await runByClicks(page, 'check start')
+    await press(page, say('check.unsure'))
     expect(await press(page, say('check.finish'))).toContain(say('verdict.open'))
     const letter = await press(page, say('letter.write'))
     expect(letter).toContain(say('letter.unverified.bare'))

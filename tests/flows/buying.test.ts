@@ -62,12 +62,13 @@ describe('reading', () => {
     expect(text(message)).toMatch(/Never for a low price alone/)
     for (const [part, wanted] of [
       ['listing', /continuous/],
-      ['suspect', /Move away from it[\s\S]*First aid[\s\S]*Do not post it[\s\S]*household waste/],
+      ['suspect', /Move away from it[\s\S]*First aid[\s\S]*Tape over both ends[\s\S]*Do not post it/],
+      ['suspect.later', /Keep what proves the purchase[\s\S]*without sending it back[\s\S]*household waste/],
       ['report', /product safety authority/],
       ['links', /put none here yet/],
       ['buy', /known, widely used sources/],
     ] as const) {
-      message = await pressed(wren(), message, `view.${part}`)
+      message = await pressed(wren(), message, `.${part}`)
       expect(text(message)).toMatch(wanted)
       expect(text(message)).toMatch(caution)
       expect(text(message)).toMatch(/local fire and waste rules/)

@@ -232,6 +232,7 @@ describe('titles', () => {
     ['oth\u200ber.example', 'title-names-host'],
     ['shop.example.other.org', 'title-names-host'],
     ['\u202e\u200b', 'title-empty'],
+    [`Z${'\u0300'.repeat(40)}`, 'Z\u0300\u0300'],
     ['a'.repeat(longestTitle + 1), 'title-too-long'],
   ])('%j: %s', (typed, wanted) => {
     expect(codeOfTitle(typed)).toBe(wanted)

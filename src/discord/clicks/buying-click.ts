@@ -4,7 +4,7 @@ import { type Clicked, fill, refuse, replyPrivately, takeTime, turnPrivately } f
 import { type BuyingAct, type BuyingPlace, buyingParts, decodeBuying, isRegion, regions } from '../buying-id.ts'
 import type { Desk } from '../desk.ts'
 import { serverSay } from '../find-answer.ts'
-import { mayWriteHere, moderating } from '../rights.ts'
+import { mayWriteHere, moderating, serverOf } from '../rights.ts'
 import { showBuying, showBuyingPublicly } from '../show/buying.ts'
 import type { ShownMessage } from '../show/parts.ts'
 import { type Say, sayIn } from '../words/say.ts'
@@ -35,21 +35,22 @@ export async function viewBuying(
   place: BuyingPlace,
   note?: string,
 ): Promise<ShownMessage> {
-  const { guildId } = interaction
+  const server = serverOf(interaction)
   const own = await moderating(desk, interaction)
-  const settings = own ?? (guildId === null ? undefined : await desk.servers.load(guildId))
+  const settings = own ?? (server === null ? undefined : await desk.servers.load(server))
   const may = { moderates: own !== undefined, posts: mayWriteHere(interaction) }
   return showBuying(say, place, { links: settings?.links, now: desk.now() }, may, note)
 }
 
 async function post(desk: Desk, interaction: Clicked, say: Say, place: BuyingPlace): Promise<void> {
-  const { guildId, channelId, user } = interaction
-  if (!mayWriteHere(interaction) || guildId === null || channelId === null)
+  const { channelId, user } = interaction
+  const server = serverOf(interaction)
+  if (!mayWriteHere(interaction) || server === null || channelId === null)
     return refuse(interaction, say, { code: 'may-not-post-here' })
   const tooMuch = desk.fairUse.admitPost(user.id, channelId, desk.now())
   if (tooMuch) return refuse(interaction, say, tooMuch)
   await takeTime(interaction)
-  const { links } = await desk.servers.load(guildId)
+  const { links } = await desk.servers.load(server)
   const shown = showBuyingPublicly(await serverSay(desk, interaction), place, { links, now: desk.now() }, user.id)
   const posting = await desk.posts.post(channelId, shown, nonceOf(place, channelId))
   const note = say(posting.is === 'posted' ? 'buying.posted' : 'buying.post.forbidden')
@@ -58,8 +59,12 @@ async function post(desk: Desk, interaction: Clicked, say: Say, place: BuyingPla
 
 /** The same for one part of a channel: however many press within some minutes, it stands there once. At most 25 characters. */
 function nonceOf(place: BuyingPlace, channel: string): string {
-  const detail =
-    place.part === 'links' ? place.page : place.part === 'report' ? regions.indexOf(place.region ?? 'us') : 0
-  const chosen = place.part === 'report' && place.region === undefined ? 9 : detail
-  return `b${buyingParts.indexOf(place.part)}${chosen}.${channel}`
+  return `b${buyingParts.indexOf(place.part)}${detailOf(place)}.${channel}`
+}
+
+/** At most two characters. */
+function detailOf(place: BuyingPlace): number {
+  if (place.part === 'links') return place.page
+  if (place.part === 'suspect') return place.later ? 1 : 0
+  return place.part === 'report' && place.region ? regions.indexOf(place.region) + 1 : 0
 }

@@ -1,6 +1,6 @@
 // The buttons under a verdict that lead on from it: a letter to the seller, and how to buy safely or what to do with the cell.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
-import { encodeBuying } from '../buying-id.ts'
+import { encodeBuying, placeOf } from '../buying-id.ts'
 import { encodeLetter } from '../letter-id.ts'
 import type { Say } from '../words/say.ts'
 import { hasLetter } from './letter.ts'
@@ -12,7 +12,7 @@ export function afterVerdict(say: Say, screen: VerdictScreen): APIButtonComponen
   const [part, words] = danger ? (['suspect', 'buying.open.suspect'] as const) : (['buy', 'buying.open'] as const)
   const letter = pressButton(encodeLetter({ is: 'write', check: screen.check.id }), say('letter.write'))
   const buying = pressButton(
-    encodeBuying({ is: 'open', place: { part } }),
+    encodeBuying({ is: 'open', place: placeOf(part) }),
     say(words),
     danger ? ButtonStyle.Primary : ButtonStyle.Secondary,
   )

@@ -3,7 +3,7 @@ import { type APIMessageTopLevelComponent, type APIStringSelectComponent, Button
 import type { BuyingLink } from '../../server/settings.ts'
 import { type BuyingPlace, buyingParts, encodeBuying, placeOf, regions } from '../buying-id.ts'
 import { encodeLinks } from '../links-id.ts'
-import type { Say } from '../words/say.ts'
+import type { Key, Say } from '../words/say.ts'
 import { pagesOf, sayLinks } from './links.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from './parts.ts'
 
@@ -62,7 +62,9 @@ function bodyOf(say: Say, place: BuyingPlace, scene: BuyingScene): APIMessageTop
     case 'links':
       return [title(say('links.title'), sayLinks(say, scene.links, place.page, scene.now))]
     case 'suspect':
-      return [title(say('buying.suspect.title'), sayUrgent(say)), text(sayQuiet(say))]
+      return place.later
+        ? [title(say('buying.later.title'), numbered(say, afterwards))]
+        : [title(say('buying.suspect.title'), sayUrgent(say)), text(sayQuiet(say))]
     case 'report':
       return [
         title(say('buying.report.title'), say('buying.report.text')),
@@ -86,27 +88,25 @@ const sayUrgent = (say: Say): string =>
   ].join('\n')
 
 const sayQuiet = (say: Say): string =>
-  [
-    `**${say('buying.suspect.quiet')}**`,
-    ...(
-      [
-        'next.danger.isolate',
-        'next.keep',
-        'next.seller',
-        'next.no-post',
-        'next.dispose',
-        'buying.suspect.where',
-      ] as const
-    ).map((key, i) => `${i + 1}. ${say(key)}`),
-  ].join('\n')
+  `**${say('buying.suspect.quiet')}**\n${numbered(say, ['next.danger.isolate', 'next.no-post'])}`
 
-/** Further pages of links, and the way to look after them for who may. */
+const afterwards = ['next.keep', 'next.seller', 'next.no-post', 'next.dispose', 'buying.suspect.where'] as const
+
+const numbered = (say: Say, keys: readonly Key[]): string => keys.map((key, i) => `${i + 1}. ${say(key)}`).join('\n')
+
+/** From one half of a suspect cell to the other; further pages of links, and the way to look after them for who may. */
 function turning(say: Say, place: BuyingPlace, { links }: BuyingScene, { moderates }: MayBuying) {
+  if (place.part === 'suspect') {
+    const other = { part: 'suspect', later: !place.later } as const
+    return [
+      pressButton(encodeBuying({ is: 'turn', place: other }), say(place.later ? 'buying.sooner' : 'buying.later')),
+    ]
+  }
   if (place.part !== 'links' || !links) return []
   const to = (page: number, key: 'links.before' | 'links.after') =>
     page < 1 || page > pagesOf(links)
       ? []
-      : [pressButton(encodeBuying({ is: 'view', place: { part: 'links', page } }), say(key))]
+      : [pressButton(encodeBuying({ is: 'turn', place: { part: 'links', page } }), say(key))]
   return [
     ...to(place.page - 1, 'links.before'),
     ...to(place.page + 1, 'links.after'),

@@ -9,7 +9,7 @@ import {
 } from 'discord.js'
 import type { CheckId } from '../../check/check.ts'
 import type { Program } from '../../engine/compile.ts'
-import { encodeBuying } from '../buying-id.ts'
+import { encodeBuying, placeOf } from '../buying-id.ts'
 import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from '../letter-id.ts'
 import { fenced } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
@@ -34,7 +34,7 @@ export function showLetter(say: Say, program: Program, screen: VerdictScreen, le
         say('letter.change'),
         ButtonStyle.Primary,
       ),
-      pressButton(encodeBuying({ is: 'open', place: { part: 'suspect' } }), say('buying.open.suspect')),
+      pressButton(encodeBuying({ is: 'open', place: placeOf('suspect') }), say('buying.open.suspect')),
     ]),
     small(`${say('next.no-post')}\n${say('caution.line')}`),
   ])

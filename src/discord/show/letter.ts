@@ -28,8 +28,9 @@ const groups: readonly { readonly kind: Rule['kind']; readonly says: Key }[] = [
 export const sureFindings = ({ judgement }: VerdictScreen): Finding[] =>
   judgement.findings.filter(({ rule, outOfDate }) => rule.kind !== 'no-bearing' && !outOfDate)
 
-/** Whether there is anything to write about: a check that found nothing leaves nothing to ask for. */
-export const hasLetter = ({ judgement }: VerdictScreen): boolean => judgement.verdict !== 'nothing-found'
+/** Whether there is anything to write about: not before anything was looked at, nor where every check was met. */
+export const hasLetter = ({ judgement, check }: VerdictScreen): boolean =>
+  judgement.verdict !== 'nothing-found' && check.trail.length > 0
 
 /** The draft in the language of `say`; `program` in that language, too. At most `longestLetter` characters. */
 export function writeLetter(say: Say, program: Program, screen: VerdictScreen): string {

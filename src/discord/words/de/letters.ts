@@ -3,12 +3,12 @@ import type { letters as english } from '../en/letters.ts'
 import type { InWordsOf } from '../say.ts'
 
 export const letters: InWordsOf<typeof english> = {
-  'letter.write': 'Dem Händler schreiben',
-  'letter.title': 'Ein Brief an den Händler',
+  'letter.write': 'Dem Verkäufer schreiben',
+  'letter.title': 'Ein Brief an den Verkäufer',
   'letter.first': 'Erst die Zelle, dann der Brief',
   'letter.about':
     'Entworfen aus dem, was du gesehen und gemessen hast. Nur du siehst ihn, und nichts davon wird aufbewahrt. Füll aus, was in [Klammern] steht, streich, was nicht stimmt, kopier ihn und schick ihn selbst dorthin, wo du gekauft hast. Der Bot verschickt nichts.',
-  'letter.language': 'In der Sprache des Händlers (fängt neu an)',
+  'letter.language': 'In der Sprache des Verkäufers (fängt neu an)',
   'letter.in': 'Brief auf {language}',
   'letter.change': 'Ausfüllen und ändern',
   'letter.form': 'Dein Brief',
@@ -29,7 +29,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.papers-first':
     'Bitte nennen Sie mir bis zum [Datum] den Hersteller, das genaue Modell und das Los, und senden Sie mir die Prüfzusammenfassung nach UN 38.3. Wenn das nicht möglich ist, bitte ich Sie, mir [Betrag] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
   'letter.no-return':
-    'Ich schicke die Zelle nicht zurück: Eine so zweifelhafte Zelle zu versenden ist gefährlich und kann verboten sein. Sie kommt zu einer Stelle, die Lithiumzellen annimmt.',
+    'Ich schicke die Zelle nicht zurück: Eine Zelle zu versenden, deren Zustand ungewiss ist, ist gefährlich und kann verboten sein. Sie kommt zu einer Stelle, die Lithiumzellen annimmt.',
   'letter.papers':
     'Bitte nennen Sie mir außerdem den Hersteller, das genaue Modell und das Los, und senden Sie mir die Prüfzusammenfassung nach UN 38.3.',
   'letter.proof':

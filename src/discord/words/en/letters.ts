@@ -25,7 +25,7 @@ export const letters = {
   'letter.papers-first':
     'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, I ask you to refund [amount] without return of the cell.',
   'letter.no-return':
-    'I do not post the cell back: sending a cell in such doubt is dangerous and may be forbidden. It goes to a place that takes lithium cells.',
+    'I do not post the cell back: sending a cell whose condition is in doubt is dangerous and may be forbidden. It goes to a place that takes lithium cells.',
   'letter.papers':
     'Please also tell me the maker, the exact model and the batch, and send me the UN 38.3 test summary.',
   'letter.proof':

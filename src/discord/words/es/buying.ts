@@ -21,12 +21,15 @@ export const buying: InWordsOf<typeof english> = {
   'buying.listing.text':
     '- El fabricante de la celda, no solo el de la funda, y el modelo exacto\n- Tamaño, polo plano o con botón, protegida o no\n- Nueva o usada, con la funda del fabricante o reenvuelta\n- Química, tensión nominal, tensión de fin de carga\n- Capacidad en mAh, mejor con su tensión de corte\n- Corriente en A con la palabra **continua**\n- Un vendedor con dirección, y una forma de recuperar tu dinero\n\n**Déjalo** si ves una capacidad que ninguna celda de ese tamaño tiene, amperios sin más palabras, muchas marcas en un solo título, fotos de otra cosa o un precio muy por debajo de los demás.\n\n/anuncio lee un anuncio y dice qué es imposible en él. Un buen anuncio no muestra nada de la celda que llega.',
   'buying.suspect.title': 'Una celda sospechosa',
-  'buying.suspect.now': '¿Humo, siseo, calor, hinchazón, una fuga o un olor?',
+  'buying.suspect.now': '¿Echa humo, sisea, gotea o huele? ¿Está caliente o hinchada?',
   'buying.suspect.aid':
     'Primeros auxilios: líquido en la piel, aclara con mucha agua. En los ojos, aclara enseguida durante muchos minutos y busca ayuda médica. Tragado, o si respiraste vapores: llama a un médico o a un centro de toxicología.',
   'buying.suspect.quiet': 'Si está fría y tranquila:',
   'buying.suspect.where':
     'Avisa antes de que puede estar dañada o ser falsa: no todos los puntos aceptan esas celdas. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se contó en 2021, dice de una celda así: deja de usarla, no la mandes por correo ni de otra forma, no la desmontes, no la tires a la basura, busca un gestor de residuos cualificado.',
+  'buying.later.title': 'Una celda sospechosa, después',
+  'buying.later': 'Después: pruebas, dinero, residuos',
+  'buying.sooner': 'Primero lo urgente',
   'buying.report.title': 'A quién denunciarlo',
   'buying.report.text':
     'A la autoridad de seguridad de productos de donde vives, y a la plataforma que la vendió. Escribe lo que viste, con las fotos que ya tengas y el pedido: «no coincide con la descripción», «no se pudo verificar». No nombres a nadie en público. La celda se queda donde está: no la envíes a nadie.\n\nTras un incendio o una herida: primero emergencias, luego la autoridad.',

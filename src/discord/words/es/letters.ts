@@ -28,7 +28,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.papers-first':
     'Les ruego que me digan antes del [fecha] el fabricante, el modelo exacto y el lote, y que me envíen el resumen de ensayos UN 38.3. Si no es posible, les pido que me devuelvan [importe] sin devolución de la celda.',
   'letter.no-return':
-    'No envío la celda de vuelta: mandar una celda tan dudosa es peligroso y puede estar prohibido. Irá a un punto que acepte celdas de litio.',
+    'No envío la celda de vuelta: mandar una celda cuyo estado es incierto es peligroso y puede estar prohibido. Irá a un punto que acepte celdas de litio.',
   'letter.papers':
     'Les ruego que me digan también el fabricante, el modelo exacto y el lote, y que me envíen el resumen de ensayos UN 38.3.',
   'letter.proof': 'Guardo el anuncio, el pedido y lo que anoté, y puedo enviarles las fotos y medidas que tenga.',
