@@ -1,5 +1,5 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it.
-import { sureFrom } from './confidence.ts'
+import { isSure } from './confidence.ts'
 import type { Entry, EntryId, Language } from './entry.ts'
 import { openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
@@ -28,7 +28,8 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
       const strange = (list: (typeof lists)[number]) => list[0]?.signs.strange ?? 1
       const [found = []] = lists.toSorted((a, b) => strange(a) - strange(b))
       const [first, ...others] = found
-      if (first && first.confidence >= sureFrom) return { answer: first.entry, near: others.map(one => one.entry) }
+      if (first && isSure(first.confidence, first.entry.caution))
+        return { answer: first.entry, near: others.map(one => one.entry) }
       return { near: found.map(one => one.entry) }
     },
   }

@@ -1,4 +1,5 @@
 // How sure the search is of its best entry, from what it shares with the question; below a line it says that it has none.
+import type { CautionKind } from './entry.ts'
 
 /** What is compared, all between 0 and 1. */
 export type Signs = {
@@ -27,8 +28,13 @@ const weights: Signs & { readonly constant: number } = {
   elsewhere: -6.2,
 }
 
-/** From here on an answer is shown; below, only the nearest topics. A wrong answer costs more than a second tap. */
-export const sureFrom = 0.8
+/**
+ * From here on an answer is shown; below, only the nearest topics. A wrong answer costs more than a second tap, but not where
+ * something may be burning: there, a needless “get away” costs less than a missing one.
+ */
+const sureFrom: Record<CautionKind, number> = { line: 0.8, full: 0.8, emergency: 0.2 }
+
+export const isSure = (confidence: number, caution: CautionKind): boolean => confidence >= sureFrom[caution]
 
 export function confidenceOf(signs: Signs): number {
   let sum = weights.constant

@@ -7,6 +7,8 @@ import type { EntryId } from '../answers/entry.ts'
 export type ReplyTo = string | null
 
 export type AskAct =
+  /** Shows the answer to one question. */
+  | { readonly is: 'show'; readonly entry: EntryId; readonly to: ReplyTo }
   /** A menu of questions. */
   | { readonly is: 'choose'; readonly to: ReplyTo }
   | { readonly is: 'post'; readonly entry: EntryId; readonly to: ReplyTo }
@@ -15,7 +17,7 @@ const mark = 'ca1'
 const nowhere = '-'
 
 export function encodeAsk(act: AskAct): string {
-  return [mark, act.is, ...(act.is === 'post' ? [act.entry] : []), act.to ?? nowhere].join('.')
+  return [mark, act.is, ...(act.is === 'choose' ? [] : [act.entry]), act.to ?? nowhere].join('.')
 }
 
 /** Decodes a custom id; undefined for anything that `encodeAsk` cannot have written. */
@@ -26,5 +28,7 @@ export function decodeAsk(id: string): AskAct | undefined {
   const to = target === nowhere ? null : target
   if (is === 'choose' && rest.length === 1) return { is, to }
   const [entry = ''] = rest
-  return is === 'post' && rest.length === 2 && /^[a-z0-9-]{2,40}$/.test(entry) ? { is, entry, to } : undefined
+  return (is === 'post' || is === 'show') && rest.length === 2 && /^[a-z0-9-]{2,40}$/.test(entry)
+    ? { is, entry, to }
+    : undefined
 }

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parse } from 'yaml'
-import { sureFrom } from '../../src/answers/confidence.ts'
+import { isSure } from '../../src/answers/confidence.ts'
 import type { EntryId, Language } from '../../src/answers/entry.ts'
 import { type AnswerSearch, openAnswerSearch } from '../../src/answers/search.ts'
 import { answersIn, loadAnswers } from '../../src/bin/load-answers.ts'
@@ -42,7 +42,7 @@ export function count(search: AnswerSearch, questions: readonly AskedQuestion[])
   for (const { ask, language, right } of questions) {
     const [first] = search.find(ask, language)
     const isRight = first !== undefined && right.includes(first.entry.id)
-    const shown = first !== undefined && first.confidence >= sureFrom
+    const shown = first !== undefined && isSure(first.confidence, first.entry.caution)
     if (right.length > 0) counts.inScope += 1
     if (isRight) counts.rightFirst += 1
     if (isRight && shown) counts.rightShown += 1

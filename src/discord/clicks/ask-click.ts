@@ -20,7 +20,7 @@ async function click(desk: Desk, interaction: Clicked, act: AskAct): Promise<voi
   const say = sayIn(interaction.locale)
   const book = await desk.answers()
   const [chosen = ''] = interaction.isStringSelectMenu() ? interaction.values : []
-  const entry = book.entry(act.is === 'post' ? act.entry : chosen)
+  const entry = book.entry(act.is === 'choose' ? chosen : act.entry)
   if (!entry) return refuse(interaction, say, { code: 'no-entry' })
   const near = relatedTo(book, entry)
   if (act.is === 'post') return post(desk, interaction, entry, near, act.to)

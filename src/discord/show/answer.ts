@@ -28,7 +28,7 @@ export function showAnswer(say: Say, { entry, near, mayPost, note, question, to 
     ...(note ? [text(`**${note}**`)] : []),
     ...quote(question),
     ...body(say, entry),
-    ...offer(say, say('ask.related'), near, to),
+    ...related(say, near, to),
     ...rows([pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary), ...(mayPost ? [post] : [])]),
     ...caution(say, entry),
   ])
@@ -38,7 +38,7 @@ export function showAnswer(say: Say, { entry, near, mayPost, note, question, to 
 export function showPublicAnswer(say: Say, entry: Entry, near: readonly Entry[], by: string): ShownMessage {
   return message([
     ...body(say, entry),
-    ...offer(say, say('ask.related'), near, null),
+    ...related(say, near, null),
     ...rows([pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary)]),
     ...caution(say, entry),
     small(say('ask.posted-by', { who: `<@${by}>` })),
@@ -52,8 +52,13 @@ export function showNoAnswer(say: Say, { question, to }: Asked, near: readonly E
     ...quote(question),
     ...emergency(say, near.slice(0, 1)),
     text([none, ...(near.length > 0 ? [say('ask.nearest')] : [])].join('\n')),
-    ...offer(say, say('ask.choose'), near, to),
-    ...rows([pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary)]),
+    ...rows(
+      [
+        ...near.map(entry => pressButton(encodeAsk({ is: 'show', entry: entry.id, to }), titleFor(say, entry))),
+        pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary),
+      ],
+      1,
+    ),
     small(say('caution.line')),
   ])
 }
@@ -97,12 +102,12 @@ function caution(say: Say, entry: Entry) {
   return [...(entry.caution === 'line' ? [] : [text(`> ${say('caution.full')}`)]), text(`**${say('caution.line')}**`)]
 }
 
-function offer(say: Say, placeholder: string, entries: readonly Entry[], to: ReplyTo) {
+function related(say: Say, entries: readonly Entry[], to: ReplyTo) {
   if (entries.length === 0) return []
   const menu: APIStringSelectComponent = {
     type: ComponentType.StringSelect,
     custom_id: encodeAsk({ is: 'choose', to }),
-    placeholder: cut(placeholder, 150),
+    placeholder: say('ask.related'),
     options: entries.slice(0, mostOffered).map(entry => ({ value: entry.id, label: cut(titleFor(say, entry), 100) })),
   }
   return rows([menu], 1)

@@ -22,7 +22,6 @@ export const ask: InWordsOf<typeof english> = {
   'ask.none': 'Kein Eintrag hier beantwortet das sicher, darum bekommst du keine Antwort statt einer geratenen.',
   'ask.no-text': 'Diese Nachricht hat keinen Text, nach dem man suchen könnte.',
   'ask.nearest': 'Nicht sicher, aber vielleicht meinst du eine von diesen:',
-  'ask.choose': 'Wähle eine Frage',
   'ask.check': 'Eine Zelle prüfen',
   'ask.post': 'In diesem Kanal veröffentlichen',
   'ask.reply': 'Als Antwort veröffentlichen',

@@ -22,7 +22,6 @@ export const ask: InWordsOf<typeof english> = {
   'ask.none': 'Ninguna entrada responde a esto con seguridad, así que no recibes respuesta en vez de una inventada.',
   'ask.no-text': 'Este mensaje no tiene texto que buscar.',
   'ask.nearest': 'No es seguro, pero quizá te refieras a una de estas:',
-  'ask.choose': 'Elige una pregunta',
   'ask.check': 'Comprobar una celda',
   'ask.post': 'Publicarla en este canal',
   'ask.reply': 'Publicarla como respuesta',

@@ -1,0 +1,83 @@
+// Questions in the practice room's page, at phone width: a newcomer asks, a helper answers somebody's message, in two languages.
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { sayIn } from '../../src/discord/words/say.ts'
+import {
+  become,
+  card,
+  chromiumPath,
+  chromiumThere,
+  fillAndRun,
+  launchBrowser,
+  type OpenPractice,
+  openPage,
+  startPractice,
+  tooWide,
+  until,
+  wordsOf,
+} from './browser-hands.ts'
+import { caution } from './hands.ts'
+
+if (!chromiumThere) console.warn(`SKIPPED: questions in the browser, because ${chromiumPath} is missing.`)
+
+const english = sayIn('en')
+/** The helper of the practice room reads German. */
+const hers = sayIn('de')
+
+describe.skipIf(!chromiumThere)('questions in the browser', () => {
+  let practice: OpenPractice
+  let browser: Browser
+  let page: Page
+  beforeAll(async () => {
+    practice = await startPractice()
+    browser = await launchBrowser()
+  }, 30_000)
+  afterAll(async () => {
+    await browser?.close()
+    expect(await practice?.stop()).toBe(0)
+  })
+  afterEach(() => page.context().close())
+  const phone = async (name: string) => {
+    page = await openPage(browser, practice.pageUrl, { width: 360, height: 800 })
+    await become(page, name)
+  }
+
+  test('a newcomer types, picks what is suggested, reads on, and is told where there is no entry', async () => {
+    await phone('Wren')
+    await page.locator('.commands > summary').click()
+    await page.locator('#entry-form [data-command="ask"]').click()
+    await page.locator('#entry-form [data-option="question"]').fill('overnight')
+    await page.getByRole('option', { name: /unattended or overnight/ }).click()
+    await page.getByRole('button', { name: 'Run', exact: true }).click()
+    await until(page, `/May I charge unattended/.test(document.querySelector('.card:last-of-type')?.textContent ?? '')`)
+    expect(await wordsOf(page)).toMatch(caution)
+    expect(await tooWide(page)).toEqual([])
+    const none = await fillAndRun(page, 'ask', { question: 'which headlamp throws furthest' })
+    expect(none).toContain(english('ask.none'))
+    expect(await tooWide(page)).toEqual([])
+    await card(page).getByRole('button').nth(1).click()
+    await until(page, `/Sources:/.test(document.querySelector('.card:last-of-type')?.textContent ?? '')`)
+    expect(await tooWide(page)).toEqual([])
+  })
+
+  test('a helper answers a newcomer’s message in their own language, and posts it in the server’s', async () => {
+    await phone('Wren')
+    await page.getByPlaceholder('Write as Wren').fill('my cell got wet in the washing machine')
+    await page.keyboard.press('Enter')
+    await until(page, `/washing machine/.test(document.querySelector('.card:last-of-type')?.textContent ?? '')`)
+    await become(page, 'Ilse')
+    await card(page).locator('.actions > summary').click()
+    await card(page).locator('[data-command="Find an answer"]').click()
+    await until(page, `/Sie ist nass geworden/.test(document.querySelector('.card:last-of-type')?.textContent ?? '')`)
+    expect(await wordsOf(page)).toContain(hers('caution.line'))
+    expect(await tooWide(page)).toEqual([])
+    const cards = await page.locator('.card').count()
+    await card(page)
+      .getByRole('button', { name: hers('ask.reply') })
+      .click()
+    await page.locator('.card').nth(cards).waitFor()
+    expect(await wordsOf(page)).toMatch(/It got wet[\s\S]*Picked and posted by/)
+    expect(await tooWide(page)).toEqual([])
+    expect(await page.getByText(hers('ask.posting.posted')).first().isVisible()).toBe(true)
+  })
+})
