@@ -164,8 +164,7 @@ export const RELEASE = {
     { tone: 'nothing-found', label: 'Nothing found' },
   ],
   words: { interval: '95 % interval', withheld: 'too few' },
-  number: numbersIn('en'),
-  percent: (figure: string): string => `${figure} %`,
+  percent: (share: number): string => `${Math.round(share * 100)} %`,
 } as const
 
 const cards = (['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found'] as const).map(tone => ({

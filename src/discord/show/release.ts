@@ -1,7 +1,6 @@
 // Shows a frozen release: one chart, one text that reads well on a phone, and buttons for its parts and for exports.
 import { ButtonStyle } from 'discord.js'
 import { drawRelease } from '../../pictures/charts/draw-release.ts'
-import { numbersIn } from '../../pictures/charts/plot.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import type { Release } from '../../trends/release/release.ts'
 import type { ShownPicture } from '../desk.ts'
@@ -103,7 +102,6 @@ export function drawShares(say: Say, release: Release): Drawing {
       }
     }),
     words: { interval: say('trends.chart.interval'), withheld: say('trends.chart.withheld') },
-    number: numbersIn(say.locale),
-    percent: figure => percent.format(0.5).replace(/\d+/, figure),
+    percent: share => percent.format(share),
   })
 }

@@ -1,5 +1,5 @@
 // Where things are on a cell, in millimetres, shared by all views: the axis is z, the rim of the can is z = 0.
-import type { Format } from './parameters.ts'
+import type { CellParameters, Format } from './parameters.ts'
 
 /**
  * Nominal bare diameter and length in mm. The five-digit trade code: two digits of diameter in mm, three of length in
@@ -52,6 +52,10 @@ export const cellOf = (format: Format): Cell => {
   const { diameter, length } = SIZE[format]
   return { radius: diameter / 2, length, grow: diameter / 18 }
 }
+
+/** How high the positive contact stands over the rim, in mm. */
+export const contactHeight = ({ top }: Pick<CellParameters, 'top'>, { grow }: Cell): number =>
+  (top === 'button' ? HEIGHT.buttonTop : HEIGHT.flatTop) * grow
 
 /** The angle in radians of item `i` of `n` around the axis; the first one faces the viewer (down on paper). */
 export const spoke = (i: number, n: number): number => Math.PI / 2 + (2 * Math.PI * i) / n

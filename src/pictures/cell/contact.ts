@@ -1,7 +1,7 @@
 // The positive top contact: a small plateau (or button) that stands on n legs over the vent.
 import { INK, METAL, STROKE } from '../ink.ts'
 import { line, part, tag } from '../svg.ts'
-import { type Cell, HEIGHT, RADIUS, spoke } from './anatomy.ts'
+import { type Cell, contactHeight, HEIGHT, RADIUS, spoke } from './anatomy.ts'
 import { type Camera, circle, dot, rise, spot } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 
@@ -59,7 +59,7 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
   if (params.top === 'button') {
     plate += drum(camera, RADIUS.plateau * 0.8 * radius, flat, HEIGHT.buttonTop * grow + lift, look)
   }
-  const z = params.top === 'button' ? HEIGHT.buttonTop * grow + lift : flat
+  const z = contactHeight(params, cell) + lift
   const marks = Array.from({ length: look === 'drawn' ? params.weldMarks : 0 }, (_, i) => {
     const place = params.weldMarks === 1 ? 0 : RADIUS.plateau * 0.48 * radius
     const angle = (2 * Math.PI * i) / params.weldMarks
@@ -76,8 +76,8 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
 
 /** From the side the well is a sliver, and legs in it would be a smudge: only that something stands out is shown. */
 function nub(params: CellParameters, cell: Cell, camera: Camera): string {
-  const top = (params.top === 'button' ? HEIGHT.buttonTop : HEIGHT.flatTop) * cell.grow
-  return part('contact', drum(camera, RADIUS.nub * cell.radius, HEIGHT.flange * cell.grow, top, 'drawn'))
+  const [low, top] = [HEIGHT.flange * cell.grow, contactHeight(params, cell)]
+  return part('contact', drum(camera, RADIUS.nub * cell.radius, low, top, 'drawn'))
 }
 
 /** A contact without gaps: one lid over the whole well. */

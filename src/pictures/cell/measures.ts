@@ -2,7 +2,7 @@
 import { INK, STROKE } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
 import { textLine } from '../type/text-block.ts'
-import { cellOf, SIZE } from './anatomy.ts'
+import { SIZE } from './anatomy.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box, Place, Scene } from './scene.ts'
 
@@ -43,14 +43,10 @@ const cased = (text: string, x: number, y: number): string =>
 
 /** Length and diameter lines with nominal mm when `sizes` is on; only the line that is asked about otherwise. */
 export function measures(params: CellParameters, drawn: Scene, bounds: Box): string {
-  const whole = drawn.places['body'] as Place
+  const cell = drawn.places['extent'] as Place
   const { diameter, length } = SIZE[params.format]
-  const px = whole.rx / (params.swollen ? 1.42 : 1.22)
-  const grow = cellOf(params.format).grow
-  const rim = whole.y - whole.ry + px * 0.46
-  const top = rim - px * 0.17 - (params.top === 'button' ? 2 : 0.9) * grow * (px / (diameter / 2))
-  const low = whole.y + whole.ry - px * 0.26
-  const x = Math.min(whole.x + px + 16, bounds.x + bounds.width - 10)
+  const [top, low] = [cell.y - cell.ry, cell.y + cell.ry]
+  const x = Math.min(cell.x + cell.rx + 16, bounds.x + bounds.width - 10)
   const ask = params.pointAt
   let out = ''
   if (params.sizes || ask === 'length') {
@@ -62,9 +58,9 @@ export function measures(params: CellParameters, drawn: Scene, bounds: Box): str
     }
   }
   if (params.sizes || ask === 'diameter') {
-    const y = whole.y + whole.ry * 0.25
-    out += dimensionLine(whole.x - px, y, whole.x + px, y)
-    if (params.sizes) out += cased(`${diameter} mm`, whole.x, y - 10)
+    const y = cell.y + cell.ry * 0.25
+    out += dimensionLine(cell.x - cell.rx, y, cell.x + cell.rx, y)
+    if (params.sizes) out += cased(`${diameter} mm`, cell.x, y - 10)
   }
   return part('measures', out)
 }

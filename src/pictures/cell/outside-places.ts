@@ -1,8 +1,9 @@
 // Where the nameable parts of an outside view are on paper, so that an arrow or ring can be put there.
-import { type Cell, HEIGHT, RADIUS } from './anatomy.ts'
+import { type Cell, contactHeight, HEIGHT, RADIUS } from './anatomy.ts'
 import { type Camera, rise, spot } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Place } from './scene.ts'
+import { dentAt } from './silhouette.ts'
 import { TEAR } from './tear.ts'
 
 function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<string, Place> {
@@ -20,7 +21,7 @@ function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<s
   }
   const negative = params.end === 'negative'
   const flat = HEIGHT.flatTop * grow
-  const top = params.top === 'button' ? HEIGHT.buttonTop * grow : flat
+  const top = contactHeight(params, cell)
   const lifted = params.view === 'top-angle' && params.pointAt === 'vent'
   const middle = (TEAR.wrap.start + TEAR.wrap.end) / 2
   return {
@@ -57,13 +58,14 @@ function sidePlaces(params: CellParameters, cell: Cell, camera: Camera, bottom: 
     rx: rx * px,
     ry: ry * px,
   })
-  const dentZ = { none: -cell.length / 2, side: -cell.length * 0.45, 'top-edge': -4.6, 'bottom-edge': 1 - cell.length }[
-    params.dent
-  ]
+  const dentZ = dentAt(params, cell)
+  const contactTop = camera.y - rise(camera) * contactHeight(params, cell)
   const end = (where: 'none' | 'top' | 'bottom'): Place =>
     where === 'bottom' ? spotAt(bottom + 1, 0, 1.25, 0.6) : spotAt(-1, 0, 1.25, 0.7)
   return {
     body: whole,
+    /** from the top of the contact to the foot, and as wide as the straight side */
+    extent: { x: camera.x, y: (contactTop + y(bottom)) / 2, rx: px, ry: (y(bottom) - contactTop) / 2 },
     swelling: whole,
     wet: whole,
     length: whole,
@@ -79,7 +81,7 @@ function sidePlaces(params: CellParameters, cell: Cell, camera: Camera, bottom: 
     top: spotAt(0, 0, 1.2, 0.6),
     bottom: spotAt(bottom + 1, 0, 1.2, 0.6),
     board: spotAt(bottom + 1.6, 0, 1.25, 0.6),
-    dent: params.dent === 'none' ? whole : spotAt(dentZ, 0.75, 0.75, 1.1),
+    dent: dentZ === undefined ? whole : spotAt(dentZ, 0.75, 0.75, 1.1),
     scorch: spotAt(-cell.length * 0.58, -0.05, 1, 1.35),
     leak: end(params.leak),
     rust: end(params.rust),

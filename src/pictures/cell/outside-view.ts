@@ -1,7 +1,7 @@
 // The three outside views: side, straight from the top, top at an angle. One camera each, one set of parts.
 import { INK, METAL, STROKE } from '../ink.ts'
 import { part, tag } from '../svg.ts'
-import { BOARD_LENGTH, type Cell, cellOf, HEIGHT, RADIUS, SIZE } from './anatomy.ts'
+import { BOARD_LENGTH, type Cell, cellOf, contactHeight, HEIGHT, RADIUS, SIZE } from './anatomy.ts'
 import { body } from './body.ts'
 import { bottomFace } from './bottom-face.ts'
 import { type Camera, circle, rise } from './camera.ts'
@@ -88,7 +88,7 @@ export function outsideView(params: CellParameters, box: Box, sameScale: boolean
         )
       : body(cut ? { ...params, dent: 'none', swollen: false } : params, cell, camera, bottom, cut)
   const face = positive ? topFace(params, cell, camera) : bottomFace(params, cell, camera)
-  const terminalZ = !positive ? 0 : (params.top === 'button' ? HEIGHT.buttonTop : HEIGHT.flatTop) * cell.grow
+  const terminalZ = positive ? contactHeight(params, cell) : 0
   const share = !positive ? 0.6 : params.top === 'button' ? RADIUS.plateau * 0.8 : RADIUS.plateau
   const terminal = { x: camera.x, y: camera.y - rise(camera) * terminalZ, rx: share * px, ry: share * px * camera.tilt }
   const marks = params.view === 'side' ? '' : terminalMarks(params, terminal)

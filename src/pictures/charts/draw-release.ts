@@ -8,32 +8,26 @@ import { part, round, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { textBlock, textLine } from '../type/text-block.ts'
 import { key } from './key.ts'
-import { along, type NumberWords, SERIES, TYPE } from './plot.ts'
+import { along, SERIES, TYPE } from './plot.ts'
 import { title } from './title.ts'
 
 /** One row: its verdict (for the sign), words, share with interval (0 to 1; undefined: not released). */
-export type ReleaseRow = { tone?: VerdictTone; label: string; share?: { value: number; low: number; high: number } }
+export type ReleaseRow = { tone: VerdictTone; label: string; share?: { value: number; low: number; high: number } }
 
 export type Release = {
   title?: string
   rows: readonly ReleaseRow[]
   words: { interval: string; withheld: string }
-  /** formats a percentage figure (0 to 100); the per-cent sign is set by `percent` */
-  number: NumberWords
-  /** puts a per-cent sign the way the language does */
-  percent: (figure: string) => string
+  /** a share (0 to 1) as whole per cent, the way the language writes it */
+  percent: (share: number) => string
 }
 
 const LEFT = 42
 const RIGHT = SHEET_WIDTH - 16
 const BAR = 15
 
-function signOf(tone: VerdictTone | undefined, y: number): string {
-  if (tone === undefined) return ''
-  return (
-    tag('rect', { x: 10, y: y - 12, width: 24, height: 24, rx: 5, fill: TONE[tone] }) + verdictSign(tone, 22, y, 7.6)
-  )
-}
+const signOf = (tone: VerdictTone, y: number): string =>
+  tag('rect', { x: 10, y: y - 12, width: 24, height: 24, rx: 5, fill: TONE[tone] }) + verdictSign(tone, 22, y, 7.6)
 
 function whisker(from: number, to: number, y: number): string {
   const d = `M${round(from)} ${round(y)}H${round(to)}M${round(from)} ${round(y - 5)}v10M${round(to)} ${round(y - 5)}v10`
@@ -45,8 +39,7 @@ function whisker(from: number, to: number, y: number): string {
 
 function row(release: Release, one: ReleaseRow, top: number): { svg: string; height: number } {
   const x = along({ from: 0, to: 1 }, LEFT, RIGHT)
-  const figure =
-    one.share === undefined ? release.words.withheld : release.percent(release.number(one.share.value * 100, 0))
+  const figure = one.share === undefined ? release.words.withheld : release.percent(one.share.value)
   const room = RIGHT - LEFT - measureText(figure, TYPE.label, 'bold') - 12
   const words = textBlock(one.label, LEFT, top, room, { size: TYPE.label })
   const y = top + words.height + 4
