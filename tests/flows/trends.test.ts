@@ -5,6 +5,7 @@ import { seedPractice } from '../../src/bin/seed-practice.ts'
 import { lookForWork } from '../../src/bin/weekly-job.ts'
 import { encodeTrends } from '../../src/discord/trends-id.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import type { Release } from '../../src/trends/release/release.ts'
 import { caution, messageOf, postButton, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
@@ -41,6 +42,25 @@ describe('a moderator', () => {
     const families = text(await view(message, 'families'))
     for (const [, number] of families.matchAll(/: (\d[\d,.]*)(?=[, (\n]|$)/gm))
       expect(Number((number ?? '').replaceAll(/\D/g, '')) % 5).toBe(0)
+  })
+
+  test('sees week by week what the releases told, and nothing that came after the one that is open', async () => {
+    const { releases } = room.desk.trends
+    const weeks = await releases.weeks({ kind: 'server', server })
+    const told = async (week: string) => {
+      const id = encodeTrends({ is: 'release', week, what: 'rises' })
+      const [chart] = messageOf(await tomas().click(await postButton(room.standIn, id), id)).attachments
+      expect(chart?.name).toBe('weeks.png')
+      const frozen: Release = JSON.parse((await releases.bytes({ kind: 'server', server }, week)) ?? '')
+      const failed = frozen.verdicts
+        .filter(one => ['danger', 'ruled-out', 'doubtful'].includes(one.verdict))
+        .reduce((sum, one) => sum + one.more, 0)
+      expect(chart?.description).toContain(`Last week shown, ${week.slice(5)}: ${failed} failed.`)
+      for (const [, number] of chart?.description?.matchAll(/(\d+) failed/g) ?? []) expect(Number(number) % 5).toBe(0)
+      return chart?.description
+    }
+    expect(await told(weeks.at(-1)!)).toMatch(/over 26 weeks/)
+    expect(await told(weeks.at(-10)!)).not.toContain(`${weeks.at(-9)!.slice(5)},`)
   })
 
   test('takes it away as the frozen bytes, and as CSV that a spreadsheet cannot run', async () => {

@@ -147,10 +147,9 @@ export const TREND = {
   weeks: [5, 5, 10, 5, undefined, 5, 5, 10, 5, 10, 10, 15, 20, 30, 45, 40].map((failed, i) => ({
     name: `W${i + 10}`,
     ...(failed === undefined ? {} : { failed }),
-    expected: 7 + (i % 3),
     alarm: i > 12,
   })),
-  words: { failed: 'Failed checks', expected: 'Expected', alarm: 'Rise', withheld: 'Too few to show' },
+  words: { failed: 'Failed checks', alarm: 'Rise', withheld: 'Too few to show' },
   number: numbersIn('en'),
 }
 

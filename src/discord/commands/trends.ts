@@ -26,6 +26,6 @@ export const trendsCommand: Command = {
     const say = sayIn(interaction.locale)
     const found = await findRelease(desk, interaction)
     if (!found.ok) return refuse(interaction, say, found.refusal)
-    await replyPrivately(interaction, await viewRelease(desk, say, found.release, 'overview'))
+    await replyPrivately(interaction, await viewRelease(desk, say, found, 'overview'))
   },
 }

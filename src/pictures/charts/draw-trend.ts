@@ -1,4 +1,4 @@
-// Failed checks week by week against the number that was to be expected, with alarms marked.
+// Failed checks week by week, with the weeks in which something rose marked.
 import type { AltFact } from '../alt/alt-fact.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK, STROKE } from '../ink.ts'
@@ -10,40 +10,41 @@ import { type KeyEntry, key } from './key.ts'
 import { type Area, type Axis, along, axisWidth, hatch, levelAxis, type NumberWords, SERIES, TYPE } from './plot.ts'
 import { title } from './title.ts'
 
-/** One week: its name (handed in, short), failed checks (undefined: not released), expected failed checks, alarm. */
-export type TrendWeek = { name: string; failed?: number; expected?: number; alarm?: boolean }
+/** One week: its name (handed in, short), failed checks (undefined: not released), alarm. */
+export type TrendWeek = { name: string; failed?: number; alarm?: boolean }
 
 export type Trend = {
   title?: string
   weeks: readonly TrendWeek[]
-  words: { failed: string; expected: string; alarm: string; withheld: string }
+  words: { failed: string; alarm: string; withheld: string }
   number: NumberWords
 }
 
 const PLOT_HEIGHT = 160
 
-const bell = (x: number, y: number): string =>
+/** A triangle with an exclamation mark on the point `x`, `y`, `half` px to each side. */
+const bell = (x: number, y: number, half = 9): string =>
   tag('path', {
-    d: `M${round(x)} ${round(y - 15)}l9 15h-18Z`,
+    d: `M${round(x)} ${round(y - half * 1.67)}l${round(half)} ${round(half * 1.67)}h${round(-2 * half)}Z`,
     fill: INK.against,
     stroke: INK.casing,
     'stroke-width': 1.4,
   }) +
-  tag('path', { d: `M${round(x)} ${round(y - 10)}v5`, stroke: INK.casing, 'stroke-width': 2 }) +
-  tag('circle', { cx: x, cy: y - 2.5, r: 1.2, fill: INK.casing })
+  tag('path', {
+    d: `M${round(x)} ${round(y - half * 1.1)}v${round(half * 0.55)}`,
+    stroke: INK.casing,
+    'stroke-width': half * 0.22,
+  }) +
+  tag('circle', { cx: x, cy: y - half * 0.28, r: half * 0.13, fill: INK.casing })
 
 const column = { fill: SERIES.fill, stroke: SERIES.first, 'stroke-width': STROKE.inner }
 const alarmed = { fill: SERIES.first, stroke: SERIES.first, 'stroke-width': STROKE.inner }
-const expectedPen = { stroke: INK.line, 'stroke-width': 3, fill: 'none', 'stroke-linecap': 'butt' } as const
 
 function entries(trend: Trend): KeyEntry[] {
   const { weeks, words } = trend
   const list: KeyEntry[] = [
     { words: words.failed, sample: (x, y) => tag('rect', { x: x - 6, y: y - 7, width: 12, height: 14, ...column }) },
   ]
-  if (weeks.some(week => week.expected !== undefined)) {
-    list.push({ words: words.expected, sample: (x, y) => tag('path', { d: `M${x - 11} ${y}h22`, ...expectedPen }) })
-  }
   if (weeks.some(week => week.alarm === true)) list.push({ words: words.alarm, sample: (x, y) => bell(x, y + 7) })
   if (weeks.some(week => week.failed === undefined)) {
     list.push({
@@ -84,15 +85,7 @@ function about(trend: Trend): AltFact[] {
     { code: 'trend', values: { n: trend.weeks.length }, rank: 2 },
     ...(last === undefined
       ? []
-      : [
-          last.expected === undefined
-            ? { code: 'trend-last', values: { name: last.name, failed: last.failed ?? 0 }, rank: 0 }
-            : {
-                code: 'trend-last-expected',
-                values: { name: last.name, failed: last.failed ?? 0, expected: last.expected },
-                rank: 0,
-              },
-        ]),
+      : [{ code: 'trend-last', values: { name: last.name, failed: last.failed ?? 0 }, rank: 0 }]),
     ...alarms.map(week => ({ code: 'trend-alarm', values: { name: week.name, failed: week.failed ?? 0 }, rank: 1 })),
     ...(alarms.length === 0 ? [{ code: 'trend-quiet', rank: 1 }] : []),
     ...(hidden === 0 ? [] : [{ code: 'trend-withheld', values: { n: hidden }, rank: 3 }]),
@@ -103,7 +96,7 @@ function about(trend: Trend): AltFact[] {
 export function drawTrend(trend: Trend): Drawing {
   const head = title(trend.title)
   const legend = key(entries(trend), head.end)
-  const most = Math.max(4, ...trend.weeks.flatMap(week => [week.failed ?? 0, week.expected ?? 0]))
+  const most = Math.max(4, ...trend.weeks.map(week => week.failed ?? 0))
   const range = { from: 0, to: most * 1.18 }
   const top = head.end + legend.height + 8
   const axis: Axis = { range, count: 4, side: 'left', fill: INK.text, number: trend.number }
@@ -131,29 +124,18 @@ export function drawTrend(trend: Trend): Drawing {
       height: Math.max(0, area.bottom - high),
       ...(week.alarm === true ? alarmed : column),
     })
-    return part('week', body, week.alarm === true ? bell(x + slot / 2, Math.max(high - 3, area.top + 15)) : '')
+    return part(
+      'week',
+      body,
+      week.alarm === true ? bell(x + slot / 2, Math.max(high - 3, area.top + 15), Math.min(9, slot * 0.47)) : '',
+    )
   })
-  // A short level bar per week, cased so that it shows on a filled column too.
-  const level = (pen: { stroke: string; width: number }): string =>
-    trend.weeks
-      .map((week, i) =>
-        week.expected === undefined
-          ? ''
-          : tag('path', {
-              d: `M${round(area.left + slot * (i + 0.06))} ${round(y(week.expected))}h${round(slot * 0.88)}`,
-              ...expectedPen,
-              stroke: pen.stroke,
-              'stroke-width': pen.width,
-            }),
-      )
-      .join('')
-  const expected = part('expected', level({ stroke: INK.casing, width: 5.4 }), level({ stroke: INK.line, width: 3 }))
   const floor = tag('path', {
     d: `M${area.left} ${area.bottom}H${area.right}`,
     stroke: INK.line,
     'stroke-width': STROKE.inner,
   })
   const content =
-    head.svg + legend.svg + levelAxis(area, axis) + columns.join('') + expected + floor + names(trend.weeks, area, slot)
+    head.svg + legend.svg + levelAxis(area, axis) + columns.join('') + floor + names(trend.weeks, area, slot)
   return panel(Math.ceil(area.bottom + 30), content, about(trend))
 }

@@ -32,6 +32,10 @@ export const trends: InWordsOf<typeof english> = {
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # neu}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # neu}} ({share, number, percent}; könnten {low, number, percent} bis {high, number, percent} sein)',
+  'trends.weeks': 'Nicht bestandene Prüfungen, jede Woche neu gezeigt',
+  'trends.weeks.failed': 'Gefahr, ausgeschlossen oder zweifelhaft; manche aus früheren Wochen',
+  'trends.weeks.alarm': 'Ein Anstieg fiel auf',
+  'trends.weeks.withheld': 'Keine Auswertung',
   'trends.fives':
     'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer hier geprüft hat, nichts über den Markt.',
   'trends.verdicts': 'Ergebnisse',

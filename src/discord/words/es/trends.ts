@@ -32,6 +32,10 @@ export const trends: InWordsOf<typeof english> = {
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}} ({share, number, percent}; podría ser de {low, number, percent} a {high, number, percent})',
+  'trends.weeks': 'Comprobaciones no pasadas, nuevas cada semana',
+  'trends.weeks.failed': 'Peligro, descartada o dudosa; algunas de semanas anteriores',
+  'trends.weeks.alarm': 'Se notó un aumento',
+  'trends.weeks.withheld': 'Sin informe',
   'trends.fives':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó aquí, nada del mercado.',
   'trends.verdicts': 'Veredictos',
