@@ -113,7 +113,7 @@ export async function fillAndRun(page: Page, path: string, filled: Filled): Prom
     const field = page.locator(`#entry-form [data-option="${name}"]`)
     if (!(await field.isVisible())) await page.locator('#entry-form .fields details > summary').click()
     if (typeof value !== 'string') await field.setInputFiles(value.file)
-    else if ((await field.evaluate('node => node.tagName')) === 'SELECT') await field.selectOption({ label: value })
+    else if ((await field.and(page.locator('select')).count()) > 0) await field.selectOption({ label: value })
     else await field.fill(value)
   }
   await page.getByRole('button', { name: 'Run', exact: true }).click()

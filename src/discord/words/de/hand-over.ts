@@ -9,7 +9,7 @@ export const handOver: InWordsOf<typeof english> = {
   'button.hands': 'Fragen oder übergeben',
   'hands.title': 'Deine Prüfung und die anderen',
   'hands.text':
-    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten. Jemand anderes kann auch die ganze Prüfung übernehmen. Niemand sonst sieht deine Antworten, solange du sie nicht zeigst.',
+    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten. Jemand anderes kann auch die ganze Prüfung übernehmen. Niemand sonst sieht deine Antworten, solange du sie nicht zeigst und die Prüfung nicht in andere Hände kommt.',
   'hands.ask': 'Die Moderation fragen',
   'hands.unask': 'Frage zurücknehmen',
   'hands.offer': 'Übergeben',

@@ -6,7 +6,7 @@ export const handOver = {
   'button.hands': 'Ask or hand over',
   'hands.title': 'Your check, and other people',
   'hands.text':
-    'Stuck at a question? A moderator can answer it for you. Somebody else can also take the whole check. Nobody else sees your answers unless you share them.',
+    'Stuck at a question? A moderator can answer it for you. Somebody else can also take the whole check. Nobody else sees your answers, unless you share them or the check goes into other hands.',
   'hands.ask': 'Ask a moderator',
   'hands.unask': 'Take the question back',
   'hands.offer': 'Hand it over',

@@ -9,7 +9,7 @@ export const handOver: InWordsOf<typeof english> = {
   'button.hands': 'Preguntar o ceder',
   'hands.title': 'Tu comprobación y los demás',
   'hands.text':
-    '¿No sabes seguir en una pregunta? La moderación puede responderla por ti. También puede tomar otra persona la comprobación entera. Nadie más ve tus respuestas si no las muestras.',
+    '¿No sabes seguir en una pregunta? La moderación puede responderla por ti. También puede tomar otra persona la comprobación entera. Nadie más ve tus respuestas si no las muestras y la comprobación no pasa a otras manos.',
   'hands.ask': 'Preguntar a la moderación',
   'hands.unask': 'Retirar la pregunta',
   'hands.offer': 'Ceder la comprobación',
