@@ -12,10 +12,12 @@ import { openLanes } from '../discord/lanes.ts'
 import type { Posts } from '../discord/post.ts'
 import { queuePosts } from '../discord/queue-posts.ts'
 import { openPrograms } from '../engine/programs.ts'
+import { claimsKept } from '../server/offer-claims.ts'
 import type { Traces } from '../server/traces.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { draftsNamespace, KeptValues } from '../stores/kept-values.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
+import { openOfferClaims } from '../stores/offer-claims.ts'
 import { openSqlite } from '../stores/open-sqlite.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
@@ -55,6 +57,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
       .inBackground(async () => {
         const settled = await settleFinished(desk)
         const gone = await checks.purge(now())
+        await offers.purge(now() - claimsKept)
         for (const notice of await notices.expired(now(), mostNotices)) await takeAway(desk, notice)
         log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
       })
@@ -62,6 +65,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db)
+  const offers = openOfferClaims(db)
   const notices = openNoticeStore(db)
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
@@ -72,6 +76,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     checks,
     notices,
     servers,
+    offers,
     lanes,
     fairUse: config.fairUse ? openFairUse() : noLimits,
     pictures,

@@ -3,6 +3,7 @@ import { Client, Events, GatewayIntentBits } from 'discord.js'
 import type { Desk } from './desk.ts'
 import { leaveServer } from './leave-server.ts'
 import { isLongWait } from './long-waits.ts'
+import { offerCheck } from './offer-check.ts'
 import { type Posts, postsOver } from './post.ts'
 
 export type Bot = {
@@ -52,6 +53,9 @@ export async function openBot(
   )
   // Discord says `unavailable` of a server in an outage; discord.js makes another event of that, on which nothing is deleted.
   client.on(Events.GuildDelete, ({ id }) => during(loading.then(([desk]) => leaveServer(desk, id))))
+  client.on(Events.ThreadCreate, (thread, newly) =>
+    during(loading.then(([desk]) => desk.lanes.inLane(`offer ${thread.id}`, () => offerCheck(desk, thread, newly)))),
+  )
   const [, [desk, , manifest, { inEveryLanguage }]] = await Promise.all([login, loading, ready])
   client.on(Events.ShardResume, shard => desk.log.info({ shard }, 'resumed'))
   client.rest.on('invalidRequestWarning', data => desk.log.warn(data, 'many refused requests'))
@@ -62,6 +66,7 @@ export async function openBot(
     async close() {
       client.removeAllListeners(Events.InteractionCreate)
       client.removeAllListeners(Events.GuildDelete)
+      client.removeAllListeners(Events.ThreadCreate)
       await Promise.allSettled([...running])
       await client.destroy()
     },

@@ -9,6 +9,7 @@ import type { Judgement } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
 import type { Drawing } from '../pictures/drawing.ts'
+import type { OfferClaims } from '../server/offer-claims.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
 import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
@@ -51,6 +52,7 @@ export type Desk = {
   /** Where checks are shown to others. */
   readonly notices: NoticeStore
   readonly servers: SettingsStore
+  readonly offers: OfferClaims
   readonly pictures: Pictures
   readonly drafts: Drafts
   readonly logs: LogReader

@@ -16,7 +16,7 @@ import type { Room } from './room.ts'
 import { loadRules, type Validation } from './rules/rules.ts'
 import type { Scenario, ScenarioChannel } from './scenario.ts'
 import { type SeenMessage, see } from './seen.ts'
-import { changeRights, removeChannel, removeRole } from './world/rebuild.ts'
+import { changeRights, changeThread, removeChannel, removeRole } from './world/rebuild.ts'
 import { maySpeak, personMay } from './world/rights.ts'
 import { createWorld, directChannel } from './world/world.ts'
 import { addMessage } from './world/write-message.ts'
@@ -45,6 +45,8 @@ export interface StandIn {
   say(person: string, channelId: string, text: string): SeenMessage
   /** What stands in a channel for everyone, oldest first. */
   messages(channelId: string): SeenMessage[]
+  /** Resolves once so many messages stand in a channel. */
+  holds(channelId: string, messages: number): Promise<void>
   /** A message as it stands now, private ones too; null when it is gone. */
   message(id: string): SeenMessage | null
   /** The conversation between the bot and a person, by the channel's id. */
@@ -53,6 +55,7 @@ export interface StandIn {
   removeRole(id: string): void
   removeChannel(id: string): void
   changeRights(channelId: string, rights: Pick<ScenarioChannel, 'forbid' | 'permit'>): void
+  changeThread(id: string, state: { readonly archived?: boolean; readonly locked?: boolean }): void
   /** Somebody removes the bot from the server, as an administrator can. */
   removeBot(): void
   readonly faults: Faults
@@ -155,6 +158,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
         const message = world.messages.get(id)
         return message === undefined ? [] : [see(world, message)]
       }),
+    holds: (channelId, messages) => until(() => (world.channels.get(channelId)?.messageIds.length ?? 0) >= messages),
     message(id) {
       const message = world.messages.get(id)
       return message === undefined ? null : see(world, message)
@@ -165,6 +169,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     removeRole: id => removeRole(world, id),
     removeChannel: id => removeChannel(world, channelOf(id)),
     changeRights: (id, rights) => changeRights(world, channelOf(id), rights),
+    changeThread: (id, state) => changeThread(world, channelOf(id), state),
     connections: () => gateway.live(),
     connected: (count = 1) => until(() => gateway.live() >= count),
     ready: () => until(() => gateway.live() > 0 && world.commandsWritten),

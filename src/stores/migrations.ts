@@ -99,6 +99,17 @@ const migrations: Record<string, Migration> = {
         .execute()
     },
   },
+  '0009-offers': {
+    async up(db: Any) {
+      await db.schema
+        .createTable('offers')
+        .addColumn('post', 'text', column => column.primaryKey())
+        .addColumn('server', 'text', column => column.notNull())
+        .addColumn('claimed_at', 'bigint', column => column.notNull())
+        .execute()
+      await db.schema.createIndex('offers_by_age').on('offers').column('claimed_at').execute()
+    },
+  },
 }
 
 /**

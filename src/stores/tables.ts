@@ -71,6 +71,9 @@ export type FindingRow = {
 /** A message in a channel that shows a check to others; one of each kind for a check. */
 export type NoticeRow = { check_id: string; kind: string; channel: string; message: string; until: number }
 
+/** A forum post under which an offer was made, or was about to be. */
+export type OfferRow = { post: string; server: string; claimed_at: number }
+
 export type Tables = {
   checks: CheckRow
   notices: NoticeRow
@@ -81,4 +84,5 @@ export type Tables = {
   releases: ReleaseRow
   leases: LeaseRow
   opt_outs: OptOutRow
+  offers: OfferRow
 }

@@ -102,6 +102,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
       await findings.forget(server)
       await db.deleteFrom('outcomes').where('server', '=', server).execute()
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
+      await db.deleteFrom('offers').where('server', '=', server).execute()
       await db.deleteFrom('servers').where('id', '=', server).execute()
       await scrub(db)
     },

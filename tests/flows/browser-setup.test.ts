@@ -2,7 +2,7 @@
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { demoReportsChannel } from '../../src/bin/demo-server.ts'
+import { demoForum, demoReportsChannel } from '../../src/bin/demo-server.ts'
 import { parts } from '../../src/discord/setup/setup-id.ts'
 import { sayIn } from '../../src/discord/words/say.ts'
 import {
@@ -109,10 +109,26 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       const done = await wordsOf(page)
       for (const set of ['warden-reports', 'Lamp-keepers', 'help-desk', 'is this real?']) expect(done).toContain(set)
       await look()
-      await press(page, say('setup.begin'))
-      await next('review')
-      await next('moderators')
-      await tick(['Lamp-keepers'])
+
+      // A newcomer's post gets its offer, in the server's language, and the offer starts a check in theirs.
+      await become(page, 'Wren')
+      await page.locator('#place').selectOption(demoForum)
+      const form = page.locator('#entry-form')
+      await form.getByLabel('Title').fill('Is my Rook real?')
+      await form.getByLabel('What it says').fill('It came in a plain box.')
+      await form.getByLabel('is this real?').check()
+      expect(await tooWide(page)).toEqual([])
+      if (shots) await page.screenshot({ path: join(shots, `post-${locale}.png`) })
+      await form.getByRole('button', { name: 'Post' }).click()
+      await page.getByText(sayIn('de')('offer.what')).first().waitFor()
+      if (shots) await page.screenshot({ path: join(shots, `offer-${locale}.png`) })
+      const cards = await page.locator('.card').count()
+      await card(page)
+        .getByRole('button', { name: sayIn('de')('offer.start') })
+        .click()
+      await page.locator('.card').nth(cards).waitFor()
+      expect(await wordsOf(page)).toContain(sayIn('en-GB')('caution.line'))
+      if (shots) await page.screenshot({ path: join(shots, `started-${locale}.png`) })
     },
     60_000,
   )

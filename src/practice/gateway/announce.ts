@@ -24,7 +24,9 @@ export function announce(world: World, gateway: Gateway): void {
 function announceChannel(world: World, gateway: Gateway, kind: WorldEvent['kind'], channel: Channel): void {
   if (channel.personId !== null) return
   const subject = isThread(channel) ? 'THREAD' : 'CHANNEL'
-  const verb = kind === 'channel' ? 'CREATE' : kind === 'channel-gone' ? 'DELETE' : 'UPDATE'
+  // Threads are only told to those who may see them.
+  if (isThread(channel) && kind !== 'channel-gone' && (botMay(world, channel) & MAY.view) === 0n) return
+  const verb = kind === 'channel' || kind === 'thread-joined' ? 'CREATE' : kind === 'channel-gone' ? 'DELETE' : 'UPDATE'
   const data = {
     ...channelJson(world, channel),
     ...(kind === 'channel' && isThread(channel) ? { newly_created: true } : {}),

@@ -7,6 +7,7 @@ import { byId, el } from './dom.ts'
 import { memory, remember } from './memory.ts'
 import { notice } from './notices.ts'
 import { type OptionField, optionField } from './option-field.ts'
+import { postForm } from './post-form.ts'
 import { act } from './talk.ts'
 import type { WireCommand, WireValue } from './wire.ts'
 
@@ -32,6 +33,7 @@ export function commandLine(desk: Desk): CommandLine {
     open = null
     const frame = desk.frame()
     const place = frame.places.find(one => one.id === frame.place)
+    if (place?.kind === 'forum' && place.mayWrite) return form.replaceChildren(...postForm(place, desk))
     const name = frame.people.find(one => one.id === frame.you)?.name ?? ''
     const label = `${name}’s command line: write here, or type / for a command`
     const placeholder = place?.mayWrite ? `Write as ${name}` : 'Type / here'

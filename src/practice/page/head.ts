@@ -77,7 +77,7 @@ function drawPlaces(select: HTMLSelectElement, frame: WireFrame): void {
     const indent = place.kind === 'thread' ? '— ' : ''
     const name = place.kind === 'direct' ? `Directly with ${place.name}` : place.name
     const words = `${indent}${name}${place.archived ? ' (closed)' : ''}${fresh ? ' · new' : ''}`
-    return { id: place.id, words, shut: place.kind === 'forum' }
+    return { id: place.id, words, shut: place.kind === 'forum' && !place.mayWrite }
   })
   const drawn = JSON.stringify(lines)
   if (select.dataset['drawn'] !== drawn) {

@@ -133,6 +133,8 @@ export interface WirePlace {
   readonly kind: 'text' | 'forum' | 'thread' | 'direct'
   readonly topic: string | null
   readonly mayWrite: boolean
+  /** A forum's tags. */
+  readonly tags: readonly { readonly id: string; readonly name: string }[]
   readonly archived: boolean
   /** The newest message this person sees there. */
   readonly latest: string | null
@@ -186,6 +188,14 @@ export type WireWeather =
 /** What a person does on the page. */
 export type WireAct =
   | { readonly do: 'say'; readonly you: string; readonly place: string; readonly text: string }
+  | {
+      readonly do: 'post'
+      readonly you: string
+      readonly place: string
+      readonly title: string
+      readonly text: string
+      readonly tags: readonly string[]
+    }
   | {
       readonly do: 'run'
       readonly you: string

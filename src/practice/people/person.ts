@@ -11,6 +11,7 @@ import { addMessage } from '../world/write-message.ts'
 import { CannotDo } from './cannot.ts'
 import { commandData, findCommand, type Value } from './command-data.ts'
 import { type CommandListing, listCommands, offered } from './command-listing.ts'
+import { type ForumPost, openPost } from './forum-post.ts'
 import { type FieldValue, modalData } from './modal-data.ts'
 import { type Opening, openInteraction } from './open-interaction.ts'
 import { awaitChoices, awaitReply, type Patience, type Reply } from './reply.ts'
@@ -37,6 +38,8 @@ export interface Person {
   ): Promise<readonly Choice[]>
   /** Writes a message; gives its id. */
   say(text: string, where?: Where): string
+  /** Opens a post in a forum; gives the post's id, which its first message shares. */
+  post(forumId: string, post: ForumPost): string
   run(path: string, options?: Readonly<Record<string, Value>>, where?: Where): Promise<Reply>
   useOnMessage(command: string, message: SeenMessage | string): Promise<Reply>
   useOnPerson(command: string, personId: string, where?: Where): Promise<Reply>
@@ -132,10 +135,11 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
     },
     say(text, where) {
       const channel = place(where)
-      if (!maySpeak(personMay(world, personId, channel), channel))
+      if (channel.type === CHANNEL.forum || !maySpeak(personMay(world, personId, channel), channel))
         throw new CannotDo(`${found.name} may not write here.`)
       return addMessage(world, { channel, author: personId, body: { content: text } }).id
     },
+    post: (forumId, post) => openPost(world, found, place({ channel: forumId }), post),
     async run(path, options = {}, where) {
       const channel = place(where)
       const { command } = findCommand(room, path)

@@ -84,9 +84,10 @@ function membership(adding: boolean): (asked: Asked) => Answer {
     const given = params['user'] ?? ''
     const id = given === '@me' ? room.world.scenario.application.id : given
     if (id !== room.world.scenario.application.id && !room.world.people.has(id)) return UNKNOWN.user
+    const joins = adding && id === room.world.scenario.application.id && !channel.members.has(id)
     if (adding) channel.members.add(id)
     else channel.members.delete(id)
-    tell(room.world, { kind: 'channel-changed', channel })
+    tell(room.world, { kind: joins ? 'thread-joined' : 'channel-changed', channel })
     return NOTHING
   }
 }

@@ -15,6 +15,14 @@ const common = { you: id }
 const ACT = z.discriminatedUnion('do', [
   z.strictObject({ do: z.literal('say'), ...common, place: id, text: z.string().min(1).max(2000) }),
   z.strictObject({
+    do: z.literal('post'),
+    ...common,
+    place: id,
+    title: z.string().max(100),
+    text: z.string().max(2000),
+    tags: z.array(id).max(5),
+  }),
+  z.strictObject({
     do: z.literal('run'),
     ...common,
     place: id,
@@ -68,6 +76,8 @@ async function perform(room: Room, act: Exclude<Act, { do: 'weather' }>, person:
   switch (act.do) {
     case 'say':
       return done(person.say(act.text, { channel: act.place }))
+    case 'post':
+      return done(person.post(act.place, act))
     case 'run':
       return outcome(room, await person.run(act.path, received(act.options), { channel: act.place }))
     case 'suggest': {

@@ -82,7 +82,8 @@ function placeToWire(room: Room, you: string, channel: Channel): WirePlace {
     name: kind === 'direct' ? room.world.scenario.application.name : channel.name,
     kind,
     topic: channel.topic,
-    mayWrite: kind !== 'forum' && maySpeak(personMay(room.world, you, channel), channel),
+    mayWrite: maySpeak(personMay(room.world, you, channel), channel),
+    tags: channel.tags,
     archived: channel.archived,
     latest: channel.messageIds.at(-1) ?? null,
   }

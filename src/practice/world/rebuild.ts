@@ -29,3 +29,13 @@ export function changeRights(world: World, channel: Channel, rights: Pick<Scenar
   channel.overwrites = overwritesOf(world.scenario, rights)
   tell(world, { kind: 'channel-changed', channel })
 }
+
+/** Archives or locks a thread, or opens it again, as a moderator or time does. */
+export function changeThread(
+  world: World,
+  thread: Channel,
+  state: { readonly archived?: boolean; readonly locked?: boolean },
+): void {
+  Object.assign(thread, state)
+  tell(world, { kind: 'channel-changed', channel: thread })
+}

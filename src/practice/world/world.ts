@@ -89,6 +89,8 @@ export interface Command {
 export type WorldEvent =
   | { readonly kind: 'message' | 'message-edited' | 'message-gone'; readonly message: Message }
   | { readonly kind: 'channel' | 'channel-changed' | 'channel-gone'; readonly channel: Channel }
+  /** The bot was brought into a thread that was there before. */
+  | { readonly kind: 'thread-joined'; readonly channel: Channel }
   | { readonly kind: 'role-gone'; readonly roleId: string }
   | { readonly kind: 'commands' }
 

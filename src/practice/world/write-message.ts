@@ -10,6 +10,8 @@ export interface SentFile extends Upload {
 }
 
 export interface Draft {
+  /** A forum post's first message carries the post's own id. */
+  readonly id?: string
   readonly channel: Channel
   readonly author: string
   readonly body: Json
@@ -27,7 +29,7 @@ export function addMessage(world: World, draft: Draft): Message {
   const { channel, body } = draft
   const nonce = body['nonce']
   const message: Message = {
-    id: world.newId(),
+    id: draft.id ?? world.newId(),
     channelId: channel.id,
     author: draft.author,
     type: draft.type ?? 0,

@@ -123,4 +123,9 @@ export const setup: InWordsOf<typeof english> = {
     '{channel} hat keine Tags. Mach in den Einstellungen des Forums einen, etwa „Ist das echt?“, und versuch es dann noch einmal.',
   'setup.problem.tag-gone': 'Den Tag gibt es nicht mehr. Wähle einen anderen.',
   'setup.problem.language-gone': 'Diese Sprache ist hier nicht mehr bekannt. Wähle eine andere.',
+  'offer.what':
+    'Geht es darum, ob eine Zelle das ist, wofür sie ausgegeben wird? Eine geführte Prüfung stellt ein paar Fragen und sagt, was dagegen spricht und warum.',
+  'offer.start': 'Prüfung beginnen',
+  'offer.quiet':
+    'Wer den Knopf drückt, bekommt eine eigene Prüfung, die sonst niemand sieht. Geht es um etwas anderes, lass es einfach.',
 }

@@ -117,4 +117,9 @@ export const setup = {
     '{channel} has no tags. Make one in the forum’s settings, such as “is this real?”, then try again.',
   'setup.problem.tag-gone': 'That tag is gone. Choose another one.',
   'setup.problem.language-gone': 'This language is not known here any more. Choose another one.',
+  'offer.what':
+    'Is this about whether a cell is what it claims to be? A guided check asks a few questions and says what speaks against it, and why.',
+  'offer.start': 'Start a check',
+  'offer.quiet':
+    'Whoever presses the button gets a check of their own that nobody else sees. If this is about something else, leave it.',
 } as const

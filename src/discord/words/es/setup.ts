@@ -122,4 +122,9 @@ export const setup: InWordsOf<typeof english> = {
     '{channel} no tiene etiquetas. Crea una en los ajustes del foro, por ejemplo «¿es auténtica?», y prueba otra vez.',
   'setup.problem.tag-gone': 'Esa etiqueta ya no existe. Elige otra.',
   'setup.problem.language-gone': 'Ese idioma ya no se conoce aquí. Elige otro.',
+  'offer.what':
+    '¿Se trata de si una celda es lo que dice ser? Una comprobación guiada hace unas pocas preguntas y dice qué habla en contra y por qué.',
+  'offer.start': 'Empezar una comprobación',
+  'offer.quiet':
+    'Quien pulse el botón recibe su propia comprobación, que nadie más ve. Si se trata de otra cosa, déjalo.',
 }
