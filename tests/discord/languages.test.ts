@@ -144,6 +144,21 @@ test('the pseudo-language of the tests takes the same values in the same way, in
     expect(takesOf(openMessage(en, pseudoLocale).getAst()), key).toEqual(takes(en))
 })
 
+describe('people are spoken to as du and tú, as Discord does; only a letter to a seller is formal', () => {
+  /** "Sie" inside a sentence is no "she" or "they". */
+  const formal = {
+    de: /(?<=[\p{Ll},] )(Sie|Ihnen|Ihre?[nmrs]?)(?!\p{L})/u,
+    es: /(?<!\p{L})(usted(es)?|les ruego)(?!\p{L})/iu,
+  }
+  test.each(catalogues)('%s', (language, words, alt) => {
+    const pattern = formal[language as 'de' | 'es']
+    for (const [key, said] of [...Object.entries(words), ...Object.entries(alt)])
+      if (!key.startsWith('letter.')) expect(said, key).not.toMatch(pattern)
+    const letters = Object.entries(words).filter(([key]) => key.startsWith('letter.'))
+    expect(letters.map(([, said]) => said).join(' ')).toMatch(pattern)
+  })
+})
+
 /** Words that are the same in two of the languages. */
 const alike = new Set([
   'name.claim.text',

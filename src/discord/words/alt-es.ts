@@ -147,7 +147,7 @@ export const altEs: Readonly<Record<string, string>> = {
 
   // a family's reference, a verdict
   reference: '{n, plural, one {# vista} other {# vistas}} de una celda como debería ser.',
-  verdict: 'Veredicto: {word}.',
+  verdict: 'Resultado: {word}.',
   'verdict-mark': 'Marca {n}: {text}',
   'verdict-reason': '{text}',
   'verdict-caution': 'Atención: {text}',

@@ -9,7 +9,7 @@ export const ask: InWordsOf<typeof english> = {
   'command.ask.question': 'Deine Frage in wenigen Worten, oder eine aus der Liste',
   'command.find-answer': 'Antwort suchen',
   'ask.emergency':
-    'Gerade jetzt Rauch, Zischen, Hitze, eine Schwellung oder ein Leck? Geh weg von ihr und ruf den Notruf. Lies danach weiter.',
+    'Gerade jetzt Rauch, Zischen, Hitze, Aufblähen oder ein Leck? Geh weg von ihr und ruf den Notruf. Lies danach weiter.',
   'ask.sources': 'Quellen: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (wie andere es wiedergeben)',
@@ -19,7 +19,7 @@ export const ask: InWordsOf<typeof english> = {
   'ask.untranslated': 'Noch niemand hat diese Antwort in deine Sprache übertragen, darum steht sie auf Englisch da.',
   'ask.in-english': '{title} (auf Englisch)',
   'ask.related': 'Verwandte Fragen',
-  'ask.none': 'Kein Eintrag hier beantwortet das sicher, darum bekommst du keine Antwort statt einer geratenen.',
+  'ask.none': 'Kein Eintrag hier beantwortet das sicher, darum bekommst du lieber keine Antwort als eine geratene.',
   'ask.no-text': 'Diese Nachricht hat keinen Text, nach dem man suchen könnte.',
   'ask.nearest': 'Nicht sicher, aber vielleicht meinst du eine von diesen:',
   'ask.check': 'Eine Zelle prüfen',

@@ -4,7 +4,7 @@ import type { InWordsOf } from '../say.ts'
 
 export const fairUse: InWordsOf<typeof english> = {
   'refusal.too-fast':
-    'Das ging sehr schnell. Dein nächster Druck zählt wieder <t:{at}:R>; nichts, was du geantwortet hast, ist verloren.',
+    'Das ging sehr schnell. Dein nächster Knopfdruck zählt wieder <t:{at}:R>; nichts, was du geantwortet hast, ist verloren.',
   'refusal.too-many-files': 'Du hast gerade mehrere Dateien geschickt. Schick die nächste <t:{at}:R>.',
   'refusal.too-many-posts': 'Du hast gerade mehrere Nachrichten zeigen lassen. Die nächste geht <t:{at}:R>.',
   'refusal.server-too-fast':

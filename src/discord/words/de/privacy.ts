@@ -13,7 +13,7 @@ export const privacy: InWordsOf<typeof english> = {
     'etwa der Link zu deinem Protokoll bei Discord und was du dazu eingetippt hast, höchstens sechs Stunden lang. Das Protokoll selbst wird gelesen und nicht gespeichert.',
   'privacy.counts.name': 'Gezählte Prüfungen:',
   'privacy.counts':
-    'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, ihre Antworten in groben Stufen und die Woche, unter einem Code statt deines Namens. Der Schlüssel zu dem Code wird nach dem Quartal vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
+    'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, ihre Antworten in groben Stufen und die Woche, unter einem Code statt deines Namens. Der Schlüssel zu dem Code wird nach dem Vierteljahr vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
   'privacy.decisions.name': 'Deine Entscheidungen:',
   'privacy.decisions':
     'dass du nicht gezählt werden willst, als Code deiner ID, bis du es änderst; und wenn du moderierst, was du über einen Fund entschieden hast und warum, bis der Bot den Server verlässt.',
@@ -28,9 +28,9 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.delete': 'Löschen, was über mich gespeichert ist',
   'privacy.sure.title': 'Löschen, was über dich gespeichert ist?',
   'privacy.sure':
-    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, und was in diesem Quartal von dir gezählt wurde, werden sofort gelöscht. Wo du eine Prüfung weitergegeben, bei einer geholfen oder als Moderator oder Moderatorin etwas entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
+    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, und was in diesem Vierteljahr von dir gezählt wurde, werden sofort gelöscht. Wo du eine Prüfung weitergegeben, bei einer geholfen oder beim Moderieren etwas entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
   'privacy.stays':
-    'Was sich nicht löschen lässt: Zählungen älterer Quartale, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt.',
+    'Was sich nicht löschen lässt: Zählungen älterer Vierteljahre, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt.',
   'privacy.sure.yes': 'Jetzt löschen',
   'privacy.sure.no': 'Behalten',
   'privacy.deleted':

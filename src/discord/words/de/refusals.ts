@@ -40,13 +40,13 @@ export const refusals: InWordsOf<typeof english> = {
   'trouble.try-again':
     'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
   'refusal.not-moderator':
-    'Das kann nur die Moderation dieses Servers sehen oder tun. Wenn du dazugehörst, bitte den, der den Bot eingerichtet hat, deine Rolle zu nennen.',
+    'Das kann nur die Moderation dieses Servers sehen oder tun. Wenn du dazugehörst, bitte die Person, die den Bot eingerichtet hat, deine Rolle zu nennen.',
   'refusal.no-release':
     'Es gibt noch keine Auswertung. Die erste kommt, wenn eine Woche vorbei ist, in der eine beendete Prüfung gezählt wurde.',
   'refusal.nothing-counted':
     'Dieser Server lässt seine Prüfungen nicht zählen, also gibt es nichts zu zeigen. Wer ihn verwaltet, kann das einschalten.',
   'refusal.damaged-release':
-    'Diese Auswertung ist beschädigt. Sag es dem, der den Bot betreibt; vielleicht ist sie in einer Sicherung noch heil.',
+    'Diese Auswertung ist beschädigt. Sag es der Person, die den Bot betreibt; vielleicht ist sie in einer Sicherung noch heil.',
   'refusal.no-finding': 'Das wird nicht mehr aufbewahrt. Das Neueste siehst du mit /trends.',
   'refusal.may-not-post': 'In diesem Kanal darfst du selbst nicht schreiben. Wähle einen, in dem du schreiben darfst.',
 }

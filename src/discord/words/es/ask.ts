@@ -19,7 +19,7 @@ export const ask: InWordsOf<typeof english> = {
   'ask.untranslated': 'Nadie ha pasado aún esta respuesta a tu idioma, por eso está en inglés.',
   'ask.in-english': '{title} (en inglés)',
   'ask.related': 'Preguntas relacionadas',
-  'ask.none': 'Ninguna entrada responde a esto con seguridad, así que no recibes respuesta en vez de una inventada.',
+  'ask.none': 'Ninguna entrada responde a esto con seguridad, así que es mejor ninguna respuesta que una inventada.',
   'ask.no-text': 'Este mensaje no tiene texto que buscar.',
   'ask.nearest': 'No es seguro, pero quizá te refieras a una de estas:',
   'ask.check': 'Comprobar una celda',

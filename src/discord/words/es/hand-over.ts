@@ -100,7 +100,7 @@ export const handOver: InWordsOf<typeof english> = {
   'list.others': 'Comprobaciones que empezaste, en otras manos',
   'list.offered': 'Se te ofrecen',
   'answer.by-moderator': '{said} (respuesta de la moderación)',
-  'form.ask.words': '¿De qué no estás seguro o segura?',
+  'form.ask.words': '¿De qué tienes dudas?',
   'form.ask.photos': 'Fotografías de la celda',
   'form.ask.photos.hint': 'Hasta diez. Se limpian, se muestran a la moderación y se retiran tras la respuesta.',
   'form.offer.to': 'A quién',

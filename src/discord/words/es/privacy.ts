@@ -7,13 +7,13 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.title': 'Qué se guarda de ti, cuánto tiempo y por qué',
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
-    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
+    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y medidas. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
   'privacy.drafts.name': 'Lo que espera tu respuesta:',
   'privacy.drafts':
     'como el enlace a tu registro en Discord y lo que escribiste junto a él, seis horas como mucho. El registro en sí se lee y no se guarda.',
   'privacy.counts.name': 'Comprobaciones contadas:',
   'privacy.counts':
-    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en pasos gruesos y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
+    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en tramos gruesos y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
   'privacy.decisions.name': 'Tus decisiones:',
   'privacy.decisions':
     'que no quieres que se te cuente, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre algo que se encontró y por qué, hasta que el bot deje el servidor.',

@@ -4,12 +4,12 @@ import type { InWordsOf } from '../say.ts'
 
 export const trends: InWordsOf<typeof english> = {
   'counts.outcome':
-    'Cuando esta comprobación termine, se contarán sin tu nombre su veredicto, sus respuestas y los puntos que no pasó. La moderación solo ve números que valen por cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
+    'Cuando esta comprobación termine, se contarán sin tu nombre su resultado, sus respuestas y los puntos que no pasó. La moderación solo ve números que valen por cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
   'counts.declined': 'Esta comprobación no se cuenta.',
   'command.check.counting': 'Mira qué se cuenta de tus comprobaciones, y di si se cuentan',
   'counting.title': 'Qué se cuenta de tus comprobaciones',
   'counting.what':
-    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su veredicto, sus respuestas en tramos gruesos, los puntos que no pasó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
+    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en tramos gruesos, los puntos que no pasó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
   'counting.now.out': 'Tus comprobaciones se cuentan.',
   'counting.now.in': 'Tus comprobaciones no se cuentan.',
   'counting.out': 'No contar las mías',
@@ -38,7 +38,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.weeks.withheld': 'Sin informe',
   'trends.fives':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó aquí, nada del mercado.',
-  'trends.verdicts': 'Veredictos',
+  'trends.verdicts': 'Resultados',
   'trends.rules': 'Puntos no pasados',
   'trends.bought': 'Dónde se compró',
   'trends.families': 'Tipos de celda',
@@ -64,7 +64,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.answer': '{question} {option}',
   'trends.from': 'comprada: {place}',
   'trends.place-not-said': 'nadie dijo dónde',
-  'trends.chart': 'Veredictos de las comprobaciones contadas',
+  'trends.chart': 'Resultados de las comprobaciones contadas',
   'trends.chart.interval': 'dónde puede estar la proporción (95 %)',
   'trends.chart.withheld': 'muy pocas',
   'finding.title.rise': 'Algo va en aumento',
