@@ -16,6 +16,9 @@ const ordinary: readonly (string | number)[] = [
   RESTJSONErrorCodes.UnknownMessage,
 ]
 
+/** How long Discord waits for a first answer, in ms: whoever takes longer is told "unknown interaction", and nothing of why. */
+const inTimeMs = 3000
+
 export type Failing = 'ordinary' | 'trouble' | 'fault'
 
 /** `trouble` is the world's (store, network, Discord) and may pass; `fault` is ours. */
@@ -34,7 +37,10 @@ export async function answerFailure(desk: Desk, interaction: Interaction, error:
   const failing = failingOf(error)
   const reference = desk.newId().slice(0, 8)
   const record = { err: error, reference, kind: interaction.type }
-  if (failing === 'ordinary') return desk.log.debug(record, 'answered too late or twice')
+  if (failing === 'ordinary') {
+    const after = desk.now() - interaction.createdTimestamp
+    return desk.log[after > inTimeMs ? 'warn' : 'debug']({ ...record, after }, 'answered too late or twice')
+  }
   desk.log[failing === 'fault' ? 'error' : 'warn'](record, failing)
   if (interaction.isAutocomplete()) return
   if (!interaction.isRepliable() || interaction.isUserContextMenuCommand() || interaction.isPrimaryEntryPointCommand())

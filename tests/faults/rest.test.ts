@@ -72,7 +72,7 @@ async function begin(): Promise<string> {
   return open[0]?.id ?? ''
 }
 
-async function click(check: string, revision: number): Promise<void> {
+async function click(check: string, revision: number, interaction = nextId()): Promise<void> {
   const custom_id = encodeClick({ check, revision, act: { is: 'unsure' } })
   const message = {
     id: nextId(),
@@ -91,7 +91,7 @@ async function click(check: string, revision: number): Promise<void> {
     type: 0,
     components: [],
   }
-  const raw = { ...common, id: nextId(), type: 3, message, data: { component_type: 2, custom_id } }
+  const raw = { ...common, id: interaction, type: 3, message, data: { component_type: 2, custom_id } }
   await route(opened.desk, made(ButtonInteraction, raw))
 }
 const revisionOf = async (check: string) => (await opened.desk.checks.load(check))?.check.revision
@@ -118,6 +118,22 @@ test.each([
   discord().reply(204)
   await click(check, 1)
   expect(await revisionOf(check)).toBe(2)
+  await close(check)
+})
+
+test('10062 of an answer in time is Discord’s doing; of a late one the log says how late, as a warning', async () => {
+  const check = await begin()
+  const idOf = (at: number) => String(BigInt(at - 1_420_070_400_000) << 22n)
+  for (const [revision, ago, level] of [
+    [0, 100, 20],
+    [1, 4000, 40],
+  ] as const) {
+    discord().reply(404, { code: 10062, message: 'Unknown interaction' })
+    await click(check, revision, idOf(Date.now() - ago))
+    const line = JSON.parse(log.at(-1) ?? '{}')
+    expect(line).toMatchObject({ level, msg: 'answered too late or twice' })
+    expect(line.after).toBeGreaterThanOrEqual(ago)
+  }
   await close(check)
 })
 
