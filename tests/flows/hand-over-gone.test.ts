@@ -1,0 +1,90 @@
+// What a check is handed over with goes meanwhile: a role, a right, a channel, a message. The check is never lost with it.
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { demoReportsChannel, demoWardens } from '../../src/bin/demo-server.ts'
+import { seedPractice } from '../../src/bin/seed-practice.ts'
+import type { Person } from '../../src/practice/people/person.ts'
+import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { finalOf, messageOf, press, pressed } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+const questions = '900000000000000301'
+const workbench = '900000000000000302'
+const keepers = '900000000000000202'
+let room: TestRoom
+const wren = () => room.standIn.as('Wren')
+const ilse = () => room.standIn.as('Ilse')
+const tomas = () => room.standIn.as('Tomas')
+beforeEach(async () => {
+  room = await openRoom(undefined, englishServer)
+  await seedPractice(room.desk)
+}, 60_000)
+afterEach(() => room.close())
+
+async function latest(person: Person, channel: string, words: RegExp): Promise<SeenMessage> {
+  await room.desk.lanes.idle()
+  return person.sees(channel).findLast(one => !one.private && words.test(text(one))) as SeenMessage
+}
+const panel = (person: Person, channel = questions) => latest(person, channel, /A cell to check/)
+const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question/)
+
+async function stuck(channel = questions): Promise<SeenMessage> {
+  const question = messageOf(await wren().run('check start', {}, { channel }))
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  if (form.kind !== 'modal') throw new Error('no form')
+  return finalOf(await wren().submit(form.modal, { why: 'hm' }))
+}
+
+test('a role that is deleted: nobody can take it any more, and whoever offered it takes it back', async () => {
+  const waiting = messageOf(await wren().run('check start', { for: keepers }, { channel: questions }))
+  room.standIn.removeRole(keepers)
+  expect(text(await pressed(ilse(), await panel(ilse()), 'Take it'))).toMatch(/meant for somebody else/)
+  expect(text(await pressed(wren(), waiting, 'Take it back'))).toMatch(/Nothing answered yet/)
+})
+
+test('a moderator who loses the right between the question and the answer: nothing is answered', async () => {
+  await stuck()
+  const queue = messageOf(await tomas().run('check waiting', {}, { channel: questions }))
+  const question = await pressed(tomas(), queue, 'See 1')
+  room.standIn.removeRole(demoWardens)
+  expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Only the person who holds/)
+  const [check] = await room.desk.checks.heldBy(wren().id, room.desk.now())
+  expect(check?.trail).toEqual([])
+  expect(check?.custody?.plea).toBeDefined()
+})
+
+test('the channel in which it was asked is deleted: the moderator is told that nobody could be', async () => {
+  await stuck(workbench)
+  const question = await pressed(tomas(), await plea(), 'Answer for them')
+  room.standIn.removeChannel(workbench)
+  expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/could not tell <@900000000000000401>/)
+  expect(text(messageOf(await wren().run('check resume', {}, { channel: questions })))).toMatch(/1 question answered/)
+})
+
+test('the channel in which it was offered is deleted: it is still offered, and the list shows it', async () => {
+  await wren().run('check start', { for: ilse().id }, { channel: workbench })
+  room.standIn.removeChannel(workbench)
+  const list = messageOf(await ilse().run('check list', {}, { channel: questions }))
+  const progress = await pressed(ilse(), list, 'See 1')
+  expect(text(await pressed(ilse(), progress, 'Take it'))).toMatch(/Nothing answered yet/)
+  await room.desk.lanes.idle()
+  const [check] = await room.desk.checks.heldBy(ilse().id, room.desk.now())
+  expect(await room.desk.notices.of(check?.id ?? '')).toEqual([])
+})
+
+test('the channel of moderators is deleted: whoever asks is told that it waits in the list of moderators', async () => {
+  room.standIn.removeChannel(demoReportsChannel)
+  await stuck()
+  const queue = messageOf(await tomas().run('check waiting', {}, { channel: questions }))
+  expect(text(queue)).toMatch(/asks a moderator/)
+})
+
+test('a moderator may not see the bot’s panel any more: a check that was taken goes on', async () => {
+  await tomas().run('check start', { for: wren().id }, { channel: workbench })
+  const question = await pressed(wren(), await panel(wren(), workbench), 'Take it')
+  room.standIn.changeRights(workbench, { forbid: [{ who: 'bot', what: ['view'] }] })
+  const back = await pressed(wren(), question, 'Ask or hand over')
+  const form = await press(wren(), back, 'Give it back')
+  if (form.kind !== 'modal') throw new Error('no form')
+  expect(text(messageOf(await wren().submit(form.modal, { why: 'no time' })))).toMatch(/has the check/)
+  expect(text(messageOf(await tomas().run('check resume', {}, { channel: questions })))).toMatch(/Nothing answered yet/)
+})
