@@ -1,12 +1,21 @@
-// npm run pictures: writes a sheet with every picture there is to .pictures/sheet.png, for people to look over.
+// npm run pictures: writes sheets with every picture there is into .pictures/, for people to look over.
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { toPng } from '../../src/pictures/png.ts'
-import { contactSheet } from './contact-sheet.ts'
+import { contactSheet, type SheetEntry } from './contact-sheet.ts'
 import { gallery } from './gallery.ts'
+import { shipped } from './shipped.ts'
 
 const folder = '.pictures'
-const file = join(folder, 'sheet.png')
+const sheets: Readonly<Record<string, () => SheetEntry[]>> = {
+  'every-kind': gallery,
+  'shipped-en': () => shipped('en'),
+  'shipped-de': () => shipped('de'),
+  'shipped-es': () => shipped('es'),
+}
 await mkdir(folder, { recursive: true })
-await writeFile(file, await toPng(contactSheet(gallery())))
-console.log(file)
+for (const [name, entries] of Object.entries(sheets)) {
+  const file = join(folder, `${name}.png`)
+  await writeFile(file, await toPng(contactSheet(entries(), 6)))
+  console.log(file)
+}
