@@ -1,10 +1,7 @@
 // Turns cell parameters into facts for an alt text: only what the view shows, the tell that is asked about first.
 import { SIZE } from '../cell/anatomy.ts'
 import { type CellParameters, COUNTS, isPeeled, SWITCHES, USUAL, type View } from '../cell/parameters.ts'
-import type { AltFact } from './alt-fact.ts'
-
-/** How telling a fact is; what has the highest number is dropped first when the text grows too long. */
-export const RANK = { kept: -1, asked: 0, against: 1, damage: 2, tell: 3, option: 1, view: 4, setting: 5 } as const
+import { type AltFact, RANK } from './alt-fact.ts'
 
 type Key = Exclude<keyof CellParameters, 'view' | 'pointAt' | 'end'>
 type Tell = { key: Key; views: readonly View[]; parts: readonly string[]; rank: number; always?: boolean }
@@ -141,18 +138,3 @@ export function describeReference(cells: readonly CellParameters[]): AltFact[] {
   }
   return [{ code: 'reference', values: { n: cells.length }, rank: RANK.view }, ...told]
 }
-
-/** What a verdict card tells: the word, each marked part's sentence, the caution (never dropped before anything else). */
-export const describeVerdict = (card: {
-  word: string
-  views: readonly { marks: readonly { text: string }[] }[]
-  reasons?: readonly string[]
-  caution: string
-}): AltFact[] => [
-  { code: 'verdict', values: { word: card.word }, rank: RANK.asked },
-  ...card.views
-    .flatMap(view => view.marks)
-    .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: RANK.against })),
-  ...(card.reasons ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: RANK.tell })),
-  { code: 'verdict-caution', values: { text: card.caution }, rank: RANK.kept },
-]

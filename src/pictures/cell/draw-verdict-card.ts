@@ -1,5 +1,5 @@
 // The verdict card: the word, the cell with the contradicted parts numbered, why, and the caution. All words handed in.
-import { describeVerdict } from '../alt/describe-cell.ts'
+import { describeVerdict } from '../alt/describe-verdict.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK } from '../ink.ts'
 import { panel, SHEET_WIDTH } from '../panel.ts'

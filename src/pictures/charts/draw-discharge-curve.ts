@@ -1,10 +1,11 @@
 // A discharge: voltage and temperature over the charge drawn, with cut-off, result, what was promised and gaps.
-import type { AltFact } from '../alt/alt-fact.ts'
+import { describeCurve } from '../alt/describe-curve.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK, STROKE } from '../ink.ts'
 import { panel, SHEET_WIDTH } from '../panel.ts'
 import { part, round, tag } from '../svg.ts'
-import { type KeyEntry, key } from './key.ts'
+import { bar, curveEntries, dashed, dotted, down, solid } from './curve-key.ts'
+import { key } from './key.ts'
 import {
   type Area,
   type Axis,
@@ -68,51 +69,6 @@ function withBreaks(points: readonly CurvePoint[], gaps: readonly Range[]): (Cur
   })
 }
 
-const solid = { fill: 'none', stroke: SERIES.first, 'stroke-width': 2.8 }
-const dashed = { fill: 'none', stroke: SERIES.second, 'stroke-width': 2.2, 'stroke-dasharray': '7 5' }
-const dotted = { fill: 'none', stroke: INK.line, 'stroke-width': 1.8, 'stroke-dasharray': '1.5 5' }
-const bar = { fill: 'none', stroke: INK.line, 'stroke-width': 2 }
-
-const down = (x: number, y: number): string => `M${round(x - 6)} ${round(y - 9)}h12l-6 9Z`
-
-function entries(curve: DischargeCurve, warm: boolean): KeyEntry[] {
-  const { words } = curve
-  const list: KeyEntry[] = [
-    { words: words.voltage, sample: (x, y) => tag('path', { d: `M${x - 13} ${y}h26`, ...solid }) },
-  ]
-  if (warm)
-    list.push({ words: words.temperature, sample: (x, y) => tag('path', { d: `M${x - 13} ${y}h26`, ...dashed }) })
-  list.push({ words: words.cutOff, sample: (x, y) => tag('path', { d: `M${x - 13} ${y}h26`, ...dotted }) })
-  if (curve.result) {
-    list.push({
-      words: words.result,
-      sample: (x, y) =>
-        tag('rect', { x: x - 8, y: y - 7, width: 16, height: 14, fill: SERIES.fill, 'fill-opacity': 0.6 }) +
-        tag('path', { d: `M${x} ${y - 7}v14`, ...bar }),
-    })
-  }
-  if (curve.promised !== undefined) {
-    list.push({
-      words: words.promised,
-      sample: (x, y) =>
-        tag('path', { d: down(x, y + 1), fill: INK.line }) +
-        tag('path', { d: `M${x} ${y}v8`, ...bar, 'stroke-dasharray': '4 3' }),
-    })
-  }
-  if ((curve.gaps ?? []).length > 0) {
-    list.push({
-      words: words.gap,
-      sample: (x, y) =>
-        tag('path', {
-          d: hatch({ left: x - 11, right: x + 11, top: y - 7, bottom: y + 7 }, 5),
-          stroke: SERIES.quiet,
-          'stroke-width': STROKE.fine,
-        }),
-    })
-  }
-  return list
-}
-
 function marks(curve: DischargeCurve, area: Area, x: (v: number) => number, y: (v: number) => number): string {
   const gaps = (curve.gaps ?? []).map(gap => {
     const box = { left: x(gap.from), right: Math.max(x(gap.to), x(gap.from) + 3), top: area.top, bottom: area.bottom }
@@ -144,39 +100,11 @@ function marks(curve: DischargeCurve, area: Area, x: (v: number) => number, y: (
   return part('result', result) + part('gaps', ...gaps) + part('cut-off', cut) + part('promised', promised)
 }
 
-function about(curve: DischargeCurve, warm: boolean): AltFact[] {
-  const first = curve.points[0]
-  const last = curve.points[curve.points.length - 1]
-  if (first === undefined || last === undefined) return [{ code: 'curve-empty', rank: 0 }]
-  const heat = curve.points.flatMap(point => (point.temperature === undefined ? [] : [point.temperature]))
-  const gaps = (curve.gaps ?? []).length
-  const { result, promised } = curve
-  return [
-    { code: 'curve', values: { from: first.voltage, to: last.voltage, cutOff: curve.cutOff }, rank: 1 },
-    ...(result
-      ? [
-          {
-            code: result.atLeast === true ? 'curve-at-least' : 'curve-result',
-            values: { value: result.value, u: result.u },
-            rank: 0,
-          },
-        ]
-      : []),
-    ...(promised === undefined
-      ? []
-      : [{ code: 'curve-promised', values: { label: curve.words.promised, value: promised }, rank: 1 }]),
-    ...(warm
-      ? [{ code: 'curve-temperature', values: { from: heat[0] as number, most: Math.max(...heat) }, rank: 2 }]
-      : []),
-    ...(gaps === 0 ? [] : [{ code: 'curve-gaps', values: { n: gaps }, rank: 2 }]),
-  ]
-}
-
 /** Draws the chart, 360 px wide; points are thinned to what a phone can show. */
 export function drawDischargeCurve(curve: DischargeCurve): Drawing {
   const head = title(curve.title)
   const warm = curve.points.some(point => point.temperature !== undefined)
-  const legend = key(entries(curve, warm), head.end)
+  const legend = key(curveEntries(curve, warm), head.end)
   const volts = widen([...curve.points.map(p => p.voltage), curve.cutOff], 0.06, 0.2)
   const degrees = widen(
     curve.points.flatMap(p => (p.temperature === undefined ? [] : [p.temperature])),
@@ -222,5 +150,5 @@ export function drawDischargeCurve(curve: DischargeCurve): Drawing {
     part('temperature', warm ? tag('path', { d: heat, ...dashed }) : '') +
     part('voltage', tag('path', { d: voltage, ...solid }))
   const content = head.svg + legend.svg + axes + marks(curve, area, x, y) + lines + foot.svg
-  return panel(Math.ceil(area.bottom + 28 + foot.height + 6), content, about(curve, warm))
+  return panel(Math.ceil(area.bottom + 28 + foot.height + 6), content, describeCurve(curve, warm))
 }

@@ -1,0 +1,17 @@
+// What a verdict card tells: the word, each mark's sentence, the caution.
+import { type AltFact, RANK } from './alt-fact.ts'
+
+/** The caution is never dropped before anything else. */
+export const describeVerdict = (card: {
+  word: string
+  views: readonly { marks: readonly { text: string }[] }[]
+  reasons?: readonly string[]
+  caution: string
+}): AltFact[] => [
+  { code: 'verdict', values: { word: card.word }, rank: RANK.asked },
+  ...card.views
+    .flatMap(view => view.marks)
+    .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: RANK.against })),
+  ...(card.reasons ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: RANK.tell })),
+  { code: 'verdict-caution', values: { text: card.caution }, rank: RANK.kept },
+]
