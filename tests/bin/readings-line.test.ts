@@ -1,11 +1,12 @@
 // cellwary measure and cellwary claim as a person uses them: words, JSON, questions and mistakes.
 import { spawn } from 'node:child_process'
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { text } from 'node:stream/consumers'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { parseSvg, partsNamed } from '../pictures/svg-tree.ts'
 import { discharge } from '../readings/generate-log.ts'
 
 const entry = fileURLToPath(new URL('../../src/bin/cellwary.ts', import.meta.url))
@@ -24,6 +25,23 @@ async function run(...words: string[]): Promise<{ code: number | null; out: stri
 }
 
 describe('cellwary measure', () => {
+  test('draws the curve with what the label claims, beside its words or JSON', async () => {
+    const file = join(folder, 'curve.svg')
+    const { code, out } = await run(
+      'measure',
+      kept('german-semicolon'),
+      '--claimed-capacity',
+      '3000mAh',
+      '--json',
+      '--picture',
+      file,
+    )
+    expect({ code, runs: JSON.parse(out).runs.length }).toEqual({ code: 0, runs: 1 })
+    expect(partsNamed(parseSvg(await readFile(file, 'utf8')), 'promised')).toHaveLength(1)
+    const unwritten = await run('measure', kept('german-semicolon'), '--picture', join(folder, 'nowhere', 'curve.svg'))
+    expect(unwritten).toMatchObject({ code: 1, err: expect.stringMatching(/cannot be written \(ENOENT\)/) })
+  })
+
   test('every figure as JSON: value, unit, u, k, method and notes', async () => {
     const { code, out } = await run(
       'measure',

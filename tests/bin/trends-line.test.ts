@@ -10,6 +10,7 @@ import { openSqlite } from '../../src/stores/open-sqlite.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { demoOutcomes } from '../../src/trends/demo.ts'
+import { decodePng } from '../pictures/pixels.ts'
 import { closeDue } from '../trends/close-due.ts'
 import { demoCast } from '../trends/demo-cast.ts'
 import { lrCusum, observed } from '../trends/rises/cusum-figures.ts'
@@ -48,6 +49,17 @@ describe('a release', () => {
     const { out, code } = await run('--db', db, '--week', '2026-W39', '--json')
     expect(code).toBe(0)
     expect(out).toBe(`${frozen}\n`)
+  })
+
+  test('is drawn beside its words, into a file that ends as a picture does', async () => {
+    const file = join(folder, 'verdicts.png')
+    const { code, out } = await run('--db', db, '--picture', file)
+    expect({ code, out }).toEqual({ code: 0, out: expect.stringMatching(/go up in fives/) })
+    expect(decodePng(await readFile(file)).width).toBe(720)
+    expect(await run('--db', db, '--picture', 'verdicts.jpg')).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/^--picture: .*neither in \.png nor in \.svg/),
+    })
   })
 
   test('in words names the planted pattern and accuses no family that only grows', async () => {

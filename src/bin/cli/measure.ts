@@ -2,17 +2,21 @@
 import { createReadStream } from 'node:fs'
 import { Command, Option } from 'commander'
 import { readTest } from '../../discord/log-request.ts'
+import { drawRun } from '../../discord/show/curve.ts'
 import { sayDischargeFinding, sayFigures, sayLogRefusal, sayTrap } from '../../discord/words/log-words.ts'
 import { unmarked } from '../../discord/words/plain.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import { evidenceOf } from '../../readings/discharge/evidence.ts'
+import type { RunReading } from '../../readings/discharge/measure-run.ts'
 import type { LogQuestion } from '../../readings/log/answers.ts'
 import { type LogOptions, type LogReading, openLog } from '../../readings/open-log.ts'
 import { type DischargeClaim, weighDischarge } from '../../readings/weigh-discharge.ts'
 import { answersFrom, type FileAnswers, sayQuestion } from './log-answers.ts'
+import { isPictureFile, writeDrawing } from './write-drawing.ts'
 
 type Options = FileAnswers & {
   readonly json?: true
+  readonly picture?: string
   readonly locale: string
   readonly claimedCapacity?: string
   readonly current?: string
@@ -30,6 +34,7 @@ export function measureCommand(): Command {
     .description('Read a discharge log (CSV or TSV) and say what it shows; every figure with its uncertainty.')
     .argument('<file>', 'the log')
     .option('--json', 'print one JSON object')
+    .option('--picture <file>', 'draw the longest discharge as .png or .svg')
     .option('--claimed-capacity <capacity>', 'capacity on the label, such as 3000mAh')
     .option('--current <current>', 'current claimed without pause, such as 20A')
     .option('--cutoff <voltage>', 'the cut-off of the claim, such as 2.5V')
@@ -47,6 +52,8 @@ export function measureCommand(): Command {
 
 async function measure(file: string, options: Options): Promise<void> {
   const say = sayIn('en')
+  const { picture } = options
+  if (picture !== undefined && !isPictureFile(picture, '--picture')) return
   const given = answersFrom(options)
   if (!given.ok) return end([given.sentence], 2)
   const { claimedCapacity: label = null, current = null, cutoff = null, room = null } = options
@@ -58,6 +65,8 @@ async function measure(file: string, options: Options): Promise<void> {
   if ('question' in reading) return end(sayQuestion(say, reading.question), 1)
   if (!reading.ok) return end([sayLogRefusal(say, reading.refusal)], 1)
   if (!options.json) console.log(unmarked(wordsOf(say, reading, claim)))
+  if (picture !== undefined)
+    await writeDrawing(picture, drawRun(say, reading.runs[reading.largest] as RunReading, claim), say)
 }
 
 async function readFrom(file: string, options: LogOptions): Promise<LogReading> {

@@ -1,24 +1,21 @@
 // cellwary picture: any picture as a PNG or SVG file; its alt text is printed.
-import { writeFile } from 'node:fs/promises'
 import { Command } from 'commander'
 import { drawFamily } from '../../discord/drawn/draw-family.ts'
 import { drawOption, drawQuestion, isMeasuring } from '../../discord/drawn/draw-question.ts'
 import { drawVerdictAlone } from '../../discord/drawn/draw-verdict.ts'
-import { sayAltFact } from '../../discord/words/alt-words.ts'
 import { nearest } from '../../discord/words/problem-words.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import { inLanguage } from '../../engine/in-language.ts'
 import { judge } from '../../engine/judge.ts'
 import type { Question } from '../../engine/pack/pack.ts'
 import { openPrograms, type Programs } from '../../engine/programs.ts'
-import { joinAlt } from '../../pictures/alt/join-alt.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { drawMeasuring, MEASURING_KINDS } from '../../pictures/measuring/draw-measuring.ts'
-import { toPng } from '../../pictures/png.ts'
 import { installedPacks } from '../installed-packs.ts'
 import { fail } from './fail.ts'
 import { localesOf } from './locales-of.ts'
 import { openCase } from './open-case.ts'
+import { isPictureFile, writeDrawing } from './write-drawing.ts'
 
 type Options = { readonly output: string; readonly language: string; readonly rules?: string }
 /** What the drawings are made from; `say` speaks the reader's language, mistakes are told in English. */
@@ -80,12 +77,10 @@ export function pictureCommand(): Command {
 }
 
 async function run({ output, language, rules }: Options, draw: (desk: Desk) => Drawn | Promise<Drawn>): Promise<void> {
-  const [, ending] = /\.(png|svg)$/i.exec(output) ?? []
+  if (!isPictureFile(output, '--output')) return
   const [locale] = localesOf(language)
-  if (ending === undefined || locale === undefined) {
-    fail([
-      english(ending === undefined ? 'picture-input.ending' : 'picture-input.language', { file: output, language }),
-    ])
+  if (locale === undefined) {
+    fail([english('picture-input.language', { language })])
     process.exitCode = 2
     return
   }
@@ -93,14 +88,8 @@ async function run({ output, language, rules }: Options, draw: (desk: Desk) => D
   const programs = openPrograms(await installedPacks(rules))
   const drawn = await draw({ programs, say, day: new Date().toISOString().slice(0, 10) })
   if (!('svg' in drawn)) return fail(drawn)
-  try {
-    await writeFile(output, ending.toLowerCase() === 'png' ? await toPng(drawn) : drawn.svg)
-  } catch (error) {
-    return fail([
-      english('picture-input.not-written', { file: output, says: (error as NodeJS.ErrnoException).code ?? '' }),
-    ])
-  }
-  console.log(joinAlt(drawn.about, (code, values) => sayAltFact(say, code, values)))
+  const alt = await writeDrawing(output, drawn, say)
+  if (alt !== undefined) console.log(alt)
 }
 
 /** A question of any installed pack, in the reader's language; sentences if there is none of that name. */

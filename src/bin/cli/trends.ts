@@ -1,6 +1,7 @@
 // cellwary trends: prints a frozen release, for people or byte by byte; detect, patterns and close are its subcommands.
 import { Command } from 'commander'
 import type { Kysely } from 'kysely'
+import { drawShares } from '../../discord/show/shares.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import { openTrendNames } from '../../discord/words/trend-names.ts'
 import {
@@ -25,8 +26,17 @@ import { openForReading } from './open-for-reading.ts'
 import { closeCommand } from './trends-close.ts'
 import { detectCommand } from './trends-detect.ts'
 import { patternsCommand } from './trends-patterns.ts'
+import { isPictureFile, writeDrawing } from './write-drawing.ts'
 
-type Options = { db?: string; week?: string; server?: string; pool?: true; json?: true; rules?: string }
+type Options = {
+  db?: string
+  week?: string
+  server?: string
+  pool?: true
+  json?: true
+  picture?: string
+  rules?: string
+}
 
 export function trendsCommand(): Command {
   return new Command('trends')
@@ -36,6 +46,7 @@ export function trendsCommand(): Command {
     .option('--server <id>', "whose release; the only server's without it")
     .option('--pool', 'the release of all servers that pool')
     .option('--json', 'print the release exactly as it was frozen')
+    .option('--picture <file>', 'draw the shares of the verdicts as .png or .svg')
     .option('--rules <dir>', 'more rule packs, for their names')
     .enablePositionalOptions()
     .action(show)
@@ -44,8 +55,9 @@ export function trendsCommand(): Command {
     .addCommand(closeCommand())
 }
 
-async function show({ db: named, week, server, pool, json, rules }: Options): Promise<void> {
+async function show({ db: named, week, server, pool, json, picture, rules }: Options): Promise<void> {
   const say = sayIn('en')
+  if (picture !== undefined && !isPictureFile(picture, '--picture')) return
   if (named === undefined) {
     fail([say('trend-input.no-db')])
     process.exitCode = 2
@@ -59,10 +71,12 @@ async function show({ db: named, week, server, pool, json, rules }: Options): Pr
     if (typeof scope === 'string') return fail([scope])
     const bytes = await findBytes(say, opened.db, scope, week)
     if (!bytes.ok) return fail([bytes.sentence])
-    if (json) return void process.stdout.write(`${bytes.text}\n`)
+    if (json) process.stdout.write(`${bytes.text}\n`)
+    if (json && picture === undefined) return
     const read = readRelease(bytes.text)
     if (!read.ok) return fail([say('trend-input.damaged', { week: bytes.week })])
-    console.log(wordsOf(say, read.release, openPrograms(await installedPacks(rules))))
+    if (!json) console.log(wordsOf(say, read.release, openPrograms(await installedPacks(rules))))
+    if (picture !== undefined) await writeDrawing(picture, drawShares(say, read.release), say)
   } finally {
     await opened.db.destroy()
   }

@@ -1,7 +1,5 @@
-// Shows a frozen release: one chart, one text that reads well on a phone, and buttons for its parts and for exports.
+// Shows a frozen release: a chart, one text that reads well on a phone, and buttons for its parts and for exports.
 import { ButtonStyle } from 'discord.js'
-import { drawRelease } from '../../pictures/charts/draw-release.ts'
-import type { Drawing } from '../../pictures/drawing.ts'
 import type { Release } from '../../trends/release/release.ts'
 import type { ShownPicture } from '../desk.ts'
 import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../trends-id.ts'
@@ -85,23 +83,4 @@ function listsOf(say: Say, names: TrendNames, release: Release, view: ReleaseVie
             ]),
           )
   }
-}
-
-/** The shares of the verdicts with their intervals; a verdict that is withheld says so. */
-export function drawShares(say: Say, release: Release): Drawing {
-  const percent = new Intl.NumberFormat(say.locale, { style: 'percent' })
-  const order = ['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found'] as const
-  return drawRelease({
-    title: say('trends.chart'),
-    rows: order.map(verdict => {
-      const found = release.verdicts.find(one => one.verdict === verdict)?.share
-      return {
-        tone: verdict,
-        label: say(`trends.verdict.${verdict}`),
-        ...(found && { share: { value: found.share, low: found.low, high: found.high } }),
-      }
-    }),
-    words: { interval: say('trends.chart.interval'), withheld: say('trends.chart.withheld') },
-    percent: share => percent.format(share),
-  })
 }

@@ -1,6 +1,6 @@
 // English for what can be wrong with what is asked of `cellwary picture`: each one sentence that says what to change.
 export const pictureInput = {
-  'picture-input.ending': '--output: “{file}” ends neither in .png nor in .svg. Name a file that does.',
+  'picture-input.ending': '{option}: “{file}” ends neither in .png nor in .svg. Name a file that does.',
   'picture-input.not-written':
     '{file}: this cannot be written ({says}). Check that its folder is there, and its rights.',
   'picture-input.unknown':
