@@ -21,6 +21,8 @@ const looked = 2 * mostFound
 const longestQuery = 400
 /** The sum of what a question's terms tell that counts as much, for `Signs.mass`. */
 const muchMass = 10
+/** From here on question and phrasing have the same terms: closeness is a sum of fractions. */
+const nearlyOne = 0.999
 
 export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
   const opened = new Map<Language, (query: string) => readonly Found[]>()
@@ -84,7 +86,7 @@ function openLanguage(entries: readonly Entry[], language: Language): (query: st
       })
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostFound)
-    const closest = Math.max(0, ...hits.map(hit => hit.near.close))
+    const [closest = 0, next = 0] = hits.map(hit => hit.near.close).toSorted((a, b) => b - a)
     const ofTheQuestion = {
       elsewhere: nearest(asked, elsewhere, telling).close,
       strange: 1 - share(asked, rarity, telling),
@@ -92,6 +94,7 @@ function openLanguage(entries: readonly Entry[], language: Language): (query: st
     return hits.map(({ one, near, bm25 }): Found => {
       const signs: Signs = {
         twice: near.shared > 1 ? 1 : 0,
+        exact: near.shared > 1 && near.close > nearlyOne && next < near.close ? 1 : 0,
         mass: Math.min(1, weigh(asked, telling, one.named) / muchMass),
         agreed: (near.close === closest ? 0.5 : 0) + (bm25 === best ? 0.5 : 0),
         ...ofTheQuestion,

@@ -6,6 +6,12 @@ import { shippedAnswers } from './questions.ts'
 
 const book = openBook(await shippedAnswers())
 
+test('what people type in a few words is answered where it is one of an entry’s own phrasings', () => {
+  expect(book.lookUp('how do i store cells', ['en']).answer?.id).toBe('storage')
+  expect(book.lookUp('darf ich über nacht laden', ['de']).answer?.id).toBe('charging-overnight')
+  expect(book.lookUp('cómo cargo una celda', ['es']).answer?.id).toBe('charging')
+})
+
 describe('the language of a question', () => {
   test.each([
     ['is it fine to leave them charging while i sleep', ['en']],
@@ -24,8 +30,12 @@ test('an English question of somebody who reads German is looked up in English',
   expect(book.lookUp('which headlamp throws furthest at night', ['de', 'en']).answer).toBeUndefined()
 })
 
-test('an id finds its entry, in whatever language', () => {
-  for (const entry of book.entries) expect(book.lookUp(entry.id, ['es']).answer).toBe(entry)
+test('an id finds its entry, and so does its title in any language, however it is typed', () => {
+  for (const entry of book.entries) {
+    expect(book.lookUp(entry.id, ['es']).answer?.id).toBe(entry.id)
+    for (const { title } of Object.values(entry.texts))
+      expect(book.lookUp(title.toLowerCase().replace(/[?¿:,]/g, ''), ['en']).answer?.id, title).toBe(entry.id)
+  }
 })
 
 test('what is sure is an answer with others beside it, what is not is none', () => {

@@ -37,9 +37,9 @@ describe('/ask', () => {
   })
 
   test('says first that one gets away, where a cell may be burning', async () => {
-    expect(text(await ask('my cell is hissing and smoking'))).toMatch(
-      /^> .*\n\*\*Smoke, hiss, heat[\s\S]*### It gets hot, hisses, smokes or swells/,
-    )
+    const message = await ask('my cell is hissing and smoking')
+    expect(buttons(message).map(one => one.label)).toEqual(['Post it in this channel'])
+    expect(text(message)).toMatch(/^> .*\n\*\*Smoke, hiss, heat[\s\S]*### It gets hot, hisses, smokes or swells/)
     // Where it is less sure, what comes nearest still says so.
     expect(text(await ask('sizzling noise from my headlamp'))).toMatch(/\*\*Smoke, hiss, heat/)
   })

@@ -29,7 +29,7 @@ export function showAnswer(say: Say, { entry, near, mayPost, note, question, to 
     ...quote(question),
     ...body(say, entry),
     ...related(say, near, to),
-    ...rows([pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary), ...(mayPost ? [post] : [])]),
+    ...rows([...check(say, entry), ...(mayPost ? [post] : [])]),
     ...caution(say, entry),
   ])
 }
@@ -39,7 +39,7 @@ export function showPublicAnswer(say: Say, entry: Entry, near: readonly Entry[],
   return message([
     ...body(say, entry),
     ...related(say, near, null),
-    ...rows([pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary)]),
+    ...rows(check(say, entry)),
     ...caution(say, entry),
     small(say('ask.posted-by', { who: `<@${by}>` })),
   ])
@@ -55,7 +55,7 @@ export function showNoAnswer(say: Say, { question, to }: Asked, near: readonly E
     ...rows(
       [
         ...near.map(entry => pressButton(encodeAsk({ is: 'show', entry: entry.id, to }), titleFor(say, entry))),
-        pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary),
+        ...check(say, near[0]),
       ],
       1,
     ),
@@ -88,6 +88,10 @@ function body(say: Say, entry: Entry) {
     ),
   ]
 }
+
+/** Nobody is sent to look closer at a cell that may burn. */
+const check = (say: Say, entry: Entry | undefined) =>
+  entry?.caution === 'emergency' ? [] : [pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary)]
 
 /** Whoever may have a burning cell before them reads first that one gets away. */
 const emergency = (say: Say, entries: readonly Entry[]) =>
