@@ -34,7 +34,7 @@ test('an id finds its entry, and so does its title in any language, however it i
   for (const entry of book.entries) {
     expect(book.lookUp(entry.id, ['es']).answer?.id).toBe(entry.id)
     for (const { title } of Object.values(entry.texts))
-      expect(book.lookUp(title.toLowerCase().replace(/[?¿:,]/g, ''), ['en']).answer?.id, title).toBe(entry.id)
+      expect(book.lookUp(title.toLowerCase().replace(/[?¿:]/g, ''), ['en']).answer?.id, title).toBe(entry.id)
   }
 })
 
