@@ -11,6 +11,7 @@ import { inLanguage } from '../engine/in-language.ts'
 import type { Desk } from './desk.ts'
 import { holderOf } from './hands/turn.ts'
 import type { Refusal } from './refusal.ts'
+import { serverOf } from './rights.ts'
 import { cut } from './show/parts.ts'
 import { sayIn } from './words/say.ts'
 
@@ -45,7 +46,7 @@ export async function beginCheck(
   // Asked after the person's checks were read, as in `countedAlready`.
   if (await desk.checks.counted(interaction.user.id, interaction.id)) return { is: 'seen' }
   if (open.length >= mostOpen) return refused({ code: 'too-many-open', count: open.length })
-  const who = { id: desk.newId(), holder: interaction.user.id, server: interaction.guildId }
+  const who = { id: desk.newId(), holder: interaction.user.id, server: serverOf(interaction) }
   const { offer, ...asked } = wanted
   const started = start(program, { ...who, ...asked }, now)
   if (!started.ok) return refused(started.refusal)

@@ -2,8 +2,9 @@
 import type { BaseInteraction } from 'discord.js'
 import type { AnswerBook } from '../answers/book.ts'
 import { type Entry, languageOf } from '../answers/entry.ts'
+import { publicLanguage } from '../server/settings.ts'
 import type { Desk } from './desk.ts'
-import { mayWriteHere } from './rights.ts'
+import { mayWriteHere, serverOf } from './rights.ts'
 import { type Asked, showAnswer, showNoAnswer } from './show/answer.ts'
 import type { ShownMessage } from './show/parts.ts'
 import { type Say, sayIn } from './words/say.ts'
@@ -26,7 +27,9 @@ export const relatedTo = (book: AnswerBook, entry: Entry): readonly Entry[] =>
   entry.related.flatMap(id => book.entry(id) ?? [])
 
 /** The language of what everybody sees: the one moderators chose, or the one the server tells Discord. */
-export async function serverSay(desk: Desk, { guildId, guildLocale }: BaseInteraction): Promise<Say> {
-  const chosen = guildId === null ? null : (await desk.servers.load(guildId)).language
-  return sayIn(chosen ?? guildLocale ?? undefined)
+export async function serverSay(desk: Desk, interaction: BaseInteraction): Promise<Say> {
+  const server = serverOf(interaction)
+  const settings = server === null ? undefined : await desk.servers.load(server)
+  const { guildLocale } = interaction
+  return sayIn(settings ? publicLanguage(settings, guildLocale) : (guildLocale ?? undefined))
 }

@@ -8,7 +8,7 @@ import type { Outcome } from '../trends/outcome.ts'
 import { weekOf } from '../trends/week.ts'
 import type { Desk } from './desk.ts'
 import { finishedCheckOf } from './finished-check.ts'
-import { moderating } from './rights.ts'
+import { moderating, serverOf } from './rights.ts'
 
 const day = 24 * 3600_000
 /** Discord's ids hold the time of their making, in ms since 2015, above 22 other bits. */
@@ -19,7 +19,7 @@ export const bornAt = (id: string): number => Number(BigInt(id) >> 22n) + discor
 export async function leavesOf(desk: Desk, interaction: BaseInteraction, check: Check): Promise<Leaves> {
   if (check.leaves === 'declined') return 'declined'
   // Whether its holder moderates can only be seen on the server itself, and from what they do themselves.
-  const elsewhere = check.server === null || interaction.guildId !== check.server
+  const elsewhere = check.server === null || serverOf(interaction) !== check.server
   if (elsewhere || interaction.user.id !== check.holder) return check.leaves ?? 'nothing'
   const moderator = (await moderating(desk, interaction)) !== undefined
   const allowed = mayContribute({

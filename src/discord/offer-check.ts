@@ -22,7 +22,7 @@ export async function offerCheck(desk: Desk, thread: AnyThreadChannel, newly: bo
     const { forumOffers } = settings
     if (forumOffers?.forum !== thread.parentId || !thread.appliedTags.includes(forumOffers?.tag ?? '')) return
     if (!(await desk.offers.claim(thread.guildId, thread.id, desk.now()))) return
-    const say = sayIn(publicLanguage(settings) ?? thread.guild.preferredLocale)
+    const say = sayIn(publicLanguage(settings, thread.guild.preferredLocale))
     const posting = await post(thread, () => desk.posts.post(thread.id, showOffer(say), `o${thread.id}`))
     if (posting.is !== 'posted') desk.log.info({ server: thread.guildId, posting: posting.is }, 'no offer was posted')
   } catch (error) {

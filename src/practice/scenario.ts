@@ -41,6 +41,17 @@ export interface ScenarioPerson {
   readonly dmClosed?: boolean
 }
 
+/** Another server where the bot is no member: people who have installed it for themselves bring it along. */
+export interface Elsewhere {
+  readonly id: string
+  readonly name: string
+  readonly locale: string
+  readonly channel: { readonly id: string; readonly name: string }
+  /** Ids of those who are there, each with the bot installed for themselves; and of those among them who may manage that server. */
+  readonly people: readonly string[]
+  readonly managers: readonly string[]
+}
+
 /** The whole invented server. All ids are Snowflakes written as decimal strings and differ from each other. */
 export interface Scenario {
   readonly application: { readonly id: string; readonly name: string; readonly permissions?: string }
@@ -48,4 +59,5 @@ export interface Scenario {
   readonly roles: readonly ScenarioRole[]
   readonly channels: readonly ScenarioChannel[]
   readonly people: readonly ScenarioPerson[]
+  readonly elsewhere?: Elsewhere
 }

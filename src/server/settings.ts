@@ -63,6 +63,8 @@ export const unsettled = (server: ServerId): ServerSettings => ({
   links: [],
 })
 
-/** The language of what everybody on the server sees; undefined where nothing is known of it. */
-export const publicLanguage = ({ language, discordLanguage }: ServerSettings): string | undefined =>
-  language ?? discordLanguage ?? undefined
+/** The language of what everybody on the server sees; `told`: what the server tells Discord just now. Undefined where nothing is known of it. */
+export const publicLanguage = (
+  { language, discordLanguage }: Pick<ServerSettings, 'language' | 'discordLanguage'>,
+  told?: string | null,
+): string | undefined => language ?? told ?? discordLanguage ?? undefined

@@ -36,7 +36,7 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
   if (!finding || finding.server !== settings.server) return refuse(interaction, say, { code: 'no-finding' })
   const today = new Date(desk.now()).toISOString().slice(0, 10)
   // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
-  const home = sayIn(publicLanguage(settings) ?? interaction.guildLocale ?? undefined)
+  const home = sayIn(publicLanguage(settings, interaction.guildLocale))
   const names = openTrendNames(home, desk.programs, today)
   const show = (found: Finding, note?: Key) => redraw(interaction, showFinding(home, names, found, note && home(note)))
   if (does === 'draft') {

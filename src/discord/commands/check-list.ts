@@ -6,6 +6,7 @@ import { findFamily } from '../../engine/programs.ts'
 import { replyPrivately } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { actorOf } from '../hands/turn.ts'
+import { serverOf } from '../rights.ts'
 import { handButton } from '../show/hands.ts'
 import { button, message, rows, small, text } from '../show/parts.ts'
 import { sayExpiry, sayWhat } from '../words/describe.ts'
@@ -65,9 +66,9 @@ export const checkList: Subcommand = {
 
 /** Checks of this server that wait for this very person, whose panel may be gone. */
 async function offeredTo(desk: Desk, interaction: ChatInputCommandInteraction): Promise<Check[]> {
-  const { guildId } = interaction
-  if (guildId === null) return []
-  const [first, ...rest] = (await desk.checks.handedIn(guildId, desk.now())).filter(
+  const server = serverOf(interaction)
+  if (server === null) return []
+  const [first, ...rest] = (await desk.checks.handedIn(server, desk.now())).filter(
     check => custodyOf(check).offer !== undefined && check.holder !== interaction.user.id,
   )
   if (!first) return []

@@ -5,7 +5,7 @@ import type { Actor } from '../../check/custody.ts'
 import type { Program } from '../../engine/compile.ts'
 import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
-import { moderating } from '../rights.ts'
+import { moderating, serverOf } from '../rights.ts'
 import type { Say } from '../words/say.ts'
 
 export type Turn = {
@@ -19,7 +19,7 @@ export type Turn = {
 
 /** The person behind an interaction, with the rights they have over this check: those of its server, and only from there. */
 export async function actorOf(desk: Desk, interaction: BaseInteraction, check: Check): Promise<Actor> {
-  const here = check.server !== null && interaction.guildId === check.server
+  const here = check.server !== null && serverOf(interaction) === check.server
   const { member } = interaction
   const roles =
     !here || member === null ? [] : Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]

@@ -22,7 +22,7 @@ export function announce(world: World, gateway: Gateway): void {
 }
 
 function announceChannel(world: World, gateway: Gateway, kind: WorldEvent['kind'], channel: Channel): void {
-  if (channel.personId !== null) return
+  if (channel.personId !== null || channel.elsewhere) return
   const subject = isThread(channel) ? 'THREAD' : 'CHANNEL'
   // Threads are only told to those who may see them.
   if (isThread(channel) && kind !== 'channel-gone' && (botMay(world, channel) & MAY.view) === 0n) return

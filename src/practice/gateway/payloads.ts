@@ -24,7 +24,7 @@ export function readyPayload(world: World, session: Session): Json {
 
 /** GUILD_CREATE: the server with its channels, threads and the bot's own member. */
 export function guildCreate(world: World): Json {
-  const channels = [...world.channels.values()]
+  const channels = [...world.channels.values()].filter(one => !one.elsewhere)
   const botId = world.scenario.application.id
   return {
     ...serverJson(world),

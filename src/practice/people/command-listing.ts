@@ -53,6 +53,9 @@ export function offered(room: Room, personId: string, command: Command, channel:
   const direct = channel.personId !== null
   const contexts = command.body['contexts'] as number[] | null | undefined
   if (contexts ? !contexts.includes(direct ? 1 : 0) : direct && command.body['dm_permission'] === false) return false
+  // Discord's default is installation on a server.
+  const types = (command.body['integration_types'] as number[] | null | undefined) ?? [0]
+  if (channel.elsewhere && (!types.includes(1) || command.guildId !== null)) return false
   if (direct) return command.guildId === null
   const needs = command.body['default_member_permissions']
   const bits = personMay(room.world, personId, channel)

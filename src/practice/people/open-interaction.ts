@@ -8,7 +8,7 @@ import { messageJson } from '../world/message-json.ts'
 import { MAY } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
 import { sees } from '../world/rights.ts'
-import { type Channel, isThread, type Message } from '../world/world.ts'
+import { type Channel, homeOf, isThread, type Message, type World } from '../world/world.ts'
 import { CannotDo } from './cannot.ts'
 
 /** Interactions remembered; the oldest are forgotten past this, long after their tokens died. */
@@ -36,7 +36,8 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
   if (isThread(channel) && channel.archived) throw new CannotDo(`The thread ${channel.name} is archived.`)
   const direct = channel.personId !== null
   const id = world.newId()
-  const owners = direct ? {} : { '0': world.scenario.server.id }
+  const home = homeOf(world, channel)
+  const owners = ownersOf(world, channel, personId)
   const opened: Opened = {
     id,
     token: `${id}.${randomBytes(48).toString('base64url')}`,
@@ -64,9 +65,9 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
     ...(direct
       ? { user: userJson(world, personId) }
       : {
-          guild_id: world.scenario.server.id,
-          guild: { id: world.scenario.server.id, locale: world.scenario.server.locale, features: ['COMMUNITY'] },
-          guild_locale: world.scenario.server.locale,
+          guild_id: home?.id,
+          guild: { id: home?.id, locale: home?.locale, features: ['COMMUNITY'] },
+          guild_locale: home?.locale,
           member: memberWithRights(world, personId, channel),
         }),
     channel: channelForInteraction(world, channel, personId),
@@ -85,11 +86,22 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
   return {
     opened,
     send() {
-      const home = direct ? null : world.scenario.server.id
-      room.gateway.send('INTERACTION_CREATE', payload, 0, home)
-      if (room.faults.twice) room.gateway.send('INTERACTION_CREATE', payload, 0, home)
+      // From memory: what comes from where the bot is no member arrives at the first shard, as direct messages do.
+      const shardOf = direct || channel.elsewhere ? null : world.scenario.server.id
+      room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
+      if (room.faults.twice) room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
     },
   }
+}
+
+/**
+ * Who has installed the bot, as far as it matters here. Source: Discord's documentation, "Authorizing Integration Owners Object":
+ * under "0" the server it is installed on ("0" in its direct messages), under "1" the person who has installed it for themselves.
+ */
+function ownersOf({ scenario }: World, channel: Channel, personId: string): Json {
+  const own = scenario.elsewhere?.people.includes(personId) ? { '1': personId } : {}
+  if (channel.elsewhere) return own
+  return { '0': channel.personId === null ? scenario.server.id : '0', ...own }
 }
 
 function metadataOf(room: Room, opening: Opening, id: string, owners: Json): Json {

@@ -36,7 +36,9 @@ function members(asked: Asked): Answer {
 
 function channels(asked: Asked): Answer {
   const { world } = asked.room
-  const plain = [...world.channels.values()].filter(one => !isThread(one) && one.type !== CHANNEL.direct)
+  const plain = [...world.channels.values()].filter(
+    one => !isThread(one) && one.type !== CHANNEL.direct && !one.elsewhere,
+  )
   return onServer(asked, () => ok(plain.map(one => channelJson(world, one))))
 }
 

@@ -1,9 +1,9 @@
 // Writes users, members, roles, channels and the server the way Discord's API writes them.
 import type { ScenarioRole } from '../scenario.ts'
-import { BOT_DEFAULT, EVERYONE_DEFAULT } from './permissions.ts'
+import { BOT_DEFAULT, EVERYONE_DEFAULT, MAY } from './permissions.ts'
 import type { Json } from './raw.ts'
 import { botMay, personMay } from './rights.ts'
-import { CHANNEL, type Channel, isThread, type World } from './world.ts'
+import { CHANNEL, type Channel, homeOf, isThread, type World } from './world.ts'
 
 const JOINED = '2024-01-01T00:00:00.000000+00:00'
 
@@ -92,7 +92,7 @@ export function channelJson(world: World, channel: Channel): Json {
     id: channel.id,
     type: channel.type,
     name: channel.name,
-    guild_id: world.scenario.server.id,
+    guild_id: homeOf(world, channel)?.id,
     parent_id: channel.parentId,
     last_message_id: last,
     rate_limit_per_user: 0,
@@ -156,6 +156,8 @@ export function channelForInteraction(world: World, channel: Channel, personId: 
 
 /** The bot's permissions in a channel as an interaction carries them. */
 export function appPermissions(world: World, channel: Channel): string {
+  // Where it is no member it may do what an answer needs (from memory).
+  if (channel.elsewhere) return (MAY.embed | MAY.attach | MAY.externalEmoji).toString()
   return channel.type === CHANNEL.direct ? BOT_DEFAULT.toString() : botMay(world, channel).toString()
 }
 

@@ -22,6 +22,8 @@ export interface Channel {
   /** The person of a direct conversation; null for the others. */
   readonly personId: string | null
   readonly ownerId: string | null
+  /** On the other server, where the bot is no member. */
+  readonly elsewhere: boolean
   readonly members: Set<string>
   archived: boolean
   locked: boolean
@@ -140,7 +142,15 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
       tags: (channel.tags ?? []).map(name => ({ id: newId(), name })),
     })
   }
+  const { elsewhere } = scenario
+  if (elsewhere) addChannel(world, { ...elsewhere.channel, type: CHANNEL.text, elsewhere: true })
   return world
+}
+
+/** The server a channel belongs to; null for direct conversations. */
+export function homeOf({ scenario }: World, channel: Channel): { id: string; locale: string } | null {
+  if (channel.personId !== null) return null
+  return channel.elsewhere && scenario.elsewhere ? scenario.elsewhere : scenario.server
 }
 
 /** Adds a channel, thread or direct conversation; what is left out is empty. */
@@ -153,6 +163,7 @@ export function addChannel(world: World, given: Pick<Channel, 'id' | 'type' | 'n
     parentId: null,
     personId: null,
     ownerId: null,
+    elsewhere: false,
     members: new Set(),
     archived: false,
     locked: false,
