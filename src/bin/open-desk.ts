@@ -93,7 +93,13 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
   }
   return {
     desk,
-    job: { keys: trends.keys, leases: trends.leases, holder: newId() },
+    job: {
+      keys: trends.keys,
+      leases: trends.leases,
+      holder: newId(),
+      absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
+      whereabouts: () => 'elsewhere',
+    },
     async close() {
       clearInterval(timer)
       await lanes.idle()

@@ -60,7 +60,7 @@ export async function run(): Promise<void> {
         .seedPractice(desk)
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
     const { startWeeklyJob } = await import('./start-weekly-job.ts')
-    if (!stopping) weekly = startWeeklyJob({ desk, ...job })
+    if (!stopping) weekly = startWeeklyJob({ desk, ...job, whereabouts: bot.whereabouts })
   } catch (error) {
     tell(error, config, log)
     process.exit(1)

@@ -3,21 +3,25 @@
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
 import { type QuietDesk, tellFindings } from '../discord/tell-findings.ts'
 import { mostKeepWeeks } from '../server/settings.ts'
+import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
 import { epochOf } from '../trends/epoch.ts'
 import type { Leases } from '../trends/lease.ts'
 import type { Scope } from '../trends/outcome-log.ts'
 import { type Week, weekOf, weekPlus } from '../trends/week.ts'
+import { type Absences, letGoOfAbsent, type Whereabouts } from './absent-servers.ts'
 import { closeWeeks } from './close-weeks.ts'
 import { rejudgeOutcomes } from './rejudge-outcomes.ts'
 import { sayJobRefusal } from './say-job-refusal.ts'
 
 export type Job = {
-  readonly desk: QuietDesk
+  readonly desk: QuietDesk & { readonly traces: Traces }
   readonly leases: Leases
   readonly keys: EpochKeys
   /** Names this process among the others. */
   readonly holder: string
+  readonly absences: Absences
+  readonly whereabouts: Whereabouts
 }
 
 export type Looked =
@@ -47,6 +51,7 @@ export async function lookForWork(job: Job): Promise<Looked> {
     }
     // What a wrong clock takes for old may be the newest there is.
     if (clockHolds) await letGo(job)
+    if (clockHolds) await letGoOfAbsent(desk, job.absences, job.whereabouts)
     await tellFindings(desk)
     return { is: 'done', frozen }
   } finally {

@@ -1,5 +1,5 @@
 // The bot's connection to Discord: logs in, registers the commands, routes what comes in, and shuts down in order.
-import { Client, Events, GatewayIntentBits } from 'discord.js'
+import { Client, Events, GatewayIntentBits, ShardClientUtil } from 'discord.js'
 import type { Desk } from './desk.ts'
 import { leaveServer } from './leave-server.ts'
 import { isLongWait } from './long-waits.ts'
@@ -9,6 +9,8 @@ import { type Posts, postsOver } from './post.ts'
 export type Bot = {
   /** Resolves once the commands are registered. */
   readonly registered: Promise<void>
+  /** Whether the bot is on a server; `elsewhere` where this process is not connected for it. One that is out of reach is `here`. */
+  whereabouts(server: string): 'here' | 'absent' | 'elsewhere'
   /** Stops taking interactions, lets running ones end, disconnects. */
   close(): Promise<void>
 }
@@ -63,6 +65,11 @@ export async function openBot(
   const registered = client.application?.commands.set(all.map(command => inEveryLanguage(command)))
   return {
     registered: Promise.resolve(registered).then(() => undefined),
+    whereabouts(server) {
+      if (client.guilds.cache.has(server)) return 'here'
+      const shard = ShardClientUtil.shardIdForGuildId(server, client.options.shardCount ?? 1)
+      return client.isReady() && client.ws.shards.has(shard) ? 'absent' : 'elsewhere'
+    },
     async close() {
       client.removeAllListeners(Events.InteractionCreate)
       client.removeAllListeners(Events.GuildDelete)

@@ -2,7 +2,7 @@
 import type { Desk } from './desk.ts'
 
 /** Never throws: what could not be deleted is in the log, and the server still known, so that it can be done again. */
-export async function leaveServer(desk: Desk, server: string): Promise<void> {
+export async function leaveServer(desk: Pick<Desk, 'traces' | 'log'>, server: string): Promise<void> {
   try {
     await desk.traces.forgetServer(server)
     desk.log.info({ server }, 'a server has removed the bot; what was kept of it is deleted')

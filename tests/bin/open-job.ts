@@ -3,14 +3,17 @@ import { randomUUID } from 'node:crypto'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import Keyv from 'keyv'
 import type { Kysely } from 'kysely'
 import { openTrends } from '../../src/bin/open-trends.ts'
 import type { Job } from '../../src/bin/weekly-job.ts'
 import { openLog } from '../../src/discord/log.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { unsettled } from '../../src/server/settings.ts'
+import { KeptValues } from '../../src/stores/kept-values.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
+import { openTraces } from '../../src/stores/traces.ts'
 import { noPosts } from '../flows/no-posts.ts'
 import type { Kind } from '../stores/databases.ts'
 
@@ -44,9 +47,17 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       now: () => now,
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
       posts: noPosts,
+      traces: openTraces(db),
       log: logger,
     }
-    return { desk, keys: trends.keys, leases: trends.leases, holder: `holder-${++holders}` }
+    return {
+      desk,
+      keys: trends.keys,
+      leases: trends.leases,
+      holder: `holder-${++holders}`,
+      absences: new Keyv({ store: new KeptValues(db, 'absences', () => now) }),
+      whereabouts: () => 'elsewhere',
+    }
   }
   const job = jobOn(opened.db)
   return {

@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { readConfig } from '../../src/bin/config.ts'
 import { demoServer } from '../../src/bin/demo-server.ts'
 import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
-import { openBot } from '../../src/discord/bot.ts'
+import { type Bot, openBot } from '../../src/discord/bot.ts'
 import type { Desk } from '../../src/discord/desk.ts'
 import { openLog } from '../../src/discord/log.ts'
 import type { Scenario } from '../../src/practice/scenario.ts'
@@ -16,6 +16,7 @@ export type TestRoom = {
   readonly desk: Desk
   /** What the weekly job needs beside the desk. */
   readonly job: OpenedDesk['job']
+  readonly whereabouts: Bot['whereabouts']
   /** Lines the bot has logged so far. */
   readonly log: string[]
   /** Another bot of its own process's kind on the same database. */
@@ -58,7 +59,7 @@ export async function openRoom(
     if (!opened || !desk) throw new Error('the bot is ready without its desk')
     const { job, close } = opened
     await bot.registered
-    return { desk, job, close: () => bot.close().then(close) }
+    return { desk, job, whereabouts: bot.whereabouts, close: () => bot.close().then(close) }
   }
   const first = await open()
   const closing = [first.close]
@@ -66,6 +67,7 @@ export async function openRoom(
     standIn,
     desk: first.desk,
     job: first.job,
+    whereabouts: first.whereabouts,
     log,
     async another() {
       const next = await open()

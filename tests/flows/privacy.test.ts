@@ -165,6 +165,10 @@ describe('a server', () => {
     expect(await settled()).toBe(true)
     expect(await room.desk.trends.outcomes.firstWeek({ kind: 'server', server })).not.toBeNull()
     expect(room.log.join()).not.toContain('has removed the bot')
+    room.standIn.faults.outage(true)
+    await room.desk.lanes.idle()
+    expect(room.whereabouts(server)).toBe('here')
+    room.standIn.faults.outage(false)
     await closeAll(wren())
   })
 
@@ -178,5 +182,6 @@ describe('a server', () => {
     expect(await room.desk.trends.outcomes.firstWeek({ kind: 'server', server })).toBeNull()
     await room.desk.traces.forgetServer(server)
     expect(await settled()).toBe(false)
+    expect(room.whereabouts(server)).toBe('absent')
   })
 })
