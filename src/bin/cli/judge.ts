@@ -1,6 +1,6 @@
 // cellwary judge FILE: reads a case and prints the verdict with its reasons, for people or as JSON.
 import { Command } from 'commander'
-import { sayChange, sayFinding, sayWhat } from '../../discord/words/describe.ts'
+import { nameWhat, sayChange, sayFinding } from '../../discord/words/describe.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
@@ -73,7 +73,7 @@ function wordsOf(say: Say, program: Program, report: Report, family: string | un
   const changes = report.changes.slice(0, 6).map(change => sayChange(say, program, change))
   return [
     say(`verdict.${report.verdict}`),
-    say('check.title', { what: sayWhat(say, family === undefined ? undefined : program.family) }),
+    say('check.title', { what: nameWhat(say, family === undefined ? undefined : program.family) }),
     say(`verdict.${report.verdict}.means`),
     ...part(
       say('part.why'),

@@ -2,6 +2,7 @@
 import { Command } from 'commander'
 import type { Kysely } from 'kysely'
 import { drawShares } from '../../discord/show/shares.ts'
+import { unmarked } from '../../discord/words/plain.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import { openTrendNames } from '../../discord/words/trend-names.ts'
 import {
@@ -75,7 +76,7 @@ async function show({ db: named, week, server, pool, json, picture, rules }: Opt
     if (json && picture === undefined) return
     const read = readRelease(bytes.text)
     if (!read.ok) return fail([say('trend-input.damaged', { week: bytes.week })])
-    if (!json) console.log(wordsOf(say, read.release, openPrograms(await installedPacks(rules))))
+    if (!json) console.log(unmarked(wordsOf(say, read.release, openPrograms(await installedPacks(rules)))))
     if (picture !== undefined) await writeDrawing(picture, drawShares(say, read.release), say)
   } finally {
     await opened.db.destroy()

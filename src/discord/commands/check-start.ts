@@ -8,6 +8,7 @@ import { showOffer } from '../hands/offer-out.ts'
 import { type Choosing, takerOf } from '../hands/taker-of.ts'
 import { cut } from '../show/parts.ts'
 import { showScreen } from '../show/screen.ts'
+import { bare } from '../words/plain.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
 
@@ -60,7 +61,10 @@ export const checkStart: Subcommand = {
     const say = sayIn(interaction.locale)
     const typed = interaction.options.getFocused().toLocaleLowerCase(say.locale)
     const families = desk.programs.families
-      .map(({ id, name, maker }) => ({ value: id, name: cut(say('family.choice', { name, maker }), 100) }))
+      .map(({ id, name, maker }) => ({
+        value: id,
+        name: cut(say('family.choice', { name: bare(name), maker: bare(maker) }), 100),
+      }))
       .filter(one => one.name.toLocaleLowerCase(say.locale).includes(typed))
     await interaction.respond([...families.slice(0, 24), { value: noFamily, name: say('family.none') }])
   },

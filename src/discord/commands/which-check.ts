@@ -13,7 +13,7 @@ import { findFamily } from '../../engine/programs.ts'
 import { refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { cut } from '../show/parts.ts'
-import { sayWhat } from '../words/describe.ts'
+import { nameWhat } from '../words/describe.ts'
 import { type Say, sayIn } from '../words/say.ts'
 
 export const whichOption = (say: Say): APIApplicationCommandStringOption => ({
@@ -31,7 +31,7 @@ export async function suggestChecks(desk: Desk, interaction: AutocompleteInterac
     value: check.id,
     name: cut(
       say('check.choice', {
-        what: sayWhat(say, findFamily(desk.programs, check.family)),
+        what: nameWhat(say, findFamily(desk.programs, check.family)),
         date: day.format(check.startedAt),
         count: check.trail.length,
       }),

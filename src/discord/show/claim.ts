@@ -8,7 +8,7 @@ import { longestClaim } from '../../readings/read-claims.ts'
 import { startWithFacts } from '../facts/facts-codec.ts'
 import { factsOfClaim } from '../facts/facts-of-claim.ts'
 import { sayClaimFinding, sayFact } from '../words/claim-words.ts'
-import { sayWhat } from '../words/describe.ts'
+import { nameWhat } from '../words/describe.ts'
 import { plain } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
 import { fitLists } from './fit-text.ts'
@@ -70,6 +70,6 @@ function buttonsOf(say: Say, facts: readonly Fact[], open: OpenCheck | undefined
   if (Object.keys(known).length === 0) return []
   const begin = pressButton(startWithFacts(known), say('claim.start'), ButtonStyle.Primary)
   if (!open) return [begin]
-  const what = sayWhat(say, open.program.family)
+  const what = nameWhat(say, open.program.family)
   return [begin, button(open.check, { is: 'know', facts: known }, say('claim.add', { what }))]
 }

@@ -9,7 +9,7 @@ import {
 import { nobody } from '../../server/traces.ts'
 import type { Decision, Finding } from '../../trends/finding.ts'
 import { encodeTrends } from '../trends-id.ts'
-import { plain } from '../words/plain.ts'
+import { plain, plainLines } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
 import type { TrendNames } from '../words/trend-names.ts'
 import { sayPattern, sayRise } from '../words/trend-words.ts'
@@ -53,7 +53,7 @@ function sayDecision(say: Say, { by, at, did, why }: Decision): string {
   const values = {
     who: by === nobody ? say('finding.somebody') : `<@${by}>`,
     when: `<t:${Math.floor(at / 1000)}:d>`,
-    why: plain(cut(why.replace(/\s+/g, ' '), 300)),
+    why: plain(cut(why, 300)),
   }
   return say(`finding.did.${did}`, values)
 }
@@ -118,4 +118,4 @@ export function dismissalForm(say: Say, finding: Finding): APIModalInteractionRe
 
 /** A warning as everybody sees it: the moderator's text as text, and the whole caution below it, never cut off. */
 export const showWarning = (say: Say, warning: string): ShownMessage =>
-  message([text(`### ${say('warning.title')}\n${plain(warning)}`), text(`> ${say('caution.full')}`)])
+  message([text(`### ${say('warning.title')}\n${plainLines(warning)}`), text(`> ${say('caution.full')}`)])

@@ -7,7 +7,7 @@ import type { Program } from '../../engine/compile.ts'
 import { weigh } from '../../engine/conditions.ts'
 import { answersRead, type Finding } from '../../engine/judge.ts'
 import type { Rule } from '../../engine/pack/pack.ts'
-import { sayAnswer, sayWhat } from '../words/describe.ts'
+import { nameWhat, sayAnswer } from '../words/describe.ts'
 import type { Key, Say } from '../words/say.ts'
 import { cut } from './parts.ts'
 import type { VerdictScreen } from './verdict.ts'
@@ -52,7 +52,7 @@ export function writeLetter(say: Say, program: Program, screen: VerdictScreen): 
 
 function compose(say: Say, program: Program, screen: VerdictScreen, found: readonly string[]): string {
   const { check, judgement } = screen
-  const what = program.family ? oneLine(sayWhat(say, program.family), 120) : ''
+  const what = program.family ? oneLine(nameWhat(say, program.family), 120) : ''
   const nothing = sureFindings(screen).length === 0
   return [
     say('letter.subject'),

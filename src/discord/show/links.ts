@@ -9,7 +9,7 @@ import {
 import { isUnreviewed } from '../../server/change-links.ts'
 import { type BuyingLink, mostLinks, type ServerSettings } from '../../server/settings.ts'
 import { encodeLinks, type LinksAct } from '../links-id.ts'
-import { fenced, plain } from '../words/plain.ts'
+import { bare, fenced, plain } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from './parts.ts'
 
@@ -76,7 +76,11 @@ function menuOf(say: Say, links: readonly BuyingLink[], now: number): APIStringS
       const reviewed = say(isUnreviewed(link, now) ? 'links.reviewed.old' : 'links.reviewed', {
         date: day.format(link.reviewedAt),
       })
-      return { value: link.id, label: cut(link.title, 100), description: cut(`${hostOf(link)} · ${reviewed}`, 100) }
+      return {
+        value: link.id,
+        label: cut(bare(link.title), 100),
+        description: cut(`${hostOf(link)} · ${reviewed}`, 100),
+      }
     }),
   }
 }

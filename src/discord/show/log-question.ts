@@ -1,7 +1,7 @@
 // Asks what a log does not say, with its first rows to answer from.
 import { type APIStringSelectComponent, ComponentType } from 'discord.js'
 import type { ColumnChoice, LogAnswers, LogQuestion } from '../../readings/log/answers.ts'
-import { plain } from '../words/plain.ts'
+import { bare, fenced, plain } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
 import { cut, message, rows, type ShownMessage, small, text } from './parts.ts'
 
@@ -15,11 +15,10 @@ export function showLogQuestion(say: Say, question: LogQuestion, custom_id: stri
     placeholder: say('log.choose'),
     options: choicesOf(say, question).map(({ value, label }) => ({ value, label: cut(label, 100) })),
   }
-  // Nothing of the file may end the block of code that shows it.
-  const table = question.rows.map(row => row.map(cell => cell.replaceAll('`', "'")).join(' │ ')).join('\n')
+  const table = question.rows.map(row => row.map(bare).join(' │ ')).join('\n')
   return message([
     text(`### ${say('log.asks')}\n**${ask(say, question)}**`),
-    text(`${say('log.rows')}\n\`\`\`\n${table}\n\`\`\``),
+    text(`${say('log.rows')}\n${fenced(table)}`),
     ...rows([menu], 1),
     small(say('caution.line')),
   ])
@@ -46,7 +45,7 @@ export function choicesOf(say: Say, question: LogQuestion): LogChoice[] {
     case 'which-column':
       return question.choices.slice(0, 25).map(choice => ({
         value: `column-${choice.column}`,
-        label: [named(say, choice), choice.examples.join(', ')].filter(Boolean).join(' · '),
+        label: bare([named(say, choice), choice.examples.join(', ')].filter(Boolean).join(' · ')),
         means: { columns: { [question.role]: choice.column } },
       }))
     case 'which-unit':

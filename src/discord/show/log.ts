@@ -9,7 +9,7 @@ import type { CarriedFacts } from '../facts/facts-codec.ts'
 import { startWithFacts } from '../facts/facts-codec.ts'
 import { factsOfLog } from '../facts/facts-of-log.ts'
 import type { LogRequest } from '../log-request.ts'
-import { sayWhat } from '../words/describe.ts'
+import { nameWhat } from '../words/describe.ts'
 import { sayDischargeFinding, sayFigure, sayFigures, sayTrap } from '../words/log-words.ts'
 import { plain } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
@@ -89,6 +89,6 @@ function buttonsOf(
   if (findings.length === 0 || !('measured-capacity' in facts)) return []
   const begin = pressButton(startWithFacts(facts), say('log.start'), ButtonStyle.Primary)
   if (!open) return [begin]
-  const what = sayWhat(say, open.program.family)
+  const what = nameWhat(say, open.program.family)
   return [begin, button(open.check, { is: 'know', facts }, say('log.add', { what }))]
 }

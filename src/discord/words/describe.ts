@@ -5,10 +5,17 @@ import type { Program } from '../../engine/compile.ts'
 import type { Change } from '../../engine/explain.ts'
 import type { Finding } from '../../engine/judge.ts'
 import type { Family, Question, Source } from '../../engine/pack/pack.ts'
+import { bare, plain } from './plain.ts'
 import type { Say } from './say.ts'
 
+/** A family in a message. */
 export function sayWhat(say: Say, family: Family | undefined): string {
-  return family ? say('what.family', { name: family.name, maker: family.maker }) : say('what.unknown')
+  return family ? say('what.family', { name: plain(family.name), maker: plain(family.maker) }) : say('what.unknown')
+}
+
+/** A family in a label, a file or a terminal, where no markup is read. */
+export function nameWhat(say: Say, family: Family | undefined): string {
+  return family ? say('what.family', { name: bare(family.name), maker: bare(family.maker) }) : say('what.unknown')
 }
 
 export function sayAnswer(say: Say, question: Question, answer: Answer): string {
@@ -33,13 +40,13 @@ const roundFor = (value: number): number => Number(value.toPrecision(4))
 /** A finding's sentence with where it comes from: the source its rule lists first, which is the one its figure rests on. */
 export function sayFinding(say: Say, program: Program, finding: Finding): string {
   const { says, source } = finding.rule
-  if (finding.outOfDate) return say('finding.out-of-date', { says: bare(says) })
+  if (finding.outOfDate) return say('finding.out-of-date', { says: withoutStop(says) })
   const [first] = source.flatMap(id => program.sources[finding.rule.pack]?.[id] ?? [])
-  return say(`finding.${first?.kind ?? 'memory'}`, { says: bare(says), source: nameOf(first) })
+  return say(`finding.${first?.kind ?? 'memory'}`, { says: withoutStop(says), source: nameOf(first) })
 }
 /** Who published it and when: what a source found stands in the pack, and in `--json`. */
-const nameOf = (source: Source | undefined): string => bare(source?.text.split(/[:;] /)[0] ?? '')
-const bare = (sentence: string): string => sentence.replace(/\.$/, '')
+const nameOf = (source: Source | undefined): string => withoutStop(source?.text.split(/[:;] /)[0] ?? '')
+const withoutStop = (sentence: string): string => sentence.replace(/\.$/, '')
 
 /** What one changed answer would make of the verdict. */
 export function sayChange(say: Say, program: Program, change: Change): string {

@@ -23,5 +23,5 @@ export function sayHandled(say: Say, { by, did, at, to, why }: Handled): string 
     when: `<t:${Math.floor(at / 1000)}:d>`,
     taker: to ? sayTaker(say, to) : '',
   })
-  return why ? say('deed.why', { deed, why: plain(why.replace(/\s+/g, ' ')) }) : deed
+  return why ? say('deed.why', { deed, why: plain(why) }) : deed
 }

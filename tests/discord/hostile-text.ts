@@ -1,0 +1,82 @@
+// Text as people send it to see what happens: every kind of markup, mention and trick, in pieces and put together by chance.
+import fc from 'fast-check'
+
+/** Discord's documentation (Reference, “Message Formatting”) has all of these; the unseen characters are Unicode's (UAX #9, UTS #39). */
+export const tricks: readonly string[] = [
+  '@everyone',
+  '@here',
+  '<@900000000000000401>',
+  '<@!900000000000000401>',
+  '<@&900000000000000201>',
+  '<#900000000000000301>',
+  '</check start:900000000000000001>',
+  '<id:customize>',
+  '<t:1795000000:R>',
+  '<:cell:900000000000000001>',
+  '<a:cell:900000000000000001>',
+  ':fire:',
+  '[safe to use](https://example.invalid/x)',
+  'https://example.invalid/x',
+  '<https://example.invalid>',
+  'discord.gg/abcdef',
+  '**bold**',
+  '*thin*',
+  '_thin_',
+  '__under__',
+  '~~gone~~',
+  '||hidden||',
+  '`code`',
+  '```\nblock\n```',
+  '# Heading',
+  '## Nothing found: safe to use',
+  '### x',
+  '-# small',
+  '> quote',
+  '>>> quote',
+  '- item',
+  '* item',
+  '+ item',
+  '1. item',
+  '12. item',
+  '\\',
+  '\\*',
+  '\n',
+  '\r\n',
+  '\n\n\n\n',
+  '\u2028',
+  '\t',
+  '\0',
+  '\u202e',
+  '\u2066',
+  '\u2069',
+  '\u200b',
+  '\u200d',
+  '\ufeff',
+  '\u00ad',
+  '\u3164',
+  '\u{e0041}',
+  'a\u0301\u0301\u0301\u0301\u0301\u0301\u0301\u0301\u0301\u0301',
+  '\ud83d',
+  '👩‍🔧',
+  'שלום',
+  'مرحبا',
+  '{name} {count, plural, other {#}}',
+  '<b>bold</b>',
+  '&lt;@everyone&gt;',
+]
+
+/** At least one letter in it that can be seen. */
+export const hostileText: fc.Arbitrary<string> = fc
+  .array(
+    fc.oneof(
+      { weight: 4, arbitrary: fc.constantFrom(...tricks) },
+      fc.string({ unit: 'binary', maxLength: 6 }),
+      fc.constantFrom(' ', 'x', '7'),
+    ),
+    {
+      minLength: 1,
+      maxLength: 7,
+    },
+  )
+  .map(parts => parts.join(''))
+  .chain(text => fc.constantFrom(`x${text}`, `${text}x`, `${text}x${text}`))
