@@ -36,7 +36,7 @@ const weights: Signs & { readonly constant: number } = {
  * From here on an answer is shown; below, only the nearest topics. A wrong answer costs more than a second tap, but not where
  * something may be burning: there, a needless “get away” costs less than a missing one.
  */
-const sureFrom: Record<CautionKind, number> = { line: 0.8, full: 0.8, emergency: 0.2 }
+const sureFrom: Record<CautionKind, number> = { line: 0.85, full: 0.85, emergency: 0.2 }
 
 export const isSure = (confidence: number, caution: CautionKind): boolean => confidence >= sureFrom[caution]
 
