@@ -242,6 +242,36 @@ describe('text of a pack that wants to be more than text', () => {
   })
 })
 
+describe('wording that accuses', () => {
+  test('of a pack is left out of the draft, and what else was found is there', () => {
+    const rules = [
+      { id: 'one', when: { q0: 'bad' } },
+      { id: 'two', when: { q1: 'bad' } },
+    ]
+    for (const ask of ['Is it FAKE', 'Hat man dich betrogen', '¿Es una falsificación', 'A ｆｒａｕｄ']) {
+      const program = odd(rules, ask)
+      const screen = finished(program, { q0: pick('bad'), q1: pick('bad') })
+      const letter = letterOf('en', program, screen)
+      expect(letter).not.toContain(ask)
+      expect(letter).toMatch(/without return/)
+    }
+    const kept = odd(rules, 'Ask')
+    const both = letterOf('en', kept, finished(kept, { q0: pick('bad'), q1: pick('bad') }))
+    expect(both).toMatch(/- Ask 0\? Bad\n- Ask 1\? Bad/)
+  })
+
+  test('of a person stays theirs, and they are told what carries further', () => {
+    const screen = finished(heron, { dent: pick('dented') })
+    for (const language of languages) {
+      const say = sayIn(language)
+      const shown = (text: string) => wordsOf(showLetter(say, heron, screen, { text, language: 'en' }))
+      expect(shown('You sold me a fake.')).toContain('You sold me a fake.')
+      expect(shown('You sold me a fake.')).toContain(say('letter.accuses', { word: 'fake' }))
+      expect(shown('It does not match.')).not.toContain(say('letter.accuses', { word: 'fake' }))
+    }
+  })
+})
+
 describe('the screen', () => {
   test('gives the letter back as it stands, and forms have an id of their own each', () => {
     const screen = finished(heron, { dent: pick('dented') })

@@ -11,7 +11,8 @@ import type { CheckId } from '../../check/check.ts'
 import type { Program } from '../../engine/compile.ts'
 import { encodeBuying, placeOf } from '../buying-id.ts'
 import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from '../letter-id.ts'
-import { fenced } from '../words/plain.ts'
+import { accusationIn } from '../words/accusing.ts'
+import { fenced, plain } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
 import { longestLetter } from './letter.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from './parts.ts'
@@ -22,11 +23,13 @@ export type Letter = { readonly text: string; readonly language: LetterLanguage 
 /** `say` is the reader's; the letter has a language of its own. `program` in the reader's language. */
 export function showLetter(say: Say, program: Program, screen: VerdictScreen, letter: Letter): ShownMessage {
   const { check, judgement } = screen
+  const accuses = accusationIn(letter.text)
   const steps = stepsFor(program, screen, say).map(step => `- ${step}`)
   return message([
     ...(judgement.verdict === 'danger' ? [text([`**${say('letter.first')}**`, ...steps].join('\n'))] : []),
     text(`### ${say('letter.title')}\n${say('letter.about')}`),
     text(fenced(letter.text)),
+    ...(accuses === undefined ? [] : [text(say('letter.accuses', { word: plain(accuses) }))]),
     ...rows([languageMenu(say, check.id, letter.language)], 1),
     ...rows([
       pressButton(

@@ -1,12 +1,13 @@
 // Drafts a letter to the seller out of what a check found: only what was seen or measured, and what is asked for.
 //
 // It says of a finding what the person saw, never what the rule makes of it: the letter is theirs, and a rule's words are for
-// whoever holds the cell. What only the person knows stands in brackets and is kept nowhere.
+// whoever holds the cell. A pack's wording that accuses somebody is left out. What only the person knows stands in brackets and is kept nowhere.
 import { type Answers, cantTell } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { weigh } from '../../engine/conditions.ts'
 import { answersRead, type Finding } from '../../engine/judge.ts'
 import type { Rule } from '../../engine/pack/pack.ts'
+import { accusationIn } from '../words/accusing.ts'
 import { nameWhat, sayAnswer } from '../words/describe.ts'
 import type { Key, Say } from '../words/say.ts'
 import { cut } from './parts.ts'
@@ -40,7 +41,7 @@ export function writeLetter(say: Say, program: Program, screen: VerdictScreen): 
     items: sureFindings(screen)
       .filter(({ rule }) => rule.kind === kind)
       .map(finding => sayFacts(say, program, screen.check.answers, finding))
-      .filter(fact => !named.has(fact) && named.add(fact)),
+      .filter(fact => !named.has(fact) && named.add(fact) && accusationIn(fact) === undefined),
   }))
   const open = leftOpen(say, program, screen)
   const kept = lists.map(list => list.items.length)
@@ -53,7 +54,6 @@ export function writeLetter(say: Say, program: Program, screen: VerdictScreen): 
 function compose(say: Say, program: Program, screen: VerdictScreen, found: readonly string[]): string {
   const { check, judgement } = screen
   const what = program.family ? oneLine(nameWhat(say, program.family), 120) : ''
-  const nothing = sureFindings(screen).length === 0
   return [
     say('letter.subject'),
     say('letter.greeting'),
@@ -61,8 +61,8 @@ function compose(say: Say, program: Program, screen: VerdictScreen, found: reado
       say('letter.order', { cells: check.cells, sold: what === '' ? 'unknown' : 'known', what }),
       ...(check.cells > 1 ? [say('letter.worst')] : []),
     ].join(' '),
-    ...(nothing ? [say('letter.unverified.bare')] : found.slice(0, -1)),
-    ...found.slice(-1),
+    ...(found.slice(0, -1).join('') === '' ? [say('letter.unverified.bare')] : []),
+    ...found,
     say(judgement.verdict === 'open' ? 'letter.papers-first' : 'letter.refund'),
     say('letter.no-return'),
     ...(judgement.verdict === 'open' ? [] : [say('letter.papers')]),
@@ -102,9 +102,9 @@ function sayFacts(say: Say, program: Program, answers: Answers, finding: Finding
 
 function leftOpen(say: Say, program: Program, { judgement, explanation }: VerdictScreen): string {
   if (judgement.verdict === 'danger') return say('letter.open.danger')
-  const asks = explanation.unchecked.map(({ question }) =>
-    oneLine(program.questions.get(question)?.ask ?? question, 160),
-  )
+  const asks = explanation.unchecked
+    .map(({ question }) => oneLine(program.questions.get(question)?.ask ?? question, 160))
+    .filter(ask => accusationIn(ask) === undefined)
   return block(say, { title: say('letter.open'), items: asks }, Math.min(asks.length, mostOpen))
 }
 

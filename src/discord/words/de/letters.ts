@@ -13,6 +13,8 @@ export const letters: InWordsOf<typeof english> = {
   'letter.change': 'Ausfüllen und ändern',
   'letter.form': 'Dein Brief',
   'letter.form.hint': 'Nur, was du gesehen hast und was du verlangst. Keine Beschuldigungen.',
+  'letter.accuses':
+    'In deinem Brief steht „{word}“; das beschuldigt jemanden. Tatsachen tragen weiter: „passt nicht zur Beschreibung“, „ließ sich nicht überprüfen“, „ist gefährlich“.',
   'letter.subject': 'Zu meiner Bestellung [Bestellnummer] vom [Datum]',
   'letter.greeting': 'Guten Tag,',
   'letter.order':

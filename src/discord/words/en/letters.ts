@@ -10,6 +10,8 @@ export const letters = {
   'letter.change': 'Fill in and change',
   'letter.form': 'Your letter',
   'letter.form.hint': 'Only what you saw, and what you ask for. Accuse nobody.',
+  'letter.accuses':
+    'There is “{word}” in your letter, which accuses somebody. Facts carry further: “does not match”, “could not be verified”, “is unsafe”.',
   'letter.subject': 'About my order [order number] of [date]',
   'letter.greeting': 'Hello,',
   'letter.order':

@@ -13,6 +13,8 @@ export const letters: InWordsOf<typeof english> = {
   'letter.change': 'Rellenar y cambiar',
   'letter.form': 'Tu carta',
   'letter.form.hint': 'Solo lo que viste y lo que pides. No acuses a nadie.',
+  'letter.accuses':
+    'En tu carta pone «{word}», y eso acusa a alguien. Los hechos llegan más lejos: «no coincide con la descripción», «no se pudo verificar», «es peligroso».',
   'letter.subject': 'Sobre mi pedido [número de pedido] del [fecha]',
   'letter.greeting': 'Buenos días:',
   'letter.order':
