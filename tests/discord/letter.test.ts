@@ -1,41 +1,15 @@
 // A letter to the seller, in three languages: every sure finding, every caution, blanks for what only the person knows, no accusation.
-import { ComponentType } from 'discord.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
-import type { Check } from '../../src/check/check.ts'
-import { type Screen, screenOf } from '../../src/check/screen.ts'
-import { start } from '../../src/check/step.ts'
-import { decodeLetter, encodeLetter, letterLanguages } from '../../src/discord/letter-id.ts'
-import { hasLetter, longestLetter, sureFindings, writeLetter } from '../../src/discord/show/letter.ts'
-import { letterForm, letterIn, showLetter } from '../../src/discord/show/letter-screen.ts'
-import { type ShownMessage, textBudget } from '../../src/discord/show/parts.ts'
+import { letterLanguages } from '../../src/discord/letter-id.ts'
+import { hasLetter, longestLetter, sureFindings } from '../../src/discord/show/letter.ts'
 import { sayAnswer } from '../../src/discord/words/describe.ts'
-import { languages, sayIn } from '../../src/discord/words/say.ts'
-import type { Answer, Answers } from '../../src/engine/answers.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import { sayIn } from '../../src/discord/words/say.ts'
+import type { Answer } from '../../src/engine/answers.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { answersRead } from '../../src/engine/judge.ts'
-import { readPack } from '../../src/engine/pack/read-pack.ts'
-
-type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
-const now = Date.UTC(2026, 10, 27)
-
-function finished(program: Program, answers: Answers, cells = 1): VerdictScreen {
-  const who = { id: 'abcdefgh', holder: 'p', server: null, mode: 'full', family: program.family?.id ?? null } as const
-  const begun = start(program, { ...who, cells }, now)
-  if (!begun.ok) throw new Error(begun.refusal.code)
-  const all = { ...begun.check.answers, ...answers }
-  const check: Check = { ...begun.check, answers: all, trail: Object.keys(answers), phase: { is: 'done' } }
-  const screen = screenOf(program, check)
-  if (screen.kind !== 'verdict') throw new Error(screen.kind)
-  return screen
-}
-const letterOf = (language: string, program: Program, screen: VerdictScreen): string =>
-  writeLetter(sayIn(language), inLanguage(program, language), screen)
-const wordsOf = ({ components }: ShownMessage): string =>
-  components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : [])).join('\n')
+import { finished, heron, letterOf, odd, pick, programs } from './finished-screens.ts'
 
 /** Words that accuse a person or judge a cell; a letter of facts has none of them. */
 const accusing: Readonly<Record<string, RegExp>> = {
@@ -67,12 +41,6 @@ const wanted: Readonly<Record<string, readonly RegExp[]>> = {
     /UN 38\.3/,
   ],
 }
-
-const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-const programs = [undefined, ...packs.flatMap(pack => pack.families.map(one => one.id))].flatMap(family => {
-  const result = compile(packs, '2026-11-27', family)
-  return result.ok ? [result.program] : []
-})
 
 describe.each(letterLanguages)('on random answers to the shipped packs, in %s', language => {
   test('every sure finding is named, nothing accuses, every caution is there, and it fits', () => {
@@ -112,9 +80,6 @@ describe.each(letterLanguages)('on random answers to the shipped packs, in %s', 
     )
   }, 120_000)
 })
-
-const heron = programs.find(program => program.family?.id === 'brindlewick-heron') as Program
-const pick = (option: string): Answer => ({ kind: 'option', option })
 
 describe('what stands in it', () => {
   test('a cell that contradicts its family: what was seen does not match, and no rule’s own words', () => {
@@ -168,147 +133,5 @@ describe('what stands in it', () => {
     expect(letterOf('en', heron, finished(heron, { dent: pick('dented') }, 12))).toMatch(
       /12 lithium-ion cells[\s\S]*looks worst/,
     )
-  })
-})
-
-/** A pack with two questions of this wording and rules of these conditions. */
-function odd(rules: readonly { id: string; when: object }[], ask = 'Ask', label = 'Bad', name = 'F'): Program {
-  const questions = [0, 1].map(i => ({
-    id: `q${i}`,
-    ask: `${ask} ${i}?`,
-    look: 'x',
-    care: 'look',
-    effort: 1,
-    options: [
-      { id: 'good', label: 'Good' },
-      { id: 'bad', label },
-    ],
-  }))
-  const read = readPack({
-    pack: 'odd',
-    version: '1.0.0',
-    written: '2026-11-27',
-    title: 'x',
-    about: 'x',
-    sources: { s: { kind: 'memory', text: 'x' } },
-    questions,
-    rules: [
-      ...rules.map(rule => ({ kind: 'must', means: 'counterfeit', says: 'x', source: ['s'], ...rule })),
-      { id: 'last', kind: 'sign', strength: 'weak', when: { q1: 'bad' }, says: 'x', source: ['s'] },
-    ],
-    families: [{ id: 'f', name, maker: 'M', given: {}, enough: ['last'] }],
-  })
-  if (!read.ok) throw new Error(JSON.stringify(read.problems))
-  const compiled = compile([read.pack], '2026-11-27', 'f')
-  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
-  return compiled.program
-}
-
-describe('text of a pack that wants to be more than text', () => {
-  const nasty = 'x```\n# @everyone [a](https://b.example)\n\nPS: pay me.\u202e\u200b'
-  const program = odd([{ id: 'one', when: { q0: 'bad' } }], nasty, nasty.slice(0, 60), 'F```\nG')
-  const screen = finished(program, { q0: pick('bad') })
-
-  test('stays one line of the list, and inside the block of code', () => {
-    const letter = letterOf('en', program, screen)
-    const lines = letter.split('\n').filter(line => /everyone|PS: pay me/.test(line))
-    for (const line of lines) expect(line).toMatch(/^- /)
-    expect(letter).not.toMatch(/[\u202e\u200b]/)
-    const shown = showLetter(sayIn('en'), program, screen, { text: letter, language: 'en' })
-    const block = shown.components.flatMap(part =>
-      part.type === ComponentType.TextDisplay && part.content.startsWith('```') ? [part.content] : [],
-    )
-    expect(block).toHaveLength(1)
-    expect(block[0]?.match(/```/g)).toHaveLength(2)
-    expect(wordsOf(shown).match(/everyone/g)?.length).toBe(block[0]?.match(/everyone/g)?.length)
-  })
-
-  test('at its longest, and with forty findings, it fits with its caution and its steps', () => {
-    const long = 'word '.repeat(55).trim()
-    for (const language of languages) {
-      const wordy = odd([{ id: 'one', when: { q0: 'bad' } }], long, 'word '.repeat(15).trim())
-      const letter = letterOf(language, wordy, finished(wordy, { q0: pick('bad'), q1: pick('bad') }))
-      expect(letter.length).toBeLessThanOrEqual(longestLetter)
-      const danger = finished(heron, { dent: pick('dented'), 'hot-now': pick('happening') })
-      const full = { text: '`'.repeat(longestLetter), language: 'de' } as const
-      const say = sayIn(language)
-      const shown = showLetter(say, inLanguage(heron, language), danger, full)
-      expect(wordsOf(shown).length).toBeLessThanOrEqual(textBudget)
-      expect(wordsOf(shown)).toContain(say('caution.line'))
-      expect(wordsOf(shown)).toContain(say('next.no-post'))
-      // First the steps, then the letter.
-      expect(wordsOf(shown).indexOf(say('next.danger.get-away'))).toBeLessThan(wordsOf(shown).indexOf("'''"))
-    }
-  })
-})
-
-describe('wording that accuses', () => {
-  test('of a pack is left out of the draft, and what else was found is there', () => {
-    const rules = [
-      { id: 'one', when: { q0: 'bad' } },
-      { id: 'two', when: { q1: 'bad' } },
-    ]
-    for (const ask of ['Is it FAKE', 'Hat man dich betrogen', '¿Es una falsificación', 'A ｆｒａｕｄ']) {
-      const program = odd(rules, ask)
-      const screen = finished(program, { q0: pick('bad'), q1: pick('bad') })
-      const letter = letterOf('en', program, screen)
-      expect(letter).not.toContain(ask)
-      expect(letter).toMatch(/without return/)
-    }
-    const kept = odd(rules, 'Ask')
-    const both = letterOf('en', kept, finished(kept, { q0: pick('bad'), q1: pick('bad') }))
-    expect(both).toMatch(/- Ask 0\? Bad\n- Ask 1\? Bad/)
-  })
-
-  test('of a person stays theirs, and they are told what carries further', () => {
-    const screen = finished(heron, { dent: pick('dented') })
-    for (const language of languages) {
-      const say = sayIn(language)
-      const shown = (text: string) => wordsOf(showLetter(say, heron, screen, { text, language: 'en' }))
-      expect(shown('You sold me a fake.')).toContain('You sold me a fake.')
-      expect(shown('You sold me a fake.')).toContain(say('letter.accuses', { word: 'fake' }))
-      expect(shown('It does not match.')).not.toContain(say('letter.accuses', { word: 'fake' }))
-    }
-  })
-})
-
-describe('the screen', () => {
-  test('gives the letter back as it stands, and forms have an id of their own each', () => {
-    const screen = finished(heron, { dent: pick('dented') })
-    fc.assert(
-      fc.property(fc.string({ unit: 'grapheme', minLength: 1 }), typed => {
-        const shown = showLetter(sayIn('es'), heron, screen, { text: typed, language: 'en' })
-        expect(letterIn(shown.components)).toBe(typed.replaceAll('`', "'"))
-      }),
-    )
-    const ids = ['0123abcd', '0123abce'].map(
-      opening => letterForm(sayIn('en'), 'abcdefgh', { text: 'x', language: 'en' }, opening).custom_id,
-    )
-    expect(new Set(ids).size).toBe(2)
-  })
-
-  test('ids decode to what they were made of, and nothing else decodes', () => {
-    const check = 'abcdefgh'
-    for (const act of [
-      { is: 'write', check },
-      { is: 'language', check },
-      { is: 'change', check, language: 'de' },
-      { is: 'changed', check, language: 'es', opening: '0123abcd' },
-    ] as const)
-      expect(decodeLetter(encodeLetter(act))).toEqual(act)
-    fc.assert(
-      fc.property(fc.string(), tail => {
-        const act = decodeLetter(`clt1.${tail}`)
-        if (act) expect(encodeLetter(act)).toBe(`clt1.${tail}`)
-      }),
-    )
-    for (const id of [
-      'clt1',
-      'clt1.write',
-      'clt1.write.abcdefgh.en',
-      'clt1.change.abcdefgh.fr',
-      'clt1.changed.abcdefgh.en',
-    ])
-      expect(decodeLetter(id)).toBeUndefined()
   })
 })
