@@ -1,12 +1,13 @@
 // Judges stored outcomes again after a pack was renewed, so that weeks to come are counted by what is known now.
-
+import { setImmediate as turn } from 'node:timers/promises'
 import { findingsCounted } from '../discord/finished-check.ts'
 import type { QuietDesk } from '../discord/tell-findings.ts'
 import { judge } from '../engine/judge.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import { answersOf, rejudged } from '../trends/rejudge.ts'
 
-const atOnce = 500
+/** So few at a time that whoever clicks meanwhile waits for no more than some milliseconds. */
+const atOnce = 25
 
 /** Judges every outcome again that another version of an installed pack has judged; says how many. */
 export async function rejudgeOutcomes(desk: QuietDesk): Promise<number> {
@@ -24,6 +25,7 @@ export async function rejudgeOutcomes(desk: QuietDesk): Promise<number> {
         judged++
       }
       if (found.length === 0) break
+      await turn()
     }
   }
   return judged

@@ -66,15 +66,15 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
     },
 
     async judgedOtherwise(pack, version, limit, after = '') {
-      const [week = '', server = '', family = '', reporter = ''] = after.split(' ')
+      const [server = '', epoch = '', family = '', reporter = ''] = after.split(' ')
       const rows = await db
         .selectFrom('outcomes')
         .selectAll()
         .where('packs', 'like', `%{"id":"${pack}",%`)
         .where('packs', 'not like', `%{"id":"${pack}","version":"${version}",%`)
-        .where(sql<boolean>`(week, server, family, reporter) > (${week}, ${server}, ${family}, ${reporter})`)
-        .orderBy('week')
+        .where(sql<boolean>`(server, epoch, family, reporter) > (${server}, ${epoch}, ${family}, ${reporter})`)
         .orderBy('server')
+        .orderBy('epoch')
         .orderBy('family')
         .orderBy('reporter')
         .limit(limit)
@@ -86,13 +86,13 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
     },
 
     async rejudge(id, outcome) {
-      const [week = '', server = '', family = '', reporter = ''] = id.split(' ')
+      const [server = '', epoch = '', family = '', reporter = ''] = id.split(' ')
       const { verdict, fired, packs } = rowOf(outcome)
       await db
         .updateTable('outcomes')
         .set({ verdict, fired, packs })
         .where('server', '=', server)
-        .where('epoch', '=', epochOf(week))
+        .where('epoch', '=', epoch)
         .where('family', '=', family)
         .where('reporter', '=', reporter)
         .execute()
@@ -149,7 +149,9 @@ const between =
 
 const epochsOf = (from: Week, to: Week): Epoch[] => [...new Set(weeksUpTo(to, weeksFrom(from, to) + 1).map(epochOf))]
 
-const handleOf = ({ week, server, family, reporter }: OutcomeRow): string => [week, server, family, reporter].join(' ')
+/** The key of the table, so that going on after an outcome finds its place at once. */
+const handleOf = ({ server, epoch, family, reporter }: OutcomeRow): string =>
+  [server, epoch, family, reporter].join(' ')
 
 /** Reads the items of rows, each distinct list, map and answer once; undefined where a row is damaged. */
 function openItems(): (row: Pick<OutcomeRow, 'week' | 'bought' | 'fired' | 'options'>) => readonly Item[] | undefined {

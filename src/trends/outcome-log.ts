@@ -43,8 +43,8 @@ export interface OutcomeLog {
   /** A family's checks in which a rule fired, from `from` to `to`, both included, in any order. */
   failedChecks(scope: Scope, family: FamilyId, from: Week, to: Week): Promise<readonly PatternRow[]>
   /**
-   * Outcomes judged by other versions of a pack than this one, for judging them again; at most `limit`, oldest first, those after
-   * the outcome `after` (its id) only.
+   * Outcomes judged by other versions of a pack than this one, for judging them again; at most `limit`, in the store's own order, those
+   * after the outcome `after` (its id) only.
    */
   judgedOtherwise(pack: string, version: string, limit: number, after?: string): Promise<readonly StoredOutcome[]>
   /** Replaces verdict, fired rules and packs of one outcome; nothing else of it can change. */

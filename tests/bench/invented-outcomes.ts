@@ -19,7 +19,7 @@ const families = 40
 const questions = 12
 const places = ['known-shop', 'marketplace', 'no-name', 'second-hand', 'salvaged-pack', 'not-said'] as const
 const verdicts: readonly Verdict[] = ['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found']
-const packs = ['any-cell', 'invented-makers'].map(id => ({ id, version: '1.0.0', digest: 'a1'.repeat(32) }))
+const packs = ['invented-cells', 'invented-makers'].map(id => ({ id, version: '1.0.0', digest: 'a1'.repeat(32) }))
 
 type Fault = { readonly verdict: Verdict; readonly fired: readonly string[]; readonly answers: readonly number[] }
 

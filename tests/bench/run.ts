@@ -1,5 +1,6 @@
 // npm run bench: runs the benchmarks named on the command line (all of them without one); exit code 1 if a ratio is missed.
 import { benchClicks } from './clicks.ts'
+import { benchClosings } from './closings.ts'
 import { benchJudging } from './judging.ts'
 import { benchLogClicks } from './log-clicks.ts'
 import { benchPictures } from './pictures.ts'
@@ -15,6 +16,7 @@ const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   readings: { title: 'Reading logs', run: benchReadings },
   'log-clicks': { title: 'Clicks while logs are read', run: benchLogClicks },
   trends: { title: 'Trends', run: benchTrends },
+  closings: { title: 'Closing checks', run: benchClosings },
   releases: { title: 'Weekly releases', run: benchReleases },
 }
 

@@ -187,6 +187,26 @@ describe('judging again', () => {
     expect(await rejudgeOnce(it.job)).toBe(0)
   })
 
+  test('whoever clicks meanwhile is not kept waiting for all of them', async () => {
+    for (let n = 0; n < 200; n++)
+      await it.job.desk.trends.outcomes.record({
+        ...base,
+        reporter: person(n),
+        family: null,
+        packs: [stamp('any-cell')],
+      })
+    let turns = 0
+    let going = true
+    const turning = () => {
+      turns++
+      if (going) setImmediate(turning)
+    }
+    setImmediate(turning)
+    expect(await rejudgeOnce(it.job)).toBe(200)
+    going = false
+    expect(turns).toBeGreaterThan(4)
+  })
+
   test('outcomes of a pack that is no longer installed stay as they were judged', async () => {
     const gone = { ...base, week: '2026-W40', packs: [stamp('any-cell'), stamp('taken-away')] }
     await it.job.desk.trends.outcomes.record(gone)

@@ -119,7 +119,7 @@ export function storeContract(name: string, open: OpenStore, missing?: string): 
     )
 
     test(
-      'what cannot be judged again is passed by, oldest first',
+      'what cannot be judged again is passed by, each once',
       withStore(async ({ outcomes }) => {
         await outcomes.record({ ...base, reporter: person(2), week: '2026-W11' })
         await outcomes.record({ ...base, reporter: person(3), week: '2026-W10' })
@@ -130,10 +130,9 @@ export function storeContract(name: string, open: OpenStore, missing?: string): 
           packs: [{ ...base.packs[0]!, id: 'any' }],
         })
         const [first] = await outcomes.judgedOtherwise('any-cell', '1.1.0', 1)
-        expect(first?.outcome.week).toBe('2026-W10')
-        const [second, ...more] = await outcomes.judgedOtherwise('any-cell', '1.1.0', 10, first?.id)
-        expect(second?.outcome.week).toBe('2026-W11')
-        expect(more).toEqual([])
+        const others = await outcomes.judgedOtherwise('any-cell', '1.1.0', 10, first?.id)
+        expect([first, ...others].map(one => one?.outcome.week).sort()).toEqual(['2026-W10', '2026-W11'])
+        expect(await outcomes.judgedOtherwise('any-cell', '1.1.0', 10, others[0]?.id)).toEqual([])
       }),
     )
 

@@ -73,8 +73,8 @@ const weeksOf = (rows: readonly WeekCount[], { from, to }: Weeks) =>
 
 /** The weeks whose counts are asked for: those that patterns are found in reach further back. */
 export const weeksNeeded = (week: Week): Weeks => {
-  const [counted, searched] = [weeksCounted(week), patternWeeks(week)]
-  return { from: counted.from < searched.from ? counted.from : searched.from, to: week }
+  const [from = week] = [weeksCounted(week).from, patternWeeks(week).from].sort()
+  return { from, to: week }
 }
 
 /** Closes a week. The order of the counts changes nothing; counts of later weeks change nothing. */
