@@ -1,5 +1,5 @@
 // Wires what outcomes and trends need: their stores, and pseudonyms under keys that lie beside the database, not in it.
-import { createHmac } from 'node:crypto'
+import { createHmac, createSecretKey, type KeyObject } from 'node:crypto'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
@@ -15,7 +15,14 @@ import { epochOf } from '../trends/epoch.ts'
 import type { Leases } from '../trends/lease.ts'
 import { type Hmac, type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
 
-const hmac: Hmac = (key, message) => createHmac('sha256', key).update(message).digest('hex')
+/** What the platform makes of a key takes longer than a hash under it, so it is kept for as long as the key is. */
+const prepared = new WeakMap<Uint8Array, KeyObject>()
+
+const hmac: Hmac = (key, message) => {
+  const ready = prepared.get(key) ?? createSecretKey(key)
+  prepared.set(key, ready)
+  return createHmac('sha256', ready).update(message).digest('hex')
+}
 
 export type OpenedTrends = { readonly desk: TrendsDesk; readonly keys: EpochKeys; readonly leases: Leases }
 

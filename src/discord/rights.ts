@@ -14,12 +14,18 @@ export function serverOf({ guildId, authorizingIntegrationOwners }: BaseInteract
 
 /** The settings of the server if the person may moderate there; undefined for everybody else and outside servers. */
 export async function moderating(desk: Desk, interaction: BaseInteraction): Promise<ServerSettings | undefined> {
-  const { member, memberPermissions } = interaction
   const server = serverOf(interaction)
-  if (server === null || member === null || memberPermissions === null) return undefined
+  if (server === null || interaction.member === null) return undefined
   const settings = await desk.servers.load(server)
+  return moderatesUnder(settings, interaction) ? settings : undefined
+}
+
+/** Whether the person may moderate on the server of these settings, if the interaction came from there. */
+export function moderatesUnder(settings: ServerSettings, interaction: BaseInteraction): boolean {
+  const { member, memberPermissions } = interaction
+  if (serverOf(interaction) !== settings.server || member === null || memberPermissions === null) return false
   const roles = Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]
-  return isModerator({ permissions: memberPermissions.bitfield, roles }, settings) ? settings : undefined
+  return isModerator({ permissions: memberPermissions.bitfield, roles }, settings)
 }
 
 /** Whether the person may write in the channel the interaction came from; false outside servers, and where the bot is not a member. */

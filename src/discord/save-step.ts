@@ -6,7 +6,7 @@ import type { Stepping } from '../check/step.ts'
 import type { Saving } from '../check/store.ts'
 import type { Program } from '../engine/compile.ts'
 import type { Desk } from './desk.ts'
-import { leavesOf, outcomeFor } from './leave-outcome.ts'
+import { leavesOf, outcomeAtClosing } from './leave-outcome.ts'
 
 type Stepped = Extract<Stepping, { ok: true }>
 export type SavedStep = { readonly saving: Saving; readonly check: Check; readonly screen: Screen }
@@ -26,7 +26,7 @@ export async function saveStep(
   // A check that is closed before it came to a verdict has none to count.
   const outcome =
     check.phase.is === 'closed' && before.phase.is === 'done'
-      ? await outcomeFor(desk, program, { ...before, leaves: await leavesOf(desk, interaction, before) })
+      ? await outcomeAtClosing(desk, interaction, program, before)
       : undefined
   return { saving: await desk.checks.save(check, before.revision, interaction.id, outcome), check, screen }
 }

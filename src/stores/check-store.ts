@@ -1,11 +1,12 @@
 // The check store over SQL: one statement a save, so that claim, compare-and-set and change are one or none.
-import type { CompiledQuery, Kysely, Updateable } from 'kysely'
+import type { Kysely, Updateable } from 'kysely'
 import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import { rowOf } from './outcome-row.ts'
 import { scrub } from './scrub.ts'
 import type { CheckRow, Tables } from './tables.ts'
+import { withValues } from './with-values.ts'
 
 export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
   // The two statements of every click, compiled once: kysely builds the text, each call brings its values in order.
@@ -138,12 +139,6 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
     },
   }
 }
-
-/** A compiled statement with the values of one call. */
-const withValues = <Row>(query: CompiledQuery<Row>, parameters: readonly unknown[]): CompiledQuery<Row> => ({
-  ...query,
-  parameters,
-})
 
 const textOf = (outcome: Outcome | null): string | null => outcome && JSON.stringify(rowOf(outcome))
 

@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto'
 import type { Kysely } from 'kysely'
 import type { OptOuts } from '../trends/opt-outs.ts'
 import type { Tables } from './tables.ts'
+import { withValues } from './with-values.ts'
 
 /**
  * Whoever can guess an id can ask the list for it, as they could ask the bot. With a key outside the database the list would be
@@ -11,10 +12,11 @@ import type { Tables } from './tables.ts'
 const hashOf = (user: string): string => createHash('sha256').update(`leaves no outcomes\0${user}`).digest('hex')
 
 export function openOptOuts(db: Kysely<Tables>): OptOuts {
+  const looking = db.selectFrom('opt_outs').select('person').where('person', '=', '').compile()
   return {
     async has(user) {
-      const row = await db.selectFrom('opt_outs').select('person').where('person', '=', hashOf(user)).executeTakeFirst()
-      return row !== undefined
+      const { rows } = await db.executeQuery(withValues(looking, [hashOf(user)]))
+      return rows.length > 0
     },
     async add(user) {
       await db

@@ -4,6 +4,7 @@ import type { ServerSettings } from '../server/settings.ts'
 import { unsettled } from '../server/settings.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
 import type { Tables } from './tables.ts'
+import { withValues } from './with-values.ts'
 
 export function openSettingsStore(db: Kysely<Tables>): SettingsStore {
   const read = (server: string, body: string): ServerSettings => ({
@@ -11,10 +12,12 @@ export function openSettingsStore(db: Kysely<Tables>): SettingsStore {
     ...unsettled(server),
     ...(JSON.parse(body) as Partial<ServerSettings>),
   })
+  // Asked for in every click: compiled once.
+  const loading = db.selectFrom('servers').select('body').where('id', '=', '').compile()
   return {
     async load(server) {
-      const row = await db.selectFrom('servers').select('body').where('id', '=', server).executeTakeFirst()
-      return row ? read(server, row.body) : unsettled(server)
+      const { rows } = await db.executeQuery(withValues(loading, [server]))
+      return rows[0] ? read(server, rows[0].body) : unsettled(server)
     },
 
     async save(settings) {

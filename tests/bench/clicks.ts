@@ -56,6 +56,8 @@ export async function open(
       CELLWARY_DISCORD_API: standIn.apiUrl,
       CELLWARY_DATA: data,
       CELLWARY_LOG: 'warn',
+      // Presses that come faster than fair use lets them are what is measured.
+      CELLWARY_FAIR_USE: 'off',
       CELLWARY_PICTURES: kind === 'drawn' ? 'on' : 'off',
       ...(kind === 'uploading' && { BARE_PICTURE: join(data, pictureFile) }),
     },
