@@ -123,6 +123,7 @@ test('buttons, verdicts and headings are called what they are called on the scre
     [/"[Cc]an't tell"/, 'check.unsure'],
     [/"Not checked"/, 'part.unchecked'],
     [/"[Nn]othing found"/, 'trends.verdict.nothing-found'],
+    [/\*\*Write to the seller\*\*/, 'letter.write'],
   ]
   const wrong = pairs.filter(({ language, en, said }) =>
     named.some(([words, key]) => words.test(en) && !said.toLowerCase().includes(sayIn(language)(key).toLowerCase())),
