@@ -97,7 +97,9 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       await next('keeping')
       const sent = await sendWeeks('12', say('setup.ask-weeks'))
       expect(sent).toContain(say('setup.problem.weeks-out-of-range', { least: 26, most: 260 }))
-      expect(await sendWeeks('60', say('setup.ask-weeks'))).toContain(say('setup.saved'))
+      expect(await sendWeeks('60', say('setup.ask-weeks'))).toContain(say('setup.fewer.title', { weeks: 60 }))
+      await look()
+      expect(await press(page, say('setup.fewer.yes'))).toContain(say('setup.saved'))
       await look()
 
       await next('offers')

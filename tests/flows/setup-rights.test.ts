@@ -78,6 +78,8 @@ const acts: fc.Arbitrary<{ readonly act: SetupAct; readonly type: number; readon
         { is: 'moderators', roles: 'none' },
         { is: 'forum', forum: 'none' },
         { is: 'ask-weeks' },
+        { is: 'fewer', weeks: 30 },
+        { is: 'fewer', weeks: 7 },
       ),
       type: fc.constant(2),
       values: fc.constant([]),
@@ -154,6 +156,7 @@ async function walk(room: TestRoom, rights: Cast, steps: readonly Press[]): Prom
     expect(is.revision - was.revision).toBeLessThanOrEqual(1)
     expect(is.moderatorRoles).not.toContain(server)
     expect(is.pooling && !is.outcomes).toBe(false)
+    expect([104, 30]).toContain(is.keepWeeks)
     expect([null, demoReportsChannel]).toContain(is.reportsChannel)
     expect((await servers.load(attic.id)).revision).toBe(1)
   }

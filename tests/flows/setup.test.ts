@@ -152,10 +152,20 @@ describe('what is recorded', () => {
     expect(await warden.settings()).toMatchObject({ keepWeeks: 104, revision: 0 })
   })
 
-  test('weeks: 52 is taken', async () => {
+  const typeWeeks = async (weeks: string) => {
     const form = await press(warden.person, await warden.open('keeping'), 'Change the number')
     if (form.kind !== 'modal') throw new Error('no form')
-    expect(text(messageOf(await warden.person.submit(form.modal, { weeks: ' 52 ' })))).toMatch(/Now:\*\* 52 weeks/)
+    return messageOf(await warden.person.submit(form.modal, { weeks }))
+  }
+
+  test('weeks: more are taken at once, and fewer only once it was said what they delete', async () => {
+    expect(text(await typeWeeks(' 156 '))).toMatch(/Now:\*\* 156 weeks/)
+    const asked = await typeWeeks('52')
+    expect(text(asked)).toMatch(/older are then deleted .* nobody can bring them back/)
+    expect((await warden.settings()).keepWeeks).toBe(156)
+    expect(text(await pressed(warden.person, asked, 'Leave it as it is'))).toMatch(/Now:\*\* 156 weeks/)
+    const sure = await pressed(warden.person, await typeWeeks('52'), 'Delete what is older')
+    expect(text(sure)).toMatch(/Now:\*\* 52 weeks/)
     expect((await warden.settings()).keepWeeks).toBe(52)
   })
 })

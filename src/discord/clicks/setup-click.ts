@@ -11,7 +11,7 @@ import { asksDiscord, type ChangingAct, understand } from '../setup/understand.t
 import type { ShownMessage } from '../show/parts.ts'
 import { weeksForm } from '../show/setup/menus.ts'
 import { showOverview } from '../show/setup/show-overview.ts'
-import { type PartExtras, showPart, showStopRecording } from '../show/setup/show-part.ts'
+import { type PartExtras, showFewerWeeks, showPart, showStopRecording } from '../show/setup/show-part.ts'
 import { type Say, sayIn } from '../words/say.ts'
 import { sayProblem } from '../words/setup-words.ts'
 import type { ClickHandler } from './manifest.ts'
@@ -45,11 +45,15 @@ async function press(desk: Desk, interaction: Clicked, { revision, act }: SetupI
     return redraw(interaction, show(settings, part, { note: say('setup.changed-meanwhile') }))
   const slow = asksDiscord(act)
   if (slow) await takeTime(interaction)
-  const { now, extras } = await carryOut(desk, interaction, say, settings, act)
-  await (slow ? fill : redraw)(interaction, show(now, part, extras))
+  const done = await carryOut(desk, interaction, say, settings, act)
+  const shown = 'fewer' in done ? showFewerWeeks(say, settings, done.fewer) : show(done.now, part, done.extras)
+  await (slow ? fill : redraw)(interaction, shown)
 }
 
-type Done = { readonly now: ServerSettings; readonly extras: PartExtras }
+type Done =
+  | { readonly now: ServerSettings; readonly extras: PartExtras }
+  /** So many weeks, which delete something: to be asked first. */
+  | { readonly fewer: number }
 
 async function carryOut(
   desk: Desk,
@@ -71,6 +75,8 @@ async function carryOut(
       ? changeSettings(settings, meant.change, asked)
       : { ok: false as const, refusal: meant.problem }
   if (!changing.ok) return { now: settings, extras: extrasOf(say, changing.refusal) }
+  const { keepWeeks } = changing.settings
+  if (act.is === 'weeks' && keepWeeks < settings.keepWeeks) return { fewer: keepWeeks }
   const tried = triedOf(say, act, changing.settings)
   if (isSame(settings, changing.settings)) return { now: settings, extras: { note: tried ?? say('setup.saved') } }
   if ((await desk.servers.save(changing.settings)) === 'saved') {
@@ -108,6 +114,6 @@ const mendable: readonly PlaceState['is'][] = ['missing', 'everyone-reads', 'ref
 
 function partOf(act: ChangingAct): Part {
   if (act.is === 'outcomes' || act.is === 'pooling') return 'recording'
-  if (act.is === 'weeks') return 'keeping'
+  if (act.is === 'weeks' || act.is === 'fewer') return 'keeping'
   return act.is === 'forum' || act.is === 'tag' ? 'offers' : act.is
 }

@@ -50,6 +50,7 @@ export function judgePlace(channel: GuildBasedChannel | undefined, me: GuildMemb
  * seen typing, which Discord allows only to those who may write (from memory).
  */
 export async function testPlace(guild: Guild, id: string, use: Use): Promise<PlaceState> {
+  if (!/^\d{15,20}$/.test(id)) return { is: 'gone' }
   const me = guild.members.me ?? (await guild.members.fetchMe())
   // Discord tells the rights in a channel even to those who may not see it.
   const known = judgePlace(guild.channels.cache.get(id), me, use)

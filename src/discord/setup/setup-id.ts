@@ -21,6 +21,8 @@ export type SetupAct =
   /** Opens the form for the weeks; `weeks` is the form sent in, with an id of its own, since phones keep forms by id. */
   | { readonly is: 'ask-weeks' }
   | { readonly is: 'weeks'; readonly opening: string }
+  /** Fewer weeks, once it was said what that deletes. */
+  | { readonly is: 'fewer'; readonly weeks: number }
   | { readonly is: 'forum'; readonly forum: Choice }
   | { readonly is: 'tag'; readonly forum: string }
 
@@ -47,6 +49,8 @@ function argumentsOf(act: SetupAct): string[] {
       return [act.on ? 'on' : 'off']
     case 'weeks':
       return [act.opening]
+    case 'fewer':
+      return [String(act.weeks)]
     case 'forum':
     case 'tag':
       return [act.forum]
@@ -88,6 +92,8 @@ function decodeAct(is: string, first: string | undefined): SetupAct | undefined 
       return first === undefined ? { is } : undefined
     case 'weeks':
       return /^[a-z0-9]{1,16}$/.test(first ?? '') ? { is, opening: first ?? '' } : undefined
+    case 'fewer':
+      return /^[1-9]\d{0,4}$/.test(first ?? '') ? { is, weeks: Number(first) } : undefined
     case 'forum':
       return isChoice(first) ? { is, forum: first } : undefined
     case 'tag':

@@ -49,6 +49,8 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
         ? change({ is: 'keep-weeks', weeks: Number(typed) })
         : problem({ code: 'weeks-not-a-number', least: leastKeepWeeks, most: mostKeepWeeks })
     }
+    case 'fewer':
+      return change({ is: 'keep-weeks', weeks: act.weeks })
     case 'forum':
       return act.forum === 'none'
         ? change({ is: 'forum-offers', offers: null })

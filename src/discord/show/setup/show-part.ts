@@ -8,7 +8,7 @@ import {
 import type { ServerSettings } from '../../../server/settings.ts'
 import { needed, type PlaceState, type Surroundings, type Use } from '../../setup/places.ts'
 import { encodeSetup, type Part, parts, type SetupAct } from '../../setup/setup-id.ts'
-import type { Say } from '../../words/say.ts'
+import type { Say, Values } from '../../words/say.ts'
 import { sayNow, sayWarning } from '../../words/setup-words.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../parts.ts'
 import { channelMenu, languageMenu, type OfferedTags, roleMenu, tagMenu } from './menus.ts'
@@ -126,17 +126,26 @@ const alive = (state: PlaceState | undefined, channel: string | null): string | 
   state?.is === 'gone' ? null : channel
 
 /** What happens to what is recorded, asked before recording stops. */
-export function showStopRecording(say: Say, settings: ServerSettings): ShownMessage {
-  const { revision } = settings
+export const showStopRecording = (say: Say, settings: ServerSettings): ShownMessage =>
+  ask(say, settings, 'stop', { is: 'outcomes', on: false }, 'recording', valuesOf(settings))
+
+/** What fewer weeks delete, asked before they hold. */
+export const showFewerWeeks = (say: Say, settings: ServerSettings, weeks: number): ShownMessage =>
+  ask(say, settings, 'fewer', { is: 'fewer', weeks }, 'keeping', { weeks })
+
+function ask(
+  say: Say,
+  { revision }: ServerSettings,
+  question: 'stop' | 'fewer',
+  yes: SetupAct,
+  back: Part,
+  values: Values,
+): ShownMessage {
   return message([
-    text(`### ${say('setup.stop.title')}\n${say('setup.stop.what', valuesOf(settings))}`),
+    text(`### ${say(`setup.${question}.title`, values)}\n${say(`setup.${question}.what`, values)}`),
     ...rows([
-      pressButton(
-        encodeSetup({ revision, act: { is: 'outcomes', on: false } }),
-        say('setup.stop.yes'),
-        ButtonStyle.Danger,
-      ),
-      pressButton(encodeSetup({ revision, act: { is: 'see', what: 'recording' } }), say('setup.stop.no')),
+      pressButton(encodeSetup({ revision, act: yes }), say(`setup.${question}.yes`), ButtonStyle.Danger),
+      pressButton(encodeSetup({ revision, act: { is: 'see', what: back } }), say(`setup.${question}.no`)),
     ]),
     small(say('caution.line')),
   ])

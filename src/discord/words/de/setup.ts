@@ -84,6 +84,11 @@ export const setup: InWordsOf<typeof english> = {
     'Von da an hinterlässt keine Prüfung mehr etwas. Was schon festgehalten ist, bleibt ohne Namen, bis es {weeks, plural, one {# Woche} other {# Wochen}} alt ist, und wird dann gelöscht. Wochenberichte, die es gibt, bleiben: Die Moderation kann sie weiter sehen. Auch das Zusammenlegen hört auf; was zusammengelegt wurde, bleibt so lange dabei. Du kannst es wieder einschalten.',
   'setup.stop.yes': 'Nichts mehr festhalten',
   'setup.stop.no': 'Eingeschaltet lassen',
+  'setup.fewer.title': 'Nur {weeks, plural, one {# Woche} other {# Wochen}} lang aufbewahren?',
+  'setup.fewer.what':
+    'Ältere festgehaltene Prüfungen werden dann innerhalb einer Viertelstunde gelöscht, und niemand kann sie zurückholen. Die Wochenberichte daraus bleiben.',
+  'setup.fewer.yes': 'Älteres löschen',
+  'setup.fewer.no': 'So lassen, wie es ist',
   'setup.ask-weeks': 'Zahl der Wochen ändern',
   'setup.form.weeks': 'Wochen, von {least, number} bis {most, number}',
   'setup.form.weeks.hint': 'Was älter ist, wird bald danach gelöscht.',

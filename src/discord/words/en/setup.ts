@@ -80,6 +80,11 @@ export const setup = {
     'From then on, no check leaves anything. What is recorded already stays without names until it is {weeks, plural, one {# week} other {# weeks}} old, and is then deleted. Weekly reports that exist stay: moderators can still see them. Pooling stops with it; what was pooled stays in the pool as long. You can turn it on again.',
   'setup.stop.yes': 'Stop recording',
   'setup.stop.no': 'Leave it on',
+  'setup.fewer.title': 'Keep it for only {weeks, plural, one {# week} other {# weeks}}?',
+  'setup.fewer.what':
+    'Recorded checks that are older are then deleted within a quarter of an hour, and nobody can bring them back. The weekly reports made of them stay.',
+  'setup.fewer.yes': 'Delete what is older',
+  'setup.fewer.no': 'Leave it as it is',
   'setup.ask-weeks': 'Change the number of weeks',
   'setup.form.weeks': 'Weeks, from {least, number} to {most, number}',
   'setup.form.weeks.hint': 'What is older is deleted soon after.',

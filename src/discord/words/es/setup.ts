@@ -84,6 +84,11 @@ export const setup: InWordsOf<typeof english> = {
     'Desde entonces ninguna comprobación deja nada. Lo ya registrado se queda sin nombres hasta que tenga {weeks, plural, one {# semana} other {# semanas}}, y entonces se borra. Los informes semanales que existen se quedan: la moderación puede seguir viéndolos. También se deja de juntar; lo que ya se juntó se queda el mismo tiempo. Puedes volver a activarlo.',
   'setup.stop.yes': 'Dejar de registrar',
   'setup.stop.no': 'Dejarlo activado',
+  'setup.fewer.title': '¿Guardarlo solo {weeks, plural, one {# semana} other {# semanas}}?',
+  'setup.fewer.what':
+    'Lo registrado que sea más antiguo se borra entonces en un cuarto de hora, y nadie puede recuperarlo. Los informes semanales hechos con ello se quedan.',
+  'setup.fewer.yes': 'Borrar lo más antiguo',
+  'setup.fewer.no': 'Dejarlo como está',
   'setup.ask-weeks': 'Cambiar el número de semanas',
   'setup.form.weeks': 'Semanas, de {least, number} a {most, number}',
   'setup.form.weeks.hint': 'Lo que sea más antiguo se borra poco después.',
