@@ -33,11 +33,13 @@ export type Beginning =
   | { readonly is: 'seen' }
   | { readonly is: 'refused'; readonly refusal: Refusal }
 
-export async function beginCheck(
-  desk: Desk,
-  interaction: ChatInputCommandInteraction | MessageComponentInteraction,
-  wanted: Wanted,
-): Promise<Beginning> {
+/** One after the other for each person, so that many commands at once open no more than one after the other would. */
+export const beginCheck = (desk: Desk, interaction: Starting, wanted: Wanted): Promise<Beginning> =>
+  desk.lanes.inLane(`begins ${interaction.user.id}`, () => begin(desk, interaction, wanted))
+
+type Starting = ChatInputCommandInteraction | MessageComponentInteraction
+
+async function begin(desk: Desk, interaction: Starting, wanted: Wanted): Promise<Beginning> {
   const now = desk.now()
   const judging = desk.programs.programFor(wanted.family, new Date(now).toISOString().slice(0, 10))
   if (!judging) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })

@@ -57,6 +57,19 @@ describe('a person who overdoes it', () => {
   })
 })
 
+test('checks that are offered are open ones, and however many commands come at once, ten is the most', async () => {
+  await open({ person: plenty, server: plenty, posts: noPostLimits })
+  const everybody = '900000000000000301'
+  const replies = await Promise.all(
+    Array.from({ length: 13 }, (_, i) =>
+      wren().run('check start', i % 2 === 0 ? { anyone: true } : {}, { channel: everybody }),
+    ),
+  )
+  const refused = replies.map(reply => text(messageOf(reply))).filter(one => /10 checks open/.test(one))
+  expect(refused).toHaveLength(3)
+  expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(10)
+})
+
 describe('what everybody in a channel sees', () => {
   const everybody = '900000000000000301'
   const posts = () => room.standIn.messages(everybody).length

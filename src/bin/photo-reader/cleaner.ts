@@ -54,8 +54,10 @@ function tell(news: PhotoNews): void {
   process.send?.(news)
 }
 
-// Should memory run out, this process is to end, and not the bot; elsewhere than on Linux there is no such file.
-await writeFile('/proc/self/oom_score_adj', '1000').catch(() => undefined)
 // Without the bot there is nobody to work for.
 process.once('disconnect', () => process.exit())
-process.once('message', (work: PhotoWork) => void cleanAll(work).then(tell))
+process.once('message', async (work: PhotoWork) => {
+  // Should memory run out, this process is to end, and not the bot; elsewhere than on Linux there is no such file.
+  await writeFile('/proc/self/oom_score_adj', '1000').catch(() => undefined)
+  tell(await cleanAll(work))
+})

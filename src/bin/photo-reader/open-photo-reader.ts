@@ -29,7 +29,7 @@ export type PhotoBounds = {
 
 /**
  * Discord takes files of 10 MiB from everybody and 25 MiB and more from some; cameras of phones have 12 to 50 million pixels.
- * A cleaner then takes 150 MB of memory, and 300 MB at worst (a photo of 26 million pixels that comes in passes); it is given back.
+ * A cleaner then takes 150 MB of memory, and 350 MB at worst (26 million pixels of 16 bits that come in passes); it is given back.
  */
 const usual: PhotoBounds = {
   mostBytes: 25 * 1024 ** 2,
