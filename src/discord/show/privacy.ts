@@ -10,17 +10,18 @@ import { message, pressButton, rows, type ShownMessage, small, text } from './pa
 export function showPrivacy(say: Say, out: boolean, note?: string): ShownMessage {
   const choice = out ? 'in' : 'out'
   const kept = (['checks', 'drafts', 'counts', 'decisions', 'server', 'not'] as const).map(
-    one => `**${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
+    one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
   )
   const missing = sayMissing(say)
   return message([
     ...(note ? [text(note)] : []),
-    text(`### ${say('privacy.title')}\n${kept.join('\n')}\n\n**${say(`counting.now.${choice}`)}**`),
+    text(`### ${say('privacy.title')}\n${say('privacy.short')}\n**${say(`counting.now.${choice}`)}**`),
     ...rows([
       pressButton(encodePrivacy('show'), say('privacy.show'), ButtonStyle.Primary),
       pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),
       pressButton(encodePrivacy('delete'), say('privacy.delete'), ButtonStyle.Danger),
     ]),
+    text(kept.join('\n')),
     small(`${say('caution.line')}${missing ? `\n${missing}` : ''}`),
   ])
 }

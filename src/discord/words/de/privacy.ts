@@ -5,6 +5,8 @@ import type { InWordsOf } from '../say.ts'
 export const privacy: InWordsOf<typeof english> = {
   'command.privacy': 'Sehen, was über dich gespeichert ist, wie lange und warum; es zeigen oder löschen lassen',
   'privacy.title': 'Was über dich gespeichert ist, wie lange und warum',
+  'privacy.short':
+    'Deine Prüfungen bleiben zwei Wochen nach deinem letzten Schritt gespeichert, damit du weitermachen kannst. Solange du keinen Server moderierst, bleibt nichts länger, auf dem deine ID steht.',
   'privacy.checks.name': 'Deine Prüfungen:',
   'privacy.checks':
     'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht, ob geschlossen oder nicht. Bei einer übergebenen Prüfung gehört dazu, wer sie hatte, wer geholfen hat und welche Gründe angegeben wurden; Fotos für die Moderation stehen nur in deren Kanal und werden entfernt, wenn die Frage beantwortet ist.',

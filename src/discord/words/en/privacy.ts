@@ -2,6 +2,8 @@
 export const privacy = {
   'command.privacy': 'See what is kept of you, for how long and why; have it shown or deleted',
   'privacy.title': 'What is kept of you, how long, and why',
+  'privacy.short':
+    'Your checks are kept for two weeks after your last step, so that you can go on. Unless you moderate a server, nothing with your id on it is kept for longer.',
   'privacy.checks.name': 'Your checks:',
   'privacy.checks':
     'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step, closed or not. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',

@@ -5,6 +5,8 @@ import type { InWordsOf } from '../say.ts'
 export const privacy: InWordsOf<typeof english> = {
   'command.privacy': 'Ver qué se guarda de ti, cuánto tiempo y por qué; hacer que se muestre o se borre',
   'privacy.title': 'Qué se guarda de ti, cuánto tiempo y por qué',
+  'privacy.short':
+    'Tus comprobaciones se guardan dos semanas tras tu último paso, para que puedas seguir. Si no moderas un servidor, nada que lleve tu ID se guarda más tiempo.',
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
     'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y medidas. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
