@@ -60,6 +60,16 @@ describe.each(['Wren', 'Tomas'])('%s', name => {
   )
 })
 
+test('a verdict, and the letter drafted from it, which is in the seller’s language', async () => {
+  const finished = async (): Promise<SeenMessage> => {
+    await afresh()
+    const asked = messageOf(await as('Wren').run('check start', { family: 'brindlewick-rook', cells: 2 }))
+    return pressed(as('Wren'), await pressed(as('Wren'), asked, '.unsure'), '.finish')
+  }
+  expect(await crawl(as('Wren'), finished, 3)).toBeGreaterThan(10)
+  expect(room.slips(typed)).toEqual([])
+}, 120_000)
+
 describe('a check that is handed over', () => {
   const offered = async (): Promise<SeenMessage> => {
     await afresh()

@@ -1,5 +1,5 @@
 // A person's decisions about their own checks: counted or not, and what was counted deleted.
-import { type Clicked, redraw } from '../answer.ts'
+import { type Clicked, turnPrivately } from '../answer.ts'
 import { forgetCountedOf } from '../counted-of.ts'
 import type { Desk } from '../desk.ts'
 import { showCounting } from '../show/counting.ts'
@@ -19,5 +19,5 @@ async function decide(desk: Desk, interaction: Clicked, choice: CountingChoice):
   if (choice === 'out') await optOuts.add(id)
   if (choice === 'in') await optOuts.remove(id)
   const note = choice === 'forget' ? say('counting.forgotten', { count: await forgetCountedOf(desk, id) }) : undefined
-  await redraw(interaction, showCounting(say, await optOuts.has(id), note))
+  await turnPrivately(interaction, showCounting(say, await optOuts.has(id), note))
 }

@@ -1,6 +1,5 @@
 // What a person does about what is kept of them: see it as a file, have it deleted after a second question, or leave it.
-import { MessageFlags } from 'discord.js'
-import { type Clicked, redraw, replyPrivately, replyWithFile } from '../answer.ts'
+import { type Clicked, replyWithFile, turnPrivately } from '../answer.ts'
 import { countedOf, forgetCountedOf } from '../counted-of.ts'
 import type { Desk } from '../desk.ts'
 import { takeAllAway } from '../hands/tell-others.ts'
@@ -17,16 +16,14 @@ export const privacyClick: ClickHandler = (desk, interaction) => {
 async function press(desk: Desk, interaction: Clicked, act: PrivacyAct): Promise<void> {
   const say = sayIn(interaction.locale)
   const { id } = interaction.user
-  // Nothing of this is ever drawn where others see it.
-  const tell = interaction.message?.flags.has(MessageFlags.Ephemeral) ? redraw : replyPrivately
-  if (act === 'delete') return tell(interaction, askBeforeDeleting(say))
+  if (act === 'delete') return turnPrivately(interaction, askBeforeDeleting(say))
   if (act === 'show')
     return replyWithFile(interaction, say('privacy.shown'), {
       name: 'kept.json',
       content: await everythingOf(desk, id),
     })
   const note = act === 'deleted' ? await forget(desk, say, id) : undefined
-  await tell(interaction, showPrivacy(say, await desk.trends.optOuts.has(id), note))
+  await turnPrivately(interaction, showPrivacy(say, await desk.trends.optOuts.has(id), note))
 }
 
 /** As JSON, in the codes of the stores and the rule packs. */
