@@ -1,6 +1,6 @@
 // The layers of the side in a close-up: can, second wrap, wrap, each laid back from the one below.
 import { INK, METAL, STROKE } from '../ink.ts'
-import { part, round, tag } from '../svg.ts'
+import { line, type Point, part, round, tag } from '../svg.ts'
 import type { CellParameters, Peeled } from './parameters.ts'
 import type { Box } from './scene.ts'
 import { groundOf, underWrap } from './wrap-colours.ts'
@@ -33,23 +33,25 @@ function fillOf(params: CellParameters, layer: Layer): string {
   return layer === 'wrap' ? groundOf(params) : underWrap(params)
 }
 
+/** How far the broken ends swing to the right at `share` of the height: left above the middle, right below it. */
+function swing(box: Box, share: number): number {
+  const along = (share % 0.5) * 2
+  return (share < 0.5 ? -1 : 1) * 2 * along * (1 - along) * BOW * box.height
+}
+
+const BOW = 0.1
+
+/** A level band of light or shade between two heights (as shares) from end to end of the close-up, however these swing. */
+export function band(box: Box, from: number, to: number, fill: string, opacity: number): string {
+  const shares = Array.from({ length: 5 }, (_, i) => from + ((to - from) * i) / 4)
+  const edge = (x: number): Point[] =>
+    shares.map(share => ({ x: x + swing(box, share), y: box.y + share * box.height }))
+  const shape = line([...edge(box.x), ...edge(box.x + box.width).reverse()], true)
+  return tag('path', { d: shape, fill, 'fill-opacity': opacity })
+}
+
 /** Bare metal mirrors its surroundings in hard bands, which no wrap does. */
-const mirror = (zone: Zone, box: Box): string =>
-  [
-    { from: 0.2, tall: 0.07, fill: METAL.dark },
-    { from: 0.62, tall: 0.12, fill: '#ffffff' },
-  ]
-    .map(({ from, tall, fill }) =>
-      tag('rect', {
-        x: box.x + zone.from * box.width + 2,
-        y: box.y + from * box.height,
-        width: (1 - zone.from) * box.width - 4,
-        height: tall * box.height,
-        fill,
-        'fill-opacity': 0.6,
-      }),
-    )
-    .join('')
+const mirror = (box: Box): string => band(box, 0.2, 0.27, METAL.dark, 0.6) + band(box, 0.62, 0.74, '#ffffff', 0.6)
 
 function glare(x: number, box: Box): string {
   const streaks = [0.12, 0.2, 0.3].map(
@@ -63,7 +65,7 @@ function glare(x: number, box: Box): string {
 export function drawLayer(params: CellParameters, zone: Zone, box: Box): string {
   const x = box.x + zone.from * box.width
   const end = box.x + box.width
-  const bow = box.height * 0.1
+  const bow = box.height * BOW
   const [top, low] = [round(box.y), round(box.y + box.height)]
   const bend = (dx: number): string => `Q${round(x + dx)} ${round(box.y + box.height / 2)}`
   const wave = (way: 1 | -1): string =>
@@ -85,11 +87,5 @@ export function drawLayer(params: CellParameters, zone: Zone, box: Box): string 
   const lip = first
     ? ''
     : tag('path', { d: curl, fill }) + tag('path', { d: curl, fill: '#ffffff', 'fill-opacity': 0.45 })
-  return part(
-    `layer-${zone.layer}`,
-    body,
-    zone.layer === 'can' ? mirror(zone, box) : '',
-    clear ? glare(x, box) : '',
-    lip,
-  )
+  return part(`layer-${zone.layer}`, body, zone.layer === 'can' ? mirror(box) : '', clear ? glare(x, box) : '', lip)
 }

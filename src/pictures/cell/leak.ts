@@ -11,7 +11,7 @@ const liquid = { fill: DAMAGE.leak, ...edge }
 /** Liquid on an end, running over its edge; `below` is how far it runs down in px (0 when seen straight from above). */
 export function endLeak(cell: Cell, camera: Camera, below: number): string {
   const r = cell.radius
-  const pool = spot(camera, 0.72 * r, 2.2, 0.4)
+  const pool = spot(camera, 0.8 * r, 2.15, 0.4)
   const px = r * camera.scale
   const runs =
     below === 0
@@ -51,7 +51,7 @@ export function endLeak(cell: Cell, camera: Camera, below: number): string {
     .join('')
   return (
     runs +
-    tag('path', { d: blob(pool.x, pool.y, px * 0.4, px * 0.27 * Math.max(camera.tilt, 0.4), 3), ...liquid }) +
+    tag('path', { d: blob(pool.x, pool.y, px * 0.4, px * 0.33 * Math.max(camera.tilt, 0.4), 3), ...liquid }) +
     crust
   )
 }

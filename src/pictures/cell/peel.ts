@@ -4,7 +4,7 @@ import { part, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
-import { drawLayer, type Layer, type Zone, zones } from './layers.ts'
+import { band, drawLayer, type Layer, type Zone, zones } from './layers.ts'
 import { breaks, letter, TEXTS, underline } from './lettering.ts'
 import type { CellParameters, Peeled } from './parameters.ts'
 import type { Box } from './scene.ts'
@@ -12,27 +12,8 @@ import { groundOf, printOn } from './wrap-colours.ts'
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
 
-function shade(box: Box): string {
-  return part(
-    'shading',
-    tag('rect', {
-      x: box.x,
-      y: box.y + box.height * 0.78,
-      width: box.width,
-      height: box.height * 0.2,
-      fill: INK.line,
-      'fill-opacity': 0.13,
-    }),
-    tag('rect', {
-      x: box.x + 2,
-      y: box.y + box.height * 0.1,
-      width: box.width - 4,
-      height: box.height * 0.08,
-      fill: '#ffffff',
-      'fill-opacity': 0.5,
-    }),
-  )
-}
+const shade = (box: Box): string =>
+  part('shading', band(box, 0.78, 0.98, INK.line, 0.13) + band(box, 0.1, 0.18, '#ffffff', 0.5))
 
 const startOf = (list: readonly Zone[], layer: Layer): number => list.find(zone => zone.layer === layer)?.from ?? 0
 
