@@ -35,6 +35,11 @@ test('the advice of the safety authorities stands unsoftened where loose cells a
   expect(loose?.caution).toBe('full')
 })
 
+test('figures from memory are said to be, in the text and among the sources', () => {
+  for (const { id, texts, sources } of entries)
+    expect(/from memory/.test(texts.en.body), id).toBe(sources.some(source => source.kind === 'memory'))
+})
+
 const good = (change: (text: string) => string = text => text): string =>
   change(
     [

@@ -85,6 +85,7 @@ describe('what may save somebody is said as often as in English', () => {
       /\bgeh (\p{L}+ )?weg\b|bring alle hinaus/giu,
       /aléjate|saca a todos/gi,
     ],
+    ['from memory', /from memory/gi, /aus dem Gedächtnis/gi, /de memoria/gi],
     [
       'only if it is safe',
       /only if it is safe/gi,
