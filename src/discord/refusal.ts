@@ -16,6 +16,7 @@ export type Refusal =
         | 'not-moderator'
         | 'not-manager'
         | 'no-release'
+        | 'not-pooling'
         | 'nothing-counted'
         | 'damaged-release'
         | 'no-finding'
@@ -27,6 +28,7 @@ export type Refusal =
       readonly code: 'to-a-bot' | 'not-here' | 'to-everyone' | 'two-takers' | 'not-party' | 'changed-meanwhile'
     }
   | { readonly code: 'too-many-open'; readonly count: number }
+  | { readonly code: 'small-pool'; readonly least: number }
   | { readonly code: 'unknown-family'; readonly name: string }
 
 export function sayRefusal(say: Say, refusal: Refusal): string {

@@ -17,10 +17,14 @@ type ReleaseExport = (typeof releaseExports)[number]
 export const findingDeeds = ['warn', 'warned', 'dismiss', 'dismissed', 'draft', 'put-off'] as const
 export type FindingAct = { readonly is: 'finding'; readonly id: string; readonly does: (typeof findingDeeds)[number] }
 
-export type TrendsAct =
-  | { readonly is: 'counting'; readonly choice: CountingChoice }
-  | FindingAct
-  | { readonly is: 'release'; readonly week: Week; readonly what: ReleaseView | ReleaseExport }
+/** `release`: the server's own; `pool`: that of all servers that pool. */
+export type ReleaseAct = {
+  readonly is: 'release' | 'pool'
+  readonly week: Week
+  readonly what: ReleaseView | ReleaseExport
+}
+
+export type TrendsAct = { readonly is: 'counting'; readonly choice: CountingChoice } | FindingAct | ReleaseAct
 
 export const isView = (what: ReleaseView | ReleaseExport): what is ReleaseView => isOneOf(releaseViews, what)
 
@@ -43,7 +47,8 @@ export function decodeTrends(id: string): TrendsAct | undefined {
   if (is === 'counting' && rest.length === 1 && isOneOf(countingChoices, first)) return { is, choice: first }
   if (is === 'finding' && rest.length === 2 && /^[a-z0-9]{6,32}$/.test(first ?? '') && isOneOf(findingDeeds, second))
     return { is, id: first ?? '', does: second }
-  if (is === 'release' && rest.length === 2 && isWeek(first) && isOneOf([...releaseViews, ...releaseExports], second))
+  const ofRelease = (is === 'release' || is === 'pool') && rest.length === 2
+  if (ofRelease && isWeek(first) && isOneOf([...releaseViews, ...releaseExports], second))
     return { is, week: first, what: second }
   return undefined
 }

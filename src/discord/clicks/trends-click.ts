@@ -8,23 +8,26 @@ import type { ShownMessage } from '../show/parts.ts'
 import { showRelease } from '../show/release.ts'
 import { drawShares } from '../show/shares.ts'
 import { drawWeeks } from '../show/weeks.ts'
-import { decodeTrends, isView, type ReleaseView, type TrendsAct } from '../trends-id.ts'
+import { decodeTrends, isView, type ReleaseAct, type ReleaseView } from '../trends-id.ts'
 import { type Say, sayIn } from '../words/say.ts'
 import { openTrendNames } from '../words/trend-names.ts'
 import type { ClickHandler } from './manifest.ts'
 
 export const trendsClick: ClickHandler = (desk, interaction) => {
   const act = decodeTrends(interaction.customId)
-  return act?.is === 'release' ? press(desk, interaction, act) : undefined
+  return act?.is === 'release' || act?.is === 'pool' ? press(desk, interaction, act) : undefined
 }
 
-async function press(desk: Desk, interaction: Clicked, act: Extract<TrendsAct, { is: 'release' }>): Promise<void> {
+async function press(desk: Desk, interaction: Clicked, act: ReleaseAct): Promise<void> {
   const say = sayIn(interaction.locale)
-  const found = await findRelease(desk, interaction, act.week)
+  const found = await findRelease(desk, interaction, act.week, act.is === 'pool' ? 'pool' : 'server')
   if (!found.ok) return refuse(interaction, say, found.refusal)
   if (isView(act.what)) return redraw(interaction, await viewRelease(desk, say, found, act.what))
   const [ending, content] = act.what === 'csv' ? ['csv', toCsv(found.release)] : ['json', found.bytes]
-  await replyWithFile(interaction, say('trends.exported'), { name: `checks-${act.week}.${ending}`, content })
+  await replyWithFile(interaction, say('trends.exported'), {
+    name: `${act.is === 'pool' ? 'pooled-checks' : 'checks'}-${act.week}.${ending}`,
+    content,
+  })
 }
 
 type Found = Extract<FoundRelease, { ok: true }>
@@ -33,12 +36,14 @@ export async function viewRelease(desk: Desk, say: Say, found: Found, view: Rele
   const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
   const chart = await chartOf(desk, say, found, view)
   const picture = chart && (await desk.pictures.ofDrawing(chart.name, chart.drawing, say))
-  return showRelease(say, names, found.release, view, picture)
+  return showRelease(say, names, found.release, view, picture, found.settings.pooling)
 }
 
 async function chartOf(desk: Desk, say: Say, { release, settings }: Found, view: ReleaseView) {
   if (view === 'overview' && release.verdicts.length > 0)
     return { name: 'verdicts.png', drawing: drawShares(say, release) }
-  const weeks = view === 'rises' && drawWeeks(say, await recentReleases(desk, settings.server, release.week))
+  // Of the pool no past is drawn: it may have been of too few servers then.
+  const ownRises = view === 'rises' && release.scope === 'server'
+  const weeks = ownRises && drawWeeks(say, await recentReleases(desk, settings.server, release.week))
   return weeks ? { name: 'weeks.png', drawing: weeks } : undefined
 }

@@ -25,9 +25,13 @@ export function showRelease(
   release: Release,
   view: ReleaseView,
   picture: ShownPicture | undefined,
+  pooling: boolean,
 ): ShownMessage {
+  const { week, scope } = release
+  const is = scope === 'pool' ? 'pool' : 'release'
+  const other = scope === 'pool' ? 'release' : 'pool'
   const head = [`### ${sayTitle(say, release)}`, sayChecks(say, release)].join('\n')
-  const foot = `${say('trends.fives')}\n${say('caution.line')}`
+  const foot = `${say(scope === 'pool' ? 'trends.fives.pool' : 'trends.fives')}\n${say('caution.line')}`
   const lists = listsOf(say, names, release, view)
   const shown = picture ? [picture] : []
   return message(
@@ -38,17 +42,16 @@ export function showRelease(
       ...rows(
         releaseViews.map(one =>
           pressButton(
-            encodeTrends({ is: 'release', week: release.week, what: one }),
+            encodeTrends({ is, week, what: one }),
             say(`trends.view.${one}`),
             one === view ? ButtonStyle.Primary : ButtonStyle.Secondary,
           ),
         ),
       ),
-      ...rows(
-        releaseExports.map(one =>
-          pressButton(encodeTrends({ is: 'release', week: release.week, what: one }), say(`trends.export.${one}`)),
-        ),
-      ),
+      ...rows([
+        ...releaseExports.map(one => pressButton(encodeTrends({ is, week, what: one }), say(`trends.export.${one}`))),
+        ...(pooling ? [pressButton(encodeTrends({ is: other, week, what: view }), say(`trends.to.${other}`))] : []),
+      ]),
       small(foot),
     ],
     shown,

@@ -45,6 +45,10 @@ export const refusals: InWordsOf<typeof english> = {
     'Es gibt noch keine Auswertung. Die erste kommt, wenn eine Woche vorbei ist, in der eine beendete Prüfung gezählt wurde.',
   'refusal.nothing-counted':
     'Dieser Server lässt seine Prüfungen nicht zählen, also gibt es nichts zu zeigen. Wer ihn verwaltet, kann das einschalten.',
+  'refusal.not-pooling':
+    'Nur Server, die ihre Zahlen zusammenlegen, sehen die gemeinsamen. Wer diesen Server verwalten darf, kann es mit /einrichten einschalten.',
+  'refusal.small-pool':
+    'Bisher legen weniger als {least, plural, other {# Server}} ihre Zahlen zusammen, und von zweien könnte jeder die Zahlen des anderen ausrechnen. Gezeigt wird es, sobald es {least} sind.',
   'refusal.damaged-release':
     'Diese Auswertung ist beschädigt. Sag es der Person, die den Bot betreibt; vielleicht ist sie in einer Sicherung noch heil.',
   'refusal.no-finding': 'Das wird nicht mehr aufbewahrt. Das Neueste siehst du mit /trends.',

@@ -21,7 +21,7 @@ export const trends: InWordsOf<typeof english> = {
     'Löschen ändert die künftigen Zahlen. Schon veröffentlichte bleiben: Eine, die um eins fiele, würde auf dich zeigen.',
   'button.leave-nothing': 'Nicht mitzählen',
   'trends.title': 'Gezählte Prüfungen bis {days}',
-  'trends.title.pool': 'Gezählte Prüfungen auf allen Servern, die zusammen zählen, bis {days}',
+  'trends.title.pool': 'Gezählte Prüfungen auf allen Servern, die ihre Zahlen zusammenlegen, bis {days}',
   'trends.checks':
     '{checks, plural, =0 {Bisher Prüfungen von weniger als fünf Personen zu jeder Art von Zelle: Es gibt noch nichts zu zeigen.} one {Bisher # Prüfung, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.} other {Bisher # Prüfungen, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.}}',
   'trends.verdict.danger': 'Gefahr',
@@ -38,6 +38,8 @@ export const trends: InWordsOf<typeof english> = {
   'trends.weeks.withheld': 'Keine Auswertung',
   'trends.fives':
     'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer hier geprüft hat, nichts über den Markt.',
+  'trends.fives.pool':
+    'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer auf den Servern geprüft hat, die ihre Zahlen zusammenlegen, nie auf welchem, und nichts über den Markt.',
   'trends.verdicts': 'Ergebnisse',
   'trends.rules': 'Nicht bestandene Prüfpunkte',
   'trends.bought': 'Wo gekauft',
@@ -97,6 +99,8 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.families': 'Arten von Zellen',
   'trends.view.rises': 'Anstiege',
   'trends.view.patterns': 'Muster',
+  'trends.to.pool': 'Alle zusammengelegten Server',
+  'trends.to.release': 'Nur dieser Server',
   'trends.export.csv': 'Als CSV',
   'trends.export.json': 'Als JSON',
   'trends.exported': 'Die Auswertung, wie sie festgehalten wurde, in den Kürzeln der Regelpakete.',

@@ -26,6 +26,10 @@ export const refusals = {
     'There is no release yet. The first one comes when a week is over in which a finished check was counted.',
   'refusal.nothing-counted':
     'This server does not have its checks counted, so there is nothing to show. Whoever manages it can turn that on.',
+  'refusal.not-pooling':
+    'Only servers that pool their counts see the pool’s. Whoever manages this server can turn pooling on with /setup.',
+  'refusal.small-pool':
+    'So far fewer than {least, plural, other {# servers}} pool their counts, and of two each could work out the other’s. The pool is shown once there are {least}.',
   'refusal.damaged-release': 'This release is damaged. Tell whoever runs the bot; a back-up may hold it whole.',
   'refusal.no-finding': 'This is no longer kept. See /trends for the latest.',
   'refusal.may-not-post': 'You may not write in that channel yourself. Choose one you may write in.',

@@ -35,6 +35,8 @@ export const trends = {
   'trends.weeks.withheld': 'No release',
   'trends.fives':
     'Numbers mean “at least” and go up in fives; what stands for fewer than five people is not shown. They say who checked here, nothing of the market.',
+  'trends.fives.pool':
+    'Numbers mean “at least” and go up in fives; what stands for fewer than five people is not shown. They say who checked on the servers that pool, never on which, and nothing of the market.',
   'trends.verdicts': 'Verdicts',
   'trends.rules': 'Failed checks',
   'trends.bought': 'Where bought',
@@ -89,6 +91,8 @@ export const trends = {
   'trends.view.families': 'Kinds of cell',
   'trends.view.rises': 'Rises',
   'trends.view.patterns': 'Patterns',
+  'trends.to.pool': 'All servers that pool',
+  'trends.to.release': 'This server alone',
   'trends.export.csv': 'As CSV',
   'trends.export.json': 'As JSON',
   'trends.exported': 'The release as it was frozen, in codes of the rule packs.',

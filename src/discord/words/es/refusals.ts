@@ -46,6 +46,10 @@ export const refusals: InWordsOf<typeof english> = {
     'Aún no hay ningún informe. El primero llega cuando acaba una semana en la que se contó una comprobación terminada.',
   'refusal.nothing-counted':
     'Este servidor no hace contar sus comprobaciones, así que no hay nada que mostrar. Quien lo administra puede activarlo.',
+  'refusal.not-pooling':
+    'Solo los servidores que juntan sus números ven los comunes. Quien puede administrar este servidor puede activarlo con /configurar.',
+  'refusal.small-pool':
+    'Hasta ahora juntan sus números menos de {least, plural, other {# servidores}}, y de dos cada uno podría deducir los del otro. Se muestra en cuanto sean {least}.',
   'refusal.damaged-release':
     'Este informe está dañado. Díselo a quien lleva el bot; puede que una copia de seguridad lo tenga entero.',
   'refusal.no-finding': 'Esto ya no se guarda. Lo último está en /tendencias.',

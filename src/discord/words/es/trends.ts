@@ -21,7 +21,7 @@ export const trends: InWordsOf<typeof english> = {
     'Borrar cambia los números que vendrán. Los ya publicados se quedan: uno que bajara en uno te señalaría a ti.',
   'button.leave-nothing': 'No contarla',
   'trends.title': 'Comprobaciones contadas hasta el {days}',
-  'trends.title.pool': 'Comprobaciones contadas en todos los servidores que cuentan juntos, hasta el {days}',
+  'trends.title.pool': 'Comprobaciones contadas en todos los servidores que juntan sus números, hasta el {days}',
   'trends.checks':
     '{checks, plural, =0 {De momento, comprobaciones de menos de cinco personas por cada tipo de celda: aún no hay nada que mostrar.} one {# comprobación hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.} other {# comprobaciones hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.}}',
   'trends.verdict.danger': 'Peligro',
@@ -38,6 +38,8 @@ export const trends: InWordsOf<typeof english> = {
   'trends.weeks.withheld': 'Sin informe',
   'trends.fives':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó aquí, nada del mercado.',
+  'trends.fives.pool':
+    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que juntan sus números, nunca en cuál, y nada del mercado.',
   'trends.verdicts': 'Resultados',
   'trends.rules': 'Puntos no pasados',
   'trends.bought': 'Dónde se compró',
@@ -95,6 +97,8 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.families': 'Tipos de celda',
   'trends.view.rises': 'Aumentos',
   'trends.view.patterns': 'Patrones',
+  'trends.to.pool': 'Todos los servidores juntos',
+  'trends.to.release': 'Solo este servidor',
   'trends.export.csv': 'En CSV',
   'trends.export.json': 'En JSON',
   'trends.exported': 'El informe tal como quedó fijado, con los códigos de los paquetes de reglas.',
