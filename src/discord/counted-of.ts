@@ -3,19 +3,29 @@ import type { Outcome } from '../trends/outcome.ts'
 import { weekOf } from '../trends/week.ts'
 import type { Desk } from './desk.ts'
 
-export const countedOf = async (desk: Desk, user: string): Promise<readonly Outcome[]> =>
-  desk.trends.outcomes.of(await pseudonymsOf(desk, user))
+export async function countedOf(desk: Desk, user: string): Promise<readonly Outcome[]> {
+  const found: Outcome[] = []
+  for (const some of await pseudonymsOf(desk, user)) found.push(...(await desk.trends.outcomes.of(some)))
+  return found
+}
 
 /** Deletes it; says how many records it was. */
-export const forgetCountedOf = async (desk: Desk, user: string): Promise<number> =>
-  desk.trends.outcomes.forget(await pseudonymsOf(desk, user))
+export async function forgetCountedOf(desk: Desk, user: string): Promise<number> {
+  let gone = 0
+  for (const some of await pseudonymsOf(desk, user)) gone += await desk.trends.outcomes.forget(some)
+  return gone
+}
 
-/** A person's pseudonyms on every server that has decided something, and in the pool. */
-async function pseudonymsOf(desk: Desk, user: string): Promise<string[]> {
+/** As many as one statement may well hold: SQLite takes 32,766 values, PostgreSQL 65,535. */
+const atOnce = 1000
+
+/** A person's pseudonyms on every server that has decided something, and in the pool, so many at a time. */
+async function pseudonymsOf(desk: Desk, user: string): Promise<string[][]> {
   const week = weekOf(desk.now())
   const servers = await desk.servers.all()
   const borne = await Promise.all(
     servers.map(({ server }) => desk.trends.reporterOf({ server, user, week, pooling: true })),
   )
-  return [...new Set(borne.flatMap(one => [one.reporter, one.pooled ?? one.reporter]))]
+  const all = [...new Set(borne.flatMap(one => [one.reporter, one.pooled ?? one.reporter]))]
+  return Array.from({ length: Math.ceil(all.length / atOnce) }, (_, i) => all.slice(i * atOnce, (i + 1) * atOnce))
 }

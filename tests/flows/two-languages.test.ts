@@ -79,7 +79,7 @@ describe.each([
 describe('a language there are no words in', () => {
   let room: TestRoom
   const wren = () => room.standIn.as('Wren')
-  const note = english('language.missing', { language: 'French' })
+  const note = english('language.missing', { language: 'French', others: 'German and Spanish' })
   beforeAll(async () => {
     room = await openRoom(undefined, speaking('fr', { Wren: 'fr', Odalys: 'pt-BR', Ilse: 'de' }))
   })
@@ -97,12 +97,14 @@ describe('a language there are no words in', () => {
   test('is told so in /privacy, by its name', async () => {
     expect(text(messageOf(await wren().run('privacy')))).toContain(note)
     const brazilian = messageOf(await room.standIn.as('Odalys').run('privacy'))
-    expect(text(brazilian)).toContain(english('language.missing', { language: 'Portuguese' }))
+    expect(text(brazilian)).toContain(
+      english('language.missing', { language: 'Portuguese', others: 'German and Spanish' }),
+    )
   })
 
   test('nobody whose language is spoken is told anything of the kind', async () => {
     const said = text(await startCheck(room.standIn.as('Ilse')))
-    expect(said).not.toContain(german('language.missing', { language: 'Deutsch' }).slice(0, 12))
+    expect(said).not.toContain(german('language.missing', { language: 'Deutsch', others: 'Spanisch' }).slice(0, 12))
     expect(said).not.toContain('English stands in')
     await closeAll(room.standIn.as('Ilse'))
   })

@@ -73,7 +73,7 @@ export const check: InWordsOf<typeof english> = {
   'what.family': '{name} von {maker}',
   'what.unknown': 'deine Zelle (Modellreihe nicht in der Liste)',
   'language.missing':
-    'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch Deutsch und Spanisch.',
+    'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
   'stale.note':
     'Dieser Knopf war von einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
 }

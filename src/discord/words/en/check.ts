@@ -66,7 +66,6 @@ export const check = {
   'list.resume': 'Go on with {number}',
   'what.family': '{name} by {maker}',
   'what.unknown': 'your cell (family not listed)',
-  'language.missing':
-    'There are no words in {language} here yet, so English stands in. The bot also speaks German and Spanish.',
+  'language.missing': 'There are no words in {language} here yet, so English stands in. The bot also speaks {others}.',
   'stale.note': 'That button was from an earlier step. Nothing was changed; this is where the check stands now.',
 } as const

@@ -72,6 +72,6 @@ export const check: InWordsOf<typeof english> = {
   'what.family': '{name} de {maker}',
   'what.unknown': 'tu celda (familia que no está en la lista)',
   'language.missing':
-    'Aquí aún no hay textos en {language}; en su lugar está el inglés. El bot también habla alemán y español.',
+    'Aquí aún no hay textos en {language}; en su lugar está el inglés. El bot también habla {others}.',
   'stale.note': 'Ese botón era de un paso anterior. No se ha cambiado nada; aquí ves cómo está ahora la comprobación.',
 }
