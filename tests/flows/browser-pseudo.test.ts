@@ -92,6 +92,16 @@ describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the widt
     await look()
   })
 
+  test('/buying, part by part; the links are in their moderators’ own words', async () => {
+    await become(page, 'Wren')
+    await runByClicks(page, 'buying')
+    await look()
+    for (const key of ['buying.part.listing', 'buying.part.suspect', 'buying.later', 'buying.part.report'] as const) {
+      await press(page, said(key))
+      await look()
+    }
+  })
+
   test('/trends, for a moderator', async () => {
     await become(page, 'Tomas')
     await runByClicks(page, 'trends')
