@@ -63,7 +63,10 @@ describe('reading', () => {
     for (const [part, wanted] of [
       ['listing', /continuous/],
       ['suspect', /Move away from it[\s\S]*First aid[\s\S]*Tape over both ends[\s\S]*Do not post it/],
-      ['suspect.later', /Keep what proves the purchase[\s\S]*without sending it back[\s\S]*household waste/],
+      [
+        'suspect.later',
+        /If it is cold and quiet[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*household waste/,
+      ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],
       ['buy', /known, widely used sources/],

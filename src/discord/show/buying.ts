@@ -63,8 +63,8 @@ function bodyOf(say: Say, place: BuyingPlace, scene: BuyingScene): APIMessageTop
       return [title(say('links.title'), sayLinks(say, scene.links, place.page, scene.now))]
     case 'suspect':
       return place.later
-        ? [title(say('buying.later.title'), numbered(say, afterwards))]
-        : [title(say('buying.suspect.title'), sayUrgent(say)), text(sayQuiet(say))]
+        ? [title(say('buying.later.title'), sayQuiet(say, afterwards))]
+        : [title(say('buying.suspect.title'), sayUrgent(say)), text(sayQuiet(say, atOnce))]
     case 'report':
       return [
         title(say('buying.report.title'), say('buying.report.text')),
@@ -87,12 +87,13 @@ const sayUrgent = (say: Say): string =>
     ),
   ].join('\n')
 
-const sayQuiet = (say: Say): string =>
-  `**${say('buying.suspect.quiet')}**\n${numbered(say, ['next.danger.isolate', 'next.no-post'])}`
+/** Whoever may have to get away reads on every screen what it is for: only a cell that is cold and quiet is handled. */
+const sayQuiet = (say: Say, keys: readonly Key[]): string =>
+  [`**${say('buying.suspect.quiet')}**`, ...keys.map((key, i) => `${i + 1}. ${say(key)}`)].join('\n')
+
+const atOnce = ['next.danger.isolate', 'next.no-post'] as const
 
 const afterwards = ['next.keep', 'next.seller', 'next.no-post', 'next.dispose', 'buying.suspect.where'] as const
-
-const numbered = (say: Say, keys: readonly Key[]): string => keys.map((key, i) => `${i + 1}. ${say(key)}`).join('\n')
 
 /** From one half of a suspect cell to the other; further pages of links, and the way to look after them for who may. */
 function turning(say: Say, place: BuyingPlace, { links }: BuyingScene, { moderates }: MayBuying) {
