@@ -21,9 +21,13 @@ export async function offerCheck(desk: Desk, thread: AnyThreadChannel, newly: bo
     const settings = await desk.servers.load(thread.guildId)
     const { forumOffers } = settings
     if (forumOffers?.forum !== thread.parentId || !thread.appliedTags.includes(forumOffers?.tag ?? '')) return
+    // Where posts come faster than people write them, there are posts without an offer.
+    if (desk.fairUse.admitPost(thread.ownerId ?? thread.id, thread.parentId, desk.now())) return
     if (!(await desk.offers.claim(thread.guildId, thread.id, desk.now()))) return
     const say = sayIn(publicLanguage(settings, thread.guild.preferredLocale))
-    const posting = await post(thread, () => desk.posts.post(thread.id, showOffer(say), `o${thread.id}`))
+    const posting = await post(thread, () =>
+      desk.posts.post(thread.id, showOffer(say), `o${thread.id}`, undefined, 'quiet'),
+    )
     if (posting.is !== 'posted') desk.log.info({ server: thread.guildId, posting: posting.is }, 'no offer was posted')
   } catch (error) {
     desk.log.warn({ err: error, server: thread.guildId }, 'an offer could not be posted')

@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoForum, demoServer } from '../../src/bin/demo-server.ts'
 import type { Desk } from '../../src/discord/desk.ts'
+import { type FairUse, noLimits, openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import { sayIn } from '../../src/discord/words/say.ts'
 import { text } from '../../src/practice/seen.ts'
 import type { ForumOffers } from '../../src/server/settings.ts'
@@ -15,11 +16,14 @@ const real = 'is this real?'
 let room: TestRoom
 /** What happens between the claim on a post and the message under it. */
 let meanwhile: (post: string) => Promise<void>
+let fairUse: FairUse
 beforeEach(async () => {
   meanwhile = async () => undefined
+  fairUse = noLimits
   room = await openRoom(
     desk => ({
       ...desk,
+      fairUse: { ...desk.fairUse, admitPost: (...args) => fairUse.admitPost(...args) },
       offers: {
         ...desk.offers,
         claim: async (...args: Parameters<Desk['offers']['claim']>) => {
@@ -67,6 +71,16 @@ describe('under a new post with the tag', () => {
     expect(offer.pinged).toEqual({ people: [], roles: [], everyone: false })
     // Discord's flag for messages that notify nobody.
     expect(offer.flags & (1 << 12)).not.toBe(0)
+  })
+
+  test('who writes one post after the other gets no more offers than a person asks for, others theirs', async () => {
+    fairUse = openFairUse()
+    const offers: number[] = []
+    for (let i = 0; i < 6; i++) offers.push((await offersUnder(post())).length)
+    expect(offers).toEqual([1, 1, 1, 1, 1, 0])
+    fairUse = openFairUse()
+    const theirs = room.standIn.as('Ilse').post(demoForum, { title: 'And mine?', text: 'Also in a box.', tags: [real] })
+    expect(await offersUnder(theirs)).toHaveLength(1)
   })
 
   test('whoever presses it gets a check of their own that nobody else sees', async () => {
