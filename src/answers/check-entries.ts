@@ -30,9 +30,9 @@ const needed: readonly { readonly caution: CautionKind; says(text: EntryText): b
   { caution: 'full', says: ({ body }) => /\b(charg(e|ed|ing)|discharg|use it|use them|buy|re-sleeve)\b/i.test(body) },
 ]
 
-/** Everything wrong with the entries, each with its own id; none if they can be used. */
-export function checkEntries(entries: readonly Entry[]): AnswerProblem[] {
-  const known = entries.map(entry => entry.id)
+/** Everything wrong with the entries, each with its own id; none if they can be used. They may be related to those of `beside`. */
+export function checkEntries(entries: readonly Entry[], beside: readonly Entry[] = []): AnswerProblem[] {
+  const known = [...entries, ...beside].map(entry => entry.id)
   return entries.flatMap((entry, i) => [
     ...(known.indexOf(entry.id) === i ? [] : [{ at: entry.id, code: 'twice' as const, name: entry.id }]),
     ...checkLinks(entry, known),

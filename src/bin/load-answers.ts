@@ -40,8 +40,11 @@ type ToldSources = z.infer<typeof sourcesFile>
 /** Where the answers beside the packs of a folder lie. */
 export const answersIn = (rules: string): string => join(rules, 'answers')
 
-/** Loads and checks every entry of `folder`; none, without a problem, if there is no such folder. Entries with problems are left out. */
-export async function loadAnswers(folder: string): Promise<LoadedAnswers> {
+/**
+ * Loads and checks every entry of `folder`, which may be related to those of `beside`; none, without a problem, if there is no
+ * such folder. Entries with problems are left out.
+ */
+export async function loadAnswers(folder: string, beside: readonly Entry[] = []): Promise<LoadedAnswers> {
   const names: string[] = await readdir(folder).catch(() => [])
   const files = names.filter(name => name.endsWith('.md')).sort()
   const told = names.includes('sources.yaml')
@@ -56,7 +59,7 @@ export async function loadAnswers(folder: string): Promise<LoadedAnswers> {
   const entries = read.flatMap(one => one.entry ?? [])
   const fileOf = new Map(read.map(one => [one.entry?.id, one.file]))
   const problems = read.flatMap(({ file, problems }) => problems.map(problem => ({ file, problem })))
-  const checked = checkEntries(entries).map(
+  const checked = checkEntries(entries, beside).map(
     (problem): AnswerFileProblem => ({ file: fileOf.get(problem.at) ?? folder, problem }),
   )
   const wrong = new Set(checked.map(one => one.file))

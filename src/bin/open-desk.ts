@@ -83,7 +83,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
     drafts,
     logs,
     photos,
-    answers: openInstalledAnswers(log),
+    answers: openInstalledAnswers(config.rules, log),
     trends: trends.desk,
     traces: tracesWith(openTraces(db), checks),
     posts: queuePosts(posts),

@@ -59,6 +59,8 @@ export async function run(): Promise<void> {
       await (await import('./seed-practice.ts'))
         .seedPractice(desk)
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
+    // Whoever asks first does not wait until the answers are read.
+    await desk.answers().catch(error => log.warn({ err: error }, 'the answers cannot be read'))
     const { startWeeklyJob } = await import('./start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ desk, ...job, whereabouts: bot.whereabouts })
   } catch (error) {

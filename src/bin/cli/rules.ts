@@ -23,7 +23,8 @@ export function rulesCommand(): Command {
         today,
         beside.filter(pack => !here.includes(pack.id) && pack.families.length === 0),
       )
-      const answers = await loadAnswers(answersIn(dir))
+      const shippedAnswers = (await loadAnswers(answersIn(options.beside))).entries
+      const answers = await loadAnswers(answersIn(dir), shippedAnswers)
       const problems = [...report.problems, ...answers.problems]
       for (const { file, problem } of problems) console.error(`${file}: ${sayProblem(say, problem)}`)
       for (const one of report.packs)
