@@ -7,7 +7,7 @@ import type { Logger } from 'pino'
 import type { Desk, Drafts, Pictures } from '../discord/desk.ts'
 import type { PictureMemory } from '../discord/drawn/open-pictures.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
-import { takeAway } from '../discord/hands/tell-others.ts'
+import { sweepNotices } from '../discord/hands/sweep-notices.ts'
 import { openLanes } from '../discord/lanes.ts'
 import type { Posts } from '../discord/post.ts'
 import { queuePosts } from '../discord/queue-posts.ts'
@@ -34,9 +34,6 @@ import type { Job } from './weekly-job.ts'
 
 export type OpenedDesk = { readonly desk: Desk; readonly job: Omit<Job, 'desk'>; close(): Promise<void> }
 
-/** At most so many messages are taken away at a sweep; the next one goes on. */
-const mostNotices = 100
-
 /** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
@@ -58,7 +55,7 @@ export async function openDesk(config: Config, log: Logger, posts: Posts): Promi
         const settled = await settleFinished(desk)
         const gone = await checks.purge(now())
         await offers.purge(now() - claimsKept)
-        for (const notice of await notices.expired(now(), mostNotices)) await takeAway(desk, notice)
+        await sweepNotices(desk)
         log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
       })
       .catch(error => log.warn({ err: error }, 'sweeping failed'))

@@ -1,5 +1,7 @@
 // The one door to a check: whether this person may do this, and what it then becomes.
 import type { Program } from '../engine/compile.ts'
+import { judge } from '../engine/judge.ts'
+import { misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type PersonId } from './check.ts'
 import { type Actor, custodyOf } from './custody.ts'
 import type { CheckEvent } from './events.ts'
@@ -17,29 +19,44 @@ export function act(
   now: number,
 ): Stepping {
   if (isHandOver(event)) return hand(program, check, actor, event, now)
-  const helps = actor.person !== check.holder
-  const refusal = mayNot(check, actor, event)
-  if (refusal) return { ok: false, refusal }
+  if (actor.person === check.holder) return goOn(program, check, event, now)
+  return event.is === 'answer' ? help(program, check, actor, event, now) : refused({ code: 'not-yours' })
+}
+
+/** Its holder: unless it waits for somebody else, when only danger can be said, and that at once. */
+function goOn(program: Program, check: Check, event: CheckEvent, now: number): Stepping {
+  const { offer, ...custody } = custodyOf(check)
+  if (!offer) return settled(check, step(program, check, event, now))
+  const alarm = event.is === 'answer' && isAlarm(program, check, event)
+  if (now < offer.until && event.is !== 'close' && !alarm) return refused({ code: 'offered' })
+  return step(program, { ...check, custody }, event, now)
+}
+
+/** A moderator, at the one question they were asked. */
+function help(program: Program, check: Check, actor: Actor, event: Answering, now: number): Stepping {
   const { plea } = custodyOf(check)
-  if (!helps || event.is !== 'answer') return settled(check, step(program, check, event, now))
+  if (!actor.moderator || plea?.question !== event.question) return refused({ code: 'not-yours' })
+  // Heat, hiss and smell are in no photograph: from afar one can see danger, and never that it is absent.
+  const beside = program.hazards.get(event.question) === 'get-away'
+  if (beside && event.answer.kind !== 'cant-tell' && !isAlarm(program, check, event))
+    return refused({ code: 'only-beside-it' })
   // Whoever asked may have paused meanwhile: the question they asked about is answered all the same.
   const asking: Check =
-    check.phase.is === 'paused' && plea ? { ...check, phase: { is: 'asking', question: plea.question } } : check
+    check.phase.is === 'paused' ? { ...check, phase: { is: 'asking', question: plea.question } } : check
   const helper = { by: actor.person, at: now }
   return settled(check, step(program, asking, { ...event, by: actor.person }, now), helper)
 }
 
-/** Why this person may not do this; undefined if they may. */
-function mayNot(check: Check, actor: Actor, event: CheckEvent): CheckRefusal | undefined {
-  const { offer, plea } = custodyOf(check)
-  if (actor.person === check.holder) return offer && event.is !== 'close' ? { code: 'offered' } : undefined
-  const asked = event.is === 'answer' && plea?.question === event.question
-  return actor.moderator && asked ? undefined : { code: 'not-yours' }
-}
+type Answering = Extract<CheckEvent, { is: 'answer' }>
+
+/** Whether an answer means danger. */
+const isAlarm = (program: Program, check: Check, { question, answer }: Answering): boolean =>
+  misfit(program, question, answer) === undefined &&
+  judge(program, { ...check.answers, [question]: answer }).verdict === 'danger'
 
 function hand(program: Program, check: Check, actor: Actor, event: HandOverEvent, now: number): Stepping {
-  if (check.phase.is === 'closed') return { ok: false, refusal: { code: 'closed' } }
-  if (now >= check.expiresAt) return { ok: false, refusal: { code: 'expired' } }
+  if (check.phase.is === 'closed') return refused({ code: 'closed' })
+  if (now >= check.expiresAt) return refused({ code: 'expired' })
   const handed = handOver(check, event, actor, now)
   if (!handed.ok) return handed
   const touched = { ...handed.check, expiresAt: expiryFrom(now) }
@@ -49,16 +66,20 @@ function hand(program: Program, check: Check, actor: Actor, event: HandOverEvent
   return { ok: true, check: next, screen: screenOf(program, next) }
 }
 
-/** A question that was asked of a moderator and has its answer is asked no longer. */
+/** A question that was asked of a moderator is asked no longer once it is answered, or the check has gone on to another. */
 function settled(before: Check, stepped: Stepping, helper?: Helper): Stepping {
-  const { plea, ...custody } = custodyOf(before)
+  const { plea } = custodyOf(before)
   if (!stepped.ok || !plea) return stepped
   const { check, screen } = stepped
-  const answered = check.answers[plea.question] !== before.answers[plea.question]
-  if (!answered && check.phase.is !== 'done' && check.phase.is !== 'closed') return stepped
+  const { phase } = check
+  const still = phase.is === 'paused' || ('question' in phase && phase.question === plea.question)
+  if (still) return stepped
+  const { plea: _over, ...custody } = custodyOf(check)
   const history = helper ? [...custody.history, { ...helper, did: 'helped' as const }] : custody.history
   const next: Check = { ...check, custody: { ...custody, history } }
   return { ok: true, check: next, screen: { ...screen, check: next } }
 }
 
 type Helper = { readonly by: PersonId; readonly at: number }
+
+const refused = (refusal: CheckRefusal): Stepping => ({ ok: false, refusal })

@@ -50,8 +50,13 @@ export type Custody = {
   readonly history: readonly Handled[]
 }
 
-/** Who acts, as an interaction brings them; `moderator`: of the server the check belongs to. */
-export type Actor = { readonly person: PersonId; readonly roles: readonly RoleId[]; readonly moderator: boolean }
+/** Who acts, as an interaction brings them. `here`: in the server the check belongs to; `roles` and `moderator` are of that server. */
+export type Actor = {
+  readonly person: PersonId
+  readonly here: boolean
+  readonly roles: readonly RoleId[]
+  readonly moderator: boolean
+}
 
 /** An offer that nobody takes lapses after three days. */
 export const offerLasts = 3 * 24 * 3600_000
@@ -64,10 +69,17 @@ export const longestReason = 300
 export const custodyOf = (check: Check): Custody =>
   check.custody ?? { starter: check.holder, shares: false, history: [] }
 
-/** Whether this person is one of those an offer is for. */
+/** Whether this person is one of those an offer is for: of the server, in any case. */
 export function isFor(taker: Taker, actor: Actor): boolean {
+  if (!actor.here) return false
   if (taker.to === 'anyone') return true
   return taker.to === 'person' ? taker.person === actor.person : actor.roles.includes(taker.role)
+}
+
+/** Whether a check is with somebody else than its starter, offered to somebody, or at a question that moderators were asked. */
+export function isInOtherHands(check: Check): boolean {
+  const { starter, offer, plea } = custodyOf(check)
+  return check.holder !== starter || offer !== undefined || plea !== undefined
 }
 
 /** Whether a person may see how far a check is: its holder, its starter, whom it is offered to, and moderators. */

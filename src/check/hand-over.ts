@@ -9,6 +9,7 @@ import {
   type Deed,
   type Handled,
   isFor,
+  isInOtherHands,
   longestReason,
   mostHandled,
   offerLasts,
@@ -66,6 +67,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
   switch (event.is) {
     case 'offer':
       if (!holds) return refuse({ code: 'not-yours' })
+      if (!actor.here) return refuse({ code: 'outside-server' })
       if (offer) return refuse({ code: 'offered' })
       if (event.to.to === 'person' && event.to.person === check.holder) return refuse({ code: 'to-oneself' })
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
@@ -94,6 +96,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       return passedTo(check, custody.from, custody, entry('gave-back', event.why))
     case 'ask':
       if (!holds) return refuse({ code: 'not-yours' })
+      if (!actor.here) return refuse({ code: 'outside-server' })
       if (offer) return refuse({ code: 'offered' })
       if (plea) return refuse({ code: 'asked-already' })
       if (!('question' in check.phase)) return refuse({ code: 'nothing-to-ask' })
@@ -112,6 +115,8 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
     case 'take-over':
       if (!actor.moderator) return refuse({ code: 'not-moderator' })
       if (holds) return refuse({ code: 'to-oneself' })
+      // Nobody's own check is opened to moderators who were not asked.
+      if (!isInOtherHands(check)) return refuse({ code: 'not-asked' })
       return passedTo(check, actor.person, custody, entry('took-over', event.why))
     case 'share':
       if (!holds) return refuse({ code: 'not-yours' })
@@ -140,5 +145,6 @@ function passedTo(check: Check, holder: PersonId, custody: Custody, entry: Handl
   return { ok: true, check: { ...rest, ...declined, holder, consents: {}, custody: passed } }
 }
 
-const cut = (words: string): string => [...words.trim()].slice(0, longestReason).join('')
+/** People's words as one line: a line of their own could pass for one of ours. */
+const cut = (words: string): string => [...words.replace(/\s+/g, ' ').trim()].slice(0, longestReason).join('')
 const refuse = (refusal: CheckRefusal): HandedOver => ({ ok: false, refusal })

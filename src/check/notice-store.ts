@@ -1,8 +1,11 @@
 // Where a check is shown to others: messages in channels, to be redrawn when it changes and taken away when it ends.
 import type { CheckId } from './check.ts'
 
-/** `panel`: where it was offered. `plea`: what moderators were asked, with photographs. `word`: its holder was told to go on. */
-export type NoticeKind = 'panel' | 'plea' | 'word'
+/**
+ * `panel`: where it was offered. `plea`: what moderators were asked, with photographs. `word`: its holder was told to go on.
+ * `alarm`: somebody who does not hold it was told of danger, or that it is with somebody else now.
+ */
+export type NoticeKind = 'panel' | 'plea' | 'word' | 'alarm'
 
 export type Notice = {
   readonly check: CheckId
@@ -17,6 +20,7 @@ export type NoticeStore = {
   /** Keeps the one notice of its kind that a check has; gives back the one it takes the place of, if that was another message. */
   put(notice: Notice): Promise<Notice | undefined>
   of(check: CheckId): Promise<Notice[]>
+  ofKind(kind: NoticeKind, limit: number): Promise<Notice[]>
   /** Those whose time has come, the first to expire first. */
   expired(now: number, limit: number): Promise<Notice[]>
   drop(notice: Notice): Promise<void>

@@ -27,6 +27,17 @@ export function partIn(check: Check, person: PersonId): PartInCheck {
   }
 }
 
+/** A check they held goes back to whoever started it, without anything they answered; undefined where that was themselves. */
+export function giveBackWithout(check: Check, person: PersonId): Check | undefined {
+  const { starter } = custodyOf(check)
+  if (starter === person) return undefined
+  const { saidBy: _said, leaves: _leaves, ...rest } = check
+  const { from: _from, offer: _offer, plea: _plea, ...custody } = without({ ...check, holder: starter }, person)
+  // Packs that it was judged by are found anew, and with them what is given.
+  const anew = { answers: {}, trail: [], consents: {}, packs: [], phase: { is: 'paused' } } as const
+  return { ...rest, ...anew, holder: starter, custody: { ...custody, shares: false } }
+}
+
 /** The check without a trace of them: an offer to them lapses, what came from them came from its holder, deeds have no name. */
 export function forgetPerson(check: Check, person: PersonId): Check {
   const { custody, saidBy, ...rest } = check

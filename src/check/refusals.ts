@@ -36,4 +36,6 @@ export type CheckRefusal =
   | { readonly code: 'nothing-to-ask' }
   | { readonly code: 'asked-already' }
   | { readonly code: 'not-asked' }
+  /** Only whoever is beside the cell can say that it shows no danger of this kind. */
+  | { readonly code: 'only-beside-it' }
   | { readonly code: 'handed-too-often'; readonly most: number }

@@ -39,7 +39,8 @@ export type Screen =
 export function screenOf(program: Program, check: Check, known?: Next): Screen {
   const { phase } = check
   const offer = check.custody?.offer
-  if (offer && phase.is !== 'closed') return { kind: 'offered', check, offer }
+  // A verdict is never hidden behind an offer.
+  if (offer && phase.is !== 'closed' && phase.is !== 'done') return { kind: 'offered', check, offer }
   switch (phase.is) {
     case 'asking':
     case 'second-look': {

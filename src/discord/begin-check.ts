@@ -53,7 +53,13 @@ async function begin(desk: Desk, interaction: Starting, wanted: Wanted): Promise
   const started = start(program, { ...who, ...asked }, now)
   if (!started.ok) return refused(started.refusal)
   const begun = offer
-    ? act(program, started.check, holderOf(started.check), { is: 'offer', to: offer, why: '' }, now)
+    ? act(
+        program,
+        started.check,
+        holderOf(started.check, started.check.server !== null),
+        { is: 'offer', to: offer, why: '' },
+        now,
+      )
     : started
   if (!begun.ok) return refused(begun.refusal)
   const created = await desk.checks.create(begun.check, interaction.id)

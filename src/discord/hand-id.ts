@@ -30,20 +30,28 @@ export const handDeeds = [
 ] as const
 export type HandDeed = (typeof handDeeds)[number]
 
-/** `opening` makes each form's id new, since phones keep forms by id. */
-export type HandId = { readonly check: CheckId; readonly does: HandDeed; readonly opening?: string }
+/**
+ * `form`: only of forms. Its `opening` makes each form's id new, since phones keep forms by id; its `revision` is the one the check
+ * stood at, so that what is typed about one question is not taken for another.
+ */
+export type HandId = {
+  readonly check: CheckId
+  readonly does: HandDeed
+  readonly form?: { readonly opening: string; readonly revision: number }
+}
 
 const mark = 'ch1'
 
-export const encodeHand = ({ check, does, opening }: HandId): string =>
-  [mark, check, does, ...(opening === undefined ? [] : [opening])].join('.')
+export const encodeHand = ({ check, does, form }: HandId): string =>
+  [mark, check, does, ...(form ? [form.opening, form.revision.toString(36)] : [])].join('.')
 
 /** Decodes a custom id; undefined for anything that `encodeHand` cannot have written. */
 export function decodeHand(id: string): HandId | undefined {
-  const [version, check, does, opening, ...rest] = id.split('.')
+  const [version, check, does, opening, revision, ...rest] = id.split('.')
   if (version !== mark || rest.length > 0 || !/^[a-z0-9]{6,32}$/.test(check ?? '') || !isDeed(does)) return undefined
-  if (opening !== undefined && !/^[a-z0-9]{1,16}$/.test(opening)) return undefined
-  return { check: check ?? '', does, ...(opening !== undefined && { opening }) }
+  if (opening === undefined) return { check: check ?? '', does }
+  if (!/^[a-z0-9]{1,16}$/.test(opening) || !/^(0|[1-9a-z][0-9a-z]{0,5})$/.test(revision ?? '')) return undefined
+  return { check: check ?? '', does, form: { opening, revision: Number.parseInt(revision ?? '', 36) } }
 }
 
 const isDeed = (does: string | undefined): does is HandDeed =>

@@ -18,6 +18,17 @@ export function openNoticeStore(db: Kysely<Tables>): NoticeStore {
       return before && before.message !== message ? noticeOf(before) : undefined
     },
     of: async check => (await ofCheck(check).orderBy('kind').execute()).map(noticeOf),
+    async ofKind(kind, limit) {
+      const rows = await db
+        .selectFrom('notices')
+        .selectAll()
+        .where('kind', '=', kind)
+        .orderBy('until')
+        .orderBy('check_id')
+        .limit(limit)
+        .execute()
+      return rows.map(noticeOf)
+    },
     async expired(now, limit) {
       const rows = await db
         .selectFrom('notices')

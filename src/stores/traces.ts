@@ -1,7 +1,7 @@
 // Everything that stands under the id of a person or a server, over SQL; a new table that holds either is entered here.
 import { type Kysely, sql } from 'kysely'
 import type { Check } from '../check/check.ts'
-import { forgetPerson, partIn } from '../check/person-in-check.ts'
+import { forgetPerson, giveBackWithout, partIn } from '../check/person-in-check.ts'
 import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
 import type { Decision, Finding } from '../trends/finding.ts'
 import { openFindingLog } from './finding-log.ts'
@@ -47,6 +47,33 @@ export function openTraces(db: Kysely<Tables>): Traces {
     return rows.map(row => JSON.parse(row.body) as Check)
   }
 
+  /** Checks that others started and this person held are their starters' again. */
+  async function giveBackTo(person: string): Promise<void> {
+    const rows = await db
+      .selectFrom('checks')
+      .select('body')
+      .where('holder', '=', person)
+      .where('starter', 'is not', null)
+      .where('phase', '!=', 'closed')
+      .execute()
+    for (const row of rows) {
+      const check = JSON.parse(row.body) as Check
+      const back = giveBackWithout(check, person)
+      if (!back) continue
+      await db
+        .updateTable('checks')
+        .set({
+          body: JSON.stringify({ ...back, revision: check.revision + 1 }),
+          revision: check.revision + 1,
+          holder: back.holder,
+          phase: back.phase.is,
+        })
+        .where('id', '=', check.id)
+        .where('revision', '=', check.revision)
+        .execute()
+    }
+  }
+
   async function leaveOthers(person: string): Promise<void> {
     for (let found = await othersWith(person); found.length > 0; found = await othersWith(person))
       for (const check of found) {
@@ -83,6 +110,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
     },
 
     async forgetPerson(person) {
+      await giveBackTo(person)
       const checks = await db.deleteFrom('checks').where('holder', '=', person).executeTakeFirst()
       const drafts = await db
         .deleteFrom('kept')

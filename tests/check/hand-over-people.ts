@@ -14,6 +14,7 @@ export const now = Date.UTC(2026, 10, 25)
 export const program = lanternProgram('lamp')
 const person = (name: string, more: Partial<Actor> = {}): Actor => ({
   person: name,
+  here: true,
   roles: [],
   moderator: false,
   ...more,
@@ -24,6 +25,8 @@ export const people = {
   keeper: person('keeper', { roles: ['keepers'] }),
   stranger: person('stranger'),
   warden: person('warden', { moderator: true }),
+  /** Somebody who is not of the server. */
+  passer: person('passer', { here: false }),
 } as const
 export type Name = keyof typeof people
 

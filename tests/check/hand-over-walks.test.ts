@@ -7,11 +7,14 @@ import { type Actor, custodyOf, offerLasts, type Taker } from '../../src/check/c
 import { handOvers } from '../../src/check/hand-over.ts'
 import { forgetPerson } from '../../src/check/person-in-check.ts'
 import { screenOf } from '../../src/check/screen.ts'
-import { asEvent, type Event, fresh, having, now, program } from './hand-over-people.ts'
+import { option } from '../../src/engine/answers.ts'
+import { judge } from '../../src/engine/judge.ts'
+import { asEvent, type Event, fresh, having, now, program, question } from './hand-over-people.ts'
 
 test('whoever does whatever, nobody does what they may not, a check has one holder, and none is lost', () => {
   const anybody = fc.record({
     person: fc.constantFrom('ada', 'ben', 'cleo', 'dov'),
+    here: fc.boolean(),
     roles: fc.subarray(['keepers', 'others']),
     moderator: fc.boolean(),
   })
@@ -65,6 +68,7 @@ test('whoever is taken out of others’ checks leaves no trace in them, and the 
     ['ben', { is: 'take' }],
     ['ben', { is: 'offer', to: { to: 'anyone' }, why: 'from ben' }],
     ['keeper', { is: 'take' }],
+    ['keeper', { is: 'answer', question: question(fresh), answer: option('no') }],
     ['keeper', { is: 'ask', words: 'help', where: 'c' }],
   )
   const helped = having(chain, ['warden', asEvent('answer', chain)])
@@ -83,17 +87,19 @@ test('whoever is taken out of others’ checks leaves no trace in them, and the 
 
 /** Said a second time, from the outside: by whom each kind of change may have been caused. */
 function entitled(before: Check, after: Check, actor: Actor, event: Event, at: number): void {
-  const { offer: open, plea, from } = custodyOf(before)
+  const { starter, offer: open, plea, from } = custodyOf(before)
   const held = actor.person === before.holder
   if (after.holder !== before.holder) {
     const tookIt =
       event.is === 'take' &&
       open !== undefined &&
       at < open.until &&
+      actor.here &&
       (open.to.to === 'anyone' ||
         (open.to.to === 'person' && open.to.person === actor.person) ||
         (open.to.to === 'role' && actor.roles.includes(open.to.role)))
-    const tookOver = event.is === 'take-over' && actor.moderator
+    const others = before.holder !== starter || open !== undefined || plea !== undefined
+    const tookOver = event.is === 'take-over' && actor.moderator && others
     const gaveBack = event.is === 'give-back' && held && after.holder === from
     expect(tookIt || tookOver || gaveBack).toBe(true)
     if (!gaveBack) expect(after.holder).toBe(actor.person)
@@ -102,7 +108,12 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
   }
   for (const id of new Set([...Object.keys(before.answers), ...Object.keys(after.answers)]))
     if (JSON.stringify(after.answers[id]) !== JSON.stringify(before.answers[id]))
-      expect((held && open === undefined) || (actor.moderator && plea?.question === id)).toBe(true)
+      expect(
+        (held && (open === undefined || at >= open.until || isDanger(after))) ||
+          (actor.moderator && plea?.question === id),
+      ).toBe(true)
   if (after.phase.is === 'closed') expect(held).toBe(true)
   if (custodyOf(after).shares !== custodyOf(before).shares && after.holder === before.holder) expect(held).toBe(true)
 }
+
+const isDanger = (check: Check): boolean => judge(program, check.answers).verdict === 'danger'

@@ -38,12 +38,14 @@ const answer = (check: Check, given: Answer = option('no')): Event => ({
 
 const toBen = having(fresh, ['ada', offer({ to: 'person', person: 'ben' })])
 const withBen = having(toBen, ['ben', { is: 'take' }])
+/** Past what only shows beside the cell: at a torn wrap, which a photograph shows. */
+const atWrap = having(withBen, ['ben', answer(withBen)])
 
 /** Every state there is, and who may cause which event in it; whatever is not listed is refused. */
 const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<Record<Name, readonly string[]>> }>> = {
   'with its starter': {
     check: fresh,
-    may: { ada: ['offer', 'ask', 'share', 'answer', 'close'], warden: ['take-over'] },
+    may: { ada: ['offer', 'ask', 'share', 'answer', 'close'] },
   },
   'offered to a person': {
     check: toBen,
@@ -66,21 +68,21 @@ const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<
   'offered, and lapsed': {
     check: toBen,
     at: now + offerLasts,
-    may: { ada: ['withdraw', 'share', 'close'], ben: ['decline'], warden: ['take-over'] },
+    may: { ada: ['withdraw', 'share', 'answer', 'close'], ben: ['decline'], warden: ['take-over'] },
   },
   'with somebody who took it': {
     check: withBen,
     may: { ben: ['offer', 'give-back', 'ask', 'share', 'answer', 'close'], warden: ['take-over'] },
   },
   'a moderator is asked': {
-    check: having(withBen, ['ben', { is: 'ask', words: 'three or four?', where: 'c' }]),
+    check: having(atWrap, ['ben', { is: 'ask', words: 'torn or creased?', where: 'c' }]),
     may: {
       ben: ['offer', 'give-back', 'unask', 'share', 'answer', 'close'],
       warden: ['answer', 'send-back', 'take-over'],
     },
   },
   'a moderator is asked, and it is paused': {
-    check: having(withBen, ['ben', { is: 'ask', words: '', where: null }], ['ben', { is: 'pause' }]),
+    check: having(atWrap, ['ben', { is: 'ask', words: '', where: null }], ['ben', { is: 'pause' }]),
     may: {
       ben: ['offer', 'give-back', 'unask', 'share', 'close'],
       warden: ['answer', 'send-back', 'take-over'],
@@ -115,6 +117,23 @@ describe('what a hand-over does', () => {
     const won = having(open, ['ben', { is: 'take' }])
     expect(won.holder).toBe('ben')
     expect(does(won, 'keeper', { is: 'take' })).toEqual({ ok: false, refusal: { code: 'nothing-to-take' } })
+  })
+  test('danger is said at once, though the check waits for somebody else', () => {
+    const alarmed = having(toBen, ['ada', answer(fresh, option('yes'))])
+    expect(alarmed.phase).toEqual({ is: 'done' })
+    expect(custodyOf(alarmed).offer).toBeUndefined()
+  })
+  test('a verdict is never hidden behind an offer', () => {
+    const done = having(withBen, ['ben', { is: 'finish' }], ['ben', offer({ to: 'anyone' })])
+    expect(screenOf(program, done).kind).toBe('verdict')
+  })
+  test('a moderator who was not asked takes nobody’s own check', () => {
+    const kept = having(fresh, ['ada', { is: 'ask', words: '', where: null }], ['ada', { is: 'unask' }])
+    expect(does(kept, 'warden', { is: 'take-over', why: '' })).toMatchObject({ refusal: { code: 'not-asked' } })
+  })
+  test('a reason is one line, so that it passes for nothing of ours', () => {
+    const lined = having(fresh, ['ada', { is: 'offer', to: { to: 'anyone' }, why: 'no time\n\nNothing found.' }])
+    expect(custodyOf(lined).history[0]?.why).toBe('no time Nothing found.')
   })
   test('nobody hands a check to themselves', () => {
     expect(does(fresh, 'ada', offer({ to: 'person', person: 'ada' }))).toMatchObject({
@@ -169,7 +188,7 @@ describe('what a hand-over does', () => {
 })
 
 describe('a moderator who is asked', () => {
-  const asked = having(withBen, ['ben', { is: 'ask', words: 'is this smoke?', where: 'c' }])
+  const asked = having(atWrap, ['ben', { is: 'ask', words: 'is it torn?', where: 'c' }])
   test('answers that question and no other; the answer is marked as theirs, and the asking is over', () => {
     const helped = having(asked, ['warden', answer(asked)])
     expect(helped.holder).toBe('ben')
@@ -177,6 +196,15 @@ describe('a moderator who is asked', () => {
     expect(custodyOf(helped).plea).toBeUndefined()
     expect(custodyOf(helped).history.at(-1)).toMatchObject({ by: 'warden', did: 'helped' })
     expect(does(helped, 'warden', answer(helped))).toEqual({ ok: false, refusal: { code: 'not-yours' } })
+  })
+  test('says danger at a question that only shows beside the cell, and never that there is none', () => {
+    const smoke = having(withBen, ['ben', { is: 'ask', words: 'is that smoke?', where: 'c' }])
+    expect(does(smoke, 'warden', answer(smoke))).toEqual({ ok: false, refusal: { code: 'only-beside-it' } })
+    expect(having(smoke, ['warden', answer(smoke, option('yes'))]).phase).toEqual({ is: 'done' })
+    expect(having(smoke, ['warden', answer(smoke, cantTell)]).answers[question(smoke)]).toEqual(cantTell)
+  })
+  test('is asked no longer once the holder goes back to another question', () => {
+    expect(custodyOf(having(asked, ['ben', { is: 'back' }])).plea).toBeUndefined()
   })
   test('an answer of the holder’s own ends the asking, and takes the mark away', () => {
     const own = having(asked, ['ben', answer(asked)])

@@ -34,6 +34,8 @@ for (const kind of databases) {
         ['b', 'panel'],
       ])
       expect(await store.expired(80, 1)).toHaveLength(1)
+      expect((await store.ofKind('panel', 10)).map(one => one.check)).toEqual(['b', 'a'])
+      expect(await store.ofKind('panel', 1)).toHaveLength(1)
       await store.drop({ ...panel, check: 'b', message: 'another' })
       expect(await store.of('b')).toHaveLength(1)
       await store.drop({ ...panel, check: 'b' })

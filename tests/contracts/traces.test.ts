@@ -104,6 +104,17 @@ for (const kind of databases)
       expect(await stores.checks.startedBy(wren, now)).toEqual([])
     })
 
+    test('a check they had from somebody goes back to them without a single answer, and can be gone on with', async () => {
+      const history = [{ by: odalys, did: 'offered', at: now, to: { to: 'person', person: wren } }] as const
+      const custody = { starter: odalys, from: odalys, shares: true, history }
+      const answers = { mass: { kind: 'reading', value: 44.7, u: 0.1 } } as const
+      await stores.checks.create({ ...checkOf('e1', wren, shed), custody, answers, trail: ['mass'] }, 'i6')
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0 })
+      const back = (await stores.checks.heldBy(odalys, now)).find(one => one.id === 'e1')
+      expect(back).toMatchObject({ answers: {}, trail: [], phase: { is: 'paused' }, revision: 2 })
+      expect(JSON.stringify(back)).not.toContain(wren)
+    })
+
     test('a finished check that is deleted leaves no outcome', async () => {
       const done: Check = { ...checkOf('b1', wren, shed), phase: { is: 'done' }, leaves: 'outcome' }
       await stores.checks.create(done, 'i4')

@@ -62,6 +62,7 @@ test('the channel in which it was asked is deleted: the moderator is told that n
 
 test('the channel in which it was offered is deleted: it is still offered, and the list shows it', async () => {
   await wren().run('check start', { for: ilse().id }, { channel: workbench })
+  await room.desk.lanes.idle()
   room.standIn.removeChannel(workbench)
   const list = messageOf(await ilse().run('check list', {}, { channel: questions }))
   const progress = await pressed(ilse(), list, 'See 1')

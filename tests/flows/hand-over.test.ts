@@ -33,7 +33,7 @@ async function wordOf(person: Person): Promise<SeenMessage> {
   await room.desk.lanes.idle()
   return person
     .sees(everybody)
-    .findLast(one => /Your check goes on|with you again|to a result/.test(text(one))) as SeenMessage
+    .findLast(one => /Your check goes on|with you again|to a result|found danger/.test(text(one))) as SeenMessage
 }
 async function fill(person: Person, form: Reply, fields: Parameters<Person['submit']>[1]): Promise<SeenMessage> {
   if (form.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(form)}`)
@@ -120,13 +120,16 @@ describe('offering a check', () => {
     )
     const wren = quiet.standIn.as('Wren')
     const own = messageOf(await wren.run('check start', { anyone: true }))
-    expect(text(own)).toMatch(/I may not post in this channel/)
-    expect(text(await pressed(wren, own, '.unsure'))).toMatch(/1 question answered/)
+    await quiet.desk.lanes.idle()
+    const after = quiet.standIn.message(own.id) as SeenMessage
+    expect(text(after)).toMatch(/I may not post in this channel/)
+    expect(text(await pressed(wren, after, '.unsure'))).toMatch(/1 question answered/)
     await quiet.close()
   })
 
   test('a panel that was deleted is no loss: the list shows what is offered', async () => {
     await offered(as('Tomas'), { for: ids.Wren })
+    await room.desk.lanes.idle()
     const { channel, message } = (await room.desk.notices.of((await heldBy('Tomas')) ?? ''))[0] ?? {
       channel: '',
       message: '',
@@ -156,7 +159,7 @@ describe('while somebody else answers', () => {
     expect(text(before)).toMatch(/1 question answered/)
     expect(text(before)).not.toMatch(/Shared answers/)
     const hands = await pressed(as('Wren'), question, 'Ask or hand over')
-    const sharing = await pressed(as('Wren'), hands, 'Let the starter see')
+    const sharing = await pressed(as('Wren'), hands, 'Show my answers to the starter')
     expect(text(sharing)).toMatch(/can see your answers/)
     expect(text(await pressed(as('Tomas'), await panelOf(as('Tomas')), 'How far'))).toMatch(/Shared answers/)
     await pressed(as('Wren'), sharing, 'Show my answers to nobody')
@@ -212,7 +215,7 @@ describe('asking a moderator', () => {
   }
 
   test('who answers for them: marked as theirs, and whoever asked is told to go on', async () => {
-    expect(text(await stuck())).toMatch(/A moderator was asked/)
+    expect(text(await stuck())).toMatch(/waits for a moderator/)
     expect(text(await plea())).toMatch(/is that \\\*smoke\\\*\?/)
     expect(as('Wren').sees(demoReportsChannel)).toEqual([])
     const question = await pressed(as('Tomas'), await plea(), 'Answer for them')
@@ -233,7 +236,7 @@ describe('asking a moderator', () => {
     // The first question that is asked is whether it smokes, hisses or swells.
     question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
-    expect(text(await wordOf(as('Wren')))).toMatch(/before you touch the cell/)
+    expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. Do not touch the cell/)
     expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on'))).toMatch(/Danger: stop now/)
   })
 

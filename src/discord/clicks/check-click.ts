@@ -9,6 +9,7 @@ import { inLanguage } from '../../engine/in-language.ts'
 import { type Clicked, redraw, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { afterHelp, mayHelp, showHelping } from '../hands/helping.ts'
+import { tellDanger } from '../hands/tell-danger.ts'
 import { sayInPublic, tellOthers } from '../hands/tell-others.ts'
 import { actorOf, holderOf } from '../hands/turn.ts'
 import { type ClickId, decodeClick } from '../id-codec.ts'
@@ -62,9 +63,10 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
   if (saving === 'saved' && helps) return afterHelp({ desk, interaction, say, program, check, actor }, saved)
   if (saving === 'saved') {
     await redraw(interaction, await showScreen(say, program, screen, desk.pictures))
-    if (concernsOthers(check, saved))
-      await tellOthers(desk, await sayInPublic(desk, saved, interaction.guildLocale), saved)
-    return
+    if (!concernsOthers(check, saved)) return
+    const inPublic = await sayInPublic(desk, saved, interaction.guildLocale)
+    await tellDanger(desk, inPublic, program, saved, interaction.channelId)
+    return tellOthers(desk, inPublic, saved)
   }
   const latest = await desk.checks.load(check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })

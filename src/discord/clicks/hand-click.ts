@@ -1,6 +1,4 @@
 // One click of a hand-over, end to end: load, who acts, what it means, take the step, store, answer, tell the others.
-import { refit } from '../../check/refit.ts'
-import { inLanguage } from '../../engine/in-language.ts'
 import { type Clicked, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { decodeHand, type HandId } from '../hand-id.ts'
@@ -9,29 +7,30 @@ import { carryOut } from '../hands/carry-out.ts'
 import { lookAt } from '../hands/look-at.ts'
 import { meantBy } from '../hands/meant-by.ts'
 import { openForm } from '../hands/open-form.ts'
-import { actorOf, type Turn } from '../hands/turn.ts'
+import { turnOf } from '../hands/turn.ts'
 import { isFormDeed } from '../show/hand-forms.ts'
 import { sayIn } from '../words/say.ts'
 import type { ClickHandler } from './manifest.ts'
 
 export const handClick: ClickHandler = (desk, interaction) => {
   const id = decodeHand(interaction.customId)
-  return id && desk.lanes.inLane(id.check, () => click(desk, interaction, id))
+  if (!id) return undefined
+  // Photographs take their time, in which the check is not held up.
+  return id.does === 'asked'
+    ? askModerator(desk, interaction, id)
+    : desk.lanes.inLane(id.check, () => click(desk, interaction, id))
 }
 
 async function click(desk: Desk, interaction: Clicked, id: HandId): Promise<void> {
+  const turn = await turnOf(desk, interaction, id.check)
+  if (turn === 'seen') return
   const say = sayIn(interaction.locale)
-  const found = await desk.checks.load(id.check)
-  if (!found) return refuse(interaction, say, { code: 'gone' })
-  // Delivered twice: whoever counted it answers it.
-  if (found.changedBy === interaction.id) return
-  const judging = desk.programs.programFor(found.check.family, found.check.day)
-  if (!judging) return refuse(interaction, say, { code: 'gone' })
-  const program = inLanguage(judging, say.locale)
-  const check = refit(program, found.check)
-  const turn: Turn = { desk, interaction, say, program, check, actor: await actorOf(desk, interaction, check) }
-  if (isFormDeed(id.does)) return openForm(turn, id, id.does)
-  if (id.does === 'asked') return askModerator(turn)
+  if (turn === 'gone') return refuse(interaction, say, { code: 'gone' })
+  const { check } = turn
+  if (isFormDeed(id.does)) return openForm(turn, id.does)
+  // What is said about a question belongs to that one.
+  if (id.does === 'sent-back' && id.form?.revision !== check.revision)
+    return refuse(interaction, say, { code: 'changed-meanwhile' })
   const meant = meantBy(interaction, id.does)
   if (meant === undefined) return lookAt(turn, id.does)
   if (!meant.ok) return refuse(interaction, say, meant.refusal)

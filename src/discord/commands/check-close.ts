@@ -1,8 +1,9 @@
 // /check close: ends a check without going on.
 import { ApplicationCommandOptionType } from 'discord.js'
-import { step } from '../../check/step.ts'
+import { act } from '../../check/act.ts'
 import { refuse, replyPrivately } from '../answer.ts'
 import { sayInPublic, tellOthers } from '../hands/tell-others.ts'
+import { holderOf } from '../hands/turn.ts'
 import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
@@ -23,7 +24,7 @@ export const checkClose: Subcommand = {
     const own = await ownCheck(desk, interaction, say)
     if (!own) return
     const { check, program } = own
-    const closed = step(program, check, { is: 'close' }, desk.now())
+    const closed = act(program, check, holderOf(check), { is: 'close' }, desk.now())
     if (!closed.ok) return refuse(interaction, say, closed.refusal)
     const { saving } = await saveStep(desk, interaction, program, check, closed)
     if (saving === 'seen') return

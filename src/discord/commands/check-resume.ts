@@ -1,9 +1,10 @@
 // /check resume: shows an open check where it stands, in whatever channel the person is now.
 import { ApplicationCommandOptionType } from 'discord.js'
+import { act } from '../../check/act.ts'
 import { refit } from '../../check/refit.ts'
 import { screenOf } from '../../check/screen.ts'
-import { step } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
+import { holderOf } from '../hands/turn.ts'
 import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
@@ -24,9 +25,9 @@ export const checkResume: Subcommand = {
     const own = await ownCheck(desk, interaction, say)
     if (!own) return
     const { check, program } = own
-    if (check.phase.is !== 'paused')
+    if (check.phase.is !== 'paused' || check.custody?.offer)
       return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), desk.pictures))
-    const resumed = step(program, check, { is: 'resume' }, desk.now())
+    const resumed = act(program, check, holderOf(check), { is: 'resume' }, desk.now())
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
     const saved = await saveStep(desk, interaction, program, check, resumed)
     if (saved.saving === 'seen') return

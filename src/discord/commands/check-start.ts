@@ -4,7 +4,7 @@ import type { Mode } from '../../check/check.ts'
 import { mostCells } from '../../check/step.ts'
 import { refuse, replyPrivately } from '../answer.ts'
 import { beginCheck } from '../begin-check.ts'
-import { showOffer } from '../hands/offer-out.ts'
+import { offerOut } from '../hands/offer-out.ts'
 import { type Choosing, takerOf } from '../hands/taker-of.ts'
 import { cut } from '../show/parts.ts'
 import { showScreen } from '../show/screen.ts'
@@ -85,10 +85,11 @@ export const checkStart: Subcommand = {
     if (begun.is === 'seen') return
     if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
     const { program, screen } = begun
-    const where = { channel: interaction.channelId, locale: interaction.guildLocale }
-    const seen = offering ? await showOffer(desk, program, screen.check, screen, where) : screen
-    const note = seen === screen ? undefined : say('offered.nowhere')
-    await replyPrivately(interaction, await showScreen(say, program, seen, desk.pictures, note))
+    // In the check's lane: whoever presses at once waits until it is seen that it is offered.
+    await desk.lanes.inLane(screen.check.id, async () => {
+      await replyPrivately(interaction, await showScreen(say, program, screen, desk.pictures))
+      if (offering) await offerOut({ desk, interaction, say, program, check: screen.check }, screen)
+    })
   },
 }
 

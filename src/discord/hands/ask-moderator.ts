@@ -1,9 +1,12 @@
 // Asks a moderator about the question a check is at: cleans the photographs, stores that it is asked, shows it to moderators.
+import type { ModalSubmitInteraction } from 'discord.js'
 import { act } from '../../check/act.ts'
+import type { Stepping } from '../../check/step.ts'
 import { inLanguage } from '../../engine/in-language.ts'
-import { fill, takeTime, tellLater } from '../answer.ts'
-import type { ShownPicture } from '../desk.ts'
-import { sayRefusal } from '../refusal.ts'
+import { type Clicked, fill, refuse, takeTime, tellLater } from '../answer.ts'
+import type { Desk, ShownPicture } from '../desk.ts'
+import type { HandId } from '../hand-id.ts'
+import { type Refusal, sayRefusal } from '../refusal.ts'
 import { saveStep } from '../save-step.ts'
 import { photosField, whyField } from '../show/hand-forms.ts'
 import { message, small, text } from '../show/parts.ts'
@@ -11,38 +14,61 @@ import { showPlea } from '../show/plea.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayWhat } from '../words/describe.ts'
 import { sayPhotoRefusal } from '../words/photo-words.ts'
+import { sayIn } from '../words/say.ts'
 import { put, sayInPublic } from './tell-others.ts'
-import type { Turn } from './turn.ts'
+import { type Turn, turnOf } from './turn.ts'
 
-export async function askModerator(turn: Turn): Promise<void> {
-  const { desk, interaction, say, program, check, actor } = turn
-  if (!interaction.isModalSubmit()) return
+export async function askModerator(desk: Desk, interaction: Clicked, id: HandId): Promise<void> {
+  if (!interaction.isModalSubmit()) return refuse(interaction, sayIn(interaction.locale), { code: 'unknown-click' })
   await takeTime(interaction)
-  const tell = (sentence: string) => tellLater(interaction, message([text(sentence), small(say('caution.line'))]))
-  const words = interaction.fields.getTextInputValue(whyField)
-  const event = { is: 'ask', words, where: interaction.channelId } as const
-  const stepped = act(program, check, actor, event, desk.now())
-  if (!stepped.ok) return tell(sayRefusal(say, stepped.refusal))
-  const tooMuch = desk.fairUse.admitPost(actor.person, null, desk.now())
-  if (tooMuch) return tell(sayRefusal(say, tooMuch))
+  const before = await turnOf(desk, interaction, id.check)
+  if (before === 'seen') return
+  const tried = asking(before, interaction, id)
+  if (!tried.ok) return tell(interaction, sayRefusal(sayIn(interaction.locale), tried.refusal))
   const sent = interaction.fields.fields.has(photosField) ? interaction.fields.getUploadedFiles(photosField) : null
   const cleaned = await desk.photos.clean(
     [...(sent?.values() ?? [])].map(({ name, url, size }) => ({ name, url, bytes: size })),
   )
-  if (cleaned.is === 'refused') return tell(sayPhotoRefusal(say, cleaned.refusal))
+  if (cleaned.is === 'refused') return tell(interaction, sayPhotoRefusal(sayIn(interaction.locale), cleaned.refusal))
+  await desk.lanes.inLane(id.check, async () => {
+    const turn = await turnOf(desk, interaction, id.check)
+    if (turn !== 'seen') await ask(turn, interaction, id, cleaned.photos)
+  })
+}
+
+type Photos = readonly { readonly name: string; readonly bytes: Uint8Array }[]
+type Asking =
+  | { readonly ok: true; readonly turn: Turn; readonly stepped: Extract<Stepping, { ok: true }> }
+  | { readonly ok: false; readonly refusal: Refusal }
+
+/** What asking now would make of the check, if it still stands at the question the form was opened at. */
+function asking(turn: Turn | 'gone', interaction: ModalSubmitInteraction, { form }: HandId): Asking {
+  if (turn === 'gone') return { ok: false, refusal: { code: 'gone' } }
+  const { desk, program, check, actor } = turn
+  if (form?.revision !== check.revision) return { ok: false, refusal: { code: 'changed-meanwhile' } }
+  const words = interaction.fields.getTextInputValue(whyField)
+  const stepped = act(program, check, actor, { is: 'ask', words, where: interaction.channelId }, desk.now())
+  return stepped.ok ? { ok: true, turn, stepped } : stepped
+}
+
+async function ask(at: Turn | 'gone', interaction: ModalSubmitInteraction, id: HandId, photos: Photos): Promise<void> {
+  const asked = asking(at, interaction, id)
+  if (!asked.ok) return tell(interaction, sayRefusal(sayIn(interaction.locale), asked.refusal))
+  const { turn, stepped } = asked
+  const { desk, say, program, check } = turn
   const saved = await saveStep(desk, interaction, program, check, stepped)
   if (saved.saving === 'seen') return
-  if (saved.saving === 'stale') return tell(sayRefusal(say, { code: 'changed-meanwhile' }))
-  const shown = await showToModerators({ ...turn, check: saved.check }, cleaned.photos)
-  const note = shown || cleaned.photos.length === 0 ? undefined : say('hands.asked.no-photos')
+  if (saved.saving === 'stale') return tell(interaction, sayRefusal(say, { code: 'changed-meanwhile' }))
+  const shown = await showToModerators({ ...turn, check: saved.check }, photos)
+  const note = shown ? undefined : say('hands.asked.unseen')
   await fill(interaction, await showScreen(say, program, saved.screen, desk.pictures, note))
 }
 
+const tell = (interaction: Clicked, sentence: string): Promise<void> =>
+  tellLater(interaction, message([text(sentence), small(sayIn(interaction.locale)('caution.line'))]))
+
 /** Posts the plea in the channel of moderators; false if there is none, or the bot may not post there. */
-async function showToModerators(
-  { desk, interaction, program, check }: Turn,
-  photos: readonly { readonly name: string; readonly bytes: Uint8Array }[],
-): Promise<boolean> {
+async function showToModerators({ desk, interaction, program, check }: Turn, photos: Photos): Promise<boolean> {
   const settings = check.server === null ? undefined : await desk.servers.load(check.server)
   const channel = settings?.reviewChannel
   const asked = check.custody?.plea?.question

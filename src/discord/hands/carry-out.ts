@@ -7,7 +7,7 @@ import { redraw, refuse, replyPrivately } from '../answer.ts'
 import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
 import { showHands } from '../show/hands.ts'
-import { showPanel } from '../show/panel.ts'
+import { showPanel, type Word } from '../show/panel.ts'
 import { message, small, text } from '../show/parts.ts'
 import { showPleaOver } from '../show/plea.ts'
 import { showScreen } from '../show/screen.ts'
@@ -34,15 +34,22 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
     return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
   const inPublic = await sayInPublic(desk, saved.check, interaction.guildLocale)
   if (event.is === 'offer') {
-    const { check: now } = await offerOut({ ...turn, check: saved.check }, saved.screen)
-    return tellOthers(desk, inPublic, now)
+    await redraw(interaction, await showScreen(say, program, saved.screen, desk.pictures))
+    return tellOthers(desk, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))
   }
   await answer(turn, inPublic, event, saved)
   await tellOthers(desk, inPublic, saved.check)
-  if (event.is === 'send-back' || event.is === 'give-back') {
-    const word = event.is === 'send-back' ? 'sent-back' : 'gave-back'
-    await postWord(desk, inPublic, saved.check, word, await whereTold(turn, saved.check))
-  }
+  const word = words[event.is]
+  if (!word) return
+  const who = event.is === 'take-over' ? check.holder : saved.check.holder
+  await postWord(desk, inPublic, saved.check, { word, who, channel: await whereTold(turn, saved.check) })
+}
+
+/** What whoever did not press is told. */
+const words: Partial<Record<HandOverEvent['is'], Word>> = {
+  'send-back': 'sent-back',
+  'give-back': 'gave-back',
+  'take-over': 'took-over',
 }
 
 /** The channel the holder looks at: where they asked or were given it; without any, the one of this click. */

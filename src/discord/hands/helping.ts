@@ -3,12 +3,13 @@ import type { Check } from '../../check/check.ts'
 import { type Actor, custodyOf } from '../../check/custody.ts'
 import { helpingScreen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
-import { redraw } from '../answer.ts'
+import { fill, redraw, takeTime } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { message, type ShownMessage, small, text } from '../show/parts.ts'
 import { showThanks } from '../show/plea.ts'
 import { showScreen } from '../show/screen.ts'
 import type { Say } from '../words/say.ts'
+import { isDanger } from './tell-danger.ts'
 import { postWord, sayInPublic, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
@@ -31,10 +32,12 @@ export async function showHelping(
 /** After an answer is stored: it may be asked a second time; else its holder is told where they asked. */
 export async function afterHelp({ desk, interaction, say, program, check: before }: Turn, after: Check): Promise<void> {
   if (custodyOf(after).plea) return redraw(interaction, await showHelping(desk, say, program, after))
+  await takeTime(interaction)
   const inPublic = await sayInPublic(desk, after, interaction.guildLocale)
   const channel = custodyOf(before).plea?.where ?? undefined
-  const word = after.phase.is === 'done' ? 'result' : 'helped'
-  const told = channel !== undefined && (await postWord(desk, inPublic, after, word, channel))
-  await redraw(interaction, showThanks(say, after, told ? channel : undefined))
+  const word = isDanger(program, after) ? 'danger' : after.phase.is === 'done' ? 'result' : 'helped'
+  const who = after.holder
+  const told = channel !== undefined && (await postWord(desk, inPublic, after, { word, who, channel }))
+  await fill(interaction, showThanks(say, after, told ? channel : undefined))
   await tellOthers(desk, inPublic, after)
 }

@@ -2,21 +2,24 @@
 import { act } from '../../check/act.ts'
 import type { HandOverEvent } from '../../check/hand-over.ts'
 import { refuse } from '../answer.ts'
-import type { HandId } from '../hand-id.ts'
 import { type FormDeed, handForm } from '../show/hand-forms.ts'
 import type { Turn } from './turn.ts'
 
-export async function openForm(turn: Turn, id: HandId, does: FormDeed): Promise<void> {
+export async function openForm(turn: Turn, does: FormDeed): Promise<void> {
   const { desk, interaction, say, program, check, actor } = turn
   if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
   const tried = act(program, check, actor, tryOf(does), desk.now())
   if (!tried.ok) return refuse(interaction, say, tried.refusal)
-  const photos = does === 'ask' && (await hasReviewChannel(turn))
-  await interaction.showModal(handForm(say, id, does, desk.newId().slice(0, 8), photos))
+  const photos = does === 'ask' && mayPhotograph(turn) && (await hasReviewChannel(turn))
+  await interaction.showModal(handForm(say, check, does, desk.newId().slice(0, 8), photos))
 }
 
 const hasReviewChannel = async ({ desk, check: { server } }: Turn): Promise<boolean> =>
   server !== null && (await desk.servers.load(server)).reviewChannel !== null
+
+/** Nobody is asked to photograph a cell that may be hot, hissing or leaking. */
+const mayPhotograph = ({ program, check: { phase } }: Turn): boolean =>
+  !('question' in phase) || program.hazards.get(phase.question) !== 'get-away'
 
 /** The event with nothing filled in yet. */
 function tryOf(does: FormDeed): HandOverEvent {

@@ -1,12 +1,13 @@
 // After a change: what channels show of a check says how it stands now, and its holder is told where they asked.
 //
 // The change is stored by then. A channel that is gone or closed to the bot costs a line in the log, never the change.
-import type { Check, CheckId } from '../../check/check.ts'
+import type { Check, CheckId, PersonId } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody.ts'
 import type { Notice, NoticeKind } from '../../check/notice-store.ts'
 import { findFamily } from '../../engine/programs.ts'
 import { publicLanguage } from '../../server/settings.ts'
 import type { Desk } from '../desk.ts'
+import type { Changing } from '../post.ts'
 import { showPanel, showWord, type Word } from '../show/panel.ts'
 import type { ShownMessage } from '../show/parts.ts'
 import { showPleaOver } from '../show/plea.ts'
@@ -28,12 +29,16 @@ export async function tellOthers(desk: Desk, say: Say, check: Check): Promise<vo
     if (notice.kind === 'panel') {
       const done = await redraw(desk, notice, showPanel(say, whatOf(desk, say, check), check))
       if (done === 'gone' || (over && done === 'done')) await desk.notices.drop(notice)
-    } else if (notice.kind === 'plea' && !custodyOf(check).plea) {
-      // Its photographs go with it; what Discord does not take now is swept away later.
-      if ((await redraw(desk, notice, showPleaOver(say))) !== 'trouble') await desk.notices.drop(notice)
+    } else if (notice.kind === 'plea' && isSettled(check)) {
+      // Its photographs go with it. What Discord does not take now, the sweep takes away later.
+      const done = await redraw(desk, notice, showPleaOver(say))
+      if (done === 'done' || done === 'gone') await desk.notices.drop(notice)
     } else if (notice.kind === 'word' && over) await takeAway(desk, notice)
   }
 }
+
+/** Whether moderators are asked nothing about it any more. */
+export const isSettled = (check: Check): boolean => check.phase.is === 'closed' || custodyOf(check).plea === undefined
 
 /** Shows the check where it is offered; false where the bot may not post. */
 export async function postPanel(desk: Desk, say: Say, check: Check, channel: string): Promise<boolean> {
@@ -42,10 +47,15 @@ export async function postPanel(desk: Desk, say: Say, check: Check, channel: str
   return (await put(desk, check, 'panel', channel, showPanel(say, whatOf(desk, say, check), check), ping)) !== undefined
 }
 
-/** Tells the holder to go on, in this channel; false where the bot may not post. */
-export async function postWord(desk: Desk, say: Say, check: Check, word: Word, channel: string): Promise<boolean> {
-  const shown = showWord(say, whatOf(desk, say, check), check, word)
-  return (await put(desk, check, 'word', channel, shown, check.holder)) !== undefined
+/** Tells somebody a word about the check, in this channel: its holder to go on, or another what they must know; false where the bot may not post. */
+export async function postWord(
+  desk: Desk,
+  say: Say,
+  check: Check,
+  { word, who, channel }: { readonly word: Word; readonly who: PersonId; readonly channel: string },
+): Promise<boolean> {
+  const shown = showWord(say, whatOf(desk, say, check), check, word, who)
+  return (await put(desk, check, who === check.holder ? 'word' : 'alarm', channel, shown, who)) !== undefined
 }
 
 /** Posts a notice in the place of the one of its kind that stood before. Trouble on the way counts as "not posted". */
@@ -64,9 +74,16 @@ export async function put(
   })
   if (posting.is !== 'posted') return undefined
   const notice = { check: check.id, kind, ...posting.place, until: check.expiresAt }
-  const before = await desk.notices.put(notice)
-  if (before) await desk.posts.remove(before).catch(() => undefined)
-  return notice
+  try {
+    const before = await desk.notices.put(notice)
+    if (before) await desk.posts.remove(before)
+    return notice
+  } catch (error) {
+    // What nobody would take away later is taken away now.
+    desk.log.warn({ err: error, kind }, 'a notice could not be kept')
+    if (kind === 'plea') await desk.posts.remove(posting.place).catch(() => undefined)
+    return kind === 'plea' ? undefined : notice
+  }
 }
 
 /** Takes away every message that shows a check, with its photographs. */
@@ -74,19 +91,22 @@ export async function takeAllAway(desk: Desk, check: CheckId): Promise<void> {
   for (const notice of await desk.notices.of(check)) await takeAway(desk, notice)
 }
 
-/** Takes a notice away with everything in it; what cannot be reached is forgotten. */
+/** Takes a notice away with everything in it. One that cannot be reached is tried again by a later sweep; one that is gone is forgotten. */
 export async function takeAway(desk: Pick<Desk, 'posts' | 'notices' | 'log'>, notice: Notice): Promise<void> {
   try {
-    await desk.posts.remove(notice)
-    await desk.notices.drop(notice)
+    if ((await desk.posts.remove(notice)) !== 'forbidden') await desk.notices.drop(notice)
+    else await desk.notices.put({ ...notice, until: notice.until + tryAgain })
   } catch (error) {
     desk.log.warn({ err: error, kind: notice.kind }, 'a notice could not be taken away yet')
   }
 }
 
-async function redraw(desk: Desk, notice: Notice, shown: ShownMessage): Promise<'done' | 'gone' | 'trouble'> {
+/** How much later a message is taken away that the bot may not reach now, in ms. */
+const tryAgain = 24 * 3600_000
+
+async function redraw(desk: Desk, notice: Notice, shown: ShownMessage): Promise<Changing | 'trouble'> {
   try {
-    return (await desk.posts.redraw(notice, shown)) === 'done' ? 'done' : 'gone'
+    return await desk.posts.redraw(notice, shown)
   } catch (error) {
     desk.log.warn({ err: error, kind: notice.kind }, 'a notice could not be redrawn')
     return 'trouble'

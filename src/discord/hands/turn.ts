@@ -1,12 +1,14 @@
 // What every step of a hand-over is given: the click, the check as it stands, and who acts.
 import type { BaseInteraction } from 'discord.js'
-import type { Check } from '../../check/check.ts'
+import type { Check, CheckId } from '../../check/check.ts'
 import type { Actor } from '../../check/custody.ts'
+import { refit } from '../../check/refit.ts'
 import type { Program } from '../../engine/compile.ts'
+import { inLanguage } from '../../engine/in-language.ts'
 import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { moderating, serverOf } from '../rights.ts'
-import type { Say } from '../words/say.ts'
+import { type Say, sayIn } from '../words/say.ts'
 
 export type Turn = {
   readonly desk: Desk
@@ -17,6 +19,19 @@ export type Turn = {
   readonly actor: Actor
 }
 
+/** The check as it stands, in the person's language. `seen`: delivered twice, and whoever counted it answers it. */
+export async function turnOf(desk: Desk, interaction: Clicked, id: CheckId): Promise<Turn | 'gone' | 'seen'> {
+  const say = sayIn(interaction.locale)
+  const found = await desk.checks.load(id)
+  if (!found) return 'gone'
+  if (found.changedBy === interaction.id) return 'seen'
+  const judging = desk.programs.programFor(found.check.family, found.check.day)
+  if (!judging) return 'gone'
+  const program = inLanguage(judging, say.locale)
+  const check = refit(program, found.check)
+  return { desk, interaction, say, program, check, actor: await actorOf(desk, interaction, check) }
+}
+
 /** The person behind an interaction, with the rights they have over this check: those of its server, and only from there. */
 export async function actorOf(desk: Desk, interaction: BaseInteraction, check: Check): Promise<Actor> {
   const here = check.server !== null && serverOf(interaction) === check.server
@@ -24,8 +39,13 @@ export async function actorOf(desk: Desk, interaction: BaseInteraction, check: C
   const roles =
     !here || member === null ? [] : Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]
   const moderator = here && (await moderating(desk, interaction)) !== undefined
-  return { person: interaction.user.id, roles, moderator }
+  return { person: interaction.user.id, here, roles, moderator }
 }
 
-/** Whoever holds a check needs no rights of the server to answer it. */
-export const holderOf = (check: Check): Actor => ({ person: check.holder, roles: [], moderator: false })
+/** Whoever holds a check needs no rights of the server to answer it; `here`: whether they are in it. */
+export const holderOf = (check: Check, here = false): Actor => ({
+  person: check.holder,
+  here,
+  roles: [],
+  moderator: false,
+})

@@ -5,8 +5,9 @@ import {
   ComponentType,
   TextInputStyle,
 } from 'discord.js'
+import type { Check } from '../../check/check.ts'
 import { longestReason } from '../../check/custody.ts'
-import { encodeHand, type HandDeed, type HandId } from '../hand-id.ts'
+import { encodeHand, type HandDeed } from '../hand-id.ts'
 import { mostPhotos } from '../photo-reader.ts'
 import type { Key, Say } from '../words/say.ts'
 import { cut } from './parts.ts'
@@ -32,14 +33,14 @@ export const isFormDeed = (does: HandDeed): does is FormDeed => does in forms
 /** `photos`: whether there is a place where moderators can be shown photographs. */
 export function handForm(
   say: Say,
-  { check }: HandId,
+  check: Check,
   does: FormDeed,
   opening: string,
   photos: boolean,
 ): APIModalInteractionResponseCallbackData {
   const { sends, title, asks, required } = forms[does]
   return {
-    custom_id: encodeHand({ check, does: sends, opening }),
+    custom_id: encodeHand({ check: check.id, does: sends, form: { opening, revision: check.revision } }),
     title: cut(say(title), 45),
     components: [
       ...(does === 'offer' ? [takerMenu(say)] : []),

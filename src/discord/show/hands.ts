@@ -13,24 +13,27 @@ export const handButton = (check: Check, does: HandDeed, label: string, style?: 
 
 /** `question`: whether the check is at a question, which a moderator can then be asked about. */
 export function showHands(say: Say, check: Check, note?: string): ShownMessage {
-  const { plea, shares, from, starter, history } = custodyOf(check)
+  const { plea, offer, shares, from, starter, history } = custodyOf(check)
   const buttons = [
     ...(plea
       ? [handButton(check, 'unask', say('hands.unask'))]
       : 'question' in check.phase
         ? [handButton(check, 'ask', say('hands.ask'), ButtonStyle.Primary)]
         : []),
-    handButton(check, 'offer', say('hands.offer')),
+    offer
+      ? handButton(check, 'withdraw', say('offered.withdraw'), ButtonStyle.Primary)
+      : handButton(check, 'offer', say('hands.offer')),
     ...(from === undefined ? [] : [handButton(check, 'give-back', say('hands.give-back'))]),
     ...(starter === check.holder
       ? []
       : [shares ? handButton(check, 'keep', say('hands.keep')) : handButton(check, 'share', say('hands.share'))]),
   ]
-  const past = history.slice(-8).map(one => sayHandled(say, one))
+  const past = history.slice(-4).map(one => sayHandled(say, one))
   return message([
     ...(note ? [text(note)] : []),
     text(`### ${say('hands.title')}\n${say('hands.text')}`),
-    ...(plea ? [text(say('hands.asked'))] : []),
+    ...(plea ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
+    ...(offer ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) }))] : []),
     ...(shares ? [text(say('hands.shared'))] : []),
     ...(past.length > 0 ? [small(past.join('\n'))] : []),
     ...rows(buttons, 2),
@@ -43,7 +46,7 @@ export const showOffered = (say: Say, check: Check, offer: Offer, note?: string)
   message([
     ...(note ? [text(note)] : []),
     text(
-      `### ${say('offered.title')}\n${say('offered.text', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) })}`,
+      `### ${say('offered.title')}\n${say('offered.text', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) })}\n${say('hands.hot')}`,
     ),
     ...rows([handButton(check, 'withdraw', say('offered.withdraw'), ButtonStyle.Primary)]),
     small(say('caution.line')),

@@ -1,6 +1,6 @@
 // A check as everybody in a channel sees it: what is offered to whom, who has it now; never an answer.
 import { ButtonStyle } from 'discord.js'
-import type { Check } from '../../check/check.ts'
+import type { Check, PersonId } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody.ts'
 import { plain } from '../words/plain.ts'
 import type { Key, Say } from '../words/say.ts'
@@ -48,12 +48,12 @@ function standing(check: Check): Key {
     : 'panel.back'
 }
 
-export type Word = 'helped' | 'result' | 'sent-back' | 'gave-back'
+export type Word = 'helped' | 'result' | 'danger' | 'sent-back' | 'gave-back' | 'took-over'
 
-/** Tells the holder to go on, in the channel where they asked or were given the check. */
-export const showWord = (say: Say, what: string, check: Check, word: Word): ShownMessage =>
+/** Tells `who` in a channel: the holder to go on, with a button; somebody else what they must know. */
+export const showWord = (say: Say, what: string, check: Check, word: Word, who: PersonId): ShownMessage =>
   message([
-    text(say(`word.${word}`, { holder: sayPerson(check.holder), what })),
-    ...rows([handButton(check, 'go-on', say('word.go-on'), ButtonStyle.Primary)]),
+    text(say(`word.${word}`, { who: sayPerson(who), holder: sayPerson(check.holder), what })),
+    ...(who === check.holder ? rows([handButton(check, 'go-on', say('word.go-on'), ButtonStyle.Primary)]) : []),
     small(say('caution.line')),
   ])

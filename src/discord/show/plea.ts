@@ -48,8 +48,10 @@ export function showThanks(say: Say, check: Check, told: string | undefined): Sh
   const holder = sayPerson(check.holder)
   return message([
     text(say('helping.thanks', { holder })),
-    small(
-      told === undefined ? say('helping.untold', { holder }) : say('helping.told', { holder, channel: `<#${told}>` }),
+    text(
+      told === undefined
+        ? say(check.phase.is === 'done' ? 'helping.untold.result' : 'helping.untold', { holder })
+        : say('helping.told', { holder, channel: `<#${told}>` }),
     ),
   ])
 }

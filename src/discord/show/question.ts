@@ -28,7 +28,8 @@ export function showQuestion(
   const head = [
     `### ${screen.helping ? say('helping.title', { holder: sayPerson(check.holder) }) : again ? say('check.again') : say('check.title', { what: sayWhat(say, program.family) })}`,
   ]
-  if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
+  if (again && screen.helping) head.push(say('helping.again'))
+  else if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
   else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
   const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
   const progress = say('check.progress', { answered: screen.answered, left: screen.left })
@@ -86,7 +87,7 @@ function others(say: Say, { check, question, helping }: QuestionScreen): string[
   if (helping) return []
   const wrote = sentBack(say, check)
   return [
-    ...(check.custody?.plea?.question === question.id ? [say('hands.asked')] : []),
+    ...(check.custody?.plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
 }

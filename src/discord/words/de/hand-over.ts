@@ -7,21 +7,19 @@ export const handOver: InWordsOf<typeof english> = {
   'command.check.start.anyone': 'Biete sie allen auf diesem Server an; wer zuerst zugreift, hat sie',
   'command.check.waiting': 'Zeigt die Prüfungen dieses Servers, die auf jemanden warten oder übergeben wurden',
   'button.hands': 'Fragen oder übergeben',
-  'hands.title': 'Deine Prüfung und die anderen',
+  'hands.title': 'Deine Prüfung und andere Menschen',
   'hands.text':
-    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten. Jemand anderes kann auch die ganze Prüfung übernehmen. Niemand sonst sieht deine Antworten, solange du sie nicht zeigst und die Prüfung nicht in andere Hände kommt.',
+    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten, und solange du fragst, die Prüfung übernehmen; dann sieht sie deine Antworten. Jemand anderes kann auch die ganze Prüfung übernehmen. Niemand sonst sieht deine Antworten, solange du sie nicht zeigst und die Prüfung nicht in andere Hände kommt. Wird Gefahr gefunden, erfährt es, wer die Prüfung begonnen hat.',
   'hands.ask': 'Die Moderation fragen',
   'hands.unask': 'Frage zurücknehmen',
   'hands.offer': 'Übergeben',
   'hands.give-back': 'Zurückgeben',
-  'hands.share': 'Meine Antworten zeigen',
+  'hands.share': 'Antworten der Person zeigen, die begonnen hat',
   'hands.keep': 'Meine Antworten niemandem zeigen',
   'hands.return': 'Zurück zur Prüfung',
   'hands.shared': 'Wer die Prüfung begonnen hat, kann deine Antworten sehen.',
   'hands.asked':
-    'Die Moderation wurde zu dieser Frage gefragt. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
-  'hands.asked.no-photos':
-    'Die Moderation wurde gefragt, aber was du geschickt hast, konnte ihr nicht gezeigt werden: Dieser Server hat dafür keinen Kanal, oder ich darf dort nicht schreiben.',
+    'Diese Frage wartet auf die Moderation. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
   'hands.sent-back': 'Die Moderation hat sich deine Frage angesehen und schreibt: {why}',
   'offered.title': 'Wartet darauf, dass jemand übernimmt',
   'offered.text':
@@ -39,7 +37,7 @@ export const handOver: InWordsOf<typeof english> = {
     '{holder} ist zu einem Ergebnis gekommen ({what}). Nur {holder} sieht es, solange es niemandem gezeigt wird.',
   'panel.back': 'Die Prüfung ({what}) ist nicht mehr angeboten. Sie ist bei {holder}.',
   'panel.closed': 'Die Prüfung ({what}) ist geschlossen.',
-  'panel.take': 'Übernehmen',
+  'panel.take': 'Ich nehme sie',
   'panel.decline': 'Ich nicht',
   'panel.progress': 'Wie weit ist sie?',
   'plea.title': 'Jemand kommt bei einer Frage nicht weiter',
@@ -51,7 +49,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Foto {number} der Zelle, geschickt von der Person, die nicht weiterkommt; was darauf ist, weiß dieses Programm nicht.',
   'plea.help': 'Stellvertretend antworten',
   'plea.send-back': 'Zurückschicken',
-  'plea.take-over': 'Die Prüfung übernehmen',
+  'plea.take-over': 'Die ganze Prüfung übernehmen',
   'plea.over': 'Diese Frage ist erledigt.',
   'plea.care':
     'Antworte nur, was du wirklich sehen kannst. Kannst du es auch nicht sagen, dann sag das: Es zählt nie gegen die Zelle.',
@@ -61,11 +59,11 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.unsure': 'Kann ich auch nicht sagen',
   'helping.told': '{holder} hat in {channel} Bescheid bekommen.',
   'helping.untold': 'Ich konnte {holder} nicht Bescheid geben: Sag, dass es mit /prüfung weiter weitergeht.',
-  'word.helped': '{holder}, die Moderation hat deine Frage beantwortet. Deine Prüfung geht weiter.',
+  'word.helped': '{who}, die Moderation hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
-    '{holder}, die Moderation hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
-  'word.sent-back': '{holder}, die Moderation hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
-  'word.gave-back': '{holder}, die Prüfung ist wieder bei dir ({what}).',
+    '{who}, die Moderation hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
+  'word.sent-back': '{who}, die Moderation hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
+  'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',
   'progress.title': 'Wie weit die Prüfung ist',
   'progress.holder': 'Sie ist bei {holder}; begonnen hat sie {starter}.',
@@ -79,7 +77,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.verdict': 'Ergebnis bisher: {verdict}',
   'progress.history': 'Was mit ihr geschah',
   'progress.private': 'Die Antworten sieht, wer die Prüfung hat, und wer sie begonnen hat, wenn sie gezeigt werden.',
-  'progress.take-over': 'Übernehmen',
+  'progress.take-over': 'Als Moderation übernehmen',
   'deed.offered': '{when}: {who} hat sie angeboten: {taker}',
   'deed.took': '{when}: {who} hat sie genommen',
   'deed.declined': '{when}: {who} wollte sie nicht',
@@ -130,6 +128,19 @@ export const handOver: InWordsOf<typeof english> = {
     'Eine Prüfung wird niemandem angeboten, indem alle gerufen werden. Lass die Auswahl leer: Wer zuerst zugreift, hat sie.',
   'refusal.two-takers': 'Wähl entweder jemanden, oder alle, aber nicht beides.',
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
+  'hands.hot':
+    'Wird die Zelle heiß, zischt, raucht, bläht sie sich auf oder riecht sie: Lass sie liegen, geh weg, halte andere fern und ruf den Notruf. Warte nicht auf eine Antwort.',
+  'hands.asked.unseen':
+    'Deine Frage steht auf der Liste der Moderation, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder ich darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
+  'helping.again':
+    'Diese Antwort allein hieße: Es ist nicht die Zelle, für die sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; dieselbe Antwort zählt.',
+  'helping.untold.result':
+    'Es gibt ein Ergebnis, das {holder} sofort sehen muss, und ich konnte nicht Bescheid geben. Erreiche die Person jetzt auf anderem Weg: Sie soll die Zelle nicht anfassen, und /prüfung weiter zeigt das Ergebnis.',
+  'word.danger':
+    '{who}, stopp: Die Prüfung hat Gefahr gefunden ({what}). Fass die Zelle nicht an. Ist sie heiß, zischt, raucht oder riecht sie, geh weg, halte andere fern und ruf den Notruf.',
+  'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
+  'refusal.only-beside-it':
+    'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Antworte „Kann ich auch nicht sagen“, schick die Frage zurück, oder sag Gefahr, wenn du sie siehst.',
   'refusal.changed-meanwhile':
     'Im selben Augenblick hat jemand diese Prüfung geändert. Sieh noch einmal nach und entscheide dann.',
 }

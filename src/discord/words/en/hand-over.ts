@@ -6,19 +6,17 @@ export const handOver = {
   'button.hands': 'Ask or hand over',
   'hands.title': 'Your check, and other people',
   'hands.text':
-    'Stuck at a question? A moderator can answer it for you. Somebody else can also take the whole check. Nobody else sees your answers, unless you share them or the check goes into other hands.',
+    'Stuck at a question? A moderator can answer it for you, and can take the check over while you ask; then they see your answers. Somebody else can also take the whole check. Nobody else sees your answers, unless you share them or the check goes into other hands. If danger is found, whoever started the check is told.',
   'hands.ask': 'Ask a moderator',
   'hands.unask': 'Take the question back',
   'hands.offer': 'Hand it over',
   'hands.give-back': 'Give it back',
-  'hands.share': 'Let the starter see my answers',
+  'hands.share': 'Show my answers to the starter',
   'hands.keep': 'Show my answers to nobody',
   'hands.return': 'Back to the check',
   'hands.shared': 'Whoever started the check can see your answers.',
   'hands.asked':
-    'A moderator was asked about this question. You can still answer it yourself. Do not use the cell meanwhile.',
-  'hands.asked.no-photos':
-    'A moderator was asked, but what you sent could not be shown to them: this server has no channel for it, or I may not post there.',
+    'This question waits for a moderator. You can still answer it yourself. Do not use the cell meanwhile.',
   'hands.sent-back': 'A moderator looked at your question and wrote: {why}',
   'offered.title': 'Waiting for somebody to take it',
   'offered.text':
@@ -56,11 +54,11 @@ export const handOver = {
   'helping.unsure': 'I can’t tell either',
   'helping.told': '{holder} was told in {channel}.',
   'helping.untold': 'I could not tell {holder}: let them know that /check resume goes on.',
-  'word.helped': '{holder}, a moderator has answered your question. Your check goes on.',
+  'word.helped': '{who}, a moderator has answered your question. Your check goes on.',
   'word.result':
-    '{holder}, a moderator has answered your question, and your check has come to a result. Look at it before you touch the cell again.',
-  'word.sent-back': '{holder}, a moderator has looked at your question. Your check goes on.',
-  'word.gave-back': '{holder}, the check of {what} is with you again.',
+    '{who}, a moderator has answered your question, and your check has come to a result. Look at it before you touch the cell again.',
+  'word.sent-back': '{who}, a moderator has looked at your question. Your check goes on.',
+  'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Go on',
   'progress.title': 'How far the check is',
   'progress.holder': '{holder} has it; {starter} started it.',
@@ -121,5 +119,18 @@ export const handOver = {
     'Nobody is offered a check by calling everyone. Leave the choice empty: whoever takes it first has it.',
   'refusal.two-takers': 'Choose either somebody, or whoever takes it first, not both.',
   'refusal.not-party': 'Only those who have to do with this check can see how far it is.',
+  'hands.hot':
+    'If the cell gets hot, hisses, smokes, swells or smells: leave it, get away, keep others away, and call your emergency number. Do not wait for an answer.',
+  'hands.asked.unseen':
+    'Your question waits in the moderators’ list, but nobody was alerted: this server has no channel for it, or I may not post there. Photographs were not kept. If it is urgent, write to a moderator yourself.',
+  'helping.again':
+    'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread in a photograph. Look again, then answer again; the same answer counts.',
+  'helping.untold.result':
+    'It has come to a result that {holder} must see at once, and I could not tell them. Reach them another way, now: they should not touch the cell, and /check resume shows the result.',
+  'word.danger':
+    '{who}, stop: the check of {what} has found danger. Do not touch the cell. If it is hot, hisses, smokes or smells, get away, keep others away, and call your emergency number.',
+  'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
+  'refusal.only-beside-it':
+    'No photograph shows that a danger like this is absent: only whoever is beside the cell can say so. Answer “I can’t tell either”, send the question back, or say danger if you see it.',
   'refusal.changed-meanwhile': 'Somebody changed this check at the same moment. Look again, then decide.',
 } as const

@@ -9,19 +9,17 @@ export const handOver: InWordsOf<typeof english> = {
   'button.hands': 'Preguntar o ceder',
   'hands.title': 'Tu comprobación y los demás',
   'hands.text':
-    '¿No sabes seguir en una pregunta? La moderación puede responderla por ti. También puede tomar otra persona la comprobación entera. Nadie más ve tus respuestas si no las muestras y la comprobación no pasa a otras manos.',
+    '¿No sabes seguir en una pregunta? La moderación puede responderla por ti y, mientras preguntas, tomar la comprobación; entonces ve tus respuestas. También puede tomar otra persona la comprobación entera. Nadie más ve tus respuestas si no las muestras y la comprobación no pasa a otras manos. Si se encuentra un peligro, se avisa a quien empezó la comprobación.',
   'hands.ask': 'Preguntar a la moderación',
   'hands.unask': 'Retirar la pregunta',
   'hands.offer': 'Ceder la comprobación',
   'hands.give-back': 'Devolverla',
-  'hands.share': 'Mostrar mis respuestas',
+  'hands.share': 'Mostrar mis respuestas a quien la empezó',
   'hands.keep': 'No mostrar mis respuestas a nadie',
   'hands.return': 'Volver a la comprobación',
   'hands.shared': 'Quien empezó la comprobación puede ver tus respuestas.',
   'hands.asked':
-    'Se ha preguntado a la moderación por esta pregunta. Aun así puedes responderla tú. No uses la celda mientras tanto.',
-  'hands.asked.no-photos':
-    'Se ha preguntado a la moderación, pero no se le ha podido mostrar lo que enviaste: este servidor no tiene canal para ello, o no puedo escribir en él.',
+    'Esta pregunta espera a la moderación. Aun así puedes responderla tú. No uses la celda mientras tanto.',
   'hands.sent-back': 'La moderación ha mirado tu pregunta y escribe: {why}',
   'offered.title': 'Espera a que alguien la tome',
   'offered.text':
@@ -38,7 +36,7 @@ export const handOver: InWordsOf<typeof english> = {
   'panel.verdict': '{holder} ha llegado a un resultado para {what}. Solo lo ve esa persona, si no lo muestra.',
   'panel.back': 'La comprobación de {what} ya no se ofrece. La tiene {holder}.',
   'panel.closed': 'La comprobación de {what} está cerrada.',
-  'panel.take': 'Tomarla',
+  'panel.take': 'Yo la tomo',
   'panel.decline': 'Yo no',
   'panel.progress': '¿Por dónde va?',
   'plea.title': 'Alguien no sabe seguir en una pregunta',
@@ -50,7 +48,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Fotografía {number} de la celda, enviada por quien no sabe seguir; este programa no sabe qué se ve en ella.',
   'plea.help': 'Responder en su lugar',
   'plea.send-back': 'Devolver la pregunta',
-  'plea.take-over': 'Tomar la comprobación',
+  'plea.take-over': 'Tomar toda la comprobación',
   'plea.over': 'Esta pregunta ya está atendida.',
   'plea.care':
     'Responde solo lo que de verdad puedas ver. Si tampoco lo sabes decir, dilo: nunca cuenta en contra de la celda.',
@@ -60,11 +58,11 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.unsure': 'Yo tampoco lo sé decir',
   'helping.told': '{holder} ha recibido aviso en {channel}.',
   'helping.untold': 'No he podido avisar a {holder}: dile que con /comprobar seguir se continúa.',
-  'word.helped': '{holder}, la moderación ha respondido tu pregunta. Tu comprobación continúa.',
+  'word.helped': '{who}, la moderación ha respondido tu pregunta. Tu comprobación continúa.',
   'word.result':
-    '{holder}, la moderación ha respondido tu pregunta y tu comprobación ha llegado a un resultado. Míralo antes de volver a tocar la celda.',
-  'word.sent-back': '{holder}, la moderación ha mirado tu pregunta. Tu comprobación continúa.',
-  'word.gave-back': '{holder}, la comprobación de {what} vuelve a ser tuya.',
+    '{who}, la moderación ha respondido tu pregunta y tu comprobación ha llegado a un resultado. Míralo antes de volver a tocar la celda.',
+  'word.sent-back': '{who}, la moderación ha mirado tu pregunta. Tu comprobación continúa.',
+  'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
   'progress.title': 'Por dónde va la comprobación',
   'progress.holder': 'La tiene {holder}; la empezó {starter}.',
@@ -78,7 +76,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.verdict': 'El resultado hasta ahora: {verdict}',
   'progress.history': 'Lo que ha pasado con ella',
   'progress.private': 'Las respuestas las ve quien tiene la comprobación, y quien la empezó si se le muestran.',
-  'progress.take-over': 'Tomarla',
+  'progress.take-over': 'Tomarla como moderación',
   'deed.offered': '{when}: {who} la ofreció a {taker}',
   'deed.took': '{when}: {who} la tomó',
   'deed.declined': '{when}: {who} no la quiso',
@@ -126,5 +124,18 @@ export const handOver: InWordsOf<typeof english> = {
     'No se ofrece una comprobación llamando a todo el mundo. Deja la elección vacía: quien la tome primero la tiene.',
   'refusal.two-takers': 'Elige a alguien, o a quien la tome primero, pero no ambas cosas.',
   'refusal.not-party': 'Por dónde va esta comprobación solo lo ve quien tiene que ver con ella.',
+  'hands.hot':
+    'Si la celda se calienta, sisea, echa humo, se hincha o huele: déjala, aléjate, mantén lejos a los demás y llama a emergencias. No esperes ninguna respuesta.',
+  'hands.asked.unseen':
+    'Tu pregunta espera en la lista de la moderación, pero nadie ha recibido aviso: este servidor no tiene canal para ello, o no puedo escribir en él. No se guardó ninguna fotografía. Si es urgente, escribe tú a la moderación.',
+  'helping.again':
+    'Esta respuesta sola significaría que no es la celda que dice ser, y en una fotografía es fácil contar o leer mal. Mira otra vez y responde otra vez; la misma respuesta cuenta.',
+  'helping.untold.result':
+    'Ha llegado a un resultado que {holder} debe ver ahora mismo, y no he podido avisar. Contacta de otro modo, ya: que no toque la celda; /comprobar seguir muestra el resultado.',
+  'word.danger':
+    '{who}, para: la comprobación de {what} ha encontrado peligro. No toques la celda. Si está caliente, sisea, echa humo o huele, aléjate, mantén lejos a los demás y llama a emergencias.',
+  'word.took-over': '{who}, {holder} ha tomado la comprobación de {what} y sigue con ella.',
+  'refusal.only-beside-it':
+    'Ninguna fotografía muestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco lo sé decir», devuelve la pregunta, o di peligro si lo ves.',
   'refusal.changed-meanwhile': 'Alguien cambió esta comprobación en el mismo momento. Mira otra vez y decide entonces.',
 }

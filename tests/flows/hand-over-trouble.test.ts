@@ -1,0 +1,213 @@
+// Danger, and trouble of every kind, while a check is in other hands: nobody beside a cell is left waiting, no photograph left standing.
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { demoReportsChannel } from '../../src/bin/demo-server.ts'
+import { seedPractice } from '../../src/bin/seed-practice.ts'
+import type { Desk } from '../../src/discord/desk.ts'
+import { sweepNotices } from '../../src/discord/hands/sweep-notices.ts'
+import type { Person } from '../../src/practice/people/person.ts'
+import type { Reply } from '../../src/practice/people/reply.ts'
+import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { samplePhoto } from '../photos/sample-photos.ts'
+import { closeAll, finalOf, messageOf, press, pressed, unsureUntil } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+const everybody = '900000000000000301'
+const ids = { Wren: '900000000000000401', Ilse: '900000000000000402', Tomas: '900000000000000403' } as const
+let room: TestRoom
+/** What a test changes of the desk for itself. */
+let change: { posts?: Partial<Desk['posts']>; photos?: Desk['photos']; notices?: Partial<Desk['notices']> } = {}
+const wren = () => room.standIn.as('Wren')
+const ilse = () => room.standIn.as('Ilse')
+const tomas = () => room.standIn.as('Tomas')
+beforeAll(async () => {
+  room = await openRoom(
+    desk => ({
+      ...desk,
+      posts: {
+        ...desk.posts,
+        post: (...all) => (change.posts?.post ?? desk.posts.post)(...all),
+        redraw: (...all) => (change.posts?.redraw ?? desk.posts.redraw)(...all),
+      },
+      photos: { clean: asked => (change.photos ?? desk.photos).clean(asked) },
+      notices: { ...desk.notices, put: notice => (change.notices?.put ?? desk.notices.put)(notice) },
+    }),
+    englishServer,
+  )
+  await seedPractice(room.desk)
+}, 60_000)
+afterAll(() => room.close())
+beforeEach(async () => {
+  change = {}
+  for (const person of [wren(), ilse(), tomas()]) await closeAll(person)
+})
+
+const busy = () => Promise.reject(Object.assign(new Error('reset'), { code: 'ECONNRESET' }))
+const photo = { name: 'one.jpg', bytes: samplePhoto() }
+async function fill(person: Person, form: Reply, fields: Parameters<Person['submit']>[1]): Promise<SeenMessage> {
+  if (form.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(form)}`)
+  return finalOf(await person.submit(form.modal, fields))
+}
+const own = async () => messageOf(await wren().run('check start', {}, { channel: everybody }))
+/** At the first question that a photograph can tell something of. */
+const atRing = async () => unsureUntil(wren(), await own(), /insulating ring around/)
+async function formFor(question: SeenMessage): Promise<Reply> {
+  return press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+}
+const ask = async (question: SeenMessage, fields: Parameters<Person['submit']>[1] = { why: 'hm' }) =>
+  fill(wren(), await formFor(question), fields)
+async function latest(person: Person, channel: string, says: RegExp): Promise<SeenMessage> {
+  await room.desk.lanes.idle()
+  return person.sees(channel).findLast(one => !one.private && says.test(text(one))) as SeenMessage
+}
+const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
+const panel = (person: Person) => latest(person, everybody, /A cell to check/)
+
+describe('danger', () => {
+  test('that whoever took the check finds is told to whoever started it, who may be beside the cell', async () => {
+    await wren().run('check start', { for: ids.Ilse }, { channel: everybody })
+    const question = await pressed(ilse(), await panel(ilse()), 'Take it')
+    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Danger: stop now/)
+    const told = await latest(wren(), everybody, /has found danger/)
+    expect(told.pinged.people).toEqual([ids.Wren])
+    expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
+  })
+
+  test('is never ruled out by a moderator who is not beside the cell', async () => {
+    await ask(await own(), { why: 'it feels a bit warm' })
+    const question = await pressed(tomas(), await plea(), 'Answer for them')
+    expect(text(await pressed(tomas(), question, 'None of these'))).toMatch(/only whoever is beside the cell/)
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(/hot, smoking/)
+  })
+
+  test('is not photographed, and whoever waits reads what to do when it comes', async () => {
+    const form = await formFor(await own())
+    expect(form.kind === 'modal' && form.modal.fields.map(one => one.customId)).toEqual(['why'])
+    expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*Do not wait/)
+    const waiting = messageOf(await ilse().run('check start', { for: ids.Wren }, { channel: everybody }))
+    expect(text(waiting)).toMatch(/get away.*emergency number/)
+  })
+
+  test('stays on the screen, though the check is offered from a menu that was still open', async () => {
+    const hands = await pressed(wren(), await ask(await own()), 'Ask or hand over')
+    await pressed(tomas(), await pressed(tomas(), await plea(), 'Answer for them'), 'At least one')
+    expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(/Danger/)
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(/Danger/)
+  })
+
+  test('can be said while photographs of an earlier question are still being cleaned', async () => {
+    const form = await formFor(await atRing())
+    if (form.kind !== 'modal') throw new Error('no form')
+    const held = Promise.withResolvers<void>()
+    change.photos = { clean: () => held.promise.then(() => ({ is: 'cleaned', photos: [] }) as const) }
+    const asking = wren().submit(form.modal, { why: 'x', photos: [photo] })
+    const resumed = messageOf(await wren().run('check resume'))
+    expect(text(await pressed(wren(), resumed, 'Back'))).toMatch(/question/)
+    held.resolve()
+    const reply = await asking
+    await room.desk.lanes.idle()
+    expect(reply.kind).not.toBe('silent')
+    const [check] = await room.desk.checks.heldBy(ids.Wren, room.desk.now())
+    expect(check?.custody?.plea).toBeUndefined()
+  })
+})
+
+describe('who is told', () => {
+  test('that nobody was alerted, where no channel could show the question', async () => {
+    change.posts = { post: async () => ({ is: 'forbidden' }) }
+    expect(text(await ask(await own()))).toMatch(/nobody was alerted/)
+  })
+
+  test('whose check is taken over', async () => {
+    await ask(await own())
+    await fill(tomas(), await press(tomas(), await plea(), 'Take the check over'), { why: 'x' })
+    expect((await latest(wren(), everybody, /has taken over/)).pinged.people).toEqual([ids.Wren])
+  })
+
+  test('a moderator, that they must reach somebody themselves, where danger could not be told', async () => {
+    await ask(await own())
+    const question = await pressed(tomas(), await plea(), 'Answer for them')
+    change.posts = { post: async () => ({ is: 'forbidden' }) }
+    expect(text(await pressed(tomas(), question, 'At least one'))).toMatch(/must see at once.*Reach them another way/)
+  })
+})
+
+test('a check of a server is not offered from a direct message', async () => {
+  await own()
+  const there = messageOf(await wren().run('check resume', {}, { channel: 'direct' }))
+  const hands = await pressed(wren(), there, 'Ask or hand over')
+  expect(text(await pressed(wren(), hands, 'Hand it over'))).toMatch(/only in the server/)
+})
+
+test('words and photographs stay with the question they were written for', async () => {
+  const form = await formFor(await own())
+  await pressed(wren(), messageOf(await wren().run('check resume')), 'None of these')
+  if (form.kind !== 'modal') throw new Error('no form')
+  await wren().submit(form.modal, { why: 'it does not feel hot' })
+  await room.desk.lanes.idle()
+  expect(
+    wren()
+      .sees()
+      .some(one => /at the same moment/.test(text(one))),
+  ).toBe(true)
+  const [check] = await room.desk.checks.heldBy(ids.Wren, room.desk.now())
+  expect(check?.custody?.plea).toBeUndefined()
+})
+
+test('the menu opens, however long and however marked what people wrote', async () => {
+  let now = await own()
+  for (let i = 0; i < 5; i++) {
+    await ask(now, { why: '*'.repeat(300) })
+    await fill(tomas(), await press(tomas(), await plea(), 'Send it back'), { why: '*'.repeat(300) })
+    now = messageOf(await wren().run('check resume'))
+  }
+  expect(text(await pressed(wren(), now, 'Ask or hand over'))).toMatch(/Your check, and other people/)
+})
+
+test('whoever took a check and has their data deleted gives it back, without what they answered', async () => {
+  await ilse().run('check start', { for: ids.Wren }, { channel: everybody })
+  await pressed(wren(), await pressed(wren(), await panel(wren()), 'Take it'), '.unsure')
+  const sure = await pressed(wren(), messageOf(await wren().run('privacy')), 'Delete what is kept')
+  await pressed(wren(), sure, 'Delete it now')
+  expect(text(messageOf(await ilse().run('check resume')))).toMatch(/Nothing answered yet/)
+})
+
+describe('photographs go', () => {
+  const asked = async () => {
+    await ask(await atRing(), { why: 'x', photos: [photo] })
+    return plea()
+  }
+  const stands = (id: string) =>
+    tomas()
+      .sees(demoReportsChannel)
+      .find(one => one.id === id)
+  const answer = async () => pressed(tomas(), await pressed(tomas(), await plea(), 'Answer for them'), '.unsure')
+
+  test('when the check is closed by its command', async () => {
+    const { id } = await asked()
+    await wren().run('check close')
+    await room.desk.lanes.idle()
+    await sweepNotices(room.desk)
+    expect(stands(id)?.attachments ?? []).toEqual([])
+  })
+
+  test.each([
+    ['Discord was out of reach', busy],
+    ['the bot might not change its message', async () => 'forbidden' as const],
+  ])('with the next sweep, though %s when the question was answered', async (_why, redraw) => {
+    const { id } = await asked()
+    change.posts = { redraw }
+    await answer()
+    await room.desk.lanes.idle()
+    expect(stands(id)?.attachments).toHaveLength(1)
+    change = {}
+    await sweepNotices(room.desk)
+    expect(stands(id)).toBeUndefined()
+  })
+
+  test('at once, where it could not be written down that they stand there', async () => {
+    change.notices = { put: busy }
+    await ask(await atRing(), { why: 'x', photos: [photo] })
+    const now = await plea()
+    expect(now?.attachments ?? []).toEqual([])
+  })
+})
