@@ -21,7 +21,7 @@ export const nobody = ''
 export interface Traces {
   of(person: string): Promise<KeptOfPerson>
   /**
-   * Deletes a person's checks and drafts, takes them out of others' checks, and puts nobody's name beside what they have decided. A check that is deleted
+   * Deletes a person's checks and drafts (one that somebody else started goes back to them without a single answer), takes them out of others' checks, and puts nobody's name beside what they have decided. A check that is deleted
    * leaves no outcome. Done twice, the second time finds nothing.
    */
   forgetPerson(person: string): Promise<Forgotten>

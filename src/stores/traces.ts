@@ -48,7 +48,8 @@ export function openTraces(db: Kysely<Tables>): Traces {
   }
 
   /** Checks that others started and this person held are their starters' again. */
-  async function giveBackTo(person: string): Promise<void> {
+  async function giveBackTo(person: string): Promise<number> {
+    let given = 0
     const rows = await db
       .selectFrom('checks')
       .select('body')
@@ -60,7 +61,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
       const check = JSON.parse(row.body) as Check
       const back = giveBackWithout(check, person)
       if (!back) continue
-      await db
+      const done = await db
         .updateTable('checks')
         .set({
           body: JSON.stringify({ ...back, revision: check.revision + 1 }),
@@ -70,8 +71,10 @@ export function openTraces(db: Kysely<Tables>): Traces {
         })
         .where('id', '=', check.id)
         .where('revision', '=', check.revision)
-        .execute()
+        .executeTakeFirst()
+      given += Number(done.numUpdatedRows)
     }
+    return given
   }
 
   async function leaveOthers(person: string): Promise<void> {
@@ -110,7 +113,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
     },
 
     async forgetPerson(person) {
-      await giveBackTo(person)
+      const given = await giveBackTo(person)
       const checks = await db.deleteFrom('checks').where('holder', '=', person).executeTakeFirst()
       const drafts = await db
         .deleteFrom('kept')
@@ -120,7 +123,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
       await leaveOthers(person)
       const decisions = await loseName(person)
       await scrub(db)
-      return { checks: Number(checks.numDeletedRows), drafts: Number(drafts.numDeletedRows), decisions }
+      return { checks: Number(checks.numDeletedRows) + given, drafts: Number(drafts.numDeletedRows), decisions }
     },
 
     async forgetServer(server) {

@@ -109,7 +109,7 @@ for (const kind of databases)
       const custody = { starter: odalys, from: odalys, shares: true, history }
       const answers = { mass: { kind: 'reading', value: 44.7, u: 0.1 } } as const
       await stores.checks.create({ ...checkOf('e1', wren, shed), custody, answers, trail: ['mass'] }, 'i6')
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 1, drafts: 0, decisions: 0 })
       const back = (await stores.checks.heldBy(odalys, now)).find(one => one.id === 'e1')
       expect(back).toMatchObject({ answers: {}, trail: [], phase: { is: 'paused' }, revision: 2 })
       expect(JSON.stringify(back)).not.toContain(wren)

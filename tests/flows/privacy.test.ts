@@ -133,12 +133,12 @@ describe('a check in other hands', () => {
     await room.desk.traces.forgetPerson(tomas().id)
   })
 
-  test('goes with its holder, and what the channel showed of it, too', async () => {
-    await handToWren()
+  test('goes back to its starter without what its holder answered, and what the channel showed of it goes', async () => {
+    await pressed(wren(), await handToWren(), '.unsure')
     expect(panels()).toHaveLength(1)
     expect(text(await deleteAll(wren()))).toMatch(/Deleted: 1 check,/)
     expect(panels()).toEqual([])
-    expect(text(messageOf(await tomas().run('check list')))).toMatch(/no open check/)
+    expect(text(messageOf(await tomas().run('check list')))).toMatch(/nothing answered/)
   })
 
   test('stays with its holder when its starter is forgotten, without their name', async () => {

@@ -30,7 +30,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.delete': 'Borrar lo que se guarda de mí',
   'privacy.sure.title': '¿Borrar lo que se guarda de ti?',
   'privacy.sure':
-    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya y lo que se contó de ti en este trimestre. Donde cediste una comprobación, ayudaste en una o decidiste algo al moderar, se borra tu nombre. Esto no se puede deshacer.',
+    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya y lo que se contó de ti en este trimestre. Una comprobación que alguien te cedió vuelve a esa persona sin tus respuestas. Donde cediste una comprobación, ayudaste en una o decidiste algo al moderar, se borra tu nombre. Esto no se puede deshacer.',
   'privacy.stays':
     'Lo que no se puede borrar: los recuentos de trimestres anteriores, porque ya nadie puede decir cuáles eran tuyos; y los números ya publicados, porque uno que bajara en uno te señalaría. Si has dicho que no se te cuente, eso también se queda, o se te volvería a contar.',
   'privacy.sure.yes': 'Borrarlo ahora',
