@@ -10,7 +10,10 @@ import type { Week } from '../trends/week.ts'
 
 export type Logs = { readonly outcomes: OutcomeLog; readonly releases: ReleaseLog }
 
-type Refusal = Extract<Due | CloseResult, { ok: false }>['refusal']
+type Refusal =
+  | Extract<Due | CloseResult, { ok: false }>['refusal']
+  /** What the next release goes on from cannot be read: `week` is the last closed one. */
+  | { readonly code: 'damaged-state'; readonly week: Week }
 export type Closing =
   | { readonly ok: true; readonly frozen: readonly Week[] }
   | { readonly ok: false; readonly frozen: readonly Week[]; readonly refusal: Refusal }
@@ -27,6 +30,7 @@ export async function closeWeeks(
   { anyGap = false, history }: { readonly anyGap?: boolean; readonly history?: number } = {},
 ): Promise<Closing> {
   const latest = await logs.releases.latest(scope)
+  if (latest?.state === null) return { ok: false, frozen: [], refusal: { code: 'damaged-state', week: latest.week } }
   const first = latest === null ? await logs.outcomes.firstWeek(scope) : null
   const due = weeksDue(now, latest?.week ?? null, first, anyGap ? Number.POSITIVE_INFINITY : undefined)
   if (!due.ok) return { ...due, frozen: [] }

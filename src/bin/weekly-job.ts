@@ -46,7 +46,7 @@ export async function lookForWork(job: Job): Promise<Looked> {
       const closing = await closeWeeks(desk.trends, scope, desk.now())
       frozen.push(...closing.frozen.map(week => ({ scope, week })))
       if (closing.ok) continue
-      clockHolds = false
+      if (closing.refusal.code === 'clock-behind' || closing.refusal.code === 'clock-ahead') clockHolds = false
       desk.log.error({ refusal: closing.refusal, scope: scope.kind }, sayJobRefusal(closing.refusal))
     }
     // What a wrong clock takes for old may be the newest there is.

@@ -68,16 +68,23 @@ export async function tellLater(interaction: Answerable, shown: ShownMessage): P
   await interaction.followUp({ components: shown.components, flags: shown.flags | MessageFlags.Ephemeral })
 }
 
+type TextFile = { readonly name: string; readonly content: string }
+
 /** A private reply with one text file. */
-export async function replyWithFile(
-  interaction: Answerable,
-  says: string,
-  file: { readonly name: string; readonly content: string },
-): Promise<void> {
-  const shown = message([text(says), { type: ComponentType.File, file: { url: `attachment://${file.name}` } }])
-  await interaction.reply({
+export async function replyWithFile(interaction: Answerable, says: string, file: TextFile): Promise<void> {
+  await interaction.reply(withFile(says, file))
+}
+
+/** The same beside what was answered already. */
+export async function followWithFile(interaction: Answerable, says: string, file: TextFile): Promise<void> {
+  await interaction.followUp(withFile(says, file))
+}
+
+function withFile(says: string, { name, content }: TextFile) {
+  const shown = message([text(says), { type: ComponentType.File, file: { url: `attachment://${name}` } }])
+  return {
     components: shown.components,
-    files: [{ name: file.name, attachment: Buffer.from(file.content) }],
+    files: [{ name, attachment: Buffer.from(content) }],
     flags: shown.flags | MessageFlags.Ephemeral,
-  })
+  } as const
 }

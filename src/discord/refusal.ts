@@ -29,6 +29,7 @@ export type Refusal =
     }
   | { readonly code: 'too-many-open'; readonly count: number }
   | { readonly code: 'small-pool'; readonly least: number }
+  | { readonly code: 'long-warning'; readonly length: number; readonly most: number }
   | { readonly code: 'unknown-family'; readonly name: string }
 
 export function sayRefusal(say: Say, refusal: Refusal): string {

@@ -1,6 +1,6 @@
 // Tells moderators what a release has found, once each, and posts the warnings they have decided on.
 
-import { publicLanguage } from '../server/settings.ts'
+import { publicLanguage, type ServerSettings } from '../server/settings.ts'
 import { decide, type Finding, findingsOf } from '../trends/finding.ts'
 import { readRelease } from '../trends/release/freeze-week.ts'
 import type { Release } from '../trends/release/release.ts'
@@ -18,31 +18,37 @@ export type QuietDesk = Pick<Desk, 'trends' | 'servers' | 'programs' | 'now' | '
 
 /** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
 export async function tellFindings(desk: QuietDesk): Promise<void> {
-  for (const settings of await desk.servers.all()) {
-    const { server, reportsChannel } = settings
-    const say = sayIn(publicLanguage(settings))
-    const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
-    const latest = await latestRelease(desk, server)
-    if (latest) await desk.trends.findings.add(server, findingsOf(latest), desk.newId)
-    for (const finding of await desk.trends.findings.unposted(server)) await postWarning(desk, finding)
-    if (reportsChannel === null) continue
-    const untold = await desk.trends.findings.untold(server, weekOf(desk.now()))
-    for (const finding of untold.slice(0, mostAtOnce)) {
-      const told = decide(finding, { is: 'told' }, desk.now())
-      if (!told) continue
-      // The revision is part of the nonce: told again a week later is another message.
-      const posting = await desk.posts.post(
-        reportsChannel,
-        showFinding(say, names, told),
-        `${finding.id}.${finding.revision}`,
-        undefined,
-        'quiet',
-      )
-      if (posting.is === 'posted') await desk.trends.findings.save(told)
-      else {
-        desk.log.warn({ server, posting: posting.is }, 'the reports channel cannot be posted to')
-        break
-      }
+  // What is damaged or out of reach for one server is no reason for the others not to be told.
+  for (const settings of await desk.servers.all())
+    await tellServer(desk, settings).catch(error =>
+      desk.log.error({ err: error, server: settings.server }, 'a server could not be told of what was found'),
+    )
+}
+
+async function tellServer(desk: QuietDesk, settings: ServerSettings): Promise<void> {
+  const { server, reportsChannel } = settings
+  const say = sayIn(publicLanguage(settings))
+  const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
+  const latest = await latestRelease(desk, server)
+  if (latest) await desk.trends.findings.add(server, findingsOf(latest), desk.newId)
+  for (const finding of await desk.trends.findings.unposted(server)) await postWarning(desk, finding)
+  if (reportsChannel === null) return
+  const untold = await desk.trends.findings.untold(server, weekOf(desk.now()))
+  for (const finding of untold.slice(0, mostAtOnce)) {
+    const told = decide(finding, { is: 'told' }, desk.now())
+    if (!told) continue
+    // The revision is part of the nonce: told again a week later is another message.
+    const posting = await desk.posts.post(
+      reportsChannel,
+      showFinding(say, names, told),
+      `${finding.id}.${finding.revision}`,
+      undefined,
+      'quiet',
+    )
+    if (posting.is === 'posted') await desk.trends.findings.save(told)
+    else {
+      desk.log.warn({ server, posting: posting.is }, 'the reports channel cannot be posted to')
+      break
     }
   }
 }

@@ -2,7 +2,8 @@
 import { type Kysely, sql } from 'kysely'
 import type { ReleaseLog, Scope } from '../trends/outcome-log.ts'
 import type { ReleaseState } from '../trends/release/state.ts'
-import { weekPlus } from '../trends/week.ts'
+import { isWeek, weekPlus } from '../trends/week.ts'
+import { parsed } from './outcome-row.ts'
 import type { Tables } from './tables.ts'
 
 export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
@@ -15,9 +16,7 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
         .orderBy('week', 'desc')
         .limit(1)
         .executeTakeFirst()
-      return row === undefined || row.state === null
-        ? null
-        : { week: row.week, state: JSON.parse(row.state) as ReleaseState }
+      return row === undefined ? null : { week: row.week, state: row.state === null ? null : stateOf(row.state) }
     },
 
     async freeze(scope, week, bytes, state) {
@@ -58,6 +57,15 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
       return rows.map(row => row.week)
     },
   }
+}
+
+/** Null if the text is not the state a release is gone on from. */
+function stateOf(text: string): ReleaseState | null {
+  const state = parsed(text) as Partial<ReleaseState> | null | undefined
+  const parts = [state?.families, state?.series, state?.rises]
+  return isWeek(state?.first) && parts.every(part => typeof part === 'object' && part !== null)
+    ? (state as ReleaseState)
+    : null
 }
 
 const keyOf = (scope: Scope): string => (scope.kind === 'pool' ? 'pool' : `server:${scope.server}`)

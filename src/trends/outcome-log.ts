@@ -61,8 +61,8 @@ export interface OutcomeLog {
 export type StoredOutcome = { readonly id: string; readonly outcome: Outcome }
 
 export interface ReleaseLog {
-  /** The last closed week and the private state to go on from; null before the first. */
-  latest(scope: Scope): Promise<{ readonly week: Week; readonly state: ReleaseState } | null>
+  /** The last closed week and the private state to go on from, null if that is damaged; null before the first. */
+  latest(scope: Scope): Promise<{ readonly week: Week; readonly state: ReleaseState | null } | null>
   /**
    * Keeps a release and the state behind it together, only if none is kept for this scope and week, and only if the scope's
    * last closed week is still the one before it (or there is none): otherwise 'already-frozen' and nothing changes.

@@ -130,6 +130,22 @@ for (const kind of databases)
       expect(await it.job.keys.destroyBefore('2026-E4')).toBe(0)
     })
 
+    test('a damaged state stops its own server and no other, keys are let go all the same, and the log says so', async () => {
+      await it.server('there')
+      await record('2026-W10', [1, 2, 3, 4, 5])
+      await record('2026-W10', [6, 7, 8, 9, 10], 'there')
+      await it.job.keys.keyOf('2025-E4')
+      it.at(in_('2026-W11'))
+      await lookForWork(it.job)
+      await it.db.updateTable('releases').set({ state: '{"first":' }).where('scope', '=', 'server:here').execute()
+      await it.job.keys.keyOf('2025-E4')
+      it.at(in_('2026-W12'))
+      const frozen = [{ scope: { kind: 'server', server: 'there' }, week: '2026-W11' }]
+      expect(await lookForWork(it.job)).toEqual({ is: 'done', frozen })
+      expect(it.log.join()).toMatch(/release of week 2026-W10 was counted from is damaged.*Restore the database/)
+      expect(await it.job.keys.destroyBefore('2026-E1')).toBe(0)
+    })
+
     test('damaged rows count nowhere, the rest is counted, and the log says so', async () => {
       await record('2026-W10', [1, 2, 3, 4, 5, 6, 7])
       const damage = (n: number, change: object) =>

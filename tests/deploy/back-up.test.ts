@@ -1,6 +1,6 @@
 // The back-up taken while the bot writes: whole, consistent, private, never over another one, and a refusal in a sentence.
 import { execFile } from 'node:child_process'
-import { mkdir, mkdtemp, open, readdir, rm, stat, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, open, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
@@ -8,6 +8,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { backUp } from '../../deploy/back-up.ts'
 import type { Check } from '../../src/check/check.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
+import { openEpochKeys } from '../../src/stores/epoch-keys.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
 
 const script = resolve(import.meta.dirname, '../../deploy/back-up.ts')
@@ -42,6 +43,18 @@ const check = (n: number): Check => ({
 })
 
 describe('a back-up', () => {
+  test('holds no key of the pseudonyms, though they lie beside the database', async () => {
+    await (await openSqlite(join(data, 'cellwary.db'))).destroy()
+    const key = await openEpochKeys(join(data, 'keys')).keyOf('2026-E4')
+    const done = await backUp(data, into, now)
+    expect(await readdir(into, { recursive: true })).toEqual(['cellwary-2026-11-25T102030Z.db'])
+    expect(done.ok && (await readFile(done.file)).includes(Buffer.from(key))).toBe(false)
+    // The page for operators says what that is for, and what two hosts on one PostgreSQL have to share.
+    const page = await readFile(resolve(script, '../operate.md'), 'utf8')
+    expect(page).toMatch(/keys[\s\S]{0,200}out of every back-up/)
+    expect(page).toMatch(/two hosts[\s\S]{0,300}same folder `keys`/i)
+  })
+
   test('opens as the bot opens it and knows every check that was acknowledged before', async () => {
     const db = await openSqlite(join(data, 'cellwary.db'))
     const store = openCheckStore(db)

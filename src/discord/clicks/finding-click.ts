@@ -4,13 +4,15 @@ import { publicLanguage } from '../../server/settings.ts'
 import { type Deciding, decide, type Finding } from '../../trends/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
 import { nextWeek, weekOf } from '../../trends/week.ts'
-import { type Clicked, redraw, refuse, replyWithFile } from '../answer.ts'
+import { type Clicked, followWithFile, redraw, refuse, replyWithFile } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { draftRule } from '../draft-rule.ts'
+import { type Refusal, sayRefusal } from '../refusal.ts'
 import { moderating } from '../rights.ts'
 import {
   channelField,
   dismissalForm,
+  longestWarning,
   reasonField,
   sayFound,
   showFinding,
@@ -55,17 +57,29 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
     return interaction.showModal(does === 'warn' ? warningForm(say, finding, draft) : dismissalForm(say, finding))
   }
   const event = eventOf(desk, interaction, does)
-  if (event === 'may-not-post') return refuse(interaction, say, { code: 'may-not-post' })
+  const written = event && 'is' in event && event.is === 'warn' ? event.text : undefined
+  if (event && 'code' in event)
+    return replyWithFile(interaction, `${sayRefusal(say, event)}\n${say('finding.kept-text')}`, textFile(interaction))
   const next = event && decide(finding, event, desk.now())
   const saved = next ? await desk.trends.findings.save(next) : 'stale'
   const latest = saved === 'saved' && next ? next : ((await desk.trends.findings.load(id)) ?? finding)
-  if (saved === 'stale') return show(latest, 'finding.settled')
-  const posted = await postWarning(desk, latest)
-  const after = (await desk.trends.findings.load(id)) ?? latest
-  await show(after, posted ? undefined : 'finding.not-posted')
+  if (saved === 'stale') await show(latest, 'finding.settled')
+  else {
+    const posted = await postWarning(desk, latest)
+    const after = (await desk.trends.findings.load(id)) ?? latest
+    await show(after, posted ? undefined : 'finding.not-posted')
+    if (posted) return
+  }
+  if (written !== undefined) await followWithFile(interaction, say('finding.kept-text'), textFile(interaction))
 }
 
-function eventOf(desk: Desk, interaction: Clicked, does: FindingAct['does']): Deciding | 'may-not-post' | undefined {
+/** What a moderator has written into the form, to be given back where it was not posted. */
+const textFile = (interaction: Clicked) => ({
+  name: 'warning.txt',
+  content: interaction.isModalSubmit() ? interaction.fields.getTextInputValue(warningField) : '',
+})
+
+function eventOf(desk: Desk, interaction: Clicked, does: FindingAct['does']): Deciding | Refusal | undefined {
   const by = interaction.user.id
   if (does === 'put-off') return { is: 'put-off', by, until: nextWeek(weekOf(desk.now())) }
   if (!interaction.isModalSubmit()) return undefined
@@ -75,8 +89,10 @@ function eventOf(desk: Desk, interaction: Clicked, does: FindingAct['does']): De
   // What Discord says the moderator may do there; the bot's own right shows when it posts.
   const may = 'permissions' in channel && typeof channel.permissions === 'string' ? BigInt(channel.permissions) : null
   const mayPost = may === null ? mayIn(interaction, channel.id) : (may & PermissionFlagsBits.SendMessages) !== 0n
-  if (!mayPost) return 'may-not-post'
-  return { is: 'warn', by, channel: channel.id, text: interaction.fields.getTextInputValue(warningField) }
+  if (!mayPost) return { code: 'may-not-post' }
+  const text = interaction.fields.getTextInputValue(warningField)
+  if (text.length > longestWarning) return { code: 'long-warning', length: text.length, most: longestWarning }
+  return { is: 'warn', by, channel: channel.id, text }
 }
 
 function mayIn(interaction: Clicked, channelId: string): boolean {

@@ -45,7 +45,7 @@ export async function publish(stream: Stream): Promise<Publication> {
     await ask()
     await closeDue(outcomes, releases, scope, week, history)
     const latest = await releases.latest(scope)
-    if (latest !== null) behind.push({ state: latest.state, outcomes: outcomes.all() })
+    if (latest?.state) behind.push({ state: latest.state, outcomes: outcomes.all() })
     await ask()
     await outcomes.forget(stream.deletions.filter(d => d.afterWeek === w).map(d => d.reporter))
     await ask()

@@ -52,5 +52,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.damaged-release':
     'Diese Auswertung ist beschädigt. Sag es der Person, die den Bot betreibt; vielleicht ist sie in einer Sicherung noch heil.',
   'refusal.no-finding': 'Das wird nicht mehr aufbewahrt. Das Neueste siehst du mit /trends.',
+  'refusal.long-warning':
+    'Diese Warnung hat {length, number} Zeichen, und über den Vorsichtshinweis passen höchstens {most, number}. Es wurde nichts veröffentlicht. Kürze sie und veröffentliche sie noch einmal.',
   'refusal.may-not-post': 'In diesem Kanal darfst du selbst nicht schreiben. Wähle einen, in dem du schreiben darfst.',
 }

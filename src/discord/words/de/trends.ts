@@ -91,6 +91,7 @@ export const trends: InWordsOf<typeof english> = {
     'Jemand hat inzwischen darüber entschieden. Es wurde nichts geändert; hier siehst du, wie es steht.',
   'finding.not-posted':
     'Die Warnung konnte nicht gepostet werden: Den Kanal gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Wähle einen anderen Kanal.',
+  'finding.kept-text': 'Was du geschrieben hast, steht in der Datei, damit nichts davon verloren geht.',
   'warning.title': 'Eine Warnung zu Zellen',
   'warning.draft':
     'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze sie nicht.',

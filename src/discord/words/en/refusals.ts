@@ -32,6 +32,8 @@ export const refusals = {
     'So far fewer than {least, plural, other {# servers}} pool their counts, and of two each could work out the other’s. The pool is shown once there are {least}.',
   'refusal.damaged-release': 'This release is damaged. Tell whoever runs the bot; a back-up may hold it whole.',
   'refusal.no-finding': 'This is no longer kept. See /trends for the latest.',
+  'refusal.long-warning':
+    'This warning has {length, number} characters, and at most {most, number} fit above the caution. Nothing was posted. Shorten it and post it again.',
   'refusal.may-not-post': 'You may not write in that channel yourself. Choose one you may write in.',
   'refusal.log-forgotten': 'This question is too old. Attach the log again with /log.',
   'typed.nothing-typed': '{field}: nothing was typed. Type the figure you read, with its unit.',

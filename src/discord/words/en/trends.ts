@@ -83,6 +83,7 @@ export const trends = {
   'finding.settled': 'Somebody has decided on this meanwhile. Nothing was changed; this is how it stands.',
   'finding.not-posted':
     'The warning could not be posted: the channel is gone, or the bot may not write there. Choose another channel.',
+  'finding.kept-text': 'What you wrote is in the file, so that nothing of it is lost.',
   'warning.title': 'A warning about cells',
   'warning.draft':
     'Members’ checks have shown something new. {what} If you have such a cell: look at it again, and if you are unsure, do not use it.',

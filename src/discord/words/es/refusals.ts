@@ -53,5 +53,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.damaged-release':
     'Este informe está dañado. Díselo a quien lleva el bot; puede que una copia de seguridad lo tenga entero.',
   'refusal.no-finding': 'Esto ya no se guarda. Lo último está en /tendencias.',
+  'refusal.long-warning':
+    'Este aviso tiene {length, number} caracteres, y encima de la precaución caben como mucho {most, number}. No se publicó nada. Acórtalo y publícalo otra vez.',
   'refusal.may-not-post': 'En ese canal tú no puedes escribir. Elige uno en el que puedas.',
 }

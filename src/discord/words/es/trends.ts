@@ -89,6 +89,7 @@ export const trends: InWordsOf<typeof english> = {
   'finding.settled': 'Alguien lo ha decidido mientras tanto. No se ha cambiado nada; así es como está.',
   'finding.not-posted':
     'No se pudo publicar el aviso: el canal ya no existe, o el bot no puede escribir allí. Elige otro canal.',
+  'finding.kept-text': 'Lo que escribiste está en el archivo, para que no se pierda nada.',
   'warning.title': 'Un aviso sobre celdas',
   'warning.draft':
     'Las comprobaciones de los miembros han mostrado algo nuevo. {what} Si tienes una celda así: mírala otra vez y, si tienes dudas, no la uses.',
