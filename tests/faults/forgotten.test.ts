@@ -66,11 +66,23 @@ async function live(holder: string): Promise<void> {
   await desk.trends.optOuts.add(holder)
 }
 
+/** A check that `from` began and `to` took, with a question that `from` answered in their place. */
+async function handOver(from: string, to: string): Promise<void> {
+  const [held] = await opened.desk.checks.heldBy(to, opened.desk.now())
+  if (!held) throw new Error('no check')
+  const at = opened.desk.now()
+  const offered = { by: from, did: 'offered', at, to: { to: 'person', person: to }, why: 'no meter' } as const
+  const custody = { starter: from, from, shares: true, history: [offered, { by: to, did: 'took', at }] } as const
+  const check: Check = { ...held, revision: held.revision + 1, custody, saidBy: { 'code-place': from } }
+  expect(await opened.desk.checks.save(check, held.revision, `${to}-took`)).toBe('saved')
+}
+
 test('a person who wants to be forgotten is, to the byte; their neighbour is not', async () => {
   const { desk } = opened
   await desk.servers.save({ ...unsettled(server), revision: 1, outcomes: true })
   await live(person)
   await live(neighbour)
+  await handOver(person, neighbour)
   expect(await everyByte(data)).toContain(person)
   expect(await forgetCountedOf(desk, person)).toBe(1)
   expect(await desk.traces.forgetPerson(person)).toEqual({ checks: 3, drafts: 1, decisions: 1 })
