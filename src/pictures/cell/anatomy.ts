@@ -34,7 +34,6 @@ export const RADIUS = {
 export const HEIGHT = {
   fold: -1.1,
   flange: -0.1,
-  vent: -1.5,
   ring: 0.25,
   secondRing: 0.75,
   flatTop: 0.9,

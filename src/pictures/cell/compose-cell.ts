@@ -50,7 +50,7 @@ const ZOOM: Readonly<Record<string, number>> = { vent: 1.45, 'weld-marks': 2.2 }
 const POSITIVE_ZOOM: Readonly<Record<string, number>> = { welds: 1.7, terminal: 2.1 }
 
 /** A round cut-out under a magnifying glass, in the colour of marks: it is no part of the cell, and larger than life. */
-function enlarged(params: CellParameters, box: Box, zoom: number, ground: string): Scene {
+function enlarged(params: CellParameters, box: Box, zoom: number): Scene {
   const r = Math.min(box.width, box.height) / 2 - 3
   const [cx, cy] = [box.x + box.width / 2, box.y + box.height / 2]
   const lens = { x: cx - r, y: cy - r, width: 2 * r, height: 2 * r }
@@ -64,7 +64,8 @@ function enlarged(params: CellParameters, box: Box, zoom: number, ground: string
     tag('path', { d: handle, stroke: INK.point, 'stroke-width': 8 })
   const svg =
     tag('svg', { ...lens, overflow: 'hidden' }, inner.svg) +
-    tag('path', { d: cut, 'fill-rule': 'evenodd', fill: ground }) +
+    // Around the lens the tile's own ground covers what overhangs.
+    tag('path', { d: cut, 'fill-rule': 'evenodd', fill: INK.casing }) +
     part('lens', rim)
   const moved = Object.entries(inner.places).map(
     ([name, p]) => [name, { ...p, x: p.x + lens.x, y: p.y + lens.y }] as const,
@@ -72,11 +73,8 @@ function enlarged(params: CellParameters, box: Box, zoom: number, ground: string
   return { svg, places: Object.fromEntries(moved) }
 }
 
-/**
- * A picture for an option or a verdict: as large as the tell allows, without a pointer. `ground` is the colour around
- * it.
- */
-export function lookClose(params: CellParameters, box: Box, ground: string): Scene {
+/** A picture for an option or a verdict: as large as the tell allows, without a pointer, on a tile. */
+export function lookClose(params: CellParameters, box: Box): Scene {
   const about = params.pointAt
   if (isPeeled(params)) {
     const height = Math.min(box.height - 12, box.width * 0.56)
@@ -87,7 +85,7 @@ export function lookClose(params: CellParameters, box: Box, ground: string): Sce
   }
   const zoom =
     params.view !== 'top' ? 1 : (ZOOM[about] ?? (params.end === 'positive' ? POSITIVE_ZOOM[about] : undefined) ?? 1)
-  if (zoom > 1) return enlarged(params, box, zoom, ground)
+  if (zoom > 1) return enlarged(params, box, zoom)
   const whole = scene(params, box, true)
   const sized = params.view === 'side' && (about === 'length' || about === 'diameter' || params.sizes)
   return { svg: whole.svg + (sized ? measures(params, whole, box) : ''), places: whole.places }

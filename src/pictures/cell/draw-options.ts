@@ -34,7 +34,7 @@ export function drawOptions(options: readonly PictureOption[]): Drawing {
     name: `option-${optionLetter(i)}`,
     label: labels[i] as string,
     draw: (box: Box, corner: { x: number; y: number }): string =>
-      (params === undefined ? unknown(box) : lookClose(params, box, INK.casing).svg) +
+      (params === undefined ? unknown(box) : lookClose(params, box).svg) +
       badge(corner.x, corner.y, 13, optionLetter(i), INK.line),
   }))
   const laid = tiles(list, picture, TILE_GAP)

@@ -1,7 +1,6 @@
 // What a known family looks like: a few views of the same cell, with words under them.
 import { describeReference } from '../alt/describe-cell.ts'
 import type { Drawing } from '../drawing.ts'
-import { INK } from '../ink.ts'
 import { panel } from '../panel.ts'
 import { lookClose } from './compose-cell.ts'
 import { type CellParameters, completeCell } from './parameters.ts'
@@ -16,7 +15,7 @@ export function drawReference(views: readonly ReferenceView[]): Drawing {
   const list = cells.map((params, i) => ({
     name: `view-${i + 1}`,
     label: views[i]?.label ?? '',
-    draw: (box: Parameters<typeof lookClose>[1]): string => lookClose(params, box, INK.casing).svg,
+    draw: (box: Parameters<typeof lookClose>[1]): string => lookClose(params, box).svg,
   }))
   const laid = tiles(list, Math.max(88, ...cells.map(tileHeight)), TILE_GAP)
   return panel(Math.ceil(laid.height + TILE_GAP), laid.svg, describeReference(cells))

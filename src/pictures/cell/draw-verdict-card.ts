@@ -48,7 +48,7 @@ function pictures(card: VerdictCard, top: number): { svg: string; height: number
     const first = number + 1
     number += view.marks.length
     const draw = (box: Box): string => {
-      const seen = lookClose(params, box, INK.casing)
+      const seen = lookClose(params, box)
       const bounds = { x: box.x - 12, y: box.y - 10, width: box.width + 24, height: box.height + 18 }
       const marks = view.marks.map((mark, k) => {
         const place = seen.places[mark.part]

@@ -11,7 +11,7 @@ const pen = { stroke: INK.point, 'stroke-width': STROKE.outline, fill: 'none' }
 const HEAD = 6
 
 /** A line with a head and a bar at both ends, from (x1, y1) to (x2, y2); level or upright only. */
-export function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
+function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
   const upright = x1 === x2
   const bar = (x: number, y: number): string =>
     upright ? `M${round(x - 7)} ${round(y)}h14` : `M${round(x)} ${round(y - 7)}v14`

@@ -2,10 +2,9 @@
 import { WRAP, type WrapColour } from '../ink.ts'
 
 export const VIEWS = ['side', 'top', 'top-angle', 'cut-away'] as const
-export const FORMATS = ['14500', '18650', '20700', '21700', '26650'] as const
 
 export type View = (typeof VIEWS)[number]
-export type Format = (typeof FORMATS)[number]
+export type Format = (typeof CHOICES.format)[number]
 
 /** Parameters that take one of a few words; the first word is the default. */
 export const CHOICES = {

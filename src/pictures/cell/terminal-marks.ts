@@ -5,7 +5,7 @@ import { blob } from './blob.ts'
 import type { CellParameters } from './parameters.ts'
 
 /** The terminal's face on paper: middle, half width, half height in px. */
-export type Face = Point & { rx: number; ry: number }
+type Face = Point & { rx: number; ry: number }
 
 const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
 
