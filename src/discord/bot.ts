@@ -5,6 +5,7 @@ import { leaveServer } from './leave-server.ts'
 import { isLongWait } from './long-waits.ts'
 import { offerCheck } from './offer-check.ts'
 import { type Posts, postsOver } from './post.ts'
+import { everyoneReads } from './setup/places.ts'
 
 export type Bot = {
   /** Resolves once the commands are registered. */
@@ -40,7 +41,7 @@ export async function openBot(
   const login = client.login(options.token)
   // The handlers are loaded while Discord answers; what comes in meanwhile waits for them and for the desk.
   const loading = Promise.all([
-    openDesk(postsOver(client.rest)),
+    openDesk(postsOver(client.rest, channel => everyoneReads(client.channels.cache.get(channel)))),
     import('./router.ts'),
     import('./commands/manifest.ts'),
     import('./commands/in-every-language.ts'),

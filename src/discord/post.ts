@@ -26,6 +26,8 @@ export type Posts = {
   /** Puts `shown` in the place of what a message of ours said before, its pictures included; nobody is told. */
   redraw(place: Place, shown: ShownMessage): Promise<Changing>
   remove(place: Place): Promise<Changing>
+  /** Whether everybody on its server can read a channel, as far as is known: what is for moderators only is not posted there. */
+  isOpenToAll(channel: string): boolean
 }
 
 const forbidden: readonly (string | number)[] = [
@@ -39,7 +41,9 @@ const archived: readonly (string | number)[] = [
   RESTJSONErrorCodes.ThreadLocked,
 ]
 
-export const postsOver = (rest: REST): Posts => ({
+export const postsOver = (rest: REST, isOpenToAll: Posts['isOpenToAll'] = () => false): Posts => ({
+  isOpenToAll,
+
   async post(channel, shown, nonce, ping) {
     const body = {
       flags: shown.flags | (ping === undefined ? MessageFlags.SuppressNotifications : 0),

@@ -33,6 +33,8 @@ async function tellServer(desk: QuietDesk, settings: ServerSettings): Promise<vo
   if (latest) await desk.trends.findings.add(server, findingsOf(latest), desk.newId)
   for (const finding of await desk.trends.findings.unposted(server)) await postWarning(desk, finding)
   if (reportsChannel === null) return
+  if (desk.posts.isOpenToAll(reportsChannel))
+    return desk.log.warn({ server }, 'everybody can read the reports channel: nothing is told there')
   const untold = await desk.trends.findings.untold(server, weekOf(desk.now()))
   for (const finding of untold.slice(0, mostAtOnce)) {
     const told = decide(finding, { is: 'told' }, desk.now())

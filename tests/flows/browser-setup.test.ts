@@ -62,6 +62,9 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       // The invented past is there once something is told in the reports channel.
       await page.locator('#place').selectOption(demoReportsChannel)
       await until(page, `document.querySelectorAll('.card').length > 1`)
+      // More may be told there yet: the server is set up where nobody talks.
+      await page.locator('#place').selectOption({ label: 'workbench' })
+      await page.getByRole('heading', { name: `What ${name} sees in workbench` }).waitFor()
       await runByClicks(page, 'setup')
       const overview = await wordsOf(page)
       for (const part of parts) expect(overview).toContain(say(`setup.part.${part}`))

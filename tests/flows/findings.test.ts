@@ -107,6 +107,23 @@ test('a warning that cannot be posted is told of, and the finding can be decided
   await fresh.close()
 })
 
+test('in a reports channel that everybody has come to read nothing is told until it is closed again', async () => {
+  const fresh = await openRoom(undefined, englishServer)
+  await seedPractice(fresh.desk)
+  const { forbid = [], permit = [] } = demoServer.channels.find(one => one.id === demoReportsChannel) ?? {}
+  fresh.standIn.changeRights(demoReportsChannel, {})
+  // Once this is answered, the bot has heard of it.
+  await fresh.standIn.as('Wren').run('check list')
+  await lookForWork({ ...fresh.job, desk: fresh.desk })
+  expect(fresh.standIn.messages(demoReportsChannel)).toEqual([])
+  expect(fresh.log.join()).toMatch(/everybody can read the reports channel/)
+  fresh.standIn.changeRights(demoReportsChannel, { forbid, permit })
+  await fresh.standIn.as('Wren').run('check list')
+  await lookForWork({ ...fresh.job, desk: fresh.desk })
+  expect(fresh.standIn.messages(demoReportsChannel).length).toBeGreaterThan(0)
+  await fresh.close()
+})
+
 test('a reports channel that is gone keeps what was found until there is another', async () => {
   const fresh = await openRoom(desk => ({ ...desk, posts: noPosts }), englishServer)
   await seedPractice(fresh.desk)

@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoClosedChannel, demoForum, demoReportsChannel, demoServer, demoWardens } from '../../src/bin/demo-server.ts'
 import { menus, text } from '../../src/practice/seen.ts'
+import { finalOf, messageOf, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 import { type Warden, wardenOf } from './setup-hands.ts'
 
@@ -107,6 +108,30 @@ describe('a channel', () => {
     expect(text(await warden.anyMenu(8, { is: 'forum', forum: 'chosen' }, [everybody]))).toMatch(/is not a forum/)
     expect((await warden.settings()).revision).toBe(0)
   })
+})
+
+test('a review channel that everybody has come to read since gets no question and no photograph; the queue has it', async () => {
+  await warden.choose(await warden.open('review'), [demoReportsChannel])
+  const wren = room.standIn.as('Wren')
+  const ask = async () => {
+    const question = messageOf(await wren.run('check start'))
+    const form = await press(wren, await pressed(wren, question, 'Ask or hand over'), 'Ask a moderator')
+    if (form.kind !== 'modal') throw new Error('no form')
+    await finalOf(await wren.submit(form.modal, { why: 'what is this?' }))
+    await room.desk.lanes.idle()
+    return room.standIn.messages(demoReportsChannel).length
+  }
+  room.standIn.changeRights(demoReportsChannel, {})
+  expect(await ask()).toBe(0)
+  expect(text(messageOf(await warden.person.run('check waiting')))).toMatch(/asks a moderator/)
+  room.standIn.changeRights(demoReportsChannel, {
+    forbid: [{ who: server, what: ['view'] }],
+    permit: [
+      { who: 'bot', what: ['view'] },
+      { who: demoWardens, what: ['view'] },
+    ],
+  })
+  expect(await ask()).toBe(1)
 })
 
 describe('offers in a forum', () => {

@@ -2,7 +2,13 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type Change, changeSettings } from '../../src/server/change.ts'
-import { leastKeepWeeks, mostKeepWeeks, type ServerSettings, unsettled } from '../../src/server/settings.ts'
+import {
+  leastKeepWeeks,
+  mostKeepWeeks,
+  publicLanguage,
+  type ServerSettings,
+  unsettled,
+} from '../../src/server/settings.ts'
 
 const asked = { by: 'i1', discordLanguage: 'de' }
 const after = (settings: ServerSettings, change: Change): ServerSettings => {
@@ -79,4 +85,12 @@ test.each<[Change, string]>([
   [{ is: 'keep-weeks', weeks: 52.5 }, 'weeks-out-of-range'],
 ])('%j is refused: %s', (change, code) => {
   expect(refusal(unsettled('s'), change)).toBe(code)
+})
+
+test('everybody is spoken to in the language that was chosen, else in the one Discord was told, the newest word first', () => {
+  const none = { language: null, discordLanguage: null }
+  expect(publicLanguage(none)).toBeUndefined()
+  expect(publicLanguage({ ...none, discordLanguage: 'es-ES' })).toBe('es-ES')
+  expect(publicLanguage({ ...none, discordLanguage: 'es-ES' }, 'de')).toBe('de')
+  expect(publicLanguage({ language: 'en', discordLanguage: 'es-ES' }, 'de')).toBe('en')
 })

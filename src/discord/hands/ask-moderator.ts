@@ -67,12 +67,12 @@ async function ask(at: Turn | 'gone', interaction: ModalSubmitInteraction, id: H
 const tell = (interaction: Clicked, sentence: string): Promise<void> =>
   tellLater(interaction, message([text(sentence), small(sayIn(interaction.locale)('caution.line'))]))
 
-/** Posts the plea in the channel of moderators; false if there is none, or the bot may not post there. */
+/** Posts the plea in the channel of moderators; false if there is none, the bot may not post there, or everybody could read it. */
 async function showToModerators({ desk, interaction, program, check }: Turn, photos: Photos): Promise<boolean> {
   const settings = check.server === null ? undefined : await desk.servers.load(check.server)
   const channel = settings?.reviewChannel
   const asked = check.custody?.plea?.question
-  if (!channel || asked === undefined) return false
+  if (!channel || asked === undefined || desk.posts.isOpenToAll(channel)) return false
   const say = await sayInPublic(desk, check, interaction.guildLocale)
   const theirs = inLanguage(program, say.locale)
   const question = theirs.questions.get(asked)

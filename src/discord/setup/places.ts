@@ -1,5 +1,6 @@
 // Whether a channel can serve for what it is chosen for: its kind, who reads it, and what the bot may do there.
 import {
+  type Channel,
   ChannelType,
   DiscordAPIError,
   type Guild,
@@ -40,9 +41,14 @@ export function judgePlace(channel: GuildBasedChannel | undefined, me: GuildMemb
   const permissions = needed[use].filter(one => mine && !mine.has(PermissionFlagsBits[one]))
   if (permissions.length > 0) return { is: 'missing', permissions }
   // What members report, and photographs, are for moderators only.
-  const everyone = channel.permissionsFor(channel.guild.roles.everyone)
-  if (use !== 'offers' && everyone?.has(PermissionFlagsBits.ViewChannel)) return { is: 'everyone-reads' }
+  if (use !== 'offers' && everyoneReads(channel)) return { is: 'everyone-reads' }
   return { is: 'fine', tags: 'availableTags' in channel ? channel.availableTags : [] }
+}
+
+/** Whether everybody on the server can read a channel; false where nothing is known of it. */
+export function everyoneReads(channel: Channel | undefined): boolean {
+  if (!channel || channel.isDMBased()) return false
+  return channel.permissionsFor(channel.guild.roles.everyone)?.has(PermissionFlagsBits.ViewChannel) ?? false
 }
 
 /**

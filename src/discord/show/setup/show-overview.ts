@@ -21,7 +21,7 @@ export function showOverview(say: Say, settings: ServerSettings, around: Surroun
       return {
         type: ComponentType.Section as const,
         components: [text(lines.join('\n'))],
-        accessory: pressButton(encodeSetup({ revision, act: { is: 'see', what: part } }), say('setup.open')),
+        accessory: pressButton(encodeSetup({ revision, act: { is: 'see', what: part } }), say(`setup.open.${part}`)),
       }
     }),
     text(say('setup.links', { count: settings.links.length })),

@@ -9,11 +9,17 @@ export const setup: InWordsOf<typeof english> = {
     'Nur wer diesen Server verwalten darf (in Discord „Server verwalten“), kann sehen oder ändern, wie der Bot hier eingerichtet ist. Eine Moderationsrolle allein reicht nicht.',
   'setup.title': 'Wie dieser Server eingerichtet ist',
   'setup.intro':
-    'Das siehst nur du. Solange hier etwas nicht eingeschaltet ist, wird nichts festgehalten, gepostet oder angeboten. Geh alles der Reihe nach durch, oder ändere nur eines; beides geht jederzeit wieder.',
+    'Das siehst nur du. Nichts aus dieser Liste geschieht, bevor es hier eingestellt ist. Geh alles der Reihe nach durch, oder ändere nur eines; beides geht jederzeit wieder.',
   'setup.links':
     '**Links für sicheres Kaufen:** {count, plural, =0 {noch keine} one {# Link} other {# Links}}. Die Moderation fügt sie mit /kaufen hinzu und kümmert sich darum.',
   'setup.begin': 'Der Reihe nach',
-  'setup.open': 'Ändern',
+  'setup.open.reports': 'Berichte',
+  'setup.open.review': 'Rückfragen',
+  'setup.open.moderators': 'Moderation',
+  'setup.open.language': 'Sprache',
+  'setup.open.recording': 'Festhalten',
+  'setup.open.keeping': 'Dauer',
+  'setup.open.offers': 'Angebote',
   'setup.next': 'Weiter: {part}',
   'setup.overview': 'Übersicht',
   'setup.step': '{part} ({at, number} von {of, number})',
@@ -47,7 +53,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.review':
     'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.moderators':
-    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen und darüber entscheiden. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“, und das allein macht schon zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen, darüber entscheiden und sich um die Links kümmern. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“, und das allein macht schon zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.long.language':
     'Warnungen, Berichte und Angebote, die mehrere lesen, werden in dieser Sprache geschrieben. Was nur eine Person sieht, kommt in der Sprache ihres Discord.',
   'setup.long.recording':

@@ -6,11 +6,17 @@ export const setup = {
     'Only people who may manage this server (Discord’s “Manage Server”) can see or change how the bot is set up here. A moderator role alone is not enough.',
   'setup.title': 'How this server is set up',
   'setup.intro':
-    'Only you see this. As long as something is not turned on here, nothing is recorded, posted or offered. Go through it step by step, or change one thing; both can be done again at any time.',
+    'Only you see this. Nothing in this list happens before it is set here. Go through it step by step, or change one thing; both can be done again at any time.',
   'setup.links':
     '**Links for buying safely:** {count, plural, =0 {none yet} one {# link} other {# links}}. Moderators add them and look after them with /buying.',
   'setup.begin': 'Step by step',
-  'setup.open': 'Change',
+  'setup.open.reports': 'Reports',
+  'setup.open.review': 'Review',
+  'setup.open.moderators': 'Moderators',
+  'setup.open.language': 'Language',
+  'setup.open.recording': 'Recording',
+  'setup.open.keeping': 'Keeping',
+  'setup.open.offers': 'Offers',
   'setup.next': 'Next: {part}',
   'setup.overview': 'Overview',
   'setup.step': '{part} ({at, number} of {of, number})',
@@ -44,7 +50,7 @@ export const setup = {
   'setup.long.review':
     'People who are stuck can ask a moderator. What they ask, and photographs they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.moderators':
-    'Members of these roles may see reports and stuck checks, and decide about them. They cannot change this set-up: that takes “Manage Server”, which makes a moderator by itself. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
+    'Members of these roles may see reports and stuck checks, decide about them, and look after the links. They cannot change this set-up: that takes “Manage Server”, which makes a moderator by itself. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
   'setup.long.language':
     'Warnings, reports and offers that several people read are written in this language. What only one person sees comes in the language of their Discord.',
   'setup.long.recording':

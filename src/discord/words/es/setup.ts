@@ -9,11 +9,17 @@ export const setup: InWordsOf<typeof english> = {
     'Solo quien puede gestionar este servidor (en Discord, «Gestionar servidor») puede ver o cambiar cómo está configurado el bot aquí. Un rol de moderación por sí solo no basta.',
   'setup.title': 'Cómo está configurado este servidor',
   'setup.intro':
-    'Esto solo lo ves tú. Mientras algo no esté activado aquí, nada se registra, se publica ni se ofrece. Recórrelo paso a paso o cambia una sola cosa; ambas se pueden repetir cuando quieras.',
+    'Esto solo lo ves tú. Nada de esta lista ocurre antes de configurarlo aquí. Recórrelo paso a paso o cambia una sola cosa; ambas se pueden repetir cuando quieras.',
   'setup.links':
     '**Enlaces para comprar con seguridad:** {count, plural, =0 {ninguno todavía} one {# enlace} other {# enlaces}}. La moderación los añade y los cuida con /comprar.',
   'setup.begin': 'Paso a paso',
-  'setup.open': 'Cambiar',
+  'setup.open.reports': 'Informes',
+  'setup.open.review': 'Revisión',
+  'setup.open.moderators': 'Moderación',
+  'setup.open.language': 'Idioma',
+  'setup.open.recording': 'Registro',
+  'setup.open.keeping': 'Duración',
+  'setup.open.offers': 'Ofertas',
   'setup.next': 'Siguiente: {part}',
   'setup.overview': 'Resumen',
   'setup.step': '{part} ({at, number} de {of, number})',
@@ -47,7 +53,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.review':
     'Quien se atasca puede preguntar a la moderación. Lo que pregunta, y las fotos que envía para ello, aparecen en este canal. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
   'setup.long.moderators':
-    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, y decidir sobre ellas. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor», que por sí solo ya convierte en moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
+    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, decidir sobre ellas y cuidar los enlaces. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor», que por sí solo ya convierte en moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
   'setup.long.language':
     'Los avisos, informes y ofertas que leen varias personas se escriben en este idioma. Lo que ve una sola persona llega en el idioma de su Discord.',
   'setup.long.recording':
