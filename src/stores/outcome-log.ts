@@ -1,12 +1,22 @@
 // The log of outcomes over SQL: every write is one statement, the database itself counts what a release is made of.
-import { type Expression, type ExpressionBuilder, expressionBuilder, type Kysely, type SqlBool, sql } from 'kysely'
+import {
+  type DeleteResult,
+  type Expression,
+  type ExpressionBuilder,
+  expressionBuilder,
+  type Kysely,
+  type SqlBool,
+  sql,
+} from 'kysely'
 import { type Epoch, epochOf } from '../trends/epoch.ts'
+import { isName } from '../trends/names.ts'
 import { answerItem, type Item, ruleItems } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
 import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
 import { countOutcomes } from './count-outcomes.ts'
 import { once } from './once.ts'
 import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
+import { scrub } from './scrub.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
 
 /** `damaged` is told how many rows had to be left out of an answer. */
@@ -18,6 +28,12 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
       .onConflict(conflict => conflict.doNothing())
       .executeTakeFirst()
     return done.numInsertedOrUpdatedRows === 1n
+  }
+
+  /** How many went; gone from the file too, not only from the table. */
+  const letGoOf = async ({ numDeletedRows }: DeleteResult): Promise<number> => {
+    if (numDeletedRows > 0n) await scrub(db)
+    return Number(numDeletedRows)
   }
 
   return {
@@ -114,13 +130,13 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
         .deleteFrom('outcomes')
         .where(where([borneBy(pseudonyms)]))
         .executeTakeFirst()
-      return Number(gone.numDeletedRows)
+      return letGoOf(gone)
     },
 
     async purgeBefore(week, server) {
       const all = db.deleteFrom('outcomes').where('week', '<', week)
       const gone = await (server === undefined ? all : all.where('server', '=', server)).executeTakeFirst()
-      return Number(gone.numDeletedRows)
+      return letGoOf(gone)
     },
   }
 }
@@ -155,7 +171,7 @@ const handleOf = ({ server, epoch, family, reporter }: OutcomeRow): string =>
 
 /** Reads the items of rows, each distinct list, map and answer once; undefined where a row is damaged. */
 function openItems(): (row: Pick<OutcomeRow, 'week' | 'bought' | 'fired' | 'options'>) => readonly Item[] | undefined {
-  const weekHolds = once(isWeek)
+  const [weekHolds, nameHolds] = [once(isWeek), once(isName)]
   const place = once((bought): Item => `bought:${bought}`)
   const failed = once(text => {
     const list = firedIn(text)
@@ -165,10 +181,12 @@ function openItems(): (row: Pick<OutcomeRow, 'week' | 'bought' | 'fired' | 'opti
   const given = once(text => {
     const map = parsed(text)
     if (typeof map !== 'object' || map === null) return undefined
-    return Object.entries(map).map(([question, option]) => answer(question)(option))
+    const pairs = Object.entries(map)
+    if (!pairs.flat().every(nameHolds)) return undefined
+    return pairs.map(([question, option]) => answer(question)(option))
   })
   return ({ week, bought, fired, options }) => {
     const [rules, answers] = [failed(fired), given(options)]
-    return rules && answers && weekHolds(week) ? [...rules, ...answers, place(bought)] : undefined
+    return rules && answers && weekHolds(week) && nameHolds(bought) ? [...rules, ...answers, place(bought)] : undefined
   }
 }

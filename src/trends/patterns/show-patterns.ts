@@ -10,6 +10,9 @@ import { type RisingPattern, searchPatterns } from './rising-patterns.ts'
 export const recentWeeks = 8
 export const earlierWeeks = 52
 
+/** "At least so many times as common" goes no further. */
+const mostGrowth = 20
+
 /** Weeks whose rows are needed to look for patterns in `week`. */
 export const patternWeeks = (week: Week): { from: Week; to: Week } => ({
   from: weekPlus(week, -(recentWeeks + earlierWeeks) + 1),
@@ -96,13 +99,16 @@ function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {
 }
 
 /**
- * The least growth the shown numbers leave possible, each being up to four less than the truth; whole numbers from 2 on. Not said where
+ * The least growth the shown numbers leave possible, each being up to four less than the truth; whole numbers from 2 to 20, since hundreds
+ * would only tell how many checks there are. Not said where
  * the truth is less, as it can be when few people count again every epoch.
  */
 function growthShown(n: Numbers, truth: number | 'new') {
   const most = fewest - 1
   const least = Math.floor(n.recent / (n.recentOf + most) / ((n.earlier + most) / n.earlierOf))
-  return Number.isFinite(least) && least >= 2 && (truth === 'new' || truth >= least) ? least : null
+  return Number.isFinite(least) && least >= 2 && (truth === 'new' || truth >= least)
+    ? Math.min(least, mostGrowth)
+    : null
 }
 
 const nested = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>

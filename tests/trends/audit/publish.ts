@@ -4,6 +4,7 @@ import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import { type CellKey, cellOf, sortCounts, wholeFamily } from '../../../src/trends/counts.ts'
 import { fewest, reportersIn } from '../../../src/trends/fives.ts'
 import { type Outcome, unknownFamily } from '../../../src/trends/outcome.ts'
+import type { Scope } from '../../../src/trends/outcome-log.ts'
 import { readRelease } from '../../../src/trends/release/freeze-week.ts'
 import type { Release, ShownFamily } from '../../../src/trends/release/release.ts'
 import type { ReleaseState } from '../../../src/trends/release/state.ts'
@@ -13,7 +14,7 @@ import { countOutcomes, openMemoryOutcomes, openMemoryReleases } from '../memory
 import type { Kind, Stream } from './streams.ts'
 import type { Statement } from './worlds.ts'
 
-const scope = { kind: 'server', server: 'here' } as const
+const here: Scope = { kind: 'server', server: 'here' }
 /** Rises and patterns are told of early here, so that what they publish is audited too. */
 const history = 3
 
@@ -25,8 +26,8 @@ export type Publication = {
   readonly private: readonly { readonly state: ReleaseState; readonly outcomes: readonly Outcome[] }[]
 }
 
-/** Publishes a stream; requests for any closed week come at any time, before and after deletions. */
-export async function publish(stream: Stream): Promise<Publication> {
+/** Publishes a stream, of one server or of the pool; requests for any closed week come at any time, before and after deletions. */
+export async function publish(stream: Stream, scope = here): Promise<Publication> {
   const random = xoroshiro128plus(stream.seed ^ 0x5eed)
   const outcomes = openMemoryOutcomes()
   const releases = openMemoryReleases()
