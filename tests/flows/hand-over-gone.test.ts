@@ -4,7 +4,7 @@ import { demoReportsChannel, demoWardens } from '../../src/bin/demo-server.ts'
 import { seedPractice } from '../../src/bin/seed-practice.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
-import { finalOf, messageOf, press, pressed } from './hands.ts'
+import { finalOf, messageOf, press, pressed, settled } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const questions = '900000000000000301'
@@ -56,7 +56,9 @@ test('the channel in which it was asked is deleted: the moderator is told that n
   await stuck(workbench)
   const question = await pressed(tomas(), await plea(), 'Answer for them')
   room.standIn.removeChannel(workbench)
-  expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/could not tell <@900000000000000401>/)
+  expect(text(await settled(room, await pressed(tomas(), question, '.unsure')))).toMatch(
+    /could not tell <@900000000000000401>/,
+  )
   expect(text(messageOf(await wren().run('check resume', {}, { channel: questions })))).toMatch(/1 question answered/)
 })
 

@@ -8,7 +8,7 @@ import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
-import { closeAll, finalOf, messageOf, press, pressed, unsureUntil } from './hands.ts'
+import { closeAll, finalOf, messageOf, press, pressed, settled, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
@@ -127,7 +127,9 @@ describe('who is told', () => {
     await ask(await own())
     const question = await pressed(tomas(), await plea(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
-    expect(text(await pressed(tomas(), question, 'At least one'))).toMatch(/must see at once.*Reach them another way/)
+    expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
+      /must see at once.*Reach them another way/,
+    )
   })
 })
 

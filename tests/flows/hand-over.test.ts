@@ -5,7 +5,7 @@ import { seedPractice } from '../../src/bin/seed-practice.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
-import { caution, closeAll, finalOf, idOf, messageOf, postButton, press, pressed } from './hands.ts'
+import { caution, closeAll, finalOf, idOf, messageOf, postButton, press, pressed, settled } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
@@ -120,8 +120,7 @@ describe('offering a check', () => {
     )
     const wren = quiet.standIn.as('Wren')
     const own = messageOf(await wren.run('check start', { anyone: true }))
-    await quiet.desk.lanes.idle()
-    const after = quiet.standIn.message(own.id) as SeenMessage
+    const after = await settled(quiet, own)
     expect(text(after)).toMatch(/I may not post in this channel/)
     expect(text(await pressed(wren, after, '.unsure'))).toMatch(/1 question answered/)
     await quiet.close()
@@ -221,7 +220,7 @@ describe('asking a moderator', () => {
     const question = await pressed(as('Tomas'), await plea(), 'Answer for them')
     expect(buttons(question).map(one => one.label)).not.toContain('Back')
     const thanks = await pressed(as('Tomas'), question, '.unsure')
-    expect(text(thanks)).toMatch(/Thank you.*was told in <#900000000000000301>/s)
+    expect(text(await settled(room, thanks))).toMatch(/Thank you.*was told in <#900000000000000301>/s)
     expect(text(await plea())).toMatch(/has been dealt with/)
     const word = await wordOf(as('Wren'))
     expect(word.pinged.people).toEqual([ids.Wren])

@@ -4,6 +4,7 @@ import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { StandIn } from '../../src/practice/stand-in.ts'
+import type { TestRoom } from './open-room.ts'
 
 /** The message of a reply; fails with what came instead. */
 export function messageOf(reply: Reply): SeenMessage {
@@ -21,6 +22,14 @@ export async function finalOf(reply: Reply): Promise<SeenMessage> {
 
 export const startCheck = async (person: Person, options: Record<string, string | number> = {}): Promise<SeenMessage> =>
   messageOf(await person.run('check start', options))
+
+/** A message as it stands once everything that was begun is done. */
+export async function settled(room: Pick<TestRoom, 'desk' | 'standIn'>, { id }: SeenMessage): Promise<SeenMessage> {
+  await room.desk.lanes.idle()
+  const now = room.standIn.message(id)
+  if (!now) throw new Error('the message is gone')
+  return now
+}
 
 /** The id of the button whose label holds `label`, or whose act is it (".unsure"). */
 export function idOf(message: SeenMessage, label: string): string {

@@ -3,7 +3,7 @@ import type { Check } from '../../check/check.ts'
 import { type Actor, custodyOf } from '../../check/custody.ts'
 import { helpingScreen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
-import { fill, redraw, takeTime } from '../answer.ts'
+import { fill, redraw } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { message, type ShownMessage, small, text } from '../show/parts.ts'
 import { showThanks } from '../show/plea.ts'
@@ -32,12 +32,12 @@ export async function showHelping(
 /** After an answer is stored: it may be asked a second time; else its holder is told where they asked. */
 export async function afterHelp({ desk, interaction, say, program, check: before }: Turn, after: Check): Promise<void> {
   if (custodyOf(after).plea) return redraw(interaction, await showHelping(desk, say, program, after))
-  await takeTime(interaction)
+  await redraw(interaction, showThanks(say, after))
   const inPublic = await sayInPublic(desk, after, interaction.guildLocale)
   const channel = custodyOf(before).plea?.where ?? undefined
   const word = isDanger(program, after) ? 'danger' : after.phase.is === 'done' ? 'result' : 'helped'
   const who = after.holder
   const told = channel !== undefined && (await postWord(desk, inPublic, after, { word, who, channel }))
-  await fill(interaction, showThanks(say, after, told ? channel : undefined))
+  await fill(interaction, showThanks(say, after, { in: told ? channel : undefined }))
   await tellOthers(desk, inPublic, after)
 }

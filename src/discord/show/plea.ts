@@ -43,15 +43,10 @@ export function showPlea(
 /** A plea that was answered, sent back or withdrawn: its photographs go with it. */
 export const showPleaOver = (say: Say): ShownMessage => message([text(say('plea.over'))])
 
-/** What the moderator sees once their answer is stored. `told`: the channel in which the holder was told. */
-export function showThanks(say: Say, check: Check, told: string | undefined): ShownMessage {
+/** What the moderator sees once their answer is stored; `told`: in which channel the holder was told, or in none, once that is known. */
+export function showThanks(say: Say, check: Check, told?: { readonly in: string | undefined }): ShownMessage {
   const holder = sayPerson(check.holder)
-  return message([
-    text(say('helping.thanks', { holder })),
-    text(
-      told === undefined
-        ? say(check.phase.is === 'done' ? 'helping.untold.result' : 'helping.untold', { holder })
-        : say('helping.told', { holder, channel: `<#${told}>` }),
-    ),
-  ])
+  const untold = check.phase.is === 'done' ? 'helping.untold.result' : 'helping.untold'
+  const where = told && (told.in ? say('helping.told', { holder, channel: `<#${told.in}>` }) : say(untold, { holder }))
+  return message([text(say('helping.thanks', { holder })), ...(where ? [text(where)] : [])])
 }
