@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, test } from 'vitest'
 import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
-import { answer, caution, finalOf, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import { answer, caution, finalOf, messageOf, press, pressed, settled, startCheck, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 /** A minute for every token, so that none comes back while the test runs. */
@@ -90,7 +90,7 @@ describe('what everybody in a channel sees', () => {
   test('nor with offers of checks: what cannot be shown now is not begun', async () => {
     await open({ person: plenty, server: plenty, posts: { person: few(1), channel: few(9) } })
     const offer = () => wren().run('check start', { anyone: true }, { channel: everybody })
-    await offer()
+    await settled(room, messageOf(await offer()))
     const before = posts()
     expect(text(messageOf(await offer()))).toMatch(/several messages.*<t:\d+:R>/)
     expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
