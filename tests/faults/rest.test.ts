@@ -137,6 +137,20 @@ test('10062 of an answer in time is Discord’s doing; of a late one the log say
   await close(check)
 })
 
+test('what was being said to whom is in no log, though the request with it failed', async () => {
+  const check = await begin()
+  const before = log.length
+  discord().reply(400, { code: 50035, message: 'Invalid Form Body', errors: { data: { _errors: [{ code: 'X' }] } } })
+  discord().reply(204)
+  await click(check, 0)
+  const lines = log.slice(before).join('\n')
+  expect(lines).toContain('Invalid Form Body')
+  expect(lines).not.toContain(user.id)
+  expect(lines).not.toContain('do not use the cell')
+  expect(lines).not.toContain('components')
+  await close(check)
+})
+
 test('429, then taken: waits as told and answers once', async () => {
   const check = await begin()
   discord().reply(
