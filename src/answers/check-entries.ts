@@ -3,10 +3,10 @@ import { type CautionKind, cautions, type Entry, type EntryText, type Language, 
 import type { AnswerProblem } from './problems.ts'
 
 /** What a telephone shows without endless scrolling, and what leaves room in a message for sources and the whole caution. */
-export const longestBody = 1500
+const longestBody = 1500
 /** A suggestion and the label of a button are no longer than this. */
 export const longestTitle = 80
-export const fewestKeywords = 5
+const fewestKeywords = 5
 
 /** Words that would vouch for a cell, and what has to stand in the same sentence for them to be no promise. */
 const assuring: Record<Language, { readonly words: RegExp; readonly unless: RegExp }> = {

@@ -4,7 +4,7 @@
 import type { CheckId } from '../check/check.ts'
 
 /** `hands` is the menu on one's own check; what ends in a form has the form's own deed beside it. */
-export const handDeeds = [
+const handDeeds = [
   'hands',
   'return',
   'offer',

@@ -14,7 +14,7 @@ import { moderatesUnder, serverOf } from './rights.ts'
 const day = 24 * 3600_000
 /** Discord's ids hold the time of their making, in ms since 2015, above 22 other bits. */
 const discordEpoch = 1_420_070_400_000
-export const bornAt = (id: string): number => Number(BigInt(id) >> 22n) + discordEpoch
+const bornAt = (id: string): number => Number(BigInt(id) >> 22n) + discordEpoch
 
 /** What a check leaves; `settings` where its person's own interaction has just said so, undefined where it stands as it stood. */
 type Asked = { readonly leaves: Leaves; readonly settings?: ServerSettings }

@@ -2,7 +2,7 @@
 import { type DestinationStream, type Logger, pino } from 'pino'
 
 /** discord.js errors print the request's URL, and these URLs hold live tokens. */
-export function blotTokens(line: string): string {
+function blotTokens(line: string): string {
   return line
     .replace(/(\/(?:interactions|webhooks)\/\d+\/)[\w.%-]+/g, '$1[token]')
     .replace(/\b[\w-]{23,28}\.[\w-]{6,7}\.[\w-]{27,}\b/g, '[token]')

@@ -1,7 +1,7 @@
 // Custom ids of what a person does about what is kept of them: a tagged union out, or nothing when the id is not one of ours.
 
 /** `delete` asks once more; `deleted` does it. Whose data it is about is the person who presses, whatever the id says. */
-export const privacyActs = ['see', 'show', 'delete', 'deleted'] as const
+const privacyActs = ['see', 'show', 'delete', 'deleted'] as const
 export type PrivacyAct = (typeof privacyActs)[number]
 
 const mark = 'cp1.'

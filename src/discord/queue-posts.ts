@@ -10,7 +10,7 @@ const mostWaiting = 25
 const mostChannels = 16
 
 /** The channel has more messages waiting than will be sent in time; trouble, as `errors.ts` reads it. */
-export class ChannelFull extends Error {
+class ChannelFull extends Error {
   readonly code = 'CHANNEL_FULL'
 }
 

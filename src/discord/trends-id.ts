@@ -4,7 +4,7 @@
 import { isWeek, type Week } from '../trends/week.ts'
 
 /** What a person decides about their own checks. */
-export const countingChoices = ['out', 'in', 'forget'] as const
+const countingChoices = ['out', 'in', 'forget'] as const
 export type CountingChoice = (typeof countingChoices)[number]
 
 /** What can be seen of a release, and what can be taken away of it. */
@@ -14,7 +14,7 @@ export type ReleaseView = (typeof releaseViews)[number]
 type ReleaseExport = (typeof releaseExports)[number]
 
 /** What is done about a finding; `warned` and `dismissed` are the forms that `warn` and `dismiss` open. */
-export const findingDeeds = ['warn', 'warned', 'dismiss', 'dismissed', 'draft', 'put-off'] as const
+const findingDeeds = ['warn', 'warned', 'dismiss', 'dismissed', 'draft', 'put-off'] as const
 export type FindingAct = { readonly is: 'finding'; readonly id: string; readonly does: (typeof findingDeeds)[number] }
 
 /** `release`: the server's own; `pool`: that of all servers that pool. */

@@ -12,7 +12,7 @@ const words = { true: 'fires', false: 'quiet', unknown: 'unknown' } as const
 export type Firing = (typeof words)[keyof typeof words]
 
 /** Reads written answers against the program's questions; readings must be in the canonical unit. */
-export function readAnswers(
+function readAnswers(
   program: Program,
   raw: Readonly<Record<string, RawAnswer>>,
   at: string,

@@ -26,7 +26,7 @@ export function sideOf(value: number, u: number, limit: number): Side {
 }
 
 /** Whether "below" or "above" holds on that side. */
-export function truthOfSide(op: 'below' | 'above', side: Side): Truth {
+function truthOfSide(op: 'below' | 'above', side: Side): Truth {
   if (side === 'undecided') return 'unknown'
   return side === (op === 'below' ? 'less' : 'more') ? 'true' : 'false'
 }

@@ -45,7 +45,7 @@ export function claimedEnergyPerMass(claim: Energy & { readonly mass_g: number; 
 }
 
 /** Energy of a claim, Wh: capacity times nominal voltage. */
-export function wattHours({ capacity_mAh, nominalV }: Energy): number {
+function wattHours({ capacity_mAh, nominalV }: Energy): number {
   return (capacity_mAh * nominalV) / 1000
 }
 

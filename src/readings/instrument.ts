@@ -71,7 +71,7 @@ export function instrumentsFor(quantity: Quantity): readonly MenuInstrument[] {
 }
 
 /** The half-width a of a reading: the true value is taken to lie evenly within value ± a. Canonical unit. */
-export function halfWidth(quantity: Quantity, value: number, instrument: Instrument): number {
+function halfWidth(quantity: Quantity, value: number, instrument: Instrument): number {
   const accuracy = instrument.kind === 'typed-figure' ? instrument : menu[instrument.kind][quantity]
   if (!accuracy) return Number.POSITIVE_INFINITY
   return (Math.abs(value) * accuracy.percent) / 100 + accuracy.fixed

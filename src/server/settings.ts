@@ -40,7 +40,7 @@ export type ServerSettings = {
 }
 
 /** Two years: long enough for last year's season to be compared with this one's. */
-export const usualKeepWeeks = 104
+const usualKeepWeeks = 104
 export const leastKeepWeeks = 26
 export const mostKeepWeeks = 260
 export const mostLinks = 25

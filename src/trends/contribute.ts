@@ -1,7 +1,7 @@
 // Who leaves an outcome: everyone who did not say no, but nobody who could fill the counts alone.
 
 /** Days an account must have existed. Against one person with several new accounts; our own figure. */
-export const leastAccountDays = 28
+const leastAccountDays = 28
 
 export type Contributor = {
   readonly accountDays: number

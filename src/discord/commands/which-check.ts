@@ -66,7 +66,7 @@ export async function ownCheck(
  * Whether this command was delivered before and has counted. Asked after the person's checks were read: had the first delivery
  * changed them before that, it is seen here; had it not, both are about the same check, and only one save goes through.
  */
-export function countedAlready(desk: Desk, interaction: ChatInputCommandInteraction): Promise<boolean> {
+function countedAlready(desk: Desk, interaction: ChatInputCommandInteraction): Promise<boolean> {
   return desk.checks.counted(interaction.user.id, interaction.id)
 }
 

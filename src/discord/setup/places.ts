@@ -33,7 +33,7 @@ export type PlaceState =
 const textual: readonly ChannelType[] = [ChannelType.GuildText, ChannelType.GuildAnnouncement]
 
 /** What is known of a channel without asking Discord. */
-export function judgePlace(channel: GuildBasedChannel | undefined, me: GuildMember | null, use: Use): PlaceState {
+function judgePlace(channel: GuildBasedChannel | undefined, me: GuildMember | null, use: Use): PlaceState {
   if (!channel) return { is: 'gone' }
   if (use === 'offers' ? channel.type !== ChannelType.GuildForum : !textual.includes(channel.type))
     return { is: use === 'offers' ? 'not-forum' : 'not-text' }

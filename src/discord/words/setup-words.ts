@@ -8,7 +8,7 @@ import type { Say } from './say.ts'
 
 const channelIn = (id: string): string => `<#${id}>`
 
-export const sayList = (say: Say, list: readonly string[]): string =>
+const sayList = (say: Say, list: readonly string[]): string =>
   new Intl.ListFormat(say.locale, { type: 'conjunction' }).format(list)
 
 const sayPermissions = (say: Say, permissions: readonly Needed[]): string =>
@@ -18,7 +18,7 @@ const sayPermissions = (say: Say, permissions: readonly Needed[]): string =>
   )
 
 /** What is the matter with a place; nothing where it can serve. */
-export function sayPlace(say: Say, use: Use, channel: string, state: PlaceState): string | undefined {
+function sayPlace(say: Say, use: Use, channel: string, state: PlaceState): string | undefined {
   if (state.is === 'fine') return undefined
   const values = { channel: channelIn(channel) }
   if (state.is !== 'missing') return say(`setup.place.${state.is}`, values)

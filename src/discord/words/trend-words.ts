@@ -9,7 +9,7 @@ import type { TrendNames } from './trend-names.ts'
 const day = 24 * 3600_000
 
 /** The days of a week as the reader writes them, with its number. */
-export function sayWeek(say: Say, week: Week): string {
+function sayWeek(say: Say, week: Week): string {
   const format = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
   return `${format.format(weekStart(week) + 6 * day)} (${week})`
 }

@@ -35,7 +35,7 @@ export type CompiledModel = {
 }
 
 /** How many groups may be kept before a pack counts as too tangled. */
-export const viewCap = 10_000
+const viewCap = 10_000
 
 export type Tangle = {
   readonly rules: readonly RuleId[]

@@ -218,7 +218,7 @@ const caseAnswer = z.union([
   id,
   z.strictObject({ reading: z.number(), unit: z.string().optional(), u: z.number().nonnegative().default(0) }),
 ])
-export const caseSchema = z.strictObject({
+const caseSchema = z.strictObject({
   case: words(160).describe('One sentence: what is shown.'),
   family: id.optional(),
   answers: z.record(id, caseAnswer).describe("An option's id, a reading, or cant-tell."),

@@ -85,7 +85,7 @@ export function pictureNode(url: string, alt: string, hidden: boolean): HTMLElem
 }
 
 /** A file to take along. */
-export function fileNode(file: { url: string; name: string; size: number }, hidden: boolean): HTMLElement {
+function fileNode(file: { url: string; name: string; size: number }, hidden: boolean): HTMLElement {
   const link = el(
     'a',
     { class: 'file', href: file.url, download: file.name },

@@ -5,7 +5,6 @@ import type { InteractionType, Opened } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import { appPermissions, channelForInteraction, memberWithRights, userJson } from '../world/describe.ts'
 import { messageJson } from '../world/message-json.ts'
-import { MAY } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
 import { sees } from '../world/rights.ts'
 import { type Channel, homeOf, isThread, type Message, type World } from '../world/world.ts'
@@ -128,9 +127,4 @@ function metadataOf(room: Room, opening: Opening, id: string, owners: Json): Jso
         }
       : {}),
   }
-}
-
-/** Whether the person may use commands in the channel at all. */
-export function mayUseCommands(bits: bigint): boolean {
-  return (bits & MAY.commands) !== 0n
 }

@@ -6,7 +6,7 @@ import { type Answer, badBody, NOTHING, ok, refuse, UNKNOWN } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 /** A command as Discord gives it back. */
-export function commandJson(room: Room, command: Command): Json {
+function commandJson(room: Room, command: Command): Json {
   const { body } = command
   return {
     id: command.id,

@@ -52,7 +52,7 @@ export function streamNews(room: Room, url: URL, request: IncomingMessage, respo
 }
 
 /** A refused request in plain words. */
-export function complaintWords(exchange: Exchange): string {
+function complaintWords(exchange: Exchange): string {
   const first = exchange.issues[0]
   const where = first === undefined ? '' : ` At ${first.path.join('.') || 'the top'}: ${first.message}`
   const more = exchange.issues.length > 1 ? ` (and ${exchange.issues.length - 1} more)` : ''

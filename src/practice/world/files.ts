@@ -35,7 +35,7 @@ export function isUpload(value: unknown): value is Upload {
 }
 
 /** The content type Discord would guess from a file's name. */
-export function kindOfName(name: string): string {
+function kindOfName(name: string): string {
   return KINDS[name.split('.').at(-1)?.toLowerCase() ?? ''] ?? 'application/octet-stream'
 }
 

@@ -72,7 +72,7 @@ export function overwritesOf(scenario: Scenario, channel: Pick<ScenarioChannel, 
 }
 
 /** The permissions everyone on the server starts with. */
-export function everyoneBits(scenario: Scenario): bigint {
+function everyoneBits(scenario: Scenario): bigint {
   const role = scenario.roles.find(one => one.id === scenario.server.id)
   return role?.permissions === undefined ? EVERYONE_DEFAULT : BigInt(role.permissions)
 }

@@ -42,7 +42,7 @@ export function gather(facts: readonly Fact[]): Claim {
 }
 
 /** Nominal voltage by chemistry: 3.6 V, iron phosphate 3.2 V. */
-export function nominalVoltage(chemistry: Chemistry | null): number {
+function nominalVoltage(chemistry: Chemistry | null): number {
   return isIron(chemistry) ? 3.2 : 3.6
 }
 

@@ -12,7 +12,7 @@ export interface Run extends Rows {
 }
 
 /** Current below which a cell counts as resting, in A: 2 % of the usual load, but within 5 to 50 mA. */
-export function restThreshold(trace: Trace): number {
+function restThreshold(trace: Trace): number {
   const usual = quantile(trace.rows, row => Math.abs(trace.current_A[row]!) || Number.NaN, 0.9)
   return Math.min(0.05, Math.max(0.005, 0.02 * (usual || 0)))
 }

@@ -24,7 +24,7 @@ export interface StepAccuracy {
 /**
  * R = (U1 − U2)/(I2 − I1) with its standard uncertainty, both in mΩ.
  *
- * Source of the method: IEC 61960 as quoted by Arbin: 0.2 It for 10 s, then 1 It for 1 s. u by JCGM 100:2008 5.1.2.
+ * Source of the method: IEC 61960, as a maker of test equipment quotes it: 0.2 It for 10 s, then 1 It for 1 s. u by JCGM 100:2008 5.1.2.
  */
 export function stepResistance(step: Step, accuracy: StepAccuracy): { readonly value: number; readonly u: number } {
   const { before, after } = step

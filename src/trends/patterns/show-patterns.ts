@@ -8,7 +8,7 @@ import { type RisingPattern, searchPatterns } from './rising-patterns.ts'
 
 /** Recent: the last eight weeks, in which a rise is to be found. Earlier: up to a year before them. Fixed, so they tell nothing. */
 export const recentWeeks = 8
-export const earlierWeeks = 52
+const earlierWeeks = 52
 
 /** "At least so many times as common" goes no further. */
 const mostGrowth = 20

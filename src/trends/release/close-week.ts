@@ -48,7 +48,7 @@ function stillRecent(noticed: readonly Rise[], before: readonly Rise[], week: We
 }
 
 /** More families than anyone reads patterns of; where hundreds of series are watched, some rise by chance every week. */
-export const mostSearched = 5
+const mostSearched = 5
 
 /** The families whose rises are surest: what stands out first, then what was noticed last. */
 function searched(rises: readonly Rise[]): FamilyId[] {

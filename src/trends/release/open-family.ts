@@ -53,7 +53,7 @@ function tellsTooMuch(cells: Cells, counts: FamilyCounts, week: Week): boolean {
 }
 
 /** What the cells of one facet show together. */
-export function shownOf(cells: Cells, facet: Facet): number {
+function shownOf(cells: Cells, facet: Facet): number {
   return Object.entries(cells).reduce((sum, [key, cell]) => sum + (key.startsWith(`${facet}:`) ? cell.shown : 0), 0)
 }
 

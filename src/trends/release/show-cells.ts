@@ -9,7 +9,7 @@ import type { Release, Share, Shown, ShownFamily } from './release.ts'
 import type { FamilyState } from './state.ts'
 
 /** From so many shown checks on a share means something. */
-export const leastForShare = 20
+const leastForShare = 20
 
 type Families = Readonly<Record<FamilyId, FamilyState>>
 /** Shown numbers of one facet by value: now, and in the release before. */

@@ -2,7 +2,7 @@
 import adjust from '@stdlib/stats-padjust'
 
 /** Share of false finds among those that stand out. */
-export const falseShare = 0.05
+const falseShare = 0.05
 
 /** Benjamini & Hochberg 1995, JRSS B 57:289–300: adjusted p-values in the order given. */
 export const adjustBh = (p: readonly number[]): number[] => (p.length === 0 ? [] : [...adjust([...p], 'bh')])

@@ -116,7 +116,7 @@ test.each([
   if (t.length > 2) expect(simpson(of, { from: 0, to: t.length - 1 }, row => of.current_A[row]!)).toBeCloseTo(13680, 6)
 })
 
-// IEC 61960 as quoted by Arbin; the figures and their uncertainties by python-uncertainties.
+// IEC 61960, as a maker of test equipment quotes it; the figures and their uncertainties by python-uncertainties.
 describe('two pulses of IEC 61960: 0.52 A for 10 s to 3.742 V, 2.60 A for 1 s to 3.648 V', () => {
   const step: Step = {
     before: { voltage_V: 3.742, current_A: 0.52 },

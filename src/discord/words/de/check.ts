@@ -13,7 +13,6 @@ export const check: InWordsOf<typeof english> = {
   'check.again.why':
     'Du hast „{answer}“ geantwortet. Zusammen mit dem, was du vorher gesagt hast, hieße das: Es ist nicht die Zelle, für die sie ausgegeben wird. Dabei verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; dieselbe Antwort zählt. Wenn eine frühere Antwort das Versehen war, geh zurück.',
   'check.unsure': 'Kann ich nicht sagen',
-  'check.unsure.hint': 'Zählt nie gegen die Zelle.',
   'check.back': 'Zurück',
   'check.pause': 'Pause',
   'check.finish': 'Aufhören und das Ergebnis zeigen',

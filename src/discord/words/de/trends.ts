@@ -41,8 +41,6 @@ export const trends: InWordsOf<typeof english> = {
   'trends.fives.pool':
     'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer auf den Servern geprüft hat, die ihre Zahlen zusammenlegen, nie auf welchem, und nichts über den Markt.',
   'trends.verdicts': 'Ergebnisse',
-  'trends.rules': 'Nicht bestandene Prüfpunkte',
-  'trends.bought': 'Wo gekauft',
   'trends.families': 'Arten von Zellen',
   'trends.families.none': 'Noch keine Art von Zelle wurde von fünf Personen geprüft.',
   'trends.rises': 'Steigend',

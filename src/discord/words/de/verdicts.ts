@@ -43,9 +43,6 @@ export const verdicts: InWordsOf<typeof english> = {
   'change.correction': 'Wenn „{question}“ in Wirklichkeit „{answer}“ war: {verdict}',
   'change.more': 'Wenn sich bei „{question}“ „{answer}“ ergibt: {verdict}',
   'change.none': 'Nichts von dem, was noch zu prüfen wäre.',
-  'reading.less': 'ein niedrigerer Wert',
-  'reading.more': 'ein höherer Wert',
-  'reading.other': 'ein anderer Wert',
   'list.rest': '…und {count, number} weitere',
   'next.danger.get-away':
     'Geh weg von ihr. Nur wenn es gefahrlos geht, bring sie von allem weg, was brennt. Bei Rauch, Zischen oder Hitze ruf sofort den Notruf.',

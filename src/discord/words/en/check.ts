@@ -10,7 +10,6 @@ export const check = {
   'check.again.why':
     'You answered “{answer}”. With what you said before, that would mean this is not the cell it claims to be, and it is easy to miscount or misread. Look again, then answer again; the same answer counts. If an earlier answer was the slip, go back.',
   'check.unsure': 'Can’t tell',
-  'check.unsure.hint': 'Never counts against the cell.',
   'check.back': 'Back',
   'check.pause': 'Pause',
   'check.finish': 'Stop and show the result',

@@ -38,8 +38,6 @@ export const trends = {
   'trends.fives.pool':
     'Numbers mean “at least” and go up in fives; what stands for fewer than five people is not shown. They say who checked on the servers that pool, never on which, and nothing of the market.',
   'trends.verdicts': 'Verdicts',
-  'trends.rules': 'Failed checks',
-  'trends.bought': 'Where bought',
   'trends.families': 'Kinds of cell',
   'trends.families.none': 'No kind of cell has been checked by five people yet.',
   'trends.rises': 'Rising',

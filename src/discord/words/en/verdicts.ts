@@ -39,9 +39,6 @@ export const verdicts = {
   'change.correction': 'If “{question}” was really “{answer}”: {verdict}',
   'change.more': 'If “{question}” turns out “{answer}”: {verdict}',
   'change.none': 'Nothing that is left to check.',
-  'reading.less': 'a lower value',
-  'reading.more': 'a higher value',
-  'reading.other': 'another value',
   'list.rest': '…and {count, number} more',
   'next.danger.get-away':
     'Move away from it. Only if it is safe to do so, get it away from anything that burns. With smoke, hiss or heat call your emergency number at once.',

@@ -13,7 +13,6 @@ export const check: InWordsOf<typeof english> = {
   'check.again.why':
     'Has respondido «{answer}». Con lo que dijiste antes, eso querría decir que no es la celda que dice ser, y es fácil contar o leer mal. Mira otra vez y responde de nuevo; la misma respuesta vale. Si el error estaba en una respuesta anterior, vuelve atrás.',
   'check.unsure': 'No sabría decirlo',
-  'check.unsure.hint': 'Nunca cuenta en contra de la celda.',
   'check.back': 'Atrás',
   'check.pause': 'Pausa',
   'check.finish': 'Parar y ver el resultado',

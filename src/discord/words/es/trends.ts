@@ -41,8 +41,6 @@ export const trends: InWordsOf<typeof english> = {
   'trends.fives.pool':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que juntan sus números, nunca en cuál, y nada del mercado.',
   'trends.verdicts': 'Resultados',
-  'trends.rules': 'Puntos no pasados',
-  'trends.bought': 'Dónde se compró',
   'trends.families': 'Tipos de celda',
   'trends.families.none': 'Ningún tipo de celda ha sido comprobado aún por cinco personas.',
   'trends.rises': 'En aumento',

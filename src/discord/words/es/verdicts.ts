@@ -41,9 +41,6 @@ export const verdicts: InWordsOf<typeof english> = {
   'change.correction': 'Si en realidad «{question}» era «{answer}»: {verdict}',
   'change.more': 'Si resulta que «{question}» es «{answer}»: {verdict}',
   'change.none': 'Nada de lo que queda por comprobar.',
-  'reading.less': 'un valor más bajo',
-  'reading.more': 'un valor más alto',
-  'reading.other': 'otro valor',
   'list.rest': '…y {count, number} más',
   'next.danger.get-away':
     'Aléjate de ella. Solo si puedes hacerlo sin peligro, apártala de todo lo que arda. Si hay humo, siseo o calor, llama enseguida al número de emergencias.',
