@@ -44,7 +44,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.no-release':
     'Es gibt noch keine Auswertung. Die erste kommt, wenn eine Woche vorbei ist, in der eine beendete Prüfung gezählt wurde.',
   'refusal.nothing-counted':
-    'Dieser Server lässt seine Prüfungen nicht zählen, also gibt es nichts zu zeigen. Wer ihn verwaltet, kann das einschalten.',
+    'Dieser Server lässt seine Prüfungen nicht zählen, also gibt es nichts zu zeigen. Wer ihn verwaltet, kann das mit /einrichten einschalten.',
   'refusal.not-pooling':
     'Nur Server, die ihre Zahlen zusammenlegen, sehen die gemeinsamen. Wer diesen Server verwalten darf, kann es mit /einrichten einschalten.',
   'refusal.small-pool':

@@ -98,7 +98,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.families': 'Arten von Zellen',
   'trends.view.rises': 'Anstiege',
   'trends.view.patterns': 'Muster',
-  'trends.to.pool': 'Alle zusammengelegten Server',
+  'trends.to.pool': 'Zusammengelegte Zahlen',
   'trends.to.release': 'Nur dieser Server',
   'trends.export.csv': 'Als CSV',
   'trends.export.json': 'Als JSON',

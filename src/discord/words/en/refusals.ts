@@ -25,7 +25,7 @@ export const refusals = {
   'refusal.no-release':
     'There is no release yet. The first one comes when a week is over in which a finished check was counted.',
   'refusal.nothing-counted':
-    'This server does not have its checks counted, so there is nothing to show. Whoever manages it can turn that on.',
+    'This server does not have its checks counted, so there is nothing to show. Whoever manages it can turn that on with /setup.',
   'refusal.not-pooling':
     'Only servers that pool their counts see the pool’s. Whoever manages this server can turn pooling on with /setup.',
   'refusal.small-pool':

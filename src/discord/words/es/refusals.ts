@@ -45,7 +45,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.no-release':
     'Aún no hay ningún informe. El primero llega cuando acaba una semana en la que se contó una comprobación terminada.',
   'refusal.nothing-counted':
-    'Este servidor no hace contar sus comprobaciones, así que no hay nada que mostrar. Quien lo administra puede activarlo.',
+    'Este servidor no hace contar sus comprobaciones, así que no hay nada que mostrar. Quien lo administra puede activarlo con /configurar.',
   'refusal.not-pooling':
     'Solo los servidores que juntan sus números ven los comunes. Quien puede administrar este servidor puede activarlo con /configurar.',
   'refusal.small-pool':

@@ -96,7 +96,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.families': 'Tipos de celda',
   'trends.view.rises': 'Aumentos',
   'trends.view.patterns': 'Patrones',
-  'trends.to.pool': 'Todos los servidores juntos',
+  'trends.to.pool': 'Números de todos juntos',
   'trends.to.release': 'Solo este servidor',
   'trends.export.csv': 'En CSV',
   'trends.export.json': 'En JSON',
