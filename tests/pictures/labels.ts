@@ -7,7 +7,6 @@ export type Label = {
   text: string
   size: number
   fill: string
-  halo?: string
   left: number
   right: number
   top: number
@@ -31,7 +30,6 @@ export function labelsOf(drawing: Drawing): Label[] {
       const left = Number(attributes['x']) - (anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0)
       const base = Number(attributes['y'])
       const fill = attributes['fill'] ?? '#000000'
-      const halo = attributes['paint-order'] === 'stroke' ? { halo: attributes['stroke'] ?? '' } : {}
-      return { text, size, fill, ...halo, left, right: left + width, top: base - size * 0.7, base }
+      return { text, size, fill, left, right: left + width, top: base - size * 0.7, base }
     })
 }

@@ -23,24 +23,6 @@ function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
   return tag('path', { d, ...pen })
 }
 
-// The number stands on the wrap, whatever its colour: a light edge around the ink keeps it readable.
-const cased = (text: string, x: number, y: number): string =>
-  tag(
-    'text',
-    {
-      x,
-      y,
-      'font-size': 15,
-      'font-weight': 700,
-      'text-anchor': 'middle',
-      fill: INK.text,
-      stroke: INK.casing,
-      'stroke-width': 5,
-      'paint-order': 'stroke',
-    },
-    text,
-  )
-
 /** Length and diameter lines with nominal mm when `sizes` is on; only the line that is asked about otherwise. */
 export function measures(params: CellParameters, drawn: Scene, bounds: Box): string {
   const cell = drawn.places['extent'] as Place
@@ -53,14 +35,16 @@ export function measures(params: CellParameters, drawn: Scene, bounds: Box): str
     out += dimensionLine(x, top, x, low)
     if (params.sizes) {
       const [beside, middle] = [x + 8, (top + low) / 2]
-      out += textLine(`${length}`, beside, middle, { size: 15, weight: 'bold' })
+      out += textLine(`${length}`, beside, middle, { size: 14, weight: 'bold' })
       out += textLine('mm', beside, middle + 14, { size: 13, weight: 'bold' })
     }
   }
   if (params.sizes || ask === 'diameter') {
     const y = cell.y + cell.ry * 0.25
     out += dimensionLine(cell.x - cell.rx, y, cell.x + cell.rx, y)
-    if (params.sizes) out += cased(`${diameter} mm`, cell.x, y - 10)
+    // Beside the cell: on it, the number would look like print.
+    if (params.sizes)
+      out += textLine(`${diameter} mm`, cell.x - cell.rx - 6, y + 5, { size: 14, weight: 'bold', anchor: 'end' })
   }
   return part('measures', out)
 }

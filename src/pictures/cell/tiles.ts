@@ -15,7 +15,11 @@ export type Tile = { name: string; label: string; draw: (box: Box, corner: { x: 
 const TALL = { side: 206, top: 156, 'top-angle': 150, 'cut-away': 116 } as const
 
 /** How tall in px the picture of a tile is, by what it shows. */
-export const tileHeight = (params: CellParameters): number => (isPeeled(params) ? 116 : TALL[params.view])
+export function tileHeight(params: CellParameters): number {
+  if (isPeeled(params)) return 116
+  // Sizes are compared over many tiles: lower ones keep the sheet from being shrunk where room is short.
+  return params.pointAt === 'length' ? 172 : TALL[params.view]
+}
 
 /** Draws the tiles from `top` px on, all pictures `picture` px tall; a single tile gets the whole width. */
 export function tiles(list: readonly Tile[], picture: number, top: number): { svg: string; height: number } {
