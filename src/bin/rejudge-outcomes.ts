@@ -2,6 +2,7 @@
 import { setImmediate as turn } from 'node:timers/promises'
 import { findingsCounted } from '../discord/finished-check.ts'
 import type { QuietDesk } from '../discord/tell-findings.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { judge } from '../engine/judge.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import { answersOf, rejudged } from '../trends/rejudge.ts'
@@ -11,7 +12,7 @@ const atOnce = 25
 
 /** Judges every outcome again that another version of an installed pack has judged; says how many. */
 export async function rejudgeOutcomes(desk: QuietDesk): Promise<number> {
-  const day = new Date(desk.now()).toISOString().slice(0, 10)
+  const day = dayOf(desk.now())
   let judged = 0
   for (const { id, version } of desk.programs.packs) {
     let after: string | undefined

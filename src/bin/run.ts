@@ -2,6 +2,7 @@
 import type { Logger } from 'pino'
 import { openBot } from '../discord/bot.ts'
 import { openLog } from '../discord/log.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { type Config, readConfig } from './config.ts'
 import type { OpenedDesk } from './open-desk.ts'
 import { UnusablePacks } from './unusable-packs.ts'
@@ -50,7 +51,7 @@ export async function run(): Promise<void> {
     }
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(0))
     const { compileAll } = await import('./compile-all.ts')
-    await compileAll(desk.programs, new Date().toISOString().slice(0, 10)).catch(error => {
+    await compileAll(desk.programs, dayOf(Date.now())).catch(error => {
       tell(error, config, log)
       return stop(1)
     })

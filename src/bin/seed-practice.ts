@@ -1,6 +1,7 @@
 // Gives a new practice room its past: a server that is set up, and sixty weeks of invented outcomes, once.
 import { setImmediate as turn } from 'node:timers/promises'
 import type { Desk } from '../discord/desk.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { unsettled } from '../server/settings.ts'
 import { demoOutcomes } from '../trends/demo.ts'
 import { weekOf, weekPlus } from '../trends/week.ts'
@@ -17,7 +18,7 @@ export async function seedPractice(desk: Desk): Promise<void> {
   const { revision } = await desk.servers.load(server)
   if (revision > 0) return
   const now = desk.now()
-  const cast = demoCastOf(server, desk.programs, new Date(now).toISOString().slice(0, 10))
+  const cast = demoCastOf(server, desk.programs, dayOf(now))
   for (const [i, outcome] of demoOutcomes(seed, cast, weekPlus(weekOf(now), -1)).entries()) {
     await desk.trends.outcomes.record(outcome)
     // Whoever clicks meanwhile is answered.

@@ -1,6 +1,7 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
 import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { decides, misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type PersonId, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
@@ -28,7 +29,7 @@ export function start(program: Program, event: Start, now: number): Stepping {
     ...begun,
     revision: 0,
     packs: program.packs,
-    day: new Date(now).toISOString().slice(0, 10),
+    day: dayOf(now),
     answers: { ...program.given, ...known },
     trail: [],
     consents: {},

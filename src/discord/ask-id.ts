@@ -2,6 +2,7 @@
 //
 // An id carries no authority: whether the person may write there is asked on every click.
 import type { EntryId } from '../answers/entry.ts'
+import { isSnowflake } from './id-parts.ts'
 
 /** The message that an answer would be a reply to; null if it was asked for without one. */
 export type ReplyTo = string | null
@@ -24,7 +25,7 @@ export function encodeAsk(act: AskAct): string {
 export function decodeAsk(id: string): AskAct | undefined {
   const [version, is, ...rest] = id.split('.')
   const target = rest.at(-1)
-  if (version !== mark || target === undefined || !/^(-|\d{15,20})$/.test(target)) return undefined
+  if (version !== mark || target === undefined || !(target === nowhere || isSnowflake(target))) return undefined
   const to = target === nowhere ? null : target
   if (is === 'choose' && rest.length === 1) return { is, to }
   const [entry = ''] = rest

@@ -7,6 +7,7 @@ import type { Screen } from '../check/screen.ts'
 import { start } from '../check/step.ts'
 import type { Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { inLanguage } from '../engine/in-language.ts'
 import type { Desk } from './desk.ts'
 import { holderOf } from './hands/turn.ts'
@@ -41,7 +42,7 @@ type Starting = ChatInputCommandInteraction | MessageComponentInteraction
 
 async function begin(desk: Desk, interaction: Starting, wanted: Wanted): Promise<Beginning> {
   const now = desk.now()
-  const judging = desk.programs.programFor(wanted.family, new Date(now).toISOString().slice(0, 10))
+  const judging = desk.programs.programFor(wanted.family, dayOf(now))
   if (!judging) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })
   const program = inLanguage(judging, sayIn(interaction.locale).locale)
   const open = await desk.checks.heldBy(interaction.user.id, now)

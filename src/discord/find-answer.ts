@@ -2,12 +2,12 @@
 import type { BaseInteraction } from 'discord.js'
 import type { AnswerBook } from '../answers/book.ts'
 import { type Entry, languageOf } from '../answers/entry.ts'
-import { publicLanguage } from '../server/settings.ts'
 import type { Desk } from './desk.ts'
 import { mayWriteHere, serverOf } from './rights.ts'
+import { sayInPublic } from './say-in-public.ts'
 import { type Asked, showAnswer, showNoAnswer } from './show/answer.ts'
 import type { ShownMessage } from './show/parts.ts'
-import { type Say, sayIn } from './words/say.ts'
+import { sayIn } from './words/say.ts'
 
 /** Where no answer is sure, so many questions are offered. */
 const mostNear = 5
@@ -16,7 +16,7 @@ const mostNear = 5
 export async function findAnswer(desk: Desk, interaction: BaseInteraction, asked: Asked): Promise<ShownMessage> {
   const say = sayIn(interaction.locale)
   const book = await desk.answers()
-  const spoken = await serverSay(desk, interaction)
+  const spoken = await sayInPublic(desk, serverOf(interaction), interaction.guildLocale)
   const found = book.lookUp(asked.question ?? '', [languageOf(say.locale), languageOf(spoken.locale)])
   if (!found.answer) return showNoAnswer(say, asked, found.near.slice(0, mostNear))
   const near = [...new Set([...relatedTo(book, found.answer), ...found.near])]
@@ -25,11 +25,3 @@ export async function findAnswer(desk: Desk, interaction: BaseInteraction, asked
 
 export const relatedTo = (book: AnswerBook, entry: Entry): readonly Entry[] =>
   entry.related.flatMap(id => book.entry(id) ?? [])
-
-/** The language of what everybody sees: the one moderators chose, or the one the server tells Discord. */
-export async function serverSay(desk: Desk, interaction: BaseInteraction): Promise<Say> {
-  const server = serverOf(interaction)
-  const settings = server === null ? undefined : await desk.servers.load(server)
-  const { guildLocale } = interaction
-  return sayIn(settings ? publicLanguage(settings, guildLocale) : (guildLocale ?? undefined))
-}

@@ -2,6 +2,7 @@
 //
 // An id carries no authority, and no revision: these buttons stand in channels for days, and mean the check as it is then.
 import type { CheckId } from '../check/check.ts'
+import { isOpening, isOwnId, readRevision, writeRevision } from './id-parts.ts'
 
 /** `hands` is the menu on one's own check; what ends in a form has the form's own deed beside it. */
 const handDeeds = [
@@ -43,15 +44,15 @@ export type HandId = {
 const mark = 'ch1'
 
 export const encodeHand = ({ check, does, form }: HandId): string =>
-  [mark, check, does, ...(form ? [form.opening, form.revision.toString(36)] : [])].join('.')
+  [mark, check, does, ...(form ? [form.opening, writeRevision(form.revision)] : [])].join('.')
 
 /** Decodes a custom id; undefined for anything that `encodeHand` cannot have written. */
 export function decodeHand(id: string): HandId | undefined {
   const [version, check, does, opening, revision, ...rest] = id.split('.')
-  if (version !== mark || rest.length > 0 || !/^[a-z0-9]{6,32}$/.test(check ?? '') || !isDeed(does)) return undefined
-  if (opening === undefined) return { check: check ?? '', does }
-  if (!/^[a-z0-9]{1,16}$/.test(opening) || !/^(0|[1-9a-z][0-9a-z]{0,5})$/.test(revision ?? '')) return undefined
-  return { check: check ?? '', does, form: { opening, revision: Number.parseInt(revision ?? '', 36) } }
+  if (version !== mark || rest.length > 0 || !isOwnId(check) || !isDeed(does)) return undefined
+  if (opening === undefined) return { check, does }
+  const stood = readRevision(revision)
+  return isOpening(opening) && stood !== undefined ? { check, does, form: { opening, revision: stood } } : undefined
 }
 
 const isDeed = (does: string | undefined): does is HandDeed =>

@@ -3,6 +3,7 @@
 // An id carries no authority: whoever holds the check, and on which revision it stands, is looked up on every click.
 import type { CheckId, Consent } from '../check/check.ts'
 import { type CarriedFacts, decodeFacts, encodeFacts } from './facts/facts-codec.ts'
+import { isOpening, isOwnId, readRevision, writeRevision } from './id-parts.ts'
 
 /** What a component of a check does. */
 export type Act =
@@ -39,7 +40,7 @@ const plain = [
 type Plain = (typeof plain)[number]
 
 export function encodeClick({ check, revision, act }: ClickId): string {
-  return [mark, check, revision.toString(36), act.is, ...argumentsOf(act)].join('.')
+  return [mark, check, writeRevision(revision), act.is, ...argumentsOf(act)].join('.')
 }
 
 function argumentsOf(act: Act): string[] {
@@ -52,23 +53,17 @@ function argumentsOf(act: Act): string[] {
 /** Decodes a custom id; undefined for anything that `encodeClick` cannot have written. */
 export function decodeClick(id: string): ClickId | undefined {
   const [version, check, revision, is, ...rest] = id.split('.')
-  if (
-    version !== mark ||
-    !check ||
-    !/^[a-z0-9]{6,32}$/.test(check) ||
-    !revision ||
-    !/^(0|[1-9a-z][0-9a-z]{0,5})$/.test(revision)
-  )
-    return undefined
+  const stood = readRevision(revision)
+  if (version !== mark || !isOwnId(check) || stood === undefined) return undefined
   const act = decodeAct(is ?? '', rest)
-  return act && { check, revision: Number.parseInt(revision, 36), act }
+  return act && { check, revision: stood, act }
 }
 
 function decodeAct(is: string, rest: readonly string[]): Act | undefined {
   const [first, second] = rest
   if (rest.length === 0 && plain.includes(is as Plain)) return { is: is as Plain }
   if (is === 'pick' && rest.length === 1 && first && /^[a-z0-9-]{1,48}$/.test(first)) return { is, option: first }
-  if (is === 'measured' && rest.length === 1 && first && /^[a-z0-9]{1,16}$/.test(first)) return { is, opening: first }
+  if (is === 'measured' && rest.length === 1 && isOpening(first)) return { is, opening: first }
   if (is === 'know' && rest.length === 1 && first !== undefined) {
     const facts = decodeFacts(first)
     return facts && { is, facts }

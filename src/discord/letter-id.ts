@@ -2,6 +2,7 @@
 //
 // An id carries no authority: who holds the check, and whether it is finished, is looked up on every click.
 import type { CheckId } from '../check/check.ts'
+import { isOpening, isOwnId } from './id-parts.ts'
 
 /** The languages a letter can be written in. */
 export const letterLanguages = ['en', 'de', 'es'] as const
@@ -24,12 +25,12 @@ export function encodeLetter(act: LetterAct): string {
 /** Decodes a custom id; undefined for anything that `encodeLetter` cannot have written. */
 export function decodeLetter(id: string): LetterAct | undefined {
   const [version, is, check = '', language, opening = '', ...more] = id.split('.')
-  if (version !== mark || more.length > 0 || !/^[a-z0-9]{6,32}$/.test(check)) return undefined
+  if (version !== mark || more.length > 0 || !isOwnId(check)) return undefined
   const count = id.split('.').length
   if ((is === 'write' || is === 'language') && count === 3) return { is, check }
   if (!isLetterLanguage(language)) return undefined
   if (is === 'change' && count === 4) return { is, check, language }
-  return is === 'changed' && /^[a-z0-9]{1,16}$/.test(opening) ? { is, check, language, opening } : undefined
+  return is === 'changed' && isOpening(opening) ? { is, check, language, opening } : undefined
 }
 
 export const isLetterLanguage = (text: string | undefined): text is LetterLanguage =>

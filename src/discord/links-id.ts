@@ -1,6 +1,7 @@
 // Custom ids of a moderator's buttons, menus and forms for the server's links; nothing when the id is not one of ours.
 //
 // An id carries no authority: who moderates, and on which revision the settings stand, is looked up on every click.
+import { readRevision, writeRevision } from './id-parts.ts'
 
 /** What is done to one link as it was seen on a revision of the settings; `removed` is the second press of `remove`. */
 const deeds = ['still-good', 'edit', 'remove', 'removed'] as const
@@ -28,7 +29,7 @@ function argumentsOf(act: LinksAct): string[] {
   if (act.is === 'again') return [act.draft]
   if (act.is === 'link') return [act.id]
   if (!('id' in act)) return []
-  const at = [act.id, act.revision.toString(36)]
+  const at = [act.id, writeRevision(act.revision)]
   return act.is === 'edited' ? [...at, act.opening] : at
 }
 
@@ -42,7 +43,7 @@ export function decodeLinks(id: string): LinksAct | undefined {
   if (is === 'added' && count === 1) return { is, opening: first }
   if (is === 'again' && count === 1) return { is, draft: first }
   if (is === 'link' && count === 1) return { is, id: first }
-  const revision = /^[0-9a-z]{1,6}$/.test(second) ? Number.parseInt(second, 36) : undefined
+  const revision = readRevision(second)
   if (revision === undefined) return undefined
   if (is === 'edited' && count === 3) return { is, id: first, revision, opening: third }
   const deed = deeds.find(one => one === is)

@@ -24,9 +24,12 @@ export async function moderating(desk: Desk, interaction: BaseInteraction): Prom
 export function moderatesUnder(settings: ServerSettings, interaction: BaseInteraction): boolean {
   const { member, memberPermissions } = interaction
   if (serverOf(interaction) !== settings.server || member === null || memberPermissions === null) return false
-  const roles = Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]
-  return isModerator({ permissions: memberPermissions.bitfield, roles }, settings)
+  return isModerator({ permissions: memberPermissions.bitfield, roles: rolesOf(member) }, settings)
 }
+
+/** The ids of somebody's roles, whether or not discord.js knows the server. */
+export const rolesOf = ({ roles }: NonNullable<BaseInteraction['member']>): readonly string[] =>
+  Array.isArray(roles) ? roles : [...roles.cache.keys()]
 
 /** Whether the person may write in the channel the interaction came from; false outside servers, and where the bot is not a member. */
 export function mayWriteHere(interaction: BaseInteraction): boolean {

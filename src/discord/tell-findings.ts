@@ -1,5 +1,5 @@
 // Tells moderators what a release has found, once each, and posts the warnings they have decided on.
-
+import { dayOf } from '../engine/day-of.ts'
 import { publicLanguage, type ServerSettings } from '../server/settings.ts'
 import { decide, type Finding, findingsOf } from '../trends/finding.ts'
 import { readRelease } from '../trends/release/freeze-week.ts'
@@ -28,7 +28,7 @@ export async function tellFindings(desk: QuietDesk): Promise<void> {
 async function tellServer(desk: QuietDesk, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const say = sayIn(publicLanguage(settings))
-  const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
+  const names = openTrendNames(say, desk.programs, dayOf(desk.now()))
   const latest = await latestRelease(desk, server)
   if (latest) await desk.trends.findings.add(server, findingsOf(latest), desk.newId)
   for (const finding of await desk.trends.findings.unposted(server)) await postWarning(desk, finding)

@@ -2,6 +2,7 @@
 //
 // An id carries no authority: who may do it is asked on every click.
 import { isWeek, type Week } from '../trends/week.ts'
+import { isOwnId } from './id-parts.ts'
 
 /** What a person decides about their own checks. */
 const countingChoices = ['out', 'in', 'forget'] as const
@@ -45,8 +46,8 @@ export function decodeTrends(id: string): TrendsAct | undefined {
   if (version !== mark || is === undefined) return undefined
   const [first, second] = rest
   if (is === 'counting' && rest.length === 1 && isOneOf(countingChoices, first)) return { is, choice: first }
-  if (is === 'finding' && rest.length === 2 && /^[a-z0-9]{6,32}$/.test(first ?? '') && isOneOf(findingDeeds, second))
-    return { is, id: first ?? '', does: second }
+  if (is === 'finding' && rest.length === 2 && isOwnId(first) && isOneOf(findingDeeds, second))
+    return { is, id: first, does: second }
   const ofRelease = (is === 'release' || is === 'pool') && rest.length === 2
   if (ofRelease && isWeek(first) && isOneOf([...releaseViews, ...releaseExports], second))
     return { is, week: first, what: second }

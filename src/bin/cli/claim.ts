@@ -3,6 +3,7 @@ import { Command } from 'commander'
 import { sayClaimFinding, sayFact } from '../../discord/words/claim-words.ts'
 import { unmarked } from '../../discord/words/plain.ts'
 import { sayIn } from '../../discord/words/say.ts'
+import { dayOf } from '../../engine/day-of.ts'
 import { readClaims } from '../../readings/read-claims.ts'
 import { weighClaims } from '../../readings/weigh-claims.ts'
 import { localesOf } from './locales-of.ts'
@@ -21,7 +22,7 @@ export function claimCommand(): Command {
         process.exitCode = 2
         return
       }
-      const today = new Date().toISOString().slice(0, 10)
+      const today = dayOf(Date.now())
       const facts = readClaims(text, numbers)
       const findings = weighClaims(facts, today)
       const read = facts.map(fact => ({ ...fact, sentence: sayFact(say, fact, text) }))

@@ -4,6 +4,7 @@ import { nameWhat, sayChange, sayFinding } from '../../discord/words/describe.ts
 import { type Say, sayIn } from '../../discord/words/say.ts'
 import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
+import { dayOf } from '../../engine/day-of.ts'
 import { explain } from '../../engine/explain.ts'
 import { answersRead, judge } from '../../engine/judge.ts'
 import { findFamily, openPrograms } from '../../engine/programs.ts'
@@ -21,7 +22,7 @@ export function judgeCommand(): Command {
       const say = sayIn('en')
       const now = Date.now()
       const programs = openPrograms(await installedPacks(options.rules))
-      const read = await openCase(file, programs, new Date(now).toISOString().slice(0, 10), say)
+      const read = await openCase(file, programs, dayOf(now), say)
       if (!read.ok) return fail(read.sentences)
       const { program, answers, family } = read.value
       const report = reportOf(program, answers, say)

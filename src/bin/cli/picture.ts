@@ -5,6 +5,7 @@ import { drawOption, drawQuestion, isMeasuring } from '../../discord/drawn/draw-
 import { drawVerdictAlone } from '../../discord/drawn/draw-verdict.ts'
 import { nearest } from '../../discord/words/problem-words.ts'
 import { type Say, sayIn } from '../../discord/words/say.ts'
+import { dayOf } from '../../engine/day-of.ts'
 import { inLanguage } from '../../engine/in-language.ts'
 import { judge } from '../../engine/judge.ts'
 import type { Question } from '../../engine/pack/pack.ts'
@@ -86,7 +87,7 @@ async function run({ output, language, rules }: Options, draw: (desk: Desk) => D
   }
   const say = sayIn(locale)
   const programs = openPrograms(await installedPacks(rules))
-  const drawn = await draw({ programs, say, day: new Date().toISOString().slice(0, 10) })
+  const drawn = await draw({ programs, say, day: dayOf(Date.now()) })
   if (!('svg' in drawn)) return fail(drawn)
   const alt = await writeDrawing(output, drawn, say)
   if (alt !== undefined) console.log(alt)

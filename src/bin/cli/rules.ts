@@ -3,6 +3,7 @@ import { Command } from 'commander'
 import { type Entry, languages } from '../../answers/entry.ts'
 import { sayProblem } from '../../discord/words/problem-words.ts'
 import { sayIn } from '../../discord/words/say.ts'
+import { dayOf } from '../../engine/day-of.ts'
 import { checkRules } from '../check-rules.ts'
 import { answersIn, loadAnswers } from '../load-answers.ts'
 import { loadPacks } from '../load-packs.ts'
@@ -17,7 +18,7 @@ export function rulesCommand(): Command {
       const say = sayIn('en')
       const beside = (await loadPacks(options.beside)).packs.map(loaded => loaded.pack)
       const here = (await loadPacks(dir)).packs.map(loaded => loaded.pack.id)
-      const today = new Date().toISOString().slice(0, 10)
+      const today = dayOf(Date.now())
       const report = await checkRules(
         dir,
         today,

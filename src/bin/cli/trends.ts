@@ -14,6 +14,7 @@ import {
   sayTitle,
   sayVerdicts,
 } from '../../discord/words/trend-words.ts'
+import { dayOf } from '../../engine/day-of.ts'
 import { openPrograms } from '../../engine/programs.ts'
 import { openReleaseLog } from '../../stores/release-log.ts'
 import type { Tables } from '../../stores/tables.ts'
@@ -111,7 +112,7 @@ async function findBytes(say: Say, db: Kysely<Tables>, scope: Scope, wanted: str
 }
 
 function wordsOf(say: Say, release: Release, programs: ReturnType<typeof openPrograms>): string {
-  const names = openTrendNames(say, programs, new Date().toISOString().slice(0, 10))
+  const names = openTrendNames(say, programs, dayOf(Date.now()))
   const part = (title: string, lines: readonly string[]) =>
     lines.length > 0 ? ['', title, ...lines.map(line => `  - ${line}`)] : []
   return [

@@ -1,12 +1,12 @@
 // Clicks on answers: another question out of a menu, and an answer posted where everybody sees it, once.
 import { createHash } from 'node:crypto'
-import { MessageFlags } from 'discord.js'
 import type { Entry } from '../../answers/entry.ts'
-import { type Clicked, fill, redraw, refuse, replyPrivately, takeTime } from '../answer.ts'
+import { type Clicked, fill, refuse, takeTime, turnPrivately } from '../answer.ts'
 import { type AskAct, decodeAsk, type ReplyTo } from '../ask-id.ts'
 import type { Desk } from '../desk.ts'
-import { relatedTo, serverSay } from '../find-answer.ts'
-import { mayWriteHere } from '../rights.ts'
+import { relatedTo } from '../find-answer.ts'
+import { mayWriteHere, serverOf } from '../rights.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { showAnswer, showPublicAnswer } from '../show/answer.ts'
 import { sayIn } from '../words/say.ts'
 import type { ClickHandler } from './manifest.ts'
@@ -26,8 +26,7 @@ async function click(desk: Desk, interaction: Clicked, act: AskAct): Promise<voi
   if (act.is === 'post') return post(desk, interaction, entry, near, act.to)
   const shown = showAnswer(say, { entry, near, to: act.to, mayPost: mayWriteHere(interaction) })
   // Whoever picks a question under an answer that everybody sees gets the next one alone.
-  const own = interaction.message?.flags.has(MessageFlags.Ephemeral)
-  await (own ? redraw(interaction, shown) : replyPrivately(interaction, shown))
+  await turnPrivately(interaction, shown)
 }
 
 async function post(
@@ -43,7 +42,8 @@ async function post(
   const tooMuch = desk.fairUse.admitPost(interaction.user.id, channelId, desk.now())
   if (tooMuch) return refuse(interaction, say, tooMuch)
   await takeTime(interaction)
-  const shown = showPublicAnswer(await serverSay(desk, interaction), entry, near, interaction.user.id)
+  const inPublic = await sayInPublic(desk, serverOf(interaction), interaction.guildLocale)
+  const shown = showPublicAnswer(inPublic, entry, near, interaction.user.id)
   // Two who answer the same message with the same entry post it once.
   const nonce = nonceOf(to ?? interaction.message?.id ?? interaction.id, entry.id)
   const { is } = await desk.posts.reply(channelId, to, shown, nonce)

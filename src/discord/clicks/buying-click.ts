@@ -3,8 +3,8 @@ import type { BaseInteraction } from 'discord.js'
 import { type Clicked, fill, refuse, replyPrivately, takeTime, turnPrivately } from '../answer.ts'
 import { type BuyingAct, type BuyingPlace, buyingParts, decodeBuying, isRegion, regions } from '../buying-id.ts'
 import type { Desk } from '../desk.ts'
-import { serverSay } from '../find-answer.ts'
 import { mayWriteHere, moderating, serverOf } from '../rights.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { showBuying, showBuyingPublicly } from '../show/buying.ts'
 import type { ShownMessage } from '../show/parts.ts'
 import { type Say, sayIn } from '../words/say.ts'
@@ -51,7 +51,8 @@ async function post(desk: Desk, interaction: Clicked, say: Say, place: BuyingPla
   if (tooMuch) return refuse(interaction, say, tooMuch)
   await takeTime(interaction)
   const { links } = await desk.servers.load(server)
-  const shown = showBuyingPublicly(await serverSay(desk, interaction), place, { links, now: desk.now() }, user.id)
+  const inPublic = await sayInPublic(desk, server, interaction.guildLocale)
+  const shown = showBuyingPublicly(inPublic, place, { links, now: desk.now() }, user.id)
   const posting = await desk.posts.post(channelId, shown, nonceOf(place, channelId))
   const note = say(posting.is === 'posted' ? 'buying.posted' : 'buying.post.forbidden')
   await fill(interaction, await viewBuying(desk, interaction, say, place, note))

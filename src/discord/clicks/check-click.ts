@@ -10,11 +10,13 @@ import { type Clicked, redraw, refuse } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { afterHelp, mayHelp, showHelping } from '../hands/helping.ts'
 import { tellDanger } from '../hands/tell-danger.ts'
-import { sayInPublic, tellOthers } from '../hands/tell-others.ts'
+import { tellOthers } from '../hands/tell-others.ts'
 import { actorOf, holderOf } from '../hands/turn.ts'
 import { type ClickId, decodeClick } from '../id-codec.ts'
+import { newOpening } from '../id-parts.ts'
 import { sayRefusal } from '../refusal.ts'
 import { saveStep } from '../save-step.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { showReadingForm } from '../show/reading-form.ts'
 import { showScreen } from '../show/screen.ts'
 import { type Say, sayIn } from '../words/say.ts'
@@ -64,7 +66,7 @@ async function click(desk: Desk, interaction: Clicked, id: ClickId): Promise<voi
   if (saving === 'saved') {
     await redraw(interaction, await showScreen(say, program, screen, desk.pictures))
     if (!concernsOthers(check, saved)) return
-    const inPublic = await sayInPublic(desk, saved, interaction.guildLocale)
+    const inPublic = await sayInPublic(desk, saved.server, interaction.guildLocale)
     await tellDanger(desk, inPublic, program, saved, interaction.channelId)
     return tellOthers(desk, inPublic, saved)
   }
@@ -92,5 +94,5 @@ async function openForm(
   const question = asked === undefined ? undefined : program.questions.get(asked)
   if (!question || interaction.isModalSubmit())
     return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: check.phase.is })
-  await interaction.showModal(showReadingForm(say, check, question, desk.newId().slice(0, 8)))
+  await interaction.showModal(showReadingForm(say, check, question, newOpening(desk.newId)))
 }

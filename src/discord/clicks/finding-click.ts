@@ -1,5 +1,6 @@
 // What moderators do about a finding: warn, dismiss with a reason, put off, or begin a rule; each is asked whether they may.
 import { PermissionFlagsBits } from 'discord.js'
+import { dayOf } from '../../engine/day-of.ts'
 import { publicLanguage } from '../../server/settings.ts'
 import { type Deciding, decide, type Finding } from '../../trends/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
@@ -36,7 +37,7 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
   const finding = await desk.trends.findings.load(id)
   if (!finding || finding.server !== settings.server) return refuse(interaction, say, { code: 'no-finding' })
-  const today = new Date(desk.now()).toISOString().slice(0, 10)
+  const today = dayOf(desk.now())
   // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
   const home = sayIn(publicLanguage(settings, interaction.guildLocale))
   const names = openTrendNames(home, desk.programs, today)

@@ -5,6 +5,7 @@ import type { Program } from '../../engine/compile.ts'
 import { inLanguage } from '../../engine/in-language.ts'
 import { type Clicked, refuse, replyPrivately, turnPrivately } from '../answer.ts'
 import type { Desk } from '../desk.ts'
+import { newOpening } from '../id-parts.ts'
 import { decodeLetter, isLetterLanguage, type LetterAct, type LetterLanguage } from '../letter-id.ts'
 import type { Refusal } from '../refusal.ts'
 import { hasLetter, writeLetter } from '../show/letter.ts'
@@ -41,7 +42,7 @@ async function press(desk: Desk, interaction: Clicked, act: LetterAct): Promise<
       if (interaction.isModalSubmit()) return
       const { language } = act
       const text = shownIn(interaction) ?? draft(language)
-      return interaction.showModal(letterForm(say, act.check, { text, language }, desk.newId().slice(0, 8)))
+      return interaction.showModal(letterForm(say, act.check, { text, language }, newOpening(desk.newId)))
     }
     case 'changed': {
       const typed = interaction.isModalSubmit() ? interaction.fields.getTextInputValue(letterField).trim() : ''

@@ -4,6 +4,7 @@ import { changeLinks, type LinkChange } from '../../server/change-links.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { type Clicked, refuse, turnPrivately } from '../answer.ts'
 import type { Desk } from '../desk.ts'
+import { newOpening } from '../id-parts.ts'
 import { decodeLinks, type LinksAct } from '../links-id.ts'
 import { sayRefusal } from '../refusal.ts'
 import { moderating } from '../rights.ts'
@@ -77,7 +78,7 @@ async function openForm(
     return refuse(interaction, say, { code: 'form-forgotten' })
   const id = act.is === 'edit' ? act.id : (typed?.link ?? null)
   const link = settings.links.find(one => one.id === id)
-  const opening = desk.newId().slice(0, 8)
+  const opening = newOpening(desk.newId)
   if (id === null)
     return interaction.showModal(linkForm(say, { is: 'added', opening }, typed ?? { url: '', title: '' }))
   if (!link) return refuse(interaction, say, { code: 'no-link' })

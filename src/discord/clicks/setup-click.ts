@@ -3,6 +3,7 @@ import { changeSettings } from '../../server/change.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { type Clicked, fill, redraw, refuse, takeTime } from '../answer.ts'
 import type { Desk } from '../desk.ts'
+import { newOpening } from '../id-parts.ts'
 import { managing } from '../rights.ts'
 import { lookRound, type PlaceState } from '../setup/places.ts'
 import type { Problem } from '../setup/problem.ts'
@@ -36,7 +37,7 @@ async function press(desk: Desk, interaction: Clicked, { revision, act }: SetupI
   }
   if (act.is === 'ask-weeks') {
     if (interaction.isModalSubmit()) return
-    return interaction.showModal(weeksForm(say, settings, desk.newId().slice(0, 8)))
+    return interaction.showModal(weeksForm(say, settings, newOpening(desk.newId)))
   }
   const part = partOf(act)
   // Delivered again, a click meets its own change.

@@ -1,4 +1,5 @@
 // The buttons under a release: another view of it, or the release as a file.
+import { dayOf } from '../../engine/day-of.ts'
 import { toCsv } from '../../trends/release/to-csv.ts'
 import { type Clicked, redraw, refuse, replyWithFile } from '../answer.ts'
 import type { Desk } from '../desk.ts'
@@ -33,7 +34,7 @@ async function press(desk: Desk, interaction: Clicked, act: ReleaseAct): Promise
 type Found = Extract<FoundRelease, { ok: true }>
 
 export async function viewRelease(desk: Desk, say: Say, found: Found, view: ReleaseView): Promise<ShownMessage> {
-  const names = openTrendNames(say, desk.programs, new Date(desk.now()).toISOString().slice(0, 10))
+  const names = openTrendNames(say, desk.programs, dayOf(desk.now()))
   const chart = await chartOf(desk, say, found, view)
   const picture = chart && (await desk.pictures.ofDrawing(chart.name, chart.drawing, say))
   return showRelease(say, names, found.release, view, picture, found.settings.pooling)

@@ -1,10 +1,5 @@
 // /ask: a question about cells, answered for the person who asks alone; the same in the menu of somebody's message.
-import {
-  ApplicationCommandOptionType,
-  ApplicationCommandType,
-  ApplicationIntegrationType,
-  InteractionContextType,
-} from 'discord.js'
+import { ApplicationCommandOptionType, ApplicationCommandType } from 'discord.js'
 import { languageOf } from '../../answers/entry.ts'
 import { replyPrivately } from '../answer.ts'
 import { findAnswer } from '../find-answer.ts'
@@ -12,11 +7,8 @@ import { titleFor } from '../show/answer.ts'
 import { cut } from '../show/parts.ts'
 import { sayIn } from '../words/say.ts'
 import type { Command, MessageCommand } from './command.ts'
+import { everywhere } from './where-offered.ts'
 
-const everywhere = {
-  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
-  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
-}
 /** The search reads no more of a question. */
 const longestQuestion = 400
 const mostSuggested = 25

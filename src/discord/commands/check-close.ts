@@ -2,9 +2,10 @@
 import { ApplicationCommandOptionType } from 'discord.js'
 import { act } from '../../check/act.ts'
 import { refuse, replyPrivately } from '../answer.ts'
-import { sayInPublic, tellOthers } from '../hands/tell-others.ts'
+import { tellOthers } from '../hands/tell-others.ts'
 import { holderOf } from '../hands/turn.ts'
 import { saveStep } from '../save-step.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayIn } from '../words/say.ts'
 import type { Subcommand } from './command.ts'
@@ -30,6 +31,7 @@ export const checkClose: Subcommand = {
     if (saving === 'seen') return
     if (saving === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: check.phase.is })
     await replyPrivately(interaction, await showScreen(say, program, closed.screen, desk.pictures))
-    if (check.custody) await tellOthers(desk, await sayInPublic(desk, check, interaction.guildLocale), closed.check)
+    if (check.custody)
+      await tellOthers(desk, await sayInPublic(desk, check.server, interaction.guildLocale), closed.check)
   },
 }

@@ -1,5 +1,5 @@
 // /check: start, resume, list and close checks, and see those in other hands.
-import { ApplicationCommandType, ApplicationIntegrationType, InteractionContextType } from 'discord.js'
+import { ApplicationCommandType } from 'discord.js'
 import { checkClose } from './check-close.ts'
 import { checkCounting } from './check-counting.ts'
 import { checkList } from './check-list.ts'
@@ -7,6 +7,7 @@ import { checkResume } from './check-resume.ts'
 import { checkStart } from './check-start.ts'
 import { checkWaiting } from './check-waiting.ts'
 import type { Command } from './command.ts'
+import { everywhere } from './where-offered.ts'
 
 const subcommands = [checkStart, checkResume, checkList, checkClose, checkWaiting, checkCounting]
 
@@ -17,8 +18,7 @@ export const checkCommand: Command = {
     type: ApplicationCommandType.ChatInput,
     name: 'check',
     description: say('command.check'),
-    contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
-    integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+    ...everywhere,
     options: subcommands.map(one => one.describe(say)),
   }),
 }

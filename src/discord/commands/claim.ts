@@ -2,11 +2,10 @@
 import {
   ApplicationCommandOptionType,
   ApplicationCommandType,
-  ApplicationIntegrationType,
   type ChatInputCommandInteraction,
-  InteractionContextType,
   type MessageContextMenuCommandInteraction,
 } from 'discord.js'
+import { dayOf } from '../../engine/day-of.ts'
 import { longestClaim, readClaims } from '../../readings/read-claims.ts'
 import { weighClaims } from '../../readings/weigh-claims.ts'
 import { replyPrivately } from '../answer.ts'
@@ -14,12 +13,8 @@ import type { Desk } from '../desk.ts'
 import { showClaim } from '../show/claim.ts'
 import { sayIn } from '../words/say.ts'
 import type { Command, MessageCommand } from './command.ts'
+import { everywhere } from './where-offered.ts'
 import { latestOpen } from './which-check.ts'
-
-const everywhere = {
-  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
-  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
-}
 
 export const claimCommand: Command = {
   name: 'claim',
@@ -55,7 +50,7 @@ async function weigh(
   const say = sayIn(interaction.locale)
   const now = desk.now()
   const facts = readClaims(text, interaction.locale)
-  const findings = weighClaims(facts, new Date(now).toISOString().slice(0, 10))
+  const findings = weighClaims(facts, dayOf(now))
   await replyPrivately(
     interaction,
     showClaim(say, { text, facts, findings }, await latestOpen(desk, interaction.user.id)),

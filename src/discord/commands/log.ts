@@ -1,16 +1,12 @@
 // /log: what a discharge log really shows.
-import {
-  ApplicationCommandOptionType,
-  ApplicationCommandType,
-  ApplicationIntegrationType,
-  InteractionContextType,
-} from 'discord.js'
+import { ApplicationCommandOptionType, ApplicationCommandType } from 'discord.js'
 import { fill, replyPrivately, takeTime } from '../answer.ts'
 import { readTest, type SaidOfTest } from '../log-request.ts'
 import { answerLog } from '../read-log.ts'
 import { message, small, text } from '../show/parts.ts'
 import { type Say, sayIn } from '../words/say.ts'
 import type { Command } from './command.ts'
+import { everywhere } from './where-offered.ts'
 
 const typedOption = (say: Say, name: 'label' | 'cutoff' | 'current' | 'room') => ({
   type: ApplicationCommandOptionType.String as const,
@@ -26,8 +22,7 @@ export const logCommand: Command = {
     type: ApplicationCommandType.ChatInput,
     name: 'log',
     description: say('command.log'),
-    contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
-    integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+    ...everywhere,
     options: [
       {
         type: ApplicationCommandOptionType.Attachment,

@@ -1,9 +1,10 @@
 // /privacy: what is kept of whoever asks, for how long and why, and what they can do about it.
-import { ApplicationCommandType, ApplicationIntegrationType, InteractionContextType } from 'discord.js'
+import { ApplicationCommandType } from 'discord.js'
 import { replyPrivately } from '../answer.ts'
 import { showPrivacy } from '../show/privacy.ts'
 import { sayIn } from '../words/say.ts'
 import type { Command } from './command.ts'
+import { everywhere } from './where-offered.ts'
 
 export const privacyCommand: Command = {
   name: 'privacy',
@@ -11,8 +12,7 @@ export const privacyCommand: Command = {
     type: ApplicationCommandType.ChatInput,
     name: 'privacy',
     description: say('command.privacy'),
-    contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
-    integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+    ...everywhere,
   }),
   async run(desk, interaction) {
     const out = await desk.trends.optOuts.has(interaction.user.id)

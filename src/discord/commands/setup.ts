@@ -1,16 +1,12 @@
 // /setup: how this server is set up, for those who may manage it, and the way to change it.
-import {
-  ApplicationCommandType,
-  ApplicationIntegrationType,
-  InteractionContextType,
-  PermissionFlagsBits,
-} from 'discord.js'
+import { ApplicationCommandType, PermissionFlagsBits } from 'discord.js'
 import { refuse, replyPrivately } from '../answer.ts'
 import { managing } from '../rights.ts'
 import { lookRound } from '../setup/places.ts'
 import { showOverview } from '../show/setup/show-overview.ts'
 import { sayIn } from '../words/say.ts'
 import type { Command } from './command.ts'
+import { onServers } from './where-offered.ts'
 
 export const setupCommand: Command = {
   name: 'setup',
@@ -18,8 +14,7 @@ export const setupCommand: Command = {
     type: ApplicationCommandType.ChatInput,
     name: 'setup',
     description: say('command.setup'),
-    contexts: [InteractionContextType.Guild],
-    integration_types: [ApplicationIntegrationType.GuildInstall],
+    ...onServers,
     // Who it is offered to; who may change anything is asked again by every handler.
     default_member_permissions: String(PermissionFlagsBits.ManageGuild),
   }),

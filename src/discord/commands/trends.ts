@@ -1,15 +1,11 @@
 // /trends: the latest release of the server's counted checks, for its moderators.
-import {
-  ApplicationCommandType,
-  ApplicationIntegrationType,
-  InteractionContextType,
-  PermissionFlagsBits,
-} from 'discord.js'
+import { ApplicationCommandType, PermissionFlagsBits } from 'discord.js'
 import { refuse, replyPrivately } from '../answer.ts'
 import { viewRelease } from '../clicks/trends-click.ts'
 import { findRelease } from '../find-release.ts'
 import { sayIn } from '../words/say.ts'
 import type { Command } from './command.ts'
+import { onServers } from './where-offered.ts'
 
 export const trendsCommand: Command = {
   name: 'trends',
@@ -17,8 +13,7 @@ export const trendsCommand: Command = {
     type: ApplicationCommandType.ChatInput,
     name: 'trends',
     description: say('command.trends'),
-    contexts: [InteractionContextType.Guild],
-    integration_types: [ApplicationIntegrationType.GuildInstall],
+    ...onServers,
     // Who it is offered to; who may see anything is asked again by the handler.
     default_member_permissions: String(PermissionFlagsBits.ModerateMembers),
   }),

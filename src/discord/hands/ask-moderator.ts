@@ -8,6 +8,7 @@ import type { Desk, ShownPicture } from '../desk.ts'
 import type { HandId } from '../hand-id.ts'
 import { type Refusal, sayRefusal } from '../refusal.ts'
 import { saveStep } from '../save-step.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { photosField, whyField } from '../show/hand-forms.ts'
 import { message, small, text } from '../show/parts.ts'
 import { showPlea } from '../show/plea.ts'
@@ -15,7 +16,7 @@ import { showScreen } from '../show/screen.ts'
 import { sayWhat } from '../words/describe.ts'
 import { sayPhotoRefusal } from '../words/photo-words.ts'
 import { sayIn } from '../words/say.ts'
-import { put, sayInPublic } from './tell-others.ts'
+import { put } from './tell-others.ts'
 import { type Turn, turnOf } from './turn.ts'
 
 export async function askModerator(desk: Desk, interaction: Clicked, id: HandId): Promise<void> {
@@ -73,7 +74,7 @@ async function showToModerators({ desk, interaction, program, check }: Turn, pho
   const channel = settings?.reviewChannel
   const asked = check.custody?.plea?.question
   if (!channel || asked === undefined || desk.posts.isOpenToAll(channel)) return false
-  const say = await sayInPublic(desk, check, interaction.guildLocale)
+  const say = await sayInPublic(desk, check.server, interaction.guildLocale)
   const theirs = inLanguage(program, say.locale)
   const question = theirs.questions.get(asked)
   if (!question) return false

@@ -6,6 +6,7 @@ import type { HandOverEvent } from '../../check/hand-over.ts'
 import { redraw, refuse, replyPrivately } from '../answer.ts'
 import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { showHands } from '../show/hands.ts'
 import { showPanel, type Word } from '../show/panel.ts'
 import { message, small, text } from '../show/parts.ts'
@@ -15,7 +16,7 @@ import { sayWhat } from '../words/describe.ts'
 import type { Say } from '../words/say.ts'
 import { sayPerson } from '../words/say-custody.ts'
 import { offerOut } from './offer-out.ts'
-import { postWord, sayInPublic, tellOthers } from './tell-others.ts'
+import { postWord, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
 export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> {
@@ -32,7 +33,7 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
   if (saved.saving === 'seen') return
   if (saved.saving === 'stale')
     return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
-  const inPublic = await sayInPublic(desk, saved.check, interaction.guildLocale)
+  const inPublic = await sayInPublic(desk, saved.check.server, interaction.guildLocale)
   if (event.is === 'offer') {
     await redraw(interaction, await showScreen(say, program, saved.screen, desk.pictures))
     return tellOthers(desk, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))

@@ -5,12 +5,13 @@ import { helpingScreen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
 import { fill, redraw } from '../answer.ts'
 import type { Desk } from '../desk.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { message, type ShownMessage, small, text } from '../show/parts.ts'
 import { showThanks } from '../show/plea.ts'
 import { showScreen } from '../show/screen.ts'
 import type { Say } from '../words/say.ts'
 import { isDanger } from './tell-danger.ts'
-import { postWord, sayInPublic, tellOthers } from './tell-others.ts'
+import { postWord, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
 /** Whether this person may answer the question somebody else is stuck at. */
@@ -33,7 +34,7 @@ export async function showHelping(
 export async function afterHelp({ desk, interaction, say, program, check: before }: Turn, after: Check): Promise<void> {
   if (custodyOf(after).plea) return redraw(interaction, await showHelping(desk, say, program, after))
   await redraw(interaction, showThanks(say, after))
-  const inPublic = await sayInPublic(desk, after, interaction.guildLocale)
+  const inPublic = await sayInPublic(desk, after.server, interaction.guildLocale)
   const channel = custodyOf(before).plea?.where ?? undefined
   const word = isDanger(program, after) ? 'danger' : after.phase.is === 'done' ? 'result' : 'helped'
   const who = after.holder

@@ -3,8 +3,9 @@ import { act } from '../../check/act.ts'
 import type { Check } from '../../check/check.ts'
 import type { Screen } from '../../check/screen.ts'
 import { type Answerable, fill } from '../answer.ts'
+import { sayInPublic } from '../say-in-public.ts'
 import { showScreen } from '../show/screen.ts'
-import { postPanel, sayInPublic } from './tell-others.ts'
+import { postPanel } from './tell-others.ts'
 import { holderOf, type Turn } from './turn.ts'
 
 /** After whoever offers it has been answered: if nobody could see the offer, the check is taken back, and they are told. Gives back the check. */
@@ -12,7 +13,7 @@ export async function offerOut(
   { desk, interaction, say, program, check }: Omit<Turn, 'interaction' | 'actor'> & { interaction: Answerable },
   screen: Screen,
 ): Promise<Check> {
-  const inPublic = await sayInPublic(desk, check, interaction.guildLocale)
+  const inPublic = await sayInPublic(desk, check.server, interaction.guildLocale)
   const { channelId } = interaction
   if (channelId !== null && (await postPanel(desk, inPublic, check, channelId))) return check
   const back = act(program, check, holderOf(check), { is: 'withdraw' }, desk.now())

@@ -2,6 +2,7 @@
 import { act } from '../../check/act.ts'
 import type { HandOverEvent } from '../../check/hand-over.ts'
 import { refuse } from '../answer.ts'
+import { newOpening } from '../id-parts.ts'
 import { type FormDeed, handForm } from '../show/hand-forms.ts'
 import type { Turn } from './turn.ts'
 
@@ -11,7 +12,7 @@ export async function openForm(turn: Turn, does: FormDeed): Promise<void> {
   const tried = act(program, check, actor, tryOf(does), desk.now())
   if (!tried.ok) return refuse(interaction, say, tried.refusal)
   const photos = does === 'ask' && mayPhotograph(turn) && (await hasReviewChannel(turn))
-  await interaction.showModal(handForm(say, check, does, desk.newId().slice(0, 8), photos))
+  await interaction.showModal(handForm(say, check, does, newOpening(desk.newId), photos))
 }
 
 const hasReviewChannel = async ({ desk, check: { server } }: Turn): Promise<boolean> =>

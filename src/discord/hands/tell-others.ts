@@ -5,20 +5,13 @@ import type { Check, CheckId, PersonId } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody.ts'
 import type { Notice, NoticeKind } from '../../check/notice-store.ts'
 import { findFamily } from '../../engine/programs.ts'
-import { publicLanguage } from '../../server/settings.ts'
 import type { Desk } from '../desk.ts'
 import type { Changing } from '../post.ts'
 import { showPanel, showWord, type Word } from '../show/panel.ts'
 import type { ShownMessage } from '../show/parts.ts'
 import { showPleaOver } from '../show/plea.ts'
 import { sayWhat } from '../words/describe.ts'
-import { type Say, sayIn } from '../words/say.ts'
-
-/** The words of a server's channels; `guildLocale`: what the server tells Discord, where an interaction brought it. */
-export async function sayInPublic(desk: Desk, check: Check, guildLocale?: string | null): Promise<Say> {
-  const settings = check.server === null ? undefined : await desk.servers.load(check.server)
-  return sayIn(settings ? publicLanguage(settings, guildLocale) : (guildLocale ?? undefined))
-}
+import type { Say } from '../words/say.ts'
 
 const whatOf = (desk: Desk, say: Say, check: Check): string => sayWhat(say, findFamily(desk.programs, check.family))
 

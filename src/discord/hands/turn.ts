@@ -7,7 +7,7 @@ import type { Program } from '../../engine/compile.ts'
 import { inLanguage } from '../../engine/in-language.ts'
 import type { Clicked } from '../answer.ts'
 import type { Desk } from '../desk.ts'
-import { moderating, serverOf } from '../rights.ts'
+import { moderating, rolesOf, serverOf } from '../rights.ts'
 import { type Say, sayIn } from '../words/say.ts'
 
 export type Turn = {
@@ -36,8 +36,7 @@ export async function turnOf(desk: Desk, interaction: Clicked, id: CheckId): Pro
 export async function actorOf(desk: Desk, interaction: BaseInteraction, check: Check): Promise<Actor> {
   const here = check.server !== null && serverOf(interaction) === check.server
   const { member } = interaction
-  const roles =
-    !here || member === null ? [] : Array.isArray(member.roles) ? member.roles : [...member.roles.cache.keys()]
+  const roles = here && member !== null ? rolesOf(member) : []
   const moderator = here && (await moderating(desk, interaction)) !== undefined
   return { person: interaction.user.id, here, roles, moderator }
 }

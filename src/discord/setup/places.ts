@@ -11,6 +11,7 @@ import {
   Routes,
 } from 'discord.js'
 import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
+import { isSnowflake } from '../id-parts.ts'
 
 /** What a channel is for. */
 export type Use = 'reports' | 'review' | 'offers'
@@ -56,7 +57,7 @@ export function everyoneReads(channel: Channel | undefined): boolean {
  * seen typing, which Discord allows only to those who may write (from memory).
  */
 export async function testPlace(guild: Guild, id: string, use: Use): Promise<PlaceState> {
-  if (!/^\d{15,20}$/.test(id)) return { is: 'gone' }
+  if (!isSnowflake(id)) return { is: 'gone' }
   const me = guild.members.me ?? (await guild.members.fetchMe())
   // Discord tells the rights in a channel even to those who may not see it.
   const known = judgePlace(guild.channels.cache.get(id), me, use)

@@ -1,6 +1,7 @@
 // Custom ids of the set-up: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: who may do it is asked on every click, and on which server stands in the interaction.
+import { isOpening, isSnowflake, readRevision, writeRevision } from '../id-parts.ts'
 
 /** What is set up, in the order in which one is led through it. */
 export const parts = ['reports', 'review', 'moderators', 'language', 'recording', 'keeping', 'offers'] as const
@@ -32,7 +33,7 @@ export type SetupId = { readonly revision: number; readonly act: SetupAct }
 const mark = 'cs1'
 
 export function encodeSetup({ revision, act }: SetupId): string {
-  return [mark, revision.toString(36), act.is, ...argumentsOf(act)].join('.')
+  return [mark, writeRevision(revision), act.is, ...argumentsOf(act)].join('.')
 }
 
 function argumentsOf(act: SetupAct): string[] {
@@ -62,14 +63,13 @@ function argumentsOf(act: SetupAct): string[] {
 /** Decodes a custom id; undefined for anything that `encodeSetup` cannot have written. */
 export function decodeSetup(id: string): SetupId | undefined {
   const [version, revision, is, first, ...rest] = id.split('.')
-  if (version !== mark || !/^(0|[1-9a-z][0-9a-z]{0,5})$/.test(revision ?? '') || rest.length > 0) return undefined
+  const seenAt = readRevision(revision)
+  if (version !== mark || seenAt === undefined || rest.length > 0) return undefined
   const act = decodeAct(is ?? '', first)
-  return act && { revision: Number.parseInt(revision ?? '', 36), act }
+  return act && { revision: seenAt, act }
 }
 
-const snowflake = /^\d{15,20}$/
-const isChoice = (text: string | undefined): text is string =>
-  text === 'chosen' || text === 'none' || snowflake.test(text ?? '')
+const isChoice = (text: string | undefined): text is string => text === 'chosen' || text === 'none' || isSnowflake(text)
 const seen = [...parts, 'overview', 'stop-recording'] as const
 
 function decodeAct(is: string, first: string | undefined): SetupAct | undefined {
@@ -91,13 +91,13 @@ function decodeAct(is: string, first: string | undefined): SetupAct | undefined 
     case 'ask-weeks':
       return first === undefined ? { is } : undefined
     case 'weeks':
-      return /^[a-z0-9]{1,16}$/.test(first ?? '') ? { is, opening: first ?? '' } : undefined
+      return isOpening(first) ? { is, opening: first } : undefined
     case 'fewer':
       return /^[1-9]\d{0,4}$/.test(first ?? '') ? { is, weeks: Number(first) } : undefined
     case 'forum':
       return isChoice(first) ? { is, forum: first } : undefined
     case 'tag':
-      return snowflake.test(first ?? '') ? { is, forum: first ?? '' } : undefined
+      return isSnowflake(first) ? { is, forum: first } : undefined
     default:
       return undefined
   }
