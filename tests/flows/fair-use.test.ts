@@ -1,7 +1,9 @@
 // Fair use through the real client: whoever overdoes it is told until when to wait, and everybody else goes on undisturbed.
 import { afterEach, describe, expect, test } from 'vitest'
+import { seedPractice } from '../../src/bin/seed-practice.ts'
 import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
+import { samplePhoto } from '../photos/sample-photos.ts'
 import { answer, caution, finalOf, messageOf, press, pressed, settled, startCheck, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
@@ -97,6 +99,22 @@ describe('what everybody in a channel sees', () => {
     expect(posts()).toBe(before)
     expect(buttons(await startCheck(wren())).length).toBeGreaterThan(1)
   })
+})
+
+test('photos in a form count as files, and the form without any passes', async () => {
+  await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: noPostLimits })
+  // Photos go to the moderators' channel of the invented server.
+  await seedPractice(room.desk)
+  const photos = [{ name: 'IMG_1.jpg', bytes: samplePhoto() }]
+  const ask = async (more: object) => {
+    const hands = await pressed(wren(), await startCheck(wren()), 'Ask or hand over')
+    const form = await press(wren(), hands, 'Ask a moderator')
+    if (form.kind !== 'modal') throw new Error(`no form but ${form.kind}`)
+    return text(await finalOf(await wren().submit(form.modal, { why: 'what is this?', ...more })))
+  }
+  expect(await ask({ photos })).not.toMatch(/several files/)
+  expect(await ask({ photos })).toMatch(/several files.*<t:\d+:R>/)
+  expect(await ask({})).not.toMatch(/several files/)
 })
 
 test('a server in which too many press at once is asked to wait as one', async () => {
