@@ -1,8 +1,20 @@
 // What comes out of a photo: the picture, upright and small, and nothing else that was in the file, searched byte by byte.
+import fc from 'fast-check'
 import jpeg from 'jpeg-js'
+import { PNG } from 'pngjs'
 import { describe, expect, test } from 'vitest'
 import { cleanPhoto } from '../../src/bin/photo-reader/clean-photo.ts'
-import { bomb, chunk, corners, movingWebp, samplePhoto, samplePng, sampleWebp, secrets } from './sample-photos.ts'
+import {
+  bomb,
+  chunk,
+  corners,
+  movingWebp,
+  quarters,
+  samplePhoto,
+  samplePng,
+  sampleWebp,
+  secrets,
+} from './sample-photos.ts'
 
 const bounds = { megapixels: 52, inPasses: 26, side: 9_999 }
 
@@ -197,5 +209,56 @@ describe('what is damaged is refused, never guessed', () => {
     ['a WebP that ends behind its head', async () => (await sampleWebp()).subarray(0, 40)],
   ])('%s', async (_what, make) => {
     expect(await cleanPhoto(await make(), bounds)).toEqual({ refusal: { code: 'broken' } })
+  })
+})
+
+test('whatever is done to a file, it is refused or comes out clean', async () => {
+  const whole = [samplePhoto(6), samplePng(), await sampleWebp()]
+  const damage = fc.record({
+    file: fc.constantFrom(...whole),
+    at: fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }),
+    does: fc.constantFrom('set', 'cut', 'drop', 'insert', 'repeat'),
+    bytes: fc.uint8Array({ minLength: 1, maxLength: 12 }),
+  })
+  let clean = 0
+  await fc.assert(
+    fc.asyncProperty(damage, async ({ file, at, does, bytes }) => {
+      const place = Math.floor(at * file.length)
+      const [before, after] = [file.subarray(0, place), file.subarray(place)]
+      const damaged = {
+        set: () => Buffer.concat([before, bytes, after.subarray(bytes.length)]),
+        cut: () => Buffer.from(before),
+        drop: () => Buffer.concat([before, after.subarray(bytes.length)]),
+        insert: () => Buffer.concat([before, bytes, after]),
+        repeat: () => Buffer.concat([before, after, after]),
+      }[does]()
+      const photo = await cleanPhoto(damaged, bounds)
+      if ('refusal' in photo) return
+      clean++
+      expectClean(Buffer.from(photo.bytes))
+      expect(Math.max(photo.width, photo.height)).toBeLessThanOrEqual(2048)
+    }),
+    { numRuns: 400 },
+  )
+  // Most of the damage lies in what is left out anyway.
+  expect(clean).toBeGreaterThan(40)
+})
+
+describe('every way in which a picture holds its pixels', () => {
+  test.each([
+    ['16 bits a channel', { bitDepth: 16, colorType: 2, inputColorType: 6 }],
+    ['grey', { colorType: 0, inputColorType: 6 }],
+    ['grey, and transparent in places', { colorType: 4, inputColorType: 6 }],
+  ] as const)('PNG: %s', async (_what, options) => {
+    const png = Object.assign(new PNG({ width: 64, height: 32 }), { data: quarters() })
+    const { bytes, width, height } = await cleaned(PNG.sync.write(png, options))
+    expectClean(bytes)
+    expect([width, height]).toEqual([64, 32])
+  })
+
+  test('what is transparent comes out white, whatever colour stands behind it', async () => {
+    const data = Buffer.alloc(16 * 16 * 4, 0)
+    const { bytes } = await cleaned(PNG.sync.write(Object.assign(new PNG({ width: 16, height: 16 }), { data })))
+    expect([...jpeg.decode(bytes).data.subarray(0, 3)]).toEqual([255, 255, 255])
   })
 })
