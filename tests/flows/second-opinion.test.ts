@@ -64,7 +64,10 @@ test.each([
   ],
   ['half a photograph', { name: 'half.jpg', bytes: samplePhoto().subarray(0, 300) }, /damaged, empty or cut off/],
 ])('%s is refused with what to change, and nobody is asked', async (_what, file, says) => {
-  expect(text(await ask([photo('good.jpg'), file]))).toMatch(says)
+  const told = text(await ask([photo('good.jpg'), file]))
+  expect(told).toMatch(says)
+  // What was typed beside the photographs is not lost with them.
+  expect(told).toMatch(/What you typed:\s+```\s+what is this\?\s+```/)
   const [check] = await room.desk.checks.heldBy(wren().id, room.desk.now())
   expect(check?.custody?.plea).toBeUndefined()
   expect(await room.desk.notices.of(check?.id ?? '')).toEqual([])

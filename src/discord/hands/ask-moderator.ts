@@ -15,6 +15,7 @@ import { showPlea } from '../show/plea.ts'
 import { showScreen } from '../show/screen.ts'
 import { sayWhat } from '../words/describe.ts'
 import { sayPhotoRefusal } from '../words/photo-words.ts'
+import { fenced } from '../words/plain.ts'
 import { sayIn } from '../words/say.ts'
 import { put } from './tell-others.ts'
 import { type Turn, turnOf } from './turn.ts'
@@ -26,6 +27,8 @@ export async function askModerator(desk: Desk, interaction: Clicked, id: HandId)
   if (before === 'seen') return
   const tried = asking(before, interaction, id)
   if (!tried.ok) return tell(interaction, sayRefusal(sayIn(interaction.locale), tried.refusal))
+  const tooMuch = desk.fairUse.admitPost(interaction.user.id, null, desk.now())
+  if (tooMuch) return tell(interaction, sayRefusal(sayIn(interaction.locale), tooMuch))
   const sent = interaction.fields.fields.has(photosField) ? interaction.fields.getUploadedFiles(photosField) : null
   const cleaned = await desk.photos.clean(
     [...(sent?.values() ?? [])].map(({ name, url, size }) => ({ name, url, bytes: size })),
@@ -65,8 +68,13 @@ async function ask(at: Turn | 'gone', interaction: ModalSubmitInteraction, id: H
   await fill(interaction, await showScreen(say, program, saved.screen, desk.pictures, note))
 }
 
-const tell = (interaction: Clicked, sentence: string): Promise<void> =>
-  tellLater(interaction, message([text(sentence), small(sayIn(interaction.locale)('caution.line'))]))
+/** Why nobody was asked, with what was typed, so that it can be copied into the form again. */
+function tell(interaction: ModalSubmitInteraction, sentence: string): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const words = interaction.fields.getTextInputValue(whyField)
+  const typed = words === '' ? [] : [text(`${say('links.typed')}\n${fenced(words)}`)]
+  return tellLater(interaction, message([text(sentence), ...typed, small(say('caution.line'))]))
+}
 
 /** Posts the plea in the channel of moderators; false if there is none, the bot may not post there, or everybody could read it. */
 async function showToModerators({ desk, interaction, program, check }: Turn, photos: Photos): Promise<boolean> {
