@@ -59,8 +59,8 @@ export function findPatterns(
     {},
     {
       root: isRuleItem,
-      recent: total(all.recent) - recent.length,
-      earlier: total(all.earlier) - earlier.length,
+      recent: beside(all.recent, recent),
+      earlier: beside(all.earlier, earlier),
       risenOnly: true,
     },
   )
@@ -89,7 +89,9 @@ type Numbers = Pick<ShownPattern, 'recent' | 'recentOf' | 'earlier' | 'earlierOf
 
 const only = (checks: ByWeek, when: (week: Week) => boolean): ByWeek =>
   new Map([...checks].filter(([week]) => when(week)))
-const total = (checks: ByWeek): number => [...checks.values()].reduce((a, b) => a + b, 0)
+/** Checks without a failed one. Rows that were damaged, or deleted meanwhile, may be in one of the two and not in the other. */
+const beside = (checks: ByWeek, failed: readonly PatternRow[]): number =>
+  Math.max(0, [...checks.values()].reduce((a, b) => a + b, 0) - failed.length)
 
 /** Of the shortest generators the one with most failed checks, then the first by name. */
 function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {

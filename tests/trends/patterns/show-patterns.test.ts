@@ -88,6 +88,12 @@ test('growth is not claimed where few people, counted again every epoch, made th
   expect(fresh).toMatchObject({ recent: 30, recentOf: 40, earlier: 0, growth: 13 })
 })
 
+test('counts that are fewer than the rows beside them, as where some are damaged, stop nothing', () => {
+  const failed = [...rows(9, 1, ['rule:four-legs']), ...rows(9, 20, ['rule:worn'])]
+  const checks = new Map([[weekPlus(now, -1), 7]])
+  for (const one of findIn('harrow-30', checks, failed, now)) expect(one.recentOf).toBe(5)
+})
+
 test('answers alone, and what became rarer, are no pattern', () => {
   const answers = [...rows(12, 1, ['answer:wrap=blue']), ...rows(60, 20, ['answer:wrap=green'])]
   expect(findPatterns('harrow-30', answers, now)).toEqual([])
