@@ -1,16 +1,14 @@
 // Fetching an attached log: only from the hosts that serve attachments, and within its bounds, whatever the server does.
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
-import type { AddressInfo } from 'node:net'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { openLogReader } from '../../src/bin/log-reader/open-log-reader.ts'
 import { discharge } from '../readings/generate-log.ts'
+import { serveFiles } from './serve-files.ts'
 
 const options = { instrument: { kind: 'hobby-load' } } as const
 const csv = ['Time (s),Voltage (V),Current (A)', ...discharge().map(s => `${s.t},${s.V},${s.I}`)].join('\n')
 const bounds = { mostBytes: 2 * 1024 ** 2, fetchFor_ms: 400, readFor_ms: 10_000, heap_MB: 128 }
 
-/** Answers by path; connections that are left open are closed with the server. */
-const answers: Record<string, (request: IncomingMessage, response: ServerResponse) => void> = {
+const files = serveFiles({
   '/log.csv': (_, response) => response.end(csv),
   '/moved.csv': (_, response) => response.writeHead(302, { location: '/log.csv' }).end(),
   '/gone.csv': (_, response) => response.writeHead(404).end(),
@@ -30,21 +28,9 @@ const answers: Record<string, (request: IncomingMessage, response: ServerRespons
     response.writeHead(200, { 'content-length': 1_000_000 }).write(csv)
     response.socket?.end()
   },
-}
-const server = createServer((request, response) => {
-  response.on('error', () => undefined)
-  answers[request.url ?? '']?.(request, response)
 })
-let origin = ''
-beforeAll(async () => {
-  await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve))
-  origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
-})
-afterAll(() => {
-  server.closeAllConnections()
-  server.close()
-})
-const read = (path: string, size = 1000) => openLogReader([origin], bounds).read({ url: origin + path, size }, options)
+const read = (path: string, size = 1000) =>
+  openLogReader([files.origin], bounds).read({ url: files.origin + path, size }, options)
 
 test('a log is fetched and read', async () => {
   const reading = await read('/log.csv')
@@ -85,8 +71,8 @@ describe('only from where attachments are served', () => {
 })
 
 test('a thread that takes too long is ended', async () => {
-  const reader = openLogReader([origin], { ...bounds, fetchFor_ms: 60_000, readFor_ms: 300 })
-  expect(await reader.read({ url: `${origin}/slow.csv`, size: 10 }, options)).toEqual({
+  const reader = openLogReader([files.origin], { ...bounds, fetchFor_ms: 60_000, readFor_ms: 300 })
+  expect(await reader.read({ url: `${files.origin}/slow.csv`, size: 10 }, options)).toEqual({
     ok: false,
     file: { code: 'file-slow' },
   })

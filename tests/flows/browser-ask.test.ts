@@ -1,22 +1,10 @@
 // Questions in the practice room's page, at phone width: a newcomer asks, a helper answers somebody's message, in two languages.
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { sayIn } from '../../src/discord/words/say.ts'
-import {
-  become,
-  card,
-  chromiumPath,
-  chromiumThere,
-  fillAndRun,
-  launchBrowser,
-  type OpenPractice,
-  openPage,
-  startPractice,
-  tooWide,
-  until,
-  wordsOf,
-} from './browser-hands.ts'
+import { become, card, chromiumPath, chromiumThere, fillAndRun, tooWide, until, wordsOf } from './browser-hands.ts'
 import { caution } from './hands.ts'
+import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: questions in the browser, because ${chromiumPath} is missing.`)
 
@@ -25,20 +13,10 @@ const english = sayIn('en')
 const hers = sayIn('de')
 
 describe.skipIf(!chromiumThere)('questions in the browser', () => {
-  let practice: OpenPractice
-  let browser: Browser
+  const { open: openWindow } = useBrowser()
   let page: Page
-  beforeAll(async () => {
-    practice = await startPractice()
-    browser = await launchBrowser()
-  }, 30_000)
-  afterAll(async () => {
-    await browser?.close()
-    expect(await practice?.stop()).toBe(0)
-  })
-  afterEach(() => page.context().close())
   const phone = async (name: string) => {
-    page = await openPage(browser, practice.pageUrl, { width: 360, height: 800 })
+    page = await openWindow({ width: 360, height: 800 })
     await become(page, name)
   }
 

@@ -1,6 +1,6 @@
 // On a phone, by clicks alone, in two languages: from a verdict to a letter that is changed and copied, and to buying safely.
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { type Key, sayIn } from '../../src/discord/words/say.ts'
 import {
   become,
@@ -9,15 +9,12 @@ import {
   choose,
   chromiumPath,
   chromiumThere,
-  launchBrowser,
-  type OpenPractice,
-  openPage,
   press,
   runByClicks,
-  startPractice,
   tooWide,
   wordsOf,
 } from './browser-hands.ts'
+import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: buying in the browser, because ${chromiumPath} is missing.`)
 
@@ -27,22 +24,12 @@ const people = [
 ] as const
 
 describe.skipIf(!chromiumThere)('buying on a phone', () => {
-  let practice: OpenPractice
-  let browser: Browser
+  const { open: openWindow } = useBrowser()
   let page: Page
-  beforeAll(async () => {
-    practice = await startPractice()
-    browser = await launchBrowser()
-  }, 30_000)
-  afterAll(async () => {
-    await browser?.close()
-    expect(await practice?.stop()).toBe(0)
-  })
-  afterEach(() => page.context().close())
 
   test.each(people)('$name in $locale: danger, the letter, what to do with the cell', async who => {
     const say = sayIn(who.locale)
-    page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+    page = await openWindow({ width: 360, height: 740 })
     await become(page, who.name)
     await runByClicks(page, 'check start')
     for (let i = 0; i < 20 && !who.asks.test(await wordsOf(page)); i++) await press(page, say('check.unsure'))
@@ -89,7 +76,7 @@ describe.skipIf(!chromiumThere)('buying on a phone', () => {
 
   test('a check that is stopped early: the letter asks for papers, and the verdict stays where it is', async () => {
     const say = sayIn('de')
-    page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+    page = await openWindow({ width: 360, height: 740 })
     await become(page, 'Ilse')
     await runByClicks(page, 'check start')
     await press(page, say('check.unsure'))

@@ -3,8 +3,8 @@ import { writeFileSync } from 'node:fs'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/demo-server.ts'
 import { loadPacks } from '../../src/bin/load-packs.ts'
 import { shippedRules } from '../../src/bin/shipped-rules.ts'
@@ -22,15 +22,12 @@ import {
   chromiumPath,
   chromiumThere,
   fillAndRun,
-  launchBrowser,
-  type OpenPractice,
-  openPage,
   press,
-  startPractice,
   tooWide,
   until,
   wordsOf,
 } from './browser-hands.ts'
+import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: handing over in the browser, because ${chromiumPath} is missing.`)
 
@@ -43,22 +40,16 @@ const today = new Date().toISOString().slice(0, 10)
 const shots = process.env['CELLWARY_SHOTS']
 
 describe.skipIf(!chromiumThere)('in other hands, in the browser', () => {
-  let practice: OpenPractice
-  let browser: Browser
+  const { open: openWindow } = useBrowser()
   let page: Page
   let folder: string
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'cellwary-photo-'))
     writeFileSync(join(folder, 'cell.jpg'), samplePhoto(1, 640, 320))
-    practice = await startPractice()
-    browser = await launchBrowser()
   }, 30_000)
   afterAll(async () => {
-    await browser?.close()
-    expect(await practice?.stop()).toBe(0)
     await rm(folder, { recursive: true, force: true })
   })
-  afterEach(() => page.context().close())
 
   let shot = 0
   const look = async () => {
@@ -73,7 +64,7 @@ describe.skipIf(!chromiumThere)('in other hands, in the browser', () => {
     '%s gets stuck, asks with a photograph, is helped, and ends with a letter and where to buy',
     async (name, locale) => {
       const theirs = sayIn(locale)
-      page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+      page = await openWindow({ width: 360, height: 740 })
       await become(page, 'Tomas')
       await fillAndRun(page, 'check start', { for: name })
       await look()

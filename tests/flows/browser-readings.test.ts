@@ -1,47 +1,25 @@
 // Claims and logs in the practice room's page: typed and attached by hand, at desk and phone width.
 import { fileURLToPath } from 'node:url'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
-import {
-  become,
-  card,
-  chromiumPath,
-  chromiumThere,
-  fillAndRun,
-  launchBrowser,
-  type OpenPractice,
-  openPage,
-  press,
-  startPractice,
-  tooWide,
-  until,
-} from './browser-hands.ts'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { become, card, chromiumPath, chromiumThere, fillAndRun, press, tooWide, until } from './browser-hands.ts'
 import { caution } from './hands.ts'
+import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: readings in the browser, because ${chromiumPath} is missing.`)
 
 const log = (name: string) => ({ file: fileURLToPath(new URL(`../readings/logs/${name}.csv`, import.meta.url)) })
 
 describe.skipIf(!chromiumThere)('readings in the browser', () => {
-  let practice: OpenPractice
-  let browser: Browser
+  const { open: openWindow } = useBrowser()
   let page: Page
-  beforeAll(async () => {
-    practice = await startPractice()
-    browser = await launchBrowser()
-  }, 30_000)
-  afterAll(async () => {
-    await browser?.close()
-    expect(await practice?.stop()).toBe(0)
-  })
-  afterEach(() => page.context().close())
 
   describe.each([
     { name: 'on a desk', width: 1200, height: 850 },
     { name: 'on a phone', width: 360, height: 740 },
   ])('$name', look => {
     test('a newcomer types a claim, sees what is impossible in it, and starts a check from it', async () => {
-      page = await openPage(browser, practice.pageUrl, look)
+      page = await openWindow(look)
       await become(page, 'Wren')
       const words = await fillAndRun(page, 'claim', { text: '18650 9900mAh 30A 38g brand new!' })
       expect(words).toMatch(/Impossible[\s\S]*9,900 mAh in this size/)
@@ -56,7 +34,7 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
     })
 
     test('a helper attaches logs that are written differently, and gets the same figures with a curve', async () => {
-      page = await openPage(browser, practice.pageUrl, look)
+      page = await openWindow(look)
       await become(page, 'Ilse')
       const seen: string[] = []
       for (const name of ['plain-seconds', 'german-semicolon', 'newest-first']) {

@@ -1,6 +1,6 @@
 // A moderator in the practice room's page: the release, the planted pattern, a warning and a rule, by clicks alone.
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/demo-server.ts'
 import { sayIn } from '../../src/discord/words/say.ts'
 import {
@@ -9,17 +9,14 @@ import {
   changing,
   chromiumPath,
   chromiumThere,
-  launchBrowser,
-  type OpenPractice,
-  openPage,
   press,
   runByClicks,
-  startPractice,
   tooWide,
   until,
   wordsOf,
 } from './browser-hands.ts'
 import { caution } from './hands.ts'
+import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: trends in the browser, because ${chromiumPath} is missing.`)
 
@@ -28,18 +25,8 @@ const his = sayIn('es-ES')
 const english = sayIn('en')
 
 describe.skipIf(!chromiumThere)('trends in the browser', () => {
-  let practice: OpenPractice
-  let browser: Browser
+  const { open: openWindow } = useBrowser()
   let page: Page
-  beforeAll(async () => {
-    practice = await startPractice()
-    browser = await launchBrowser()
-  }, 30_000)
-  afterAll(async () => {
-    await browser?.close()
-    expect(await practice?.stop()).toBe(0)
-  })
-  afterEach(() => page.context().close())
   /** The reports channel, once the weekly job has told there what it found. */
   const reports = async () => {
     await page.locator('#place').selectOption(demoReportsChannel)
@@ -47,7 +34,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
   }
 
   test('a warning is posted and a rule drafted from what was told in the reports channel', async () => {
-    page = await openPage(browser, practice.pageUrl, { width: 1200, height: 850 })
+    page = await openWindow({ width: 1200, height: 850 })
     await become(page, 'Tomas')
     await reports()
     // What is told in a channel is in the server's language, and stays in it; what answers him alone is in his own.
@@ -72,7 +59,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
   })
 
   test('the release names the planted pattern and does not accuse the family that only grows', async () => {
-    page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
+    page = await openWindow({ width: 360, height: 740 })
     await become(page, 'Tomas')
     await reports()
     await runByClicks(page, 'trends')

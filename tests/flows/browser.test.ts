@@ -1,6 +1,6 @@
 // The practice room as `npm start` opens it, in a real browser: a worried newcomer comes to a verdict by clicks alone.
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import type { Page } from 'playwright-core'
+import { afterEach, describe, expect, test } from 'vitest'
 import {
   become,
   card,
@@ -8,19 +8,16 @@ import {
   choose,
   chromiumPath,
   chromiumThere,
-  launchBrowser,
-  type OpenPractice,
-  openPage,
   press,
   runByClicks,
   sendReading,
-  startPractice,
   tooWide,
   unsureUntilShown,
   until,
   wordsOf,
 } from './browser-hands.ts'
 import { caution } from './hands.ts'
+import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: a check in the browser, because ${chromiumPath} is missing.`)
 
@@ -30,24 +27,14 @@ const widths = [
 ] as const
 
 describe.skipIf(!chromiumThere)('a check in the browser', () => {
-  let practice: OpenPractice
-  let browser: Browser
+  const { open: openWindow } = useBrowser()
   let page: Page
   const wrong: string[] = []
-  beforeAll(async () => {
-    practice = await startPractice()
-    browser = await launchBrowser()
-  }, 30_000)
-  afterAll(async () => {
-    await browser?.close()
-    expect(await practice?.stop()).toBe(0)
-  })
   afterEach(async () => {
-    await page.context().close()
     expect(wrong.splice(0)).toEqual([])
   })
   const open = async (look: { width: number; height: number }) => {
-    page = await openPage(browser, practice.pageUrl, look)
+    page = await openWindow(look)
     page.on('pageerror', error => wrong.push(String(error)))
     page.on('console', line => {
       if (line.type() === 'error') wrong.push(line.text())

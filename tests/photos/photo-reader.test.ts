@@ -1,18 +1,16 @@
 // Fetching photos: only attachments of Discord, only as many and as big as they may be, and whatever happens, an answer.
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
-import type { AddressInfo } from 'node:net'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { ServerResponse } from 'node:http'
+import { describe, expect, test } from 'vitest'
 import { openPhotoReader, type PhotoBounds } from '../../src/bin/photo-reader/open-photo-reader.ts'
+import { serveFiles } from '../bin/serve-files.ts'
 import { bomb, samplePhoto, samplePng, secrets } from './sample-photos.ts'
 
 const photo = samplePhoto()
 const bounds = { mostBytes: 2 * 1024 ** 2, fetchFor_ms: 3_000, cleanFor_ms: 20_000 }
 /** Requests that wait for the test to answer them. */
 const held: ServerResponse[] = []
-let asked = 0
 
-/** Answers by path; connections that are left open are closed with the server. */
-const answers: Record<string, (request: IncomingMessage, response: ServerResponse) => void> = {
+const files = serveFiles({
   '/photo.jpg': (_, response) => response.end(photo),
   '/photo.png': (_, response) => response.end(samplePng()),
   '/says-jpeg.jpg': (_, response) =>
@@ -35,24 +33,10 @@ const answers: Record<string, (request: IncomingMessage, response: ServerRespons
     response.writeHead(200, { 'content-length': photo.length }).write(photo.subarray(0, photo.length / 2))
     response.socket?.end()
   },
-}
-const server = createServer((request, response) => {
-  asked++
-  response.on('error', () => undefined)
-  answers[request.url ?? '']?.(request, response)
-})
-let origin = ''
-beforeAll(async () => {
-  await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve))
-  origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
-})
-afterAll(() => {
-  server.closeAllConnections()
-  server.close()
 })
 
-const ask = (path: string, bytes = photo.length) => ({ name: path.slice(1), url: origin + path, bytes })
-const open = (changed: Partial<PhotoBounds> = {}) => openPhotoReader([origin], { ...bounds, ...changed })
+const ask = (path: string, bytes = photo.length) => ({ name: path.slice(1), url: files.origin + path, bytes })
+const open = (changed: Partial<PhotoBounds> = {}) => openPhotoReader([files.origin], { ...bounds, ...changed })
 
 test('photos are fetched, made anew and named anew, in the order in which they were sent', async () => {
   const done = await open().clean([ask('/photo.jpg'), ask('/photo.png', samplePng().length), ask('/photo.jpg')])
@@ -91,7 +75,7 @@ test('a bomb is refused', async () => {
 })
 
 test('what Discord says of the files is enough to refuse these, and nothing is fetched', async () => {
-  const before = asked
+  const before = files.asked
   expect(await open().clean([ask('/photo.jpg'), ask('/photo.png', 3 * 1024 ** 2)])).toEqual({
     is: 'refused',
     refusal: { code: 'too-big', name: 'photo.png', megabytes: 2 },
@@ -100,7 +84,7 @@ test('what Discord says of the files is enough to refuse these, and nothing is f
     is: 'refused',
     refusal: { code: 'too-many', count: 11, most: 10 },
   })
-  expect(asked).toBe(before)
+  expect(files.asked).toBe(before)
 })
 
 describe('only from where attachments are served', () => {
