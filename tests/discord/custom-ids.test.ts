@@ -71,6 +71,7 @@ const kinds: readonly Kind[] = [
     'out',
     'finding',
     'warn',
+    'warned',
     'release',
     'pool',
     ...releaseViews,

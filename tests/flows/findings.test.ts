@@ -53,6 +53,8 @@ test('two moderators at once: the second is told, and nothing is posted twice', 
   const [one] = reports().filter(seen => buttons(seen).length > 1)
   const [first, second] = await Promise.all([1, 2].map(() => press(tomas(), one as SeenMessage, 'Post a warning')))
   if (first?.kind !== 'modal' || second?.kind !== 'modal') throw new Error('no forms')
+  // A phone that kept the text of one does not show it in the other.
+  expect(first.modal.customId).not.toBe(second.modal.customId)
   const replies = await Promise.all(
     [first, second].map(form => tomas().submit(form.modal, { warning: 'look', channel: [everybody] })),
   )

@@ -8,6 +8,7 @@ import { nextWeek, weekOf } from '../../trends/week.ts'
 import { type Clicked, followWithFile, redraw, refuse, replyWithFile } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { draftRule } from '../draft-rule.ts'
+import { newOpening } from '../id-parts.ts'
 import { type Refusal, sayRefusal } from '../refusal.ts'
 import { moderating } from '../rights.ts'
 import {
@@ -55,7 +56,10 @@ async function click(desk: Desk, interaction: Clicked, { id, does }: FindingAct)
     if (interaction.isModalSubmit()) return
     // The warning is drafted in the language it will be posted in.
     const draft = home('warning.draft', { what: sayFound(home, names, finding) })
-    return interaction.showModal(does === 'warn' ? warningForm(say, finding, draft) : dismissalForm(say, finding))
+    const opening = newOpening(desk.newId)
+    return interaction.showModal(
+      does === 'warn' ? warningForm(say, finding, draft, opening) : dismissalForm(say, finding, opening),
+    )
   }
   const event = eventOf(desk, interaction, does)
   const written = event && 'is' in event && event.is === 'warn' ? event.text : undefined

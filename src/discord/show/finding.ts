@@ -64,9 +64,14 @@ export const warningField = 'warning'
 export const channelField = 'channel'
 export const reasonField = 'reason'
 
-export function warningForm(say: Say, finding: Finding, draft: string): APIModalInteractionResponseCallbackData {
+export function warningForm(
+  say: Say,
+  finding: Finding,
+  draft: string,
+  opening: string,
+): APIModalInteractionResponseCallbackData {
   return {
-    custom_id: encodeTrends({ is: 'finding', id: finding.id, does: 'warned' }),
+    custom_id: encodeTrends({ is: 'finding', id: finding.id, does: 'warned', opening }),
     title: cut(say('finding.warn'), 45),
     components: [
       {
@@ -96,9 +101,9 @@ export function warningForm(say: Say, finding: Finding, draft: string): APIModal
   }
 }
 
-export function dismissalForm(say: Say, finding: Finding): APIModalInteractionResponseCallbackData {
+export function dismissalForm(say: Say, finding: Finding, opening: string): APIModalInteractionResponseCallbackData {
   return {
-    custom_id: encodeTrends({ is: 'finding', id: finding.id, does: 'dismissed' }),
+    custom_id: encodeTrends({ is: 'finding', id: finding.id, does: 'dismissed', opening }),
     title: cut(say('finding.dismiss'), 45),
     components: [
       {
