@@ -4,9 +4,11 @@ import { join, relative, resolve } from 'node:path'
 import { expect, test } from 'vitest'
 
 const room = resolve(import.meta.dirname, '../../src/discord')
-const forbidden: readonly (readonly [RegExp, string])[] = [
+/** What, why, and the one file that may all the same. */
+const forbidden: readonly (readonly [RegExp, string, string?])[] = [
   [/create\w*Collector|awaitMessageComponent|awaitModalSubmit|awaitMessages|awaitReactions/, 'ends with the process'],
-  [/\bset(Timeout|Interval)\(/, 'forgets what it holds when the process ends'],
+  // An offer waits some seconds for a post's own first message; one that is lost then is missed by nobody.
+  [/\bset(Timeout|Interval)\(|node:timers/, 'forgets what it holds when the process ends', 'offer-check.ts'],
   [/\bcreateDM\(|users\.send\(|user\.send\(/, 'writes to people who may have shut their direct messages'],
   [/\bsetName\(|setTopic\(/, 'waits for minutes without a word: two renames in ten minutes are allowed'],
   [/threads\.create\(|startThread\(|Routes\.threads\(/, 'opens a thread that somebody has to close again'],
@@ -19,7 +21,8 @@ test('handlers hold nothing, write to nobody unasked, and leave places as they a
   for (const one of files) {
     const path = join(one.parentPath, one.name)
     const source = await readFile(path, 'utf8')
-    for (const [what, why] of forbidden) if (what.test(source)) wrong.push(`${relative(room, path)}: ${what} ${why}`)
+    for (const [what, why, but] of forbidden)
+      if (what.test(source) && relative(room, path) !== but) wrong.push(`${relative(room, path)}: ${what} ${why}`)
   }
   expect(wrong).toEqual([])
 })
