@@ -1,4 +1,4 @@
-// Custom ids of buttons, menus and forms: a tagged union out, or nothing when the id is not one of ours.
+// Custom ids of the buttons, menus and forms of a check: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: whoever holds the check, and on which revision it stands, is looked up on every click.
 import type { CheckId, Consent } from '../check/check.ts'

@@ -12,7 +12,7 @@ function blotTokens(line: string): string {
  * An error as the log holds it: discord.js adds the whole body of the request that failed, which is somebody's check and name. What
  * Discord found wrong with it stands in `rawError`, by field.
  */
-export function withoutBody(error: Error): object {
+function withoutBody(error: Error): object {
   const { requestBody: _, ...rest } = pino.stdSerializers.err(error) as unknown as Record<string, unknown>
   return rest
 }

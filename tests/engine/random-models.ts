@@ -96,11 +96,7 @@ export function modelWithAnswers(maxQuestions: number): fc.Arbitrary<{ model: Mo
 
 const firstOf = (state: State): Answer => state.answers[0] as Answer
 
-export function toModel(
-  questions: readonly Question[],
-  rules: readonly ModelRule[],
-  enough?: readonly Condition[],
-): Model {
+function toModel(questions: readonly Question[], rules: readonly ModelRule[], enough?: readonly Condition[]): Model {
   const atoms = atomsByQuestion([...rules.map(r => r.when), ...(enough ?? [])])
   return {
     questions: questions.map(q => ({ id: q.id, effort: q.effort, states: statesOf(q, atoms.get(q.id) ?? []) })),

@@ -19,7 +19,7 @@ const encode = (share: number): number => {
 }
 
 /** WCAG 2.2, "relative luminance": L = 0.2126 R + 0.7152 G + 0.0722 B of the linear channels. */
-export const luminance = ([r, g, b]: Rgb): number => 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b)
+const luminance = ([r, g, b]: Rgb): number => 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b)
 
 /** WCAG 2.2, "contrast ratio": (L1 + 0.05) / (L2 + 0.05), L1 the lighter. */
 export function contrast(a: Rgb, b: Rgb): number {

@@ -1,4 +1,4 @@
-// /check: start, resume, list and close checks, and see those in other hands.
+// /check: start, resume, list and close checks, see those in other hands, and what is counted of them.
 import { ApplicationCommandType } from 'discord.js'
 import { checkClose } from './check-close.ts'
 import { checkCounting } from './check-counting.ts'

@@ -74,7 +74,7 @@ export const cellsOf = (kinds: readonly Kind[]): Cell[] => {
   return [...keys].sort().map(key => ({ key, has: kind => inCell(kind, key) }))
 }
 
-export function inCell(kind: Kind, key: CellKey): boolean {
+function inCell(kind: Kind, key: CellKey): boolean {
   if (key === wholeFamily) return true
   const [facet, value] = key.split(':')
   if (facet === 'verdict') return kind.verdict === value
