@@ -1,10 +1,9 @@
 // The one door to a check: whether this person may do this, and what it then becomes.
 import type { Program } from '../engine/compile.ts'
-import { judge } from '../engine/judge.ts'
-import { misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type PersonId } from './check.ts'
 import { type Actor, custodyOf } from './custody.ts'
 import type { CheckEvent } from './events.ts'
+import { canBeSaidFromAfar, isAlarm } from './from-afar.ts'
 import { type HandOverEvent, handOver, isHandOver } from './hand-over.ts'
 import type { CheckRefusal } from './refusals.ts'
 import { screenOf } from './screen.ts'
@@ -27,7 +26,7 @@ export function act(
 function goOn(program: Program, check: Check, event: CheckEvent, now: number): Stepping {
   const { offer, ...custody } = custodyOf(check)
   if (!offer) return settled(check, step(program, check, event, now))
-  const alarm = event.is === 'answer' && isAlarm(program, check, event)
+  const alarm = event.is === 'answer' && isAlarm(program, check, event.question, event.answer)
   if (now < offer.until && event.is !== 'close' && !alarm) return refused({ code: 'offered' })
   return step(program, { ...check, custody }, event, now)
 }
@@ -36,10 +35,7 @@ function goOn(program: Program, check: Check, event: CheckEvent, now: number): S
 function help(program: Program, check: Check, actor: Actor, event: Answering, now: number): Stepping {
   const { plea } = custodyOf(check)
   if (!actor.moderator || plea?.question !== event.question) return refused({ code: 'not-yours' })
-  // Heat, hiss and smell are in no photograph: from afar one can see danger, and never that it is absent.
-  const beside = program.hazards.get(event.question) === 'get-away'
-  if (beside && event.answer.kind !== 'cant-tell' && !isAlarm(program, check, event))
-    return refused({ code: 'only-beside-it' })
+  if (!canBeSaidFromAfar(program, check, event.question, event.answer)) return refused({ code: 'only-beside-it' })
   // Whoever asked may have paused meanwhile: the question they asked about is answered all the same.
   const asking: Check =
     check.phase.is === 'paused' ? { ...check, phase: { is: 'asking', question: plea.question } } : check
@@ -48,11 +44,6 @@ function help(program: Program, check: Check, actor: Actor, event: Answering, no
 }
 
 type Answering = Extract<CheckEvent, { is: 'answer' }>
-
-/** Whether an answer means danger. */
-const isAlarm = (program: Program, check: Check, { question, answer }: Answering): boolean =>
-  misfit(program, question, answer) === undefined &&
-  judge(program, { ...check.answers, [question]: answer }).verdict === 'danger'
 
 function hand(program: Program, check: Check, actor: Actor, event: HandOverEvent, now: number): Stepping {
   if (check.phase.is === 'closed') return refused({ code: 'closed' })

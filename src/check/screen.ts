@@ -6,6 +6,7 @@ import { type Judgement, judge } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
 import { custodyOf, type Offer } from './custody.ts'
+import { canBeSaidFromAfar } from './from-afar.ts'
 import { type Next, nextOf } from './next.ts'
 
 export type Screen =
@@ -17,6 +18,8 @@ export type Screen =
       readonly again: Answer | undefined
       /** It is shown to a moderator, who answers in the holder's place. */
       readonly helping?: true
+      /** Options that only somebody beside the cell can choose. */
+      readonly closed?: readonly string[]
       /** How many answers are in, and how many more questions could still matter at most. */
       readonly answered: number
       readonly left: number
@@ -78,5 +81,9 @@ export function helpingScreen(program: Program, check: Check): Extract<Screen, {
   if (!question || check.phase.is === 'closed') return undefined
   const again =
     check.phase.is === 'second-look' && check.phase.question === question.id ? check.phase.answer : undefined
-  return { kind: 'question', check, question, again, helping: true, answered: check.trail.length, left: 1 }
+  const options = question.answer.kind === 'options' ? question.answer.options : []
+  const closed = options
+    .filter(one => !canBeSaidFromAfar(program, check, question.id, { kind: 'option', option: one.id }))
+    .map(one => one.id)
+  return { kind: 'question', check, question, again, helping: true, closed, answered: check.trail.length, left: 1 }
 }

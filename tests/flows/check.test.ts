@@ -150,3 +150,12 @@ describe('pausing and coming back', () => {
     await closeAll(wren())
   })
 })
+
+test('whoever could not tell about heat is told to leave the cell where it is, then and whenever hands are asked for', async () => {
+  const next = await pressed(wren(), await startCheck(wren()), '.unsure')
+  expect(text(next)).toMatch(/Leave the cell where it is.*emergency number/)
+  const looking = await pressed(wren(), next, '.unsure')
+  const held = await unsureUntil(wren(), looking, /Hold the cell gently/)
+  expect(text(held)).toMatch(/Leave the cell where it is/)
+  await closeAll(wren())
+})

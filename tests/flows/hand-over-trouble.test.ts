@@ -6,7 +6,7 @@ import type { Desk } from '../../src/discord/desk.ts'
 import { sweepNotices } from '../../src/discord/hands/sweep-notices.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
-import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
 import { closeAll, finalOf, messageOf, press, pressed, settled, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
@@ -75,8 +75,14 @@ describe('danger', () => {
   test('is never ruled out by a moderator who is not beside the cell', async () => {
     await ask(await own(), { why: 'it feels a bit warm' })
     const question = await pressed(tomas(), await plea(), 'Answer for them')
-    expect(text(await pressed(tomas(), question, 'None of these'))).toMatch(/only whoever is beside the cell/)
-    expect(text(messageOf(await wren().run('check resume')))).toMatch(/hot, smoking/)
+    expect(text(question)).toMatch(/it feels a bit warm/)
+    const given = buttons(question).map(one => [one.label.slice(4, 12), one.disabled])
+    expect(given.slice(0, 2)).toEqual([
+      ['None of ', true],
+      ['At least', false],
+    ])
+    await pressed(tomas(), question, '.unsure')
+    expect(text(await latest(wren(), everybody, /could not tell either/))).toMatch(/Treat the cell as unsafe/)
   })
 
   test('is not photographed, and whoever waits reads what to do when it comes', async () => {

@@ -6,6 +6,7 @@ import type { Program } from '../../engine/compile.ts'
 import { fill, redraw } from '../answer.ts'
 import type { Desk } from '../desk.ts'
 import { sayInPublic } from '../say-in-public.ts'
+import type { Word } from '../show/panel.ts'
 import { message, type ShownMessage, small, text } from '../show/parts.ts'
 import { showThanks } from '../show/plea.ts'
 import { showScreen } from '../show/screen.ts'
@@ -36,9 +37,15 @@ export async function afterHelp({ desk, interaction, say, program, check: before
   await redraw(interaction, showThanks(say, after))
   const inPublic = await sayInPublic(desk, after.server, interaction.guildLocale)
   const channel = custodyOf(before).plea?.where ?? undefined
-  const word = isDanger(program, after) ? 'danger' : after.phase.is === 'done' ? 'result' : 'helped'
+  const word = wordFor(program, before, after)
   const who = after.holder
   const told = channel !== undefined && (await postWord(desk, inPublic, after, { word, who, channel }))
   await fill(interaction, showThanks(say, after, { in: told ? channel : undefined }))
   await tellOthers(desk, inPublic, after)
+}
+
+function wordFor(program: Program, before: Check, after: Check): Word {
+  if (isDanger(program, after)) return 'danger'
+  if (after.phase.is === 'done') return 'result'
+  return after.answers[custodyOf(before).plea?.question ?? '']?.kind === 'cant-tell' ? 'unsure' : 'helped'
 }

@@ -48,7 +48,7 @@ function standing(check: Check): Key {
     : 'panel.back'
 }
 
-export type Word = 'helped' | 'result' | 'danger' | 'sent-back' | 'gave-back' | 'took-over'
+export type Word = 'helped' | 'unsure' | 'result' | 'danger' | 'sent-back' | 'gave-back' | 'took-over'
 
 /** Tells `who` in a channel: the holder to go on, with a button; somebody else what they must know. */
 export const showWord = (say: Say, what: string, check: Check, word: Word, who: PersonId): ShownMessage =>

@@ -1,9 +1,13 @@
 // Shows a question: what to look at, its picture, an answer for each finger, and the way out.
 import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
+import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
 import type { Screen } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
+import type { Question } from '../../engine/pack/pack.ts'
 import type { ShownPicture } from '../desk.ts'
 import { sayAnswer, sayWhat } from '../words/describe.ts'
+import { plain } from '../words/plain.ts'
 import type { Say } from '../words/say.ts'
 import { sayPerson } from '../words/say-custody.ts'
 import { sayMissing } from '../words/say-missing.ts'
@@ -38,7 +42,7 @@ export function showQuestion(
   return message(
     [
       ...(note ? [text(note)] : []),
-      ...others(say, screen).map(text),
+      ...others(say, program, screen).map(text),
       text(head.join('\n')),
       text(ask.join('\n')),
       ...gallery(picture ? [picture] : []),
@@ -50,7 +54,7 @@ export function showQuestion(
   )
 }
 
-function answers(say: Say, { check, question }: QuestionScreen): APIMessageTopLevelComponent[] {
+function answers(say: Say, { check, question, closed = [] }: QuestionScreen): APIMessageTopLevelComponent[] {
   if (question.answer.kind === 'reading')
     return rows([button(check, { is: 'measure' }, say('check.measure'), ButtonStyle.Primary)])
   const options = question.answer.options.map((option, i) => ({
@@ -61,9 +65,10 @@ function answers(say: Say, { check, question }: QuestionScreen): APIMessageTopLe
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
   if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
   const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
-  const buttons = options.map(option =>
-    button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
-  )
+  const buttons = options.map(option => ({
+    ...button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
+    ...(closed.includes(option.id) && { disabled: true }),
+  }))
   return [...(hints.length > 0 ? [small(hints.join('\n'))] : []), ...rows(buttons, wide)]
 }
 
@@ -80,14 +85,25 @@ function controls(say: Say, { check, again }: QuestionScreen): APIMessageTopLeve
 }
 
 const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevelComponent[] =>
-  rows([button(check, { is: 'unsure' }, say('helping.unsure'))])
+  rows([button(check, { is: 'unsure' }, say('helping.unsure')), handButton(check, 'send-back', say('plea.send-back'))])
 
-/** Whether a moderator is asked about this question, or what they wrote when they sent it back. */
-function others(say: Say, { check, question, helping }: QuestionScreen): string[] {
-  if (helping) return []
+/** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
+function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
+  const { plea, starter } = custodyOf(check)
+  if (helping) return plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []
   const wrote = sentBack(say, check)
   return [
-    ...(check.custody?.plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
+    ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),
+    ...(mustKeepOff(program, check, question) ? [say('check.hazard-unsure')] : []),
+    ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
+}
+
+/** Whether a danger to get away from could not be told: said at once, and again where a question asks for hands. */
+function mustKeepOff(program: Program, check: Check, question: Question): boolean {
+  const unsure = check.trail.filter(
+    id => program.hazards.get(id) === 'get-away' && check.answers[id]?.kind === 'cant-tell',
+  )
+  return unsure.length > 0 && (question.care !== 'look' || unsure.includes(check.trail.at(-1) ?? ''))
 }

@@ -40,9 +40,11 @@ export function showVerdict(
   const counts = check.leaves === 'outcome' || check.leaves === 'declined' ? say(`counts.${check.leaves}`) : ''
   const fixed = [note ?? '', head, steps, caution, judged, counts].reduce((sum, part) => sum + part.length + 3, 0)
   const lists = fitLists(listsOf(say, program, screen), fixed, textBudget)
-  // Whoever is in danger reads first what to do.
+  // Whoever is in danger, or could not tell whether they are, reads first what to do.
   const [before, after] =
-    judgement.verdict === 'danger' ? [[steps], lists] : [lists.slice(0, 1), [steps, ...lists.slice(1)]]
+    judgement.verdict === 'danger' || couldNotTell(program, screen)
+      ? [[steps], lists]
+      : [lists.slice(0, 1), [steps, ...lists.slice(1)]]
   return message(
     [
       ...(note ? [text(note)] : []),
@@ -57,7 +59,7 @@ export function showVerdict(
         ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('button.correct'))] : []),
         button(check, { is: 'close' }, say('button.close')),
         ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
-        ...(check.custody ? [handButton(check, 'hands', say('button.hands'))] : []),
+        ...(check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]),
       ]),
       ...(counts ? [small(counts)] : []),
       small(judged),
@@ -123,6 +125,10 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
     },
   ]
 }
+
+/** Whether a sign of danger was asked about and could not be told. */
+const couldNotTell = (program: Program, { explanation }: VerdictScreen): boolean =>
+  explanation.unchecked.some(one => one.why === 'cant-tell' && program.hazards.has(one.question))
 
 /** A sign that reads only what a carrying rule reads says the same thing more weakly. */
 function saidAlready(program: Program, finding: Finding, carried: readonly Finding[]): boolean {

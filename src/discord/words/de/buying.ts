@@ -24,7 +24,8 @@ export const buying: InWordsOf<typeof english> = {
   'buying.suspect.now': 'Raucht, zischt, leckt oder riecht sie? Ist sie heiß oder aufgebläht?',
   'buying.suspect.aid':
     'Erste Hilfe: Flüssigkeit auf der Haut mit viel Wasser abspülen. In den Augen: sofort viele Minuten lang spülen und ärztliche Hilfe holen. Verschluckt oder Dämpfe eingeatmet: Arzt oder Giftnotruf anrufen.',
-  'buying.suspect.quiet': 'Wenn sie kalt und ruhig ist:',
+  'buying.suspect.quiet':
+    'Nur wenn sie nie heiß war, nie geraucht, gezischt oder gerochen hat, nicht aufgebläht ist und nicht ausläuft:',
   'buying.suspect.where':
     'Sag vorher, dass sie beschädigt oder falsch sein kann: Nicht jede Stelle nimmt solche an. Die US-Behörde für Produktsicherheit sagt, wie 2021 berichtet wurde, zu so einer Zelle: nicht mehr benutzen, nicht mit der Post oder sonst verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
   'buying.later.title': 'Eine verdächtige Zelle, danach',

@@ -20,7 +20,7 @@ export const check: InWordsOf<typeof english> = {
   'check.choose': 'Wähle, was du siehst',
   'check.letter': '{letter} · {label}',
   'check.not-so': 'Stimmt nicht: frag mich noch einmal',
-  'care.look': 'Du musst nur hinsehen.',
+  'care.look': 'Nur hinsehen, oder sagen, was du weißt. Nichts muss angefasst werden.',
   'care.handle': 'Halte die Zelle behutsam. Halte beide Enden von Metall fern.',
   'care.meter': 'Du brauchst ein Messgerät. Wenn du keines hast, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
@@ -70,9 +70,11 @@ export const check: InWordsOf<typeof english> = {
     '{what}: {count, plural, =0 {noch keine Antwort} one {# Antwort} other {# Antworten}}, aufbewahrt bis {date}',
   'list.resume': 'Weiter mit {number}',
   'what.family': '{name} von {maker}',
-  'what.unknown': 'deine Zelle (Modellreihe nicht in der Liste)',
+  'what.unknown': 'eine Zelle (Modellreihe nicht in der Liste)',
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
+  'check.hazard-unsure':
+    'Bei einem Zeichen von Gefahr warst du unsicher. Lass die Zelle liegen, wo sie ist: Antworte „Kann ich nicht sagen“, wo du sie dafür anfassen müsstest. Wird sie heiß, zischt, raucht oder riecht sie, geh weg und ruf den Notruf.',
   'stale.note':
     'Dieser Knopf war von einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
 }

@@ -62,6 +62,8 @@ export const handOver: InWordsOf<typeof english> = {
   'word.helped': '{who}, die Moderation hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
     '{who}, die Moderation hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
+  'word.unsure':
+    '{who}, die Moderation hat sich deine Frage angesehen und konnte es auch nicht sagen. Behandle die Zelle als gefährlich: Lass sie liegen. Deine Prüfung geht weiter.',
   'word.sent-back': '{who}, die Moderation hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',
@@ -128,6 +130,8 @@ export const handOver: InWordsOf<typeof english> = {
     'Eine Prüfung wird niemandem angeboten, indem alle gerufen werden. Lass die Auswahl leer: Wer zuerst zugreift, hat sie.',
   'refusal.two-takers': 'Wähl entweder jemanden, oder alle, aber nicht beides.',
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
+  'hands.began':
+    '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen.',
   'hands.hot':
     'Wird die Zelle heiß, zischt, raucht, bläht sie sich auf oder riecht sie: Lass sie liegen, geh weg, halte andere fern und ruf den Notruf. Warte nicht auf eine Antwort.',
   'hands.asked.unseen':

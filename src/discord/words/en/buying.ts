@@ -21,7 +21,7 @@ export const buying = {
   'buying.suspect.now': 'Does it smoke, hiss, leak or smell? Is it hot or swollen?',
   'buying.suspect.aid':
     'First aid: fluid on the skin, rinse with a lot of water. In the eyes, rinse at once for many minutes and get medical help. Swallowed, or fumes breathed in: call a doctor or a poison centre.',
-  'buying.suspect.quiet': 'If it is cold and quiet:',
+  'buying.suspect.quiet': 'Only if it was never hot, smoking, hissing, swollen, leaking or smelling:',
   'buying.suspect.where':
     'Say beforehand that it may be damaged or false: not every place takes those. The US Consumer Product Safety Commission, as reported in 2021, says of such a cell: stop using it, do not mail or ship it, do not take it apart, do not bin it, find a qualified recycler.',
   'buying.later.title': 'A suspect cell, afterwards',

@@ -17,7 +17,7 @@ export const check = {
   'check.choose': 'Choose what you see',
   'check.letter': '{letter} · {label}',
   'check.not-so': 'Not so: ask me again',
-  'care.look': 'You only need to look.',
+  'care.look': 'Only look, or say what you know. Nothing has to be touched.',
   'care.handle': 'Hold the cell gently. Keep both ends away from metal.',
   'care.meter': 'You need a measuring tool. Without one, answer “Can’t tell”.',
   'care.unwrap': 'Only if you are sure to do it without harm. Do not cut, pry or force anything.',
@@ -64,7 +64,9 @@ export const check = {
   'list.entry': '{what}: {count, plural, =0 {nothing answered} one {# answer} other {# answers}}, kept until {date}',
   'list.resume': 'Go on with {number}',
   'what.family': '{name} by {maker}',
-  'what.unknown': 'your cell (family not listed)',
+  'what.unknown': 'a cell (family not listed)',
   'language.missing': 'There are no words in {language} here yet, so English stands in. The bot also speaks {others}.',
+  'check.hazard-unsure':
+    'You could not tell about a sign of danger. Leave the cell where it is: answer “Can’t tell” to whatever you would have to touch it for. If it gets hot, hisses, smokes or smells, get away and call your emergency number.',
   'stale.note': 'That button was from an earlier step. Nothing was changed; this is where the check stands now.',
 } as const

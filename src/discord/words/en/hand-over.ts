@@ -57,6 +57,8 @@ export const handOver = {
   'word.helped': '{who}, a moderator has answered your question. Your check goes on.',
   'word.result':
     '{who}, a moderator has answered your question, and your check has come to a result. Look at it before you touch the cell again.',
+  'word.unsure':
+    '{who}, a moderator looked at your question and could not tell either. Treat the cell as unsafe: leave it alone. Your check goes on.',
   'word.sent-back': '{who}, a moderator has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Go on',
@@ -119,6 +121,8 @@ export const handOver = {
     'Nobody is offered a check by calling everyone. Leave the choice empty: whoever takes it first has it.',
   'refusal.two-takers': 'Choose either somebody, or whoever takes it first, not both.',
   'refusal.not-party': 'Only those who have to do with this check can see how far it is.',
+  'hands.began':
+    '{starter} began this check. If the cell is not in front of you, ask {starter} to look and to tell you.',
   'hands.hot':
     'If the cell gets hot, hisses, smokes, swells or smells: leave it, get away, keep others away, and call your emergency number. Do not wait for an answer.',
   'hands.asked.unseen':

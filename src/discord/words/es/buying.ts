@@ -24,7 +24,8 @@ export const buying: InWordsOf<typeof english> = {
   'buying.suspect.now': '¿Echa humo, sisea, gotea o huele? ¿Está caliente o hinchada?',
   'buying.suspect.aid':
     'Primeros auxilios: líquido en la piel, aclara con mucha agua. En los ojos, aclara enseguida durante muchos minutos y busca ayuda médica. Tragado, o si respiraste vapores: llama a un médico o a un centro de toxicología.',
-  'buying.suspect.quiet': 'Si está fría y tranquila:',
+  'buying.suspect.quiet':
+    'Solo si nunca estuvo caliente, ni echó humo, ni siseó, ni olió, y no está hinchada ni pierde líquido:',
   'buying.suspect.where':
     'Avisa antes de que puede estar dañada o ser falsa: no todos los puntos aceptan esas celdas. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se contó en 2021, dice de una celda así: deja de usarla, no la mandes por correo ni de otra forma, no la desmontes, no la tires a la basura, busca un gestor de residuos cualificado.',
   'buying.later.title': 'Una celda sospechosa, después',

@@ -20,7 +20,7 @@ export const check: InWordsOf<typeof english> = {
   'check.choose': 'Elige lo que ves',
   'check.letter': '{letter} · {label}',
   'check.not-so': 'No es así: pregúntame otra vez',
-  'care.look': 'Solo hace falta mirar.',
+  'care.look': 'Solo mira, o di lo que sabes. No hay que tocar nada.',
   'care.handle': 'Sujeta la celda con suavidad. Mantén los dos extremos lejos de cualquier metal.',
   'care.meter': 'Hace falta un instrumento de medida. Si no lo tienes, responde «No sabría decirlo».',
   'care.unwrap': 'Solo si tienes la seguridad de poder hacerlo sin daño. No cortes, no hagas palanca, no fuerces nada.',
@@ -69,8 +69,10 @@ export const check: InWordsOf<typeof english> = {
     '{what}: {count, plural, =0 {sin respuestas} one {# respuesta} other {# respuestas}}, se guarda hasta el {date}',
   'list.resume': 'Seguir con la {number}',
   'what.family': '{name} de {maker}',
-  'what.unknown': 'tu celda (familia que no está en la lista)',
+  'what.unknown': 'una celda (familia que no está en la lista)',
   'language.missing':
     'Aquí aún no hay textos en {language}; en su lugar está el inglés. El bot también habla {others}.',
+  'check.hazard-unsure':
+    'No supiste decir si hay una señal de peligro. Deja la celda donde está: responde «No sabría decirlo» a todo lo que exija tocarla. Si se calienta, sisea, echa humo o huele, aléjate y llama a emergencias.',
   'stale.note': 'Ese botón era de un paso anterior. No se ha cambiado nada; aquí ves cómo está ahora la comprobación.',
 }

@@ -61,6 +61,8 @@ export const handOver: InWordsOf<typeof english> = {
   'word.helped': '{who}, la moderación ha respondido tu pregunta. Tu comprobación continúa.',
   'word.result':
     '{who}, la moderación ha respondido tu pregunta y tu comprobación ha llegado a un resultado. Míralo antes de volver a tocar la celda.',
+  'word.unsure':
+    '{who}, la moderación ha mirado tu pregunta y tampoco lo sabe decir. Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
   'word.sent-back': '{who}, la moderación ha mirado tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
@@ -124,6 +126,8 @@ export const handOver: InWordsOf<typeof english> = {
     'No se ofrece una comprobación llamando a todo el mundo. Deja la elección vacía: quien la tome primero la tiene.',
   'refusal.two-takers': 'Elige a alguien, o a quien la tome primero, pero no ambas cosas.',
   'refusal.not-party': 'Por dónde va esta comprobación solo lo ve quien tiene que ver con ella.',
+  'hands.began':
+    '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
   'hands.hot':
     'Si la celda se calienta, sisea, echa humo, se hincha o huele: déjala, aléjate, mantén lejos a los demás y llama a emergencias. No esperes ninguna respuesta.',
   'hands.asked.unseen':

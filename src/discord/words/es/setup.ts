@@ -68,7 +68,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.now.language-of-discord': 'el que este servidor ha dicho a Discord',
   'setup.now.language-told': 'el que este servidor ha dicho a Discord, {language}',
   'setup.now.recording':
-    '{outcomes, select, yes {se registran las comprobaciones terminadas, {pooling, select, yes {y se juntan con las de otros servidores} other {sin juntarlas}}} other {nada}}',
+    '{outcomes, select, yes {se registran las comprobaciones terminadas, {pooling, select, yes {y se juntan con las de otros servidores} other {sin juntarlas con las de otros servidores}}} other {nada}}',
   'setup.now.keeping': '{weeks, plural, one {# semana} other {# semanas}}',
   'setup.now.no-offers': 'ninguna',
   'setup.now.offers': 'en {forum} con la etiqueta «{tag}»',

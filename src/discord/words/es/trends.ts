@@ -49,7 +49,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rise':
     '{family}: más comprobaciones no pasadas de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los tipos} other {}})',
   'trends.rise.rule':
-    '{family}: un punto se deja de pasar más veces de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los puntos} other {}}): {rule}',
+    '{family}: un punto de la comprobación falla más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los puntos} other {}}): {rule}',
   'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
   'trends.spike': '{family}: comprobaciones no pasadas',
   'trends.spike.rule': '{family}: {rule}',
