@@ -10,11 +10,13 @@ import { UnusablePacks } from './unusable-packs.ts'
 /** Remembers values by key for as long as it likes, as Keyv does. */
 export type Memory = { get(key: string): Promise<unknown>; set(key: string, value: unknown): Promise<unknown> }
 
-/** The code that decides what a pack's files mean: with other code, nothing is remembered. */
-const readers = [
+/** The code that decides what a pack's files mean, as paths: with other code, nothing is remembered. A test holds it complete. */
+export const readers = [
   ...['pack.ts', 'problems.ts', 'read-condition.ts', 'read-pack.ts', 'read-words.ts', 'schema.ts'].map(
     name => `../engine/pack/${name}`,
   ),
+  '../engine/conditions.ts',
+  '../engine/truth.ts',
   './load-packs.ts',
   './load-words.ts',
   './read-yaml.ts',

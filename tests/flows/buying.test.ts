@@ -65,7 +65,7 @@ describe('reading', () => {
       ['suspect', /Move away from it[\s\S]*First aid[\s\S]*Tape over both ends[\s\S]*Do not post it/],
       [
         'suspect.later',
-        /If it is cold and quiet[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*household waste/,
+        /Only if it was never hot[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*household waste/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],

@@ -28,7 +28,8 @@ export const checkWaiting: Subcommand = {
     if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
     const all = await desk.checks.handedIn(settings.server, desk.now())
     const shown = [isStuck, isOffered, isHeld].flatMap(kind => all.filter(kind)).slice(0, most)
-    if (shown.length === 0) return replyPrivately(interaction, message([text(say('waiting.none'))]))
+    if (shown.length === 0)
+      return replyPrivately(interaction, message([text(say('waiting.none')), small(say('caution.line'))]))
     const lines = shown.map((check, i) => {
       const what = sayWhat(say, findFamily(desk.programs, check.family))
       const state = stateOf(say, check)

@@ -41,12 +41,12 @@ export function showPlea(
 }
 
 /** A plea that was answered, sent back or withdrawn: its photographs go with it. */
-export const showPleaOver = (say: Say): ShownMessage => message([text(say('plea.over'))])
+export const showPleaOver = (say: Say): ShownMessage => message([text(say('plea.over')), small(say('caution.line'))])
 
 /** What the moderator sees once their answer is stored; `told`: in which channel the holder was told, or in none, once that is known. */
 export function showThanks(say: Say, check: Check, told?: { readonly in: string | undefined }): ShownMessage {
   const holder = sayPerson(check.holder)
   const untold = check.phase.is === 'done' ? 'helping.untold.result' : 'helping.untold'
   const where = told && (told.in ? say('helping.told', { holder, channel: `<#${told.in}>` }) : say(untold, { holder }))
-  return message([text(say('helping.thanks', { holder })), ...(where ? [text(where)] : [])])
+  return message([text(say('helping.thanks', { holder })), ...(where ? [text(where)] : []), small(say('caution.line'))])
 }

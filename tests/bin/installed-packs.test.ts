@@ -1,0 +1,22 @@
+// Packs are remembered only as long as the code that reads them is the same: the list of that code is complete.
+import { readFileSync } from 'node:fs'
+import { dirname, resolve } from 'node:path'
+import { expect, test } from 'vitest'
+import { readers } from '../../src/bin/installed-packs.ts'
+
+/** What a file imports of ours, types left aside: they are gone when it runs. */
+const importsOf = (file: string): string[] =>
+  [...readFileSync(file, 'utf8').matchAll(/^import (?!type )([^'"]*?) from '(\.[^']+)'/gm)]
+    .filter(([, names = '']) =>
+      names
+        .replace(/[{}]/g, '')
+        .split(',')
+        .some(name => name.trim() !== '' && !name.trim().startsWith('type ')),
+    )
+    .map(([, , from = '']) => resolve(dirname(file), from))
+
+test('whatever the readers of packs run is in the list', () => {
+  const missing = readers.flatMap(importsOf).filter(file => !readers.includes(file))
+  expect(readers.flatMap(importsOf).length).toBeGreaterThan(5)
+  expect(missing).toEqual([])
+})
