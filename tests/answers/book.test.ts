@@ -38,6 +38,12 @@ test('an id finds its entry, and so does its title in any language, however it i
   }
 })
 
+test('where nothing is sure, getting away stands first', () => {
+  const { answer, near } = book.lookUp('my vape battery got warm in my pocket is it safe', ['en'])
+  expect(answer).toBeUndefined()
+  expect(near[0]?.caution).toBe('emergency')
+})
+
 test('what is sure is an answer with others beside it, what is not is none', () => {
   const sure = book.lookUp('is it fine to leave them charging while i sleep', ['en'])
   expect(sure.answer?.id).toBe('charging-overnight')
