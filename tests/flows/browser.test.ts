@@ -46,6 +46,8 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
     test('clicks alone lead from the first page to a verdict, and nothing reaches over the side', async () => {
       await open(look)
       expect(await tooWide(page)).toEqual([])
+      // The first thing to read is the first thing to do.
+      expect((await page.getByText('Press one to begin').boundingBox())?.y).toBeGreaterThan(0)
       await page.locator('.commands > summary').click()
       expect(await tooWide(page)).toEqual([])
       await page.locator('.commands > summary').click()

@@ -16,6 +16,7 @@ const server = demoServer.server.id
 const everybody = '900000000000000301'
 let room: TestRoom
 afterEach(() => room.close())
+const workbench = '900000000000000302'
 const tomas = () => room.standIn.as('Tomas')
 const reports = (): SeenMessage[] => tomas().sees(demoReportsChannel)
 
@@ -31,6 +32,14 @@ async function openSeeded(change?: (desk: Desk) => Desk): Promise<void> {
   await lookForWork({ ...room.job, desk: room.desk })
 }
 
+/** Has findings told in a channel that is closed to everybody but Tomas himself, warden or not. */
+async function reportIn(channel: string): Promise<void> {
+  const seen = [tomas().id, 'bot'].map(who => ({ who, what: ['view'] as const }))
+  room.standIn.changeRights(channel, { forbid: [{ who: server, what: ['view'] }], permit: seen })
+  const settings = await room.desk.servers.load(server)
+  await room.desk.servers.save({ ...settings, reportsChannel: channel, revision: settings.revision + 1 })
+}
+
 async function formOf(message: SeenMessage, label: string, who = 'Tomas'): Promise<SeenModal> {
   const form = await press(room.standIn.as(who), message, label)
   if (form.kind !== 'modal') throw new Error('no form')
@@ -43,10 +52,9 @@ test('a moderator who loses the role between report and click, or with a form op
   room = await openRoom(undefined, twoWardens)
   await seedPractice(room.desk)
   // Told where he still sees it once he is no warden any more.
-  const settings = await room.desk.servers.load(server)
-  await room.desk.servers.save({ ...settings, reportsChannel: everybody, revision: settings.revision + 1 })
+  await reportIn(workbench)
   await lookForWork({ ...room.job, desk: room.desk })
-  const [first] = tomas().sees(everybody) as [SeenMessage]
+  const [first] = tomas().sees(workbench) as [SeenMessage]
   const form = await formOf(first, 'Post a warning')
   room.standIn.removeRole(demoWardens)
   const before = room.standIn.as('Wren').sees(everybody).length
@@ -117,10 +125,9 @@ test('a reports channel that is deleted: the log says so, nothing is lost, and t
   room.standIn.removeChannel(demoReportsChannel)
   await lookForWork({ ...room.job, desk: room.desk })
   expect(room.log.join()).toMatch(/reports channel cannot be posted to/)
-  const settings = await room.desk.servers.load(server)
-  await room.desk.servers.save({ ...settings, reportsChannel: everybody, revision: settings.revision + 1 })
+  await reportIn(workbench)
   await lookForWork({ ...room.job, desk: room.desk })
-  expect(text(tomas().sees(everybody).at(-1) as SeenMessage)).toMatch(/Brindlewick Rook/)
+  expect(text(tomas().sees(workbench).at(-1) as SeenMessage)).toMatch(/Brindlewick Rook/)
 })
 
 test('what was counted under a pack that is no longer installed is still shown, and says so', async () => {

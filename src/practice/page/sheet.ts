@@ -35,7 +35,9 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
   const toNewest = () => {
     const last = sheet.lastElementChild
     const high = last !== null && last.clientHeight > frame.clientHeight
-    if (high) frame.scrollTop += last.getBoundingClientRect().top - frame.getBoundingClientRect().top - 16
+    // Before anything is there, one begins at the top.
+    if (messages.size === 0) frame.scrollTop = 0
+    else if (high) frame.scrollTop += last.getBoundingClientRect().top - frame.getBoundingClientRect().top - 16
     else frame.scrollTop = frame.scrollHeight
     following = frame.scrollTop
   }
