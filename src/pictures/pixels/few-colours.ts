@@ -16,9 +16,6 @@ const channelsOf = (colour: number): Channels => [
   (colour >> 24) & 255,
 ]
 
-const distance = (a: Channels, b: Channels): number =>
-  (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2 + (a[2] - b[2]) ** 2 + (a[3] - b[3]) ** 2
-
 /** Every colour there is, the most common first. */
 function coloursOf(pixels: Int32Array): number[] {
   const counts = new Map<number, number>()
@@ -41,24 +38,37 @@ function coloursOf(pixels: Int32Array): number[] {
 function choose(colours: readonly number[]): { places: Map<number, number>; palette: Channels[] } {
   const palette = colours.slice(0, COMMON).map(channelsOf)
   const places = new Map(colours.slice(0, COMMON).map((colour, place) => [colour, place]))
-  const rest = colours
-    .slice(COMMON)
-    .map(colour => ({ colour, channels: channelsOf(colour), place: 0, away: Number.POSITIVE_INFINITY }))
-  const compare = (place: number) => {
-    for (const one of rest) {
-      const away = distance(one.channels, palette[place] as Channels)
-      if (away < one.away) Object.assign(one, { place, away })
+  // Numbers in rows: this is most of the work of a picture.
+  const rest = Uint32Array.from(colours.slice(COMMON))
+  const bytes = new Uint8Array(rest.buffer)
+  const place = new Uint8Array(rest.length)
+  const away = new Int32Array(rest.length).fill(2 ** 30)
+  /** Compares every colour that has no place of its own with this one; gives back which of them is least like any. */
+  const compare = (at: number): number => {
+    const [r, g, b, opacity] = palette[at] as Channels
+    let farthest = 0
+    for (let i = 0; i < rest.length; i++) {
+      const byte = 4 * i
+      const red = (bytes[byte] as number) - r
+      const green = (bytes[byte + 1] as number) - g
+      const blue = (bytes[byte + 2] as number) - b
+      const alpha = (bytes[byte + 3] as number) - opacity
+      const distance = red * red + green * green + blue * blue + alpha * alpha
+      if (distance < (away[i] as number)) {
+        away[i] = distance
+        place[i] = at
+      }
+      if ((away[i] as number) > (away[farthest] as number)) farthest = i
     }
+    return farthest
   }
-  palette.forEach((_, place) => {
-    compare(place)
-  })
-  while (palette.length < MOST && rest.some(one => one.away > 0)) {
-    const farthest = rest.reduce((a, b) => (b.away > a.away ? b : a))
-    palette.push(farthest.channels)
-    compare(palette.length - 1)
+  let farthest = 0
+  for (let at = 0; at < palette.length; at++) farthest = compare(at)
+  while (palette.length < MOST && (away[farthest] ?? 0) > 0) {
+    palette.push(channelsOf(rest[farthest] as number))
+    farthest = compare(palette.length - 1)
   }
-  for (const { colour, place } of rest) places.set(colour, place)
+  for (let i = 0; i < rest.length; i++) places.set(colours[COMMON + i] as number, place[i] as number)
   return { places, palette }
 }
 
