@@ -1,7 +1,7 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
-import { outcomesMigration } from './outcomes-migration.ts'
+import { outcomesMigration, outcomesOnceMigration } from './outcomes-migration.ts'
 
 type Any = Kysely<unknown>
 
@@ -110,6 +110,7 @@ const migrations: Record<string, Migration> = {
       await db.schema.createIndex('offers_by_age').on('offers').column('claimed_at').execute()
     },
   },
+  '0010-outcomes-once': outcomesOnceMigration,
 }
 
 /**

@@ -105,3 +105,37 @@ const onPostgres = [
   `create trigger checks_leave_outcome before update of outcome on checks for each row when (new.outcome is not null)
     execute function checks_leave_outcome()`,
 ]
+
+/** The same, without making the second row where the first was kept: reading the JSON again costs as much as keeping it. */
+export const outcomesOnceMigration: Migration = {
+  async up(db: Kysely<unknown>) {
+    const sqlite = db.getExecutor().adapter instanceof SqliteAdapter
+    for (const statement of sqlite ? onceOnSqlite : onceOnPostgres) await sql.raw(statement).execute(db)
+  },
+}
+
+const onceOnSqlite = [
+  'drop trigger checks_leave_outcome',
+  `create trigger checks_leave_outcome after update of outcome on checks when new.outcome is not null begin
+    insert into outcomes (${list}) select ${values('new.outcome', `new.outcome ->> 'pooled'`)}
+      where old.settled = 0 on conflict do nothing;
+    insert into outcomes (${list}) select ${values('new.outcome', 'null')}
+      where old.settled = 0 and changes() = 0 on conflict do nothing;
+    update checks set outcome = null where id = new.id;
+  end`,
+]
+
+const onceOnPostgres = [
+  `create or replace function checks_leave_outcome() returns trigger language plpgsql as $$
+  declare left_behind json := new.outcome::json;
+  begin
+    if old.settled = 0 then
+      insert into outcomes (${list}) values (${values('left_behind', `left_behind ->> 'pooled'`)}) on conflict do nothing;
+      if not found then
+        insert into outcomes (${list}) values (${values('left_behind', 'null')}) on conflict do nothing;
+      end if;
+    end if;
+    new.outcome := null;
+    return new;
+  end $$`,
+]
