@@ -5,7 +5,7 @@ import { openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
 import { bare, wordsOf } from './terms.ts'
 
-/** `answer` is missing where no entry answers for sure; `near` are the others that come closest, the best first, but getting away before all. */
+/** `answer` is missing where no entry answers for sure; `near` are the others that come closest, the best first, but getting away before it where that is the second. */
 export type LookedUp = { readonly answer?: Entry; readonly near: readonly Entry[] }
 
 export type AnswerBook = {
@@ -35,9 +35,10 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
       const [first, ...others] = found
       if (first && isSure(first.confidence, first.entry.caution))
         return { answer: first.entry, near: others.map(one => one.entry) }
-      // Whoever may have to get away does not search for it in a list.
-      const [urgent, rest] = [true, false].map(is => found.filter(one => (one.entry.caution === 'emergency') === is))
-      return { near: [...(urgent ?? []), ...(rest ?? [])].map(one => one.entry) }
+      const near = found.map(one => one.entry)
+      // Whoever may have to get away reads that first, where it comes as near as the second.
+      const [one, two, ...more] = near
+      return { near: one && two?.caution === 'emergency' ? [two, one, ...more] : near }
     },
   }
 }
