@@ -36,6 +36,8 @@ async function openSeeded(change?: (desk: Desk) => Desk): Promise<void> {
 async function reportIn(channel: string): Promise<void> {
   const seen = [tomas().id, 'bot'].map(who => ({ who, what: ['view'] as const }))
   room.standIn.changeRights(channel, { forbid: [{ who: server, what: ['view'] }], permit: seen })
+  // The bot hears of it over its connection.
+  await expect.poll(() => room.desk.posts.isOpenToAll(channel)).toBe(false)
   const settings = await room.desk.servers.load(server)
   await room.desk.servers.save({ ...settings, reportsChannel: channel, revision: settings.revision + 1 })
 }
