@@ -10,7 +10,7 @@ export type Taker =
   | { readonly to: 'role'; readonly role: RoleId }
   | { readonly to: 'anyone' }
 
-/** While it is open nobody answers the check; its holder can take it back. `until`: ms since 1970; then nobody can take it any more. */
+/** While it is open nobody answers the check, but danger can be said; its holder can take it back. `until`: ms since 1970; then nobody can take it any more. */
 export type Offer = { readonly to: Taker; readonly until: number }
 
 /** A moderator is asked to answer this question. `words`: what the person wrote about it; `where`: the channel they asked in. */

@@ -23,6 +23,10 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
   // Closing writes the outcome too: a trigger keeps it, in the same statement, if none was settled before.
   const closing = changing({ ...changeable(blank, ''), settled: 1, outcome: '' })
 
+  /** Checks that are neither closed nor expired. */
+  const openAt = (now: number) =>
+    db.selectFrom('checks').select('body').where('phase', '!=', 'closed').where('expires_at', '>', now)
+
   return {
     async create(check, interaction) {
       const row = {
@@ -82,26 +86,14 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
     },
 
     async heldBy(person, now) {
-      const rows = await db
-        .selectFrom('checks')
-        .select('body')
-        .where('holder', '=', person)
-        .where('phase', '!=', 'closed')
-        .where('expires_at', '>', now)
-        .orderBy('started_at', 'desc')
-        .orderBy('id')
-        .execute()
+      const rows = await openAt(now).where('holder', '=', person).orderBy('started_at', 'desc').orderBy('id').execute()
       return rows.map(row => fromBody(row.body))
     },
 
     async startedBy(person, now) {
-      const rows = await db
-        .selectFrom('checks')
-        .select('body')
+      const rows = await openAt(now)
         .where('starter', '=', person)
         .where('holder', '!=', person)
-        .where('phase', '!=', 'closed')
-        .where('expires_at', '>', now)
         .orderBy('started_at', 'desc')
         .orderBy('id')
         .execute()
@@ -109,13 +101,9 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
     },
 
     async handedIn(server, now) {
-      const rows = await db
-        .selectFrom('checks')
-        .select('body')
+      const rows = await openAt(now)
         .where('server', '=', server)
         .where('starter', 'is not', null)
-        .where('phase', '!=', 'closed')
-        .where('expires_at', '>', now)
         .orderBy('started_at')
         .orderBy('id')
         .execute()

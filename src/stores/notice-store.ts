@@ -5,6 +5,8 @@ import type { NoticeRow, Tables } from './tables.ts'
 
 export function openNoticeStore(db: Kysely<Tables>): NoticeStore {
   const ofCheck = (check: string) => db.selectFrom('notices').selectAll().where('check_id', '=', check)
+  const soonest = (limit: number) =>
+    db.selectFrom('notices').selectAll().orderBy('until').orderBy('check_id').limit(limit)
   return {
     async put(notice) {
       const { check, kind, channel, message, until } = notice
@@ -19,25 +21,11 @@ export function openNoticeStore(db: Kysely<Tables>): NoticeStore {
     },
     of: async check => (await ofCheck(check).orderBy('kind').execute()).map(noticeOf),
     async ofKind(kind, limit) {
-      const rows = await db
-        .selectFrom('notices')
-        .selectAll()
-        .where('kind', '=', kind)
-        .orderBy('until')
-        .orderBy('check_id')
-        .limit(limit)
-        .execute()
+      const rows = await soonest(limit).where('kind', '=', kind).execute()
       return rows.map(noticeOf)
     },
     async expired(now, limit) {
-      const rows = await db
-        .selectFrom('notices')
-        .selectAll()
-        .where('until', '<=', now)
-        .orderBy('until')
-        .orderBy('check_id')
-        .limit(limit)
-        .execute()
+      const rows = await soonest(limit).where('until', '<=', now).execute()
       return rows.map(noticeOf)
     },
     async drop({ check, kind, message }) {
