@@ -1,13 +1,13 @@
 #!/usr/bin/env node
 // The command line: one file a command in cli/. Exit codes: 0 fine, 1 findings about the input, 2 misuse.
 import { Command, CommanderError } from 'commander'
+import { UnusablePacks } from '../packs/unusable-packs.ts'
 import { claimCommand } from './cli/claim.ts'
 import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
 import { pictureCommand } from './cli/picture.ts'
 import { rulesCommand } from './cli/rules.ts'
 import { trendsCommand } from './cli/trends.ts'
-import { UnusablePacks } from './unusable-packs.ts'
 
 const program = new Command('cellwary')
   .description(

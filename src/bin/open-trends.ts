@@ -3,7 +3,7 @@ import { createHmac, createSecretKey, type KeyObject } from 'node:crypto'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
-import type { TrendsDesk } from '../discord/trends-desk.ts'
+import type { TrendsServices } from '../discord/trends/trends-services.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
 import { openFindingLog } from '../stores/finding-log.ts'
 import { openLeases } from '../stores/lease.ts'
@@ -24,7 +24,7 @@ const hmac: Hmac = (key, message) => {
   return createHmac('sha256', ready).update(message).digest('hex')
 }
 
-export type OpenedTrends = { readonly desk: TrendsDesk; readonly keys: EpochKeys; readonly leases: Leases }
+export type OpenedTrends = { readonly services: TrendsServices; readonly keys: EpochKeys; readonly leases: Leases }
 
 /** `data`: the folder the keys lie in, in a folder of their own. */
 export function openTrends(db: Kysely<Tables>, data: string, log: Logger): OpenedTrends {
@@ -33,7 +33,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
   return {
     keys,
     leases: openLeases(db),
-    desk: {
+    services: {
       outcomes: openOutcomeLog(db, damaged),
       releases: openReleaseLog(db),
       findings: openFindingLog(db),

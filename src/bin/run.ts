@@ -1,11 +1,11 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
 import type { Logger } from 'pino'
-import { openBot } from '../discord/bot.ts'
-import { openLog } from '../discord/log.ts'
+import { openBot } from '../discord/gateway/bot.ts'
+import { openLog } from '../discord/gateway/logger.ts'
 import { dayOf } from '../engine/day-of.ts'
+import { UnusablePacks } from '../packs/unusable-packs.ts'
 import { type Config, readConfig } from './config.ts'
-import type { OpenedDesk } from './open-desk.ts'
-import { UnusablePacks } from './unusable-packs.ts'
+import type { OpenedDesk } from './open-services.ts'
 
 /** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start. */
 export async function run(): Promise<void> {
@@ -22,17 +22,19 @@ export async function run(): Promise<void> {
   try {
     // The practice room is only loaded where it is opened.
     const practice =
-      config.token === undefined ? await (await import('./open-practice.ts')).openPractice(config) : undefined
+      config.token === undefined
+        ? await (await import('./practice-room/open-practice.ts')).openPractice(config)
+        : undefined
     const connection = practice?.connection ?? { token: config.token ?? '', ...(config.api && { api: config.api }) }
-    // The rooms behind the desk are loaded while Discord answers.
+    // The rooms behind the services are loaded while Discord answers.
     const opening = Promise.withResolvers<OpenedDesk>()
     const bot = await openBot(async posts => {
-      import('./open-desk.ts')
-        .then(({ openDesk }) => openDesk(practice?.config ?? config, log, posts))
+      import('./open-services.ts')
+        .then(({ openServices }) => openServices(practice?.config ?? config, log, posts))
         .then(opening.resolve, opening.reject)
-      return (await opening.promise).desk
+      return (await opening.promise).services
     }, connection)
-    const { desk, job, close } = await opening.promise
+    const { services, job, close } = await opening.promise
     await bot.registered
     if (practice) console.log(`The practice room is open: ${practice.pageUrl}\nStop it with Ctrl+C.`)
     else log.info('ready')
@@ -50,20 +52,20 @@ export async function run(): Promise<void> {
       process.exit(code)
     }
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(0))
-    const { compileAll } = await import('./compile-all.ts')
-    await compileAll(desk.programs, dayOf(Date.now())).catch(error => {
+    const { compileAll } = await import('../packs/compile-all.ts')
+    await compileAll(services.programs, dayOf(Date.now())).catch(error => {
       tell(error, config, log)
       return stop(1)
     })
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
-      await (await import('./seed-practice.ts'))
-        .seedPractice(desk)
+      await (await import('./practice-room/seed-practice.ts'))
+        .seedPractice(services)
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
     // Whoever asks first does not wait until the answers are read.
-    await desk.answers().catch(error => log.warn({ err: error }, 'the answers cannot be read'))
-    const { startWeeklyJob } = await import('./start-weekly-job.ts')
-    if (!stopping) weekly = startWeeklyJob({ desk, ...job, whereabouts: bot.whereabouts })
+    await services.answers().catch(error => log.warn({ err: error }, 'the answers cannot be read'))
+    const { startWeeklyJob } = await import('../jobs/start-weekly-job.ts')
+    if (!stopping) weekly = startWeeklyJob({ services, ...job, whereabouts: bot.whereabouts })
   } catch (error) {
     tell(error, config, log)
     process.exit(1)

@@ -14,9 +14,9 @@ export type Taker =
 export type Offer = { readonly to: Taker; readonly until: number }
 
 /** A moderator is asked to answer this question. `words`: what the person wrote about it; `where`: the channel they asked in. */
-export type Plea = { readonly question: QuestionId; readonly words: string; readonly where: string | null }
+export type HelpRequest = { readonly question: QuestionId; readonly words: string; readonly where: string | null }
 
-export type Deed =
+export type HandOverAction =
   | 'offered'
   | 'took'
   | 'declined'
@@ -29,9 +29,9 @@ export type Deed =
   | 'took-over'
 
 /** One line of a check's history; it goes when the check goes. */
-export type Handled = {
+export type HandOverRecord = {
   readonly by: PersonId
-  readonly did: Deed
+  readonly did: HandOverAction
   /** Milliseconds since 1970. */
   readonly at: number
   readonly to?: Taker
@@ -43,11 +43,11 @@ export type Custody = {
   /** Who the holder had it from; absent while it is with the starter. */
   readonly from?: PersonId
   readonly offer?: Offer
-  readonly plea?: Plea
+  readonly plea?: HelpRequest
   /** Whether the holder lets the starter see the answers. */
   readonly shares: boolean
   /** Oldest first. */
-  readonly history: readonly Handled[]
+  readonly history: readonly HandOverRecord[]
 }
 
 /** Who acts, as an interaction brings them. `here`: in the server the check belongs to; `roles` and `moderator` are of that server. */

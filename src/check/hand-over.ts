@@ -6,8 +6,8 @@ import {
   type Actor,
   type Custody,
   custodyOf,
-  type Deed,
-  type Handled,
+  type HandOverAction,
+  type HandOverRecord,
   isFor,
   isInOtherHands,
   longestReason,
@@ -60,7 +60,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
   const holds = actor.person === check.holder
   if (check.server === null) return refuse({ code: 'outside-server' })
   const tooOften = custody.history.length >= mostHandled
-  const entry = (did: Deed, words = '', to?: Taker): Handled => {
+  const entry = (did: HandOverAction, words = '', to?: Taker): HandOverRecord => {
     const why = cut(words)
     return { by: actor.person, did, at: now, ...(to && { to }), ...(why && { why }) }
   }
@@ -129,13 +129,13 @@ const without = (custody: Custody, part: 'offer' | 'plea'): Custody => {
   return rest
 }
 
-const kept = (check: Check, custody: Custody, entry: Handled): HandedOver => ({
+const kept = (check: Check, custody: Custody, entry: HandOverRecord): HandedOver => ({
   ok: true,
   check: { ...check, custody: { ...custody, history: [...custody.history, entry] } },
 })
 
 /** Into other hands: what the last holder consented to, shared or asked is theirs and does not go along. */
-function passedTo(check: Check, holder: PersonId, custody: Custody, entry: Handled): HandedOver {
+function passedTo(check: Check, holder: PersonId, custody: Custody, entry: HandOverRecord): HandedOver {
   const { starter, history } = custody
   const from = holder === starter ? {} : { from: entry.did === 'gave-back' ? starter : check.holder }
   const passed = { starter, ...from, shares: false, history: [...history, entry] }

@@ -1,7 +1,7 @@
 // A person in a check that somebody else holds: what they did with it, and the check once they want to stand in it no more.
 import type { QuestionId } from '../engine/answers.ts'
 import type { Check, CheckId, PersonId } from './check.ts'
-import { type Custody, custodyOf, type Handled } from './custody.ts'
+import { type Custody, custodyOf, type HandOverRecord } from './custody.ts'
 
 /** Stands where the id of a person stood; nobody has it. */
 export const forgotten: PersonId = ''
@@ -11,7 +11,7 @@ export type PartInCheck = {
   readonly check: CheckId
   readonly server: string | null
   readonly started: boolean
-  readonly history: readonly Handled[]
+  readonly history: readonly HandOverRecord[]
   /** Questions they answered in the holder's place. */
   readonly answered: readonly QuestionId[]
 }
@@ -62,7 +62,7 @@ function without(check: Check, person: PersonId): Custody {
 }
 
 /** What they did stays, without who and without their words. */
-function forgetIn({ by, to, why, ...rest }: Handled, person: PersonId): Handled {
+function forgetIn({ by, to, why, ...rest }: HandOverRecord, person: PersonId): HandOverRecord {
   const mine = by === person
   return {
     ...rest,

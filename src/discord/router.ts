@@ -1,38 +1,38 @@
 // Sends each interaction to its one handler; whatever happens there, the person gets an answer.
 import type { AutocompleteInteraction, ChatInputCommandInteraction, Interaction } from 'discord.js'
-import { type Answerable, refuse } from './answer.ts'
-import { clickHandlers } from './clicks/manifest.ts'
-import type { Runs } from './commands/command.ts'
-import { commands, messageCommands } from './commands/manifest.ts'
-import type { Desk } from './desk.ts'
-import { answerFailure } from './errors.ts'
+import { sayIn } from '../words/say.ts'
+import { clickHandlers } from './click-handlers.ts'
+import { commands, messageCommands } from './commands.ts'
 import { askedOf } from './fair-use/asked-of.ts'
-import { sayIn } from './words/say.ts'
+import type { Runs } from './interaction/command.ts'
+import { answerFailure } from './interaction/failures.ts'
+import { type Answerable, refuse } from './interaction/reply.ts'
+import type { Services } from './services.ts'
 
-export async function route(desk: Desk, interaction: Interaction): Promise<void> {
+export async function route(services: Services, interaction: Interaction): Promise<void> {
   try {
-    await dispatch(desk, interaction)
+    await dispatch(services, interaction)
   } catch (error) {
-    await answerFailure(desk, interaction, error)
+    await answerFailure(services, interaction, error)
   }
 }
 
-async function dispatch(desk: Desk, interaction: Interaction): Promise<void> {
+async function dispatch(services: Services, interaction: Interaction): Promise<void> {
   const asked = askedOf(interaction)
-  const tooMuch = asked && desk.fairUse.admit(asked, interaction.user.id, interaction.guildId, desk.now())
+  const tooMuch = asked && services.fairUse.admit(asked, interaction.user.id, interaction.guildId, services.now())
   if (interaction.isAutocomplete())
-    return tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(desk, interaction)
+    return tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(services, interaction)
   if (!isAnswerable(interaction)) return
   const say = sayIn(interaction.locale)
   if (tooMuch) return refuse(interaction, say, tooMuch)
   if (interaction.isCommand()) {
     const known = interaction.isChatInputCommand()
-      ? runsOf(interaction)?.run(desk, interaction)
-      : messageCommands.find(one => one.name === interaction.commandName)?.run(desk, interaction)
+      ? runsOf(interaction)?.run(services, interaction)
+      : messageCommands.find(one => one.name === interaction.commandName)?.run(services, interaction)
     return known ?? refuse(interaction, say, { code: 'unknown-command' })
   }
   for (const handle of clickHandlers) {
-    const handled = handle(desk, interaction)
+    const handled = handle(services, interaction)
     if (handled) return handled
   }
   await refuse(interaction, say, { code: 'unknown-click' })

@@ -5,7 +5,7 @@ import { atomsByQuestion, compileModel } from './outlook/model.ts'
 import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
 import { openSpace, type Places, type Space } from './outlook/space.ts'
 import { type State, statesOf } from './outlook/states.ts'
-import type { Act, Family, Pack, Question, Rule } from './pack/pack.ts'
+import type { Family, Pack, Question, Rule, Urgency } from './pack/pack.ts'
 import type { PackProblem } from './pack/problems.ts'
 
 /** Which pack a verdict was judged by. */
@@ -24,7 +24,7 @@ export type Program = {
   /** What must be met for "nothing found": the rules the family's pack lists, and every hazard; none without a family. */
   readonly enough: readonly Rule[]
   /** The questions that hazard rules read, with the most urgent thing one of them can mean. */
-  readonly hazards: ReadonlyMap<QuestionId, Act>
+  readonly hazards: ReadonlyMap<QuestionId, Urgency>
   /** Rules whose last day is over: shown as out of date, no longer counted. */
   readonly expired: ReadonlySet<RuleId>
   /** What is settled by what the cell is sold as. */
@@ -121,8 +121,8 @@ function repeated(packs: readonly Pack[]): PackProblem[] {
   ]
 }
 
-function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Act> {
-  const found = new Map<QuestionId, Act>()
+function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Urgency> {
+  const found = new Map<QuestionId, Urgency>()
   for (const rule of rules)
     if (rule.kind === 'hazard')
       for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)

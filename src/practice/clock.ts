@@ -1,6 +1,6 @@
 // The stand-in's time: the machine's clock, or a clock the caller moves by hand.
 
-export interface Clock {
+export type Clock = {
   now(): number
   /** Calls `run` once the clock has reached `when` (milliseconds since 1970); returns a cancel function. */
   at(when: number, run: () => void): () => void

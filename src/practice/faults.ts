@@ -4,7 +4,7 @@ import type { Gateway } from './gateway/gateway.ts'
 /** Which requests: text that `METHOD /path` must contain, a pattern, or every request when left out. */
 export type Match = string | RegExp
 
-export interface NextAnswer {
+export type NextAnswer = {
   readonly match?: Match
   readonly status: number
   readonly code?: number
@@ -16,7 +16,7 @@ export interface NextAnswer {
   readonly times?: number
 }
 
-export interface Faults {
+export type Faults = {
   /** While on, every interaction reaches every connection twice. */
   deliverTwice(on: boolean): void
   /** Closes the bot's connections with this code; 1006 cuts them without a word. */
@@ -42,13 +42,13 @@ export type Weather =
   | { readonly kind: 'delay'; readonly ms: number }
   | { readonly kind: 'lose' }
 
-export interface FaultBook extends Faults {
+export type FaultBook = Faults & {
   readonly twice: boolean
   /** What befalls this request (`METHOD /path`, tokens taken out); each order is used up by its times. */
   befalls(request: string): readonly Weather[]
 }
 
-interface Order {
+type Order = {
   readonly match: Match | undefined
   readonly weather: Weather
   left: number

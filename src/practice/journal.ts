@@ -1,7 +1,7 @@
 // Keeps what the bot asked for and how it was answered, without its secrets, up to a bound.
 import type { Issue } from './rules/issue.ts'
 
-export interface Exchange {
+export type Exchange = {
   readonly at: number
   readonly method: string
   /** The path without `/api/v10`; tokens are replaced by `[token]`. */
@@ -17,7 +17,7 @@ export interface Exchange {
   readonly byFault: boolean
 }
 
-export interface Journal {
+export type Journal = {
   /** Every request, oldest first; the oldest fall off past the bound. */
   readonly exchanges: Exchange[]
   /** Those the rules refused, and those that a deferred check found wrong. */

@@ -8,7 +8,7 @@ import type { Journal } from './journal.ts'
 import type { Rules } from './rules/rules.ts'
 import type { World } from './world/world.ts'
 
-export interface Room {
+export type Room = {
   readonly world: World
   readonly clock: Clock
   readonly gateway: Gateway

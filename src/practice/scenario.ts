@@ -4,12 +4,12 @@
 export type Forbidden = 'view' | 'send' | 'send-in-threads' | 'attach' | 'embed' | 'threads' | 'commands'
 
 /** Takes permissions away (or gives them back) in one channel; `who` is `'bot'`, a role id, a person id, or the server id for everyone. */
-export interface Forbid {
+export type Forbid = {
   readonly who: string
   readonly what: readonly Forbidden[]
 }
 
-export interface ScenarioRole {
+export type ScenarioRole = {
   readonly id: string
   readonly name: string
   /** Decimal bitfield; nothing means no permission beyond what everyone has. A role whose id is the server's is everyone. */
@@ -18,7 +18,7 @@ export interface ScenarioRole {
   readonly managed?: boolean
 }
 
-export interface ScenarioChannel {
+export type ScenarioChannel = {
   readonly id: string
   readonly name: string
   readonly kind: 'text' | 'forum'
@@ -30,7 +30,7 @@ export interface ScenarioChannel {
   readonly tags?: readonly string[]
 }
 
-export interface ScenarioPerson {
+export type ScenarioPerson = {
   readonly id: string
   readonly name: string
   readonly locale: string
@@ -42,7 +42,7 @@ export interface ScenarioPerson {
 }
 
 /** Another server where the bot is no member: people who have installed it for themselves bring it along. */
-export interface Elsewhere {
+export type Elsewhere = {
   readonly id: string
   readonly name: string
   readonly locale: string
@@ -53,7 +53,7 @@ export interface Elsewhere {
 }
 
 /** The whole invented server. All ids are Snowflakes written as decimal strings and differ from each other. */
-export interface Scenario {
+export type Scenario = {
   readonly application: { readonly id: string; readonly name: string; readonly permissions?: string }
   readonly server: { readonly id: string; readonly name: string; readonly locale: string }
   readonly roles: readonly ScenarioRole[]

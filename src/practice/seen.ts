@@ -4,7 +4,7 @@ import { componentJson } from './world/message-json.ts'
 import { FLAG, type Json, PART, type RawComponent, type RawOption, walk } from './world/raw.ts'
 import type { Message, Pinged, World } from './world/world.ts'
 
-export interface SeenFile {
+export type SeenFile = {
   readonly id: string
   readonly name: string
   readonly url: string
@@ -14,7 +14,7 @@ export interface SeenFile {
 }
 
 /** A message as it stood at one moment; a later edit does not change it. */
-export interface SeenMessage {
+export type SeenMessage = {
   readonly id: string
   readonly channelId: string
   readonly author: { readonly id: string; readonly name: string; readonly bot: boolean }
@@ -38,7 +38,7 @@ export interface SeenMessage {
   readonly reactions: readonly { readonly emoji: string; readonly by: readonly string[] }[]
 }
 
-export interface SeenButton {
+export type SeenButton = {
   readonly customId: string | null
   readonly label: string
   readonly disabled: boolean
@@ -46,7 +46,7 @@ export interface SeenButton {
   readonly url: string | null
 }
 
-export interface SeenMenu {
+export type SeenMenu = {
   readonly customId: string
   readonly kind: 'text' | 'person' | 'role' | 'mentionable' | 'channel'
   readonly options: readonly RawOption[]

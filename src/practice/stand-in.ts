@@ -21,7 +21,7 @@ import { maySpeak, personMay } from './world/rights.ts'
 import { createWorld, directChannel } from './world/world.ts'
 import { addMessage } from './world/write-message.ts'
 
-export interface StandInOptions {
+export type StandInOptions = {
   readonly scenario: Scenario
   /** 0, the default, takes any free port. */
   readonly port?: number
@@ -33,7 +33,7 @@ export interface StandInOptions {
   readonly patience?: Partial<Patience>
 }
 
-export interface StandIn {
+export type StandIn = {
   /** For the bot: `new Client({ rest: { api: standIn.apiUrl } })`. */
   readonly apiUrl: string
   /** The page where a person acts as the members of the server. */

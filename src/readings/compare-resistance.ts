@@ -8,7 +8,7 @@ export type ResistanceMethod =
   | { readonly kind: 'two-pulse' }
   | { readonly kind: 'load-step'; readonly seconds: number }
 
-export interface MeasuredResistance {
+export type MeasuredResistance = {
   readonly value_mΩ: number
   readonly u_mΩ: number
   readonly method: ResistanceMethod

@@ -2,7 +2,7 @@
 import normalCdf from '@stdlib/stats-base-dists-normal-cdf'
 import studentCdf from '@stdlib/stats-base-dists-t-cdf'
 
-export interface Conformity {
+export type Conformity = {
   readonly value: number
   /** Standard uncertainty, same unit; must be above 0. */
   readonly u: number

@@ -1,13 +1,13 @@
 // How much energy a claim or a measurement puts into each litre and each kilogram of a cell, with its uncertainty.
 
-export interface Density {
+export type Density = {
   readonly value: number
   readonly unit: 'Wh/L' | 'Wh/kg'
   /** Standard uncertainty, same unit; 0 where no input had one. */
   readonly u: number
 }
 
-export interface Energy {
+export type Energy = {
   readonly capacity_mAh: number
   readonly nominalV: number
   /** Standard uncertainties of the inputs, each in its own unit; absent means taken as exact (a claim is). */

@@ -36,7 +36,7 @@ export type FigureNote =
  * `interval` is set when the log only allows a range (gaps, an unfinished discharge): the true figure lies within it,
  * widened by k·u at each end; `to: null` is open upwards. With gaps `value` is null, since no single value is honest.
  */
-export interface Figure {
+export type Figure = {
   readonly value: number | null
   readonly unit: 'mAh' | 'Wh' | 'V' | 's' | 'A' | 'mΩ' | 'K' | '°C'
   readonly u: number

@@ -18,7 +18,7 @@ export type Instrument =
   /** "± (percent of reading + fixed)": half-widths; `fixed` in the canonical unit of the quantity. */
   | { readonly kind: 'typed-figure'; readonly percent: number; readonly fixed: number }
 
-interface Accuracy {
+type Accuracy = {
   /** Half-width as a percentage of the reading. */
   readonly percent: number
   /** Half-width in the canonical unit of the quantity. */

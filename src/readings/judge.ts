@@ -5,7 +5,7 @@ import type { Quantity } from './quantity.ts'
 export type LowerZone = 'below' | 'meets' | 'undecided'
 export type UpperZone = 'above' | 'within' | 'undecided'
 
-export interface Judged {
+export type Judged = {
   readonly value: number
   /** Standard uncertainty of the value, same unit. */
   readonly u: number
@@ -38,7 +38,7 @@ export function zone(judged: Judged & { readonly side: 'lower' | 'upper' }): Low
 }
 
 /** A reading of one instrument against one limit, all in the quantity's canonical unit. */
-export interface JudgedReading {
+export type JudgedReading = {
   readonly quantity: Quantity
   readonly value: number
   readonly instrument: Instrument

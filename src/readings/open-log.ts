@@ -14,14 +14,14 @@ import type { Encoding } from './log/sniff.ts'
 import { choiceOf } from './log/table-shape.ts'
 import type { TimeKind } from './log/time-cell.ts'
 
-export interface LogOptions extends MeasureOptions {
+export type LogOptions = MeasureOptions & {
   readonly answers?: LogAnswers
   /** Rows accepted at most; 3,000,000 if not given (some 50 bytes of memory each while reading). */
   readonly mostRows?: number
 }
 
 /** How the file turned out to be written. */
-export interface FoundOut {
+export type FoundOut = {
   readonly encoding: Encoding
   readonly delimiter: string
   readonly decimalMark: '.' | ','
@@ -49,7 +49,7 @@ export type LogReading =
   | { readonly ok: false; readonly refusal: LogRefusal }
   | { readonly ok: false; readonly question: LogQuestion }
 
-export interface OpenLog {
+export type OpenLog = {
   /** Takes the next bytes. "enough" means that more would change nothing: the answer is a refusal or a question. */
   push(chunk: Uint8Array): 'more' | 'enough'
   /** Ends the file and gives the reading; to be called once. */

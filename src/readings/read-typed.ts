@@ -6,7 +6,7 @@ import { splitTyped } from './typed/split-typed.ts'
 import { type Dimension, dimensionOf, type Unit, unitKey, unitsOf, unitsWritten } from './typed/units.ts'
 
 /** One way an ambiguous answer can be meant. */
-export interface PossibleReading {
+export type PossibleReading = {
   /** In the canonical unit. */
   readonly value: number
   readonly unit: CanonicalUnit

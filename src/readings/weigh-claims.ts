@@ -8,7 +8,7 @@ import { claimedEnergyDensity, claimedEnergyPerMass } from './densities.ts'
 import { zone } from './judge.ts'
 
 /** What was measured on the cell itself; standard uncertainties beside the values. Better than any nominal size. */
-export interface MeasuredCell {
+export type MeasuredCell = {
   readonly diameter_mm?: { readonly value: number; readonly u: number }
   readonly length_mm?: { readonly value: number; readonly u: number }
   readonly mass_g?: { readonly value: number; readonly u: number }

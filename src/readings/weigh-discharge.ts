@@ -3,7 +3,7 @@ import type { DischargeEvidence } from './discharge/evidence.ts'
 import { type Figure, reach } from './figure.ts'
 import { zone } from './judge.ts'
 
-export interface Minimum {
+export type Minimum = {
   readonly capacity_mAh: number
   readonly current_A: number
   readonly cutoff_V: number
@@ -11,7 +11,7 @@ export interface Minimum {
   readonly room_C?: number
 }
 
-export interface DischargeClaim {
+export type DischargeClaim = {
   /** Capacity on the label, mAh. */
   readonly label_mAh?: number
   /** What the maker's data sheet promises at least, and under what conditions. */

@@ -18,7 +18,7 @@ export type Forgotten = { readonly checks: number; readonly drafts: number; read
 /** Stands where the name of a person stood who has had it deleted. */
 export const nobody = ''
 
-export interface Traces {
+export type Traces = {
   of(person: string): Promise<KeptOfPerson>
   /**
    * Deletes a person's checks and drafts (one that somebody else started goes back to them without a single answer), takes them out of others' checks, and puts nobody's name beside what they have decided. A check that is deleted

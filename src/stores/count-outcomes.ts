@@ -4,7 +4,7 @@ import { isName } from '../trends/names.ts'
 import type { Facet, WeekCount } from '../trends/outcome-log.ts'
 import { verdictsWorstFirst } from '../trends/read-outcome.ts'
 import { isWeek } from '../trends/week.ts'
-import { once } from './once.ts'
+import { once } from './memoize.ts'
 import type { Tables } from './tables.ts'
 
 type Counted = {

@@ -2,7 +2,7 @@
 import type { Finding, NewFinding } from './finding.ts'
 import type { Week } from './week.ts'
 
-export interface FindingLog {
+export type FindingLog = {
   /** Keeps what is new of a server; what it has under the same key is left alone. `newId` gives an id for each. */
   add(server: string, found: readonly NewFinding[], newId: () => string): Promise<void>
   load(id: string): Promise<Finding | undefined>

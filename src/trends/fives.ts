@@ -3,16 +3,16 @@ import { type Epoch, epochOf } from './epoch.ts'
 import type { Week } from './week.ts'
 
 /**
- * The fewest distinct reporters any shown number stands for. "Some agencies require at least five respondents in a cell"
+ * The minimumReporters distinct reporters any shown number stands for. "Some agencies require at least five respondents in a cell"
  * (UNECE/OECD Glossary of Statistical Disclosure Control, 2005).
  */
-export const fewest = 5
+export const minimumReporters = 5
 
 /**
  * A count as it may be shown: rounded down to a multiple of five. Since every shown count is such a multiple, so is every sum and
  * every difference of shown counts, over time, between nested sets or between tables: none can be one to four.
  */
-export const downToFives = (count: number): number => Math.floor(count / fewest) * fewest
+export const downToFives = (count: number): number => Math.floor(count / minimumReporters) * minimumReporters
 
 /** Reporters per week: one number for each week that had any. */
 export type ByWeek = ReadonlyMap<Week, number>
@@ -44,5 +44,5 @@ export function reportersIn(byWeek: ByWeek, after: Week | null, upTo: Week): Rep
 /** How many contributions may be shown for these weeks: rounded down to fives, and none while fewer than five people are sure. */
 export function showable(byWeek: ByWeek, upTo: Week): number {
   const { all, distinct } = reportersIn(byWeek, null, upTo)
-  return distinct < fewest ? 0 : downToFives(all)
+  return distinct < minimumReporters ? 0 : downToFives(all)
 }

@@ -1,6 +1,6 @@
 // Who leaves no outcome, wherever they check.
 
-export interface OptOuts {
+export type OptOuts = {
   has(user: string): Promise<boolean>
   add(user: string): Promise<void>
   remove(user: string): Promise<void>

@@ -25,7 +25,7 @@ export type WeekCount = {
 /** A check that failed something, as the search for patterns sees it. */
 export type PatternRow = { readonly week: Week; readonly items: readonly Item[] }
 
-export interface OutcomeLog {
+export type OutcomeLog = {
   /**
    * Keeps an outcome, in the same transaction that closes its check. Unique by (server, epoch of the week, family, reporter), null
    * being a family of its own: a second contribution is 'already-contributed' and changes nothing, also when two processes race.
@@ -60,7 +60,7 @@ export interface OutcomeLog {
 /** An outcome with the store's own handle for it, which says nothing about the check. */
 export type StoredOutcome = { readonly id: string; readonly outcome: Outcome }
 
-export interface ReleaseLog {
+export type ReleaseLog = {
   /** The last closed week and the private state to go on from, null if that is damaged; null before the first. */
   latest(scope: Scope): Promise<{ readonly week: Week; readonly state: ReleaseState | null } | null>
   /**

@@ -5,8 +5,8 @@ import { parse } from 'yaml'
 import { isSure } from '../../src/answers/confidence.ts'
 import type { EntryId, Language } from '../../src/answers/entry.ts'
 import { type AnswerSearch, openAnswerSearch } from '../../src/answers/search.ts'
-import { answersIn, loadAnswers } from '../../src/bin/load-answers.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
+import { answersIn, loadAnswers } from '../../src/packs/load-answers.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
 
 /** A question in somebody's words; `right` lists every entry that answers it, and is empty if none does. */
 export type AskedQuestion = {

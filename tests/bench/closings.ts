@@ -6,7 +6,7 @@
 import { mkdir, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { demoServer } from '../../src/bin/demo-server.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import type { SeenMessage } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 import { unsettled } from '../../src/server/settings.ts'

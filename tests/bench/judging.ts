@@ -1,7 +1,5 @@
 // Bench of judging: verdict, findings and the next question, against json-rules-engine judging the same rules only.
 import { Engine, type NestedCondition, type TopLevelCondition } from 'json-rules-engine'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import type { Answers } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import type { Condition } from '../../src/engine/conditions.ts'
@@ -9,6 +7,8 @@ import { judge } from '../../src/engine/judge.ts'
 import type { State } from '../../src/engine/outlook/states.ts'
 import type { Pack } from '../../src/engine/pack/pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { type Line, ms, quantile } from './table.ts'
 
 const day = '2026-11-25'

@@ -1,10 +1,10 @@
 // What the click benchmark must know of pictures: one of middling size, and what a picture costs that was drawn before.
 import Keyv from 'keyv'
-import { installedPacks } from '../../src/bin/installed-packs.ts'
-import type { ShownPicture } from '../../src/discord/desk.ts'
-import { openPictures } from '../../src/discord/drawn/open-pictures.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { openPictures } from '../../src/discord/pictures/open-pictures.ts'
+import type { ShownPicture } from '../../src/discord/services.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { installedPacks } from '../../src/packs/installed-packs.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 const rounds = 200
 

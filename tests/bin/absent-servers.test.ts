@@ -1,7 +1,7 @@
 // Servers that removed the bot while it was away: let go of after a week, and never for an outage, another shard or a wrong token.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { absentFor, type Whereabouts } from '../../src/bin/absent-servers.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
+import { absentFor, type Whereabouts } from '../../src/jobs/absent-servers.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { databases } from '../stores/databases.ts'
 import { openJob, type TestJob } from './open-job.ts'
 
@@ -16,7 +16,7 @@ for (const kind of databases)
       for (const server of ['shed', 'barn', 'loft']) await it.server(server)
     })
     afterEach(() => it.close())
-    const known = async () => (await it.job.desk.servers.all()).map(one => one.server).sort()
+    const known = async () => (await it.job.services.servers.all()).map(one => one.server).sort()
     const look = (at: number, whereabouts: Whereabouts) => {
       it.at(at)
       return lookForWork({ ...it.job, whereabouts })

@@ -3,8 +3,8 @@ import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { openInstalledAnswers } from '../../src/bin/installed-answers.ts'
-import { openLog } from '../../src/discord/log.ts'
+import { openLog } from '../../src/discord/gateway/logger.ts'
+import { openInstalledAnswers } from '../../src/packs/installed-answers.ts'
 
 let folder: string
 const log: string[] = []

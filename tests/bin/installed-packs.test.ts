@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { dirname, resolve } from 'node:path'
 import { expect, test } from 'vitest'
-import { readers } from '../../src/bin/installed-packs.ts'
+import { readers } from '../../src/packs/installed-packs.ts'
 
 /** What a file imports of ours, types left aside: they are gone when it runs. */
 const importsOf = (file: string): string[] =>

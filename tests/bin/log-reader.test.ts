@@ -1,6 +1,6 @@
 // Fetching an attached log: only from the hosts that serve attachments, and within its bounds, whatever the server does.
 import { describe, expect, test } from 'vitest'
-import { openLogReader } from '../../src/bin/log-reader/open-log-reader.ts'
+import { openLogReader } from '../../src/readers/log/open-log-reader.ts'
 import { discharge } from '../readings/generate-log.ts'
 import { serveFiles } from './serve-files.ts'
 

@@ -6,11 +6,11 @@ import { join } from 'node:path'
 import Keyv from 'keyv'
 import type { Kysely } from 'kysely'
 import { openTrends } from '../../src/bin/open-trends.ts'
-import type { Job } from '../../src/bin/weekly-job.ts'
-import { openLog } from '../../src/discord/log.ts'
+import { openLog } from '../../src/discord/gateway/logger.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import type { Job } from '../../src/jobs/weekly-job.ts'
 import { unsettled } from '../../src/server/settings.ts'
-import { KeptValues } from '../../src/stores/kept-values.ts'
+import { KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import { openTraces } from '../../src/stores/traces.ts'
@@ -40,8 +40,8 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
   let holders = 0
   const jobOn = (db: Kysely<Tables>): Job => {
     const trends = openTrends(db, data, logger)
-    const desk = {
-      trends: trends.desk,
+    const services = {
+      trends: trends.services,
       servers: openSettingsStore(db),
       programs: openPrograms(packs),
       now: () => now,
@@ -51,7 +51,7 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       log: logger,
     }
     return {
-      desk,
+      services,
       keys: trends.keys,
       leases: trends.leases,
       holder: `holder-${++holders}`,
@@ -69,8 +69,8 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
     },
     another: async () => jobOn(await opened.again()),
     async server(id, keepWeeks) {
-      const { revision } = await job.desk.servers.load(id)
-      await job.desk.servers.save({
+      const { revision } = await job.services.servers.load(id)
+      await job.services.servers.save({
         ...unsettled(id),
         outcomes: true,
         ...(keepWeeks !== undefined && { keepWeeks }),

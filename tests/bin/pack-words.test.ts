@@ -3,12 +3,12 @@ import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { checkRules } from '../../src/bin/check-rules.ts'
-import { installedPacks } from '../../src/bin/installed-packs.ts'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
-import { sayProblem } from '../../src/discord/words/problem-words.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { checkRules } from '../../src/packs/check-rules.ts'
+import { installedPacks } from '../../src/packs/installed-packs.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { sayProblem } from '../../src/words/problem-words.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 let folder: string
 const words = (name: string, text: string) => writeFile(join(folder, 'any-cell', 'words', name), text)

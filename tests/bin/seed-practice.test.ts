@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { readConfig } from '../../src/bin/config.ts'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { openPractice } from '../../src/bin/open-practice.ts'
-import { rejudgeOutcomes } from '../../src/bin/rejudge-outcomes.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { openPractice } from '../../src/bin/practice-room/open-practice.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { rejudgeOutcomes } from '../../src/jobs/rejudge-outcomes.ts'
 import { demoWeeks, plantedFrom } from '../../src/trends/demo.ts'
 import { readRelease } from '../../src/trends/release/freeze-week.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
@@ -22,9 +22,9 @@ beforeAll(async () => {
 afterAll(() => room.close())
 
 test('only the planted cell rises, from week 52 on; the rules say of every answer what the demo says', async () => {
-  await seedPractice(room.desk)
-  const { outcomes, releases } = room.desk.trends
-  const weeks = await closeDue(outcomes, releases, scope, weekPlus(weekOf(room.desk.now()), -1))
+  await seedPractice(room.services)
+  const { outcomes, releases } = room.services.trends
+  const weeks = await closeDue(outcomes, releases, scope, weekPlus(weekOf(room.services.now()), -1))
   expect(weeks).toHaveLength(demoWeeks)
   let named = 0
   for (const [i, week] of weeks.entries()) {
@@ -40,8 +40,8 @@ test('only the planted cell rises, from week 52 on; the rules say of every answe
   expect(named).toBeGreaterThan(4)
   // As if the packs had been renewed without a change.
   const before = await outcomes.weekCounts(scope, '2000-W01', '2999-W01')
-  const renewed = room.desk.programs.packs.map(pack => ({ ...pack, version: '9.9.9' }))
-  const again = await rejudgeOutcomes({ ...room.desk, programs: { ...room.desk.programs, packs: renewed } })
+  const renewed = room.services.programs.packs.map(pack => ({ ...pack, version: '9.9.9' }))
+  const again = await rejudgeOutcomes({ ...room.services, programs: { ...room.services.programs, packs: renewed } })
   expect(again).toBeGreaterThan(1700)
   const sorted = (counts: typeof before) => counts.map(one => Object.values(one).join(' ')).sort()
   expect(sorted(await outcomes.weekCounts(scope, '2000-W01', '2999-W01'))).toEqual(sorted(before))

@@ -1,8 +1,8 @@
 // The weekly job: once among many processes, after downtime too, never by a wrong clock, and nothing is kept past its time.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { installedPacks } from '../../src/bin/installed-packs.ts'
-import { leaseMs, lookForWork, rejudgeOnce } from '../../src/bin/weekly-job.ts'
 import type { Pack } from '../../src/engine/pack/pack.ts'
+import { leaseMs, lookForWork, rejudgeOnce } from '../../src/jobs/weekly-job.ts'
+import { installedPacks } from '../../src/packs/installed-packs.ts'
 import type { Scope } from '../../src/trends/outcome-log.ts'
 import { type Week, weekPlus, weekStart } from '../../src/trends/week.ts'
 import { databases } from '../stores/databases.ts'
@@ -25,7 +25,7 @@ for (const kind of databases)
     afterEach(() => it.close())
     const record = async (week: Week, people: readonly number[], server = 'here', pooled = false) => {
       for (const n of people)
-        await it.job.desk.trends.outcomes.record({
+        await it.job.services.trends.outcomes.record({
           ...base,
           server,
           week,
@@ -33,7 +33,7 @@ for (const kind of databases)
           pooled: pooled ? person(n + 1000) : null,
         })
     }
-    const weeks = (scope: Scope) => it.job.desk.trends.releases.weeks(scope)
+    const weeks = (scope: Scope) => it.job.services.trends.releases.weeks(scope)
 
     test('of many processes one closes each week, after downtime all that were missed, in order', async () => {
       await record('2026-W10', [1, 2, 3, 4, 5])
@@ -51,20 +51,20 @@ for (const kind of databases)
       await record('2026-W10', [1, 2, 3, 4, 5, 6])
       it.at(in_('2026-W11'))
       await lookForWork(it.job)
-      const bytes = await it.job.desk.trends.releases.bytes(here, '2026-W10')
+      const bytes = await it.job.services.trends.releases.bytes(here, '2026-W10')
       expect(JSON.parse(bytes ?? '')).toMatchObject({ checks: 5, more: 5 })
-      await it.job.desk.trends.outcomes.forget([1, 2, 3].map(person))
+      await it.job.services.trends.outcomes.forget([1, 2, 3].map(person))
       await record('2026-W10', [20, 21, 22, 23, 24, 25])
       it.at(in_('2026-W12'))
       await lookForWork(it.job)
-      expect(await it.job.desk.trends.releases.bytes(here, '2026-W10')).toBe(bytes)
+      expect(await it.job.services.trends.releases.bytes(here, '2026-W10')).toBe(bytes)
     })
 
     test('a week in which nobody checked is closed like any other', async () => {
       await record('2026-W10', [1, 2, 3, 4, 5])
       it.at(in_('2026-W12'))
       await lookForWork(it.job)
-      expect(JSON.parse((await it.job.desk.trends.releases.bytes(here, '2026-W11')) ?? '')).toMatchObject({
+      expect(JSON.parse((await it.job.services.trends.releases.bytes(here, '2026-W11')) ?? '')).toMatchObject({
         checks: 5,
         more: 0,
       })
@@ -86,10 +86,12 @@ for (const kind of databases)
       await record('2026-W10', [3, 4, 5], 'there', true)
       it.at(in_('2026-W11'))
       await lookForWork(it.job)
-      const bytes = (await it.job.desk.trends.releases.bytes(pool, '2026-W10')) ?? ''
+      const bytes = (await it.job.services.trends.releases.bytes(pool, '2026-W10')) ?? ''
       expect(JSON.parse(bytes)).toMatchObject({ scope: 'pool', checks: 5 })
       expect(bytes).not.toMatch(/here|there/)
-      expect(JSON.parse((await it.job.desk.trends.releases.bytes(here, '2026-W10')) ?? '')).toMatchObject({ checks: 0 })
+      expect(JSON.parse((await it.job.services.trends.releases.bytes(here, '2026-W10')) ?? '')).toMatchObject({
+        checks: 0,
+      })
     })
 
     test('a clock that jumped closes nothing and deletes nothing, and the log says what to do', async () => {
@@ -121,7 +123,7 @@ for (const kind of databases)
       await it.job.keys.keyOf('2026-E4')
       it.at(in_('2026-W41'))
       await lookForWork(it.job)
-      const left = await it.job.desk.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 10)
+      const left = await it.job.services.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 10)
       expect(left.map(one => `${one.outcome.server} ${one.outcome.week}`)).toEqual([
         'here 2026-W10',
         'here 2026-W10',
@@ -154,12 +156,14 @@ for (const kind of databases)
       await damage(7, { verdict: 'perhaps' })
       it.at(in_('2026-W11'))
       await lookForWork(it.job)
-      expect(JSON.parse((await it.job.desk.trends.releases.bytes(here, '2026-W10')) ?? '')).toMatchObject({ checks: 5 })
+      expect(JSON.parse((await it.job.services.trends.releases.bytes(here, '2026-W10')) ?? '')).toMatchObject({
+        checks: 5,
+      })
       expect(it.log.join()).toMatch(/"rows":2.*damaged outcomes are left out/)
       await damage(5, { options: 'x', packs: '[{"id":"any-cell",' })
-      const rows = await it.job.desk.trends.outcomes.failedChecks(here, 'harrow-30', '2026-W01', '2026-W20')
+      const rows = await it.job.services.trends.outcomes.failedChecks(here, 'harrow-30', '2026-W01', '2026-W20')
       expect(rows).toHaveLength(5)
-      expect(await it.job.desk.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 20)).toHaveLength(4)
+      expect(await it.job.services.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 20)).toHaveLength(4)
     })
   })
 
@@ -175,7 +179,7 @@ describe('judging again', () => {
   afterEach(() => it.close())
   const stamp = (id: string) => ({ id, version: '0.9.0', digest: 'a'.repeat(64) })
   const all = async () =>
-    (await it.job.desk.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 10)).map(o => o.outcome)
+    (await it.job.services.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 10)).map(o => o.outcome)
 
   test('a renewed pack judges the stored answers; who and when it was stays as it was', async () => {
     const old = {
@@ -190,14 +194,14 @@ describe('judging again', () => {
       cantTell: [],
       packs: [stamp('any-cell')],
     }
-    await it.job.desk.trends.outcomes.record(old)
+    await it.job.services.trends.outcomes.record(old)
     expect(await rejudgeOnce(it.job)).toBe(1)
     const [outcome] = await all()
     expect(outcome).toEqual({
       ...old,
       verdict: 'ruled-out',
       fired: outcome?.fired,
-      packs: it.job.desk.programs.packs.filter(pack => pack.id === 'any-cell'),
+      packs: it.job.services.programs.packs.filter(pack => pack.id === 'any-cell'),
     })
     expect(outcome?.fired).toContain('capacity-impossible-18650')
     expect(await rejudgeOnce(it.job)).toBe(0)
@@ -205,7 +209,7 @@ describe('judging again', () => {
 
   test('whoever clicks meanwhile is not kept waiting for all of them', async () => {
     for (let n = 0; n < 200; n++)
-      await it.job.desk.trends.outcomes.record({
+      await it.job.services.trends.outcomes.record({
         ...base,
         reporter: person(n),
         family: null,
@@ -225,7 +229,7 @@ describe('judging again', () => {
 
   test('outcomes of a pack that is no longer installed stay as they were judged', async () => {
     const gone = { ...base, week: '2026-W40', packs: [stamp('any-cell'), stamp('taken-away')] }
-    await it.job.desk.trends.outcomes.record(gone)
+    await it.job.services.trends.outcomes.record(gone)
     expect(await rejudgeOnce(it.job)).toBe(0)
     expect(await all()).toEqual([gone])
   })

@@ -1,13 +1,13 @@
 // Facts from elsewhere: taken in where they fit, never over an answer, and never ruling a cell out unseen.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import type { Check } from '../../src/check/check.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
 
 const now = Date.UTC(2026, 10, 25)
 const shipped = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)

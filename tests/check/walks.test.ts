@@ -1,8 +1,6 @@
 // Random people pressing random things, in any order: what must hold of every check on the shipped packs.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import type { Check } from '../../src/check/check.ts'
 import type { CheckEvent } from '../../src/check/events.ts'
 import { screenOf } from '../../src/check/screen.ts'
@@ -11,6 +9,8 @@ import type { Answer } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { questionsOf, weigh } from '../../src/engine/conditions.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { lanternPack } from './lantern-pack.ts'
 
 const now = Date.UTC(2026, 10, 25)

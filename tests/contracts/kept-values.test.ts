@@ -2,7 +2,7 @@
 import keyvTestSuite, { keyvIteratorTests } from '@keyv/test-suite'
 import Keyv from 'keyv'
 import * as vitest from 'vitest'
-import { KeptValues } from '../../src/stores/kept-values.ts'
+import { KeptValues } from '../../src/stores/cache-adapter.ts'
 import { databases, type Opened } from '../stores/databases.ts'
 
 /** Tests of the suite (2.1.2, written for Keyv 5) that Keyv 6 itself contradicts, with what changed. */

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import { DockerfileParser } from 'dockerfile-ast'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { demoServer } from '../../src/bin/demo-server.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 
 const root = resolve(import.meta.dirname, '../..')

@@ -1,12 +1,12 @@
 // Every answer in every language fits Discord's limits at its longest, and carries its caution in private and in public.
 import { describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
-import { relatedTo } from '../../src/discord/find-answer.ts'
-import { showAnswer, showNoAnswer, showPublicAnswer } from '../../src/discord/show/answer.ts'
-import { type ShownMessage, textBudget } from '../../src/discord/show/parts.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { relatedTo } from '../../src/discord/answers/find-answer.ts'
+import { showAnswer, showNoAnswer, showPublicAnswer } from '../../src/discord/answers/show-answer.ts'
+import { type ShownMessage, textBudget } from '../../src/discord/message/parts.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
 import type { RawComponent } from '../../src/practice/world/raw.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { shippedAnswers } from '../answers/questions.ts'
 
 const book = openBook(await shippedAnswers())

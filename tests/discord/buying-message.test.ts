@@ -2,14 +2,14 @@
 import { ComponentType } from 'discord.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { buyingParts, decodeBuying, encodeBuying, placeOf, regions } from '../../src/discord/buying-id.ts'
-import { decodeLinks, encodeLinks } from '../../src/discord/links-id.ts'
-import { showBuying, showBuyingPublicly } from '../../src/discord/show/buying.ts'
-import { pagesOf, showLinksToKeep, showLinkToKeep, showTyped } from '../../src/discord/show/links.ts'
-import { type ShownMessage, textBudget } from '../../src/discord/show/parts.ts'
-import { languages, sayIn } from '../../src/discord/words/say.ts'
+import { buyingParts, decodeBuying, encodeBuying, placeOf, regions } from '../../src/discord/buying/buying-id.ts'
+import { decodeLinks, encodeLinks } from '../../src/discord/buying/links-id.ts'
+import { showBuying, showBuyingPublicly } from '../../src/discord/buying/show-buying.ts'
+import { pagesOf, showLinksToKeep, showLinkToKeep, showTyped } from '../../src/discord/buying/show-links.ts'
+import { type ShownMessage, textBudget } from '../../src/discord/message/parts.ts'
 import { longestAddress, longestTitle } from '../../src/server/links.ts'
 import { mostLinks, unsettled } from '../../src/server/settings.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 
 const now = Date.UTC(2026, 10, 27)
 /** As long as a link can be, and nobody has looked at it for a year. */

@@ -1,16 +1,16 @@
 // What holds for custom ids of every kind: what is read writes itself again, and no id is read as two kinds.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { decodeAsk, encodeAsk } from '../../src/discord/ask-id.ts'
-import { buyingParts, decodeBuying, encodeBuying, regions } from '../../src/discord/buying-id.ts'
-import { decodeStartWithFacts, startWithFacts } from '../../src/discord/facts/facts-codec.ts'
-import { decodeHand, encodeHand } from '../../src/discord/hand-id.ts'
-import { decodeClick, encodeClick } from '../../src/discord/id-codec.ts'
-import { decodeLetter, encodeLetter } from '../../src/discord/letter-id.ts'
-import { decodeLinks, encodeLinks } from '../../src/discord/links-id.ts'
-import { decodePrivacy, encodePrivacy } from '../../src/discord/privacy-id.ts'
+import { decodeAsk, encodeAsk } from '../../src/discord/answers/ask-id.ts'
+import { buyingParts, decodeBuying, encodeBuying, regions } from '../../src/discord/buying/buying-id.ts'
+import { decodeLinks, encodeLinks } from '../../src/discord/buying/links-id.ts'
+import { decodeClick, encodeClick } from '../../src/discord/check/check-id.ts'
+import { decodeStartWithFacts, startWithFacts } from '../../src/discord/check/facts/facts-codec.ts'
+import { decodeHand, encodeHand } from '../../src/discord/check/hand-over/hand-over-id.ts'
+import { decodeLetter, encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
+import { decodePrivacy, encodePrivacy } from '../../src/discord/privacy/privacy-id.ts'
 import { decodeSetup, encodeSetup } from '../../src/discord/setup/setup-id.ts'
-import { decodeTrends, encodeTrends, releaseExports, releaseViews } from '../../src/discord/trends-id.ts'
+import { decodeTrends, encodeTrends, releaseExports, releaseViews } from '../../src/discord/trends/trends-id.ts'
 
 /** A kind of id: its mark, its own words, and a reading that gives back the id as it would be written, or undefined. */
 type Kind = { readonly mark: string; readonly words: readonly string[]; again(id: string): string | undefined }

@@ -1,13 +1,13 @@
 // Facts in custom ids: what goes in comes out, what did not come from us is refused, and Discord's limit holds.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
-import { decodeFacts, encodeFacts } from '../../src/discord/facts/facts-codec.ts'
-import { factsOfClaim } from '../../src/discord/facts/facts-of-claim.ts'
-import { decodeClick, encodeClick } from '../../src/discord/id-codec.ts'
+import { decodeClick, encodeClick } from '../../src/discord/check/check-id.ts'
+import { decodeFacts, encodeFacts } from '../../src/discord/check/facts/facts-codec.ts'
+import { factsOfClaim } from '../../src/discord/check/facts/facts-of-claim.ts'
 import { type Answer, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { readClaims } from '../../src/readings/read-claims.ts'
 
 const compiled = compile(

@@ -1,17 +1,17 @@
 // Finished checks to write letters from: of the shipped packs, and of a pack with wording of its own.
 import { ComponentType } from 'discord.js'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import type { Check } from '../../src/check/check.ts'
 import { type Screen, screenOf } from '../../src/check/screen.ts'
 import { start } from '../../src/check/step.ts'
-import { writeLetter } from '../../src/discord/show/letter.ts'
-import type { ShownMessage } from '../../src/discord/show/parts.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { writeLetter } from '../../src/discord/check/letter/draft-letter.ts'
+import type { ShownMessage } from '../../src/discord/message/parts.ts'
 import type { Answer, Answers } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
 const now = Date.UTC(2026, 10, 27)

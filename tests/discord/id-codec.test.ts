@@ -1,12 +1,12 @@
 // Custom ids: what is written is read back, Discord's limit holds, and nothing else is taken for ours.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type Act, type ClickId, decodeClick, encodeClick } from '../../src/discord/id-codec.ts'
+import { type CheckAction, type ClickId, decodeClick, encodeClick } from '../../src/discord/check/check-id.ts'
 
 const slug = fc.stringMatching(/^[a-z0-9]{1,12}(-[a-z0-9]{1,10}){0,3}$/).filter(text => text.length <= 48)
-const act: fc.Arbitrary<Act> = fc.oneof(
+const act: fc.Arbitrary<CheckAction> = fc.oneof(
   slug.map(option => ({ is: 'pick' as const, option })),
-  fc.constantFrom<Act[]>(
+  fc.constantFrom<CheckAction[]>(
     ...(['choose', 'unsure', 'measure', 'back', 'pause', 'resume', 'finish', 'go-on', 'close', 'show'] as const).map(
       is => ({ is }),
     ),

@@ -1,7 +1,7 @@
 // Lanes: the events of one check in order, those of different checks side by side, and nothing left behind.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { openLanes } from '../../src/discord/lanes.ts'
+import { openLanes } from '../../src/discord/interaction/lanes.ts'
 
 /** A task that can be ended from outside. */
 function task() {

@@ -2,12 +2,12 @@
 import { ComponentType } from 'discord.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { decodeLetter, encodeLetter } from '../../src/discord/letter-id.ts'
-import { longestLetter } from '../../src/discord/show/letter.ts'
-import { letterForm, letterIn, showLetter } from '../../src/discord/show/letter-screen.ts'
-import { textBudget } from '../../src/discord/show/parts.ts'
-import { languages, sayIn } from '../../src/discord/words/say.ts'
+import { longestLetter } from '../../src/discord/check/letter/draft-letter.ts'
+import { decodeLetter, encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
+import { letterForm, letterIn, showLetter } from '../../src/discord/check/letter/letter-screen.ts'
+import { textBudget } from '../../src/discord/message/parts.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 import { finished, heron, letterOf, odd, pick, wordsOf } from './finished-screens.ts'
 
 describe('text of a pack that wants to be more than text', () => {

@@ -1,14 +1,14 @@
 // A letter to the seller, in three languages: every sure finding, every caution, blanks for what only the person knows, no accusation.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { letterLanguages } from '../../src/discord/letter-id.ts'
-import { hasLetter, longestLetter, sureFindings } from '../../src/discord/show/letter.ts'
-import { sayAnswer } from '../../src/discord/words/describe.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { hasLetter, longestLetter, sureFindings } from '../../src/discord/check/letter/draft-letter.ts'
+import { letterLanguages } from '../../src/discord/check/letter/letter-id.ts'
 import type { Answer } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { answersRead } from '../../src/engine/judge.ts'
+import { sayAnswer } from '../../src/words/describe.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { finished, heron, letterOf, odd, pick, programs } from './finished-screens.ts'
 
 /** Words that accuse a person or judge a cell; a letter of facts has none of them. */

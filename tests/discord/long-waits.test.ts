@@ -1,6 +1,6 @@
 // Which of Discord's limits are waited out: short ones, and those that nobody waits for.
 import { expect, test } from 'vitest'
-import { isLongWait } from '../../src/discord/long-waits.ts'
+import { isLongWait } from '../../src/discord/gateway/long-waits.ts'
 
 test.each([
   ['an answer to a click, a second', '/interactions/:id/:token/callback', 1_000, false],

@@ -1,8 +1,8 @@
 // What is made plain is text wherever it stands, as the practice page reads Discord's markdown, and reaches past no place.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { bare, fenced, plain, plainLines, unmarked } from '../../src/discord/words/plain.ts'
 import { readBlocks, type Span } from '../../src/practice/page/markdown.ts'
+import { bare, fenced, plain, plainLines, unmarked } from '../../src/words/plain.ts'
 import { hostileText, tricks } from './hostile-text.ts'
 
 const textOf = (spans: readonly Span[]): string => {

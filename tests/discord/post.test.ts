@@ -2,8 +2,8 @@
 import { REST } from 'discord.js'
 import nock from 'nock'
 import { afterEach, expect, test } from 'vitest'
-import { postsOver, type Replying } from '../../src/discord/post.ts'
-import { message, text } from '../../src/discord/show/parts.ts'
+import { message, text } from '../../src/discord/message/parts.ts'
+import { postsOver, type Replying } from '../../src/discord/posts/post.ts'
 
 const posts = postsOver(new REST({ retries: 0 }).setToken('none'))
 const shown = message([text('hello')])

@@ -1,9 +1,9 @@
 // Posts in order of urgency: one at a time in a channel, none held up by another channel, and no endless queue.
 import { describe, expect, test } from 'vitest'
-import { failingOf } from '../../src/discord/errors.ts'
-import type { Posts, Urgency } from '../../src/discord/post.ts'
-import { queuePosts } from '../../src/discord/queue-posts.ts'
-import { message, text } from '../../src/discord/show/parts.ts'
+import { failingOf } from '../../src/discord/interaction/failures.ts'
+import { message, text } from '../../src/discord/message/parts.ts'
+import type { Posts, Urgency } from '../../src/discord/posts/post.ts'
+import { queuePosts } from '../../src/discord/posts/queue-posts.ts'
 import { noPosts } from '../flows/no-posts.ts'
 
 const shown = message([text('x')])

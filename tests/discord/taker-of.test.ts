@@ -1,7 +1,7 @@
 // Who a check can be offered to, as somebody chose them.
 import type { Role, User } from 'discord.js'
 import { expect, test } from 'vitest'
-import { takerOf } from '../../src/discord/hands/taker-of.ts'
+import { takerOf } from '../../src/discord/check/hand-over/taker-of.ts'
 
 const person = { id: 'p', bot: false } as User
 const role = (more: { readonly id?: string; readonly managed?: boolean } = {}) =>

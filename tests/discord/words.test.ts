@@ -1,9 +1,9 @@
 // The catalogue: every message is well-formed, fits where Discord puts it, and gets all its values.
 import { IntlMessageFormat } from 'intl-messageformat'
 import { describe, expect, test } from 'vitest'
-import { commands } from '../../src/discord/commands/manifest.ts'
-import { english } from '../../src/discord/words/en/english.ts'
-import { type Key, sayIn } from '../../src/discord/words/say.ts'
+import { commands } from '../../src/discord/commands.ts'
+import { english } from '../../src/words/en/english.ts'
+import { type Key, sayIn } from '../../src/words/say.ts'
 
 const keys = Object.keys(english) as Key[]
 

@@ -1,12 +1,8 @@
 // Packs in other languages: only texts change, what is missing is shown in the pack's own language and says so.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
 import { screenOf } from '../../src/check/screen.ts'
 import { start, step } from '../../src/check/step.ts'
-import { sayProblem } from '../../src/discord/words/problem-words.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
 import type { Answer, Answers } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { explain } from '../../src/engine/explain.ts'
@@ -15,6 +11,10 @@ import { judge } from '../../src/engine/judge.ts'
 import type { Pack, PackWords } from '../../src/engine/pack/pack.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { missingWords, readWords } from '../../src/engine/pack/read-words.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { sayProblem } from '../../src/words/problem-words.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { lanternPack } from '../check/lantern-pack.ts'
 
 const now = Date.UTC(2026, 10, 25)

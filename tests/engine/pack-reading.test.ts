@@ -1,11 +1,11 @@
 // Packs with mistakes: each is named where it is, in one sentence that says what to change, and the pack is not used.
 import { describe, expect, test } from 'vitest'
-import { parseYaml } from '../../src/bin/read-yaml.ts'
-import { sayProblem } from '../../src/discord/words/problem-words.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
 import { compile } from '../../src/engine/compile.ts'
 import type { PackProblem } from '../../src/engine/pack/problems.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
+import { parseYaml } from '../../src/packs/read-yaml.ts'
+import { sayProblem } from '../../src/words/problem-words.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 const good = {
   pack: 'small',

@@ -6,9 +6,9 @@ import { ButtonInteraction, ChatInputCommandInteraction, Client, type Interactio
 import nock from 'nock'
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { readConfig } from '../../src/bin/config.ts'
-import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
-import { encodeClick } from '../../src/discord/id-codec.ts'
-import { openLog } from '../../src/discord/log.ts'
+import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
+import { encodeClick } from '../../src/discord/check/check-id.ts'
+import { openLog } from '../../src/discord/gateway/logger.ts'
 import { route } from '../../src/discord/router.ts'
 import { noPosts } from '../flows/no-posts.ts'
 
@@ -38,7 +38,7 @@ beforeAll(async () => {
   data = await mkdtemp(join(tmpdir(), 'cellwary-rest-'))
   const read = readConfig({ CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
-  opened = await openDesk(read.config, openLog('debug', { write: line => void log.push(line) }), noPosts)
+  opened = await openServices(read.config, openLog('debug', { write: line => void log.push(line) }), noPosts)
   client = new Client({ intents: [], rest: { retries: 1 } })
 })
 afterEach(() => {
@@ -67,8 +67,8 @@ async function begin(): Promise<string> {
     type: 2,
     data: { id: '1', name: 'check', type: 1, options: [{ name: 'start', type: 1, options: [] }] },
   }
-  await route(opened.desk, made(ChatInputCommandInteraction, raw))
-  const open = await opened.desk.checks.heldBy(user.id, Date.now())
+  await route(opened.services, made(ChatInputCommandInteraction, raw))
+  const open = await opened.services.checks.heldBy(user.id, Date.now())
   return open[0]?.id ?? ''
 }
 
@@ -92,13 +92,13 @@ async function click(check: string, revision: number, interaction = nextId()): P
     components: [],
   }
   const raw = { ...common, id: interaction, type: 3, message, data: { component_type: 2, custom_id } }
-  await route(opened.desk, made(ButtonInteraction, raw))
+  await route(opened.services, made(ButtonInteraction, raw))
 }
-const revisionOf = async (check: string) => (await opened.desk.checks.load(check))?.check.revision
+const revisionOf = async (check: string) => (await opened.services.checks.load(check))?.check.revision
 const close = async (check: string) => {
-  const found = (await opened.desk.checks.load(check))?.check
+  const found = (await opened.services.checks.load(check))?.check
   if (found)
-    await opened.desk.checks.save(
+    await opened.services.checks.save(
       { ...found, phase: { is: 'closed' }, revision: found.revision + 1 },
       found.revision,
       nextId(),

@@ -4,14 +4,14 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { closeWeeks } from '../../src/bin/close-weeks.ts'
 import { readConfig } from '../../src/bin/config.ts'
-import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
+import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
 import { type Check, lifetime } from '../../src/check/check.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
-import { outcomeFor } from '../../src/discord/leave-outcome.ts'
-import { openLog } from '../../src/discord/log.ts'
+import { outcomeFor } from '../../src/discord/check/leave-outcome.ts'
+import { openLog } from '../../src/discord/gateway/logger.ts'
 import { cantTell, option, reading } from '../../src/engine/answers.ts'
+import { closeWeeks } from '../../src/jobs/close-weeks.ts'
 import { unsettled } from '../../src/server/settings.ts'
 import { readRelease } from '../../src/trends/release/freeze-week.ts'
 import { toCsv } from '../../src/trends/release/to-csv.ts'
@@ -33,7 +33,7 @@ beforeAll(async () => {
   data = await mkdtemp(join(tmpdir(), 'cellwary-traces-'))
   const read = readConfig({ CELLWARY_DATA: data, CELLWARY_PICTURES: 'off' })
   if (!read.ok) throw new Error(read.sentences.join())
-  opened = await openDesk(read.config, openLog('trace', { write: line => void log.push(line) }), noPosts)
+  opened = await openServices(read.config, openLog('trace', { write: line => void log.push(line) }), noPosts)
 })
 afterAll(async () => {
   await opened?.close()
@@ -54,9 +54,9 @@ function tracesIn(text: string): string[] {
 }
 
 test('ten thousand checks, closed, counted and expired, leave nothing of their people', async () => {
-  const desk = { ...opened.desk, now: () => now }
-  await desk.servers.save({ ...unsettled(server), revision: 1, outcomes: true })
-  const program = desk.programs.programFor('brindlewick-rook', new Date(now).toISOString().slice(0, 10))
+  const services = { ...opened.services, now: () => now }
+  await services.servers.save({ ...unsettled(server), revision: 1, outcomes: true })
+  const program = services.programs.programFor('brindlewick-rook', new Date(now).toISOString().slice(0, 10))
   if (!program) throw new Error('no program')
   const kinds = [option('can'), option('wrap'), cantTell].map(place => {
     const known = { 'claimed-capacity': reading(2500), 'code-place': place, legs: option('three') }
@@ -66,24 +66,24 @@ test('ten thousand checks, closed, counted and expired, leave nothing of their p
   })
   for (let i = 0; i < checks; i++) {
     const holder = people[i % people.length] as string
-    const [id, opening, closing] = [desk.newId(), snowflake(), snowflake()]
+    const [id, opening, closing] = [services.newId(), snowflake(), snowflake()]
     for (const trace of [holder, id, opening, closing]) known.add(trace)
     // One contribution a person, family and epoch: most of these are not counted, which leaves no trace either.
     const check: Check = { ...(kinds[i % kinds.length] as Check), id, holder, leaves: 'outcome' }
-    await desk.checks.create(check, opening)
+    await services.checks.create(check, opening)
     const closed = taken(step(program, check, { is: 'close' }, now))
-    await desk.checks.save(closed, check.revision, closing, await outcomeFor(desk, program, check))
+    await services.checks.save(closed, check.revision, closing, await outcomeFor(services, program, check))
   }
   const during = await everyByte(data)
   // While checks live, their people are known, or this search would find nothing whatever happened.
   expect(tracesIn(during).length).toBeGreaterThan(checks)
 
   now += lifetime + 8 * 24 * 3600_000
-  expect(await desk.checks.purge(now)).toBe(checks)
+  expect(await services.checks.purge(now)).toBe(checks)
   const scope = { kind: 'server', server } as const
-  const closing = await closeWeeks(desk.trends, scope, now)
+  const closing = await closeWeeks(services.trends, scope, now)
   expect(closing.frozen.length).toBeGreaterThan(0)
-  const bytes = (await desk.trends.releases.bytes(scope, closing.frozen[0] ?? '')) ?? ''
+  const bytes = (await services.trends.releases.bytes(scope, closing.frozen[0] ?? '')) ?? ''
   const release = readRelease(bytes)
   if (!release.ok) throw new Error('no release')
   expect(release.release.checks).toBeGreaterThan(100)

@@ -1,8 +1,8 @@
 // Questions people ask, through the real client: answered alone, none guessed, another picked, one posted for everybody.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { decodeAsk, encodeAsk } from '../../src/discord/ask-id.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { decodeAsk, encodeAsk } from '../../src/discord/answers/ask-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { shippedAnswers } from '../answers/questions.ts'
 import { caution, closeAll, idOf, messageOf, postButton, pressed } from './hands.ts'
@@ -146,7 +146,7 @@ describe('an answer posted for everybody', () => {
 
 test('an entry without a translation falls back to English, and says so', async () => {
   const entries = (await shippedAnswers()).map(entry => ({ ...entry, texts: { en: entry.texts.en } }))
-  const bare = await openRoom(desk => ({ ...desk, answers: async () => openBook(entries) }))
+  const bare = await openRoom(services => ({ ...services, answers: async () => openBook(entries) }))
   const seen = text(messageOf(await bare.standIn.as('Ilse').run('ask', { question: 'dented' })))
   expect(seen).toMatch(/### My cell has a dent/)
   expect(seen).toMatch(/Noch niemand hat diese Antwort in deine Sprache übertragen/)

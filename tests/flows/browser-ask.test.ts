@@ -1,7 +1,7 @@
 // Questions in the practice room's page, at phone width: a newcomer asks, a helper answers somebody's message, in two languages.
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { become, card, chromiumPath, chromiumThere, fillAndRun, tooWide, until, wordsOf } from './browser-hands.ts'
 import { caution } from './hands.ts'
 import { useBrowser } from './in-browser.ts'

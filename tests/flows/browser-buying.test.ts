@@ -1,7 +1,7 @@
 // On a phone, by clicks alone, in two languages: from a verdict to a letter that is changed and copied, and to buying safely.
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { type Key, sayIn } from '../../src/discord/words/say.ts'
+import { type Key, sayIn } from '../../src/words/say.ts'
 import {
   become,
   card,

@@ -3,8 +3,8 @@
 // The page around it stands in for Discord's client, which speaks its own languages: its words are left out of account.
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { openPseudo, pseudoLocale } from '../../src/discord/words/pseudo.ts'
-import { type Key, sayIn } from '../../src/discord/words/say.ts'
+import { openPseudo, pseudoLocale } from '../../src/words/pseudo.ts'
+import { type Key, sayIn } from '../../src/words/say.ts'
 import {
   become,
   card,
@@ -34,7 +34,7 @@ const known = [
   /(Brindlewick|Tarnhollow|Rook|Heron|Bittern|Brindle)/g,
   'only Wren sees this',
   // Channels and roles, as their server calls them.
-  /(warden-reports|cell-questions|workbench|help-desk|Wardens|Lamp-keepers)/g,
+  /(warden-reports|cell-questions|workbench|help-services|Wardens|Lamp-keepers)/g,
 ]
 
 describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the width of a phone', () => {

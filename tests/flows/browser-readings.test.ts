@@ -1,4 +1,4 @@
-// Claims and logs in the practice room's page: typed and attached by hand, at desk and phone width.
+// Claims and logs in the practice room's page: typed and attached by hand, at services and phone width.
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
@@ -15,7 +15,7 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
   let page: Page
 
   describe.each([
-    { name: 'on a desk', width: 1200, height: 850 },
+    { name: 'on a services', width: 1200, height: 850 },
     { name: 'on a phone', width: 360, height: 740 },
   ])('$name', look => {
     test('a newcomer types a claim, sees what is impossible in it, and starts a check from it', async () => {

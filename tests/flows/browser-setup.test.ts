@@ -2,9 +2,9 @@
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { demoForum, demoReportsChannel } from '../../src/bin/demo-server.ts'
+import { demoForum, demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { parts } from '../../src/discord/setup/setup-id.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { sayIn } from '../../src/words/say.ts'
 import {
   become,
   card,
@@ -106,13 +106,14 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       await look()
 
       await next('offers')
-      await choose(page, 'help-desk')
+      await choose(page, 'help-services')
       await look()
       expect(await choose(page, 'is this real?')).toContain(say('setup.saved'))
       await look()
       await press(page, say('setup.overview'))
       const done = await wordsOf(page)
-      for (const set of ['warden-reports', 'Lamp-keepers', 'help-desk', 'is this real?']) expect(done).toContain(set)
+      for (const set of ['warden-reports', 'Lamp-keepers', 'help-services', 'is this real?'])
+        expect(done).toContain(set)
       await look()
 
       // A newcomer's post gets its offer, in the server's language, and the offer starts a check in theirs.

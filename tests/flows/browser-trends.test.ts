@@ -1,8 +1,8 @@
 // A moderator in the practice room's page: the release, the planted pattern, a warning and a rule, by clicks alone.
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { demoReportsChannel } from '../../src/bin/demo-server.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
+import { sayIn } from '../../src/words/say.ts'
 import {
   become,
   card,

@@ -1,9 +1,9 @@
 // Buying safely through the real client: the parts, the links and who looks after them, and a part shown to everybody.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { demoLinks } from '../../src/bin/demo-links.ts'
-import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/demo-server.ts'
-import { encodeBuying, placeOf } from '../../src/discord/buying-id.ts'
-import { encodeLinks } from '../../src/discord/links-id.ts'
+import { demoLinks } from '../../src/bin/practice-room/demo-links.ts'
+import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
+import { encodeBuying, placeOf } from '../../src/discord/buying/buying-id.ts'
+import { encodeLinks } from '../../src/discord/buying/links-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { type ServerSettings, unsettled } from '../../src/server/settings.ts'
@@ -35,11 +35,11 @@ const wren = () => room.standIn.as('Wren')
 const tomas = () => room.standIn.as('Tomas')
 
 const settle = async (change: Partial<ServerSettings>): Promise<void> => {
-  const { revision } = await room.desk.servers.load(server)
+  const { revision } = await room.services.servers.load(server)
   const next = { ...unsettled(server), moderatorRoles: [demoWardens], ...change, revision: revision + 1 }
-  expect(await room.desk.servers.save(next)).toBe('saved')
+  expect(await room.services.servers.save(next)).toBe('saved')
 }
-const stored = async () => (await room.desk.servers.load(server)).links
+const stored = async () => (await room.services.servers.load(server)).links
 const open = async (person: Person): Promise<SeenMessage> => messageOf(await person.run('buying'))
 const keep = async (): Promise<SeenMessage> =>
   pressed(tomas(), await pressed(tomas(), await open(tomas()), 'view.links.1'), 'Look after the links')
@@ -141,7 +141,7 @@ describe('showing a part to everybody', () => {
         .filter(one => !one.private),
     ).toHaveLength(1)
     const fresh = await openRoom(
-      desk => ({ ...desk, posts: { ...desk.posts, post: async () => ({ is: 'forbidden' }) } }),
+      services => ({ ...services, posts: { ...services.posts, post: async () => ({ is: 'forbidden' }) } }),
       englishServer,
     )
     const person = fresh.standIn.as('Wren')
@@ -244,7 +244,7 @@ describe('looking after the links', () => {
     await settle({ links: demoLinks(Date.now()) })
     const shown = await pressed(wren(), await open(wren()), 'view.links')
     expect(buttons(shown).map(one => one.label)).not.toContain('Look after the links')
-    const { revision } = await room.desk.servers.load(server)
+    const { revision } = await room.services.servers.load(server)
     const on = { id: 'quayside', revision }
     for (const act of [
       { is: 'manage' },

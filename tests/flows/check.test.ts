@@ -72,7 +72,7 @@ describe('from the command to a verdict', () => {
   })
 
   test('a known family is offered as one types, and is what the check is called', async () => {
-    const [family] = room.desk.programs.families
+    const [family] = room.services.programs.families
     const choices = await wren().suggest('check start', {
       name: 'family',
       value: (family?.name ?? '').slice(0, 3).toLowerCase(),
@@ -123,7 +123,7 @@ describe('pausing and coming back', () => {
     expect(text(paused)).toMatch(/answers are kept until <t:\d+:D>/)
     const list = messageOf(await wren().run('check list'))
     expect(text(list)).toMatch(/1 answer, kept until/)
-    const other = room.desk && '900000000000000302'
+    const other = room.services && '900000000000000302'
     const resumed = messageOf(await wren().run('check resume', {}, { channel: other }))
     expect(text(resumed)).toContain((text(second).match(/\*\*(.*)\*\*/) ?? [])[1])
     const old = await pressed(wren(), paused, 'Go on')

@@ -75,7 +75,7 @@ describe('the check that starts from a claim', () => {
     room.standIn.faults.deliverTwice(true)
     await pressed(wren(), seen, 'Check a cell with these claims')
     room.standIn.faults.deliverTwice(false)
-    expect((await room.desk.checks.heldBy(wren().id, Date.now())).length).toBe(1)
+    expect((await room.services.checks.heldBy(wren().id, Date.now())).length).toBe(1)
     await closeAll(wren())
   })
 })

@@ -18,10 +18,10 @@ describe('delivered twice', () => {
     const check = idOf(message, '.pause').split('.')[1] ?? ''
     for (let step = 1; buttons(message).some(one => one.customId?.includes('.unsure')); step++) {
       message = await pressed(wren(), message, '.unsure')
-      await room.desk.lanes.idle()
-      expect((await room.desk.checks.load(check))?.check.revision).toBe(step)
+      await room.services.lanes.idle()
+      expect((await room.services.checks.load(check))?.check.revision).toBe(step)
     }
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
     room.standIn.faults.deliverTwice(false)
     await closeAll(wren())
   })
@@ -30,8 +30,8 @@ describe('delivered twice', () => {
     for (let i = 0; i < 9; i++) await startCheck(wren())
     room.standIn.faults.deliverTwice(true)
     expect(text(await startCheck(wren()))).not.toMatch(/checks open/)
-    await room.desk.lanes.idle()
-    const held = async () => (await room.desk.checks.heldBy(wren().id, Date.now())).length
+    await room.services.lanes.idle()
+    const held = async () => (await room.services.checks.heldBy(wren().id, Date.now())).length
     expect(await held()).toBe(10)
     await wren().run('check close')
     // The second delivery is through once a later command has been answered.
@@ -48,9 +48,9 @@ describe('delivered twice', () => {
     const check = idOf(message, '.pause').split('.')[1] ?? ''
     for (let step = 1; step <= 8; step++) {
       message = await pressed(wren(), message, '.unsure')
-      expect((await room.desk.checks.load(check))?.check.revision).toBe(step)
+      expect((await room.services.checks.load(check))?.check.revision).toBe(step)
     }
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
     await stop()
     await closeAll(wren())
   })

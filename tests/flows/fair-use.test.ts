@@ -1,6 +1,6 @@
 // Fair use through the real client: whoever overdoes it is told until when to wait, and everybody else goes on undisturbed.
 import { afterEach, describe, expect, test } from 'vitest'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
@@ -15,7 +15,7 @@ const small = (burst: number) => ({ act: few(burst), file: few(burst), suggestio
 
 let room: TestRoom
 const open = async (rates: Parameters<typeof openFairUse>[0]) => {
-  room = await openRoom(desk => ({ ...desk, fairUse: openFairUse(rates) }), englishServer)
+  room = await openRoom(services => ({ ...services, fairUse: openFairUse(rates) }), englishServer)
 }
 afterEach(() => room.close())
 const wren = () => room.standIn.as('Wren')
@@ -27,14 +27,14 @@ describe('a person who overdoes it', () => {
     let message = await startCheck(wren())
     message = await pressed(wren(), message, '.unsure')
     message = await pressed(wren(), message, '.unsure')
-    const before = (await room.desk.checks.heldBy(wren().id, Date.now()))[0]?.revision
+    const before = (await room.services.checks.heldBy(wren().id, Date.now()))[0]?.revision
     const refused = messageOf(await press(wren(), message, '.unsure'))
     const until = Number(/<t:(\d+):R>/.exec(text(refused))?.[1])
     expect(until * 1000).toBeGreaterThan(Date.now())
     expect(until * 1000).toBeLessThanOrEqual(Date.now() + 61_000)
     expect(text(refused)).toMatch(/nothing that you answered is lost/)
     expect(text(refused)).toMatch(caution)
-    expect((await room.desk.checks.heldBy(wren().id, Date.now()))[0]?.revision).toBe(before)
+    expect((await room.services.checks.heldBy(wren().id, Date.now()))[0]?.revision).toBe(before)
     expect(text(messageOf(await wren().run('check list')))).toMatch(/<t:\d+:R>/)
     expect(buttons(await startCheck(ilse())).length).toBeGreaterThan(1)
   })
@@ -69,7 +69,7 @@ test('checks that are offered are open ones, and however many commands come at o
   )
   const refused = replies.map(reply => text(messageOf(reply))).filter(one => /10 checks open/.test(one))
   expect(refused).toHaveLength(3)
-  expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(10)
+  expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(10)
 })
 
 describe('what everybody in a channel sees', () => {
@@ -95,7 +95,7 @@ describe('what everybody in a channel sees', () => {
     await settled(room, messageOf(await offer()))
     const before = posts()
     expect(text(messageOf(await offer()))).toMatch(/several messages.*<t:\d+:R>/)
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
     expect(posts()).toBe(before)
     expect(buttons(await startCheck(wren())).length).toBeGreaterThan(1)
   })
@@ -104,7 +104,7 @@ describe('what everybody in a channel sees', () => {
 test('photos in a form count as files, and the form without any passes', async () => {
   await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: noPostLimits })
   // Photos go to the moderators' channel of the invented server.
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
   const photos = [{ name: 'IMG_1.jpg', bytes: samplePhoto() }]
   const ask = async (more: object) => {
     // Nobody is asked to photograph a cell that may be hot or leaking: the first question that a photo can tell something of.
@@ -132,7 +132,7 @@ test('what was typed into a form is never turned away for haste', async () => {
   const message = await unsureUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
   const form = await press(wren(), message, 'Type in the reading')
   if (form.kind !== 'modal') throw new Error(`no form but ${form.kind}`)
-  for (let i = 0; i < 1000; i++) room.desk.fairUse.admit('act', wren().id, null, Date.now())
+  for (let i = 0; i < 1000; i++) room.services.fairUse.admit('act', wren().id, null, Date.now())
   expect(text(messageOf(await press(wren(), message, '.unsure')))).toMatch(/very quick/)
   const typed = { value: '45 g', instrument: 'kitchen-scale' }
   expect(text(messageOf(await wren().submit(form.modal, typed)))).not.toMatch(/very quick/)
@@ -150,7 +150,7 @@ test('the rates as they are: a whole check, clicked as fast as the answers come,
 
 describe('Discord’s own limits', () => {
   test('an answer that would have to wait for a minute is trouble at once', async () => {
-    room = await openRoom(desk => desk, englishServer)
+    room = await openRoom(services => services, englishServer)
     const message = await startCheck(wren())
     room.standIn.faults.answerNext({ match: '/callback', status: 429, retryAfter: 60 })
     const begun = Date.now()
@@ -159,14 +159,14 @@ describe('Discord’s own limits', () => {
   })
 
   test('a message to a channel that would have to wait for an hour is trouble at once; a short wait is waited', async () => {
-    room = await openRoom(desk => desk, englishServer)
-    const { message, text: part } = await import('../../src/discord/show/parts.ts')
-    const post = (nonce: string) => room.desk.posts.post('900000000000000301', message([part('x')]), nonce)
+    room = await openRoom(services => services, englishServer)
+    const { message, text: part } = await import('../../src/discord/message/parts.ts')
+    const post = (nonce: string) => room.services.posts.post('900000000000000301', message([part('x')]), nonce)
     room.standIn.faults.answerNext({ match: '/messages', status: 429, retryAfter: 3600 })
     await expect(post('one')).rejects.toMatchObject({ name: expect.stringContaining('RateLimitError') })
-    const fresh = await openRoom(desk => desk, englishServer)
+    const fresh = await openRoom(services => services, englishServer)
     fresh.standIn.faults.answerNext({ match: '/messages', status: 429, retryAfter: 0.2 })
-    expect(await fresh.desk.posts.post('900000000000000301', message([part('x')]), 'two')).toMatchObject({
+    expect(await fresh.services.posts.post('900000000000000301', message([part('x')]), 'two')).toMatchObject({
       is: 'posted',
     })
     await fresh.close()

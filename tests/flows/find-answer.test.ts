@@ -1,8 +1,8 @@
 // "Find an answer" in a message's menu: seen first by whoever looked, posted once as a reply, and every way that can go wrong.
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import type { Desk } from '../../src/discord/desk.ts'
-import type { Posts } from '../../src/discord/post.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import type { Posts } from '../../src/discord/posts/post.ts'
+import type { Services } from '../../src/discord/services.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { idOf, messageOf, pressed } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
@@ -12,9 +12,9 @@ const everybody = '900000000000000301'
 let before: Posts['reply'] | undefined
 let realReply: Posts['reply']
 let room: TestRoom
-const through = (desk: Desk): Desk => {
-  realReply = desk.posts.reply
-  return { ...desk, posts: { ...desk.posts, reply: (...reply) => (before ?? realReply)(...reply) } }
+const through = (services: Services): Services => {
+  realReply = services.posts.reply
+  return { ...services, posts: { ...services.posts, reply: (...reply) => (before ?? realReply)(...reply) } }
 }
 beforeAll(async () => {
   room = await openRoom(through)

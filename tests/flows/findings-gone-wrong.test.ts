@@ -1,14 +1,14 @@
 // What goes wrong with findings: rights lost, texts too long, packs and channels gone, damaged rows. Each has its sentence.
 import { afterEach, expect, test } from 'vitest'
-import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
-import type { Desk } from '../../src/discord/desk.ts'
-import { longestWarning, showWarning } from '../../src/discord/show/finding.ts'
-import { languages, sayIn } from '../../src/discord/words/say.ts'
+import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import type { Services } from '../../src/discord/services.ts'
+import { longestWarning, showWarning } from '../../src/discord/trends/show/finding.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import type { SeenModal } from '../../src/practice/interactions/modal.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 import { messageOf, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
@@ -26,10 +26,10 @@ const twoWardens = {
   people: englishServer.people.map(one => (one.name === 'Ilse' ? { ...one, roles: [demoWardens] } : one)),
 }
 
-async function openSeeded(change?: (desk: Desk) => Desk): Promise<void> {
+async function openSeeded(change?: (services: Services) => Services): Promise<void> {
   room = await openRoom(change, twoWardens)
-  await seedPractice(room.desk)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await seedPractice(room.services)
+  await lookForWork({ ...room.job, services: room.services })
 }
 
 /** Has findings told in a channel that is closed to everybody but Tomas himself, warden or not. */
@@ -37,9 +37,9 @@ async function reportIn(channel: string): Promise<void> {
   const seen = [tomas().id, 'bot'].map(who => ({ who, what: ['view'] as const }))
   room.standIn.changeRights(channel, { forbid: [{ who: server, what: ['view'] }], permit: seen })
   // The bot hears of it over its connection.
-  await expect.poll(() => room.desk.posts.isOpenToAll(channel)).toBe(false)
-  const settings = await room.desk.servers.load(server)
-  await room.desk.servers.save({ ...settings, reportsChannel: channel, revision: settings.revision + 1 })
+  await expect.poll(() => room.services.posts.isOpenToAll(channel)).toBe(false)
+  const settings = await room.services.servers.load(server)
+  await room.services.servers.save({ ...settings, reportsChannel: channel, revision: settings.revision + 1 })
 }
 
 async function formOf(message: SeenMessage, label: string, who = 'Tomas'): Promise<SeenModal> {
@@ -52,10 +52,10 @@ const contentOf = async (message: SeenMessage): Promise<string> =>
 
 test('a moderator who loses the role between report and click, or with a form open, decides nothing any more', async () => {
   room = await openRoom(undefined, twoWardens)
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
   // Told where he still sees it once he is no warden any more.
   await reportIn(workbench)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await lookForWork({ ...room.job, services: room.services })
   const [first] = tomas().sees(workbench) as [SeenMessage]
   const form = await formOf(first, 'Post a warning')
   room.standIn.removeRole(demoWardens)
@@ -98,8 +98,8 @@ test('a warning as long as may be, of nothing but markup, fits with the whole ca
 test('where a moderator may not write, the warning is refused and given back', async () => {
   const quiet = { ...twoWardens.channels[0]!, forbid: [{ who: demoWardens, what: ['send'] as const }] }
   room = await openRoom(undefined, { ...twoWardens, channels: [quiet, ...twoWardens.channels.slice(1)] })
-  await seedPractice(room.desk)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await seedPractice(room.services)
+  await lookForWork({ ...room.job, services: room.services })
   const [first] = reports() as [SeenMessage]
   const form = await formOf(first, 'Post a warning')
   const reply = messageOf(await tomas().submit(form, { warning: 'Look at Rooks.', channel: [quiet.id] }))
@@ -123,21 +123,21 @@ test('two moderators at once: one decision counts, the other is told, and both c
 
 test('a reports channel that is deleted: the log says so, nothing is lost, and the next one is told', async () => {
   room = await openRoom(undefined, twoWardens)
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
   room.standIn.removeChannel(demoReportsChannel)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await lookForWork({ ...room.job, services: room.services })
   expect(room.log.join()).toMatch(/reports channel cannot be posted to/)
   await reportIn(workbench)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await lookForWork({ ...room.job, services: room.services })
   expect(text(tomas().sees(workbench).at(-1) as SeenMessage)).toMatch(/Brindlewick Rook/)
 })
 
 test('what was counted under a pack that is no longer installed is still shown, and says so', async () => {
-  let programs: Desk['programs'] | undefined
-  await openSeeded(desk => ({
-    ...desk,
+  let programs: Services['programs'] | undefined
+  await openSeeded(services => ({
+    ...services,
     get programs() {
-      return programs ?? desk.programs
+      return programs ?? services.programs
     },
   }))
   programs = openPrograms([])
@@ -151,14 +151,14 @@ test('what was counted under a pack that is no longer installed is still shown, 
 
 test('a damaged release is refused with what to do, whichever way it is asked for, and stops no one else', async () => {
   let damaged = false
-  await openSeeded(desk => ({
-    ...desk,
+  await openSeeded(services => ({
+    ...services,
     trends: {
-      ...desk.trends,
+      ...services.trends,
       releases: {
-        ...desk.trends.releases,
+        ...services.trends.releases,
         bytes: async (scope, week) => {
-          const bytes = await desk.trends.releases.bytes(scope, week)
+          const bytes = await services.trends.releases.bytes(scope, week)
           return damaged ? (bytes?.replace('"format":1', '"format":1,"x":"') ?? null) : bytes
         },
       },
@@ -172,5 +172,5 @@ test('a damaged release is refused with what to do, whichever way it is asked fo
     await press(tomas(), shown, '.rises'),
   ])
     expect(text(messageOf(reply))).toMatch(/This release is damaged\. Tell whoever runs the bot/)
-  expect(await lookForWork({ ...room.job, desk: room.desk })).toMatchObject({ is: 'done' })
+  expect(await lookForWork({ ...room.job, services: room.services })).toMatchObject({ is: 'done' })
 })

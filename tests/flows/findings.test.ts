@@ -1,9 +1,9 @@
 // A rise or pattern reaches the reports channel once; moderators warn, dismiss, put off and draft; nobody else can.
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { demoReportsChannel, demoServer } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postButton, press } from './hands.ts'
 import { noPosts } from './no-posts.ts'
@@ -11,13 +11,13 @@ import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
 let room: TestRoom
-const look = (desk = room.desk) => lookForWork({ ...room.job, desk })
+const look = (services = room.services) => lookForWork({ ...room.job, services })
 const tomas = () => room.standIn.as('Tomas')
 const wren = () => room.standIn.as('Wren')
 const reports = (): SeenMessage[] => tomas().sees(demoReportsChannel)
 beforeAll(async () => {
   room = await openRoom(undefined, englishServer)
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
   await look()
 }, 60_000)
 afterAll(() => room.close())
@@ -88,17 +88,18 @@ test('nobody else can act on a finding, whatever buttons they come by', async ()
 
 test('a warning that cannot be posted is told of, and the finding can be decided again', async () => {
   const fresh = await openRoom(
-    desk => ({
-      ...desk,
+    services => ({
+      ...services,
       posts: {
-        ...desk.posts,
-        post: async (channel, ...rest) => (channel === everybody ? { is: 'gone' } : desk.posts.post(channel, ...rest)),
+        ...services.posts,
+        post: async (channel, ...rest) =>
+          channel === everybody ? { is: 'gone' } : services.posts.post(channel, ...rest),
       },
     }),
     englishServer,
   )
-  await seedPractice(fresh.desk)
-  await lookForWork({ ...fresh.job, desk: fresh.desk })
+  await seedPractice(fresh.services)
+  await lookForWork({ ...fresh.job, services: fresh.services })
   const person = fresh.standIn.as('Tomas')
   const [one] = person.sees(demoReportsChannel)
   const form = await press(person, one as SeenMessage, 'Post a warning')
@@ -111,26 +112,26 @@ test('a warning that cannot be posted is told of, and the finding can be decided
 
 test('in a reports channel that everybody has come to read nothing is told until it is closed again', async () => {
   const fresh = await openRoom(undefined, englishServer)
-  await seedPractice(fresh.desk)
+  await seedPractice(fresh.services)
   const { forbid = [], permit = [] } = demoServer.channels.find(one => one.id === demoReportsChannel) ?? {}
   fresh.standIn.changeRights(demoReportsChannel, {})
   // Once this is answered, the bot has heard of it.
   await fresh.standIn.as('Wren').run('check list')
-  await lookForWork({ ...fresh.job, desk: fresh.desk })
+  await lookForWork({ ...fresh.job, services: fresh.services })
   expect(fresh.standIn.messages(demoReportsChannel)).toEqual([])
   expect(fresh.log.join()).toMatch(/everybody can read the reports channel/)
   fresh.standIn.changeRights(demoReportsChannel, { forbid, permit })
   await fresh.standIn.as('Wren').run('check list')
-  await lookForWork({ ...fresh.job, desk: fresh.desk })
+  await lookForWork({ ...fresh.job, services: fresh.services })
   expect(fresh.standIn.messages(demoReportsChannel).length).toBeGreaterThan(0)
   await fresh.close()
 })
 
 test('a reports channel that is gone keeps what was found until there is another', async () => {
-  const fresh = await openRoom(desk => ({ ...desk, posts: noPosts }), englishServer)
-  await seedPractice(fresh.desk)
-  await lookForWork({ ...fresh.job, desk: fresh.desk })
-  expect((await fresh.desk.trends.findings.untold(demoServer.server.id, '2020-W01')).length).toBeGreaterThan(0)
+  const fresh = await openRoom(services => ({ ...services, posts: noPosts }), englishServer)
+  await seedPractice(fresh.services)
+  await lookForWork({ ...fresh.job, services: fresh.services })
+  expect((await fresh.services.trends.findings.untold(demoServer.server.id, '2020-W01')).length).toBeGreaterThan(0)
   expect(fresh.log.join()).toMatch(/reports channel cannot be posted to/)
   await fresh.close()
 })

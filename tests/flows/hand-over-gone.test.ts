@@ -1,7 +1,7 @@
 // What a check is handed over with goes meanwhile: a role, a right, a channel, a message. The check is never lost with it.
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { demoReportsChannel, demoWardens } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { demoReportsChannel, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { finalOf, messageOf, press, pressed, settled } from './hands.ts'
@@ -16,12 +16,12 @@ const ilse = () => room.standIn.as('Ilse')
 const tomas = () => room.standIn.as('Tomas')
 beforeEach(async () => {
   room = await openRoom(undefined, englishServer)
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
 }, 60_000)
 afterEach(() => room.close())
 
 async function latest(person: Person, channel: string, words: RegExp): Promise<SeenMessage> {
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   return person.sees(channel).findLast(one => !one.private && words.test(text(one))) as SeenMessage
 }
 const panel = (person: Person, channel = questions) => latest(person, channel, /A cell to check/)
@@ -47,7 +47,7 @@ test('a moderator who loses the right between the question and the answer: nothi
   const question = await pressed(tomas(), queue, 'See 1')
   room.standIn.removeRole(demoWardens)
   expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Only the person who holds/)
-  const [check] = await room.desk.checks.heldBy(wren().id, room.desk.now())
+  const [check] = await room.services.checks.heldBy(wren().id, room.services.now())
   expect(check?.trail).toEqual([])
   expect(check?.custody?.plea).toBeDefined()
 })
@@ -64,14 +64,14 @@ test('the channel in which it was asked is deleted: the moderator is told that n
 
 test('the channel in which it was offered is deleted: it is still offered, and the list shows it', async () => {
   await wren().run('check start', { for: ilse().id }, { channel: workbench })
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   room.standIn.removeChannel(workbench)
   const list = messageOf(await ilse().run('check list', {}, { channel: questions }))
   const progress = await pressed(ilse(), list, 'See 1')
   expect(text(await pressed(ilse(), progress, 'Take it'))).toMatch(/Nothing answered yet/)
-  await room.desk.lanes.idle()
-  const [check] = await room.desk.checks.heldBy(ilse().id, room.desk.now())
-  expect(await room.desk.notices.of(check?.id ?? '')).toEqual([])
+  await room.services.lanes.idle()
+  const [check] = await room.services.checks.heldBy(ilse().id, room.services.now())
+  expect(await room.services.notices.of(check?.id ?? '')).toEqual([])
 })
 
 test('the channel of moderators is deleted: whoever asks is told that it waits in the list of moderators', async () => {

@@ -1,9 +1,9 @@
 // Danger, and trouble of every kind, while a check is in other hands: nobody beside a cell is left waiting, no photograph left standing.
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { demoReportsChannel } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import type { Desk } from '../../src/discord/desk.ts'
-import { sweepNotices } from '../../src/discord/hands/sweep-notices.ts'
+import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { sweepNotices } from '../../src/discord/check/hand-over/sweep-notices.ts'
+import type { Services } from '../../src/discord/services.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
@@ -14,26 +14,30 @@ import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 const everybody = '900000000000000301'
 const ids = { Wren: '900000000000000401', Ilse: '900000000000000402', Tomas: '900000000000000403' } as const
 let room: TestRoom
-/** What a test changes of the desk for itself. */
-let change: { posts?: Partial<Desk['posts']>; photos?: Desk['photos']; notices?: Partial<Desk['notices']> } = {}
+/** What a test changes of the services for itself. */
+let change: {
+  posts?: Partial<Services['posts']>
+  photos?: Services['photos']
+  notices?: Partial<Services['notices']>
+} = {}
 const wren = () => room.standIn.as('Wren')
 const ilse = () => room.standIn.as('Ilse')
 const tomas = () => room.standIn.as('Tomas')
 beforeAll(async () => {
   room = await openRoom(
-    desk => ({
-      ...desk,
+    services => ({
+      ...services,
       posts: {
-        ...desk.posts,
-        post: (...all) => (change.posts?.post ?? desk.posts.post)(...all),
-        redraw: (...all) => (change.posts?.redraw ?? desk.posts.redraw)(...all),
+        ...services.posts,
+        post: (...all) => (change.posts?.post ?? services.posts.post)(...all),
+        redraw: (...all) => (change.posts?.redraw ?? services.posts.redraw)(...all),
       },
-      photos: { clean: asked => (change.photos ?? desk.photos).clean(asked) },
-      notices: { ...desk.notices, put: notice => (change.notices?.put ?? desk.notices.put)(notice) },
+      photos: { clean: asked => (change.photos ?? services.photos).clean(asked) },
+      notices: { ...services.notices, put: notice => (change.notices?.put ?? services.notices.put)(notice) },
     }),
     englishServer,
   )
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
 }, 60_000)
 afterAll(() => room.close())
 beforeEach(async () => {
@@ -56,7 +60,7 @@ async function formFor(question: SeenMessage): Promise<Reply> {
 const ask = async (question: SeenMessage, fields: Parameters<Person['submit']>[1] = { why: 'hm' }) =>
   fill(wren(), await formFor(question), fields)
 async function latest(person: Person, channel: string, says: RegExp): Promise<SeenMessage> {
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   return person.sees(channel).findLast(one => !one.private && says.test(text(one))) as SeenMessage
 }
 const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
@@ -110,9 +114,9 @@ describe('danger', () => {
     expect(text(await pressed(wren(), resumed, 'Back'))).toMatch(/question/)
     held.resolve()
     const reply = await asking
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     expect(reply.kind).not.toBe('silent')
-    const [check] = await room.desk.checks.heldBy(ids.Wren, room.desk.now())
+    const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
     expect(check?.custody?.plea).toBeUndefined()
   })
 })
@@ -151,13 +155,13 @@ test('words and photographs stay with the question they were written for', async
   await pressed(wren(), messageOf(await wren().run('check resume')), 'None of these')
   if (form.kind !== 'modal') throw new Error('no form')
   await wren().submit(form.modal, { why: 'it does not feel hot' })
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   expect(
     wren()
       .sees()
       .some(one => /at the same moment/.test(text(one))),
   ).toBe(true)
-  const [check] = await room.desk.checks.heldBy(ids.Wren, room.desk.now())
+  const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
   expect(check?.custody?.plea).toBeUndefined()
 })
 
@@ -193,8 +197,8 @@ describe('photographs go', () => {
   test('when the check is closed by its command', async () => {
     const { id } = await asked()
     await wren().run('check close')
-    await room.desk.lanes.idle()
-    await sweepNotices(room.desk)
+    await room.services.lanes.idle()
+    await sweepNotices(room.services)
     expect(stands(id)?.attachments ?? []).toEqual([])
   })
 
@@ -205,10 +209,10 @@ describe('photographs go', () => {
     const { id } = await asked()
     change.posts = { redraw }
     await answer()
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     expect(stands(id)?.attachments).toHaveLength(1)
     change = {}
-    await sweepNotices(room.desk)
+    await sweepNotices(room.services)
     expect(stands(id)).toBeUndefined()
   })
 

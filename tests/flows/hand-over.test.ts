@@ -1,7 +1,7 @@
 // Handing a check over through the real client: panels, who takes it, what others see, and what goes wrong on the way.
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { demoReportsChannel, demoServer } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
@@ -17,7 +17,7 @@ let room: TestRoom
 const as = (name: 'Wren' | 'Ilse' | 'Tomas' | 'Odalys') => room.standIn.as(name)
 beforeAll(async () => {
   room = await openRoom(undefined, englishServer)
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
 }, 60_000)
 afterAll(() => room.close())
 beforeEach(async () => {
@@ -25,12 +25,12 @@ beforeEach(async () => {
 })
 
 async function panelOf(person: Person): Promise<SeenMessage> {
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   return person.sees(everybody).findLast(one => /A cell to check/.test(text(one))) as SeenMessage
 }
 /** What is told in channels comes after the answer: it is there once the check's lane is empty. */
 async function wordOf(person: Person): Promise<SeenMessage> {
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   return person
     .sees(everybody)
     .findLast(one => /Your check goes on|with you again|to a result|found danger/.test(text(one))) as SeenMessage
@@ -110,12 +110,12 @@ describe('offering a check', () => {
     ['somebody and anybody', { for: ids.Wren, anyone: true }, /not both/],
   ])('not to %s', async (_whom, options, says) => {
     expect(text(await offered(as('Tomas'), options))).toMatch(says)
-    expect(await room.desk.checks.heldBy(ids.Tomas, room.desk.now())).toEqual([])
+    expect(await room.services.checks.heldBy(ids.Tomas, room.services.now())).toEqual([])
   })
 
   test('where the bot may not post, the check stays with its starter', async () => {
     const quiet = await openRoom(
-      desk => ({ ...desk, posts: { ...desk.posts, post: async () => ({ is: 'forbidden' }) } }),
+      services => ({ ...services, posts: { ...services.posts, post: async () => ({ is: 'forbidden' }) } }),
       englishServer,
     )
     const wren = quiet.standIn.as('Wren')
@@ -128,12 +128,12 @@ describe('offering a check', () => {
 
   test('a panel that was deleted is no loss: the list shows what is offered', async () => {
     await offered(as('Tomas'), { for: ids.Wren })
-    await room.desk.lanes.idle()
-    const { channel, message } = (await room.desk.notices.of((await heldBy('Tomas')) ?? ''))[0] ?? {
+    await room.services.lanes.idle()
+    const { channel, message } = (await room.services.notices.of((await heldBy('Tomas')) ?? ''))[0] ?? {
       channel: '',
       message: '',
     }
-    await room.desk.posts.remove({ channel, message })
+    await room.services.posts.remove({ channel, message })
     const list = messageOf(await as('Wren').run('check list'))
     expect(text(list)).toMatch(/Offered to you/)
     const progress = await pressed(as('Wren'), list, 'See 1')
@@ -142,7 +142,7 @@ describe('offering a check', () => {
 })
 
 const heldBy = async (name: keyof typeof ids) =>
-  (await room.desk.checks.heldBy(ids[name], room.desk.now())).find(one => one.custody)?.id
+  (await room.services.checks.heldBy(ids[name], room.services.now())).find(one => one.custody)?.id
 
 /** Wren with a check that Tomas started, at its first question. */
 async function withWren(): Promise<SeenMessage> {
@@ -207,7 +207,7 @@ describe('asking a moderator', () => {
     return fill(as('Wren'), await press(as('Wren'), hands, 'Ask a moderator'), { why: words })
   }
   const plea = async (): Promise<SeenMessage> => {
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     return as('Tomas')
       .sees(demoReportsChannel)
       .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage

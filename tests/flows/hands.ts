@@ -1,9 +1,10 @@
 // A test's hands: start a check, press what is on the screen by what it says, and read what comes back.
-import { languages, sayIn } from '../../src/discord/words/say.ts'
+
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { StandIn } from '../../src/practice/stand-in.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 import type { TestRoom } from './open-room.ts'
 
 /** The message of a reply; fails with what came instead. */
@@ -24,8 +25,8 @@ export const startCheck = async (person: Person, options: Record<string, string 
   messageOf(await person.run('check start', options))
 
 /** A message as it stands once everything that was begun is done. */
-export async function settled(room: Pick<TestRoom, 'desk' | 'standIn'>, { id }: SeenMessage): Promise<SeenMessage> {
-  await room.desk.lanes.idle()
+export async function settled(room: Pick<TestRoom, 'services' | 'standIn'>, { id }: SeenMessage): Promise<SeenMessage> {
+  await room.services.lanes.idle()
   const now = room.standIn.message(id)
   if (!now) throw new Error('the message is gone')
   return now

@@ -1,6 +1,6 @@
 // From a verdict to a letter and to buying safely, through the real client: whose it is, what is kept, and in which language.
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { encodeLetter } from '../../src/discord/letter-id.ts'
+import { encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, closeAll, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
@@ -48,7 +48,7 @@ test('danger: what to do first, the letter after it, changed in a form, copied, 
   const again = await form(wren(), letter, 'Fill in and change')
   expect(again.customId).not.toBe(modal.customId)
   expect(again.fields[0]?.value).toMatch(/^Order QX-77/)
-  expect(JSON.stringify(await room.desk.checks.load(idOfCheck(verdict)))).not.toMatch(/QX-77/)
+  expect(JSON.stringify(await room.services.checks.load(idOfCheck(verdict)))).not.toMatch(/QX-77/)
   expect(room.log.join('\n')).not.toMatch(/QX-77/)
   await closeAll(wren())
 })

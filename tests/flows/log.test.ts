@@ -130,7 +130,10 @@ describe('what cannot be read is refused in one sentence that says what to chang
   })
 
   test('what goes wrong while it is read is told with a reference', async () => {
-    const broken = await openRoom(desk => ({ ...desk, logs: { read: () => Promise.reject(new Error('boom')) } }))
+    const broken = await openRoom(services => ({
+      ...services,
+      logs: { read: () => Promise.reject(new Error('boom')) },
+    }))
     const reply = finalOf(await broken.standIn.as('Wren').run('log', { file: { name: 'a.csv', bytes: plain() } }))
     expect(text(await reply)).toMatch(/tell a moderator this reference/)
     expect(broken.log.join()).toMatch(/boom/)

@@ -1,5 +1,5 @@
 // Channels of a test that needs none: there is nowhere to post.
-import type { Posts } from '../../src/discord/post.ts'
+import type { Posts } from '../../src/discord/posts/post.ts'
 
 export const noPosts: Posts = {
   post: async () => ({ is: 'gone' }),

@@ -1,11 +1,11 @@
 // Offers in a forum: one quiet offer under a new post with the tag, never twice, never elsewhere; whoever presses it has their own check.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { demoForum, demoServer } from '../../src/bin/demo-server.ts'
-import type { Desk } from '../../src/discord/desk.ts'
+import { demoForum, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { type FairUse, noLimits, openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import type { Services } from '../../src/discord/services.ts'
 import { text } from '../../src/practice/seen.ts'
 import type { ForumOffers } from '../../src/server/settings.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { caution, messageOf, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 import { wardenOf } from './setup-hands.ts'
@@ -21,13 +21,13 @@ beforeEach(async () => {
   meanwhile = async () => undefined
   fairUse = noLimits
   room = await openRoom(
-    desk => ({
-      ...desk,
-      fairUse: { ...desk.fairUse, admitPost: (...args) => fairUse.admitPost(...args) },
+    services => ({
+      ...services,
+      fairUse: { ...services.fairUse, admitPost: (...args) => fairUse.admitPost(...args) },
       offers: {
-        ...desk.offers,
-        claim: async (...args: Parameters<Desk['offers']['claim']>) => {
-          const claimed = await desk.offers.claim(...args)
+        ...services.offers,
+        claim: async (...args: Parameters<Services['offers']['claim']>) => {
+          const claimed = await services.offers.claim(...args)
           await meanwhile(args[1])
           return claimed
         },
@@ -52,12 +52,12 @@ const post = (tags: readonly string[] = [real], forum = demoForum): string =>
 /** What the bot has said under a post, once everything that was told before has been dealt with. */
 const offersUnder = async (id: string) => {
   await wren().run('check list')
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   return room.standIn.messages(id).filter(one => one.author.bot)
 }
 const change = async (more: { language?: string; forumOffers?: ForumOffers | null }) => {
-  const now = await room.desk.servers.load(server)
-  expect(await room.desk.servers.save({ ...now, ...more, revision: now.revision + 1 })).toBe('saved')
+  const now = await room.services.servers.load(server)
+  expect(await room.services.servers.save({ ...now, ...more, revision: now.revision + 1 })).toBe('saved')
 }
 const faults = () => room.log.filter(line => /"level":(40|50|60)/.test(line))
 
@@ -90,7 +90,7 @@ describe('under a new post with the tag', () => {
       const person = room.standIn.as(name)
       const first = await pressed(person, offer, 'Start a check')
       expect(first.onlyFor).toBe(person.id)
-      expect(await room.desk.checks.heldBy(person.id, Date.now())).toHaveLength(1)
+      expect(await room.services.checks.heldBy(person.id, Date.now())).toHaveLength(1)
     }
     expect(room.standIn.messages(offer.channelId).filter(one => one.author.bot)).toHaveLength(1)
   })
@@ -133,7 +133,7 @@ describe('nothing is said', () => {
     expect(await offersUnder(post(['solved']))).toEqual([])
     const thread = (await asBot('POST', `/channels/${everybody}/threads`, { name: 'talk', type: 11 })) as { id: string }
     expect((await offersUnder(thread.id)).filter(one => one.components.length > 0)).toEqual([])
-    const now = await room.desk.servers.load(server)
+    const now = await room.services.servers.load(server)
     const offers = now.forumOffers as ForumOffers
     await change({ forumOffers: { ...offers, forum: everybody } })
     expect(await offersUnder(post())).toEqual([])
@@ -142,7 +142,7 @@ describe('nothing is said', () => {
   })
 
   test('under a post the bot has made itself', async () => {
-    const tag = (await room.desk.servers.load(server)).forumOffers?.tag
+    const tag = (await room.services.servers.load(server)).forumOffers?.tag
     const made = (await asBot('POST', `/channels/${demoForum}/threads`, {
       name: 'by the bot',
       applied_tags: [tag],
@@ -152,7 +152,7 @@ describe('nothing is said', () => {
   })
 
   test('under a post that was there before: tagged later, or one the bot is brought into', async () => {
-    const settings = await room.desk.servers.load(server)
+    const settings = await room.services.servers.load(server)
     // Of a post in a forum it may not see it hears nothing.
     room.standIn.changeRights(demoForum, { forbid: [{ who: 'bot', what: ['view'] }] })
     const old = post()

@@ -3,18 +3,18 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readConfig } from '../../src/bin/config.ts'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { type OpenedDesk, openDesk } from '../../src/bin/open-desk.ts'
-import { type Bot, openBot } from '../../src/discord/bot.ts'
-import type { Desk } from '../../src/discord/desk.ts'
-import { openLog } from '../../src/discord/log.ts'
+import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { type Bot, openBot } from '../../src/discord/gateway/bot.ts'
+import { openLog } from '../../src/discord/gateway/logger.ts'
+import type { Services } from '../../src/discord/services.ts'
 import type { Scenario } from '../../src/practice/scenario.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 
 export type TestRoom = {
   readonly standIn: StandIn
-  readonly desk: Desk
-  /** What the weekly job needs beside the desk. */
+  readonly services: Services
+  /** What the weekly job needs beside the services. */
   readonly job: OpenedDesk['job']
   readonly whereabouts: Bot['whereabouts']
   /** Lines the bot has logged so far. */
@@ -35,7 +35,7 @@ export const englishServer: Scenario = {
 }
 
 export async function openRoom(
-  change: (desk: Desk) => Desk = desk => desk,
+  change: (services: Services) => Services = services => services,
   scenario: Scenario = demoServer,
   env: Readonly<Record<string, string>> = {},
 ): Promise<TestRoom> {
@@ -51,22 +51,22 @@ export async function openRoom(
   const open = async () => {
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
     let opened: OpenedDesk | undefined
-    let desk: Desk | undefined
+    let services: Services | undefined
     const bot = await openBot(async posts => {
-      opened = await openDesk(config, logger, posts)
-      desk = change(opened.desk)
-      return desk
+      opened = await openServices(config, logger, posts)
+      services = change(opened.services)
+      return services
     }, connection)
-    if (!opened || !desk) throw new Error('the bot is ready without its desk')
+    if (!opened || !services) throw new Error('the bot is ready without its services')
     const { job, close } = opened
     await bot.registered
-    return { desk, job, whereabouts: bot.whereabouts, close: () => bot.close().then(close) }
+    return { services, job, whereabouts: bot.whereabouts, close: () => bot.close().then(close) }
   }
   const first = await open()
   const closing = [first.close]
   return {
     standIn,
-    desk: first.desk,
+    services: first.services,
     job: first.job,
     whereabouts: first.whereabouts,
     log,

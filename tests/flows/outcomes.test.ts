@@ -1,7 +1,7 @@
 // What a finished check leaves for the counts, through the real client: who leaves something, when, and who does not.
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
-import { settleFinished } from '../../src/bin/settle-finished.ts'
-import type { Desk } from '../../src/discord/desk.ts'
+import type { Services } from '../../src/discord/services.ts'
+import { settleFinished } from '../../src/jobs/settle-finished.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Outcome } from '../../src/trends/outcome.ts'
 import { answer, closeAll, press, pressed, startCheck, unsureUntil } from './hands.ts'
@@ -12,26 +12,32 @@ const day = 24 * 3600_000
 let room: TestRoom
 let now = Date.now()
 beforeAll(async () => {
-  room = await openRoom(desk => ({ ...desk, now: () => now }))
+  room = await openRoom(services => ({ ...services, now: () => now }))
 })
 afterAll(() => room.close())
 beforeEach(() => settings({}))
 afterEach(async () => {
   for (const name of ['Wren', 'Ilse', 'Tomas', 'Odalys']) {
     await closeAll(room.standIn.as(name))
-    await room.desk.trends.optOuts.remove(room.standIn.as(name).id)
+    await room.services.trends.optOuts.remove(room.standIn.as(name).id)
   }
-  await room.desk.trends.outcomes.purgeBefore('9999-W01')
+  await room.services.trends.outcomes.purgeBefore('9999-W01')
 })
 
 /** What a moderator decides; counting is on unless a test says otherwise. */
-async function settings(more: Partial<Parameters<Desk['servers']['save']>[0]>): Promise<void> {
-  const before = await room.desk.servers.load(server)
-  await room.desk.servers.save({ ...before, outcomes: true, pooling: false, ...more, revision: before.revision + 1 })
+async function settings(more: Partial<Parameters<Services['servers']['save']>[0]>): Promise<void> {
+  const before = await room.services.servers.load(server)
+  await room.services.servers.save({
+    ...before,
+    outcomes: true,
+    pooling: false,
+    ...more,
+    revision: before.revision + 1,
+  })
 }
 
 async function kept(): Promise<readonly Outcome[]> {
-  return (await room.desk.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 100)).map(one => one.outcome)
+  return (await room.services.trends.outcomes.judgedOtherwise('any-cell', '0.0.0', 100)).map(one => one.outcome)
 }
 
 /** A quick way to a verdict: the person stops after the first answers. */
@@ -109,7 +115,7 @@ test('one check can be left out, and that stays so though the person corrects it
   expect(text(again)).toMatch(/left out of the counts/)
   await close('Wren', again)
   now += 3 * day
-  expect(await settleFinished(room.desk)).toBe(0)
+  expect(await settleFinished(room.services)).toBe(0)
   expect(await kept()).toEqual([])
 })
 
@@ -136,9 +142,9 @@ test('a verdict that nobody touches for two days is counted as it stands; its bu
   const shown = await verdict('Wren')
   const tomas = await verdict('Tomas')
   now += 2 * day - 3600_000
-  expect(await settleFinished(room.desk)).toBe(0)
+  expect(await settleFinished(room.services)).toBe(0)
   now += 2 * 3600_000
-  expect(await settleFinished(room.desk)).toBe(2)
+  expect(await settleFinished(room.services)).toBe(2)
   expect(await kept()).toHaveLength(1)
   await close('Tomas', tomas)
   const corrected = await pressed(person, shown, 'Correct the last answer')
@@ -150,17 +156,17 @@ test('a verdict that nobody touches for two days is counted as it stands; its bu
 test('a verdict that is settled after its pack was taken away is not counted, and says so in the log', async () => {
   await verdict('Wren', { family: 'brindlewick-rook' })
   now += 3 * day
-  const programs = { ...room.desk.programs, programFor: () => undefined }
+  const programs = { ...room.services.programs, programFor: () => undefined }
   room.log.length = 0
-  expect(await settleFinished({ ...room.desk, programs })).toBe(1)
+  expect(await settleFinished({ ...room.services, programs })).toBe(1)
   expect(await kept()).toEqual([])
   expect(room.log.join()).toContain('of other packs was not counted')
 })
 
 test('a check closes though its outcome cannot be made, and the log says why', async () => {
-  const broken: Desk = {
-    ...room.desk,
-    trends: { ...room.desk.trends, reporterOf: async () => Promise.reject(new Error('no key')) },
+  const broken: Services = {
+    ...room.services,
+    trends: { ...room.services.trends, reporterOf: async () => Promise.reject(new Error('no key')) },
   }
   await verdict('Wren')
   now += 3 * day

@@ -1,8 +1,8 @@
 // The pool of servers, for moderators of servers that are in it: never of which server, never of so few that one could be worked out.
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
-import { encodeTrends } from '../../src/discord/trends-id.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { unsettled } from '../../src/server/settings.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
@@ -19,7 +19,7 @@ beforeAll(async () => {
   let person = 1
   const record = async (server: string, people: number) => {
     for (let i = 0; i < people; i++, person++)
-      await room.desk.trends.outcomes.record({
+      await room.services.trends.outcomes.record({
         ...base,
         server,
         week,
@@ -33,13 +33,13 @@ beforeAll(async () => {
   await record(others[1]!, 8)
   await settle(here, true)
   await settle(others[0]!, true)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await lookForWork({ ...room.job, services: room.services })
 }, 60_000)
 afterAll(() => room.close())
 
 async function settle(server: string, pooling: boolean): Promise<void> {
-  const { revision } = await room.desk.servers.load(server)
-  await room.desk.servers.save({ ...unsettled(server), outcomes: true, pooling, revision: revision + 1 })
+  const { revision } = await room.services.servers.load(server)
+  await room.services.servers.save({ ...unsettled(server), outcomes: true, pooling, revision: revision + 1 })
 }
 const tomas = () => room.standIn.as('Tomas')
 const open = async (): Promise<SeenMessage> => messageOf(await tomas().run('trends'))

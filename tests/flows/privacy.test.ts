@@ -1,7 +1,7 @@
 // What is kept of a person, through the real client: seen, shown, deleted; and of a server that removes the bot, or is out of reach.
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { encodePrivacy } from '../../src/discord/privacy-id.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { encodePrivacy } from '../../src/discord/privacy/privacy-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, caution, closeAll, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'
@@ -15,16 +15,16 @@ beforeAll(async () => {
 afterAll(() => room.close())
 afterEach(async () => {
   for (const name of ['Wren', 'Odalys']) {
-    await room.desk.traces.forgetPerson(room.standIn.as(name).id)
-    await room.desk.trends.optOuts.remove(room.standIn.as(name).id)
+    await room.services.traces.forgetPerson(room.standIn.as(name).id)
+    await room.services.trends.optOuts.remove(room.standIn.as(name).id)
   }
-  await room.desk.trends.outcomes.purgeBefore('9999-W01')
+  await room.services.trends.outcomes.purgeBefore('9999-W01')
 })
 
 const wren = () => room.standIn.as('Wren')
 const counting = async (outcomes: boolean) => {
-  const { revision, ...before } = await room.desk.servers.load(server)
-  await room.desk.servers.save({ ...before, outcomes, revision: revision + 1 })
+  const { revision, ...before } = await room.services.servers.load(server)
+  await room.services.servers.save({ ...before, outcomes, revision: revision + 1 })
 }
 const open = async (): Promise<SeenMessage> => messageOf(await wren().run('privacy'))
 /** The file that "show" gives, read. */
@@ -68,21 +68,21 @@ describe('a person', () => {
     expect(text(sure)).toMatch(/published/)
     expect(text(sure)).toMatch(caution)
     await pressed(wren(), sure, 'Keep it')
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
   })
 
   test('deletes all of it: an old button then says that nothing is kept, and others lose nothing', async () => {
     await countOne()
     const asked = await startCheck(wren())
     await startCheck(room.standIn.as('Odalys'))
-    await room.desk.drafts.keep({ person: wren().id }, 60_000)
+    await room.services.drafts.keep({ person: wren().id }, 60_000)
     const done = await pressed(wren(), await pressed(wren(), await open(), '.delete'), '.deleted')
     expect(text(done)).toMatch(/Deleted: 2 checks, 1 waiting question, 1 counted record, .* 0 decisions/)
     expect(text(done)).toMatch(/cannot be deleted/)
     expect(text(await pressed(wren(), asked, '.unsure'))).toMatch(/no longer kept/)
     const kept = await shown(done)
     expect([kept['checks'], kept['drafts'], kept['countedThisQuarter']]).toEqual([[], [], []])
-    expect(await room.desk.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toHaveLength(1)
   })
 
   test('deletes twice by a doubled click: once is told, nothing goes wrong', async () => {
@@ -92,7 +92,7 @@ describe('a person', () => {
     const done = await pressed(wren(), sure, '.deleted')
     room.standIn.faults.clear()
     expect(text(done)).toMatch(/Deleted: [01] checks?/)
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toEqual([])
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toEqual([])
   })
 
   test('stops and resumes being counted from here, and deleting does not undo a no', async () => {
@@ -109,8 +109,8 @@ describe('a person', () => {
     await startCheck(room.standIn.as('Odalys'))
     const posted = await postButton(room.standIn, encodePrivacy('deleted'))
     await room.standIn.as('Odalys').click(posted, encodePrivacy('deleted'))
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
-    expect(await room.desk.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toEqual([])
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toEqual([])
   })
 })
 
@@ -120,9 +120,9 @@ describe('a check in other hands', () => {
   const panels = () => room.standIn.messages(everybody).filter(one => /A cell to check/.test(text(one)))
   async function handToWren(): Promise<SeenMessage> {
     await tomas().run('check start', { for: wren().id }, { channel: everybody })
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     const question = await pressed(wren(), panels().at(-1) as SeenMessage, 'Take it')
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     return question
   }
   const deleteAll = async (person: Person): Promise<SeenMessage> => {
@@ -130,7 +130,7 @@ describe('a check in other hands', () => {
     return pressed(person, sure, '.deleted')
   }
   afterEach(async () => {
-    await room.desk.traces.forgetPerson(tomas().id)
+    await room.services.traces.forgetPerson(tomas().id)
   })
 
   test('goes back to its starter without what its holder answered, and what the channel showed of it goes', async () => {
@@ -144,7 +144,7 @@ describe('a check in other hands', () => {
   test('stays with its holder when its starter is forgotten, without their name', async () => {
     const question = await handToWren()
     expect(text(await deleteAll(tomas()))).toMatch(/Deleted: 0 checks/)
-    const [check] = await room.desk.checks.heldBy(wren().id, Date.now())
+    const [check] = await room.services.checks.heldBy(wren().id, Date.now())
     expect(JSON.stringify(check)).not.toContain(tomas().id)
     expect(text(await pressed(wren(), question, '.unsure'))).toMatch(/earlier step|answered/)
     const progress = await pressed(wren(), panels().at(-1) as SeenMessage, 'How far')
@@ -153,7 +153,7 @@ describe('a check in other hands', () => {
 })
 
 describe('a server', () => {
-  const settled = async () => (await room.desk.servers.load(server)).revision > 0
+  const settled = async () => (await room.services.servers.load(server)).revision > 0
 
   test('that is out of reach for a while loses nothing', async () => {
     await countOne()
@@ -163,10 +163,10 @@ describe('a server', () => {
     // An answer that came after the outage has been through the same line.
     expect(text(await pressed(wren(), asked, '.unsure'))).not.toMatch(/no longer kept/)
     expect(await settled()).toBe(true)
-    expect(await room.desk.trends.outcomes.firstWeek({ kind: 'server', server })).not.toBeNull()
+    expect(await room.services.trends.outcomes.firstWeek({ kind: 'server', server })).not.toBeNull()
     expect(room.log.join()).not.toContain('has removed the bot')
     room.standIn.faults.outage(true)
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     expect(room.whereabouts(server)).toBe('here')
     room.standIn.faults.outage(false)
     await closeAll(wren())
@@ -178,9 +178,9 @@ describe('a server', () => {
     room.standIn.removeBot()
     await vi.waitFor(async () => expect(room.log.join()).toContain('has removed the bot'))
     expect(await settled()).toBe(false)
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toEqual([])
-    expect(await room.desk.trends.outcomes.firstWeek({ kind: 'server', server })).toBeNull()
-    await room.desk.traces.forgetServer(server)
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toEqual([])
+    expect(await room.services.trends.outcomes.firstWeek({ kind: 'server', server })).toBeNull()
+    await room.services.traces.forgetServer(server)
     expect(await settled()).toBe(false)
     expect(room.whereabouts(server)).toBe('absent')
   })

@@ -1,8 +1,8 @@
 // The bot in a made-up language, every button pressed and every form sent: no word is plain English but names, units and citations.
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { demoReportsChannel, demoServer } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import type { SeenMessage } from '../../src/practice/seen.ts'
 import type { ServerSettings } from '../../src/server/settings.ts'
 import { crawl, typed } from './crawl.ts'
@@ -14,9 +14,9 @@ let room: PseudoRoom
 let settings: ServerSettings
 beforeAll(async () => {
   room = await openPseudoRoom()
-  await seedPractice(room.desk)
-  settings = await room.desk.servers.load(demoServer.server.id)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await seedPractice(room.services)
+  settings = await room.services.servers.load(demoServer.server.id)
+  await lookForWork({ ...room.job, services: room.services })
 }, 60_000)
 afterAll(() => room.close())
 beforeEach(() => room.forgetSent())
@@ -24,9 +24,9 @@ const as = (name: string) => room.standIn.as(name)
 
 /** Before each way that is gone nobody has a check, or what is left of one, and the server is set up as it was. */
 async function afresh(): Promise<void> {
-  const { revision } = await room.desk.servers.load(demoServer.server.id)
-  await room.desk.servers.save({ ...settings, revision: revision + 1 })
-  for (const name of ['Wren', 'Tomas']) await room.desk.traces.forgetPerson(as(name).id)
+  const { revision } = await room.services.servers.load(demoServer.server.id)
+  await room.services.servers.save({ ...settings, revision: revision + 1 })
+  for (const name of ['Wren', 'Tomas']) await room.services.traces.forgetPerson(as(name).id)
 }
 const newest = (channel: string): SeenMessage => room.standIn.messages(channel).at(-1) as SeenMessage
 
@@ -74,7 +74,7 @@ describe('a check that is handed over', () => {
   const offered = async (): Promise<SeenMessage> => {
     await afresh()
     await as('Tomas').run('check start', { anyone: true, family: 'brindlewick-rook' }, { channel: everybody })
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     return newest(everybody)
   }
 
@@ -95,7 +95,7 @@ describe('a check that is handed over', () => {
       const form = await press(as('Wren'), hands, '.ask')
       if (form.kind !== 'modal') throw new Error('no form')
       await finalOf(await as('Wren').submit(form.modal, { why: typed }))
-      await room.desk.lanes.idle()
+      await room.services.lanes.idle()
       return newest(demoReportsChannel)
     }
     expect(await crawl(as('Tomas'), asked, 2)).toBeGreaterThan(3)

@@ -1,9 +1,9 @@
 // A room in which everybody's screen and the server itself are in the pseudo-language, and what the bot has sent can be looked through.
 import { expect } from 'vitest'
-import { demoLinks } from '../../src/bin/demo-links.ts'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { plain } from '../../src/discord/words/plain.ts'
-import { pseudoLocale } from '../../src/discord/words/pseudo.ts'
+import { demoLinks } from '../../src/bin/practice-room/demo-links.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { plain } from '../../src/words/plain.ts'
+import { pseudoLocale } from '../../src/words/pseudo.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 import { plainEnglishIn, textsIn } from './plain-english.ts'
 
@@ -50,15 +50,15 @@ export async function openPseudoRoom(): Promise<PseudoRoom> {
 const letters = [/```[\s\S]*?```/g, /^(About my order|Zu meiner Bestellung|Sobre mi pedido)[\s\S]*/g]
 
 /** What is the same in every language: names of makers, families, packs, channels and roles; citations; answers, which are texts of people. */
-async function namesIn({ desk }: TestRoom): Promise<string[]> {
-  const { programs } = desk
+async function namesIn({ services }: TestRoom): Promise<string[]> {
+  const { programs } = services
   const day = new Date().toISOString().slice(0, 10)
   const sources = programs.families.flatMap(({ id }) =>
     Object.values(programs.programFor(id, day)?.sources ?? {}).flatMap(pack =>
       Object.values(pack).map(source => source.text.split(/[:;] /)[0]?.replace(/\.$/, '') ?? ''),
     ),
   )
-  const entries = (await desk.answers()).entries.flatMap(({ texts, sources: cited }) => [
+  const entries = (await services.answers()).entries.flatMap(({ texts, sources: cited }) => [
     texts.en.title,
     texts.en.body,
     ...cited.flatMap(one => ('text' in one ? [one.text] : [])),

@@ -1,12 +1,12 @@
 // The bot in a made-up language: whatever it sends in any flow, no word is plain English but names, units and citations.
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { demoReportsChannel, demoServer } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
-import { commands, messageCommands } from '../../src/discord/commands/manifest.ts'
-import { disguiseText, pseudoLocale } from '../../src/discord/words/pseudo.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { commands, messageCommands } from '../../src/discord/commands.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { disguiseText, pseudoLocale } from '../../src/words/pseudo.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
 import { finalOf, messageOf, postButton, pressed, startCheck } from './hands.ts'
 import { plainEnglishIn, textsIn } from './plain-english.ts'
@@ -174,10 +174,10 @@ describe('no plain English', () => {
 
   test('in trends: every view, findings, warnings and refusals', async () => {
     await wren().run('trends', {}, { anyway: true })
-    await seedPractice(room.desk)
-    const settings = await room.desk.servers.load(server)
-    await room.desk.servers.save({ ...settings, language: pseudoLocale, revision: settings.revision + 1 })
-    for (let i = 0; i < 4; i++) await lookForWork({ ...room.job, desk: room.desk })
+    await seedPractice(room.services)
+    const settings = await room.services.servers.load(server)
+    await room.services.servers.save({ ...settings, language: pseudoLocale, revision: settings.revision + 1 })
+    for (let i = 0; i < 4; i++) await lookForWork({ ...room.job, services: room.services })
     let release = messageOf(await tomas().run('trends'))
     for (const view of ['families', 'rises', 'patterns', 'overview'])
       release = await pressed(tomas(), release, `.${view}`)

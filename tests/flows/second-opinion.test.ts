@@ -1,9 +1,9 @@
 // A second opinion by picture, through the real client: what moderators see of a photograph, and that it leaves with the question.
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
-import { demoReportsChannel } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
+import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { lifetime } from '../../src/check/check.ts'
-import { takeAway } from '../../src/discord/hands/tell-others.ts'
+import { takeAway } from '../../src/discord/check/hand-over/tell-others.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Upload } from '../../src/practice/world/files.ts'
 import { samplePhoto, secrets } from '../photos/sample-photos.ts'
@@ -15,7 +15,7 @@ const wren = () => room.standIn.as('Wren')
 const tomas = () => room.standIn.as('Tomas')
 beforeAll(async () => {
   room = await openRoom(undefined, englishServer)
-  await seedPractice(room.desk)
+  await seedPractice(room.services)
 }, 60_000)
 afterAll(() => room.close())
 beforeEach(() => closeAll(wren()))
@@ -31,7 +31,7 @@ async function ask(photos: readonly Upload[]): Promise<SeenMessage> {
   return finalOf(await wren().submit(form.modal, { why: 'what is this?', photos }))
 }
 async function plea(): Promise<SeenMessage> {
-  await room.desk.lanes.idle()
+  await room.services.lanes.idle()
   return tomas()
     .sees(demoReportsChannel)
     .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
@@ -68,9 +68,9 @@ test.each([
   expect(told).toMatch(says)
   // What was typed beside the photographs is not lost with them.
   expect(told).toMatch(/What you typed:\s+```\s+what is this\?\s+```/)
-  const [check] = await room.desk.checks.heldBy(wren().id, room.desk.now())
+  const [check] = await room.services.checks.heldBy(wren().id, room.services.now())
   expect(check?.custody?.plea).toBeUndefined()
-  expect(await room.desk.notices.of(check?.id ?? '')).toEqual([])
+  expect(await room.services.notices.of(check?.id ?? '')).toEqual([])
 })
 
 test('a check that is closed, or that nobody touches until it runs out, takes its photographs along', async () => {
@@ -84,8 +84,8 @@ test('a check that is closed, or that nobody touches until it runs out, takes it
   const forgotten = await plea()
   expect(forgotten.attachments).toHaveLength(1)
   // What the sweep of every hour does, two weeks on.
-  for (const notice of await room.desk.notices.expired(room.desk.now() + lifetime + 3600_000, 10))
-    await takeAway(room.desk, notice)
+  for (const notice of await room.services.notices.expired(room.services.now() + lifetime + 3600_000, 10))
+    await takeAway(room.services, notice)
   expect(
     tomas()
       .sees(demoReportsChannel)
@@ -105,8 +105,8 @@ test('a question that is taken back, and a check that is handed over, take their
 })
 
 test('where there is no channel for it, the form takes no photographs, and the queue has the question', async () => {
-  const { server, revision, ...settings } = await room.desk.servers.load('900000000000000100')
-  await room.desk.servers.save({ ...settings, server, revision: revision + 1, reviewChannel: null })
+  const { server, revision, ...settings } = await room.services.servers.load('900000000000000100')
+  await room.services.servers.save({ ...settings, server, revision: revision + 1, reviewChannel: null })
   const question = await unsureUntil(wren(), messageOf(await wren().run('check start')), photographable)
   const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
   if (form.kind !== 'modal') throw new Error('no form')
@@ -115,5 +115,5 @@ test('where there is no channel for it, the form takes no photographs, and the q
   const queue = messageOf(await tomas().run('check waiting'))
   expect(text(queue)).toMatch(/asks a moderator/)
   expect(buttons(queue)).toHaveLength(1)
-  await room.desk.servers.save({ ...settings, server, revision: revision + 2 })
+  await room.services.servers.save({ ...settings, server, revision: revision + 2 })
 })

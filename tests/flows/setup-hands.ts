@@ -1,5 +1,5 @@
 // Hands for tests of the set-up: a warden who opens a part, chooses from its menu and presses its buttons.
-import { demoServer } from '../../src/bin/demo-server.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeSetup, type SetupAct } from '../../src/discord/setup/setup-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { menus, type SeenMessage } from '../../src/practice/seen.ts'
@@ -23,7 +23,7 @@ export type Warden = {
 
 export function wardenOf(room: TestRoom): Warden {
   const person = room.standIn.as('Tomas')
-  const settings = () => room.desk.servers.load(demoServer.server.id)
+  const settings = () => room.services.servers.load(demoServer.server.id)
   const overview = async () => messageOf(await person.run('setup'))
   return {
     person,

@@ -1,6 +1,12 @@
 // The channels and the forum of the set-up: tried on the spot, without leaving anything behind, and refused with what to change.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { demoClosedChannel, demoForum, demoReportsChannel, demoServer, demoWardens } from '../../src/bin/demo-server.ts'
+import {
+  demoClosedChannel,
+  demoForum,
+  demoReportsChannel,
+  demoServer,
+  demoWardens,
+} from '../../src/bin/practice-room/demo-server.ts'
 import { menus, text } from '../../src/practice/seen.ts'
 import { finalOf, messageOf, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
@@ -118,7 +124,7 @@ test('a review channel that everybody has come to read since gets no question an
     const form = await press(wren, await pressed(wren, question, 'Ask or hand over'), 'Ask a moderator')
     if (form.kind !== 'modal') throw new Error('no form')
     await finalOf(await wren.submit(form.modal, { why: 'what is this?' }))
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     return room.standIn.messages(demoReportsChannel).length
   }
   room.standIn.changeRights(demoReportsChannel, {})

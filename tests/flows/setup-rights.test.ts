@@ -1,7 +1,7 @@
 // Nobody changes a server's set-up who may not: random people with random rights press random buttons, old ones and from elsewhere.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { demoForum, demoReportsChannel, demoServer } from '../../src/bin/demo-server.ts'
+import { demoForum, demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeSetup, parts, type SetupAct } from '../../src/discord/setup/setup-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
@@ -140,7 +140,7 @@ async function forge(person: Person, { what, revision, where }: Press, now: numb
 }
 
 async function walk(room: TestRoom, rights: Cast, steps: readonly Press[]): Promise<void> {
-  const { servers } = room.desk
+  const { servers } = room.services
   for (const step of steps) {
     const was = await servers.load(server)
     const may = step.where === 'server' && (rights[step.who]?.has ?? []).some(one => managing.includes(one))
@@ -167,10 +167,10 @@ test('whoever presses whatever from wherever: only who may manage the server cha
     fc.asyncProperty(cast, fc.array(presses, { minLength: 6, maxLength: 14 }), async (rights, steps) => {
       const room = await openRoom(undefined, scenarioOf(rights))
       try {
-        await room.desk.servers.save({ ...before, revision: 1 })
-        await room.desk.servers.save({ ...before, revision: 2 })
-        await room.desk.servers.save(before)
-        await room.desk.servers.save({ ...unsettled(attic.id), revision: 1, moderatorRoles: [roles.moderates.id] })
+        await room.services.servers.save({ ...before, revision: 1 })
+        await room.services.servers.save({ ...before, revision: 2 })
+        await room.services.servers.save(before)
+        await room.services.servers.save({ ...unsettled(attic.id), revision: 1, moderatorRoles: [roles.moderates.id] })
         await walk(room, rights, steps)
       } finally {
         await room.close()

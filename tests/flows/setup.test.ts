@@ -1,6 +1,12 @@
 // Setting a server up: walked through by who may manage it, one change at a time, and safe to run again.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { demoBotRole, demoForum, demoReportsChannel, demoServer, demoWardens } from '../../src/bin/demo-server.ts'
+import {
+  demoBotRole,
+  demoForum,
+  demoReportsChannel,
+  demoServer,
+  demoWardens,
+} from '../../src/bin/practice-room/demo-server.ts'
 import { encodeSetup } from '../../src/discord/setup/setup-id.ts'
 import { menus, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postPart, press, pressed } from './hands.ts'
@@ -41,7 +47,11 @@ describe('the overview', () => {
   })
 
   test('is shown to nobody who may only moderate, by command or by a button', async () => {
-    await room.desk.servers.save({ ...(await warden.settings()), revision: 1, moderatorRoles: ['900000000000000202'] })
+    await room.services.servers.save({
+      ...(await warden.settings()),
+      revision: 1,
+      moderatorRoles: ['900000000000000202'],
+    })
     const ilse = room.standIn.as('Ilse')
     expect(ilse.commands().map(one => one.path)).not.toContain('setup')
     const refused = messageOf(await ilse.run('setup', {}, { anyway: true }))
@@ -54,7 +64,7 @@ describe('the overview', () => {
 
   test('says what no longer works: a channel the bot lost, a role that is gone, a tag that is gone', async () => {
     const tag = '900000000000000999'
-    await room.desk.servers.save({
+    await room.services.servers.save({
       ...(await warden.settings()),
       revision: 1,
       reportsChannel: demoReportsChannel,
@@ -90,8 +100,8 @@ describe('moderator roles', () => {
 
   test('one deleted while it is chosen is said to be gone', async () => {
     const message = await warden.open('moderators')
-    const { load } = room.desk.servers
-    Object.assign(room.desk.servers, {
+    const { load } = room.services.servers
+    Object.assign(room.services.servers, {
       load: async (id: string) => {
         const found = await load(id)
         if (demoServer.roles.length > 0) room.standIn.removeRole('900000000000000202')
@@ -101,7 +111,7 @@ describe('moderator roles', () => {
     expect(text(await warden.choose(message, ['900000000000000202', demoWardens]))).toMatch(
       /One of these roles is gone/,
     )
-    Object.assign(room.desk.servers, { load })
+    Object.assign(room.services.servers, { load })
     expect((await warden.settings()).moderatorRoles).toEqual([])
   })
 })
@@ -207,7 +217,7 @@ describe('two at once', () => {
       const reply = await press(warden.person, await warden.open('recording'), label)
       expect(text(messageOf(reply))).not.toMatch(/meanwhile/)
     }
-    await room.desk.lanes.idle()
+    await room.services.lanes.idle()
     expect((await warden.settings()).revision).toBe(3)
   })
 })

@@ -1,6 +1,6 @@
 // People slip, and strangers press: each gets one clear sentence, and nothing changes.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { encodeClick } from '../../src/discord/id-codec.ts'
+import { encodeClick } from '../../src/discord/check/check-id.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, closeAll, idOf, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
@@ -21,7 +21,7 @@ describe('slips: one clear sentence, nothing changed', () => {
   }
   const revisionOf = async (message: SeenMessage) => {
     const id = idOf(message, '.pause').split('.')[1] ?? ''
-    return (await room.desk.checks.load(id))?.check.revision
+    return (await room.services.checks.load(id))?.check.revision
   }
 
   test("a stranger who presses a button of somebody else's check", async () => {

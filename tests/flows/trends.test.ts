@@ -1,9 +1,9 @@
 // The release of a practice server, for its moderators alone: views, exports, rights, and weeks that are not there.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
-import { encodeTrends } from '../../src/discord/trends-id.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Release } from '../../src/trends/release/release.ts'
 import { caution, messageOf, postButton, pressed } from './hands.ts'
@@ -13,8 +13,8 @@ const server = demoServer.server.id
 let room: TestRoom
 beforeAll(async () => {
   room = await openRoom(undefined, englishServer)
-  await seedPractice(room.desk)
-  await lookForWork({ ...room.job, desk: room.desk })
+  await seedPractice(room.services)
+  await lookForWork({ ...room.job, services: room.services })
 }, 60_000)
 afterAll(() => room.close())
 /** Tomas is a warden. */
@@ -45,7 +45,7 @@ describe('a moderator', () => {
   })
 
   test('sees week by week what the releases told, and nothing that came after the one that is open', async () => {
-    const { releases } = room.desk.trends
+    const { releases } = room.services.trends
     const weeks = await releases.weeks({ kind: 'server', server })
     const told = async (week: string) => {
       const id = encodeTrends({ is: 'release', week, what: 'rises' })
@@ -66,7 +66,7 @@ describe('a moderator', () => {
   test('takes it away as the frozen bytes, and as CSV that a spreadsheet cannot run', async () => {
     const message = await open()
     const [week = ''] = /20\d\d-W\d\d/.exec(text(message)) ?? []
-    const frozen = await room.desk.trends.releases.bytes({ kind: 'server', server }, week)
+    const frozen = await room.services.trends.releases.bytes({ kind: 'server', server }, week)
     const exported = async (what: string) => {
       const reply = messageOf(await tomas().click(message, encodeTrends({ is: 'release', week, what: what as 'csv' })))
       const [file] = reply.attachments
@@ -89,7 +89,7 @@ describe('nobody else', () => {
   test('sees a release, by command or by a button that lies about', async () => {
     const wren = room.standIn.as('Wren')
     expect(text(messageOf(await wren.run('trends', {}, { anyway: true })))).toMatch(/Only moderators/)
-    const week = (await room.desk.trends.releases.weeks({ kind: 'server', server })).at(-1) ?? ''
+    const week = (await room.services.trends.releases.weeks({ kind: 'server', server })).at(-1) ?? ''
     const id = encodeTrends({ is: 'release', week, what: 'csv' })
     const reply = messageOf(await wren.click(await postButton(room.standIn, id), id))
     expect(text(reply)).toMatch(/Only moderators/)
@@ -104,8 +104,8 @@ test('a server that has decided nothing has nothing counted, and is told so', as
 })
 
 test('the past is given once', async () => {
-  const weeks = await room.desk.trends.releases.weeks({ kind: 'server', server })
-  await seedPractice(room.desk)
+  const weeks = await room.services.trends.releases.weeks({ kind: 'server', server })
+  await seedPractice(room.services)
   expect(weeks).toHaveLength(60)
-  expect(await lookForWork({ ...room.job, desk: room.desk })).toEqual({ is: 'done', frozen: [] })
+  expect(await lookForWork({ ...room.job, services: room.services })).toEqual({ is: 'done', frozen: [] })
 })

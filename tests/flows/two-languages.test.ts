@@ -1,11 +1,11 @@
 // What one person sees is in their language, what everybody sees in the server's; a language there are no words in says so once.
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
-import { demoReportsChannel, demoServer } from '../../src/bin/demo-server.ts'
-import { seedPractice } from '../../src/bin/seed-practice.ts'
-import { lookForWork } from '../../src/bin/weekly-job.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import type { Scenario } from '../../src/practice/scenario.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { closeAll, messageOf, press, pressed, startCheck } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
@@ -38,15 +38,15 @@ describe.each([
     }
     beforeAll(async () => {
       room = await openRoom(undefined, speaking(home, { Tomas: screen }))
-      await seedPractice(room.desk)
-      const before = await room.desk.servers.load(demoServer.server.id)
-      await room.desk.servers.save({
+      await seedPractice(room.services)
+      const before = await room.services.servers.load(demoServer.server.id)
+      await room.services.servers.save({
         ...before,
         language: chosen,
         discordLanguage: home,
         revision: before.revision + 1,
       })
-      await lookForWork({ ...room.job, desk: room.desk })
+      await lookForWork({ ...room.job, services: room.services })
     }, 60_000)
     afterAll(() => room.close())
 

@@ -1,7 +1,7 @@
 // The bot in direct messages, and brought along to a server where it is no member: everything private works, nothing of a server's does.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { demoServer } from '../../src/bin/demo-server.ts'
-import { encodeBuying, placeOf } from '../../src/discord/buying-id.ts'
+import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { encodeBuying, placeOf } from '../../src/discord/buying/buying-id.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { unsettled } from '../../src/server/settings.ts'
@@ -29,7 +29,7 @@ beforeAll(async () => {
     },
   })
   // Left over from another time: it must count for nothing while the bot is no member.
-  await room.desk.servers.save({
+  await room.services.servers.save({
     ...unsettled(attic.id),
     revision: 1,
     language: 'es',
@@ -64,15 +64,15 @@ describe.each(places)('in %s', (_, channel) => {
 
   test('a check goes from its first question to its verdict, in private, and belongs to no server', async () => {
     const first = await seen('check start')
-    const [held] = await room.desk.checks.heldBy(wren().id, Date.now())
+    const [held] = await room.services.checks.heldBy(wren().id, Date.now())
     expect(held?.server).toBeNull()
     const verdict = await unsureUntil(wren(), first, /Open|Nothing found|Doubtful/)
     expect(verdict.onlyFor).toBe(wren().id)
     expect(text(verdict)).toMatch(caution)
     expect(text(verdict)).not.toMatch(/counted without your name/)
     await closeAll(wren())
-    const { desk } = room
-    expect(await desk.trends.outcomes.firstWeek({ kind: 'server', server: attic.id })).toBeNull()
+    const { services } = room
+    expect(await services.trends.outcomes.firstWeek({ kind: 'server', server: attic.id })).toBeNull()
   })
 
   test.each<[string, Record<string, string | number | boolean>]>([
@@ -93,7 +93,7 @@ describe.each(places)('in %s', (_, channel) => {
   test('handing a check over says kindly that it takes a server, and opens none', async () => {
     const refused = await seen('check start', { anyone: true })
     expect(text(refused)).toMatch(/only in the server it was started in/)
-    expect(await room.desk.checks.heldBy(wren().id, Date.now())).toEqual([])
+    expect(await room.services.checks.heldBy(wren().id, Date.now())).toEqual([])
   })
 
   test('whoever manages the other server sets nothing up and sees no release there', async () => {
@@ -101,8 +101,8 @@ describe.each(places)('in %s', (_, channel) => {
       const refused = messageOf(await wren().run(path, {}, { channel, anyway: true }))
       expect(text(refused)).toMatch(/Only (people who may manage|moderators of) this server/)
     }
-    expect((await room.desk.servers.load(attic.id)).revision).toBe(1)
-    expect((await room.desk.servers.load(demoServer.server.id)).revision).toBe(0)
+    expect((await room.services.servers.load(attic.id)).revision).toBe(1)
+    expect((await room.services.servers.load(demoServer.server.id)).revision).toBe(0)
   })
 })
 

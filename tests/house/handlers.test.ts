@@ -8,7 +8,7 @@ const room = resolve(import.meta.dirname, '../../src/discord')
 const forbidden: readonly (readonly [RegExp, string, string?])[] = [
   [/create\w*Collector|awaitMessageComponent|awaitModalSubmit|awaitMessages|awaitReactions/, 'ends with the process'],
   // An offer waits some seconds for a post's own first message; one that is lost then is missed by nobody.
-  [/\bset(Timeout|Interval)\(|node:timers/, 'forgets what it holds when the process ends', 'offer-check.ts'],
+  [/\bset(Timeout|Interval)\(|node:timers/, 'forgets what it holds when the process ends', 'offers/offer-check.ts'],
   [/\bcreateDM\(|users\.send\(|user\.send\(/, 'writes to people who may have shut their direct messages'],
   [/\bsetName\(|setTopic\(/, 'waits for minutes without a word: two renames in ten minutes are allowed'],
   [/threads\.create\(|startThread\(|Routes\.threads\(/, 'opens a thread that somebody has to close again'],

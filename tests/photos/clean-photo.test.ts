@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import jpeg from 'jpeg-js'
 import { PNG } from 'pngjs'
 import { describe, expect, test } from 'vitest'
-import { cleanPhoto } from '../../src/bin/photo-reader/clean-photo.ts'
+import { cleanPhoto } from '../../src/readers/photo/clean-photo.ts'
 import {
   bomb,
   chunk,

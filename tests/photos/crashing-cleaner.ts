@@ -1,5 +1,5 @@
 // A cleaner that a file brings down, as a fault in a decoder would: it dies at the second photo.
-import type { PhotoNews, PhotoWork } from '../../src/bin/photo-reader/cleaner.ts'
+import type { PhotoNews, PhotoWork } from '../../src/readers/photo/cleaner.ts'
 
 process.once('message', (work: PhotoWork) => {
   const at = (photo: number) => ({ is: 'at', photo }) satisfies PhotoNews

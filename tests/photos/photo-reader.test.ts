@@ -1,7 +1,7 @@
 // Fetching photos: only attachments of Discord, only as many and as big as they may be, and whatever happens, an answer.
 import type { ServerResponse } from 'node:http'
 import { describe, expect, test } from 'vitest'
-import { openPhotoReader, type PhotoBounds } from '../../src/bin/photo-reader/open-photo-reader.ts'
+import { openPhotoReader, type PhotoBounds } from '../../src/readers/photo/open-photo-reader.ts'
 import { serveFiles } from '../bin/serve-files.ts'
 import { bomb, samplePhoto, samplePng, secrets } from './sample-photos.ts'
 

@@ -1,8 +1,8 @@
 // Why a photo is not taken, said in every language: nothing of the file's name becomes markup, and a long one is shortened.
 import { describe, expect, test } from 'vitest'
-import type { PhotoRefusal } from '../../src/discord/photo-reader.ts'
-import { sayPhotoRefusal } from '../../src/discord/words/photo-words.ts'
-import { languages, sayIn } from '../../src/discord/words/say.ts'
+import type { PhotoRefusal } from '../../src/readers/photo/photo-reader.ts'
+import { sayPhotoRefusal } from '../../src/words/photo-words.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 
 const name = 'photo.jpg'
 const refusals: readonly PhotoRefusal[] = [

@@ -1,13 +1,13 @@
 // The alt texts of everything the shipped packs draw, in every language: whole sentences under Discord's limit that tell options apart.
 import { describe, expect, test } from 'vitest'
-import { altDe } from '../../src/discord/words/alt-de.ts'
-import { altEn } from '../../src/discord/words/alt-en.ts'
-import { altEs } from '../../src/discord/words/alt-es.ts'
-import { sayAltFact } from '../../src/discord/words/alt-words.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
 import type { AltFact } from '../../src/pictures/alt/alt-fact.ts'
 import { joinAlt } from '../../src/pictures/alt/join-alt.ts'
 import { drawMeasuring, MEASURING_KINDS } from '../../src/pictures/measuring/draw-measuring.ts'
+import { sayAltFact } from '../../src/words/alt-words.ts'
+import { altDe } from '../../src/words/de/alt.ts'
+import { altEn } from '../../src/words/en/alt.ts'
+import { altEs } from '../../src/words/es/alt.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { gallery } from './gallery.ts'
 import { shipped } from './shipped.ts'
 

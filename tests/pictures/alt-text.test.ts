@@ -2,7 +2,6 @@
 import fc from 'fast-check'
 import { IntlMessageFormat } from 'intl-messageformat'
 import { describe, expect, it } from 'vitest'
-import { altEn } from '../../src/discord/words/alt-en.ts'
 import type { AltFact } from '../../src/pictures/alt/alt-fact.ts'
 import { joinAlt, type Phrase } from '../../src/pictures/alt/join-alt.ts'
 import { drawCell } from '../../src/pictures/cell/draw-cell.ts'
@@ -10,6 +9,7 @@ import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawVerdictCard } from '../../src/pictures/cell/draw-verdict-card.ts'
 import { type CellParameters, CHOICES, PARTS, VIEWS } from '../../src/pictures/cell/parameters.ts'
 import { readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
+import { altEn } from '../../src/words/en/alt.ts'
 import { gallery, OPTION_SETS, showsOf } from './gallery.ts'
 
 const messages = new Map(Object.entries(altEn).map(([code, message]) => [code, new IntlMessageFormat(message, 'en')]))

@@ -1,14 +1,15 @@
 // Every drawing of the shipped packs as people see it: questions, families, verdict cards, in a language.
-import { installedPacks } from '../../src/bin/installed-packs.ts'
-import { drawFamily } from '../../src/discord/drawn/draw-family.ts'
-import { drawQuestion } from '../../src/discord/drawn/draw-question.ts'
-import { drawVerdictAlone } from '../../src/discord/drawn/draw-verdict.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
+
+import { drawFamily } from '../../src/discord/pictures/draw-family.ts'
+import { drawQuestion } from '../../src/discord/pictures/draw-question.ts'
+import { drawVerdictAlone } from '../../src/discord/pictures/draw-verdict.ts'
 import type { Answers } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { installedPacks } from '../../src/packs/installed-packs.ts'
+import { sayIn } from '../../src/words/say.ts'
 import type { SheetEntry } from './contact-sheet.ts'
 
 const programs = openPrograms(await installedPacks(undefined))

@@ -1,11 +1,11 @@
 // The shipped packs in every language: nothing missing, no figure changed, no "do not" lost.
 import { describe, expect, test } from 'vitest'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
-import { german } from '../../src/discord/words/de/german.ts'
-import { spanish } from '../../src/discord/words/es/spanish.ts'
 import type { Pack, PackWords } from '../../src/engine/pack/pack.ts'
 import { missingWords } from '../../src/engine/pack/read-words.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { german } from '../../src/words/de/german.ts'
+import { spanish } from '../../src/words/es/spanish.ts'
 import { figuresIn, foreignQuotes, negates } from '../discord/compare-words.ts'
 
 const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)

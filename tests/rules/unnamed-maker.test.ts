@@ -1,14 +1,14 @@
 // The facts of the trade for one unnamed maker of high-drain cells (common practice, no source), each held by its cases.
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
-import { checkRules } from '../../src/bin/check-rules.ts'
-import { loadPacks } from '../../src/bin/load-packs.ts'
-import { shippedRules } from '../../src/bin/shipped-rules.ts'
-import { sayProblem } from '../../src/discord/words/problem-words.ts'
-import { sayIn } from '../../src/discord/words/say.ts'
 import { type Answers, type FamilyId, option } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { checkRules } from '../../src/packs/check-rules.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { sayProblem } from '../../src/words/problem-words.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 const folder = fileURLToPath(new URL('../packs', import.meta.url))
 const base = (await loadPacks(shippedRules, { cases: false })).packs

@@ -1,5 +1,5 @@
 // Closes every week up to a given one, as the weekly job does, for tests that say by week what they want.
-import { closeWeeks } from '../../src/bin/close-weeks.ts'
+import { closeWeeks } from '../../src/jobs/close-weeks.ts'
 import { graceMs } from '../../src/trends/closing.ts'
 import type { OutcomeLog, ReleaseLog, Scope } from '../../src/trends/outcome-log.ts'
 import { nextWeek, type Week, weekStart } from '../../src/trends/week.ts'

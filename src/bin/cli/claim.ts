@@ -1,11 +1,11 @@
 // cellwary claim "TEXT": what a listing or label claims, and which of it is impossible, for people or as JSON.
 import { Command } from 'commander'
-import { sayClaimFinding, sayFact } from '../../discord/words/claim-words.ts'
-import { unmarked } from '../../discord/words/plain.ts'
-import { sayIn } from '../../discord/words/say.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import { readClaims } from '../../readings/read-claims.ts'
 import { weighClaims } from '../../readings/weigh-claims.ts'
+import { sayClaimFinding, sayFact } from '../../words/claim-words.ts'
+import { unmarked } from '../../words/plain.ts'
+import { sayIn } from '../../words/say.ts'
 import { localesOf } from './locales-of.ts'
 
 export function claimCommand(): Command {

@@ -1,14 +1,14 @@
 // cellwary judge FILE: reads a case and prints the verdict with its reasons, for people or as JSON.
 import { Command } from 'commander'
-import { nameWhat, sayChange, sayFinding } from '../../discord/words/describe.ts'
-import { type Say, sayIn } from '../../discord/words/say.ts'
 import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import { explain } from '../../engine/explain.ts'
 import { answersRead, judge } from '../../engine/judge.ts'
 import { findFamily, openPrograms } from '../../engine/programs.ts'
-import { installedPacks } from '../installed-packs.ts'
+import { installedPacks } from '../../packs/installed-packs.ts'
+import { nameWhat, sayChange, sayFinding } from '../../words/describe.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
 import { openCase } from './open-case.ts'
 

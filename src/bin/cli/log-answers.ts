@@ -1,7 +1,7 @@
 // What the command line says about how a log is written, and how it asks what the log does not say.
-import { choicesOf } from '../../discord/show/log-question.ts'
-import type { Say } from '../../discord/words/say.ts'
+import { choicesOf } from '../../discord/logs/show-log-question.ts'
 import type { CurrentUnit, LogAnswers, LogQuestion, Role, TimeUnit, VoltageUnit } from '../../readings/log/answers.ts'
+import type { Say } from '../../words/say.ts'
 
 export type FileAnswers = {
   readonly column?: readonly string[]

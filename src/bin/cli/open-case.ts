@@ -1,11 +1,11 @@
 // Opens a case for the commands that judge or draw it: the file or standard input, its program, its answers.
 import { readFile } from 'node:fs/promises'
 import { text as readStream } from 'node:stream/consumers'
-import { sayProblem } from '../../discord/words/problem-words.ts'
-import type { Say } from '../../discord/words/say.ts'
 import type { Answers, FamilyId } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import type { Programs } from '../../engine/programs.ts'
+import { sayProblem } from '../../words/problem-words.ts'
+import type { Say } from '../../words/say.ts'
 import { parseCase, type Read, readWrittenAnswers } from './written-case.ts'
 
 export type OpenedCase = { readonly program: Program; readonly answers: Answers; readonly family: FamilyId | null }

@@ -1,18 +1,18 @@
 // cellwary picture: any picture as a PNG or SVG file; its alt text is printed.
 import { Command } from 'commander'
-import { drawFamily } from '../../discord/drawn/draw-family.ts'
-import { drawOption, drawQuestion, isMeasuring } from '../../discord/drawn/draw-question.ts'
-import { drawVerdictAlone } from '../../discord/drawn/draw-verdict.ts'
-import { nearest } from '../../discord/words/problem-words.ts'
-import { type Say, sayIn } from '../../discord/words/say.ts'
+import { drawFamily } from '../../discord/pictures/draw-family.ts'
+import { drawOption, drawQuestion, isMeasuring } from '../../discord/pictures/draw-question.ts'
+import { drawVerdictAlone } from '../../discord/pictures/draw-verdict.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import { inLanguage } from '../../engine/in-language.ts'
 import { judge } from '../../engine/judge.ts'
 import type { Question } from '../../engine/pack/pack.ts'
 import { openPrograms, type Programs } from '../../engine/programs.ts'
+import { installedPacks } from '../../packs/installed-packs.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { drawMeasuring, MEASURING_KINDS } from '../../pictures/measuring/draw-measuring.ts'
-import { installedPacks } from '../installed-packs.ts'
+import { nearest } from '../../words/problem-words.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
 import { localesOf } from './locales-of.ts'
 import { openCase } from './open-case.ts'
@@ -20,14 +20,18 @@ import { isPictureFile, writeDrawing } from './write-drawing.ts'
 
 type Options = { readonly output: string; readonly language: string; readonly rules?: string }
 /** What the drawings are made from; `say` speaks the reader's language, mistakes are told in English. */
-type Desk = { readonly programs: Programs; readonly say: Say; readonly day: string }
+type Services = { readonly programs: Programs; readonly say: Say; readonly day: string }
 type Drawn = Drawing | readonly string[]
 
 const english = sayIn('en')
 
 export function pictureCommand(): Command {
   const command = new Command('picture').description('Draw a picture as PNG or SVG, by the ending; print its alt text.')
-  const add = (usage: string, about: string, draw: (desk: Desk, ...names: string[]) => Drawn | Promise<Drawn>) =>
+  const add = (
+    usage: string,
+    about: string,
+    draw: (services: Services, ...names: string[]) => Drawn | Promise<Drawn>,
+  ) =>
     command
       .command(usage)
       .description(about)
@@ -37,14 +41,14 @@ export function pictureCommand(): Command {
       .action((...given: unknown[]) => {
         const names = given.filter(one => typeof one === 'string')
         const options = given.find(one => typeof one === 'object') as Options
-        return run(options, desk => draw(desk, ...names))
+        return run(options, services => draw(services, ...names))
       })
-  add('question <question>', 'a question as it is asked, such as legs', (desk, name = '') => {
-    const found = questionOf(desk, name)
+  add('question <question>', 'a question as it is asked, such as legs', (services, name = '') => {
+    const found = questionOf(services, name)
     return 'ask' in found ? (drawQuestion(found) ?? undrawn('question', name)) : found
   })
-  add('option <question> <option>', 'one answer, such as legs three', (desk, name = '', wanted = '') => {
-    const found = questionOf(desk, name)
+  add('option <question> <option>', 'one answer, such as legs three', (services, name = '', wanted = '') => {
+    const found = questionOf(services, name)
     if (!('ask' in found)) return found
     const options = found.answer.kind === 'options' ? found.answer.options : []
     const option = options.find(one => one.id === wanted)
@@ -58,11 +62,11 @@ export function pictureCommand(): Command {
   add(
     'verdict <case>',
     'the verdict card of a case as judge takes it; - reads standard input',
-    async (desk, file = '') => {
-      const read = await openCase(file, desk.programs, desk.day, english)
+    async (services, file = '') => {
+      const read = await openCase(file, services.programs, services.day, english)
       if (!read.ok) return read.sentences
-      const program = inLanguage(read.value.program, desk.say.locale)
-      return drawVerdictAlone(desk.say, program, judge(program, read.value.answers), read.value.answers)
+      const program = inLanguage(read.value.program, services.say.locale)
+      return drawVerdictAlone(services.say, program, judge(program, read.value.answers), read.value.answers)
     },
   )
   add('measuring <kind>', `how to measure: ${MEASURING_KINDS.join(', ')}`, (_, name = '') =>
@@ -77,7 +81,10 @@ export function pictureCommand(): Command {
   return command
 }
 
-async function run({ output, language, rules }: Options, draw: (desk: Desk) => Drawn | Promise<Drawn>): Promise<void> {
+async function run(
+  { output, language, rules }: Options,
+  draw: (services: Services) => Drawn | Promise<Drawn>,
+): Promise<void> {
   if (!isPictureFile(output, '--output')) return
   const [locale] = localesOf(language)
   if (locale === undefined) {
@@ -94,7 +101,7 @@ async function run({ output, language, rules }: Options, draw: (desk: Desk) => D
 }
 
 /** A question of any installed pack, in the reader's language; sentences if there is none of that name. */
-function questionOf({ programs, say, day }: Desk, name: string): Question | readonly string[] {
+function questionOf({ programs, say, day }: Services, name: string): Question | readonly string[] {
   // A program holds only the questions that its family's rules read: some are asked of known families alone.
   const families = [null, ...programs.families.map(family => family.id)]
   const all = families.flatMap(family => programs.programFor(family, day) ?? [])

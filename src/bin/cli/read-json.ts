@@ -2,9 +2,9 @@
 import { readFile, stat } from 'node:fs/promises'
 import { text as readStream } from 'node:stream/consumers'
 import type { z } from 'zod'
-import { sayProblem } from '../../discord/words/problem-words.ts'
-import type { Say } from '../../discord/words/say.ts'
 import { shapeProblems } from '../../engine/pack/read-pack.ts'
+import { sayProblem } from '../../words/problem-words.ts'
+import type { Say } from '../../words/say.ts'
 import type { Read } from './written-case.ts'
 
 const largest = 100_000_000

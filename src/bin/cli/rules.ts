@@ -1,13 +1,13 @@
 // cellwary rules check DIR: validates rule packs and answers, runs their cases, prints coverage; an empty run fails.
 import { Command } from 'commander'
 import { type Entry, languages } from '../../answers/entry.ts'
-import { sayProblem } from '../../discord/words/problem-words.ts'
-import { sayIn } from '../../discord/words/say.ts'
 import { dayOf } from '../../engine/day-of.ts'
-import { checkRules } from '../check-rules.ts'
-import { answersIn, loadAnswers } from '../load-answers.ts'
-import { loadPacks } from '../load-packs.ts'
-import { shippedRules } from '../shipped-rules.ts'
+import { checkRules } from '../../packs/check-rules.ts'
+import { answersIn, loadAnswers } from '../../packs/load-answers.ts'
+import { loadPacks } from '../../packs/load-packs.ts'
+import { shippedRules } from '../../packs/shipped-rules.ts'
+import { sayProblem } from '../../words/problem-words.ts'
+import { sayIn } from '../../words/say.ts'
 
 export function rulesCommand(): Command {
   const check = new Command('check')

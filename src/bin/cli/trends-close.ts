@@ -1,11 +1,11 @@
 // cellwary trends close: closes the weeks that are due on a database no bot may close, because the gap is longer than a year.
 import { Command } from 'commander'
-import { sayIn } from '../../discord/words/say.ts'
+import { closeWeeks } from '../../jobs/close-weeks.ts'
+import { sayJobRefusal } from '../../jobs/say-job-refusal.ts'
 import { openOutcomeLog } from '../../stores/outcome-log.ts'
 import { openReleaseLog } from '../../stores/release-log.ts'
 import type { Scope } from '../../trends/outcome-log.ts'
-import { closeWeeks } from '../close-weeks.ts'
-import { sayJobRefusal } from '../say-job-refusal.ts'
+import { sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
 import { openForReading } from './open-for-reading.ts'
 

@@ -1,8 +1,8 @@
 // cellwary trends detect FILE: the watch's own methods on a series someone brings, to be held against any other library.
 import { Command } from 'commander'
 import { z } from 'zod'
-import { type Say, sayIn } from '../../discord/words/say.ts'
 import { type Detected, detect, type Series } from '../../trends/detect.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
 import { readJson } from './read-json.ts'
 

@@ -1,9 +1,9 @@
 // cellwary trends patterns FILE: the search for rising patterns on a table someone brings.
 import { Command } from 'commander'
 import { z } from 'zod'
-import { type Say, sayIn } from '../../discord/words/say.ts'
 import { mineTable } from '../../trends/patterns/mine-table.ts'
 import type { Mined, MiningOptions } from '../../trends/patterns/rising-patterns.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
 import { readJson } from './read-json.ts'
 

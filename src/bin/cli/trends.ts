@@ -1,10 +1,19 @@
 // cellwary trends: prints a frozen release, for people or byte by byte; detect, patterns and close are its subcommands.
 import { Command } from 'commander'
 import type { Kysely } from 'kysely'
-import { drawShares } from '../../discord/show/shares.ts'
-import { unmarked } from '../../discord/words/plain.ts'
-import { type Say, sayIn } from '../../discord/words/say.ts'
-import { openTrendNames } from '../../discord/words/trend-names.ts'
+import { drawShares } from '../../discord/trends/show/shares-chart.ts'
+import { dayOf } from '../../engine/day-of.ts'
+import { openPrograms } from '../../engine/programs.ts'
+import { installedPacks } from '../../packs/installed-packs.ts'
+import { openReleaseLog } from '../../stores/release-log.ts'
+import type { Tables } from '../../stores/tables.ts'
+import type { Scope } from '../../trends/outcome-log.ts'
+import { readRelease } from '../../trends/release/freeze-week.ts'
+import type { Release } from '../../trends/release/release.ts'
+import { isWeek } from '../../trends/week.ts'
+import { unmarked } from '../../words/plain.ts'
+import { type Say, sayIn } from '../../words/say.ts'
+import { openTrendNames } from '../../words/trend-names.ts'
 import {
   sayChecks,
   sayCount,
@@ -13,16 +22,7 @@ import {
   saySpikes,
   sayTitle,
   sayVerdicts,
-} from '../../discord/words/trend-words.ts'
-import { dayOf } from '../../engine/day-of.ts'
-import { openPrograms } from '../../engine/programs.ts'
-import { openReleaseLog } from '../../stores/release-log.ts'
-import type { Tables } from '../../stores/tables.ts'
-import type { Scope } from '../../trends/outcome-log.ts'
-import { readRelease } from '../../trends/release/freeze-week.ts'
-import type { Release } from '../../trends/release/release.ts'
-import { isWeek } from '../../trends/week.ts'
-import { installedPacks } from '../installed-packs.ts'
+} from '../../words/trend-words.ts'
 import { fail } from './fail.ts'
 import { openForReading } from './open-for-reading.ts'
 import { closeCommand } from './trends-close.ts'

@@ -1,10 +1,10 @@
 // Writes a drawing where a person wants it, as PNG or SVG by the file's ending.
 import { writeFile } from 'node:fs/promises'
-import { sayAltFact } from '../../discord/words/alt-words.ts'
-import { type Say, sayIn } from '../../discord/words/say.ts'
 import { joinAlt } from '../../pictures/alt/join-alt.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { toPng } from '../../pictures/png.ts'
+import { sayAltFact } from '../../words/alt-words.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
 
 const ending = /\.(png|svg)$/i

@@ -1,16 +1,16 @@
 // Reads a case for `cellwary judge`: YAML or JSON with a family and answers, readings as people write them.
 import { z } from 'zod'
-import { sayProblem } from '../../discord/words/problem-words.ts'
-import type { Say } from '../../discord/words/say.ts'
-import { sayTypedRefusal } from '../../discord/words/typed-words.ts'
 import type { Answer, Answers } from '../../engine/answers.ts'
 import { type RawAnswer, readAnswer } from '../../engine/cases.ts'
 import type { Program } from '../../engine/compile.ts'
 import type { Question } from '../../engine/pack/pack.ts'
 import { shapeProblems } from '../../engine/pack/read-pack.ts'
+import { parseYaml } from '../../packs/read-yaml.ts'
 import { type FormQuantity, fieldsOf, readForm, uncertainty } from '../../readings/form.ts'
 import { type MenuInstrument, menu } from '../../readings/instrument.ts'
-import { parseYaml } from '../read-yaml.ts'
+import { sayProblem } from '../../words/problem-words.ts'
+import type { Say } from '../../words/say.ts'
+import { sayTypedRefusal } from '../../words/typed-words.ts'
 
 const instruments = Object.keys(menu) as [MenuInstrument, ...MenuInstrument[]]
 const answer = z.union([

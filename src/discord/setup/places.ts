@@ -11,7 +11,7 @@ import {
   Routes,
 } from 'discord.js'
 import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
-import { isSnowflake } from '../id-parts.ts'
+import { isSnowflake } from '../interaction/id-parts.ts'
 
 /** What a channel is for. */
 export type Use = 'reports' | 'review' | 'offers'

@@ -1,7 +1,7 @@
 // Custom ids of the set-up: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: who may do it is asked on every click, and on which server stands in the interaction.
-import { isOpening, isSnowflake, readRevision, writeRevision } from '../id-parts.ts'
+import { isOpening, isSnowflake, readRevision, writeRevision } from '../interaction/id-parts.ts'
 
 /** What is set up, in the order in which one is led through it. */
 export const parts = ['reports', 'review', 'moderators', 'language', 'recording', 'keeping', 'offers'] as const

@@ -2,13 +2,13 @@
 import type { Guild } from 'discord.js'
 import type { Change } from '../../server/change.ts'
 import { leastKeepWeeks, mostKeepWeeks } from '../../server/settings.ts'
-import type { Clicked } from '../answer.ts'
-import { languages } from '../words/say.ts'
+import type { Problem } from '../../server/setup-problem.ts'
+import { languages } from '../../words/say.ts'
+import type { Clicked } from '../interaction/reply.ts'
 import { type Tag, testPlace } from './places.ts'
-import type { Problem } from './problem.ts'
 import type { ChannelPart, SetupAct } from './setup-id.ts'
 
-export type Meant =
+export type SetupIntent =
   | { readonly is: 'change'; readonly change: Change }
   | { readonly is: 'choose-tag'; readonly forum: string; readonly tags: readonly Tag[] }
   | { readonly is: 'problem'; readonly problem: Problem }
@@ -27,7 +27,7 @@ export const asksDiscord = (act: ChangingAct): boolean =>
   ((act.is === 'reports' || act.is === 'review') && act.channel !== 'none') ||
   (act.is === 'forum' && act.forum !== 'none')
 
-export async function understand(guild: Guild, interaction: Clicked, act: ChangingAct): Promise<Meant> {
+export async function understand(guild: Guild, interaction: Clicked, act: ChangingAct): Promise<SetupIntent> {
   const values = interaction.isAnySelectMenu() ? interaction.values : []
   switch (act.is) {
     case 'reports':
@@ -66,17 +66,17 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
   }
 }
 
-const change = (one: Change): Meant => ({ is: 'change', change: one })
-const problem = (one: Problem): Meant => ({ is: 'problem', problem: one })
+const change = (one: Change): SetupIntent => ({ is: 'change', change: one })
+const problem = (one: Problem): SetupIntent => ({ is: 'problem', problem: one })
 
-async function channelChange(guild: Guild, part: ChannelPart, channel: string): Promise<Meant> {
+async function channelChange(guild: Guild, part: ChannelPart, channel: string): Promise<SetupIntent> {
   const is = part === 'reports' ? 'reports-channel' : 'review-channel'
   if (channel === 'none') return change({ is, channel: null })
   const state = await testPlace(guild, channel, part)
   return state.is === 'fine' ? change({ is, channel }) : problem({ code: 'place', use: part, channel, state })
 }
 
-async function roleChange(guild: Guild, chosen: readonly string[]): Promise<Meant> {
+async function roleChange(guild: Guild, chosen: readonly string[]): Promise<SetupIntent> {
   const roles = await guild.roles.fetch(undefined, { force: true })
   for (const id of chosen) {
     const role = roles.get(id)
@@ -86,7 +86,7 @@ async function roleChange(guild: Guild, chosen: readonly string[]): Promise<Mean
   return change({ is: 'moderator-roles', roles: chosen })
 }
 
-async function forumTags(guild: Guild, forum: string): Promise<Meant> {
+async function forumTags(guild: Guild, forum: string): Promise<SetupIntent> {
   const state = await testPlace(guild, forum, 'offers')
   if (state.is !== 'fine') return problem({ code: 'place', use: 'offers', channel: forum, state })
   if (state.tags.length === 0) return problem({ code: 'no-tags', channel: forum })

@@ -8,7 +8,7 @@ export type Show = Readonly<Record<string, string | number | boolean>>
 export type Source = RawPack['sources'][string]
 export type Strength = 'weak' | 'moderate' | 'strong'
 export type Meaning = 'counterfeit' | 'another-cell' | 'salvaged' | 'impossible-claim'
-export type Act = 'get-away' | 'isolate'
+export type Urgency = 'get-away' | 'isolate'
 export type Care = 'look' | 'handle' | 'meter' | 'unwrap' | 'bench'
 
 export type Option = {
@@ -57,7 +57,7 @@ type RuleCommon = {
 export type Rule =
   | (RuleCommon & { readonly kind: 'must'; readonly means: Meaning })
   | (RuleCommon & { readonly kind: 'sign'; readonly strength: Strength })
-  | (RuleCommon & { readonly kind: 'hazard'; readonly act: Act })
+  | (RuleCommon & { readonly kind: 'hazard'; readonly act: Urgency })
   | (RuleCommon & { readonly kind: 'no-bearing' })
 
 export type Family = {

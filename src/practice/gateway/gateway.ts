@@ -7,7 +7,7 @@ import type { World } from '../world/world.ts'
 import { guildCreate, membersChunk, readyPayload } from './payloads.ts'
 import { dispatch, INTENT, RESUMABLE_MS, replay, type Session } from './session.ts'
 
-export interface Gateway {
+export type Gateway = {
   readonly sessions: ReadonlySet<Session>
   /** Sessions with an open socket. */
   live(): number

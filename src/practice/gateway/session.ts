@@ -1,7 +1,7 @@
 // One gateway session: its numbered events, kept for a replay while its socket is away.
 import type { WebSocket } from 'ws'
 
-export interface Session {
+export type Session = {
   readonly id: string
   readonly intents: number
   readonly shard: readonly [number, number]

@@ -11,7 +11,7 @@ import type { Message } from '../world/world.ts'
 import { addMessage, editMessage, type SentFile } from '../world/write-message.ts'
 import { type Choice, FIRST_ANSWER_MS, happen, type Opened } from './opened.ts'
 
-interface Callback {
+type Callback = {
   readonly type: number
   readonly data: Json
   readonly files: readonly SentFile[]

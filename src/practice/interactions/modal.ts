@@ -15,7 +15,7 @@ export type FieldKind =
   | 'check'
   | 'files'
 
-export interface SeenField {
+export type SeenField = {
   readonly customId: string
   readonly kind: FieldKind
   readonly label: string
@@ -34,7 +34,7 @@ export interface SeenField {
   readonly fileTypes: readonly string[]
 }
 
-export interface SeenModal {
+export type SeenModal = {
   readonly id: string
   readonly customId: string
   readonly title: string
@@ -44,7 +44,7 @@ export interface SeenModal {
   readonly fields: readonly SeenField[]
 }
 
-export interface OpenModal {
+export type OpenModal = {
   readonly seen: SeenModal
   /** The message from which it was opened, if any. */
   readonly sourceId: string | null

@@ -17,12 +17,12 @@ export type Happening =
   | { readonly kind: 'modal'; readonly modal: { customId: string; title: string; components: RawComponent[] } }
   | { readonly kind: 'refused'; readonly issues: readonly Issue[] }
 
-export interface Choice {
+export type Choice = {
   readonly name: string
   readonly value: string | number
 }
 
-export interface Opened {
+export type Opened = {
   readonly id: string
   readonly token: string
   readonly type: InteractionType

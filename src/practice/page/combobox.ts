@@ -1,13 +1,13 @@
 // A text field with suggestions below or above it, after the combobox pattern of the ARIA Authoring Practices.
 import { el, freshId } from './dom.ts'
 
-export interface Suggestion {
+export type Suggestion = {
   readonly label: string
   readonly detail: string
   readonly value: string | number
 }
 
-export interface ComboboxOptions {
+export type ComboboxOptions = {
   readonly label: string
   /** Suggestions for what is typed; an empty list closes them. */
   readonly find: (typed: string) => readonly Suggestion[] | Promise<readonly Suggestion[]>

@@ -14,7 +14,7 @@ import type { WireCommand, WireValue } from './wire.ts'
 /** Options above this number are folded away unless they must be filled in. */
 const MOST_SHOWN = 4
 
-export interface CommandLine {
+export type CommandLine = {
   refresh(): void
   /** The commands that can be run here. */
   runnable(): readonly WireCommand[]

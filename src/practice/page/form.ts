@@ -6,7 +6,7 @@ import { markdown } from './markdown-view.ts'
 import { act, readUpload } from './talk.ts'
 import type { WireField, WireFieldValue, WireModal, WireOutcome } from './wire.ts'
 
-interface FormField {
+type FormField = {
   readonly customId: string
   readonly node: HTMLElement
   value(): Promise<WireFieldValue>

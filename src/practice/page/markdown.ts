@@ -18,7 +18,7 @@ export type Block =
   | { readonly kind: 'list'; readonly ordered: boolean; readonly start: number; readonly items: readonly ListItem[] }
   | { readonly kind: 'code'; readonly text: string }
 
-export interface ListItem {
+export type ListItem = {
   readonly depth: number
   readonly inside: readonly Span[]
 }

@@ -1,6 +1,6 @@
 // What the page remembers across a reload: who you are, where each person was, drafts, and what was seen.
 
-interface Kept {
+type Kept = {
   you: string | null
   phone: boolean
   /** Place by person. */

@@ -5,7 +5,7 @@ import { el, freshId } from './dom.ts'
 import { readUpload } from './talk.ts'
 import type { WireOption, WireValue } from './wire.ts'
 
-export interface OptionField {
+export type OptionField = {
   readonly option: WireOption
   readonly node: HTMLElement
   /** What is filled in, or undefined when nothing is. */
@@ -31,7 +31,7 @@ export function optionField(option: WireOption, desk: Desk, suggest: Suggest): O
   return { option, value, node: el('div', { class: 'field' }, title, control, extra ?? null, hint) }
 }
 
-interface Control {
+type Control = {
   readonly control: HTMLElement
   readonly extra?: HTMLElement
   value(): Promise<WireValue | undefined>

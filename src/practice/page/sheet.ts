@@ -6,12 +6,12 @@ import { byId, el } from './dom.ts'
 import type { WireCommand, WireMessage } from './wire.ts'
 
 /** What an empty sheet offers to begin with. */
-export interface Beginnings {
+export type Beginnings = {
   runnable(): readonly WireCommand[]
   open(command: WireCommand): void
 }
 
-export interface Sheet {
+export type Sheet = {
   replaceAll(messages: readonly WireMessage[]): void
   put(message: WireMessage, fresh: boolean): void
   remove(id: string): void

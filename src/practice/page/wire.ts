@@ -1,6 +1,6 @@
 // What travels between the stand-in and its page, as JSON; types only, so that both sides can be checked against it.
 
-export interface WireOption {
+export type WireOption = {
   readonly name: string
   readonly shownName: string
   readonly description: string
@@ -13,7 +13,7 @@ export interface WireOption {
   readonly fileTypes: readonly string[]
 }
 
-export interface WireCommand {
+export type WireCommand = {
   readonly kind: 'slash' | 'person' | 'message'
   readonly path: string
   readonly shownPath: string
@@ -22,7 +22,7 @@ export interface WireCommand {
   readonly id: string
 }
 
-export interface WireChoice {
+export type WireChoice = {
   readonly label: string
   readonly value: string
   readonly description?: string
@@ -30,7 +30,7 @@ export interface WireChoice {
   readonly emoji?: { readonly name?: string; readonly id?: string }
 }
 
-export interface WirePart {
+export type WirePart = {
   readonly type: number
   readonly id?: number
   readonly custom_id?: string
@@ -66,7 +66,7 @@ export interface WirePart {
   readonly size?: number
 }
 
-export interface WireFile {
+export type WireFile = {
   readonly id: string
   readonly name: string
   readonly url: string
@@ -75,7 +75,7 @@ export interface WireFile {
   readonly description: string | null
 }
 
-export interface WireMessage {
+export type WireMessage = {
   readonly id: string
   readonly channelId: string
   readonly author: { readonly id: string; readonly name: string; readonly bot: boolean }
@@ -94,7 +94,7 @@ export interface WireMessage {
   readonly reactions: readonly { readonly emoji: string; readonly by: readonly string[] }[]
 }
 
-export interface WireField {
+export type WireField = {
   readonly customId: string
   readonly kind:
     | 'text'
@@ -120,14 +120,14 @@ export interface WireField {
   readonly fileTypes: readonly string[]
 }
 
-export interface WireModal {
+export type WireModal = {
   readonly id: string
   readonly title: string
   readonly components: readonly WirePart[]
   readonly fields: readonly WireField[]
 }
 
-export interface WirePlace {
+export type WirePlace = {
   readonly id: string
   readonly name: string
   readonly kind: 'text' | 'forum' | 'thread' | 'direct'
@@ -141,7 +141,7 @@ export interface WirePlace {
 }
 
 /** Everything around the messages, for one person in one place. */
-export interface WireFrame {
+export type WireFrame = {
   readonly server: string
   readonly bot: { readonly id: string; readonly name: string; readonly connected: boolean }
   readonly you: string
@@ -164,7 +164,7 @@ export type WireNews =
   | { readonly kind: 'gone'; readonly id: string }
   | { readonly kind: 'complaint'; readonly words: string }
 
-export interface WireUpload {
+export type WireUpload = {
   readonly name: string
   readonly base64: string
 }

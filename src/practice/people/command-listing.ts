@@ -5,7 +5,7 @@ import type { Json } from '../world/raw.ts'
 import { personMay } from '../world/rights.ts'
 import type { Channel, Command } from '../world/world.ts'
 
-export interface ListedOption {
+export type ListedOption = {
   readonly name: string
   readonly shownName: string
   readonly description: string
@@ -19,7 +19,7 @@ export interface ListedOption {
   readonly fileTypes: readonly string[]
 }
 
-export interface CommandListing {
+export type CommandListing = {
   readonly kind: 'slash' | 'person' | 'message'
   /** `check start`, or a menu command's name. */
   readonly path: string
@@ -29,7 +29,7 @@ export interface CommandListing {
   readonly id: string
 }
 
-interface Spec {
+type Spec = {
   type: number
   name: string
   description?: string

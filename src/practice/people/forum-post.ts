@@ -6,7 +6,7 @@ import { addChannel, CHANNEL, type Channel, tell, type World } from '../world/wo
 import { addMessage } from '../world/write-message.ts'
 import { CannotDo } from './cannot.ts'
 
-export interface ForumPost {
+export type ForumPost = {
   readonly title: string
   readonly text: string
   /** Tags by id or by name. */

@@ -13,7 +13,7 @@ import { CannotDo } from './cannot.ts'
 /** Interactions remembered; the oldest are forgotten past this, long after their tokens died. */
 const MOST = 20_000
 
-export interface Opening {
+export type Opening = {
   readonly type: InteractionType
   readonly personId: string
   readonly channel: Channel

@@ -18,13 +18,13 @@ import { awaitChoices, awaitReply, type Patience, type Reply } from './reply.ts'
 import { type Resolved, resolveChannel, resolvePerson, resolveRole } from './resolve.ts'
 
 /** Where a command is used: a channel or thread id, or `'direct'`; the first text channel they see when left out. */
-export interface Where {
+export type Where = {
   readonly channel?: string
   /** Run it even though the command is not offered to this person (a server's owner may have changed the defaults). */
   readonly anyway?: boolean
 }
 
-export interface Person {
+export type Person = {
   readonly id: string
   readonly name: string
   /** The commands offered to this person in a place. */

@@ -31,7 +31,7 @@ export type Reply =
 const MOST_MODALS = 2000
 
 /** How long to wait, in real milliseconds, once the bot has said "please wait" (5) or "noted" (6). */
-export interface Patience {
+export type Patience = {
   readonly deferred: number
   readonly acknowledged: number
 }

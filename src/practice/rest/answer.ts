@@ -2,7 +2,7 @@
 // Source of codes: Discord's documentation, "Opcodes and Status Codes", JSON error codes.
 import { errorTree, type Issue } from '../rules/issue.ts'
 
-export interface Answer {
+export type Answer = {
   readonly status: number
   readonly body?: unknown
   readonly headers?: Readonly<Record<string, string>>

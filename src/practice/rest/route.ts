@@ -4,7 +4,7 @@ import type { Json } from '../world/raw.ts'
 import type { SentFile } from '../world/write-message.ts'
 import type { Answer } from './answer.ts'
 
-export interface Asked {
+export type Asked = {
   readonly room: Room
   readonly params: Readonly<Record<string, string>>
   readonly query: URLSearchParams
@@ -13,7 +13,7 @@ export interface Asked {
   readonly files: readonly SentFile[]
 }
 
-export interface Route {
+export type Route = {
   readonly method: string
   readonly steps: readonly string[]
   /** The secret is in the path, so no bot token is asked for. */

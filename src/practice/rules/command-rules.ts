@@ -5,7 +5,7 @@ import { type Issue, issue } from './issue.ts'
 
 type Path = readonly (string | number)[]
 
-interface Option {
+type Option = {
   type: number
   name: string
   description?: string

@@ -1,12 +1,12 @@
 // One thing wrong with a body, and Discord's nested shape for a list of them.
 
-export interface Issue {
+export type Issue = {
   readonly path: readonly (string | number)[]
   readonly code: string
   readonly message: string
 }
 
-interface ErrorTree {
+type ErrorTree = {
   [key: string]: ErrorTree | { code: string; message: string }[]
 }
 

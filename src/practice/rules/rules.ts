@@ -12,13 +12,13 @@ export type Validation = boolean | 'deferred'
 
 type Files = readonly SentFile[]
 
-export interface CallbackContext {
+export type CallbackContext = {
   /** The message a type 7 answer changes. */
   readonly editing: Message | null
   readonly focusedType: number | null
 }
 
-export interface Rules {
+export type Rules = {
   callback(body: Json, files: Files, context: CallbackContext): readonly Issue[]
   followUp(body: Json, files: Files): readonly Issue[]
   edit(body: Json, files: Files, before: Message): readonly Issue[]

@@ -5,7 +5,7 @@ import type { Json } from '../world/raw.ts'
 import { type Issue, issue } from './issue.ts'
 
 /** As much of a zod issue as is read here. */
-interface ZodIssue {
+type ZodIssue = {
   readonly code?: string
   readonly path: readonly PropertyKey[]
   readonly message: string

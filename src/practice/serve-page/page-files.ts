@@ -11,7 +11,7 @@ const KINDS: Record<string, string> = {
 
 const FOLDER = new URL('../page/', import.meta.url)
 
-export interface PageFile {
+export type PageFile = {
   readonly kind: string
   readonly text: string
 }

@@ -23,7 +23,7 @@ const DAY = 86_400
 const MOST_BYTES = 256 * 1024 * 1024
 
 /** A file a person picks; `contentType` is guessed from the name when left out, as Discord's clients do. */
-export interface Upload {
+export type Upload = {
   readonly name: string
   readonly bytes: Uint8Array
   readonly contentType?: string

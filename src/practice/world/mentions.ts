@@ -8,7 +8,7 @@ import type { Pinged, World } from './world.ts'
 
 export const NOBODY: Pinged = { people: [], roles: [], everyone: false }
 
-interface Allowed {
+type Allowed = {
   parse?: string[]
   users?: string[]
   roles?: string[]

@@ -48,7 +48,7 @@ const TAKES: Record<Forbidden, bigint> = {
   commands: MAY.commands,
 }
 
-export interface Overwrite {
+export type Overwrite = {
   readonly id: string
   readonly type: 0 | 1
   readonly deny: bigint

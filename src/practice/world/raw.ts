@@ -2,13 +2,13 @@
 
 export type Json = { [key: string]: unknown }
 
-export interface RawMedia {
+export type RawMedia = {
   url: string
   attachment_id?: string
   [key: string]: unknown
 }
 
-export interface RawOption {
+export type RawOption = {
   label: string
   value: string
   description?: string
@@ -17,7 +17,7 @@ export interface RawOption {
 }
 
 /** Any component of a message or a modal; which fields are there depends on `type`. */
-export interface RawComponent {
+export type RawComponent = {
   type: number
   id?: number
   custom_id?: string

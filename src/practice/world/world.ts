@@ -8,7 +8,7 @@ import type { Json, RawComponent } from './raw.ts'
 /** Discord's channel types, as far as the stand-in has them. */
 export const CHANNEL = { text: 0, direct: 1, publicThread: 11, privateThread: 12, forum: 15 } as const
 
-export interface Channel {
+export type Channel = {
   readonly id: string
   readonly type: number
   name: string
@@ -32,7 +32,7 @@ export interface Channel {
   readonly madeAt: number
 }
 
-export interface StoredFile {
+export type StoredFile = {
   readonly id: string
   readonly channelId: string
   readonly name: string
@@ -43,19 +43,19 @@ export interface StoredFile {
   readonly height?: number
 }
 
-export interface Attachment {
+export type Attachment = {
   readonly file: StoredFile
   readonly description: string | null
   readonly title: string | null
 }
 
-export interface Pinged {
+export type Pinged = {
   readonly people: readonly string[]
   readonly roles: readonly string[]
   readonly everyone: boolean
 }
 
-export interface Message {
+export type Message = {
   readonly id: string
   readonly channelId: string
   /** `'bot'` or a person's id. */
@@ -79,7 +79,7 @@ export interface Message {
   readonly reactions: Map<string, Set<string>>
 }
 
-export interface Command {
+export type Command = {
   readonly id: string
   readonly type: number
   readonly name: string
@@ -96,7 +96,7 @@ export type WorldEvent =
   | { readonly kind: 'role-gone'; readonly roleId: string }
   | { readonly kind: 'commands' }
 
-export interface World {
+export type World = {
   /** As it stands now: roles can go. */
   scenario: Scenario
   readonly clock: Clock

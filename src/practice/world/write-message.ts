@@ -5,11 +5,11 @@ import { FLAG, type Json, type RawComponent, type RawMedia, walk } from './raw.t
 import { type Attachment, type Channel, type Message, type Pinged, tell, type World } from './world.ts'
 
 /** A file of a multipart body: `field` is the n of `files[n]`. */
-export interface SentFile extends Upload {
+export type SentFile = Upload & {
   readonly field: string
 }
 
-export interface Draft {
+export type Draft = {
   /** A forum post's first message carries the post's own id. */
   readonly id?: string
   readonly channel: Channel

@@ -1,13 +1,13 @@
 // The best known of each format, and from where on a claim is high or impossible: figures that age, each with its date.
 
 /** `high`: beyond what is sold. `impossible`: at least a quarter beyond the best known. */
-export interface Ceiling {
+export type Ceiling = {
   readonly best: number
   readonly high: number
   readonly impossible: number | null
 }
 
-export interface FormatCeilings {
+export type FormatCeilings = {
   readonly capacity_mAh: Ceiling
   readonly perVolume_WhpL: Ceiling
   readonly perMass_Whpkg: Ceiling

@@ -2,7 +2,7 @@
 import type { FormatName } from './formats.ts'
 
 /** Where in the text: `text.slice(from, to)`. */
-export interface Span {
+export type Span = {
   readonly from: number
   readonly to: number
 }
@@ -11,7 +11,7 @@ export interface Span {
 export type Chemistry = 'ICR' | 'INR' | 'IMR' | 'NCR' | 'IFR' | 'iron-phosphate' | 'lithium-ion'
 
 /** A cell designation of IEC 61960-3, 5.1: A1 A2 A3 N2/N4, or a battery with N1 in series and N5 in parallel. */
-export interface Designation {
+export type Designation = {
   readonly chemistry: 'ICR' | 'INR' | 'IMR' | 'IVR' | 'ITR' | 'IFR' | 'LCR' | 'LNR' | 'LMR' | 'LVR' | 'LTR'
   /** Largest diameter and height, mm, each rounded up: a nominal 18650 is 19/66 (or 19/65), not a 19 mm cell. */
   readonly diameter_mm: number

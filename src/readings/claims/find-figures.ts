@@ -118,7 +118,7 @@ function withWords(text: string, figures: readonly Figure[], taken: readonly Spa
   return facts
 }
 
-interface ReadFigure {
+type ReadFigure = {
   readonly fact: Fact
   /** The words behind the figure told its sort, so they are not the next one's. */
   readonly fromBehind: boolean

@@ -5,14 +5,14 @@ import type { FormatName } from './formats.ts'
 
 export type ClaimWeight = 'impossible' | 'high' | 'low' | 'contradiction' | 'not-comparable'
 
-interface Weighed {
+type Weighed = {
   readonly weight: ClaimWeight
   /** The stretches of text that carry it. */
   readonly spans: readonly Span[]
 }
 
 /** A figure above a line of `ceilings.ts`. */
-export interface AgainstCeiling extends Weighed {
+export type AgainstCeiling = Weighed & {
   readonly value: number
   /** Best known, and the line that was crossed. */
   readonly best: number

@@ -30,7 +30,7 @@ export const formatNames = [
 
 export type FormatName = (typeof formatNames)[number]
 
-export interface Size {
+export type Size = {
   readonly diameter_mm: number
   readonly length_mm: number
 }

@@ -3,7 +3,7 @@ import { type CeilingFormat, ceilings, type FormatCeilings } from './ceilings.ts
 import { type Chemistry, type Fact, type FactOf, factsOf } from './facts.ts'
 import type { FormatName } from './formats.ts'
 
-export interface Claim {
+export type Claim = {
   readonly format: FormatName | null
   readonly formats: readonly FactOf<'format'>[]
   readonly lines: FormatCeilings | null

@@ -3,7 +3,7 @@ import { type Instrument, menu } from '../instrument.ts'
 import type { Integral } from './integrate.ts'
 
 /** What the measuring chain can be off by: half-widths, except the noise, which is a standard deviation. */
-export interface ChainAccuracy {
+export type ChainAccuracy = {
   /** Relative half-width of the current's gain: 0.01 is 1 %. */
   readonly currentGain: number
   readonly currentOffset_A: number
@@ -32,14 +32,14 @@ export function chainOf(instrument: Instrument, currentNoise_A: number): ChainAc
 }
 
 /** An end of the integral whose moment is known only to ± `halfWidth_s`, with the current there. */
-export interface LooseEnd {
+export type LooseEnd = {
   readonly current_A: number
   readonly voltage_V: number
   readonly halfWidth_s: number
 }
 
 /** Standard uncertainties of one figure by cause, and together; all in mAh or all in Wh. */
-export interface Budget {
+export type Budget = {
   readonly gain: number
   readonly offset: number
   readonly noise: number

@@ -7,7 +7,7 @@ import { add, type End, type Integral, integrate, nothing, simpson } from './int
 import type { Run } from './phases.ts'
 import type { Rows, Trace } from './trace.ts'
 
-export interface DrawnOptions {
+export type DrawnOptions = {
   readonly cutoff: Cutoff | null
   readonly gapLimit_s: number
   /** What the current can have been inside a gap, A. */
@@ -19,7 +19,7 @@ export interface DrawnOptions {
   readonly openEnd_s: number
 }
 
-export interface Drawn {
+export type Drawn = {
   readonly capacity: Figure
   readonly energy: Figure
   readonly budget: { readonly capacity: Budget; readonly energy: Budget }
@@ -98,7 +98,7 @@ export function chargeDrawn(trace: Trace, run: Run, options: DrawnOptions): Draw
 /** Less charge than this is none: nothing is divided by it. */
 const least_As = 1e-6
 
-interface Summed {
+type Summed = {
   readonly sum: Integral
   readonly off_As: number
   readonly off_Ws: number

@@ -3,7 +3,7 @@ import type { Gap } from './gaps.ts'
 import type { Run } from './phases.ts'
 import type { Trace } from './trace.ts'
 
-export interface CurvePoint {
+export type CurvePoint = {
   readonly capacity_mAh: number
   readonly voltage_V: number
   readonly temperature_C: number | null

@@ -3,7 +3,7 @@ import { type Figure, type FigureNote, plainFigure } from '../figure.ts'
 import { type Instrument, standardUncertainty } from '../instrument.ts'
 import type { RunReading } from './measure-run.ts'
 
-export interface DischargeEvidence {
+export type DischargeEvidence = {
   /** mAh; a bound or an interval where the discharge was not whole. */
   readonly capacity: Figure
   readonly current_A: number
@@ -35,7 +35,7 @@ export function evidenceOf(run: RunReading): DischargeEvidence {
 }
 
 /** A capacity read off a load's display after a test, with what was noted about the test. Canonical units. */
-export interface TypedDischarge {
+export type TypedDischarge = {
   readonly capacity_mAh: number
   readonly instrument: Instrument
   readonly current_A: number

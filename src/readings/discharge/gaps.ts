@@ -2,7 +2,7 @@
 import type { Run } from './phases.ts'
 import { quantile, type Trace } from './trace.ts'
 
-export interface Gap {
+export type Gap = {
   /** The last row before the gap. */
   readonly row: number
   readonly from_s: number

@@ -1,7 +1,7 @@
 // Charge and energy of stretches of a trace by the trapezoid rule, with the sums the uncertainty budget needs.
 import type { Rows, Trace } from './trace.ts'
 
-export interface Integral {
+export type Integral = {
   /** ∫ I dt in A·s. */
   readonly charge_As: number
   /** ∫ V·I dt in W·s: not charge times mean voltage. */
@@ -16,7 +16,7 @@ export interface Integral {
 export const nothing: Integral = { charge_As: 0, energy_Ws: 0, voltage_Vs: 0, duration_s: 0, weightSquares_s2: 0 }
 
 /** Where a stretch ends between two samples, by linear interpolation. */
-export interface End {
+export type End = {
   readonly time_s: number
   readonly voltage_V: number
   readonly current_A: number

@@ -6,7 +6,7 @@ import type { Run } from './phases.ts'
 import { sampleNoise } from './resistance.ts'
 import { quantile, type Rows, type Trace } from './trace.ts'
 
-export interface RunLayout {
+export type RunLayout = {
   readonly trace: Trace
   readonly run: Run
   readonly longest: Rows

@@ -2,7 +2,7 @@
 import type { Instrument } from '../instrument.ts'
 import type { ChainAccuracy } from './budget.ts'
 
-export interface MeasureOptions {
+export type MeasureOptions = {
   /** What took the log; its current and voltage accuracy are used. */
   readonly instrument: Instrument
   /** Parts of the accuracy known better than the instrument's menu entry. */

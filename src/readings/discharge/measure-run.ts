@@ -14,7 +14,7 @@ import { temperatureOf } from './temperature.ts'
 import type { Rows, Trace } from './trace.ts'
 import { type Trap, trapsOf } from './traps.ts'
 
-export interface RunReading {
+export type RunReading = {
   readonly rows: Rows
   readonly starts_s: number
   readonly figures: RunFigures

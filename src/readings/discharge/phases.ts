@@ -1,12 +1,12 @@
 // Cuts a trace into stretches of rest, load and charge, and these into runs of one discharge each.
 import { quantile, type Rows, type Trace } from './trace.ts'
 
-export interface Phase extends Rows {
+export type Phase = Rows & {
   readonly kind: 'rest' | 'load' | 'charge'
 }
 
 /** One discharge with the rest before and after it. */
-export interface Run extends Rows {
+export type Run = Rows & {
   /** The stretches under load, in order; at least one. */
   readonly loads: readonly [Rows, ...Rows[]]
 }

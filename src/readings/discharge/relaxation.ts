@@ -1,6 +1,6 @@
 // Where the voltage of a resting cell is heading: V(t) = V∞ − a·e^(−t/τ).
 
-export interface Relaxation {
+export type Relaxation = {
   readonly settled_V: number
   readonly amplitude_V: number
   readonly tau_s: number

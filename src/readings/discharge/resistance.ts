@@ -4,7 +4,7 @@ import type { Run } from './phases.ts'
 import { quantile, type Trace } from './trace.ts'
 
 /** Voltage and current just before and some time after a step. */
-export interface Step {
+export type Step = {
   readonly before: { readonly voltage_V: number; readonly current_A: number }
   readonly after: { readonly voltage_V: number; readonly current_A: number }
   /** From the last sample before the step to the sample after it. */
@@ -12,7 +12,7 @@ export interface Step {
   readonly method: 'two-pulse' | 'load-step'
 }
 
-export interface StepAccuracy {
+export type StepAccuracy = {
   /** Standard uncertainty of one voltage reading in a difference, V: noise and resolution, not the common gain. */
   readonly uVoltage_V: number
   /** Relative standard uncertainty of the currents. */
@@ -38,7 +38,7 @@ export function stepResistance(step: Step, accuracy: StepAccuracy): { readonly v
   return { value: ohms * 1000, u: Math.abs(Math.hypot(fromVoltage, fromCurrent)) * 1000 }
 }
 
-interface Plateau {
+type Plateau = {
   readonly from: number
   readonly to: number
   readonly current_A: number

@@ -3,7 +3,7 @@ import type { Run } from './phases.ts'
 import { fitRelaxation, type Relaxation } from './relaxation.ts'
 import type { Trace } from './trace.ts'
 
-export interface RestBefore {
+export type RestBefore = {
   /** The last sample before the load came on. */
   readonly voltage_V: number
   /** How long the log shows it resting; the true rest may have been longer. */

@@ -8,7 +8,7 @@ import type { RestBefore } from './rests.ts'
 import type { TemperatureReading } from './temperature.ts'
 import type { Trap } from './traps.ts'
 
-export interface RunFigures {
+export type RunFigures = {
   readonly capacity: Figure
   readonly energy: Figure
   readonly meanVoltage: Figure
@@ -22,7 +22,7 @@ export interface RunFigures {
   readonly temperatureRise: Figure | null
 }
 
-export interface Measured {
+export type Measured = {
   readonly layout: RunLayout
   readonly drawn: Drawn
   readonly rest: RestBefore | null

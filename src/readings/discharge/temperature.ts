@@ -4,7 +4,7 @@ import { type Instrument, standardUncertainty } from '../instrument.ts'
 import type { Run } from './phases.ts'
 import type { Trace } from './trace.ts'
 
-export interface TemperatureReading {
+export type TemperatureReading = {
   readonly start: Figure
   readonly rise: Figure
   readonly highest_C: number

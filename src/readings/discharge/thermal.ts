@@ -1,6 +1,6 @@
 // How much a cell should warm under a load, to notice a sensor that is not on the cell.
 
-export interface ThermalModel {
+export type ThermalModel = {
   readonly current_A: number
   readonly resistance_mΩ: number
   readonly mass_g: number

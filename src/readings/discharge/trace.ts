@@ -1,7 +1,7 @@
 // The measured series of a log, in SI-like units, as plain columns.
 
 /** Columns of equal length, time never falling, current positive while the cell is discharged. */
-export interface Trace {
+export type Trace = {
   readonly rows: number
   readonly time_s: Float64Array
   readonly voltage_V: Float64Array
@@ -11,7 +11,7 @@ export interface Trace {
 }
 
 /** Rows `from` to `to` of a trace, both included. */
-export interface Rows {
+export type Rows = {
   readonly from: number
   readonly to: number
 }

@@ -40,7 +40,7 @@ export type Trap =
   | { readonly code: 'current-not-constant'; readonly from_A: number; readonly to_A: number }
   | { readonly code: 'coarse-sampling'; readonly interval_s: number; readonly samples: number }
 
-interface Seen {
+type Seen = {
   readonly layout: RunLayout
   readonly options: MeasureOptions
   readonly cutoff: Cutoff | null

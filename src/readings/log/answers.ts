@@ -9,7 +9,7 @@ export type VoltageUnit = 'V' | 'mV'
 export type CurrentUnit = 'A' | 'mA'
 
 /** What a person said to an earlier question about the same file; each part is optional. */
-export interface LogAnswers {
+export type LogAnswers = {
   /** Column of each role, counted from 0. */
   readonly columns?: Partial<Record<Role, number>>
   readonly units?: { readonly time?: TimeUnit; readonly voltage?: VoltageUnit; readonly current?: CurrentUnit }
@@ -19,7 +19,7 @@ export interface LogAnswers {
   readonly columnsAreRight?: boolean
 }
 
-export interface ColumnChoice {
+export type ColumnChoice = {
   /** Counted from 0. */
   readonly column: number
   /** As written in the file, at most 40 characters; empty without a header. Text from people: show it as text. */

@@ -2,7 +2,7 @@
 import type { RawColumns } from './growing.ts'
 import type { Scales } from './scales.ts'
 
-export interface Kept {
+export type Kept = {
   readonly raw: RawColumns
   /** The restarts, counted in the rows that are left. */
   readonly restarts: readonly number[]

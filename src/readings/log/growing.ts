@@ -1,7 +1,7 @@
 // Four columns of numbers that grow together while a log is read, without ever holding two copies.
 
 /** Columns of raw numbers as read: time, voltage, current, temperature; `mode` holds 0 unknown, 1 rest, 2 charge, 3 discharge. */
-export interface RawColumns {
+export type RawColumns = {
   readonly time: Float64Array
   readonly voltage: Float64Array
   readonly current: Float64Array
@@ -9,7 +9,7 @@ export interface RawColumns {
   readonly mode: Uint8Array
 }
 
-export interface Growing {
+export type Growing = {
   push(time: number, voltage: number, current: number, temperature: number, mode: number): void
   /** Rows so far. */
   readonly rows: () => number

@@ -13,7 +13,7 @@ export type HeaderRole =
   | 'resistance'
   | 'count'
 
-export interface Header {
+export type Header = {
   readonly role: HeaderRole | null
   /** As written, in brackets or behind the name; empty if none was given. */
   readonly unit: string

@@ -41,7 +41,7 @@ function longNumber(bytes: Uint8Array, from: number, to: number, markByte: numbe
 
 const shaped = /^([+-]?)(\d[\d.,' ]*|[.,]\d+)(?:e([+-]?\d{1,3}))?\s*([^\d\s.,;:=][^\d,;=]{0,11})?$/i
 
-export interface CellNumber {
+export type CellNumber = {
   readonly value: number
   /** The unit written behind it: the "V" of "4.105 V". */
   readonly unit: string

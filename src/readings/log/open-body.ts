@@ -10,7 +10,7 @@ import { shapeOf, type TableShape } from './table-shape.ts'
 import { isTwoPartClock, stampOrder, type TimeKind, timeReader } from './time-cell.ts'
 
 /** How the table is written. */
-export interface Table {
+export type Table = {
   readonly split: SplitHead
   readonly shape: TableShape
   readonly columns: Assigned
@@ -18,7 +18,7 @@ export interface Table {
   readonly twoPartClock: boolean
 }
 
-export interface Body {
+export type Body = {
   readonly encoding: Encoding
   readonly table: Table
   readonly raw: RawColumns
@@ -30,7 +30,7 @@ export type Stopped =
   | { readonly ok: false; readonly refusal: LogRefusal }
   | { readonly ok: false; readonly question: LogQuestion }
 
-export interface BodyReader {
+export type BodyReader = {
   push(chunk: Uint8Array): 'more' | 'enough'
   end(): Body | Stopped
 }

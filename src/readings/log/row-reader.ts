@@ -7,7 +7,7 @@ import { cellNumber, type DecimalMark, plainNumber } from './number-cell.ts'
 import { longestRow, type ScanStop, scanRows } from './scan-rows.ts'
 import { isMeasured } from './split-head.ts'
 
-export interface ReaderPlan {
+export type ReaderPlan = {
   readonly delimiter: string
   readonly mark: DecimalMark
   /** Column of each wanted value; -1 if the log has none. */
@@ -27,12 +27,12 @@ export interface ReaderPlan {
   readonly mostRows: number
 }
 
-export interface BrokenRows {
+export type BrokenRows = {
   broken: number
   first: { readonly row: number; readonly column: number; readonly text: string } | null
 }
 
-export interface RowReader {
+export type RowReader = {
   /** Reads on; the refusal ends it. */
   push(bytes: Uint8Array): LogRefusal | null
   /** Reads the last row, which may lack a line end. */

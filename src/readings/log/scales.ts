@@ -11,7 +11,7 @@ import { firstRows, type TableShape } from './table-shape.ts'
 import type { TimeKind } from './time-cell.ts'
 
 /** Factors to s, V and A; the temperature is brought to °C by `temperature`. */
-export interface Scales {
+export type Scales = {
   readonly time: number
   readonly voltage: number
   readonly current: number
@@ -28,7 +28,7 @@ export type ScaleResult =
   | { readonly ok: false; readonly question: LogQuestion }
   | { readonly ok: false; readonly refusal: LogRefusal }
 
-export interface ScaleInput {
+export type ScaleInput = {
   readonly raw: RawColumns
   readonly shape: TableShape
   readonly columns: Assigned
@@ -83,7 +83,7 @@ export function scalesOf(input: ScaleInput): ScaleResult {
   }
 }
 
-interface TimeOption {
+type TimeOption = {
   readonly factor: number
   readonly unit: TimeUnit | null
 }
@@ -103,7 +103,7 @@ function timeOptions({ timeKind, twoPartClock, answers }: ScaleInput, stated: Ti
       ]
 }
 
-interface RawDraw {
+type RawDraw = {
   readonly typical: number
   readonly charge: number
   readonly loaded: number

@@ -7,14 +7,14 @@
  */
 
 /** Where the cells of one row lie; only the first `starts.length` cells are noted, `width` counts all. */
-export interface RowCells {
+export type RowCells = {
   readonly starts: Int32Array
   readonly ends: Int32Array
 }
 
 export type ScanStop = 'unterminated-quote' | 'row-too-long'
 
-export interface Scanner<Refusal> {
+export type Scanner<Refusal> = {
   /** Scans on; a refusal of `onRow`, or what makes going on useless, ends it. */
   push(bytes: Uint8Array): Refusal | ScanStop | null
   /** Scans the last row, which may lack a line end. */

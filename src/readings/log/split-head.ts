@@ -6,7 +6,7 @@ import { clockSeconds, stampSeconds } from './time-cell.ts'
 
 export type Delimiter = ',' | ';' | '\t' | '|'
 
-export interface HeadRow {
+export type HeadRow = {
   readonly cells: readonly string[]
   /** How many of its cells hold a number or a time. */
   readonly measured: number
@@ -14,7 +14,7 @@ export interface HeadRow {
   readonly at: number
 }
 
-export interface SplitHead {
+export type SplitHead = {
   readonly delimiter: Delimiter
   readonly mark: DecimalMark
   readonly rows: readonly HeadRow[]

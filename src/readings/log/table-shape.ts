@@ -3,14 +3,14 @@ import { type ColumnChoice, excerpt, type FirstRows } from './answers.ts'
 import { type Header, isUnitCell, readHeader } from './header-words.ts'
 import { type HeadResult, type HeadRow, isMeasured, type SplitHead } from './split-head.ts'
 
-export interface Column {
+export type Column = {
   readonly label: string
   readonly header: Header
   /** Its cells in the first rows of the table. */
   readonly cells: readonly string[]
 }
 
-export interface TableShape {
+export type TableShape = {
   readonly columns: readonly Column[]
   readonly hasHeader: boolean
   /** Rows of text above the header. */

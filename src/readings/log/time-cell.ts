@@ -29,7 +29,7 @@ export function isTwoPartClock(text: string): boolean {
 const stamp =
   /^(\d{1,4})([-/.])(\d{1,2})\2(\d{1,4})(?:[T ,_-]+(.+?))?(?:\s*(?:Z|UTC|GMT)|(?<=:[\d.,]+)[+-]\d\d:?\d\d)?$/i
 
-export interface Stamp {
+export type Stamp = {
   /** Seconds since 1970 when the text is read with the day first, and with the month first; NaN where that is no date. */
   readonly dayFirst: number
   readonly monthFirst: number

@@ -1,7 +1,7 @@
 // How far a value of each quantity can lie for one cylindrical cell, so that a slip of the unit or the comma is noticed.
 import type { Quantity } from '../quantity.ts'
 
-export interface Plausible {
+export type Plausible = {
   /** Outside this nobody measured one cylindrical cell: the value is refused. Canonical units. */
   readonly lowest: number
   readonly highest: number

@@ -16,7 +16,7 @@ export type Dimension =
   | 'power'
   | 'frequency'
 
-export interface Unit {
+export type Unit = {
   readonly measures: Dimension
   /** How the unit is written back to people. */
   readonly symbol: string

@@ -1,6 +1,6 @@
 // Which patterns of a family may be shown, and with which numbers.
 import type { FamilyId } from '../../engine/answers.ts'
-import { type ByWeek, fewest, showable } from '../fives.ts'
+import { type ByWeek, minimumReporters, showable } from '../fives.ts'
 import { type Item, isRuleItem } from '../outcome.ts'
 import type { PatternRow } from '../outcome-log.ts'
 import { type Week, weekPlus } from '../week.ts'
@@ -68,14 +68,14 @@ export function findPatterns(
   const shown: (RisingPattern<Item> & { readonly numbers: Numbers })[] = []
   for (const pattern of patterns) {
     if (shown.length === most) break
-    if (pattern.recent < fewest || shown.some(other => nested(pattern, other))) continue
+    if (pattern.recent < minimumReporters || shown.some(other => nested(pattern, other))) continue
     const numbers = {
       recent: showable(perWeek(recent, pattern.closure), week),
       recentOf: showable(all.recent, week),
       earlier: showable(perWeek(earlier, pattern.closure), week),
       earlierOf: showable(all.earlier, week),
     }
-    if (numbers.recent >= fewest) shown.push({ ...pattern, numbers })
+    if (numbers.recent >= minimumReporters) shown.push({ ...pattern, numbers })
   }
   return shown.map(pattern => ({
     family,
@@ -106,7 +106,7 @@ function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {
  * the truth is less, as it can be when few people count again every epoch.
  */
 function growthShown(n: Numbers, truth: number | 'new') {
-  const most = fewest - 1
+  const most = minimumReporters - 1
   const least = Math.floor(n.recent / (n.recentOf + most) / ((n.earlier + most) / n.earlierOf))
   return Number.isFinite(least) && least >= 2 && (truth === 'new' || truth >= least)
     ? Math.min(least, mostGrowth)

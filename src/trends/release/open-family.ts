@@ -1,6 +1,6 @@
 // What a closed week may change of a family's shown numbers.
 import { type CellKey, cellOf, type FamilyCounts, wholeFamily } from '../counts.ts'
-import { downToFives, fewest, reportersIn } from '../fives.ts'
+import { downToFives, minimumReporters, reportersIn } from '../fives.ts'
 import type { Facet } from '../outcome-log.ts'
 import type { Week } from '../week.ts'
 import type { CellState, FamilyState } from './state.ts'
@@ -14,14 +14,14 @@ type Cells = Readonly<Record<CellKey, CellState>>
  * verdicts do together, since the excess would say how many verdicts are withheld.
  */
 export function openFamily(before: FamilyState | undefined, counts: FamilyCounts, week: Week): FamilyState | undefined {
-  if (reportersIn(cellOf(counts, wholeFamily), before?.opened ?? null, week).distinct < fewest) return before
+  if (reportersIn(cellOf(counts, wholeFamily), before?.opened ?? null, week).distinct < minimumReporters) return before
   const cells: Record<CellKey, CellState> = { ...before?.cells }
 
   const takeIn = (facet: Facet, room: (key: CellKey, shown: number) => boolean) => {
     for (const key of keysOf(counts, facet)) {
       const cell = cells[key]
       const pending = reportersIn(cellOf(counts, key), cell?.through ?? null, week)
-      if (pending.distinct < fewest) continue
+      if (pending.distinct < minimumReporters) continue
       const counted = (cell?.counted ?? 0) + pending.all
       const shown = downToFives(counted)
       if (room(key, shown)) cells[key] = { shown, counted, through: week }
@@ -46,10 +46,10 @@ function tellsTooMuch(cells: Cells, counts: FamilyCounts, week: Week): boolean {
     const cell = cells[key]
     const excess = cell === undefined ? 0 : cell.counted - cell.shown
     const pending = reportersIn(cellOf(counts, key), cell?.through ?? null, week).all
-    const most = fewest - 1
+    const most = minimumReporters - 1
     return cell === undefined || cell.through === week ? excess + pending === most : excess + pending === 2 * most
   }
-  return (['rule', 'bought'] as const).some(facet => keysOf(counts, facet).filter(full).length >= fewest)
+  return (['rule', 'bought'] as const).some(facet => keysOf(counts, facet).filter(full).length >= minimumReporters)
 }
 
 /** What the cells of one facet show together. */

@@ -1,7 +1,7 @@
 // Rises and spikes of one closed week.
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
 import { allChecks, type Counts } from '../counts.ts'
-import { type ByWeek, fewest, reportersIn } from '../fives.ts'
+import { type ByWeek, minimumReporters, reportersIn } from '../fives.ts'
 import type { SeriesState } from '../release/state.ts'
 import { standOut } from '../stats/stand-out.ts'
 import { type Week, weekPlus, weeksFrom, weeksUpTo } from '../week.ts'
@@ -95,13 +95,14 @@ function judgeSeries(
   const since = before?.since ?? week
   // Held back, and not started again, while fewer than five distinct people are behind it.
   const alarm =
-    statistic >= usualWatch.threshold && reportersIn(series.failed, weekPlus(since, -1), week).distinct >= fewest
+    statistic >= usualWatch.threshold &&
+    reportersIn(series.failed, weekPlus(since, -1), week).distinct >= minimumReporters
 
   const now = foreseenBy(baselineOf(failed, checks, t, spikeGap, spikeWeeks), n)
   return {
     series,
     alarm,
-    spike: now !== undefined && x >= fewest && x > spikeBound(now),
+    spike: now !== undefined && x >= minimumReporters && x > spikeBound(now),
     chanceThisWeek: chance(x, now),
     // The weeks after the baseline are those a rise is made of, and a fixed window keeps the test honest.
     chanceRecent: chance(sum(failed.slice(-baselineGap)), foreseenBy(baseline, sum(checks.slice(-baselineGap)))),

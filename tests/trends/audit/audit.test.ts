@@ -1,6 +1,6 @@
 // Nobody is singled out: a thousand random streams, asked for in any order, before and after deletions, audited by linear programming.
 import { expect, test } from 'vitest'
-import { fewest } from '../../../src/trends/fives.ts'
+import { minimumReporters } from '../../../src/trends/fives.ts'
 import { verdictsWorstFirst } from '../../../src/trends/read-outcome.ts'
 import { base } from '../base-outcome.ts'
 import { audit, puzzleOf, truthOf } from './audit.ts'
@@ -183,7 +183,7 @@ function exactCounts(stream: Stream, family: string): Statement[] {
         const kinds = stream.kinds.length
         return group(stream.kinds[i % kinds]!, Math.floor(i / kinds)) ? sum + n : sum
       }, 0)
-      return size < fewest ? [] : [{ group, least: size, most: size }]
+      return size < minimumReporters ? [] : [{ group, least: size, most: size }]
     }),
   ).flat()
 }
@@ -200,7 +200,7 @@ function sameBytesEachTime({ answers }: Publication): void {
 /** Every count anyone was ever shown is a multiple of five, so no two differ by one to four; and none ever falls. */
 function onlyFives({ releases }: Publication): void {
   const numbers = releases.flatMap(countsIn)
-  for (const number of new Set(numbers)) expect(number % fewest).toBe(0)
+  for (const number of new Set(numbers)) expect(number % minimumReporters).toBe(0)
   for (const release of releases)
     for (const part of [
       release,

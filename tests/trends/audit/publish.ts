@@ -2,7 +2,7 @@
 import { uniformInt } from 'pure-rand/distribution/uniformInt'
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import { type CellKey, cellOf, sortCounts, wholeFamily } from '../../../src/trends/counts.ts'
-import { fewest, reportersIn } from '../../../src/trends/fives.ts'
+import { minimumReporters, reportersIn } from '../../../src/trends/fives.ts'
 import { type Outcome, unknownFamily } from '../../../src/trends/outcome.ts'
 import type { Scope } from '../../../src/trends/outcome-log.ts'
 import { readRelease } from '../../../src/trends/release/freeze-week.ts'
@@ -100,7 +100,11 @@ export function statementsOf(stream: Stream, { releases }: Publication, family: 
       const shown = shownIn(release, family, key)
       const before = i === 0 ? 0 : shownIn(releases[i - 1]!, family, key)
       if (shown === before) continue
-      statements.push({ group: (kind, week) => has(kind) && week <= now, least: shown, most: shown + fewest - 1 })
+      statements.push({
+        group: (kind, week) => has(kind) && week <= now,
+        least: shown,
+        most: shown + minimumReporters - 1,
+      })
     }
     for (const pattern of release.patterns.filter(p => p.family === family)) {
       const recent = (week: number) => week <= now && week > now - 8
@@ -118,7 +122,7 @@ export function statementsOf(stream: Stream, { releases }: Publication, family: 
       const has = (kind: Kind) => (rise.rule === null ? kind.fired.length > 0 : kind.fired.includes(rise.rule))
       statements.push({
         group: (kind, week) => has(kind) && week <= now,
-        least: fewest,
+        least: minimumReporters,
         most: Number.POSITIVE_INFINITY,
       })
       statements.push({ group: (kind, week) => has(kind) && week === now, least: 1, most: Number.POSITIVE_INFINITY })
@@ -127,7 +131,7 @@ export function statementsOf(stream: Stream, { releases }: Publication, family: 
       const has = (kind: Kind) => (spike.rule === null ? kind.fired.length > 0 : kind.fired.includes(spike.rule))
       statements.push({
         group: (kind, week) => has(kind) && week === now,
-        least: fewest,
+        least: minimumReporters,
         most: Number.POSITIVE_INFINITY,
       })
     }
@@ -135,7 +139,7 @@ export function statementsOf(stream: Stream, { releases }: Publication, family: 
   return statements
 }
 
-const upToFour = (shown: number) => ({ least: shown, most: shown + fewest - 1 })
+const upToFour = (shown: number) => ({ least: shown, most: shown + minimumReporters - 1 })
 
 /**
  * What someone adds who knows how releases are made and is told, for every week, whether the family opened and which cells had
@@ -161,8 +165,8 @@ export function insights(stream: Stream, publication: Publication, family: strin
       const since = through === null ? -1 : weeksFrom(stream.first, through)
       const pending = reportersIn(cellOf(counts.get(family), key), through, release.week).all
       const group = (kind: Kind, week: number) => inCell(kind, key) && week > since && week <= now
-      if (moved) statements.push({ group, least: fewest, most: Number.POSITIVE_INFINITY })
-      else if (pending < fewest) statements.push({ group, least: 0, most: fewest - 1 })
+      if (moved) statements.push({ group, least: minimumReporters, most: Number.POSITIVE_INFINITY })
+      else if (pending < minimumReporters) statements.push({ group, least: 0, most: minimumReporters - 1 })
     }
   }
   return statements

@@ -24,7 +24,7 @@ export type Found =
 export const unknownsOf = ({ kinds, weeks }: Pick<Puzzle, 'kinds' | 'weeks'>): Unknown[] =>
   Array.from({ length: weeks }, (_, week) => kinds.map((_, kind) => ({ kind, week }))).flat()
 
-/** The most or the fewest people a weighting of the unknowns can come to in whole people. */
+/** The most or the minimumReporters people a weighting of the unknowns can come to in whole people. */
 export function extreme(
   puzzle: Puzzle,
   weight: (kind: Kind, week: number) => number,

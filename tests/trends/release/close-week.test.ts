@@ -1,7 +1,7 @@
 // A closed week: what moves, what waits, and that neither order, repetition nor deletion moves anything else.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { fewest } from '../../../src/trends/fives.ts'
+import { minimumReporters } from '../../../src/trends/fives.ts'
 import { type Outcome, unknownFamily } from '../../../src/trends/outcome.ts'
 import type { WeekCount } from '../../../src/trends/outcome-log.ts'
 import { closeWeek } from '../../../src/trends/release/close-week.ts'
@@ -165,7 +165,7 @@ test('a deletion never makes a shown number fall, and what is gone before it was
           if ((now.get(name) ?? 0) === (before.get(name) ?? 0)) continue
           const { counted, week: moved } = last.get(name) ?? { counted: 0, week: '' }
           const fresh = there.filter(o => has(o) && o.week > moved && o.week <= week).length
-          expect(fresh).toBeGreaterThanOrEqual(fewest)
+          expect(fresh).toBeGreaterThanOrEqual(minimumReporters)
           expect(now.get(name)).toBeLessThanOrEqual(counted + fresh)
           last.set(name, { counted: counted + fresh, week })
           if (w > after) moves++
@@ -201,7 +201,7 @@ test('any two shown numbers of any release are the same or at least five apart',
     fc.property(outcomesOf, list => {
       const numbers = closeAll(made(list), 6).flatMap(w => [...numbersOf(w.release).values()])
       for (const a of new Set(numbers))
-        for (const b of new Set(numbers)) expect(a === b || Math.abs(a - b) >= fewest).toBe(true)
+        for (const b of new Set(numbers)) expect(a === b || Math.abs(a - b) >= minimumReporters).toBe(true)
     }),
     { numRuns: 60 },
   )

@@ -47,8 +47,8 @@ test('no table reaches less than the least attainable, and the fullest table of 
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 40 }), fc.nat(), fc.nat(), (n, m, x, r) => {
       const support = 1 + (x % (n + m))
-      const fewest = Math.max(0, support - m)
-      const recent = fewest + (r % (Math.min(support, n) - fewest + 1))
+      const minimumReporters = Math.max(0, support - m)
+      const recent = minimumReporters + (r % (Math.min(support, n) - minimumReporters + 1))
       const table = { recent, recentAll: n, earlier: support - recent, earlierAll: m }
       const least = leastAttainable(support, n, n + m)
       expect(fisherGreater(table)).toBeGreaterThanOrEqual(least * (1 - 1e-9))

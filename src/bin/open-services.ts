@@ -1,0 +1,180 @@
+// Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
+import { randomBytes } from 'node:crypto'
+import { mkdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import Keyv from 'keyv'
+import type { Logger } from 'pino'
+import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
+import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
+import { openLanes } from '../discord/interaction/lanes.ts'
+import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
+import type { Posts } from '../discord/posts/post.ts'
+import { queuePosts } from '../discord/posts/queue-posts.ts'
+import type { Drafts, Pictures, Services } from '../discord/services.ts'
+import { openPrograms } from '../engine/programs.ts'
+import { settleFinished } from '../jobs/settle-finished.ts'
+import type { Job } from '../jobs/weekly-job.ts'
+import { openInstalledAnswers } from '../packs/installed-answers.ts'
+import { installedPacks } from '../packs/installed-packs.ts'
+import { openLogReader } from '../readers/log/open-log-reader.ts'
+import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
+import { claimsKept } from '../server/offer-claims.ts'
+import type { Traces } from '../server/traces.ts'
+import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
+import { openCheckStore } from '../stores/check-store.ts'
+import { openNoticeStore } from '../stores/notice-store.ts'
+import { openOfferClaims } from '../stores/offer-claims.ts'
+import { openSqlite } from '../stores/open-sqlite.ts'
+import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
+import { openSettingsStore } from '../stores/settings-store.ts'
+import { openTraces } from '../stores/traces.ts'
+import type { Outcome } from '../trends/outcome.ts'
+import type { Config } from './config.ts'
+import { openTrends } from './open-trends.ts'
+
+export type OpenedDesk = { readonly services: Services; readonly job: Omit<Job, 'services'>; close(): Promise<void> }
+
+/** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
+const sweepEvery = 3600_000
+const rememberedFor = 90 * 24 * 3600_000
+
+export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedDesk> {
+  const now = Date.now
+  const db = await openDatabase(config)
+  const checks = rememberChecks(openCheckStore(db))
+  const kept = new KeptValues(db)
+  const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
+  const programs = openPrograms(await packsOf(config, memory))
+  const pictures = config.pictures
+    ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
+    : noPictures
+  const lanes = openLanes()
+  const sweep = () =>
+    lanes
+      .inBackground(async () => {
+        const settled = await settleFinished(services)
+        const gone = await checks.purge(now())
+        await offers.purge(now() - claimsKept)
+        await sweepNotices(services)
+        log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
+      })
+      .catch(error => log.warn({ err: error }, 'sweeping failed'))
+  const timer = setInterval(sweep, sweepEvery).unref()
+  const newId = () => randomBytes(10).toString('hex')
+  const servers = openSettingsStore(db)
+  const offers = openOfferClaims(db)
+  const notices = openNoticeStore(db)
+  const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
+  const logs = openLogReader(config.attachmentOrigins)
+  const photos = openPhotoReader(config.attachmentOrigins)
+  const trends = openTrends(db, config.data, log)
+  const services: Services = {
+    programs,
+    checks,
+    notices,
+    servers,
+    offers,
+    lanes,
+    fairUse: config.fairUse ? openFairUse() : noLimits,
+    pictures,
+    drafts,
+    logs,
+    photos,
+    answers: openInstalledAnswers(config.rules, log),
+    trends: trends.services,
+    traces: tracesWith(openTraces(db), checks),
+    posts: queuePosts(posts),
+    now,
+    newId,
+    log,
+  }
+  return {
+    services,
+    job: {
+      keys: trends.keys,
+      leases: trends.leases,
+      holder: newId(),
+      absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
+      whereabouts: () => 'elsewhere',
+    },
+    async close() {
+      clearInterval(timer)
+      await lanes.idle()
+      await db.destroy()
+    },
+  }
+}
+
+/** The installed packs; the pseudo-language is only loaded where it is switched on. */
+async function packsOf({ rules, pseudo }: Config, memory: Keyv) {
+  const packs = await installedPacks(rules, memory)
+  if (!pseudo) return packs
+  const { inPseudo, openPseudo } = await import('../words/pseudo.ts')
+  openPseudo()
+  return packs.map(inPseudo)
+}
+
+async function openDatabase({ database, data }: Config) {
+  // PostgreSQL's driver is loaded only where it is used.
+  if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
+  await mkdir(data, { recursive: true })
+  return openSqlite(join(data, 'cellwary.db'))
+}
+
+/** What is deleted is let go of in memory, too; another process meets it at its next save. */
+function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {
+  return {
+    ...traces,
+    async forgetPerson(person) {
+      const forgotten = await traces.forgetPerson(person)
+      checks.letGo(check => JSON.stringify(check).includes(JSON.stringify(person)))
+      return forgotten
+    },
+    async forgetServer(server) {
+      await traces.forgetServer(server)
+      checks.letGo(check => check.server === server)
+    },
+  }
+}
+
+/** The drawings are loaded when the first is asked for. */
+function openPictures(kept: PictureMemory, log: Logger): Pictures {
+  let opening: Promise<Pictures> | undefined
+  const opened = () => {
+    opening ??= import('../discord/pictures/open-pictures.ts').then(drawn => drawn.openPictures(kept))
+    return opening
+  }
+  // A message without its picture still says what it says.
+  const without = (what: string) => (error: unknown) => {
+    log.warn({ err: error, what }, 'no picture')
+    return undefined
+  }
+  return {
+    async forQuestion(question, say) {
+      if (!question.picture) return undefined
+      return (await opened()).forQuestion(question, say).catch(without(question.id))
+    },
+    forVerdict: async (program, judgement, answers, say) =>
+      (await (await opened()).forVerdict(program, judgement, answers, say).catch(without('verdict'))) ?? [],
+    forBench: async say => (await opened()).forBench(say).catch(without('safe-bench')),
+    ofDrawing: async (name, drawing, say) => (await opened()).ofDrawing(name, drawing, say).catch(without(name)),
+  }
+}
+
+const noPictures: Pictures = {
+  forQuestion: async () => undefined,
+  forVerdict: async () => [],
+  forBench: async () => undefined,
+  ofDrawing: async () => undefined,
+}
+
+function openDrafts(kept: Keyv, newId: () => string): Drafts {
+  return {
+    async keep(value, ms) {
+      const key = newId()
+      await kept.set(key, value, ms)
+      return key
+    },
+    find: key => kept.get(key),
+  }
+}

@@ -1,0 +1,47 @@
+// Opens the practice room: the local stand-in of Discord with the invented server in it.
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Scenario } from '../../practice/scenario.ts'
+import { openStandIn } from '../../practice/stand-in.ts'
+import { isWeek, weekOf, weeksFrom } from '../../trends/week.ts'
+import { pseudoLocale } from '../../words/pseudo.ts'
+import type { Config } from '../config.ts'
+import { demoServer } from './demo-server.ts'
+
+/** After so many weeks the invented story is over, and practice begins anew. */
+const storyLasts = 3
+
+/** Everybody's screen and the server itself in the pseudo-language of the tests. */
+const pseudoServer: Scenario = {
+  ...demoServer,
+  server: { ...demoServer.server, locale: pseudoLocale },
+  people: demoServer.people.map(person => ({ ...person, locale: pseudoLocale })),
+}
+
+/** The stand-in, what the bot needs to connect to it, and a data folder of its own so that practice never mixes with use. */
+export async function openPractice(config: Config) {
+  const data = join(config.data, 'practice')
+  // The port comes first: whoever has it may be at work on the very same data.
+  const standIn = await openStandIn({ scenario: config.pseudo ? pseudoServer : demoServer, port: config.port })
+  await beginAnewWhenStale(data, Date.now())
+  return {
+    pageUrl: standIn.pageUrl,
+    connection: { token: standIn.botToken, api: standIn.apiUrl },
+    config: {
+      ...config,
+      data,
+      database: undefined,
+      attachmentOrigins: [new URL(standIn.apiUrl).origin],
+    } satisfies Config,
+    close: () => standIn.close(),
+  }
+}
+
+async function beginAnewWhenStale(data: string, now: number): Promise<void> {
+  const begun = join(data, 'begun')
+  const week = await readFile(begun, 'utf8').catch(() => undefined)
+  if (week !== undefined && isWeek(week) && Math.abs(weeksFrom(week, weekOf(now))) <= storyLasts) return
+  await rm(data, { recursive: true, force: true })
+  await mkdir(data, { recursive: true })
+  await writeFile(begun, weekOf(now))
+}

@@ -1,0 +1,63 @@
+// /ask: a question about cells, answered for the person who asks alone; the same in the menu of somebody's message.
+import { ApplicationCommandOptionType, ApplicationCommandType } from 'discord.js'
+import { languageOf } from '../../answers/entry.ts'
+import { sayIn } from '../../words/say.ts'
+import type { Command, MessageCommand } from '../interaction/command.ts'
+import { replyPrivately } from '../interaction/reply.ts'
+import { everywhere } from '../interaction/where-offered.ts'
+import { cut } from '../message/parts.ts'
+import { findAnswer } from './find-answer.ts'
+import { titleFor } from './show-answer.ts'
+
+/** The search reads no more of a question. */
+const longestQuestion = 400
+const mostSuggested = 25
+
+export const askCommand: Command = {
+  name: 'ask',
+  describe: say => ({
+    type: ApplicationCommandType.ChatInput,
+    name: 'ask',
+    description: say('command.ask'),
+    ...everywhere,
+    options: [
+      {
+        type: ApplicationCommandOptionType.String,
+        name: 'question',
+        description: say('command.ask.question'),
+        required: true,
+        autocomplete: true,
+        max_length: longestQuestion,
+      },
+    ],
+  }),
+
+  /** Titles that hold what was typed, then those the search finds. */
+  async suggest(services, interaction) {
+    const say = sayIn(interaction.locale)
+    const book = await services.answers()
+    const typed = interaction.options.getFocused().trim()
+    const low = typed.toLocaleLowerCase(say.locale)
+    const titled = book.entries.map(entry => ({ entry, title: titleFor(say, entry) }))
+    const holding = titled.filter(one => one.title.toLocaleLowerCase(say.locale).includes(low)).map(one => one.entry)
+    const { answer, near } = book.lookUp(typed, [languageOf(say.locale)])
+    const offered = [...new Set([...(answer ? [answer] : []), ...holding, ...near])]
+    await interaction.respond(
+      offered.slice(0, mostSuggested).map(entry => ({ value: entry.id, name: cut(titleFor(say, entry), 100) })),
+    )
+  },
+
+  async run(services, interaction) {
+    const question = interaction.options.getString('question', true)
+    await replyPrivately(interaction, await findAnswer(services, interaction, { question, to: null }))
+  },
+}
+
+export const findAnswerCommand: MessageCommand = {
+  name: 'Find an answer',
+  describe: say => ({ type: ApplicationCommandType.Message, name: say('command.find-answer'), ...everywhere }),
+  async run(services, interaction) {
+    const { content, id } = interaction.targetMessage
+    await replyPrivately(interaction, await findAnswer(services, interaction, { question: content.trim(), to: id }))
+  },
+}

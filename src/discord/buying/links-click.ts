@@ -1,0 +1,119 @@
+// What moderators do about the server's links; each click asks whether they may, each change whether it comes too late.
+import type { ModalSubmitInteraction } from 'discord.js'
+import { changeLinks, type LinkChange } from '../../server/change-links.ts'
+import type { ServerSettings } from '../../server/settings.ts'
+import { type Say, sayIn } from '../../words/say.ts'
+import type { ClickHandler } from '../click-handlers.ts'
+import { newOpening } from '../interaction/id-parts.ts'
+import { sayRefusal } from '../interaction/refusal.ts'
+import { type Clicked, refuse, updateOrReply } from '../interaction/reply.ts'
+import { moderating } from '../interaction/rights.ts'
+import type { Services } from '../services.ts'
+import { decodeLinks, type LinksAct } from './links-id.ts'
+import {
+  linkForm,
+  showLinksToKeep,
+  showLinkToKeep,
+  showTyped,
+  type TypedLink,
+  titleField,
+  urlField,
+} from './show-links.ts'
+
+/** How long what was typed is kept, in ms, so that it need not be typed twice. */
+const typedFor = 15 * 60_000
+/** What is kept meanwhile; `link` is the one to be edited, or null for a new one. */
+type Typed = TypedLink & { readonly is: 'link'; readonly person: string; readonly link: string | null }
+
+export const linksClick: ClickHandler = (services, interaction) => {
+  const act = decodeLinks(interaction.customId)
+  return act && services.lanes.inLane(`links ${interaction.guildId}`, () => click(services, interaction, act))
+}
+
+async function click(services: Services, interaction: Clicked, act: LinksAct): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const settings = await moderating(services, interaction)
+  if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+  const all = (now = settings, note?: string) =>
+    updateOrReply(interaction, showLinksToKeep(say, now, services.now(), note))
+  if (act.is === 'manage') return all()
+  if (act.is === 'add' || act.is === 'edit' || act.is === 'again')
+    return openForm(services, interaction, say, settings, act)
+  if (interaction.isModalSubmit() && (act.is === 'added' || act.is === 'edited'))
+    return take(services, interaction, say, settings, act)
+  const chosen = act.is === 'choose' && interaction.isStringSelectMenu() ? interaction.values[0] : undefined
+  const id = 'id' in act ? act.id : chosen
+  const link = settings.links.find(one => one.id === id)
+  if (!link) return all(settings, sayRefusal(say, { code: 'no-link' }))
+  if (act.is === 'remove')
+    return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now(), { sure: true }))
+  if (act.is !== 'still-good' && act.is !== 'removed')
+    return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now()))
+  if (act.revision !== settings.revision) return all(settings, say('links.stale'))
+  const change: LinkChange = { is: act.is === 'removed' ? 'remove' : act.is, id: link.id }
+  const changed = await save(services, settings, change)
+  if (!changed.ok) return all(changed.settings, changed.refusal ? sayRefusal(say, changed.refusal) : say('links.stale'))
+  const note = say(`links.done.${change.is}`)
+  if (change.is === 'remove') return all(changed.settings, note)
+  await updateOrReply(interaction, showLinkToKeep(say, changed.settings, changed.link, services.now(), { note }))
+}
+
+/** Changes the settings as they were read; without a refusal, somebody else has changed them meanwhile. */
+async function save(services: Services, settings: ServerSettings, change: LinkChange) {
+  const changing = changeLinks(settings, change, services.now())
+  if (!changing.ok) return { ...changing, settings }
+  if ((await services.servers.save(changing.settings)) === 'saved') return changing
+  return { ok: false as const, refusal: undefined, settings: await services.servers.load(settings.server) }
+}
+
+async function openForm(
+  services: Services,
+  interaction: Clicked,
+  say: Say,
+  settings: ServerSettings,
+  act: Extract<LinksAct, { is: 'add' | 'edit' | 'again' }>,
+): Promise<void> {
+  if (interaction.isModalSubmit()) return
+  const typed = act.is === 'again' ? ((await services.drafts.find(act.draft)) as Typed | undefined) : undefined
+  if (act.is === 'again' && (typed?.is !== 'link' || typed.person !== interaction.user.id))
+    return refuse(interaction, say, { code: 'form-forgotten' })
+  const id = act.is === 'edit' ? act.id : (typed?.link ?? null)
+  const link = settings.links.find(one => one.id === id)
+  const opening = newOpening(services.newId)
+  if (id === null)
+    return interaction.showModal(linkForm(say, { is: 'added', opening }, typed ?? { url: '', title: '' }))
+  if (!link) return refuse(interaction, say, { code: 'no-link' })
+  // Whoever opened the form from an older screen sees in it what the link is now.
+  const { revision } = settings
+  await interaction.showModal(linkForm(say, { is: 'edited', id, revision, opening }, typed ?? link))
+}
+
+/** A form sent in: stored, or answered with what to change and what was typed. */
+async function take(
+  services: Services,
+  interaction: ModalSubmitInteraction,
+  say: Say,
+  settings: ServerSettings,
+  act: Extract<LinksAct, { is: 'added' | 'edited' }>,
+): Promise<void> {
+  const typed = {
+    url: interaction.fields.getTextInputValue(urlField),
+    title: interaction.fields.getTextInputValue(titleField),
+  }
+  // A form delivered twice adds the same link twice, under the same id: whoever counted it answers it.
+  const id = act.is === 'edited' ? act.id : BigInt(interaction.id).toString(36)
+  if (act.is === 'added' && settings.links.some(link => link.id === id)) return
+  const change: LinkChange = { is: act.is === 'added' ? 'add' : 'edit', id, ...typed }
+  let done =
+    act.is === 'edited' && act.revision !== settings.revision ? undefined : await save(services, settings, change)
+  // A new link stands in nobody's way: it is added to whatever the links are by now.
+  for (let i = 0; i < 3 && act.is === 'added' && done && !done.ok && !done.refusal; i++)
+    done = await save(services, done.settings, change)
+  if (done?.ok) {
+    const note = say(`links.done.${change.is}`)
+    return updateOrReply(interaction, showLinkToKeep(say, done.settings, done.link, services.now(), { note }))
+  }
+  const why = done?.refusal ? sayRefusal(say, done.refusal) : say('links.stale')
+  const kept: Typed = { is: 'link', person: interaction.user.id, link: act.is === 'edited' ? id : null, ...typed }
+  await updateOrReply(interaction, showTyped(say, why, typed, await services.drafts.keep(kept, typedFor)))
+}

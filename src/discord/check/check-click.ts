@@ -1,0 +1,98 @@
+// One click on a check, end to end: load, is it theirs, is it the current step, take the step, store, answer once.
+import { act } from '../../check/act.ts'
+import type { Check } from '../../check/check.ts'
+import { custodyOf } from '../../check/custody.ts'
+import { refit } from '../../check/refit.ts'
+import { screenOf } from '../../check/screen.ts'
+import type { Program } from '../../engine/compile.ts'
+import { inLanguage } from '../../engine/in-language.ts'
+import { type Say, sayIn } from '../../words/say.ts'
+import type { ClickHandler } from '../click-handlers.ts'
+import { newOpening } from '../interaction/id-parts.ts'
+import { sayRefusal } from '../interaction/refusal.ts'
+import { type Clicked, redraw, refuse } from '../interaction/reply.ts'
+import { sayInPublic } from '../posts/say-in-public.ts'
+import type { Services } from '../services.ts'
+import { type ClickId, decodeClick } from './check-id.ts'
+import { eventOf } from './event-of.ts'
+import { afterHelp, mayHelp, showHelping } from './hand-over/helping.ts'
+import { tellDanger } from './hand-over/tell-danger.ts'
+import { tellOthers } from './hand-over/tell-others.ts'
+import { actorOf, holderOf } from './hand-over/turn.ts'
+import { saveStep } from './save-step.ts'
+import { showReadingForm } from './show/reading-form.ts'
+import { showScreen } from './show/screen.ts'
+
+export const checkClick: ClickHandler = (services, interaction) => {
+  const id = decodeClick(interaction.customId)
+  return id && services.lanes.inLane(id.check, () => click(services, interaction, id))
+}
+
+async function click(services: Services, interaction: Clicked, id: ClickId): Promise<void> {
+  const say = sayIn(interaction.locale)
+  // Whoever only wants to see the check sees it as it stands; every other act is compared again when it is saved.
+  const found = await services.checks.load(id.check, id.act.is === 'show' ? undefined : id.revision)
+  if (!found) return refuse(interaction, say, { code: 'gone' })
+  // Delivered twice: whoever counted it answers it.
+  if (found.changedBy === interaction.id) return
+  const stored = found.check
+  const judging = services.programs.programFor(stored.family, stored.day)
+  if (!judging) return refuse(interaction, say, { code: 'gone' })
+  const program = inLanguage(judging, say.locale)
+  const check = refit(program, stored)
+  const helps = check.holder !== interaction.user.id
+  const actor = helps ? await actorOf(services, interaction, check) : holderOf(check)
+  if (helps && !mayHelp(check, actor)) return refuse(interaction, say, { code: 'not-yours' })
+  const show = (note?: string, now = check) =>
+    helps
+      ? showHelping(services, say, program, now, note)
+      : showScreen(say, program, screenOf(program, now), services.pictures, note)
+  const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
+  if (id.act.is === 'show') return redraw(interaction, await show())
+  if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
+  if (id.act.is === 'measure') return openForm(services, interaction, say, program, check, asked)
+
+  const read = eventOf(say, interaction, id.act, asked ?? '', program)
+  if (!read.ok) return redraw(interaction, await show(read.note))
+  const stepped = act(program, check, actor, read.event, services.now())
+  if (!stepped.ok) {
+    const { code } = stepped.refusal
+    if (code === 'expired' || code === 'closed') return refuse(interaction, say, stepped.refusal)
+    return redraw(interaction, await show(sayRefusal(say, stepped.refusal)))
+  }
+  const { saving, screen, check: saved } = await saveStep(services, interaction, program, check, stepped)
+  if (saving === 'seen') return
+  if (saving === 'saved' && helps) return afterHelp({ services, interaction, say, program, check, actor }, saved)
+  if (saving === 'saved') {
+    await redraw(interaction, await showScreen(say, program, screen, services.pictures))
+    if (!concernsOthers(check, saved)) return
+    const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
+    await tellDanger(services, inPublic, program, saved, interaction.channelId)
+    return tellOthers(services, inPublic, saved)
+  }
+  const latest = await services.checks.load(check.id)
+  if (!latest) return refuse(interaction, say, { code: 'gone' })
+  // It may have gone into other hands meanwhile.
+  if (!helps && latest.check.holder !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
+  await redraw(interaction, await show(say('stale.note'), refit(program, latest.check)))
+}
+
+/** Whether what channels show of it has changed: its custody, or that it came to a verdict or was closed. */
+const concernsOthers = (before: Check, after: Check): boolean =>
+  after.custody !== undefined &&
+  (after.custody !== before.custody ||
+    [before, after].some(({ phase }) => phase.is === 'done' || phase.is === 'closed'))
+
+async function openForm(
+  services: Services,
+  interaction: Clicked,
+  say: Say,
+  program: Program,
+  check: Check,
+  asked: string | undefined,
+): Promise<void> {
+  const question = asked === undefined ? undefined : program.questions.get(asked)
+  if (!question || interaction.isModalSubmit())
+    return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: check.phase.is })
+  await interaction.showModal(showReadingForm(say, check, question, newOpening(services.newId)))
+}

@@ -1,0 +1,75 @@
+// Shows what a text claims and what weighs how much in it, the impossible first, with a way to check the cell.
+import { type APIButtonComponent, ButtonStyle } from 'discord.js'
+import type { Check } from '../../../check/check.ts'
+import type { Program } from '../../../engine/compile.ts'
+import type { Fact } from '../../../readings/claims/facts.ts'
+import type { ClaimFinding, ClaimWeight } from '../../../readings/claims/finding.ts'
+import { longestClaim } from '../../../readings/read-claims.ts'
+import { sayClaimFinding, sayFact } from '../../../words/claim-words.ts'
+import { nameWhat } from '../../../words/describe.ts'
+import { plain } from '../../../words/plain.ts'
+import type { Say } from '../../../words/say.ts'
+import { fitLists } from '../../message/fit-text.ts'
+import { button, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import { startWithFacts } from '../facts/facts-codec.ts'
+import { factsOfClaim } from '../facts/facts-of-claim.ts'
+
+export type WeighedClaim = {
+  readonly text: string
+  readonly facts: readonly Fact[]
+  readonly findings: readonly ClaimFinding[]
+}
+
+/** The person's open check that the facts can be added to. */
+export type OpenCheck = { readonly check: Check; readonly program: Program }
+
+const order: readonly ClaimWeight[] = ['impossible', 'contradiction', 'high', 'low', 'not-comparable']
+const quoted = 300
+
+export function showClaim(say: Say, claim: WeighedClaim, open: OpenCheck | undefined): ShownMessage {
+  const { facts, findings } = claim
+  const head = [`### ${say('claim.title')}`, `> ${plain(cutLine(claim.text))}`]
+  if (claim.text.length > longestClaim) head.push(`-# ${say('claim.cut', { most: longestClaim })}`)
+  const caution = small(say('caution.line'))
+  if (facts.length === 0) return message([text([...head, say('claim.none')].join('\n')), caution])
+  const rest = (count: number) => say('list.rest', { count })
+  const weighed = order.map(weight => ({
+    title: say(`claim.${weight}`),
+    items: findings.filter(finding => finding.weight === weight).map(finding => sayClaimFinding(say, finding)),
+    rest,
+  }))
+  const read = { title: say('claim.title'), items: facts.map(fact => sayFact(say, fact, claim.text)), most: 12, rest }
+  const foot = sourcesOf(say, findings)
+  const nothing = findings.some(finding => finding.weight !== 'not-comparable') ? [] : [say('claim.nothing')]
+  const fixed = [...head, ...nothing, ...foot].join('\n').length + say('caution.line').length + 40
+  const lists = fitLists([...weighed, { ...read, title: say('claim.read') }], fixed, textBudget)
+  return message([
+    text(head.join('\n')),
+    ...[...lists, ...nothing].map(one => text(one)),
+    ...rows(buttonsOf(say, facts, open), 1),
+    ...(foot.length > 0 ? [small(foot.join('\n'))] : []),
+    caution,
+  ])
+}
+
+const cutLine = (typed: string): string => {
+  const line = typed.replace(/\s+/g, ' ').trim()
+  return line.length > quoted ? `${line.slice(0, quoted - 1)}…` : line
+}
+
+function sourcesOf(say: Say, findings: readonly ClaimFinding[]): string[] {
+  const dates = findings.flatMap(finding => ('validUntil' in finding ? [finding.validUntil] : []))
+  const date = dates.toSorted().at(0)
+  if (date === undefined) return []
+  const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'long', timeZone: 'UTC' })
+  return [say('weighed.sources', { date: day.format(new Date(date)) })]
+}
+
+function buttonsOf(say: Say, facts: readonly Fact[], open: OpenCheck | undefined): APIButtonComponent[] {
+  const known = factsOfClaim(facts)
+  if (Object.keys(known).length === 0) return []
+  const begin = pressButton(startWithFacts(known), say('claim.start'), ButtonStyle.Primary)
+  if (!open) return [begin]
+  const what = nameWhat(say, open.program.family)
+  return [begin, button(open.check, { is: 'know', facts: known }, say('claim.add', { what }))]
+}

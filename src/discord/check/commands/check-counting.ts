@@ -1,0 +1,19 @@
+// /check counting: what is counted of a person's checks, and their say in it.
+import { ApplicationCommandOptionType } from 'discord.js'
+import { sayIn } from '../../../words/say.ts'
+import type { Subcommand } from '../../interaction/command.ts'
+import { replyPrivately } from '../../interaction/reply.ts'
+import { showCounting } from '../../trends/show/counting.ts'
+
+export const checkCounting: Subcommand = {
+  name: 'counting',
+  describe: say => ({
+    type: ApplicationCommandOptionType.Subcommand,
+    name: 'counting',
+    description: say('command.check.counting'),
+  }),
+  async run(services, interaction) {
+    const out = await services.trends.optOuts.has(interaction.user.id)
+    await replyPrivately(interaction, showCounting(sayIn(interaction.locale), out))
+  },
+}

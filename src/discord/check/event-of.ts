@@ -1,0 +1,63 @@
+// What a click or a sent form means for a check, or the sentence that says what to type instead.
+import type { CheckEvent } from '../../check/events.ts'
+import { type Answers, cantTell, option } from '../../engine/answers.ts'
+import type { Program } from '../../engine/compile.ts'
+import { type FormQuantity, fieldsOf, readForm } from '../../readings/form.ts'
+import type { MenuInstrument } from '../../readings/instrument.ts'
+import type { Say } from '../../words/say.ts'
+import { sayTypedRefusal } from '../../words/typed-words.ts'
+import { sayRefusal } from '../interaction/refusal.ts'
+import type { Clicked } from '../interaction/reply.ts'
+import type { CheckAction } from './check-id.ts'
+import { instrumentField, otherInstrument } from './show/reading-form.ts'
+
+export type ClickMeaning =
+  | { readonly ok: true; readonly event: CheckEvent }
+  | { readonly ok: false; readonly note: string }
+
+/** `question`: the one the check is at, or that a moderator was asked about. */
+export function eventOf(
+  say: Say,
+  interaction: Clicked,
+  act: Exclude<CheckAction, { is: 'measure' | 'show' }>,
+  question: string,
+  program: Program,
+): ClickMeaning {
+  switch (act.is) {
+    case 'pick':
+      return { ok: true, event: { is: 'answer', question, answer: option(act.option) } }
+    case 'choose': {
+      const [picked] = interaction.isStringSelectMenu() ? interaction.values : []
+      return { ok: true, event: { is: 'answer', question, answer: option(picked ?? '') } }
+    }
+    case 'unsure':
+      return { ok: true, event: { is: 'answer', question, answer: cantTell } }
+    case 'measured':
+      return measured(say, interaction, question, program)
+    case 'know':
+      return { ok: true, event: { is: 'know', answers: act.facts as Answers } }
+    case 'consent':
+      return { ok: true, event: { is: 'consent', to: act.to, given: act.given } }
+    default:
+      return { ok: true, event: act }
+  }
+}
+
+function measured(say: Say, interaction: Clicked, id: string, program: Program): ClickMeaning {
+  const wanted = program.questions.get(id)?.answer
+  if (wanted?.kind !== 'reading' || !interaction.isModalSubmit())
+    return { ok: false, note: sayRefusal(say, { code: 'another-question', question: id }) }
+  const quantity = wanted.quantity as FormQuantity
+  const typed = Object.fromEntries(fieldsOf(quantity).map(field => [field.id, textOf(interaction, field.id)]))
+  const [kind] = interaction.fields.fields.has(instrumentField)
+    ? interaction.fields.getStringSelectValues(instrumentField)
+    : []
+  const known = kind !== undefined && kind !== otherInstrument
+  const read = readForm(quantity, typed, known ? { kind: kind as MenuInstrument } : undefined, interaction.locale)
+  if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
+  const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
+  return { ok: true, event: { is: 'answer', question: id, answer } }
+}
+
+const textOf = (interaction: Extract<Clicked, { fields: unknown }>, id: string): string =>
+  interaction.fields.fields.has(id) ? interaction.fields.getTextInputValue(id) : ''

@@ -1,0 +1,57 @@
+// Facts about a cell inside a custom id: short enough for Discord's hundred characters, and nothing else gets out of it.
+import { type Answer, type Answers, option, reading } from '../../../engine/answers.ts'
+
+/** The questions that a claim or a log can answer, each with its letter and the kind of its answer. */
+const carried = {
+  format: { letter: 'f', kind: 'option' },
+  'claimed-capacity': { letter: 'c', kind: 'reading' },
+  'claimed-current': { letter: 'i', kind: 'reading' },
+  'current-word': { letter: 'w', kind: 'option' },
+  chemistry: { letter: 'k', kind: 'option' },
+  'measured-capacity': { letter: 'm', kind: 'option' },
+  'test-current': { letter: 't', kind: 'option' },
+} as const
+
+export type CarriedQuestion = keyof typeof carried
+export type CarriedFacts = Partial<Record<CarriedQuestion, Answer>>
+
+const questions = Object.keys(carried) as CarriedQuestion[]
+
+/** Options by their id, figures as they are (they are read off a label, so their uncertainty is 0). At most 80 characters. */
+export function encodeFacts(facts: CarriedFacts): string {
+  return questions
+    .flatMap(question => {
+      const answer = facts[question]
+      if (!answer || answer.kind === 'cant-tell') return []
+      const value = answer.kind === 'option' ? answer.option : String(Math.round(answer.value * 100) / 100)
+      return [carried[question].letter + value.replace('.', ',')]
+    })
+    .join('_')
+}
+
+/** The facts of a custom id; undefined for anything that `encodeFacts` cannot have written. */
+export function decodeFacts(text: string): Answers | undefined {
+  const facts: Record<string, Answer> = {}
+  for (const part of text === '' ? [] : text.split('_')) {
+    const question = questions.find(one => carried[one].letter === part[0])
+    const value = part.slice(1)
+    if (!question || question in facts) return undefined
+    if (carried[question].kind === 'option') {
+      if (!/^[a-z0-9-]{1,24}$/.test(value)) return undefined
+      facts[question] = option(value)
+    } else {
+      if (!/^\d{1,7}(,\d{1,2})?$/.test(value)) return undefined
+      facts[question] = reading(Number(value.replace(',', '.')))
+    }
+  }
+  return facts
+}
+
+const mark = 'cf1.'
+
+/** The custom id of a button that starts a check with these facts. */
+export const startWithFacts = (facts: CarriedFacts): string => mark + encodeFacts(facts)
+
+/** The facts such a button carries; undefined for any other id. */
+export const decodeStartWithFacts = (id: string): Answers | undefined =>
+  id.startsWith(mark) ? decodeFacts(id.slice(mark.length)) : undefined

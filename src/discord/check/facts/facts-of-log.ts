@@ -1,0 +1,31 @@
+// What a discharge answers of the questions a check asks; nothing where the test was not one that counts.
+import { option, reading } from '../../../engine/answers.ts'
+import type { RunReading } from '../../../readings/discharge/measure-run.ts'
+import type { DischargeFinding } from '../../../readings/weigh-discharge.ts'
+import type { CarriedFacts } from './facts-codec.ts'
+
+const shares: Partial<Record<DischargeFinding['code'], string>> = {
+  'far-below-label': 'under-half',
+  'below-label': 'half-to-80',
+  'label-reached': 'from-80',
+}
+
+/** `label_mAh` is what the label claims; without it there is nothing to compare. */
+export function factsOfLog(
+  run: RunReading,
+  findings: readonly DischargeFinding[],
+  label_mAh: number | undefined,
+): CarriedFacts {
+  if (label_mAh === undefined) return {}
+  const found = findings.find(finding => finding.code in shares)
+  const share = found && shares[found.code]
+  const current = run.figures.meanCurrent.value
+  // A low capacity only counts at a known room temperature; a pass never counts for a cell anyhow.
+  const counts = share !== undefined && (share === 'from-80' || run.room_C !== null)
+  return {
+    'claimed-capacity': reading(label_mAh),
+    ...(counts && { 'measured-capacity': option(share) }),
+    ...(counts &&
+      current !== null && { 'test-current': option(current <= 1 ? 'low' : current < 5 ? 'middle' : 'high') }),
+  }
+}

@@ -1,0 +1,85 @@
+// Carries a hand-over out: the step, the save, the answer to whoever pressed, and the word to everybody else it concerns.
+import { act } from '../../../check/act.ts'
+import type { Check } from '../../../check/check.ts'
+import { custodyOf } from '../../../check/custody.ts'
+import type { HandOverEvent } from '../../../check/hand-over.ts'
+import { sayWhat } from '../../../words/describe.ts'
+import type { Say } from '../../../words/say.ts'
+import { sayPerson } from '../../../words/say-custody.ts'
+import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
+import { message, small, text } from '../../message/parts.ts'
+import { sayInPublic } from '../../posts/say-in-public.ts'
+import { mostOpen } from '../begin-check.ts'
+import { type SavedStep, saveStep } from '../save-step.ts'
+import { showScreen } from '../show/screen.ts'
+import { offerOut } from './offer-out.ts'
+import { showPleaOver } from './show/help-request.ts'
+import { showHands } from './show/holder-menu.ts'
+import { type PanelNote, showPanel } from './show/panel.ts'
+import { postWord, tellOthers } from './tell-others.ts'
+import type { Turn } from './turn.ts'
+
+export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> {
+  const { services, interaction, say, program, check, actor } = turn
+  const stepped = act(program, check, actor, event, services.now())
+  if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
+  if (event.is === 'take' || event.is === 'take-over') {
+    const count = (await services.checks.heldBy(actor.person, services.now())).length
+    if (count >= mostOpen) return refuse(interaction, say, { code: 'too-many-open', count })
+  }
+  const tooMuch =
+    event.is === 'offer' && services.fairUse.admitPost(actor.person, interaction.channelId, services.now())
+  if (tooMuch) return refuse(interaction, say, tooMuch)
+  const saved = await saveStep(services, interaction, program, check, stepped)
+  if (saved.saving === 'seen') return
+  if (saved.saving === 'stale')
+    return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
+  const inPublic = await sayInPublic(services, saved.check.server, interaction.guildLocale)
+  if (event.is === 'offer') {
+    await redraw(interaction, await showScreen(say, program, saved.screen, services.pictures))
+    return tellOthers(services, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))
+  }
+  await answer(turn, inPublic, event, saved)
+  await tellOthers(services, inPublic, saved.check)
+  const word = words[event.is]
+  if (!word) return
+  const who = event.is === 'take-over' ? check.holder : saved.check.holder
+  await postWord(services, inPublic, saved.check, { word, who, channel: await whereTold(turn, saved.check) })
+}
+
+/** What whoever did not press is told. */
+const words: Partial<Record<HandOverEvent['is'], PanelNote>> = {
+  'send-back': 'sent-back',
+  'give-back': 'gave-back',
+  'take-over': 'took-over',
+}
+
+/** The channel the holder looks at: where they asked or were given it; without any, the one of this click. */
+async function whereTold({ services, interaction, check }: Turn, now: Check): Promise<string> {
+  const panel = (await services.notices.of(now.id)).find(one => one.kind === 'panel')
+  return custodyOf(check).plea?.where ?? panel?.channel ?? interaction.channelId ?? ''
+}
+
+/** What whoever pressed sees: their own message in their language, a channel's in that of the server. */
+async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, screen }: SavedStep): Promise<void> {
+  const { services, interaction, say, program } = turn
+  const what = sayWhat(say, program.family)
+  switch (event.is) {
+    case 'take':
+    case 'take-over':
+      return replyPrivately(interaction, await showScreen(say, program, screen, services.pictures))
+    case 'withdraw':
+      return redraw(interaction, await showScreen(say, program, screen, services.pictures))
+    case 'share':
+    case 'unask':
+      return redraw(interaction, showHands(say, check))
+    case 'send-back':
+      return redraw(interaction, showPleaOver(inPublic))
+    case 'decline':
+      return redraw(interaction, showPanel(inPublic, what, check))
+    default: {
+      const given = say('panel.taken', { holder: sayPerson(check.holder), what })
+      return redraw(interaction, message([text(given), small(say('caution.line'))]))
+    }
+  }
+}

@@ -1,0 +1,42 @@
+// One click of a hand-over, end to end: load, who acts, what it means, take the step, store, answer, tell the others.
+
+import { sayIn } from '../../../words/say.ts'
+import type { ClickHandler } from '../../click-handlers.ts'
+import { type Clicked, refuse } from '../../interaction/reply.ts'
+import type { Services } from '../../services.ts'
+import { askModerator } from './ask-moderator.ts'
+import { carryOut } from './carry-out.ts'
+import { decodeHand, type HandId } from './hand-over-id.ts'
+import { lookAt } from './look-at.ts'
+import { meantBy } from './meant-by.ts'
+import { openForm } from './open-form.ts'
+import { isHandOverForm } from './show/forms.ts'
+import { turnOf } from './turn.ts'
+
+export const handClick: ClickHandler = (services, interaction) => {
+  const id = decodeHand(interaction.customId)
+  if (!id) return undefined
+  // Photographs take their time, in which the check is not held up.
+  return id.does === 'asked'
+    ? askModerator(services, interaction, id)
+    : services.lanes.inLane(id.check, () => click(services, interaction, id))
+}
+
+async function click(services: Services, interaction: Clicked, id: HandId): Promise<void> {
+  const turn = await turnOf(services, interaction, id.check)
+  if (turn === 'seen') return
+  const say = sayIn(interaction.locale)
+  if (turn === 'gone') return refuse(interaction, say, { code: 'gone' })
+  const { check } = turn
+  if (isHandOverForm(id.does)) return openForm(turn, id.does)
+  // What is said about a question belongs to that one.
+  if (id.does === 'sent-back' && id.form?.revision !== check.revision)
+    return refuse(interaction, say, { code: 'changed-meanwhile' })
+  const meant = meantBy(interaction, id.does)
+  if (meant === undefined) return lookAt(turn, id.does)
+  if (!meant.ok) return refuse(interaction, say, meant.refusal)
+  // Pressed once more by whoever has taken it: they are shown where it stands.
+  if (meant.event.is === 'take' && check.holder === interaction.user.id && !check.custody?.offer)
+    return lookAt(turn, 'go-on')
+  return carryOut(turn, meant.event)
+}

@@ -1,0 +1,54 @@
+// A moderator answers in the holder's place: what they see of the check, and who is told once they have answered.
+import type { Check } from '../../../check/check.ts'
+import { type Actor, custodyOf } from '../../../check/custody.ts'
+import { helpingScreen } from '../../../check/screen.ts'
+import type { Program } from '../../../engine/compile.ts'
+import type { Say } from '../../../words/say.ts'
+import { editReply, redraw } from '../../interaction/reply.ts'
+import { message, type ShownMessage, small, text } from '../../message/parts.ts'
+import { sayInPublic } from '../../posts/say-in-public.ts'
+import type { Services } from '../../services.ts'
+import { showScreen } from '../show/screen.ts'
+import { showThanks } from './show/help-request.ts'
+import type { PanelNote } from './show/panel.ts'
+import { isDanger } from './tell-danger.ts'
+import { postWord, tellOthers } from './tell-others.ts'
+import type { Turn } from './turn.ts'
+
+/** Whether this person may answer the question somebody else is stuck at. */
+export const mayHelp = (check: Check, actor: Actor): boolean => actor.moderator && custodyOf(check).plea !== undefined
+
+/** The question that is asked, and nothing else of the check. */
+export async function showHelping(
+  services: Services,
+  say: Say,
+  program: Program,
+  check: Check,
+  note?: string,
+): Promise<ShownMessage> {
+  const screen = helpingScreen(program, check)
+  if (screen) return showScreen(say, program, screen, services.pictures, note)
+  return message([text(say('helping.over')), small(say('caution.line'))])
+}
+
+/** After an answer is stored: it may be asked a second time; else its holder is told where they asked. */
+export async function afterHelp(
+  { services, interaction, say, program, check: before }: Turn,
+  after: Check,
+): Promise<void> {
+  if (custodyOf(after).plea) return redraw(interaction, await showHelping(services, say, program, after))
+  await redraw(interaction, showThanks(say, after))
+  const inPublic = await sayInPublic(services, after.server, interaction.guildLocale)
+  const channel = custodyOf(before).plea?.where ?? undefined
+  const word = wordFor(program, before, after)
+  const who = after.holder
+  const told = channel !== undefined && (await postWord(services, inPublic, after, { word, who, channel }))
+  await editReply(interaction, showThanks(say, after, { in: told ? channel : undefined }))
+  await tellOthers(services, inPublic, after)
+}
+
+function wordFor(program: Program, before: Check, after: Check): PanelNote {
+  if (isDanger(program, after)) return 'danger'
+  if (after.phase.is === 'done') return 'result'
+  return after.answers[custodyOf(before).plea?.question ?? '']?.kind === 'cant-tell' ? 'unsure' : 'helped'
+}

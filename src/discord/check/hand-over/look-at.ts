@@ -1,0 +1,32 @@
+// The clicks of a hand-over that change nothing: the menu on one's own check, how far it is, the question to answer for somebody.
+import { custodyOf, seesProgress } from '../../../check/custody.ts'
+import { helpingScreen, screenOf } from '../../../check/screen.ts'
+import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
+import { showScreen } from '../show/screen.ts'
+import type { HandOverCommand } from './hand-over-id.ts'
+import { showHands } from './show/holder-menu.ts'
+import { showProgress } from './show/progress.ts'
+import type { Turn } from './turn.ts'
+
+export async function lookAt(
+  { services, interaction, say, program, check, actor }: Turn,
+  does: HandOverCommand,
+): Promise<void> {
+  const screen = () => showScreen(say, program, screenOf(program, check), services.pictures)
+  if (does === 'progress') {
+    if (!seesProgress(check, actor)) return refuse(interaction, say, { code: 'not-party' })
+    return replyPrivately(interaction, showProgress(say, program, check, actor))
+  }
+  if (does === 'help') {
+    if (!actor.moderator) return refuse(interaction, say, { code: 'not-moderator' })
+    const helping = custodyOf(check).plea && helpingScreen(program, check)
+    if (!helping) return refuse(interaction, say, { code: 'not-asked' })
+    return replyPrivately(interaction, await showScreen(say, program, helping, services.pictures))
+  }
+  if (actor.person !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
+  // The word to go on stands where everybody sees it: the check itself is shown to its holder alone.
+  if (does === 'go-on') return replyPrivately(interaction, await screen())
+  if (does === 'hands') return redraw(interaction, showHands(say, check))
+  if (does === 'return') return redraw(interaction, await screen())
+  return refuse(interaction, say, { code: 'unknown-click' })
+}

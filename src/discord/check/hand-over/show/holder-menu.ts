@@ -1,0 +1,59 @@
+// What a holder can do with their check and other people, and how a check looks while it is offered.
+import { ButtonStyle } from 'discord.js'
+import type { Check } from '../../../../check/check.ts'
+import { custodyOf, type Offer } from '../../../../check/custody.ts'
+import { plain } from '../../../../words/plain.ts'
+import type { Say } from '../../../../words/say.ts'
+import { sayDay, sayHandled, sayTaker } from '../../../../words/say-custody.ts'
+import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
+import { encodeHand, type HandOverCommand } from '../hand-over-id.ts'
+
+export const handButton = (check: Check, does: HandOverCommand, label: string, style?: ButtonStyle.Primary) =>
+  pressButton(encodeHand({ check: check.id, does }), label, style)
+
+/** `question`: whether the check is at a question, which a moderator can then be asked about. */
+export function showHands(say: Say, check: Check, note?: string): ShownMessage {
+  const { plea, offer, shares, from, starter, history } = custodyOf(check)
+  const buttons = [
+    ...(plea
+      ? [handButton(check, 'unask', say('hands.unask'))]
+      : 'question' in check.phase
+        ? [handButton(check, 'ask', say('hands.ask'), ButtonStyle.Primary)]
+        : []),
+    offer
+      ? handButton(check, 'withdraw', say('offered.withdraw'), ButtonStyle.Primary)
+      : handButton(check, 'offer', say('hands.offer')),
+    ...(from === undefined ? [] : [handButton(check, 'give-back', say('hands.give-back'))]),
+    ...(starter === check.holder
+      ? []
+      : [shares ? handButton(check, 'keep', say('hands.keep')) : handButton(check, 'share', say('hands.share'))]),
+  ]
+  const past = history.slice(-4).map(one => sayHandled(say, one))
+  return message([
+    ...(note ? [text(note)] : []),
+    text(`### ${say('hands.title')}\n${say('hands.text')}`),
+    ...(plea ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
+    ...(offer ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) }))] : []),
+    ...(shares ? [text(say('hands.shared'))] : []),
+    ...(past.length > 0 ? [small(past.join('\n'))] : []),
+    ...rows(buttons, 2),
+    ...rows([handButton(check, 'return', say('hands.return'))]),
+    small(say('caution.line')),
+  ])
+}
+
+export const showOffered = (say: Say, check: Check, offer: Offer, note?: string): ShownMessage =>
+  message([
+    ...(note ? [text(note)] : []),
+    text(
+      `### ${say('offered.title')}\n${say('offered.text', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) })}\n${say('hands.hot')}`,
+    ),
+    ...rows([handButton(check, 'withdraw', say('offered.withdraw'), ButtonStyle.Primary)]),
+    small(say('caution.line')),
+  ])
+
+/** What a moderator wrote when they sent the question back, for whoever asked; undefined once something else has happened since. */
+export function sentBack(say: Say, check: Check): string | undefined {
+  const last = custodyOf(check).history.at(-1)
+  return last?.did === 'sent-back' && last.why ? say('hands.sent-back', { why: plain(last.why) }) : undefined
+}

@@ -1,0 +1,50 @@
+// What every step of a hand-over is given: the click, the check as it stands, and who acts.
+import type { BaseInteraction } from 'discord.js'
+import type { Check, CheckId } from '../../../check/check.ts'
+import type { Actor } from '../../../check/custody.ts'
+import { refit } from '../../../check/refit.ts'
+import type { Program } from '../../../engine/compile.ts'
+import { inLanguage } from '../../../engine/in-language.ts'
+import { type Say, sayIn } from '../../../words/say.ts'
+import type { Clicked } from '../../interaction/reply.ts'
+import { moderating, rolesOf, serverOf } from '../../interaction/rights.ts'
+import type { Services } from '../../services.ts'
+
+export type Turn = {
+  readonly services: Services
+  readonly interaction: Clicked
+  readonly say: Say
+  readonly program: Program
+  readonly check: Check
+  readonly actor: Actor
+}
+
+/** The check as it stands, in the person's language. `seen`: delivered twice, and whoever counted it answers it. */
+export async function turnOf(services: Services, interaction: Clicked, id: CheckId): Promise<Turn | 'gone' | 'seen'> {
+  const say = sayIn(interaction.locale)
+  const found = await services.checks.load(id)
+  if (!found) return 'gone'
+  if (found.changedBy === interaction.id) return 'seen'
+  const judging = services.programs.programFor(found.check.family, found.check.day)
+  if (!judging) return 'gone'
+  const program = inLanguage(judging, say.locale)
+  const check = refit(program, found.check)
+  return { services, interaction, say, program, check, actor: await actorOf(services, interaction, check) }
+}
+
+/** The person behind an interaction, with the rights they have over this check: those of its server, and only from there. */
+export async function actorOf(services: Services, interaction: BaseInteraction, check: Check): Promise<Actor> {
+  const here = check.server !== null && serverOf(interaction) === check.server
+  const { member } = interaction
+  const roles = here && member !== null ? rolesOf(member) : []
+  const moderator = here && (await moderating(services, interaction)) !== undefined
+  return { person: interaction.user.id, here, roles, moderator }
+}
+
+/** Whoever holds a check needs no rights of the server to answer it; `here`: whether they are in it. */
+export const holderOf = (check: Check, here = false): Actor => ({
+  person: check.holder,
+  here,
+  roles: [],
+  moderator: false,
+})

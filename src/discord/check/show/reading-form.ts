@@ -1,0 +1,79 @@
+// The form for a reading: one field per figure, and what it was measured with.
+import { type APIModalInteractionResponseCallbackData, ComponentType, TextInputStyle } from 'discord.js'
+import type { Check } from '../../../check/check.ts'
+import type { Question } from '../../../engine/pack/pack.ts'
+import { type FormField, type FormQuantity, fieldsOf, instrumentsOf } from '../../../readings/form.ts'
+import type { Quantity } from '../../../readings/quantity.ts'
+import type { Say } from '../../../words/say.ts'
+import { cut } from '../../message/parts.ts'
+import { encodeClick } from '../check-id.ts'
+
+export const instrumentField = 'instrument'
+/** Not one of the menu: the value is then taken with the widest uncertainty of the menu. */
+export const otherInstrument = 'other' as const
+
+/** What a person might type, per quantity; units are written as the trade writes them in every language. */
+const examples: Record<Quantity, string> = {
+  mass: '44.7 g',
+  diameter: '18.3 mm',
+  length: '65.1 mm',
+  voltage: '3.65 V',
+  'ac-resistance': '18 mΩ',
+  'dc-resistance': '45 mΩ',
+  capacity: '3000 mAh',
+  current: '10 A',
+  temperature: '22 °C',
+  'rest-time': '2 h',
+  'energy-per-volume': '650 Wh/L',
+  'energy-per-mass': '240 Wh/kg',
+}
+
+export function showReadingForm(
+  say: Say,
+  check: Check,
+  question: Question,
+  opening: string,
+): APIModalInteractionResponseCallbackData {
+  const quantity = (question.answer.kind === 'reading' ? question.answer.quantity : 'mass') as FormQuantity
+  const instruments = instrumentsOf(quantity)
+  return {
+    custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'measured', opening } }),
+    title: cut(say('form.title'), 45),
+    components: [
+      ...fieldsOf(quantity).map(field => ({
+        type: ComponentType.Label as const,
+        label: cut(say(`form.${field.id}`), 45),
+        description: cut(hintOf(say, field), 100),
+        component: {
+          type: ComponentType.TextInput as const,
+          custom_id: field.id,
+          style: TextInputStyle.Short as const,
+          required: field.otherwise === undefined,
+          max_length: 60,
+        },
+      })),
+      ...(instruments.length === 0
+        ? []
+        : [
+            {
+              type: ComponentType.Label as const,
+              label: cut(say('form.instrument'), 45),
+              component: {
+                type: ComponentType.StringSelect as const,
+                custom_id: instrumentField,
+                required: true,
+                options: [...instruments, otherInstrument].map(kind => ({
+                  value: kind,
+                  label: cut(say(`instrument.${kind}`), 100),
+                })),
+              },
+            },
+          ]),
+    ],
+  }
+}
+
+function hintOf(say: Say, field: FormField): string {
+  if (field.id === 'nominal-voltage') return say('form.nominal-voltage.hint')
+  return say('form.hint', { example: examples[field.quantity] })
+}

@@ -1,0 +1,78 @@
+// Turns a screen of a check into a message.
+import { ButtonStyle } from 'discord.js'
+import type { Screen } from '../../../check/screen.ts'
+import type { Program } from '../../../engine/compile.ts'
+import { sayExpiry, sayWhat } from '../../../words/describe.ts'
+import type { Say } from '../../../words/say.ts'
+import { button, gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import type { Pictures } from '../../services.ts'
+import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
+import { showQuestion } from './question.ts'
+import { showVerdict } from './verdict.ts'
+
+/** The message for a screen; `note` stands above it (a refusal, or that the button was an old one). */
+export async function showScreen(
+  say: Say,
+  program: Program,
+  screen: Screen,
+  pictures: Pictures,
+  note?: string,
+): Promise<ShownMessage> {
+  const { check } = screen
+  const above = note ? [text(note)] : []
+  const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
+  switch (screen.kind) {
+    case 'question':
+      return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
+    case 'verdict':
+      return showVerdict(
+        say,
+        program,
+        screen,
+        await pictures.forVerdict(program, screen.judgement, check.answers, say),
+        note,
+      )
+    case 'offered':
+      return showOffered(say, check, screen.offer, note)
+    case 'consent': {
+      const { to } = screen
+      const bench = to === 'bench' ? await pictures.forBench(say) : undefined
+      const shown = bench ? [bench] : []
+      return message(
+        [
+          ...above,
+          text(`### ${say(`consent.${to}.title`)}\n${say(`consent.${to}.text`)}`),
+          ...gallery(shown),
+          ...rows(
+            [button(check, { is: 'consent', to, given: false }, say(`consent.${to}.no`), ButtonStyle.Primary)],
+            1,
+          ),
+          ...rows([button(check, { is: 'consent', to, given: true }, say(`consent.${to}.yes`))], 1),
+          ...rows([
+            ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('check.back'))] : []),
+            button(check, { is: 'pause' }, say('check.pause')),
+            button(check, { is: 'finish' }, say('check.finish')),
+            ...hands,
+          ]),
+          small(say('caution.line')),
+        ],
+        shown,
+      )
+    }
+    case 'paused':
+      return message([
+        ...above,
+        text(
+          `### ${say('check.title', { what: sayWhat(say, program.family) })}\n${say('paused.text', { date: sayExpiry(check) })}`,
+        ),
+        ...rows([
+          button(check, { is: 'resume' }, say('paused.resume'), ButtonStyle.Primary),
+          button(check, { is: 'close' }, say('button.close')),
+          ...hands,
+        ]),
+        small(say('caution.line')),
+      ])
+    case 'closed':
+      return message([...above, text(say('closed.text')), small(say('caution.line'))])
+  }
+}

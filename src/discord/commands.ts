@@ -1,0 +1,23 @@
+// Every command there is; a command that is not listed here does not exist.
+import { askCommand, findAnswerCommand } from './answers/ask-command.ts'
+import { buyingCommand } from './buying/buying-command.ts'
+import { claimCommand, readClaimsCommand } from './check/claims/claim-command.ts'
+import { checkCommand } from './check/commands/check.ts'
+import type { Command, MessageCommand } from './interaction/command.ts'
+import { logCommand } from './logs/log-command.ts'
+import { privacyCommand } from './privacy/privacy-command.ts'
+import { setupCommand } from './setup/setup-command.ts'
+import { trendsCommand } from './trends/trends-command.ts'
+
+export const commands: readonly Command[] = [
+  checkCommand,
+  askCommand,
+  claimCommand,
+  logCommand,
+  buyingCommand,
+  trendsCommand,
+  privacyCommand,
+  setupCommand,
+]
+
+export const messageCommands: readonly MessageCommand[] = [readClaimsCommand, findAnswerCommand]

@@ -1,0 +1,35 @@
+// What a command is: data for Discord, and functions that run it.
+import type {
+  APIApplicationCommandSubcommandOption,
+  AutocompleteInteraction,
+  ChatInputCommandInteraction,
+  MessageContextMenuCommandInteraction,
+  RESTPostAPIChatInputApplicationCommandsJSONBody,
+  RESTPostAPIContextMenuApplicationCommandsJSONBody,
+} from 'discord.js'
+import type { Say } from '../../words/say.ts'
+import type { Services } from '../services.ts'
+
+/** What runs when somebody sends the command, and what is offered while they type it. */
+export type Runs = {
+  run(services: Services, interaction: ChatInputCommandInteraction): Promise<void>
+  suggest?(services: Services, interaction: AutocompleteInteraction): Promise<void>
+}
+
+export type Subcommand = Runs & {
+  readonly name: string
+  describe(say: Say): APIApplicationCommandSubcommandOption
+}
+
+/** A command with subcommands, or one that runs itself. */
+export type Command = {
+  readonly name: string
+  describe(say: Say): RESTPostAPIChatInputApplicationCommandsJSONBody
+} & ({ readonly subcommands: readonly Subcommand[] } | Runs)
+
+/** A command in the menu of a message; `name` is what Discord calls it in English. */
+export type MessageCommand = {
+  readonly name: string
+  describe(say: Say): RESTPostAPIContextMenuApplicationCommandsJSONBody
+  run(services: Services, interaction: MessageContextMenuCommandInteraction): Promise<void>
+}

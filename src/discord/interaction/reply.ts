@@ -1,0 +1,90 @@
+// The three ways we answer an interaction: a private reply, redrawing the message that was clicked, or a private refusal.
+import {
+  type ChatInputCommandInteraction,
+  ComponentType,
+  type MessageComponentInteraction,
+  type MessageContextMenuCommandInteraction,
+  MessageFlags,
+  type ModalSubmitInteraction,
+} from 'discord.js'
+import type { Say } from '../../words/say.ts'
+import { message, type ShownMessage, small, text } from '../message/parts.ts'
+import { type Refusal, sayRefusal } from './refusal.ts'
+
+export type Clicked = MessageComponentInteraction | ModalSubmitInteraction
+export type Answerable = ChatInputCommandInteraction | MessageContextMenuCommandInteraction | Clicked
+
+const files = (shown: ShownMessage) =>
+  shown.pictures.map(({ name, bytes, alt }) => ({
+    name,
+    attachment: Buffer.from(bytes),
+    description: alt.slice(0, 1024),
+  }))
+
+/** A new message that only the person sees. */
+export async function replyPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
+  await interaction.reply({
+    components: shown.components,
+    files: files(shown),
+    flags: shown.flags | MessageFlags.Ephemeral,
+  })
+}
+
+/** The clicked message, redrawn; a form that was not opened from a message is answered with a new private one. */
+export async function redraw(interaction: Clicked, shown: ShownMessage): Promise<void> {
+  if (interaction.isModalSubmit() && !interaction.isFromMessage()) return replyPrivately(interaction, shown)
+  await interaction.update({ components: shown.components, files: files(shown), attachments: [], flags: shown.flags })
+}
+
+/** Redraws a message that only the person sees; one that everybody sees stays as it is and is answered privately. */
+export async function updateOrReply(interaction: Clicked, shown: ShownMessage): Promise<void> {
+  const own = interaction.message?.flags.has(MessageFlags.Ephemeral) ?? false
+  return own ? redraw(interaction, shown) : replyPrivately(interaction, shown)
+}
+
+export async function refuse(interaction: Answerable, say: Say, refusal: Refusal): Promise<void> {
+  await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), small(say('caution.line'))]))
+}
+
+/** Says that an answer is being worked on; it is then given with `editReply`. A click keeps its message meanwhile. */
+export async function defer(interaction: Answerable): Promise<void> {
+  if (interaction.isCommand()) await interaction.deferReply({ flags: MessageFlags.Ephemeral })
+  else await interaction.deferUpdate()
+}
+
+/** The answer that `defer` has promised. */
+export async function editReply(interaction: Answerable, shown: ShownMessage): Promise<void> {
+  await interaction.editReply({
+    components: shown.components,
+    files: files(shown),
+    attachments: [],
+    flags: shown.flags,
+  })
+}
+
+/** Something private to say after `defer`, in place of the answer of a command and beside the message of a click. */
+export async function followUpPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
+  if (interaction.isCommand()) return editReply(interaction, shown)
+  await interaction.followUp({ components: shown.components, flags: shown.flags | MessageFlags.Ephemeral })
+}
+
+type TextFile = { readonly name: string; readonly content: string }
+
+/** A private reply with one text file. */
+export async function replyWithFile(interaction: Answerable, says: string, file: TextFile): Promise<void> {
+  await interaction.reply(withFile(says, file))
+}
+
+/** The same beside what was answered already. */
+export async function followWithFile(interaction: Answerable, says: string, file: TextFile): Promise<void> {
+  await interaction.followUp(withFile(says, file))
+}
+
+function withFile(says: string, { name, content }: TextFile) {
+  const shown = message([text(says), { type: ComponentType.File, file: { url: `attachment://${name}` } }])
+  return {
+    components: shown.components,
+    files: [{ name, attachment: Buffer.from(content) }],
+    flags: shown.flags | MessageFlags.Ephemeral,
+  } as const
+}

@@ -1,0 +1,24 @@
+// The answer to a question about a log: the file is read once more with it.
+import type { StringSelectMenuInteraction } from 'discord.js'
+import { sayIn } from '../../words/say.ts'
+import type { ClickHandler } from '../click-handlers.ts'
+import { defer, editReply, refuse } from '../interaction/reply.ts'
+import type { Services } from '../services.ts'
+import { type AskedLog, answerLog, logQuestionMark, withAnswer } from './read-log.ts'
+import { choicesOf } from './show-log-question.ts'
+
+export const logClick: ClickHandler = (services, interaction) =>
+  interaction.customId.startsWith(logQuestionMark) && interaction.isStringSelectMenu()
+    ? choose(services, interaction)
+    : undefined
+
+async function choose(services: Services, interaction: StringSelectMenuInteraction): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const asked = (await services.drafts.find(interaction.customId.slice(logQuestionMark.length))) as AskedLog | undefined
+  if (asked?.is !== 'log') return refuse(interaction, say, { code: 'log-forgotten' })
+  if (asked.person !== interaction.user.id) return refuse(interaction, say, { code: 'not-yours' })
+  const choice = choicesOf(say, asked.question).find(one => one.value === interaction.values[0])
+  if (!choice) return refuse(interaction, say, { code: 'log-forgotten' })
+  await defer(interaction)
+  await editReply(interaction, await answerLog(services, say, asked.person, withAnswer(asked.request, choice.means)))
+}

@@ -1,0 +1,63 @@
+// What is said of a log besides the file: what the label claims and how the test was done; typed values read and checked.
+
+import type { LogFile } from '../../readers/log/log-reader.ts'
+import type { MenuInstrument } from '../../readings/instrument.ts'
+import type { LogOptions } from '../../readings/open-log.ts'
+import type { Quantity } from '../../readings/quantity.ts'
+import { readTyped } from '../../readings/read-typed.ts'
+import type { DischargeClaim } from '../../readings/weigh-discharge.ts'
+import type { Say } from '../../words/say.ts'
+import { sayTypedRefusal, type TypedField } from '../../words/typed-words.ts'
+
+/** How the test was done, and the claim it is held against. */
+export type LogTest = { readonly options: LogOptions; readonly claim: DischargeClaim }
+
+/** Plain JSON, so that it can be kept while a question about the file is open. */
+export type LogRequest = LogTest & { readonly file: LogFile }
+
+/** As a person gives it; null where nothing was said. */
+export type SaidOfTest = Readonly<Record<TypedPart | 'instrument' | 'wires' | 'chemistry', string | null>>
+
+export type TestReading =
+  | { readonly ok: true; readonly test: LogTest }
+  | { readonly ok: false; readonly sentences: readonly string[] }
+
+/** A full iron phosphate cell rests at about 3.3 to 3.4 V (from memory); nickel and cobalt kinds are the reader's own default. */
+const fullIronPhosphate_V = 3.36
+
+const parts = {
+  label: { quantity: 'capacity', field: 'capacity' },
+  current: { quantity: 'current', field: 'claimed-current' },
+  cutoff: { quantity: 'voltage', field: 'cutoff' },
+  room: { quantity: 'temperature', field: 'room' },
+} as const satisfies Record<string, { quantity: Quantity; field: TypedField }>
+type TypedPart = keyof typeof parts
+
+/** Reads what was said of a test; numbers as `locale` writes them. One sentence for each value that cannot be read. */
+export function readTest(say: Say, said: SaidOfTest, locale: string): TestReading {
+  const sentences: string[] = []
+  const read = (name: TypedPart): number | undefined => {
+    const text = said[name]
+    if (text === null) return undefined
+    const { quantity, field } = parts[name]
+    const reading = readTyped(text, quantity, locale)
+    if (reading.ok) return reading.value
+    sentences.push(sayTypedRefusal(say, { field, refusal: reading.refusal }))
+    return undefined
+  }
+  const [label_mAh, continuous_A, cutoff_V, room_C] = [read('label'), read('current'), read('cutoff'), read('room')]
+  if (sentences.length > 0) return { ok: false, sentences }
+  const options: LogOptions = {
+    instrument: { kind: (said.instrument ?? 'hobby-load') as MenuInstrument },
+    wiring: said.wires === 'four-wire' ? 'four-wire' : 'two-wire',
+    ...(said.chemistry === 'iron-phosphate' && { full_V: fullIronPhosphate_V }),
+    ...(cutoff_V !== undefined && { cutoff_V }),
+    ...(room_C !== undefined && { room_C }),
+    ...(label_mAh !== undefined && { claimed_mAh: label_mAh }),
+  }
+  const claim: DischargeClaim = {
+    ...(label_mAh !== undefined && { label_mAh }),
+    ...(continuous_A !== undefined && { continuous_A }),
+  }
+  return { ok: true, test: { options, claim } }
+}

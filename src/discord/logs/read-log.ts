@@ -1,0 +1,49 @@
+// From a request to the message that answers it: read in the background, then figures, a question or a refusal.
+import type { LogAnswers, LogQuestion } from '../../readings/log/answers.ts'
+import { sayLogRefusal } from '../../words/log-words.ts'
+import type { Say } from '../../words/say.ts'
+import { latestOpen } from '../check/commands/which-check.ts'
+import { message, type ShownMessage, small, text } from '../message/parts.ts'
+import type { Services } from '../services.ts'
+import type { LogRequest } from './log-request.ts'
+import { showLog } from './show-log.ts'
+import { showLogQuestion } from './show-log-question.ts'
+
+/** A question about a file that waits for its answer; Discord's link to the file outlives it. */
+export type AskedLog = {
+  readonly is: 'log'
+  readonly person: string
+  readonly request: LogRequest
+  readonly question: LogQuestion
+}
+
+const keptFor = 6 * 3600_000
+export const logQuestionMark = 'cl1.'
+
+export async function answerLog(
+  services: Services,
+  say: Say,
+  person: string,
+  request: LogRequest,
+): Promise<ShownMessage> {
+  const outcome = await services.lanes.inBackground(() => services.logs.read(request.file, request.options))
+  if ('question' in outcome) {
+    const asked: AskedLog = { is: 'log', person, request, question: outcome.question }
+    return showLogQuestion(say, outcome.question, logQuestionMark + (await services.drafts.keep(asked, keptFor)))
+  }
+  if (outcome.ok) return showLog(say, outcome, request, await latestOpen(services, person), services.pictures)
+  const refusal = 'file' in outcome ? outcome.file : outcome.refusal
+  return message([text(sayLogRefusal(say, refusal)), small(say('caution.line'))])
+}
+
+/** The request with what a choice has added to what is known about its file. */
+export function withAnswer(request: LogRequest, answer: LogAnswers): LogRequest {
+  const { answers = {} } = request.options
+  const merged: LogAnswers = {
+    ...answers,
+    ...answer,
+    ...((answers.columns || answer.columns) && { columns: { ...answers.columns, ...answer.columns } }),
+    ...((answers.units || answer.units) && { units: { ...answers.units, ...answer.units } }),
+  }
+  return { ...request, options: { ...request.options, answers: merged } }
+}

@@ -1,0 +1,30 @@
+// What a family looks like by its pack: a few views of one cell, named in the reader's language.
+import type { Family } from '../../engine/pack/pack.ts'
+import { drawReference } from '../../pictures/cell/draw-reference.ts'
+import type { CellParameters } from '../../pictures/cell/parameters.ts'
+import { readCellParameters } from '../../pictures/cell/read-cell-parameters.ts'
+import type { Drawing } from '../../pictures/drawing.ts'
+import type { Key, Say } from '../../words/say.ts'
+
+type View = { readonly show: Partial<CellParameters>; readonly label: Key }
+
+/** Each tell is drawn where a pack says anything of it: a view of what is not known would be a statement. */
+const views: readonly (View & { readonly tells?: readonly (keyof CellParameters)[] })[] = [
+  { show: { view: 'side', pointAt: 'body' }, label: 'picture.side' },
+  { show: { view: 'top', pointAt: 'legs' }, label: 'picture.top', tells: ['legs', 'contact', 'top'] },
+  { show: { view: 'top', pointAt: 'vent' }, label: 'picture.vent', tells: ['vent'] },
+  { show: { view: 'side', pointAt: 'lettering' }, label: 'picture.lettering', tells: ['lettering'] },
+  { show: { view: 'side', pointAt: 'code' }, label: 'picture.code', tells: ['code'] },
+  { show: { view: 'top', pointAt: 'dimples' }, label: 'picture.dimples', tells: ['dimples'] },
+]
+
+/** Undefined where the pack shows nothing of the family, or something that cannot be drawn. */
+export function drawFamily(say: Say, family: Family): Drawing | undefined {
+  const known = Object.keys(family.show)
+  if (known.length === 0 || !readCellParameters(family.show).ok) return undefined
+  return drawReference(
+    views
+      .filter(({ tells }) => !tells || tells.some(tell => known.includes(tell)))
+      .map(({ show, label }) => ({ show: { ...family.show, ...show }, label: say(label) })),
+  )
+}

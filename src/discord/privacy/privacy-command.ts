@@ -1,0 +1,21 @@
+// /privacy: what is kept of whoever asks, for how long and why, and what they can do about it.
+import { ApplicationCommandType } from 'discord.js'
+import { sayIn } from '../../words/say.ts'
+import type { Command } from '../interaction/command.ts'
+import { replyPrivately } from '../interaction/reply.ts'
+import { everywhere } from '../interaction/where-offered.ts'
+import { showPrivacy } from './show-privacy.ts'
+
+export const privacyCommand: Command = {
+  name: 'privacy',
+  describe: say => ({
+    type: ApplicationCommandType.ChatInput,
+    name: 'privacy',
+    description: say('command.privacy'),
+    ...everywhere,
+  }),
+  async run(services, interaction) {
+    const out = await services.trends.optOuts.has(interaction.user.id)
+    await replyPrivately(interaction, showPrivacy(sayIn(interaction.locale), out))
+  },
+}

@@ -1,0 +1,38 @@
+// What a person is told about what is kept of them, and what they are asked before it is deleted.
+import { ButtonStyle } from 'discord.js'
+import type { Say } from '../../words/say.ts'
+import { sayMissing } from '../../words/say-missing.ts'
+import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
+import { encodeTrends } from '../trends/trends-id.ts'
+import { encodePrivacy } from './privacy-id.ts'
+
+/** `out`: none of the person's checks are counted; `note` stands above. */
+export function showPrivacy(say: Say, out: boolean, note?: string): ShownMessage {
+  const choice = out ? 'in' : 'out'
+  const kept = (['checks', 'drafts', 'counts', 'decisions', 'server', 'not'] as const).map(
+    one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
+  )
+  const missing = sayMissing(say)
+  return message([
+    ...(note ? [text(note)] : []),
+    text(`### ${say('privacy.title')}\n${say('privacy.short')}\n**${say(`counting.now.${choice}`)}**`),
+    ...rows([
+      pressButton(encodePrivacy('show'), say('privacy.show'), ButtonStyle.Primary),
+      pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),
+      pressButton(encodePrivacy('delete'), say('privacy.delete'), ButtonStyle.Danger),
+    ]),
+    text(kept.join('\n')),
+    small(`${say('caution.line')}${missing ? `\n${missing}` : ''}`),
+  ])
+}
+
+export function askBeforeDeleting(say: Say): ShownMessage {
+  return message([
+    text(`### ${say('privacy.sure.title')}\n${say('privacy.sure')}\n\n${say('privacy.stays')}`),
+    ...rows([
+      pressButton(encodePrivacy('deleted'), say('privacy.sure.yes'), ButtonStyle.Danger),
+      pressButton(encodePrivacy('see'), say('privacy.sure.no')),
+    ]),
+    small(say('caution.line')),
+  ])
+}

@@ -1,0 +1,101 @@
+// The menus and the form of the set-up: channels, roles, languages, tags, and the number of weeks.
+import {
+  type APIActionRowComponent,
+  type APIModalInteractionResponseCallbackData,
+  type APISelectMenuComponent,
+  ChannelType,
+  ComponentType,
+  SelectMenuDefaultValueType,
+  TextInputStyle,
+} from 'discord.js'
+import { mostModeratorRoles, type ServerSettings } from '../../../server/settings.ts'
+import { languages, type Say } from '../../../words/say.ts'
+import { nameLanguage } from '../../../words/setup-words.ts'
+import { cut } from '../../message/parts.ts'
+import type { Tag, Use } from '../places.ts'
+import { encodeSetup, type SetupAct } from '../setup-id.ts'
+import { discordsOwn, weeksField } from '../understand.ts'
+import { valuesOf } from './values.ts'
+
+type Row<T extends APISelectMenuComponent> = APIActionRowComponent<T>
+const inRow = <T extends APISelectMenuComponent>(menu: T): Row<T> => ({
+  type: ComponentType.ActionRow,
+  components: [menu],
+})
+
+/** Only channels of the kind that can serve are listed. */
+export function channelMenu(say: Say, revision: number, use: Use, chosen: string | null) {
+  const act: SetupAct = use === 'offers' ? { is: 'forum', forum: 'chosen' } : { is: use, channel: 'chosen' }
+  return inRow({
+    type: ComponentType.ChannelSelect,
+    custom_id: encodeSetup({ revision, act }),
+    placeholder: cut(say(use === 'offers' ? 'setup.choose.forum' : 'setup.choose.channel'), 150),
+    channel_types: use === 'offers' ? [ChannelType.GuildForum] : [ChannelType.GuildText, ChannelType.GuildAnnouncement],
+    ...(chosen !== null && { default_values: [{ id: chosen, type: SelectMenuDefaultValueType.Channel }] }),
+  })
+}
+
+export function roleMenu(say: Say, revision: number, chosen: readonly string[]) {
+  return inRow({
+    type: ComponentType.RoleSelect,
+    custom_id: encodeSetup({ revision, act: { is: 'moderators', roles: 'chosen' } }),
+    placeholder: cut(say('setup.choose.roles'), 150),
+    min_values: 1,
+    max_values: mostModeratorRoles,
+    default_values: chosen.map(id => ({ id, type: SelectMenuDefaultValueType.Role as const })),
+  })
+}
+
+export function languageMenu(say: Say, { revision, language }: ServerSettings) {
+  return inRow({
+    type: ComponentType.StringSelect,
+    custom_id: encodeSetup({ revision, act: { is: 'language' } }),
+    placeholder: cut(say('setup.choose.language'), 150),
+    options: [
+      ...languages.map(one => ({ value: one, label: cut(nameLanguage(say, one), 100), default: one === language })),
+      { value: discordsOwn, label: cut(say('setup.choose.language-of-discord'), 100), default: language === null },
+    ],
+  })
+}
+
+export type OfferedTags = { readonly forum: string; readonly tags: readonly Tag[] }
+
+/** Discord allows a forum twenty tags, a menu twenty-five options. */
+export function tagMenu(say: Say, { revision, forumOffers }: ServerSettings, { forum, tags }: OfferedTags) {
+  return inRow({
+    type: ComponentType.StringSelect,
+    custom_id: encodeSetup({ revision, act: { is: 'tag', forum } }),
+    placeholder: cut(say('setup.choose.tag'), 150),
+    options: tags.slice(0, 25).map(({ id, name }) => ({
+      value: id,
+      label: cut(name, 100),
+      default: forum === forumOffers?.forum && id === forumOffers.tag,
+    })),
+  })
+}
+
+export function weeksForm(
+  say: Say,
+  settings: ServerSettings,
+  opening: string,
+): APIModalInteractionResponseCallbackData {
+  return {
+    custom_id: encodeSetup({ revision: settings.revision, act: { is: 'weeks', opening } }),
+    title: cut(say('setup.part.keeping'), 45),
+    components: [
+      {
+        type: ComponentType.Label,
+        label: cut(say('setup.form.weeks', valuesOf(settings)), 45),
+        description: cut(say('setup.form.weeks.hint'), 100),
+        component: {
+          type: ComponentType.TextInput,
+          custom_id: weeksField,
+          style: TextInputStyle.Short,
+          required: true,
+          max_length: 5,
+          value: String(settings.keepWeeks),
+        },
+      },
+    ],
+  }
+}

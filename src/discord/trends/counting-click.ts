@@ -1,0 +1,25 @@
+// A person's decisions about their own checks: counted or not, and what was counted deleted.
+
+import { sayIn } from '../../words/say.ts'
+import type { ClickHandler } from '../click-handlers.ts'
+import { type Clicked, updateOrReply } from '../interaction/reply.ts'
+import type { Services } from '../services.ts'
+import { forgetCountedOf } from './counted-of.ts'
+import { showCounting } from './show/counting.ts'
+import { type CountingChoice, decodeTrends } from './trends-id.ts'
+
+export const countingClick: ClickHandler = (services, interaction) => {
+  const act = decodeTrends(interaction.customId)
+  return act?.is === 'counting' ? decide(services, interaction, act.choice) : undefined
+}
+
+async function decide(services: Services, interaction: Clicked, choice: CountingChoice): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const { optOuts } = services.trends
+  const { id } = interaction.user
+  if (choice === 'out') await optOuts.add(id)
+  if (choice === 'in') await optOuts.remove(id)
+  const note =
+    choice === 'forget' ? say('counting.forgotten', { count: await forgetCountedOf(services, id) }) : undefined
+  await updateOrReply(interaction, showCounting(say, await optOuts.has(id), note))
+}

@@ -1,0 +1,89 @@
+// Shows a frozen release: a chart, one text that reads well on a phone, and buttons for its parts and for exports.
+import { ButtonStyle } from 'discord.js'
+import type { Release } from '../../../trends/release/release.ts'
+import type { Say } from '../../../words/say.ts'
+import type { TrendNames } from '../../../words/trend-names.ts'
+import {
+  sayChecks,
+  sayCount,
+  sayPatterns,
+  sayPlaces,
+  sayRises,
+  sayRules,
+  saySpikes,
+  sayTitle,
+  sayVerdicts,
+} from '../../../words/trend-words.ts'
+import { type FittingList, fitLists } from '../../message/fit-text.ts'
+import { gallery, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import type { ShownPicture } from '../../services.ts'
+import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../trends-id.ts'
+
+export function showRelease(
+  say: Say,
+  names: TrendNames,
+  release: Release,
+  view: ReleaseView,
+  picture: ShownPicture | undefined,
+  pooling: boolean,
+): ShownMessage {
+  const { week, scope } = release
+  const is = scope === 'pool' ? 'pool' : 'release'
+  const other = scope === 'pool' ? 'release' : 'pool'
+  const head = [`### ${sayTitle(say, release)}`, sayChecks(say, release)].join('\n')
+  const foot = `${say(scope === 'pool' ? 'trends.fives.pool' : 'trends.fives')}\n${say('caution.line')}`
+  const lists = listsOf(say, names, release, view)
+  const shown = picture ? [picture] : []
+  return message(
+    [
+      text(head),
+      ...gallery(shown),
+      ...fitLists(lists, head.length + foot.length + 20, textBudget).map(one => text(one)),
+      ...rows(
+        releaseViews.map(one =>
+          pressButton(
+            encodeTrends({ is, week, what: one }),
+            say(`trends.view.${one}`),
+            one === view ? ButtonStyle.Primary : ButtonStyle.Secondary,
+          ),
+        ),
+      ),
+      ...rows([
+        ...releaseExports.map(one => pressButton(encodeTrends({ is, week, what: one }), say(`trends.export.${one}`))),
+        ...(pooling ? [pressButton(encodeTrends({ is: other, week, what: view }), say(`trends.to.${other}`))] : []),
+      ]),
+      small(foot),
+    ],
+    shown,
+  )
+}
+
+function listsOf(say: Say, names: TrendNames, release: Release, view: ReleaseView): FittingList[] {
+  const rest = (count: number) => say('list.rest', { count })
+  const list = (title: string, items: readonly string[], most?: number): FittingList => ({
+    title,
+    items,
+    rest,
+    ...(most !== undefined && { most }),
+  })
+  const rises = list(say('trends.rises'), sayRises(say, names, release))
+  const patterns = list(say('trends.patterns'), sayPatterns(say, names, release))
+  switch (view) {
+    case 'overview':
+      return [{ ...rises, most: 3 }, { ...patterns, most: 2 }, list(say('trends.verdicts'), sayVerdicts(say, release))]
+    case 'rises':
+      return [rises, list(say('trends.spikes'), saySpikes(say, names, release))]
+    case 'patterns':
+      return [patterns]
+    case 'families':
+      return release.families.length === 0
+        ? [list(say('trends.families'), [say('trends.families.none')])]
+        : release.families.map(family =>
+            list(sayCount(say, names.family(family.family), family), [
+              ...sayVerdicts(say, family),
+              ...sayRules(say, names, family),
+              ...sayPlaces(say, names, family),
+            ]),
+          )
+  }
+}

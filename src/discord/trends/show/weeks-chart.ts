@@ -1,0 +1,41 @@
+// A server's releases week by week as a chart: how many failed checks each told of for the first time, and when something rose.
+
+import type { Verdict } from '../../../engine/verdicts.ts'
+import { drawTrend } from '../../../pictures/charts/draw-trend.ts'
+import { numbersIn } from '../../../pictures/charts/plot.ts'
+import type { Drawing } from '../../../pictures/drawing.ts'
+import type { Release } from '../../../trends/release/release.ts'
+import type { Say } from '../../../words/say.ts'
+import type { ReleasedWeek } from '../recent-releases.ts'
+
+const failing: readonly Verdict[] = ['danger', 'ruled-out', 'doubtful']
+
+/**
+ * Only what the releases say themselves, in fives: nothing is told that was not shown before. A count is shown once five people
+ * stand for it, so part of it may be of earlier weeks.
+ */
+const newlyFailed = ({ verdicts }: Release): number =>
+  verdicts.filter(one => failing.includes(one.verdict)).reduce((sum, one) => sum + one.more, 0)
+
+/** Undefined where no week has anything to show. */
+export function drawWeeks(say: Say, weeks: readonly ReleasedWeek[]): Drawing | undefined {
+  const columns = weeks.map(({ week, release }) => ({
+    // ISO 8601 writes a week of a year so in every language.
+    name: week.slice(week.indexOf('W')),
+    ...(release && {
+      failed: newlyFailed(release),
+      alarm: release.rises.some(rise => rise.week === week),
+    }),
+  }))
+  if (!columns.some(one => one.failed !== undefined && one.failed > 0)) return undefined
+  return drawTrend({
+    title: say('trends.weeks'),
+    weeks: columns,
+    words: {
+      failed: say('trends.weeks.failed'),
+      alarm: say('trends.weeks.alarm'),
+      withheld: say('trends.weeks.withheld'),
+    },
+    number: numbersIn(say.locale),
+  })
+}

@@ -1,0 +1,45 @@
+// Judges stored outcomes again after a pack was renewed, so that weeks to come are counted by what is known now.
+import { setImmediate as turn } from 'node:timers/promises'
+import { findingsCounted } from '../discord/check/finished-check.ts'
+import type { QuietDesk } from '../discord/trends/tell-findings.ts'
+import { dayOf } from '../engine/day-of.ts'
+import { judge } from '../engine/judge.ts'
+import type { Outcome } from '../trends/outcome.ts'
+import { answersOf, rejudged } from '../trends/rejudge.ts'
+
+/** So few at a time that whoever clicks meanwhile waits for no more than some milliseconds. */
+const atOnce = 25
+
+/** Judges every outcome again that another version of an installed pack has judged; says how many. */
+export async function rejudgeOutcomes(services: QuietDesk): Promise<number> {
+  const day = dayOf(services.now())
+  let judged = 0
+  for (const { id, version } of services.programs.packs) {
+    let after: string | undefined
+    for (;;) {
+      const found = await services.trends.outcomes.judgedOtherwise(id, version, atOnce, after)
+      for (const { id: handle, outcome } of found) {
+        after = handle
+        const again = judgeAgain(services, outcome, day)
+        if (again === undefined) continue
+        await services.trends.outcomes.rejudge(handle, again)
+        judged++
+      }
+      if (found.length === 0) break
+      await turn()
+    }
+  }
+  return judged
+}
+
+/** Undefined for a family whose pack is no longer installed: it stays as it was judged then. */
+function judgeAgain(services: QuietDesk, outcome: Outcome, day: string): Outcome | undefined {
+  const program = services.programs.programFor(outcome.family, day)
+  if (!program) return undefined
+  const judgement = judge(program, answersOf(outcome))
+  return rejudged(outcome, {
+    verdict: judgement.verdict,
+    fired: findingsCounted(judgement),
+    packs: program.packs,
+  })
+}

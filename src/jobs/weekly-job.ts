@@ -1,0 +1,87 @@
+// The weekly job: closes the weeks that are over, lets go of what is too old, and does so once however many processes there are.
+//
+// It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
+import { type QuietDesk, tellFindings } from '../discord/trends/tell-findings.ts'
+import { mostKeepWeeks } from '../server/settings.ts'
+import type { Traces } from '../server/traces.ts'
+import type { EpochKeys } from '../stores/epoch-keys.ts'
+import { epochOf } from '../trends/epoch.ts'
+import type { Leases } from '../trends/lease.ts'
+import type { Scope } from '../trends/outcome-log.ts'
+import { type Week, weekOf, weekPlus } from '../trends/week.ts'
+import { type Absences, letGoOfAbsent, type Whereabouts } from './absent-servers.ts'
+import { closeWeeks } from './close-weeks.ts'
+import { rejudgeOutcomes } from './rejudge-outcomes.ts'
+import { sayJobRefusal } from './say-job-refusal.ts'
+
+export type Job = {
+  readonly services: QuietDesk & { readonly traces: Traces }
+  readonly leases: Leases
+  readonly keys: EpochKeys
+  /** Names this process among the others. */
+  readonly holder: string
+  readonly absences: Absences
+  readonly whereabouts: Whereabouts
+}
+
+export type Looked =
+  /** Another process is at it. */
+  | { readonly is: 'busy' }
+  | { readonly is: 'done'; readonly frozen: readonly { readonly scope: Scope; readonly week: Week }[] }
+
+const leaseName = 'weekly'
+/** A process that dies at it holds the others up for this long, in ms. */
+export const leaseMs = 10 * 60_000
+
+/** Does what is due now. Throws what the database throws; the next look tries again. */
+export async function lookForWork(job: Job): Promise<Looked> {
+  const { services, leases, holder } = job
+  const hold = () => leases.take(leaseName, holder, services.now(), services.now() + leaseMs)
+  if (!(await hold())) return { is: 'busy' }
+  try {
+    const frozen: { scope: Scope; week: Week }[] = []
+    let clockHolds = true
+    for (const scope of await scopesOf(services)) {
+      if (!(await hold())) return { is: 'busy' }
+      const closing = await closeWeeks(services.trends, scope, services.now())
+      frozen.push(...closing.frozen.map(week => ({ scope, week })))
+      if (closing.ok) continue
+      if (closing.refusal.code === 'clock-behind' || closing.refusal.code === 'clock-ahead') clockHolds = false
+      services.log.error({ refusal: closing.refusal, scope: scope.kind }, sayJobRefusal(closing.refusal))
+    }
+    // What a wrong clock takes for old may be the newest there is.
+    if (clockHolds) await letGo(job)
+    if (clockHolds) await letGoOfAbsent(services, job.absences, job.whereabouts)
+    await tellFindings(services)
+    return { is: 'done', frozen }
+  } finally {
+    await leases.giveBack(leaseName, holder)
+  }
+}
+
+/** Judges again what an older pack has judged: once after a start, since packs change at no other time. */
+export async function rejudgeOnce(job: Job): Promise<number> {
+  const { services, leases, holder } = job
+  if (!(await leases.take('rejudge', holder, services.now(), services.now() + leaseMs))) return 0
+  try {
+    return await rejudgeOutcomes(services)
+  } finally {
+    await leases.giveBack('rejudge', holder)
+  }
+}
+
+async function scopesOf(services: QuietDesk): Promise<Scope[]> {
+  const servers = await services.servers.all()
+  return [...servers.map(({ server }): Scope => ({ kind: 'server', server })), { kind: 'pool' }]
+}
+
+/** Deletes outcomes past what their server keeps, and the keys of epochs that are over. */
+async function letGo({ services, keys }: Job): Promise<void> {
+  const week = weekOf(services.now())
+  const { outcomes } = services.trends
+  let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
+  for (const { server, keepWeeks } of await services.servers.all())
+    gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
+  const destroyed = await keys.destroyBefore(epochOf(week))
+  if (gone + destroyed > 0) services.log.info({ outcomes: gone, keys: destroyed }, 'let go')
+}

@@ -1,0 +1,102 @@
+// Says what is set up on a server, how the places are in which it is done, and what stands in the way of a change.
+
+import type { Needed, PlaceState, Surroundings, Use } from '../discord/setup/places.ts'
+import type { Part } from '../discord/setup/setup-id.ts'
+import type { ServerSettings } from '../server/settings.ts'
+import type { Problem } from '../server/setup-problem.ts'
+import { plain } from './plain.ts'
+import type { Say } from './say.ts'
+
+const channelIn = (id: string): string => `<#${id}>`
+
+const sayList = (say: Say, list: readonly string[]): string =>
+  new Intl.ListFormat(say.locale, { type: 'conjunction' }).format(list)
+
+const sayPermissions = (say: Say, permissions: readonly Needed[]): string =>
+  sayList(
+    say,
+    permissions.map(one => `**${say(`permission.${one}`)}**`),
+  )
+
+/** What is the matter with a place; nothing where it can serve. */
+function sayPlace(say: Say, use: Use, channel: string, state: PlaceState): string | undefined {
+  if (state.is === 'fine') return undefined
+  const values = { channel: channelIn(channel) }
+  if (state.is !== 'missing') return say(`setup.place.${state.is}`, values)
+  const key = use === 'offers' ? 'setup.place.missing-under-posts' : 'setup.place.missing'
+  return say(key, { ...values, permissions: sayPermissions(say, state.permissions) })
+}
+
+export function sayProblem(say: Say, problem: Problem): string {
+  switch (problem.code) {
+    case 'place':
+      return sayPlace(say, problem.use, problem.channel, problem.state) ?? ''
+    case 'role-of-bot':
+      return say('setup.problem.role-of-bot', { role: `<@&${problem.role}>` })
+    case 'no-tags':
+      return say('setup.problem.no-tags', { channel: channelIn(problem.channel) })
+    default: {
+      const { code, ...values } = problem
+      return say(`setup.problem.${code}`, values)
+    }
+  }
+}
+
+/** What holds now, in a few words. */
+export function sayNow(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string {
+  const channel = (id: string | null) => (id === null ? say('setup.now.nowhere') : channelIn(id))
+  switch (part) {
+    case 'reports':
+      return channel(settings.reportsChannel)
+    case 'review':
+      return channel(settings.reviewChannel)
+    case 'moderators':
+      return sayRoles(say, settings, around)
+    case 'language':
+      return sayLanguage(say, settings)
+    case 'recording': {
+      const pooling = settings.pooling ? 'yes' : 'no'
+      return say('setup.now.recording', { outcomes: settings.outcomes ? 'yes' : 'no', pooling })
+    }
+    case 'keeping':
+      return say('setup.now.keeping', { weeks: settings.keepWeeks })
+    case 'offers': {
+      if (settings.forumOffers === null) return say('setup.now.no-offers')
+      const forum = channelIn(settings.forumOffers.forum)
+      if (around.tag !== undefined) return say('setup.now.offers', { forum, tag: plain(around.tag) })
+      return around.places.offers?.is === 'fine' ? say('setup.now.offers-without-tag', { forum }) : forum
+    }
+  }
+}
+
+function sayRoles(say: Say, { moderatorRoles }: ServerSettings, { goneRoles }: Surroundings): string {
+  const named = moderatorRoles.filter(role => !goneRoles.includes(role)).map(role => `<@&${role}>`)
+  const gone = goneRoles.length > 0 ? [say('setup.now.gone-roles', { count: goneRoles.length })] : []
+  const all = [...named, ...gone]
+  return all.length === 0 ? say('setup.now.no-roles') : sayList(say, all)
+}
+
+export const nameLanguage = (say: Say, language: string): string =>
+  new Intl.DisplayNames([say.locale], { type: 'language' }).of(language) ?? language
+
+function sayLanguage(say: Say, { language, discordLanguage }: ServerSettings): string {
+  if (language !== null) return nameLanguage(say, language)
+  return discordLanguage === null
+    ? say('setup.now.language-of-discord')
+    : say('setup.now.language-told', { language: nameLanguage(say, discordLanguage) })
+}
+
+/** The sentence about what no longer works as it is set; nothing where all is well. */
+export function sayWarning(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string | undefined {
+  const id =
+    part === 'reports'
+      ? settings.reportsChannel
+      : part === 'review'
+        ? settings.reviewChannel
+        : part === 'offers'
+          ? settings.forumOffers?.forum
+          : null
+  if (!id || !(part === 'reports' || part === 'review' || part === 'offers')) return undefined
+  const state = around.places[part]
+  return state && sayPlace(say, part, id, state)
+}
