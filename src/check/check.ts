@@ -2,9 +2,7 @@
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
 import type { PackRef } from '../engine/compile.ts'
 import type { Custody } from './custody.ts'
-
-export type CheckId = string
-export type PersonId = string
+import type { CheckId, PersonId } from './ids.ts'
 
 /** Quick asks the few questions that tell most; full goes on until nothing can change the verdict. */
 export type Mode = 'quick' | 'full'

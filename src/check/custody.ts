@@ -1,8 +1,6 @@
 // Who a check is with: how it came to them, who is asked to take it, and what a moderator is asked.
 import type { QuestionId } from '../engine/answers.ts'
-import type { Check, PersonId } from './check.ts'
-
-export type RoleId = string
+import type { PersonId, RoleId } from './ids.ts'
 
 /** Who may take a check that is offered. `anyone`: whoever of the server takes it first, on purpose. */
 export type Taker =
@@ -64,34 +62,3 @@ export const offerLasts = 3 * 24 * 3600_000
 /** More hand-overs than this are a game, not a check. */
 export const mostHandled = 50
 export const longestReason = 300
-
-/** A check that was never handed over is with whoever started it. */
-export const custodyOf = (check: Check): Custody =>
-  check.custody ?? { starter: check.holder, shares: false, history: [] }
-
-/** Whether this person is one of those an offer is for: of the server, in any case. */
-export function isFor(taker: Taker, actor: Actor): boolean {
-  if (!actor.here) return false
-  if (taker.to === 'anyone') return true
-  return taker.to === 'person' ? taker.person === actor.person : actor.roles.includes(taker.role)
-}
-
-/** Whether a check is with somebody else than its starter, offered to somebody, or at a question that moderators were asked. */
-export function isInOtherHands(check: Check): boolean {
-  const { starter, offer, plea } = custodyOf(check)
-  return check.holder !== starter || offer !== undefined || plea !== undefined
-}
-
-/** Whether a person may see how far a check is: its holder, its starter, whom it is offered to, and moderators. */
-export function seesProgress(check: Check, actor: Actor): boolean {
-  const { starter, offer } = custodyOf(check)
-  return (
-    actor.moderator ||
-    [check.holder, starter].includes(actor.person) ||
-    (offer !== undefined && offer.to.to !== 'anyone' && isFor(offer.to, actor))
-  )
-}
-
-/** Whether a person may see what was answered: its holder, and its starter if the holder shares it. */
-export const seesAnswers = (check: Check, actor: Actor): boolean =>
-  actor.person === check.holder || (actor.person === custodyOf(check).starter && custodyOf(check).shares)

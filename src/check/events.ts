@@ -1,6 +1,7 @@
 // What can happen to a check.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
-import type { CheckId, Consent, Mode, PersonId } from './check.ts'
+import type { Consent, Mode } from './check.ts'
+import type { CheckId, PersonId } from './ids.ts'
 
 export type Start = {
   readonly id: CheckId

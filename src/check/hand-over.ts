@@ -1,20 +1,19 @@
 // The hand-over machine: one event in, the check with its new custody out, or a refusal that changes nothing.
 //
 // A check always has exactly one holder. An offer leaves it with them until somebody takes it, so none is lost on the way.
-import type { Check, PersonId } from './check.ts'
+import type { Check } from './check.ts'
 import {
   type Actor,
   type Custody,
-  custodyOf,
   type HandOverAction,
   type HandOverRecord,
-  isFor,
-  isInOtherHands,
   longestReason,
   mostHandled,
   offerLasts,
   type Taker,
 } from './custody.ts'
+import { custodyOf, isFor, isInOtherHands } from './custody-of.ts'
+import type { PersonId } from './ids.ts'
 import type { CheckRefusal } from './refusals.ts'
 
 export type HandOverEvent =

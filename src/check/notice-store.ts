@@ -1,5 +1,5 @@
 // Where a check is shown to others: messages in channels, to be redrawn when it changes and taken away when it ends.
-import type { CheckId } from './check.ts'
+import type { CheckId } from './ids.ts'
 
 /**
  * `panel`: where it was offered. `plea`: what moderators were asked, with photographs. `word`: its holder was told to go on.

@@ -1,7 +1,9 @@
 // A person in a check that somebody else holds: what they did with it, and the check once they want to stand in it no more.
 import type { QuestionId } from '../engine/answers.ts'
-import type { Check, CheckId, PersonId } from './check.ts'
-import { type Custody, custodyOf, type HandOverRecord } from './custody.ts'
+import type { Check } from './check.ts'
+import type { Custody, HandOverRecord } from './custody.ts'
+import { custodyOf } from './custody-of.ts'
+import type { CheckId, PersonId } from './ids.ts'
 
 /** Stands where the id of a person stood; nobody has it. */
 export const forgotten: PersonId = ''

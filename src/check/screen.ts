@@ -5,7 +5,8 @@ import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
-import { custodyOf, type Offer } from './custody.ts'
+import type { Offer } from './custody.ts'
+import { custodyOf } from './custody-of.ts'
 import { canBeSaidFromAfar } from './from-afar.ts'
 import { type Next, nextOf } from './next.ts'
 
@@ -37,6 +38,7 @@ export type Screen =
       readonly more: boolean
     }
   | { readonly kind: 'closed'; readonly check: Check }
+export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
 
 /** The screen a check is on; `known` is what comes next, where that has been worked out already. */
 export function screenOf(program: Program, check: Check, known?: Next): Screen {

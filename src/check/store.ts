@@ -1,5 +1,6 @@
 // What a check needs of a store. Kept promises: what was saved is stored; no interaction counts twice; no stale save wins.
-import type { Check, CheckId, PersonId } from './check.ts'
+import type { Check } from './check.ts'
+import type { CheckId, PersonId } from './ids.ts'
 
 /** `seen`: this interaction has been counted already. `stale`: someone saved the check meanwhile. */
 export type Saving = 'saved' | 'seen' | 'stale'

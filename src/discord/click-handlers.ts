@@ -7,17 +7,13 @@ import { checkClick } from './check/check-click.ts'
 import { factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
-import type { Clicked } from './interaction/reply.ts'
+import type { ClickHandler } from './interaction/click-handler.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
-import type { Services } from './services.ts'
 import { setupClick } from './setup/setup-click.ts'
 import { countingClick } from './trends/counting-click.ts'
 import { findingClick } from './trends/finding-click.ts'
 import { trendsClick } from './trends/trends-click.ts'
-
-/** Handles a click whose custom id is of its kind; undefined, without having done anything, for any other. */
-export type ClickHandler = (services: Services, interaction: Clicked) => Promise<void> | undefined
 
 /** The first that takes a click has it; the busiest comes first. */
 export const clickHandlers: readonly ClickHandler[] = [

@@ -1,4 +1,5 @@
 // Conditions of rules: what they are once read from a pack, and how one is weighed against the answers given so far.
+import { type Side, sideOf } from '../ground/guard-band.ts'
 import type { Answer, Answers, OptionId, QuestionId } from './answers.ts'
 import { and, not, or, type Truth } from './truth.ts'
 
@@ -10,20 +11,6 @@ export type Condition =
 
 /** A condition about one question alone. */
 export type Atom = Extract<Condition, { question: QuestionId }>
-
-/** How a reading stands to a limit, its uncertainty counted: on one side for sure, exactly on it, or undecided. */
-export type Side = 'less' | 'equal' | 'more' | 'undecided'
-
-/** How many standard uncertainties a reading must be clear of a limit (JCGM 106:2012, guard band w = 2u; from memory). */
-export const guard = 2
-
-/** Which side of `limit` a value lies on; `undecided` within the guard band of 2u around the limit. */
-export function sideOf(value: number, u: number, limit: number): Side {
-  const distance = value - limit
-  if (u === 0) return distance < 0 ? 'less' : distance > 0 ? 'more' : 'equal'
-  if (distance <= -guard * u) return 'less'
-  return distance >= guard * u ? 'more' : 'undecided'
-}
 
 /** Whether "below" or "above" holds on that side. */
 function truthOfSide(op: 'below' | 'above', side: Side): Truth {

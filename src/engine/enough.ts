@@ -1,8 +1,9 @@
 // The smallest set of answers that is enough for a verdict: drop the others, and nothing milder can come out any more.
+
+import { severity } from '../ground/verdicts.ts'
 import type { Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
 import { type Judgement, placesOf, verdictAt } from './judge.ts'
-import { severity } from './verdicts.ts'
 
 /** How many subsets are tried before the search settles for a set none of whose members can be dropped. */
 const tries = 20_000

@@ -1,9 +1,10 @@
 // Beside a verdict: what was enough for it, what was not checked, and what would change it.
+
+import { severity, type Verdict } from '../ground/verdicts.ts'
 import type { Answer, Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
 import { enoughFor } from './enough.ts'
 import { type Judgement, placesOf, verdictAt } from './judge.ts'
-import { severity, type Verdict } from './verdicts.ts'
 
 export type Unchecked = { readonly question: QuestionId; readonly why: 'not-asked' | 'cant-tell' }
 

@@ -1,9 +1,10 @@
 // The verdict on the answers given so far, and the findings behind it.
+
+import { doubtfulFrom, signWeight, type Verdict } from '../ground/verdicts.ts'
 import type { Answer, Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
 import type { Places } from './outlook/space.ts'
 import type { Rule } from './pack/pack.ts'
-import { doubtfulFrom, signWeight, type Verdict } from './verdicts.ts'
 
 /** A rule that fired. */
 export type Finding = {

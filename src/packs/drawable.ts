@@ -1,8 +1,9 @@
 // Finds what of a pack's pictures cannot be drawn, so that a mistyped parameter does not leave a question without its picture.
-import { isMeasuring, readPicture } from '../discord/pictures/draw-question.ts'
+
 import type { Pack, Question } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { type CellRefusal, readCellParameters } from '../pictures/cell/read-cell-parameters.ts'
+import { isMeasuring, readPicture } from '../pictures/from-packs/draw-question.ts'
 import { MEASURING_KINDS } from '../pictures/measuring/draw-measuring.ts'
 
 export const undrawable = (pack: Pack): PackProblem[] => [

@@ -1,5 +1,5 @@
 // Whether a measured resistance may be held against a stated one, and what comes of it.
-import { zone } from './judge.ts'
+import { zone } from '../ground/guard-band.ts'
 
 /** How a resistance was taken: methods differ, so only like is compared with like. */
 export type ResistanceMethod =

@@ -1,28 +1,26 @@
 // What a form for a reading asks, and how its typed fields become one value with its uncertainty.
+
+import type { MeasuredQuantity, Quantity } from '../ground/quantities.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from './densities.ts'
 import { type Instrument, instrumentsFor, type MenuInstrument, standardUncertainty } from './instrument.ts'
-import type { Quantity } from './quantity.ts'
 import { readTyped, type TypedRefusal } from './read-typed.ts'
-
-/** What a question can ask for: a measured quantity, or a figure printed on the cell or its listing. */
-export type FormQuantity = Quantity | 'claimed-capacity' | 'claimed-current'
 
 export type FormField = {
   readonly id: 'value' | 'capacity' | 'diameter' | 'length' | 'mass' | 'nominal-voltage'
-  readonly quantity: Quantity
+  readonly quantity: MeasuredQuantity
   /** Read off a label: exact as printed, no instrument. */
   readonly printed: boolean
   /** Used when the field is left empty; the field may then be. Canonical unit. */
   readonly otherwise?: { readonly value: number; readonly u: number }
 }
 
-const printed = (id: FormField['id'], quantity: Quantity, otherwise?: FormField['otherwise']): FormField => ({
+const printed = (id: FormField['id'], quantity: MeasuredQuantity, otherwise?: FormField['otherwise']): FormField => ({
   id,
   quantity,
   printed: true,
   ...(otherwise === undefined ? {} : { otherwise }),
 })
-const measured = (id: FormField['id'], quantity: Quantity): FormField => ({ id, quantity, printed: false })
+const measured = (id: FormField['id'], quantity: MeasuredQuantity): FormField => ({ id, quantity, printed: false })
 
 /**
  * The nominal voltage of nickel and cobalt cells is 3.6 to 3.7 V, of iron phosphate 3.2 V: where none is typed in, 3.6 V is taken
@@ -31,7 +29,7 @@ const measured = (id: FormField['id'], quantity: Quantity): FormField => ({ id, 
 const usualNominal = { value: 3.6, u: 0.4 / Math.sqrt(3) }
 
 /** The fields a form shows, at most four, so that an instrument's menu fits beside them in one of Discord's forms. */
-export function fieldsOf(quantity: FormQuantity): readonly FormField[] {
+export function fieldsOf(quantity: Quantity): readonly FormField[] {
   switch (quantity) {
     case 'claimed-capacity':
       return [printed('value', 'capacity')]
@@ -56,7 +54,7 @@ export function fieldsOf(quantity: FormQuantity): readonly FormField[] {
 }
 
 /** The instruments to choose from; none where everything is read off a label or needs none. */
-export function instrumentsOf(quantity: FormQuantity): readonly MenuInstrument[] {
+export function instrumentsOf(quantity: Quantity): readonly MenuInstrument[] {
   const field = fieldsOf(quantity).find(one => !one.printed)
   return field ? instrumentsFor(field.quantity) : []
 }
@@ -73,7 +71,7 @@ export type FormReading =
  * value is taken with the widest of its menu, never as exact.
  */
 export function readForm(
-  quantity: FormQuantity,
+  quantity: Quantity,
   typed: Readonly<Record<string, string>>,
   instrument: Instrument | undefined,
   locale: string,
@@ -98,7 +96,7 @@ export function readForm(
 }
 
 /** The standard uncertainty of a measured value; without an instrument, the widest of those that measure it. */
-export function uncertainty(quantity: Quantity, value: number, instrument: Instrument | undefined): number {
+export function uncertainty(quantity: MeasuredQuantity, value: number, instrument: Instrument | undefined): number {
   if (instrument) return standardUncertainty(quantity, value, instrument)
   const all = instrumentsFor(quantity).map(kind => standardUncertainty(quantity, value, { kind }))
   return Math.max(0, ...all)
@@ -106,7 +104,7 @@ export function uncertainty(quantity: Quantity, value: number, instrument: Instr
 
 type Values = Partial<Record<FormField['id'], { value: number; u: number }>>
 
-function combine(quantity: FormQuantity, values: Values): { value: number; u: number } {
+function combine(quantity: Quantity, values: Values): { value: number; u: number } {
   const of = (id: FormField['id']) => values[id] ?? { value: Number.NaN, u: 0 }
   const energy = {
     capacity_mAh: of('capacity').value,

@@ -1,5 +1,5 @@
 // How far each of the usual instruments can be off, as a standard uncertainty of the value it showed.
-import type { Quantity } from './quantity.ts'
+import type { MeasuredQuantity } from '../ground/quantities.ts'
 
 export type MenuInstrument =
   | 'kitchen-scale'
@@ -30,7 +30,7 @@ type Accuracy = {
  * handling. Common practice, no source, except the lab load's current, voltage and temperature, which are the
  * tolerances of IEC 62660-2 clause 4.3 (V ± 0.1 %, I ± 1 %, T ± 2 °C).
  */
-export const menu: Record<MenuInstrument, Partial<Record<Quantity, Accuracy>>> = {
+export const menu: Record<MenuInstrument, Partial<Record<MeasuredQuantity, Accuracy>>> = {
   'kitchen-scale': { mass: { percent: 1, fixed: 1.5 } },
   'tenth-gram-scale': { mass: { percent: 0.2, fixed: 0.2 } },
   calliper: { diameter: { percent: 0, fixed: 0.1 }, length: { percent: 0, fixed: 0.2 } },
@@ -66,12 +66,12 @@ export const menu: Record<MenuInstrument, Partial<Record<Quantity, Accuracy>>> =
 }
 
 /** The instruments of the menu that measure a quantity, in the order of the menu. */
-export function instrumentsFor(quantity: Quantity): readonly MenuInstrument[] {
+export function instrumentsFor(quantity: MeasuredQuantity): readonly MenuInstrument[] {
   return (Object.keys(menu) as MenuInstrument[]).filter(kind => menu[kind][quantity] !== undefined)
 }
 
 /** The half-width a of a reading: the true value is taken to lie evenly within value ± a. Canonical unit. */
-function halfWidth(quantity: Quantity, value: number, instrument: Instrument): number {
+function halfWidth(quantity: MeasuredQuantity, value: number, instrument: Instrument): number {
   const accuracy = instrument.kind === 'typed-figure' ? instrument : menu[instrument.kind][quantity]
   if (!accuracy) return Number.POSITIVE_INFINITY
   return (Math.abs(value) * accuracy.percent) / 100 + accuracy.fixed
@@ -81,6 +81,6 @@ function halfWidth(quantity: Quantity, value: number, instrument: Instrument): n
  * Standard uncertainty of a reading in the quantity's canonical unit: u = a / √3 for a half-width a (JCGM 100:2008,
  * 4.3.7). An instrument that does not measure the quantity knows nothing: `Infinity`, which `zone` calls undecided.
  */
-export function standardUncertainty(quantity: Quantity, value: number, instrument: Instrument): number {
+export function standardUncertainty(quantity: MeasuredQuantity, value: number, instrument: Instrument): number {
   return halfWidth(quantity, value, instrument) / Math.sqrt(3)
 }

@@ -1,5 +1,5 @@
 // Turns what a person typed after a question ("44,7 g", "0.018 ohm", "3.2Ah") into a value in the canonical unit.
-import { type CanonicalUnit, canonicalUnit, type Quantity } from './quantity.ts'
+import { type MeasuredQuantity, type MeasuredUnit, measuredUnit } from '../ground/quantities.ts'
 import { plausible } from './typed/plausible.ts'
 import { readNumber } from './typed/read-number.ts'
 import { splitTyped } from './typed/split-typed.ts'
@@ -9,32 +9,37 @@ import { type Dimension, dimensionOf, type Unit, unitKey, unitsOf, unitsWritten 
 export type PossibleReading = {
   /** In the canonical unit. */
   readonly value: number
-  readonly unit: CanonicalUnit
+  readonly unit: MeasuredUnit
   /** The number and unit as they would have been typed: 1.6 and "oz". */
   readonly number: number
   readonly writtenUnit: string
 }
 
 export type TypedRefusal =
-  | { readonly code: 'nothing-typed'; readonly quantity: Quantity }
-  | { readonly code: 'too-long'; readonly quantity: Quantity; readonly length: number; readonly longest: number }
-  | { readonly code: 'not-a-number'; readonly quantity: Quantity; readonly typed: string }
+  | { readonly code: 'nothing-typed'; readonly quantity: MeasuredQuantity }
+  | {
+      readonly code: 'too-long'
+      readonly quantity: MeasuredQuantity
+      readonly length: number
+      readonly longest: number
+    }
+  | { readonly code: 'not-a-number'; readonly quantity: MeasuredQuantity; readonly typed: string }
   | {
       readonly code: 'several-numbers'
-      readonly quantity: Quantity
+      readonly quantity: MeasuredQuantity
       readonly typed: string
       readonly numbers: readonly string[]
     }
   | {
       readonly code: 'unknown-unit'
-      readonly quantity: Quantity
+      readonly quantity: MeasuredQuantity
       readonly typed: string
       readonly unit: string
       readonly accepted: readonly string[]
     }
   | {
       readonly code: 'unit-does-not-fit'
-      readonly quantity: Quantity
+      readonly quantity: MeasuredQuantity
       readonly typed: string
       readonly unit: string
       readonly measures: Dimension
@@ -42,24 +47,24 @@ export type TypedRefusal =
     }
   | {
       readonly code: 'ambiguous'
-      readonly quantity: Quantity
+      readonly quantity: MeasuredQuantity
       readonly typed: string
       readonly readings: readonly PossibleReading[]
     }
-  | { readonly code: 'negative'; readonly quantity: Quantity; readonly typed: string; readonly value: number }
+  | { readonly code: 'negative'; readonly quantity: MeasuredQuantity; readonly typed: string; readonly value: number }
   | {
       readonly code: 'out-of-range'
-      readonly quantity: Quantity
+      readonly quantity: MeasuredQuantity
       readonly typed: string
       readonly side: 'too-low' | 'too-high'
       readonly value: number
-      readonly unit: CanonicalUnit
+      readonly unit: MeasuredUnit
       readonly lowest: number
       readonly highest: number
     }
 
 export type TypedReading =
-  | { readonly ok: true; readonly value: number; readonly unit: CanonicalUnit; readonly typed: string }
+  | { readonly ok: true; readonly value: number; readonly unit: MeasuredUnit; readonly typed: string }
   | { readonly ok: false; readonly refusal: TypedRefusal }
 
 const longest = 60
@@ -71,7 +76,7 @@ const longest = 60
  * plausible for one cell (`typed/plausible.ts`), with the readings to ask back, the likeliest by locale first. One
  * reading in that list means "did you mean this?". The value is in the canonical unit of the quantity.
  */
-export function readTyped(text: string, quantity: Quantity, locale: string): TypedReading {
+export function readTyped(text: string, quantity: MeasuredQuantity, locale: string): TypedReading {
   const typed = text.trim()
   if (typed === '') return refuse({ code: 'nothing-typed', quantity })
   if (typed.length > longest) return refuse({ code: 'too-long', quantity, length: typed.length, longest })
@@ -97,7 +102,12 @@ export function readTyped(text: string, quantity: Quantity, locale: string): Typ
   }
 }
 
-function withUnit(typed: string, quantity: Quantity, numbers: readonly number[], written: string): TypedReading {
+function withUnit(
+  typed: string,
+  quantity: MeasuredQuantity,
+  numbers: readonly number[],
+  written: string,
+): TypedReading {
   const dimension = dimensionOf[quantity]
   const known = unitsWritten(written)
   const unit = known.find(each => each.measures === dimension)
@@ -123,7 +133,7 @@ function withUnit(typed: string, quantity: Quantity, numbers: readonly number[],
   return settle(typed, quantity, readings)
 }
 
-function bare(typed: string, quantity: Quantity, numbers: readonly number[]): TypedReading {
+function bare(typed: string, quantity: MeasuredQuantity, numbers: readonly number[]): TypedReading {
   const [own, ...others] = unitsOf(quantity)
   const usual = ({ value }: PossibleReading) =>
     value >= plausible[quantity].usualFrom && value <= plausible[quantity].usualTo
@@ -140,7 +150,7 @@ function bare(typed: string, quantity: Quantity, numbers: readonly number[]): Ty
   return refuse({ code: 'ambiguous', quantity, typed, readings: candidates })
 }
 
-function settle(typed: string, quantity: Quantity, readings: readonly PossibleReading[]): TypedReading {
+function settle(typed: string, quantity: MeasuredQuantity, readings: readonly PossibleReading[]): TypedReading {
   const within = distinct(readings.filter(each => inRange(each.value, quantity)))
   const [only, second] = within
   if (second) return refuse({ code: 'ambiguous', quantity, typed, readings: within })
@@ -152,13 +162,13 @@ function settle(typed: string, quantity: Quantity, readings: readonly PossibleRe
   return refuse({ code: 'out-of-range', quantity, typed, side, value, unit, lowest, highest })
 }
 
-function reading(number: number, unit: Unit, quantity: Quantity): PossibleReading {
+function reading(number: number, unit: Unit, quantity: MeasuredQuantity): PossibleReading {
   // Twelve digits: hides the binary noise of the factor, loses nothing a person can type.
   const value = Number((number * unit.factor + (unit.offset ?? 0)).toPrecision(12))
-  return { value, unit: canonicalUnit[quantity], number, writtenUnit: unit.symbol }
+  return { value, unit: measuredUnit[quantity], number, writtenUnit: unit.symbol }
 }
 
-function inRange(value: number, quantity: Quantity): boolean {
+function inRange(value: number, quantity: MeasuredQuantity): boolean {
   return value >= plausible[quantity].lowest && value <= plausible[quantity].highest
 }
 

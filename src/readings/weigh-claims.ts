@@ -1,11 +1,12 @@
 // Weighs the facts of a claim against what cells can be: impossible, merely high, contradictory, or not to be compared.
+
+import { nominalSize } from '../ground/formats.ts'
+import { zone } from '../ground/guard-band.ts'
 import { anyFormat, type Ceiling, ironPhosphate, validUntil } from './claims/ceilings.ts'
 import { type Fact, factsOf } from './claims/facts.ts'
 import type { AgainstCeiling, ClaimFinding, ClaimWeight } from './claims/finding.ts'
-import { nominalSize } from './claims/formats.ts'
 import { type Claim, gather, isIron } from './claims/gather-claim.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from './densities.ts'
-import { zone } from './judge.ts'
 
 /** What was measured on the cell itself; standard uncertainties beside the values. Better than any nominal size. */
 export type MeasuredCell = {

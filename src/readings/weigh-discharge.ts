@@ -1,7 +1,8 @@
 // What a measured discharge says about a claim: how much it weighs, or why it says nothing.
+
+import { zone } from '../ground/guard-band.ts'
 import type { DischargeEvidence } from './discharge/evidence.ts'
 import { type Figure, reach } from './figure.ts'
-import { zone } from './judge.ts'
 
 export type Minimum = {
   readonly capacity_mAh: number
@@ -95,7 +96,7 @@ export function weighDischarge(evidence: DischargeEvidence, claim: DischargeClai
 function capacityZone(capacity: Figure, limit: number): 'below' | 'meets' | 'undecided' {
   const { least, most } = reach({ ...capacity, u: 0 })
   const at = (value: number) =>
-    zone({ value, u: capacity.u * Math.max(1, limit / value), limit, side: 'lower', guard: capacity.k })
+    zone({ value, u: capacity.u * Math.max(1, limit / value), limit, side: 'lower', width: capacity.k })
   if (at(least) === 'meets') return 'meets'
   return most !== null && at(most) === 'below' ? 'below' : 'undecided'
 }

@@ -1,7 +1,7 @@
 // What stands in the way of a change to the set-up, as a code with its context.
 
-import type { PlaceState, Use } from '../discord/setup/places.ts'
 import type { ChangeRefusal } from './change.ts'
+import type { PlaceState, Use } from './places.ts'
 
 export type Problem =
   | ChangeRefusal

@@ -1,8 +1,8 @@
 // Counts outcomes by week and cell in the database itself, in one statement, so that all cells are of one moment.
 import { type Expression, type Kysely, type RawBuilder, type SqlBool, SqliteAdapter, sql } from 'kysely'
+import { verdicts } from '../ground/verdicts.ts'
+import type { Facet, WeekCount } from '../trends/counts.ts'
 import { isName } from '../trends/names.ts'
-import type { Facet, WeekCount } from '../trends/outcome-log.ts'
-import { verdictsWorstFirst } from '../trends/read-outcome.ts'
 import { isWeek } from '../trends/week.ts'
 import { once } from './memoize.ts'
 import type { Tables } from './tables.ts'
@@ -59,7 +59,7 @@ export async function countOutcomes(
 /** What a row must be to count, and the rules in its list: none where it does not count, so that no damage stops a count. */
 type Dialect = { readonly sound: RawBuilder<SqlBool>; readonly rules: RawBuilder<unknown> }
 
-const isVerdict = sql<SqlBool>`verdict in (${sql.join(verdictsWorstFirst.map(verdict => sql.lit(verdict)))})`
+const isVerdict = sql<SqlBool>`verdict in (${sql.join(verdicts.map(verdict => sql.lit(verdict)))})`
 const onSqlite = dialect(
   sql<SqlBool>`(${isVerdict} and json_valid(fired))`,
   sound => sql`json_each(case when ${sound} then fired else '[]' end) as rules`,

@@ -1,5 +1,6 @@
 // A check store that answers from memory where it can: most clicks are on the very state this process saved last.
-import type { Check, CheckId } from '../check/check.ts'
+import type { Check } from '../check/check.ts'
+import type { CheckId } from '../check/ids.ts'
 import type { CheckStore, Stored } from '../check/store.ts'
 
 /** How many checks are remembered; about 2 kB each. */

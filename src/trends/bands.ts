@@ -1,5 +1,5 @@
 // Bands: how coarse a value becomes before it is kept.
-import type { Quantity } from '../engine/pack/schema.ts'
+import type { Quantity } from '../ground/quantities.ts'
 
 /** From `from` (in it) to `to` (not in it), in the quantity's canonical unit. */
 export type Band = { readonly from: number; readonly to: number }

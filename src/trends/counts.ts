@@ -1,8 +1,22 @@
 // Week counts sorted for reading: by family, then by cell, then by week.
 import type { FamilyId } from '../engine/answers.ts'
 import type { ByWeek } from './fives.ts'
-import type { Facet, WeekCount } from './outcome-log.ts'
 import type { Week } from './week.ts'
+
+/** What contributions are counted by. */
+export type Facet = 'all' | 'verdict' | 'rule' | 'bought'
+
+/**
+ * Distinct reporters of a family (`unknownFamily` for null) in a week: all of them (`value` is ''), or those with this verdict, with
+ * this rule fired, or who bought here. In a pool a reporter is a pooled pseudonym.
+ */
+export type WeekCount = {
+  readonly week: Week
+  readonly family: FamilyId
+  readonly facet: Facet
+  readonly value: string
+  readonly reporters: number
+}
 
 /** A cell of a family: 'verdict:danger', 'rule:torn-wrap', 'bought:market', or 'all:' for the family whole. */
 export type CellKey = `${Facet}:${string}`

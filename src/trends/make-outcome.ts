@@ -1,7 +1,7 @@
 // From a finished check to its outcome: coarsened, sorted, and refused if anything in it could be text or an id.
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.ts'
-import type { Quantity } from '../engine/pack/schema.ts'
-import type { Verdict } from '../engine/verdicts.ts'
+import type { Quantity } from '../ground/quantities.ts'
+import type { Verdict } from '../ground/verdicts.ts'
 import { bandOf, cellCountBand } from './bands.ts'
 import { isDigest, isName, isPseudonym, isVersion } from './names.ts'
 import { type Outcome, type PackStamp, unknownFamily } from './outcome.ts'

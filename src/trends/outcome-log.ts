@@ -1,26 +1,12 @@
 // What the trends room needs of a store: outcomes written once, counted by week, and releases kept as they were frozen.
 import type { FamilyId } from '../engine/answers.ts'
+import type { WeekCount } from './counts.ts'
 import type { Item, Outcome } from './outcome.ts'
 import type { ReleaseState } from './release/state.ts'
 import type { Week } from './week.ts'
 
 /** Whose outcomes: one server's, or those of every server that pools. */
 export type Scope = { readonly kind: 'server'; readonly server: string } | { readonly kind: 'pool' }
-
-/** What contributions are counted by. */
-export type Facet = 'all' | 'verdict' | 'rule' | 'bought'
-
-/**
- * Distinct reporters of a family (`unknownFamily` for null) in a week: all of them (`value` is ''), or those with this verdict, with
- * this rule fired, or who bought here. In a pool a reporter is a pooled pseudonym.
- */
-export type WeekCount = {
-  readonly week: Week
-  readonly family: FamilyId
-  readonly facet: Facet
-  readonly value: string
-  readonly reporters: number
-}
 
 /** A check that failed something, as the search for patterns sees it. */
 export type PatternRow = { readonly week: Week; readonly items: readonly Item[] }

@@ -1,7 +1,7 @@
 // Outcomes: what stays of a finished check once everything that could tell who made it is gone.
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.ts'
-import type { Quantity } from '../engine/pack/schema.ts'
-import type { Verdict } from '../engine/verdicts.ts'
+import type { Quantity } from '../ground/quantities.ts'
+import type { Verdict } from '../ground/verdicts.ts'
 import type { Band, CellCountBand } from './bands.ts'
 import type { Week } from './week.ts'
 

@@ -1,18 +1,9 @@
 // Reads an outcome back from where it was kept, and says what is wrong with a row that was damaged.
-import type { Verdict } from '../engine/verdicts.ts'
+import { verdicts } from '../ground/verdicts.ts'
 import { cellCountBands } from './bands.ts'
 import { isDigest, isName, isPseudonym, isVersion } from './names.ts'
 import { type BandedReading, type Outcome, type PackStamp, unknownFamily } from './outcome.ts'
 import { isWeek } from './week.ts'
-
-/** Worst first, as the engine orders them. */
-export const verdictsWorstFirst = [
-  'danger',
-  'ruled-out',
-  'doubtful',
-  'open',
-  'nothing-found',
-] as const satisfies readonly Verdict[]
 
 export type ReadOutcome =
   | { readonly ok: true; readonly outcome: Outcome }
@@ -52,7 +43,7 @@ const fields: Readonly<Record<keyof Outcome, (value: unknown) => boolean>> = {
   week: isWeek,
   family: value => value === null || (isName(value) && value !== unknownFamily),
   format: isName,
-  verdict: value => (verdictsWorstFirst as readonly unknown[]).includes(value),
+  verdict: value => (verdicts as readonly unknown[]).includes(value),
   fired: listOf(isName),
   options: value => isRecord(value) && Object.entries(value).every(([q, o]) => isName(q) && isName(o)),
   readings: listOf(isReading),

@@ -1,6 +1,6 @@
 // Judging an outcome again: a newer pack reads the stored answers, and only what the pack says may change.
 import type { Answers, RuleId } from '../engine/answers.ts'
-import type { Verdict } from '../engine/verdicts.ts'
+import type { Verdict } from '../ground/verdicts.ts'
 import { readingOf } from './bands.ts'
 import type { Outcome, PackStamp } from './outcome.ts'
 

@@ -6,8 +6,9 @@ import type { Trap } from '../readings/discharge/traps.ts'
 import type { Figure } from '../readings/figure.ts'
 import type { LogRefusal } from '../readings/log/answers.ts'
 import type { DischargeFinding } from '../readings/weigh-discharge.ts'
+import type { Key } from './catalogue.ts'
 import { plain } from './plain.ts'
-import type { Key, Say, Values } from './say.ts'
+import type { Say, Values } from './say.ts'
 
 /** A figure with its expanded uncertainty at two significant digits, and the value to the same place. */
 export function sayFigure(say: Say, figure: Figure): string {

@@ -1,15 +1,12 @@
 // Turns a key and its values into words of the reader's language: ICU messages, English wherever a language lacks one.
 import type { IntlMessageFormat } from 'intl-messageformat'
+import type { Catalogue, Key } from './catalogue.ts'
 import { german } from './de/german.ts'
 import { english } from './en/english.ts'
 import { spanish } from './es/spanish.ts'
 import { isPseudo, openMessage } from './message.ts'
 
-export type Key = keyof typeof english
 export type Values = Readonly<Record<string, string | number>>
-export type Catalogue = Readonly<Record<Key, string>>
-/** One topic in another language: a key that English lacks is a type error, one that is missing is listed by a test. */
-export type InWordsOf<English> = { readonly [key in keyof English]?: string }
 /** Says a key in one language. Values are put in as they are and never read as a message; what comes from people goes through `plain` first. */
 export type Say = ((key: Key, values?: Values) => string) & {
   readonly locale: string

@@ -1,8 +1,8 @@
 // Says what is set up on a server, how the places are in which it is done, and what stands in the way of a change.
 
-import type { Needed, PlaceState, Surroundings, Use } from '../discord/setup/places.ts'
-import type { Part } from '../discord/setup/setup-id.ts'
+import type { Needed, PlaceState, Surroundings, Use } from '../server/places.ts'
 import type { ServerSettings } from '../server/settings.ts'
+import type { Part } from '../server/setup-part.ts'
 import type { Problem } from '../server/setup-problem.ts'
 import { plain } from './plain.ts'
 import type { Say } from './say.ts'

@@ -8,7 +8,7 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64'
 import { uniformInt } from 'pure-rand/distribution/uniformInt'
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
-import type { Verdict } from '../../src/engine/verdicts.ts'
+import type { Verdict } from '../../src/ground/verdicts.ts'
 import type { Outcome } from '../../src/trends/outcome.ts'
 import { type Week, weekPlus } from '../../src/trends/week.ts'
 

@@ -1,7 +1,8 @@
 // Everybody who has to do with a check that is handed over, and what they can cause; shared by the tests of the hand-over.
 import { act } from '../../src/check/act.ts'
 import type { Check } from '../../src/check/check.ts'
-import { type Actor, custodyOf, type Taker } from '../../src/check/custody.ts'
+import type { Actor, Taker } from '../../src/check/custody.ts'
+import { custodyOf } from '../../src/check/custody-of.ts'
 import type { CheckEvent } from '../../src/check/events.ts'
 import type { HandOverEvent } from '../../src/check/hand-over.ts'
 import { type Stepping, start } from '../../src/check/step.ts'

@@ -1,15 +1,8 @@
 // Handing a check over: every state against every event and everybody who could cause it, and what each does.
 import { describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
-import {
-  type Actor,
-  custodyOf,
-  longestReason,
-  mostHandled,
-  offerLasts,
-  seesAnswers,
-  seesProgress,
-} from '../../src/check/custody.ts'
+import { type Actor, longestReason, mostHandled, offerLasts } from '../../src/check/custody.ts'
+import { custodyOf, seesAnswers, seesProgress } from '../../src/check/custody-of.ts'
 import { handOvers } from '../../src/check/hand-over.ts'
 import { screenOf } from '../../src/check/screen.ts'
 import { start } from '../../src/check/step.ts'

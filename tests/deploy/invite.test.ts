@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises'
 import { type PermissionFlagsBits, PermissionsBitField } from 'discord.js'
 import { expect, test } from 'vitest'
-import { needed } from '../../src/discord/setup/places.ts'
+import { needed } from '../../src/server/places.ts'
 
 const page = await readFile(new URL('../../deploy/operate.md', import.meta.url), 'utf8')
 const part = page.slice(page.indexOf('## Inviting it'), page.indexOf('## As a container'))

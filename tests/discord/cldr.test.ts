@@ -4,7 +4,8 @@
 // https://www.unicode.org/cldr/charts/48/supplemental/language_plural_rules.html. Number patterns and symbols: CLDR 45,
 // main/{en,de,es,es_419}.xml, as published in cldr-numbers-modern 45.0.0.
 import { describe, expect, test } from 'vitest'
-import { type Key, sayIn } from '../../src/words/say.ts'
+import type { Key } from '../../src/words/catalogue.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 /** “one” and “other” with their samples, “2~16” written out at its ends; Spanish “many” is said like “other”. */
 const samples = {

@@ -1,7 +1,8 @@
 // Custom ids of the set-up: what is written is read back, fits Discord, and nothing else is read.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { decodeSetup, encodeSetup, parts, type SetupAct } from '../../src/discord/setup/setup-id.ts'
+import { decodeSetup, encodeSetup, type SetupAct } from '../../src/discord/setup/setup-id.ts'
+import { parts } from '../../src/server/setup-part.ts'
 
 const snowflake = fc.bigInt({ min: 10n ** 16n, max: 2n ** 64n - 1n }).map(String)
 const choice = fc.oneof(fc.constantFrom('chosen', 'none'), snowflake)

@@ -2,8 +2,9 @@
 import { IntlMessageFormat } from 'intl-messageformat'
 import { describe, expect, test } from 'vitest'
 import { commands } from '../../src/discord/commands.ts'
+import type { Key } from '../../src/words/catalogue.ts'
 import { english } from '../../src/words/en/english.ts'
-import { type Key, sayIn } from '../../src/words/say.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 const keys = Object.keys(english) as Key[]
 

@@ -5,7 +5,7 @@ import type { Answers } from '../../src/engine/answers.ts'
 import { smallestEnough } from '../../src/engine/enough.ts'
 import { compileModel, type Model } from '../../src/engine/outlook/model.ts'
 import { type Outlook, openOutlook } from '../../src/engine/outlook/outlook.ts'
-import { severity, type Verdict, verdicts } from '../../src/engine/verdicts.ts'
+import { severity, type Verdict, verdicts } from '../../src/ground/verdicts.ts'
 import { completions, modelWithAnswers, plainVerdict } from './random-models.ts'
 
 function read(model: Model): (answers: Answers) => Outlook {

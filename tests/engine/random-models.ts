@@ -5,7 +5,7 @@ import { atomsOf, type Condition, weigh } from '../../src/engine/conditions.ts'
 import { atomsByQuestion, type Model, type ModelRule } from '../../src/engine/outlook/model.ts'
 import { type State, statesOf } from '../../src/engine/outlook/states.ts'
 import type { Question } from '../../src/engine/pack/pack.ts'
-import { doubtfulFrom, signWeight, type Verdict } from '../../src/engine/verdicts.ts'
+import { doubtfulFrom, signWeight, type Verdict } from '../../src/ground/verdicts.ts'
 
 const least = 0
 const most = 100

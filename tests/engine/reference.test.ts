@@ -6,7 +6,7 @@ import { entropy, informationGain } from '../../src/engine/outlook/gain.ts'
 import { compileModel, type Model, type ModelRule } from '../../src/engine/outlook/model.ts'
 import { type OutlookReader, openOutlook } from '../../src/engine/outlook/outlook.ts'
 import { and, not, or, type Truth } from '../../src/engine/truth.ts'
-import { verdicts } from '../../src/engine/verdicts.ts'
+import { verdicts } from '../../src/ground/verdicts.ts'
 import figures from './figures.json' with { type: 'json' }
 import zoo from './zoo.json' with { type: 'json' }
 

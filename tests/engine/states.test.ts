@@ -2,9 +2,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { cantTell, reading } from '../../src/engine/answers.ts'
-import { type Atom, guard, sideOf } from '../../src/engine/conditions.ts'
+import type { Atom } from '../../src/engine/conditions.ts'
 import { signatureOf, statesOf } from '../../src/engine/outlook/states.ts'
 import type { Question } from '../../src/engine/pack/pack.ts'
+import { guard, sideOf } from '../../src/ground/guard-band.ts'
 
 const mass: Question = {
   id: 'mass',

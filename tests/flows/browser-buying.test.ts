@@ -1,7 +1,8 @@
 // On a phone, by clicks alone, in two languages: from a verdict to a letter that is changed and copied, and to buying safely.
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { type Key, sayIn } from '../../src/words/say.ts'
+import type { Key } from '../../src/words/catalogue.ts'
+import { sayIn } from '../../src/words/say.ts'
 import {
   become,
   card,

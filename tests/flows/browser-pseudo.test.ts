@@ -3,8 +3,9 @@
 // The page around it stands in for Discord's client, which speaks its own languages: its words are left out of account.
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Key } from '../../src/words/catalogue.ts'
 import { openPseudo, pseudoLocale } from '../../src/words/pseudo.ts'
-import { type Key, sayIn } from '../../src/words/say.ts'
+import { sayIn } from '../../src/words/say.ts'
 import {
   become,
   card,

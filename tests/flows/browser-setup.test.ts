@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { demoForum, demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
-import { parts } from '../../src/discord/setup/setup-id.ts'
+import { parts } from '../../src/server/setup-part.ts'
 import { sayIn } from '../../src/words/say.ts'
 import {
   become,

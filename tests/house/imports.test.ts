@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest'
 
 const root = resolve(import.meta.dirname, '../..')
 const rooms = [
+  'ground',
   'engine',
   'check',
   'readings',
@@ -12,6 +13,10 @@ const rooms = [
   'pictures',
   'server',
   'answers',
+  'words',
+  'packs',
+  'readers',
+  'jobs',
   'stores',
   'discord',
   'practice',
@@ -21,15 +26,39 @@ type Room = (typeof rooms)[number]
 
 /** Which rooms a room may import. `types`: only as types. */
 const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
-  engine: {},
-  readings: {},
-  check: { engine: 'all', readings: 'types' },
-  trends: { engine: 'types' },
-  pictures: { engine: 'types', readings: 'types', trends: 'types' },
-  server: {},
+  ground: {},
+  engine: { ground: 'all' },
+  readings: { ground: 'all' },
+  check: { ground: 'all', engine: 'all', readings: 'types' },
+  trends: { ground: 'all', engine: 'types' },
+  server: { ground: 'all' },
   answers: {},
-  stores: { engine: 'types', check: 'all', readings: 'types', trends: 'all', server: 'all' },
+  pictures: { ground: 'all', engine: 'types', readings: 'types', trends: 'types', words: 'types' },
+  words: {
+    ground: 'all',
+    engine: 'all',
+    check: 'all',
+    readings: 'types',
+    trends: 'all',
+    server: 'all',
+    answers: 'types',
+    readers: 'types',
+  },
+  packs: { ground: 'all', engine: 'all', answers: 'all', pictures: 'all', words: 'all' },
+  readers: { readings: 'all' },
+  stores: { ground: 'all', engine: 'types', check: 'all', readings: 'types', trends: 'all', server: 'all' },
+  jobs: {
+    ground: 'all',
+    engine: 'all',
+    check: 'all',
+    trends: 'all',
+    server: 'all',
+    words: 'all',
+    stores: 'types',
+    discord: 'all',
+  },
   discord: {
+    ground: 'all',
     engine: 'all',
     check: 'all',
     readings: 'all',
@@ -37,20 +66,11 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
     pictures: 'all',
     server: 'all',
     answers: 'all',
+    words: 'all',
+    readers: 'all',
   },
   practice: {},
-  bin: {
-    engine: 'all',
-    check: 'all',
-    readings: 'all',
-    trends: 'all',
-    pictures: 'all',
-    server: 'all',
-    answers: 'all',
-    stores: 'all',
-    discord: 'all',
-    practice: 'all',
-  },
+  bin: Object.fromEntries(rooms.map(room => [room, 'all'])),
 }
 
 /** Packages a room may import; a pure room has almost none. */
@@ -70,7 +90,17 @@ const impure: Record<string, string> = {
 /** What only the clock, chance or the environment can answer, and what waits. */
 const forbidden =
   /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\basync\b|\bawait\b|\bsetTimeout\b|\bcrypto\b|\bfetch\(/
-const pure: readonly Room[] = ['engine', 'check', 'readings', 'trends', 'pictures', 'server', 'answers']
+const pure: readonly Room[] = [
+  'ground',
+  'engine',
+  'check',
+  'readings',
+  'trends',
+  'pictures',
+  'server',
+  'answers',
+  'words',
+]
 
 type Import = { readonly from: string; readonly typeOnly: boolean }
 async function files(folder: string, ending = '.ts'): Promise<string[]> {

@@ -1,9 +1,9 @@
 // Every question of the shipped packs is drawn, option by option, or it stands in undrawn.ts with the reason why it is not.
 import { describe, expect, test } from 'vitest'
-import { drawOption, drawQuestion, isShown } from '../../src/discord/pictures/draw-question.ts'
 import type { Question } from '../../src/engine/pack/pack.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { drawOption, drawQuestion, isShown } from '../../src/pictures/from-packs/draw-question.ts'
 import { measuredQuestions, undrawnOptions, undrawnQuestions } from './undrawn.ts'
 
 const { packs } = await loadPacks(shippedRules)

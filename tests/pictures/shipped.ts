@@ -1,7 +1,5 @@
 // Every drawing of the shipped packs as people see it: questions, families, verdict cards, in a language.
 
-import { drawFamily } from '../../src/discord/pictures/draw-family.ts'
-import { drawQuestion } from '../../src/discord/pictures/draw-question.ts'
 import { drawVerdictAlone } from '../../src/discord/pictures/draw-verdict.ts'
 import type { Answers } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
@@ -9,6 +7,8 @@ import { inLanguage } from '../../src/engine/in-language.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { installedPacks } from '../../src/packs/installed-packs.ts'
+import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
+import { drawQuestion } from '../../src/pictures/from-packs/draw-question.ts'
 import { sayIn } from '../../src/words/say.ts'
 import type { SheetEntry } from './contact-sheet.ts'
 

@@ -3,11 +3,12 @@ import normalQuantile from '@stdlib/stats-base-dists-normal-quantile'
 import fc from 'fast-check'
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import { describe, expect, test } from 'vitest'
+import { zone } from '../../src/ground/guard-band.ts'
+import { measuredQuantities } from '../../src/ground/quantities.ts'
 import { conformanceProbability, effectiveDegreesOfFreedom } from '../../src/readings/conformity.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from '../../src/readings/densities.ts'
 import { type Instrument, instrumentsFor, standardUncertainty } from '../../src/readings/instrument.ts'
-import { judgeReading, zone } from '../../src/readings/judge.ts'
-import { quantities } from '../../src/readings/quantity.ts'
+import { judgeReading } from '../../src/readings/judge.ts'
 import { normalFrom, uniformFrom } from './chance.ts'
 
 describe('JCGM 106', () => {
@@ -27,7 +28,7 @@ describe('JCGM 106', () => {
     [3085, 40, 3000, 0.9832067, 'meets'],
   ])('%d mAh with u %d against %d mAh', (value, u, limit, probability, expected) => {
     expect(conformanceProbability({ value, u, lower: limit })).toBeCloseTo(probability, 6)
-    expect(zone({ value, u, limit, side: 'lower', guard: 2 })).toBe(expected)
+    expect(zone({ value, u, limit, side: 'lower' })).toBe(expected)
   })
 
   test('Student t with 9 degrees of freedom (scipy t.cdf)', () => {
@@ -104,7 +105,7 @@ describe('a cell that meets its minimum is seldom called below it', () => {
     current: 3,
     temperature: 25,
   }
-  const cases = quantities.flatMap(quantity => {
+  const cases = measuredQuantities.flatMap(quantity => {
     const limit = limits[quantity as keyof typeof limits]
     return limit === undefined ? [] : instrumentsFor(quantity).map(kind => ({ quantity, kind, limit }))
   })

@@ -6,8 +6,9 @@ import { parse } from 'yaml'
 import { commands } from '../../src/discord/commands.ts'
 import { answersIn, loadAnswers } from '../../src/packs/load-answers.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import type { Key } from '../../src/words/catalogue.ts'
 import type { english } from '../../src/words/en/english.ts'
-import { type Key, sayIn } from '../../src/words/say.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { figuresIn, foreignQuotes, negates } from '../discord/compare-words.ts'
 
 const { entries } = await loadAnswers(answersIn(shippedRules))

@@ -1,7 +1,9 @@
 // The two store contracts of the trends room kept in memory: the plainest thing that fulfils them, for tests to hold stores against.
+
+import type { Facet, WeekCount } from '../../src/trends/counts.ts'
 import { epochOf } from '../../src/trends/epoch.ts'
 import { itemsOf, type Outcome, unknownFamily } from '../../src/trends/outcome.ts'
-import type { Facet, OutcomeLog, ReleaseLog, Scope, WeekCount } from '../../src/trends/outcome-log.ts'
+import type { OutcomeLog, ReleaseLog, Scope } from '../../src/trends/outcome-log.ts'
 import type { ReleaseState } from '../../src/trends/release/state.ts'
 import { type Week, weekPlus } from '../../src/trends/week.ts'
 

@@ -1,7 +1,8 @@
 // What any store of outcomes and releases must do, as a suite to run over each of them.
 import { describe, expect, test } from 'vitest'
+import type { WeekCount } from '../../src/trends/counts.ts'
 import { itemsOf } from '../../src/trends/outcome.ts'
-import type { OutcomeLog, ReleaseLog, Scope, WeekCount } from '../../src/trends/outcome-log.ts'
+import type { OutcomeLog, ReleaseLog, Scope } from '../../src/trends/outcome-log.ts'
 import type { ReleaseState } from '../../src/trends/release/state.ts'
 import { base } from './base-outcome.ts'
 

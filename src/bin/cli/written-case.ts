@@ -6,7 +6,7 @@ import type { Program } from '../../engine/compile.ts'
 import type { Question } from '../../engine/pack/pack.ts'
 import { shapeProblems } from '../../engine/pack/read-pack.ts'
 import { parseYaml } from '../../packs/read-yaml.ts'
-import { type FormQuantity, fieldsOf, readForm, uncertainty } from '../../readings/form.ts'
+import { fieldsOf, readForm, uncertainty } from '../../readings/form.ts'
 import { type MenuInstrument, menu } from '../../readings/instrument.ts'
 import { sayProblem } from '../../words/problem-words.ts'
 import type { Say } from '../../words/say.ts'
@@ -71,9 +71,9 @@ function readOne(question: Question, value: WrittenAnswer, at: string, say: Say)
   }
   const { quantity, least, most, unit } = question.answer
   const { typed, with: kind } = typeof value === 'string' ? { typed: value, with: undefined } : value
-  const [first] = fieldsOf(quantity as FormQuantity)
+  const [first] = fieldsOf(quantity)
   const fields = typeof typed === 'string' ? { [first?.id ?? 'value']: typed } : typed
-  const read = readForm(quantity as FormQuantity, fields, kind && { kind }, say.locale)
+  const read = readForm(quantity, fields, kind && { kind }, say.locale)
   if (!read.ok) return `${at}: ${read.refusals.map(one => sayTypedRefusal(say, one)).join(' ')}`
   const problem = readAnswer(question, { reading: read.value, unit, u: read.u }, at)
   return 'kind' in problem
@@ -84,7 +84,7 @@ function readOne(question: Question, value: WrittenAnswer, at: string, say: Say)
 /** A measured value that names neither uncertainty nor instrument is taken with the widest one, never as exact. */
 function withUncertainty(question: Question, value: Exclude<WrittenAnswer, { typed: unknown }>): RawAnswer {
   if (typeof value === 'string' || value.u !== undefined) return value as RawAnswer
-  const quantity = question.answer.kind === 'reading' ? (question.answer.quantity as FormQuantity) : undefined
+  const quantity = question.answer.kind === 'reading' ? question.answer.quantity : undefined
   const [field] = quantity === undefined ? [] : fieldsOf(quantity)
   const measured = field !== undefined && field.id === 'value' && !field.printed
   return { ...value, u: measured ? uncertainty(field.quantity, value.reading, undefined) : 0 }

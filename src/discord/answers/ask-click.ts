@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto'
 import type { Entry } from '../../answers/entry.ts'
 import { sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../click-handlers.ts'
+import type { ClickHandler } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, updateOrReply } from '../interaction/reply.ts'
 import { mayWriteHere, serverOf } from '../interaction/rights.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'

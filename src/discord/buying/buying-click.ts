@@ -1,7 +1,7 @@
 // The buttons of buying safely: another part, a region, and a part shown to everybody where the person may write.
 import type { BaseInteraction } from 'discord.js'
 import { type Say, sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../click-handlers.ts'
+import type { ClickHandler } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, replyPrivately, updateOrReply } from '../interaction/reply.ts'
 import { mayWriteHere, moderating, serverOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'

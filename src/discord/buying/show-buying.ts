@@ -1,7 +1,8 @@
 // Shows how to buy safely, part by part: short enough for a phone, with buttons from each part to the others.
 import { type APIMessageTopLevelComponent, type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
 import type { BuyingLink } from '../../server/settings.ts'
-import type { Key, Say } from '../../words/say.ts'
+import type { Key } from '../../words/catalogue.ts'
+import type { Say } from '../../words/say.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
 import { type BuyingPlace, buyingParts, encodeBuying, placeOf, regions } from './buying-id.ts'
 import { encodeLinks } from './links-id.ts'

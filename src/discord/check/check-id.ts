@@ -1,7 +1,8 @@
 // Custom ids of the buttons, menus and forms of a check: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: whoever holds the check, and on which revision it stands, is looked up on every click.
-import type { CheckId, Consent } from '../../check/check.ts'
+import type { Consent } from '../../check/check.ts'
+import type { CheckId } from '../../check/ids.ts'
 import { isOpening, isOwnId, readRevision, writeRevision } from '../interaction/id-parts.ts'
 import { type CarriedFacts, decodeFacts, encodeFacts } from './facts/facts-codec.ts'
 

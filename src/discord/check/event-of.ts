@@ -2,7 +2,7 @@
 import type { CheckEvent } from '../../check/events.ts'
 import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
-import { type FormQuantity, fieldsOf, readForm } from '../../readings/form.ts'
+import { fieldsOf, readForm } from '../../readings/form.ts'
 import type { MenuInstrument } from '../../readings/instrument.ts'
 import type { Say } from '../../words/say.ts'
 import { sayTypedRefusal } from '../../words/typed-words.ts'
@@ -47,7 +47,7 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program):
   const wanted = program.questions.get(id)?.answer
   if (wanted?.kind !== 'reading' || !interaction.isModalSubmit())
     return { ok: false, note: sayRefusal(say, { code: 'another-question', question: id }) }
-  const quantity = wanted.quantity as FormQuantity
+  const quantity = wanted.quantity
   const typed = Object.fromEntries(fieldsOf(quantity).map(field => [field.id, textOf(interaction, field.id)]))
   const [kind] = interaction.fields.fields.has(instrumentField)
     ? interaction.fields.getStringSelectValues(instrumentField)

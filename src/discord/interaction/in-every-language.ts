@@ -4,8 +4,9 @@ import type {
   RESTPostAPIChatInputApplicationCommandsJSONBody,
   RESTPostAPIContextMenuApplicationCommandsJSONBody,
 } from 'discord.js'
+import type { Key } from '../../words/catalogue.ts'
 import { english } from '../../words/en/english.ts'
-import { type Key, type Say, sayIn } from '../../words/say.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import type { Command, MessageCommand } from './command.ts'
 
 /** Discord's locales that get words of their own (https://docs.discord.com/developers/reference, "Locales"). */

@@ -1,7 +1,7 @@
 // The answer to a question about a log: the file is read once more with it.
 import type { StringSelectMenuInteraction } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../click-handlers.ts'
+import type { ClickHandler } from '../interaction/click-handler.ts'
 import { defer, editReply, refuse } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
 import { type AskedLog, answerLog, logQuestionMark, withAnswer } from './read-log.ts'

@@ -1,9 +1,9 @@
 // What is said of a log besides the file: what the label claims and how the test was done; typed values read and checked.
 
+import type { MeasuredQuantity } from '../../ground/quantities.ts'
 import type { LogFile } from '../../readers/log/log-reader.ts'
 import type { MenuInstrument } from '../../readings/instrument.ts'
 import type { LogOptions } from '../../readings/open-log.ts'
-import type { Quantity } from '../../readings/quantity.ts'
 import { readTyped } from '../../readings/read-typed.ts'
 import type { DischargeClaim } from '../../readings/weigh-discharge.ts'
 import type { Say } from '../../words/say.ts'
@@ -30,7 +30,7 @@ const parts = {
   current: { quantity: 'current', field: 'claimed-current' },
   cutoff: { quantity: 'voltage', field: 'cutoff' },
   room: { quantity: 'temperature', field: 'room' },
-} as const satisfies Record<string, { quantity: Quantity; field: TypedField }>
+} as const satisfies Record<string, { quantity: MeasuredQuantity; field: TypedField }>
 type TypedPart = keyof typeof parts
 
 /** Reads what was said of a test; numbers as `locale` writes them. One sentence for each value that cannot be read. */

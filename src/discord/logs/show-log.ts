@@ -12,19 +12,10 @@ import type { OpenCheck } from '../check/claims/show-claim.ts'
 import type { CarriedFacts } from '../check/facts/facts-codec.ts'
 import { startWithFacts } from '../check/facts/facts-codec.ts'
 import { factsOfLog } from '../check/facts/facts-of-log.ts'
+import { button } from '../check/show/check-buttons.ts'
 import { fitLists } from '../message/fit-text.ts'
-import {
-  button,
-  gallery,
-  message,
-  pressButton,
-  rows,
-  type ShownMessage,
-  small,
-  text,
-  textBudget,
-} from '../message/parts.ts'
-import type { Pictures } from '../services.ts'
+import { gallery, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../message/parts.ts'
+import type { Pictures } from '../pictures/pictures.ts'
 import { drawRun } from './draw-curve.ts'
 import type { LogRequest } from './log-request.ts'
 

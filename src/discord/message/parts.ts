@@ -5,15 +5,12 @@ import {
   type APIComponentInMessageActionRow,
   type APIMediaGalleryComponent,
   type APIMessageTopLevelComponent,
-  type APIStringSelectComponent,
   type APITextDisplayComponent,
   ButtonStyle,
   ComponentType,
   MessageFlags,
 } from 'discord.js'
-import type { Check } from '../../check/check.ts'
-import { type CheckAction, encodeClick } from '../check/check-id.ts'
-import type { ShownPicture } from '../services.ts'
+import type { ShownPicture } from './shown-picture.ts'
 
 /** A message as we send it: Components V2, nobody pinged, pictures referenced by name. */
 export type ShownMessage = {
@@ -41,7 +38,7 @@ export function cut(label: string, most: number): string {
   return letters.length <= most ? label : `${letters.slice(0, most - 1).join('')}…`
 }
 
-type PressedStyle = Exclude<ButtonStyle, ButtonStyle.Link | ButtonStyle.Premium>
+export type PressedStyle = Exclude<ButtonStyle, ButtonStyle.Link | ButtonStyle.Premium>
 
 /** A button with a custom id of any codec. */
 export function pressButton(
@@ -50,27 +47,6 @@ export function pressButton(
   style: PressedStyle = ButtonStyle.Secondary,
 ): APIButtonComponent {
   return { type: ComponentType.Button, style, label: cut(label, buttonLabel), custom_id }
-}
-
-export function button(check: Check, act: CheckAction, label: string, style?: PressedStyle): APIButtonComponent {
-  return pressButton(encodeClick({ check: check.id, revision: check.revision, act }), label, style)
-}
-
-export function menu(
-  check: Check,
-  placeholder: string,
-  options: readonly { readonly id: string; readonly label: string; readonly hint?: string }[],
-): APIStringSelectComponent {
-  return {
-    type: ComponentType.StringSelect,
-    custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'choose' } }),
-    placeholder: cut(placeholder, 150),
-    options: options.map(one => ({
-      value: one.id,
-      label: cut(one.label, 100),
-      ...(one.hint && { description: cut(one.hint, 100) }),
-    })),
-  }
 }
 
 /** Components in rows of at most `wide`; Discord allows five buttons or one menu in a row. */

@@ -6,8 +6,8 @@ import type { Option } from '../../engine/pack/pack.ts'
 import { drawVerdictCard, type VerdictCard, type VerdictView } from '../../pictures/cell/draw-verdict-card.ts'
 import type { CellParameters } from '../../pictures/cell/parameters.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
+import { isShown, readPicture } from '../../pictures/from-packs/draw-question.ts'
 import type { Say } from '../../words/say.ts'
-import { isShown, readPicture } from './draw-question.ts'
 
 /** More marks than this are not taken in at a glance; the message has them all. */
 const mostViews = 4

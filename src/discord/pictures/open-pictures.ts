@@ -2,14 +2,15 @@
 import type { Question } from '../../engine/pack/pack.ts'
 import { joinAlt } from '../../pictures/alt/join-alt.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
+import { drawFamily } from '../../pictures/from-packs/draw-family.ts'
+import { drawQuestion } from '../../pictures/from-packs/draw-question.ts'
 import { drawMeasuring } from '../../pictures/measuring/draw-measuring.ts'
 import { pictureKey, toPng } from '../../pictures/png.ts'
 import { sayAltFact } from '../../words/alt-words.ts'
 import type { Say } from '../../words/say.ts'
-import type { Pictures, ShownPicture } from '../services.ts'
-import { drawFamily } from './draw-family.ts'
-import { drawQuestion } from './draw-question.ts'
+import type { ShownPicture } from '../message/shown-picture.ts'
 import { drawVerdict } from './draw-verdict.ts'
+import type { Pictures } from './pictures.ts'
 
 /** Keeps rendered pictures by digest, as Keyv does; what it loses is drawn again. */
 export type PictureMemory = { get(key: string): Promise<unknown>; set(key: string, value: unknown): Promise<unknown> }

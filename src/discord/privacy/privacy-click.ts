@@ -2,7 +2,7 @@
 
 import { type Say, sayIn } from '../../words/say.ts'
 import { takeAllAway } from '../check/hand-over/tell-others.ts'
-import type { ClickHandler } from '../click-handlers.ts'
+import type { ClickHandler } from '../interaction/click-handler.ts'
 import { type Clicked, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
 import { countedOf, forgetCountedOf } from '../trends/counted-of.ts'

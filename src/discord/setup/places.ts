@@ -10,26 +10,9 @@ import {
   RESTJSONErrorCodes,
   Routes,
 } from 'discord.js'
+import { needed, type PlaceState, type Surroundings, type Use } from '../../server/places.ts'
 import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
 import { isSnowflake } from '../interaction/id-parts.ts'
-
-/** What a channel is for. */
-export type Use = 'reports' | 'review' | 'offers'
-
-/** What the bot needs there, as Discord names permissions; each with the key of its words. */
-export const needed = {
-  reports: ['ViewChannel', 'SendMessages'],
-  review: ['ViewChannel', 'SendMessages', 'AttachFiles'],
-  offers: ['ViewChannel', 'SendMessagesInThreads'],
-} as const satisfies Record<Use, readonly (keyof typeof PermissionFlagsBits)[]>
-export type Needed = (typeof needed)[Use][number]
-
-export type Tag = { readonly id: string; readonly name: string }
-
-export type PlaceState =
-  | { readonly is: 'fine'; readonly tags: readonly Tag[] }
-  | { readonly is: 'gone' | 'not-text' | 'not-forum' | 'everyone-reads' | 'refused' }
-  | { readonly is: 'missing'; readonly permissions: readonly Needed[] }
 
 const textual: readonly ChannelType[] = [ChannelType.GuildText, ChannelType.GuildAnnouncement]
 
@@ -86,14 +69,6 @@ async function orCode<T>(ask: () => Promise<T>): Promise<T | number> {
     if (error instanceof DiscordAPIError && telling.includes(error.code)) return Number(error.code)
     throw error
   }
-}
-
-/** How the chosen places and roles are now; undefined where nothing is chosen, or nothing is known of the server. */
-export type Surroundings = {
-  readonly places: Readonly<Record<Use, PlaceState | undefined>>
-  /** The name of the forum's tag; undefined where there is none any more. */
-  readonly tag: string | undefined
-  readonly goneRoles: readonly string[]
 }
 
 /** Looks round without asking Discord. */

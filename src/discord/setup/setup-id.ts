@@ -1,12 +1,8 @@
 // Custom ids of the set-up: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: who may do it is asked on every click, and on which server stands in the interaction.
+import { type ChannelPart, type Part, parts } from '../../server/setup-part.ts'
 import { isOpening, isSnowflake, readRevision, writeRevision } from '../interaction/id-parts.ts'
-
-/** What is set up, in the order in which one is led through it. */
-export const parts = ['reports', 'review', 'moderators', 'language', 'recording', 'keeping', 'offers'] as const
-export type Part = (typeof parts)[number]
-export type ChannelPart = Extract<Part, 'reports' | 'review'>
 
 /** `chosen` stands for what was chosen in the menu, `none` for nothing any more, and anything else is a channel's id. */
 type Choice = 'chosen' | 'none' | (string & {})

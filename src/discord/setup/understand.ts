@@ -1,12 +1,14 @@
 // What a click in the set-up asks for: a change, a tag still to be chosen, or what stands in its way.
 import type { Guild } from 'discord.js'
 import type { Change } from '../../server/change.ts'
+import type { Tag } from '../../server/places.ts'
 import { leastKeepWeeks, mostKeepWeeks } from '../../server/settings.ts'
+import type { ChannelPart } from '../../server/setup-part.ts'
 import type { Problem } from '../../server/setup-problem.ts'
 import { languages } from '../../words/say.ts'
 import type { Clicked } from '../interaction/reply.ts'
-import { type Tag, testPlace } from './places.ts'
-import type { ChannelPart, SetupAct } from './setup-id.ts'
+import { testPlace } from './places.ts'
+import type { SetupAct } from './setup-id.ts'
 
 export type SetupIntent =
   | { readonly is: 'change'; readonly change: Change }

@@ -1,7 +1,7 @@
 // A person's decisions about their own checks: counted or not, and what was counted deleted.
 
 import { sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../click-handlers.ts'
+import type { ClickHandler } from '../interaction/click-handler.ts'
 import { type Clicked, updateOrReply } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
 import { forgetCountedOf } from './counted-of.ts'

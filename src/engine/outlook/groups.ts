@@ -1,6 +1,7 @@
 // Groups of rules that share questions: splitting them, fixing an answer in them, and how each of their rules counts.
+
+import { doubtfulFrom, signWeight } from '../../ground/verdicts.ts'
 import type { Strength } from '../pack/pack.ts'
-import { doubtfulFrom, signWeight } from '../verdicts.ts'
 import { always, type Formula, type Formulas, never } from './formulas.ts'
 import { combine, danger, doubtful, nothing, ruledOut, type Summary, summaryOf } from './summaries.ts'
 

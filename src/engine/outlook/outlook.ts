@@ -1,6 +1,7 @@
 // What can still come out: the exact chances of every verdict, and of every verdict after each possible next answer.
+
+import { type Verdict, verdicts } from '../../ground/verdicts.ts'
 import type { Answer, Answers, QuestionId } from '../answers.ts'
-import { type Verdict, verdicts } from '../verdicts.ts'
 import { informationGain } from './gain.ts'
 import { restrict, split } from './groups.ts'
 import type { CompiledModel, ModelQuestion } from './model.ts'

@@ -1,6 +1,8 @@
 // The space of a model's answers: which state each question is in, as small numbers that rules and groups are read from.
+
+import { sideOf } from '../../ground/guard-band.ts'
 import type { Answer, Answers, QuestionId } from '../answers.ts'
-import { type Atom, type Condition, sideOf, weighAtom } from '../conditions.ts'
+import { type Atom, type Condition, weighAtom } from '../conditions.ts'
 import type { State } from './states.ts'
 
 /** The state of each variable; -1 where nothing was answered. */

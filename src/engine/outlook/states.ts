@@ -1,6 +1,8 @@
 // The finitely many ways in which one question can be answered, as far as the rules can tell them apart.
+
+import { guard } from '../../ground/guard-band.ts'
 import { type Answer, cantTell, option } from '../answers.ts'
-import { type Atom, guard, weighAtom } from '../conditions.ts'
+import { type Atom, weighAtom } from '../conditions.ts'
 import type { Question } from '../pack/pack.ts'
 import type { Truth } from '../truth.ts'
 

@@ -4,7 +4,7 @@
 // (danger); else a must is contradicted (ruled out); else the signs reach the line (doubtful); else the sum of the signs
 // (0..3) and whether all of the family's "enough" rules of the group are met. Combining is commutative and associative, with
 // `nothing` as its neutral element, and a chance distribution over summaries combines by convolution.
-import { doubtfulFrom, type Verdict, verdicts } from '../verdicts.ts'
+import { doubtfulFrom, type Verdict, verdicts } from '../../ground/verdicts.ts'
 
 /** An index 0..10 into `summaryCount` values; see `summaryOf`. */
 export type Summary = number

@@ -1,7 +1,9 @@
 // A rule pack once read and checked: questions, rules, families and sources, with every name resolved.
+
+import type { Quantity } from '../../ground/quantities.ts'
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../answers.ts'
 import type { Condition } from '../conditions.ts'
-import type { Quantity, RawPack } from './schema.ts'
+import type { RawPack } from './schema.ts'
 
 export type PackId = string
 export type Show = Readonly<Record<string, string | number | boolean>>

@@ -1,10 +1,11 @@
 // Reads a rule pack from parsed YAML: shape first (zod), then every name it mentions; all problems at once, as data.
 import type { z } from 'zod'
+import { unitOf } from '../../ground/quantities.ts'
 import { atomsOf } from '../conditions.ts'
 import type { Family, Option, Pack, Picture, Question, Rule } from './pack.ts'
 import type { PackProblem } from './problems.ts'
 import { readCondition } from './read-condition.ts'
-import { packSchema, type RawPack, unitOf } from './schema.ts'
+import { packSchema, type RawPack } from './schema.ts'
 
 export type PackReading =
   | { readonly ok: true; readonly pack: Pack }

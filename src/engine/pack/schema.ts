@@ -1,5 +1,7 @@
 // The shape of a rule pack's file, as a zod schema; the editors' JSON Schema (rules/pack.schema.json) is generated from it.
 import { z } from 'zod'
+import { quantities } from '../../ground/quantities.ts'
+import { verdicts } from '../../ground/verdicts.ts'
 
 const id = z
   .string()
@@ -54,41 +56,6 @@ const answerOption = z.strictObject({
     ),
   show: show.optional(),
 })
-
-export const quantities = [
-  'mass',
-  'diameter',
-  'length',
-  'voltage',
-  'ac-resistance',
-  'dc-resistance',
-  'capacity',
-  'current',
-  'temperature',
-  'rest-time',
-  'energy-per-volume',
-  'energy-per-mass',
-  'claimed-capacity',
-  'claimed-current',
-] as const
-
-/** The canonical unit of each quantity: the one limits are written in and readings are converted to. */
-export const unitOf = {
-  mass: 'g',
-  diameter: 'mm',
-  length: 'mm',
-  voltage: 'V',
-  'ac-resistance': 'mΩ',
-  'dc-resistance': 'mΩ',
-  capacity: 'mAh',
-  current: 'A',
-  temperature: '°C',
-  'rest-time': 'h',
-  'energy-per-volume': 'Wh/L',
-  'energy-per-mass': 'Wh/kg',
-  'claimed-capacity': 'mAh',
-  'claimed-current': 'A',
-} as const satisfies Record<(typeof quantities)[number], string>
 
 const readingShape = z
   .strictObject({
@@ -223,11 +190,10 @@ const caseSchema = z.strictObject({
   family: id.optional(),
   answers: z.record(id, caseAnswer).describe("An option's id, a reading, or cant-tell."),
   rules: z.record(id, z.enum(['fires', 'quiet', 'unknown'])).default({}),
-  verdict: z.enum(['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found']).optional(),
+  verdict: z.enum(verdicts).optional(),
 })
 export const casesSchema = z.array(caseSchema).min(1)
 
 export type RawPack = z.infer<typeof packSchema>
 export type RawPackWords = z.infer<typeof packWordsSchema>
 export type RawCase = z.infer<typeof caseSchema>
-export type Quantity = (typeof quantities)[number]

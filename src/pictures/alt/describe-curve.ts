@@ -1,5 +1,5 @@
 // What a discharge tells: result first, then from where to where, what was promised, heat and gaps.
-import type { DischargeCurve } from '../charts/draw-discharge-curve.ts'
+import type { DischargeCurve } from '../charts/discharge-curve.ts'
 import type { AltFact } from './alt-fact.ts'
 
 /** `warm`: temperatures were logged. */

@@ -1,4 +1,5 @@
 // The verdict card: the word, the cell with the contradicted parts numbered, why, and the caution. All words handed in.
+import type { Verdict } from '../../ground/verdicts.ts'
 import { describeVerdict } from '../alt/describe-verdict.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK } from '../ink.ts'
@@ -10,7 +11,7 @@ import { numberBadge, numberedMark } from './mark.ts'
 import { type CellParameters, completeCell, type Part } from './parameters.ts'
 import type { Box } from './scene.ts'
 import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
-import { TONE, type VerdictTone, verdictSign } from './verdict-sign.ts'
+import { TONE, verdictSign } from './verdict-sign.ts'
 
 /** A part that does not fit, and the sentence that says so. */
 export type VerdictMark = { part: Exclude<Part, 'none'>; text: string }
@@ -19,7 +20,7 @@ export type VerdictMark = { part: Exclude<Part, 'none'>; text: string }
 export type VerdictView = { show: Partial<CellParameters>; marks: readonly VerdictMark[] }
 
 export type VerdictCard = {
-  tone: VerdictTone
+  tone: Verdict
   /** the verdict in the reader's language */
   word: string
   /** at most two or three views; their marks are numbered through */

@@ -1,7 +1,7 @@
 // How each mark of a discharge is drawn, and the key that names them.
 import { INK, STROKE } from '../ink.ts'
 import { round, tag } from '../svg.ts'
-import type { DischargeCurve } from './draw-discharge-curve.ts'
+import type { DischargeCurve } from './discharge-curve.ts'
 import type { KeyEntry } from './key.ts'
 import { hatch, SERIES } from './plot.ts'
 

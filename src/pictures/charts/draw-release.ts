@@ -1,6 +1,7 @@
 // One closed week's release: the share of each verdict as a bar, with its interval.
+import type { Verdict } from '../../ground/verdicts.ts'
 import type { AltFact } from '../alt/alt-fact.ts'
-import { TONE, type VerdictTone, verdictSign } from '../cell/verdict-sign.ts'
+import { TONE, verdictSign } from '../cell/verdict-sign.ts'
 import type { Drawing } from '../drawing.ts'
 import { INK, STROKE } from '../ink.ts'
 import { panel, SHEET_WIDTH } from '../panel.ts'
@@ -12,7 +13,7 @@ import { along, SERIES, TYPE } from './plot.ts'
 import { title } from './title.ts'
 
 /** One row: its verdict (for the sign), words, share with interval (0 to 1; undefined: not released). */
-export type ReleaseRow = { tone: VerdictTone; label: string; share?: { value: number; low: number; high: number } }
+export type ReleaseRow = { tone: Verdict; label: string; share?: { value: number; low: number; high: number } }
 
 export type Release = {
   title?: string
@@ -26,7 +27,7 @@ const LEFT = 42
 const RIGHT = SHEET_WIDTH - 16
 const BAR = 15
 
-const signOf = (tone: VerdictTone, y: number): string =>
+const signOf = (tone: Verdict, y: number): string =>
   tag('rect', { x: 10, y: y - 12, width: 24, height: 24, rx: 5, fill: TONE[tone] }) + verdictSign(tone, 22, y, 7.6)
 
 function whisker(from: number, to: number, y: number): string {

@@ -1,5 +1,5 @@
 // What a listing or a wrap claims, as facts, each with the piece of text it was read from.
-import type { FormatName } from './formats.ts'
+import type { FormatName } from '../../ground/formats.ts'
 
 /** Where in the text: `text.slice(from, to)`. */
 export type Span = {

@@ -1,6 +1,8 @@
 // Finds size codes and designations in a claim: "18650", "INR18650", "INR19/66", "4INR19/66-2".
+
+import { formatNames } from '../../ground/formats.ts'
+import { formatOf } from './designated-format.ts'
 import type { Chemistry, Designation, Fact } from './facts.ts'
-import { formatNames, formatOf } from './formats.ts'
 
 // A1 A2 A3 N2/N4 with N1 before and -N5 behind (IEC 61960-3, 5.1); a hyphen is often typed for the slash.
 const designation = /(?<![\p{L}\d])(\d{1,2})?([IL][CNMVTF]R) ?(\d{2})\/(\d{2,3})(?:-(\d{1,2}))?(?!\d)/giu

@@ -1,7 +1,8 @@
 // What weighing a claim can find: codes with the figures and lines for a sentence.
+
+import type { FormatName } from '../../ground/formats.ts'
 import type { Density } from '../densities.ts'
 import type { FactOf, Span } from './facts.ts'
-import type { FormatName } from './formats.ts'
 
 export type ClaimWeight = 'impossible' | 'high' | 'low' | 'contradiction' | 'not-comparable'
 

@@ -1,7 +1,8 @@
 // Brings the facts of a text together into the one claim they make.
+
+import type { FormatName } from '../../ground/formats.ts'
 import { type CeilingFormat, ceilings, type FormatCeilings } from './ceilings.ts'
 import { type Chemistry, type Fact, type FactOf, factsOf } from './facts.ts'
-import type { FormatName } from './formats.ts'
 
 export type Claim = {
   readonly format: FormatName | null

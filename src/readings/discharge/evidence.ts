@@ -1,6 +1,7 @@
 // What a discharge has to show for itself when it is weighed: read from a log, or typed after a test.
 import { type Figure, type FigureNote, plainFigure } from '../figure.ts'
 import { type Instrument, standardUncertainty } from '../instrument.ts'
+import { fullWithin_V } from './full-cell.ts'
 import type { RunReading } from './measure-run.ts'
 
 export type DischargeEvidence = {
@@ -75,6 +76,3 @@ export function typedEvidence(typed: TypedDischarge): DischargeEvidence {
         : { value_C: surface_C, u_K: standardUncertainty('temperature', surface_C, { kind: 'basic-multimeter' }) },
   }
 }
-
-/** A full cell loses some 10 to 40 mV in the hours after charging (common practice, no source). */
-export const fullWithin_V = 0.06

@@ -1,7 +1,7 @@
 // What can make a discharge say less, or something else, than it seems to: codes with the figures for a sentence.
 import type { Drawn } from './charge-drawn.ts'
 import type { Cutoff } from './cutoff.ts'
-import { fullWithin_V } from './evidence.ts'
+import { fullWithin_V } from './full-cell.ts'
 import { longestLoad, type RunLayout } from './lay-out-run.ts'
 import type { MeasureOptions } from './measure-options.ts'
 import type { RestBefore } from './rests.ts'

@@ -1,5 +1,5 @@
 // How far a value of each quantity can lie for one cylindrical cell, so that a slip of the unit or the comma is noticed.
-import type { Quantity } from '../quantity.ts'
+import type { MeasuredQuantity } from '../../ground/quantities.ts'
 
 export type Plausible = {
   /** Outside this nobody measured one cylindrical cell: the value is refused. Canonical units. */
@@ -12,7 +12,7 @@ export type Plausible = {
 
 // Common practice, no source: wide enough for AAA to 46 mm formats and for dead cells, narrow enough that a wrong
 // prefix (1000 times) or an imperial unit never lands inside the usual part.
-export const plausible: Record<Quantity, Plausible> = {
+export const plausible: Record<MeasuredQuantity, Plausible> = {
   mass: { lowest: 2, highest: 600, usualFrom: 10, usualTo: 200 },
   diameter: { lowest: 5, highest: 60, usualFrom: 9, usualTo: 50 },
   length: { lowest: 10, highest: 200, usualFrom: 20, usualTo: 120 },

@@ -1,5 +1,5 @@
 // The units people type, in English, German, Spanish and French words, and their factor to the canonical unit.
-import type { Quantity } from '../quantity.ts'
+import type { MeasuredQuantity } from '../../ground/quantities.ts'
 
 export type Dimension =
   | 'mass'
@@ -27,7 +27,7 @@ export type Unit = {
   readonly words: readonly string[]
 }
 
-export const dimensionOf: Record<Quantity, Dimension> = {
+export const dimensionOf: Record<MeasuredQuantity, Dimension> = {
   mass: 'mass',
   diameter: 'size',
   length: 'size',
@@ -221,6 +221,6 @@ export function unitsWritten(text: string): readonly Unit[] {
 }
 
 /** The canonical unit first, then the other units of a quantity that a bare number might have been meant in. */
-export function unitsOf(quantity: Quantity): readonly Unit[] {
+export function unitsOf(quantity: MeasuredQuantity): readonly Unit[] {
   return units.filter(unit => unit.measures === dimensionOf[quantity])
 }

@@ -1,8 +1,8 @@
 // Closing a week: the state before it and the counts of the weeks give the state after it and what may be said.
 import type { FamilyId } from '../../engine/answers.ts'
+import type { WeekCount } from '../counts.ts'
 import { badCount, type Counts, cellOf, sortCounts, wholeFamily } from '../counts.ts'
 import type { ByWeek } from '../fives.ts'
-import type { WeekCount } from '../outcome-log.ts'
 import { patternWeeks, recentWeeks } from '../patterns/show-patterns.ts'
 import { judgeWeek, type Rise, weeksJudged } from '../rises/judge-week.ts'
 import { seriesKey } from '../rises/series.ts'

@@ -1,7 +1,8 @@
 // What a closed week may change of a family's shown numbers.
+
+import type { Facet } from '../counts.ts'
 import { type CellKey, cellOf, type FamilyCounts, wholeFamily } from '../counts.ts'
 import { downToFives, minimumReporters, reportersIn } from '../fives.ts'
-import type { Facet } from '../outcome-log.ts'
 import type { Week } from '../week.ts'
 import type { CellState, FamilyState } from './state.ts'
 

@@ -1,6 +1,6 @@
 // A release: what everyone may know of a closed week.
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
-import type { Verdict } from '../../engine/verdicts.ts'
+import type { Verdict } from '../../ground/verdicts.ts'
 import type { ShownPattern } from '../patterns/show-patterns.ts'
 import type { Rise } from '../rises/judge-week.ts'
 import type { Interval } from '../stats/wilson.ts'

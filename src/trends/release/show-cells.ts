@@ -1,9 +1,8 @@
 // From private cell states to the numbers of a release: sums of shown cells only, so that nothing withheld can be worked out.
 import type { FamilyId } from '../../engine/answers.ts'
-import type { Verdict } from '../../engine/verdicts.ts'
-import type { CellKey } from '../counts.ts'
-import type { Facet } from '../outcome-log.ts'
-import { verdictsWorstFirst } from '../read-outcome.ts'
+import type { Verdict } from '../../ground/verdicts.ts'
+import { verdicts } from '../../ground/verdicts.ts'
+import type { CellKey, Facet } from '../counts.ts'
 import { wilson } from '../stats/wilson.ts'
 import type { Release, Share, Shown, ShownFamily } from './release.ts'
 import type { FamilyState } from './state.ts'
@@ -40,13 +39,13 @@ type Facets = { readonly verdict: Cells; readonly rule: Cells; readonly bought: 
 function table(facets: Facets): Omit<ShownFamily, 'family'> {
   const all = total(facets.verdict)
   // With one verdict shown its share would be 100 % whatever is withheld.
-  const verdicts = [...facets.verdict.values()].filter(cell => cell.now > 0).length
-  const shares = all.checks >= leastForShare && verdicts >= 2
+  const seen = [...facets.verdict.values()].filter(cell => cell.now > 0).length
+  const shares = all.checks >= leastForShare && seen >= 2
   return {
     ...all,
     verdicts: list(facets.verdict, shares ? all.checks : undefined)
       .map(([verdict, shown]) => ({ verdict: verdict as Verdict, ...shown }))
-      .sort((a, b) => verdictsWorstFirst.indexOf(a.verdict) - verdictsWorstFirst.indexOf(b.verdict)),
+      .sort((a, b) => verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict)),
     rules: list(facets.rule, shares ? all.checks : undefined).map(([rule, shown]) => ({ rule, ...shown })),
     bought: list(facets.bought, undefined).map(([bought, shown]) => ({ bought, ...shown })),
   }

@@ -2,6 +2,7 @@
 import type { FamilyId } from '../../engine/answers.ts'
 import type { CellKey } from '../counts.ts'
 import type { Rise } from '../rises/judge-week.ts'
+import type { SeriesState } from '../rises/series.ts'
 import type { Week } from '../week.ts'
 
 export type CellState = {
@@ -17,12 +18,6 @@ export type FamilyState = {
   /** The last week in which the family was opened: its cells stand still until five new reporters have come since. */
   readonly opened: Week
   readonly cells: Readonly<Record<CellKey, CellState>>
-}
-
-export type SeriesState = {
-  readonly statistic: number
-  /** The week since which the statistic has been above zero. */
-  readonly since: Week
 }
 
 /** Plain data, to be kept as JSON. */

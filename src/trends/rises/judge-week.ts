@@ -2,12 +2,12 @@
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
 import { allChecks, type Counts } from '../counts.ts'
 import { type ByWeek, minimumReporters, reportersIn } from '../fives.ts'
-import type { SeriesState } from '../release/state.ts'
 import { standOut } from '../stats/stand-out.ts'
 import { type Week, weekPlus, weeksFrom, weeksUpTo } from '../week.ts'
 import { type Baseline, baselineGap, baselineOf, baselineWeeks, expectedOf, leastHistory } from './baseline.ts'
 import { cusumStep, usualWatch } from './cusum.ts'
 import { scatterOf } from './scatter.ts'
+import type { SeriesState } from './series.ts'
 import { seriesKey, type Watched, watchedSeries } from './series.ts'
 import { chanceOfSoMany, type Foreseen, foresee, spikeBound, spikeGap, spikeWeeks } from './spike.ts'
 

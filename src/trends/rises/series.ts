@@ -1,7 +1,9 @@
 // The series that are watched: failures of each family, and of each rule within a family.
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
+import { failing as failingVerdicts } from '../../ground/verdicts.ts'
 import { addUp, type CellKey, type Counts, cellOf } from '../counts.ts'
 import type { ByWeek } from '../fives.ts'
+import type { Week } from '../week.ts'
 
 export type Watched = {
   readonly family: FamilyId
@@ -10,7 +12,14 @@ export type Watched = {
   readonly failed: ByWeek
 }
 
-const failing: readonly CellKey[] = ['verdict:danger', 'verdict:ruled-out', 'verdict:doubtful']
+/** Where the watch of a series stands. */
+export type SeriesState = {
+  readonly statistic: number
+  /** The week since which the statistic has been above zero. */
+  readonly since: Week
+}
+
+const failing: readonly CellKey[] = failingVerdicts.map(verdict => `verdict:${verdict}` as const)
 
 export const seriesKey = ({ family, rule }: Pick<Watched, 'family' | 'rule'>): string => `${family}/${rule ?? ''}`
 

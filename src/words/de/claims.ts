@@ -1,6 +1,7 @@
 // German for what a listing claims, and what its claims weigh.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { claims as english } from '../en/claims.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const claims: InWordsOf<typeof english> = {
   'command.claim': 'Sehen, welche Angaben eines Angebots oder Aufdrucks unmöglich sind',

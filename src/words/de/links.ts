@@ -1,6 +1,7 @@
 // German for the server's own links: how they are shown, how moderators look after them, and why one is refused.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { links as english } from '../en/links.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const links: InWordsOf<typeof english> = {
   'links.title': 'Links dieses Servers',

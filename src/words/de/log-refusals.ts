@@ -1,6 +1,7 @@
 // German for logs that cannot be read: each one sentence that says what to change.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { logRefusals as english } from '../en/log-refusals.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.empty': 'Die Datei ist leer. Speichere das Protokoll noch einmal und schick die neue Datei.',

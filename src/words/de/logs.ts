@@ -1,6 +1,7 @@
 // German for discharge logs: figures, traps, what a test tells, what is asked about a file.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { logs as english } from '../en/logs.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const logs: InWordsOf<typeof english> = {
   'command.log': 'Sehen, was ein Entladeprotokoll (CSV oder TSV) wirklich zeigt',

@@ -1,6 +1,7 @@
 // German for photos that are not taken: each one sentence that says what to change.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { photoRefusals as english } from '../en/photo-refusals.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const photoRefusals: InWordsOf<typeof english> = {
   'photo-refusal.too-many':

@@ -1,6 +1,7 @@
 // German for words that stand in pictures.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { pictures as english } from '../en/pictures.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const pictures: InWordsOf<typeof english> = {
   'picture.side': 'Von der Seite',

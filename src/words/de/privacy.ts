@@ -1,6 +1,7 @@
 // German for privacy: what is kept of a person, for how long and why, and what becomes of it when they want it gone.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { privacy as english } from '../en/privacy.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const privacy: InWordsOf<typeof english> = {
   'command.privacy': 'Sehen, was über dich gespeichert ist, wie lange und warum; es zeigen oder löschen lassen',

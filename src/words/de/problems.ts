@@ -1,6 +1,7 @@
 // German for what can be wrong with a pack, a case or an answer: each one sentence that says what to change.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { problems as english } from '../en/problems.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const problems: InWordsOf<typeof english> = {
   'problem.yaml': '{at}: Das ist kein gültiges YAML ({says}). Berichtige die Zeile und versuch es noch einmal.',

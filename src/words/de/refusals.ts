@@ -1,6 +1,7 @@
 // German for refusals (the member's doing), trouble (the world's) and faults (ours): each says what to do next.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { refusals as english } from '../en/refusals.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const refusals: InWordsOf<typeof english> = {
   'refusal.not-yours':

@@ -1,6 +1,7 @@
 // German for whom to turn to, region by region; what is from memory says so.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { regions as english } from '../en/regions.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const regions: InWordsOf<typeof english> = {
   'region.us': 'Vereinigte Staaten',

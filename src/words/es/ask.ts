@@ -1,6 +1,7 @@
 // Spanish for questions people ask: the answer with its sources, that there is none, and posting one for everybody.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { ask as english } from '../en/ask.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const ask: InWordsOf<typeof english> = {
   'name.ask': 'pregunta',

@@ -1,6 +1,7 @@
 // Spanish for buying: how to buy safely, what a listing should state, a suspect cell, and showing a part to everybody.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { buying as english } from '../en/buying.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const buying: InWordsOf<typeof english> = {
   'command.buying': 'Cómo y dónde comprar celdas con seguridad, y qué hacer con una sospechosa',

@@ -1,6 +1,7 @@
 // Spanish for a running check: questions, forms, consents, progress.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { check as english } from '../en/check.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const check: InWordsOf<typeof english> = {
   'caution.line': '¿Tienes alguna duda, la que sea? Entonces no uses la celda.',

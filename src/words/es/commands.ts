@@ -1,6 +1,7 @@
 // Spanish for commands and their options, as Discord lists them (descriptions at most 100 characters).
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { commands as english } from '../en/commands.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const commands: InWordsOf<typeof english> = {
   'command.check': 'Comprueba si una celda de iones de litio es lo que dice ser',

@@ -1,6 +1,7 @@
 // Spanish for those who are asked to wait: how long, and that nothing is lost.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { fairUse as english } from '../en/fair-use.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const fairUse: InWordsOf<typeof english> = {
   'refusal.too-fast':

@@ -1,6 +1,7 @@
 // Spanish for handing a check over: panels, what a moderator is asked, forms, progress and history.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { handOver as english } from '../en/hand-over.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Ofrécela a esta persona o rol, que responderá las preguntas',

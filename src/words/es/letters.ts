@@ -1,6 +1,7 @@
 // Spanish for a letter to the seller: the letter itself, facts only, and the screen it is written on.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { letters as english } from '../en/letters.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const letters: InWordsOf<typeof english> = {
   'letter.write': 'Escribir al vendedor',

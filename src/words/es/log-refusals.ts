@@ -1,6 +1,7 @@
 // Spanish for logs that cannot be read: each one sentence that says what to change.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { logRefusals as english } from '../en/log-refusals.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.empty': 'El archivo está vacío. Guarda el registro otra vez y envía el archivo nuevo.',

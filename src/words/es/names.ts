@@ -1,6 +1,7 @@
 // Spanish names of commands and their options, by path.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { names as english } from '../en/names.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const names: InWordsOf<typeof english> = {
   'name.check': 'comprobar',

@@ -1,6 +1,7 @@
 // Spanish for what can be wrong with a pack, a case or an answer: each one sentence that says what to change.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { problems as english } from '../en/problems.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const problems: InWordsOf<typeof english> = {
   'problem.yaml': '{at}: esto no es YAML válido ({says}). Corrige esa línea y prueba otra vez.',

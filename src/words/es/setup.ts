@@ -1,6 +1,7 @@
 // Spanish for setting a server up: what each part is for, what is recorded and for how long, and what stands in the way.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { setup as english } from '../en/setup.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const setup: InWordsOf<typeof english> = {
   'name.setup': 'configurar',

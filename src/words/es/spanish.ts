@@ -1,5 +1,5 @@
 // The Spanish catalogue, put together from one file per topic; what it lacks is said in English.
-import type { Catalogue } from '../say.ts'
+import type { Catalogue } from '../catalogue.ts'
 import { ask } from './ask.ts'
 import { buying } from './buying.ts'
 import { check } from './check.ts'

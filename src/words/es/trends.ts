@@ -1,6 +1,7 @@
 // Spanish for outcomes and trends: what is counted of a check, and what moderators see of the counts.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { trends as english } from '../en/trends.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const trends: InWordsOf<typeof english> = {
   'counts.outcome':

@@ -1,6 +1,7 @@
 // Spanish for verdicts: the word, what it means, why, what to do, and the caution that is never left out.
+
+import type { InWordsOf } from '../catalogue.ts'
 import type { verdicts as english } from '../en/verdicts.ts'
-import type { InWordsOf } from '../say.ts'
 
 export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Peligro: para ahora mismo',

@@ -1,8 +1,8 @@
 // Claims as listings write them, in four languages, become facts; designations follow IEC 61960-3.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { formatOf } from '../../../src/readings/claims/designated-format.ts'
 import { type Fact, factsOf } from '../../../src/readings/claims/facts.ts'
-import { formatOf } from '../../../src/readings/claims/formats.ts'
 import { readClaims } from '../../../src/readings/read-claims.ts'
 
 const bare = (text: string, locale = 'en-US') => readClaims(text, locale).map(({ span: _, ...fact }) => fact)

@@ -2,23 +2,23 @@
 import fc from 'fast-check'
 import Quantities from 'js-quantities'
 import { describe, expect, test } from 'vitest'
-import { canonicalUnit, type Quantity, quantities } from '../../../src/readings/quantity.ts'
+import { type MeasuredQuantity, measuredQuantities, measuredUnit } from '../../../src/ground/quantities.ts'
 import { readTyped } from '../../../src/readings/read-typed.ts'
 import { plausible } from '../../../src/readings/typed/plausible.ts'
 import { type Unit, units, unitsOf } from '../../../src/readings/typed/units.ts'
 
-const value = (text: string, quantity: Quantity, locale = 'en-US') => {
+const value = (text: string, quantity: MeasuredQuantity, locale = 'en-US') => {
   const read = readTyped(text, quantity, locale)
   return read.ok ? read.value : read.refusal.code
 }
-const asked = (text: string, quantity: Quantity, locale = 'en-US') => {
+const asked = (text: string, quantity: MeasuredQuantity, locale = 'en-US') => {
   const read = readTyped(text, quantity, locale)
   if (read.ok || read.refusal.code !== 'ambiguous') return read
   return read.refusal.readings.map(({ value, number, writtenUnit }) => [value, `${number} ${writtenUnit}`])
 }
 
 describe('units as they are typed', () => {
-  test.each<[string, Quantity, number]>([
+  test.each<[string, MeasuredQuantity, number]>([
     ['3.2Ah', 'capacity', 3200],
     ['3200 mAh', 'capacity', 3200],
     ['3200MAH', 'capacity', 3200],
@@ -68,7 +68,7 @@ describe('units as they are typed', () => {
 })
 
 describe('numbers of several places', () => {
-  test.each<[string, string, Quantity, number]>([
+  test.each<[string, string, MeasuredQuantity, number]>([
     ['1.234,5 mAh', 'de', 'capacity', 1234.5],
     ['1,234.5 mAh', 'en-US', 'capacity', 1234.5],
     ["1'234.5 mAh", 'de-CH', 'capacity', 1234.5],
@@ -137,7 +137,7 @@ describe('asked back, never guessed', () => {
 })
 
 describe('refusals say what is wrong', () => {
-  test.each<[string, Quantity, string]>([
+  test.each<[string, MeasuredQuantity, string]>([
     ['', 'mass', 'nothing-typed'],
     ['   ', 'mass', 'nothing-typed'],
     ['x'.repeat(61), 'mass', 'too-long'],
@@ -168,14 +168,14 @@ test('no text at all makes it throw, and every value lies in the plausible range
         fc.string({ unit: 'binary', maxLength: 70 }),
         fc.string({ unit: fc.constantFrom(...'0123456789.,\' -+eRhmΩ°FCVAgkin":') }),
       ),
-      fc.constantFrom(...quantities),
+      fc.constantFrom(...measuredQuantities),
       fc.constantFrom('en-US', 'de', 'fr', 'es-ES', 'hi', 'x'),
       (text, quantity, locale) => {
         const read = readTyped(text, quantity, locale)
         if (!read.ok) return
         expect(read.value).toBeGreaterThanOrEqual(plausible[quantity].lowest)
         expect(read.value).toBeLessThanOrEqual(plausible[quantity].highest)
-        expect(read.unit).toBe(canonicalUnit[quantity])
+        expect(read.unit).toBe(measuredUnit[quantity])
       },
     ),
     { numRuns: 2000 },
@@ -184,7 +184,7 @@ test('no text at all makes it throw, and every value lies in the plausible range
 
 test('a value written out in any locale and any unit comes back', () => {
   const cases = fc
-    .constantFrom(...quantities)
+    .constantFrom(...measuredQuantities)
     .chain(quantity =>
       fc.tuple(
         fc.constant(quantity),

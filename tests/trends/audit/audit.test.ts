@@ -1,7 +1,7 @@
 // Nobody is singled out: a thousand random streams, asked for in any order, before and after deletions, audited by linear programming.
 import { expect, test } from 'vitest'
+import { verdicts } from '../../../src/ground/verdicts.ts'
 import { minimumReporters } from '../../../src/trends/fives.ts'
-import { verdictsWorstFirst } from '../../../src/trends/read-outcome.ts'
 import { base } from '../base-outcome.ts'
 import { audit, puzzleOf, truthOf } from './audit.ts'
 import { cellsOf, insights, type Publication, publish, statementsOf } from './publish.ts'
@@ -84,7 +84,7 @@ const five = ['a', 'b', 'c', 'd', 'e']
 test.each<[string, Kind[]]>([
   ['places', five.map(p => ({ verdict: 'ruled-out', fired: ['must-a'], bought: `place-${p}` }))],
   ['rules', five.map(m => ({ verdict: 'ruled-out', fired: [`must-${m}`], bought: 'market' }))],
-  ['verdicts', verdictsWorstFirst.map(verdict => ({ verdict, fired: [], bought: 'market' }))],
+  ['verdicts', verdicts.map(verdict => ({ verdict, fired: [], bought: 'market' }))],
 ])('four people in each of five %s do not add up to twenty', async (_, kinds) => {
   const stream = crafted(kinds, 4)
   const publication = await publish(stream)

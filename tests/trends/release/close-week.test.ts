@@ -1,9 +1,9 @@
 // A closed week: what moves, what waits, and that neither order, repetition nor deletion moves anything else.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import type { WeekCount } from '../../../src/trends/counts.ts'
 import { minimumReporters } from '../../../src/trends/fives.ts'
 import { type Outcome, unknownFamily } from '../../../src/trends/outcome.ts'
-import type { WeekCount } from '../../../src/trends/outcome-log.ts'
 import { closeWeek } from '../../../src/trends/release/close-week.ts'
 import { freezeWeek, readRelease } from '../../../src/trends/release/freeze-week.ts'
 import type { Release } from '../../../src/trends/release/release.ts'

@@ -1,11 +1,11 @@
 // Rises of a week: growth of the server is none, a new fault is one, and nothing is said too early or of too few.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import type { WeekCount } from '../../../src/trends/counts.ts'
 import { sortCounts } from '../../../src/trends/counts.ts'
-import type { WeekCount } from '../../../src/trends/outcome-log.ts'
-import type { SeriesState } from '../../../src/trends/release/state.ts'
 import { type JudgedWeek, judgeWeek } from '../../../src/trends/rises/judge-week.ts'
 import { dispersionOf, scatterOf } from '../../../src/trends/rises/scatter.ts'
+import type { SeriesState } from '../../../src/trends/rises/series.ts'
 import { type Week, weekPlus } from '../../../src/trends/week.ts'
 
 const first = '2025-W40'

@@ -10,9 +10,10 @@ import { nameWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { fitLists } from '../../message/fit-text.ts'
-import { button, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import { message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
 import { startWithFacts } from '../facts/facts-codec.ts'
 import { factsOfClaim } from '../facts/facts-of-claim.ts'
+import { button } from '../show/check-buttons.ts'
 
 export type WeighedClaim = {
   readonly text: string

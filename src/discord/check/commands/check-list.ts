@@ -1,7 +1,7 @@
 // /check list: a person's open checks, those they started and others hold, and those offered to them.
 import { ApplicationCommandOptionType, ButtonStyle, type ChatInputCommandInteraction } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
-import { custodyOf, isFor } from '../../../check/custody.ts'
+import { custodyOf, isFor } from '../../../check/custody-of.ts'
 import { findFamily } from '../../../engine/programs.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import { sayIn } from '../../../words/say.ts'
@@ -9,10 +9,11 @@ import { sayPerson } from '../../../words/say-custody.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { replyPrivately } from '../../interaction/reply.ts'
 import { serverOf } from '../../interaction/rights.ts'
-import { button, message, rows, small, text } from '../../message/parts.ts'
+import { message, rows, small, text } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { actorOf } from '../hand-over/turn.ts'
+import { button } from '../show/check-buttons.ts'
 
 /** Of each kind; more would not fit into one message. */
 const most = 10

@@ -1,7 +1,7 @@
 // /check waiting: for moderators, the checks of their server that wait for somebody or are in other hands than their starter's.
 import { ApplicationCommandOptionType } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
-import { custodyOf } from '../../../check/custody.ts'
+import { custodyOf } from '../../../check/custody-of.ts'
 import { findFamily } from '../../../engine/programs.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import { type Say, sayIn } from '../../../words/say.ts'

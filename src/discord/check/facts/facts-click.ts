@@ -2,7 +2,7 @@
 import type { MessageComponentInteraction } from 'discord.js'
 import type { Answers } from '../../../engine/answers.ts'
 import { sayIn } from '../../../words/say.ts'
-import type { ClickHandler } from '../../click-handlers.ts'
+import type { ClickHandler } from '../../interaction/click-handler.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
 import { beginCheck } from '../begin-check.ts'

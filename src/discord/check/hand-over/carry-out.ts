@@ -1,7 +1,7 @@
 // Carries a hand-over out: the step, the save, the answer to whoever pressed, and the word to everybody else it concerns.
 import { act } from '../../../check/act.ts'
 import type { Check } from '../../../check/check.ts'
-import { custodyOf } from '../../../check/custody.ts'
+import { custodyOf } from '../../../check/custody-of.ts'
 import type { HandOverEvent } from '../../../check/hand-over.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'

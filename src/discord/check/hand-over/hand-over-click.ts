@@ -1,7 +1,7 @@
 // One click of a hand-over, end to end: load, who acts, what it means, take the step, store, answer, tell the others.
 
 import { sayIn } from '../../../words/say.ts'
-import type { ClickHandler } from '../../click-handlers.ts'
+import type { ClickHandler } from '../../interaction/click-handler.ts'
 import { type Clicked, refuse } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
 import { askModerator } from './ask-moderator.ts'

@@ -1,7 +1,7 @@
 // Custom ids of everything about handing a check over: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority, and no revision: these buttons stand in channels for days, and mean the check as it is then.
-import type { CheckId } from '../../../check/check.ts'
+import type { CheckId } from '../../../check/ids.ts'
 import { isOpening, isOwnId, readRevision, writeRevision } from '../../interaction/id-parts.ts'
 
 /** `hands` is the menu on one's own check; what ends in a form has the form's own deed beside it. */

@@ -1,6 +1,7 @@
 // A moderator answers in the holder's place: what they see of the check, and who is told once they have answered.
 import type { Check } from '../../../check/check.ts'
-import { type Actor, custodyOf } from '../../../check/custody.ts'
+import type { Actor } from '../../../check/custody.ts'
+import { custodyOf } from '../../../check/custody-of.ts'
 import { helpingScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Say } from '../../../words/say.ts'

@@ -1,5 +1,5 @@
 // The clicks of a hand-over that change nothing: the menu on one's own check, how far it is, the question to answer for somebody.
-import { custodyOf, seesProgress } from '../../../check/custody.ts'
+import { custodyOf, seesProgress } from '../../../check/custody-of.ts'
 import { helpingScreen, screenOf } from '../../../check/screen.ts'
 import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
 import { showScreen } from '../show/screen.ts'

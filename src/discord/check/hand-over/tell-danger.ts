@@ -1,6 +1,6 @@
 // When a check that is in other hands finds danger, whoever started it is told: they may be the one beside the cell.
 import type { Check } from '../../../check/check.ts'
-import { custodyOf } from '../../../check/custody.ts'
+import { custodyOf } from '../../../check/custody-of.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { judge } from '../../../engine/judge.ts'
 import type { Say } from '../../../words/say.ts'

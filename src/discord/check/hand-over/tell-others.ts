@@ -1,8 +1,9 @@
 // After a change: what channels show of a check says how it stands now, and its holder is told where they asked.
 //
 // The change is stored by then. A channel that is gone or closed to the bot costs a line in the log, never the change.
-import type { Check, CheckId, PersonId } from '../../../check/check.ts'
-import { custodyOf } from '../../../check/custody.ts'
+import type { Check } from '../../../check/check.ts'
+import { custodyOf } from '../../../check/custody-of.ts'
+import type { CheckId, PersonId } from '../../../check/ids.ts'
 import type { Notice, NoticeKind } from '../../../check/notice-store.ts'
 import { findFamily } from '../../../engine/programs.ts'
 import { sayWhat } from '../../../words/describe.ts'

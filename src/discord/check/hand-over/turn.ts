@@ -1,7 +1,8 @@
 // What every step of a hand-over is given: the click, the check as it stands, and who acts.
 import type { BaseInteraction } from 'discord.js'
-import type { Check, CheckId } from '../../../check/check.ts'
+import type { Check } from '../../../check/check.ts'
 import type { Actor } from '../../../check/custody.ts'
+import type { CheckId } from '../../../check/ids.ts'
 import { refit } from '../../../check/refit.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { inLanguage } from '../../../engine/in-language.ts'

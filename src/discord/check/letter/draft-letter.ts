@@ -2,16 +2,18 @@
 //
 // It says of a finding what the person saw, never what the rule makes of it: the letter is theirs, and a rule's words are for
 // whoever holds the cell. A pack's wording that accuses somebody is left out. What only the person knows stands in brackets and is kept nowhere.
+
+import type { VerdictScreen } from '../../../check/screen.ts'
 import { type Answers, cantTell } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { weigh } from '../../../engine/conditions.ts'
 import { answersRead, type Finding } from '../../../engine/judge.ts'
 import type { Rule } from '../../../engine/pack/pack.ts'
 import { accusationIn } from '../../../words/accusing.ts'
+import type { Key } from '../../../words/catalogue.ts'
 import { nameWhat, sayAnswer } from '../../../words/describe.ts'
-import type { Key, Say } from '../../../words/say.ts'
+import type { Say } from '../../../words/say.ts'
 import { cut } from '../../message/parts.ts'
-import type { VerdictScreen } from '../show/verdict.ts'
 
 /** So long may a letter be: it has to stand in one message, below the steps that come first. */
 export const longestLetter = 2600

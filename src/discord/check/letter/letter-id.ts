@@ -1,7 +1,7 @@
 // Custom ids of a letter to the seller: whose check it is about and in which language; nothing when the id is not one of ours.
 //
 // An id carries no authority: who holds the check, and whether it is finished, is looked up on every click.
-import type { CheckId } from '../../../check/check.ts'
+import type { CheckId } from '../../../check/ids.ts'
 import { isOpening, isOwnId } from '../../interaction/id-parts.ts'
 
 /** The languages a letter can be written in. */

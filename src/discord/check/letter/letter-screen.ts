@@ -7,14 +7,15 @@ import {
   ComponentType,
   TextInputStyle,
 } from 'discord.js'
-import type { CheckId } from '../../../check/check.ts'
+import type { CheckId } from '../../../check/ids.ts'
+import type { VerdictScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { accusationIn } from '../../../words/accusing.ts'
 import { fenced, plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { stepsFor, type VerdictScreen } from '../show/verdict.ts'
+import { stepsFor } from '../show/verdict.ts'
 import { longestLetter } from './draft-letter.ts'
 import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from './letter-id.ts'
 

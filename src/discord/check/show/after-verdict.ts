@@ -1,11 +1,11 @@
 // The buttons under a verdict that lead on from it: a letter to the seller, and how to buy safely or what to do with the cell.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
+import type { VerdictScreen } from '../../../check/screen.ts'
 import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { pressButton } from '../../message/parts.ts'
 import { hasLetter } from '../letter/draft-letter.ts'
 import { encodeLetter } from '../letter/letter-id.ts'
-import type { VerdictScreen } from './verdict.ts'
 
 export function afterVerdict(say: Say, screen: VerdictScreen): APIButtonComponent[] {
   const danger = screen.judgement.verdict === 'danger'

@@ -1,7 +1,7 @@
 // Shows a question: what to look at, its picture, an answer for each finger, and the way out.
 import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
-import { custodyOf } from '../../../check/custody.ts'
+import { custodyOf } from '../../../check/custody-of.ts'
 import type { Screen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
@@ -10,9 +10,10 @@ import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayPerson } from '../../../words/say-custody.ts'
 import { sayMissing } from '../../../words/say-missing.ts'
-import { button, gallery, menu, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import type { ShownPicture } from '../../services.ts'
+import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton, sentBack } from '../hand-over/show/holder-menu.ts'
+import { button, menu } from './check-buttons.ts'
 
 type QuestionScreen = Extract<Screen, { kind: 'question' }>
 

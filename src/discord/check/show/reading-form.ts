@@ -2,8 +2,8 @@
 import { type APIModalInteractionResponseCallbackData, ComponentType, TextInputStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
-import { type FormField, type FormQuantity, fieldsOf, instrumentsOf } from '../../../readings/form.ts'
-import type { Quantity } from '../../../readings/quantity.ts'
+import type { MeasuredQuantity } from '../../../ground/quantities.ts'
+import { type FormField, fieldsOf, instrumentsOf } from '../../../readings/form.ts'
 import type { Say } from '../../../words/say.ts'
 import { cut } from '../../message/parts.ts'
 import { encodeClick } from '../check-id.ts'
@@ -13,7 +13,7 @@ export const instrumentField = 'instrument'
 export const otherInstrument = 'other' as const
 
 /** What a person might type, per quantity; units are written as the trade writes them in every language. */
-const examples: Record<Quantity, string> = {
+const examples: Record<MeasuredQuantity, string> = {
   mass: '44.7 g',
   diameter: '18.3 mm',
   length: '65.1 mm',
@@ -34,7 +34,7 @@ export function showReadingForm(
   question: Question,
   opening: string,
 ): APIModalInteractionResponseCallbackData {
-  const quantity = (question.answer.kind === 'reading' ? question.answer.quantity : 'mass') as FormQuantity
+  const quantity = question.answer.kind === 'reading' ? question.answer.quantity : 'mass'
   const instruments = instrumentsOf(quantity)
   return {
     custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'measured', opening } }),

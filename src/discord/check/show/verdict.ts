@@ -1,20 +1,20 @@
 // Shows a verdict: the word, why, what was not checked, what would change it, what to do now, and always the whole caution.
 import { ButtonStyle } from 'discord.js'
-import type { Screen } from '../../../check/screen.ts'
+import type { VerdictScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Unchecked } from '../../../engine/explain.ts'
 import type { Finding } from '../../../engine/judge.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
-import type { Verdict } from '../../../engine/verdicts.ts'
+import type { Verdict } from '../../../ground/verdicts.ts'
+import type { Key } from '../../../words/catalogue.ts'
 import { sayAnswer, sayAnswered, sayChange, sayFinding, sayWhat } from '../../../words/describe.ts'
-import type { Key, Say } from '../../../words/say.ts'
+import type { Say } from '../../../words/say.ts'
 import { fitLists } from '../../message/fit-text.ts'
-import { button, gallery, message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
-import type { ShownPicture } from '../../services.ts'
+import { gallery, message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { afterVerdict } from './after-verdict.ts'
-
-export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
+import { button } from './check-buttons.ts'
 
 export function showVerdict(
   say: Say,

@@ -8,11 +8,11 @@ import {
   SelectMenuDefaultValueType,
   TextInputStyle,
 } from 'discord.js'
+import type { Tag, Use } from '../../../server/places.ts'
 import { mostModeratorRoles, type ServerSettings } from '../../../server/settings.ts'
 import { languages, type Say } from '../../../words/say.ts'
 import { nameLanguage } from '../../../words/setup-words.ts'
 import { cut } from '../../message/parts.ts'
-import type { Tag, Use } from '../places.ts'
 import { encodeSetup, type SetupAct } from '../setup-id.ts'
 import { discordsOwn, weeksField } from '../understand.ts'
 import { valuesOf } from './values.ts'

@@ -16,7 +16,7 @@ import {
 } from '../../../words/trend-words.ts'
 import { type FittingList, fitLists } from '../../message/fit-text.ts'
 import { gallery, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
-import type { ShownPicture } from '../../services.ts'
+import type { ShownPicture } from '../../message/shown-picture.ts'
 import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../trends-id.ts'
 
 export function showRelease(

@@ -1,4 +1,5 @@
 // The verdicts of a release as a chart.
+import { verdicts } from '../../../ground/verdicts.ts'
 import { drawRelease } from '../../../pictures/charts/draw-release.ts'
 import type { Drawing } from '../../../pictures/drawing.ts'
 import type { Release } from '../../../trends/release/release.ts'
@@ -7,10 +8,9 @@ import type { Say } from '../../../words/say.ts'
 /** The shares of the verdicts with their intervals; a verdict that is withheld says so. */
 export function drawShares(say: Say, release: Release): Drawing {
   const percent = new Intl.NumberFormat(say.locale, { style: 'percent' })
-  const order = ['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found'] as const
   return drawRelease({
     title: say('trends.chart'),
-    rows: order.map(verdict => {
+    rows: verdicts.map(verdict => {
       const found = release.verdicts.find(one => one.verdict === verdict)?.share
       return {
         tone: verdict,

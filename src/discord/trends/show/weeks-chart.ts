@@ -1,14 +1,12 @@
 // A server's releases week by week as a chart: how many failed checks each told of for the first time, and when something rose.
 
-import type { Verdict } from '../../../engine/verdicts.ts'
+import { failing } from '../../../ground/verdicts.ts'
 import { drawTrend } from '../../../pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../../pictures/charts/plot.ts'
 import type { Drawing } from '../../../pictures/drawing.ts'
 import type { Release } from '../../../trends/release/release.ts'
 import type { Say } from '../../../words/say.ts'
 import type { ReleasedWeek } from '../recent-releases.ts'
-
-const failing: readonly Verdict[] = ['danger', 'ruled-out', 'doubtful']
 
 /**
  * Only what the releases say themselves, in fives: nothing is told that was not shown before. A count is shown once five people

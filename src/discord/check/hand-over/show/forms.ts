@@ -8,7 +8,8 @@ import {
 import type { Check } from '../../../../check/check.ts'
 import { longestReason } from '../../../../check/custody.ts'
 import { mostPhotos } from '../../../../readers/photo/photo-reader.ts'
-import type { Key, Say } from '../../../../words/say.ts'
+import type { Key } from '../../../../words/catalogue.ts'
+import type { Say } from '../../../../words/say.ts'
 import { cut } from '../../../message/parts.ts'
 import { encodeHand, type HandOverCommand } from '../hand-over-id.ts'
 

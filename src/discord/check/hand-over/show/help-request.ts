@@ -1,13 +1,13 @@
 // What moderators see of somebody who is stuck: the question, their words and photographs; and the question to answer for them.
 import { ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
-import { custodyOf } from '../../../../check/custody.ts'
+import { custodyOf } from '../../../../check/custody-of.ts'
 import type { Question } from '../../../../engine/pack/pack.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayPerson } from '../../../../words/say-custody.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
-import type { ShownPicture } from '../../../services.ts'
+import type { ShownPicture } from '../../../message/shown-picture.ts'
 import { handButton } from './holder-menu.ts'
 
 export function showPlea(

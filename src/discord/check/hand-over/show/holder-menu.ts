@@ -1,7 +1,8 @@
 // What a holder can do with their check and other people, and how a check looks while it is offered.
 import { ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
-import { custodyOf, type Offer } from '../../../../check/custody.ts'
+import type { Offer } from '../../../../check/custody.ts'
+import { custodyOf } from '../../../../check/custody-of.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayDay, sayHandled, sayTaker } from '../../../../words/say-custody.ts'

@@ -1,7 +1,8 @@
 // How far a check is, for those who have to do with it: no answers, unless its holder shares them.
 import { ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
-import { type Actor, custodyOf, isFor, seesAnswers } from '../../../../check/custody.ts'
+import type { Actor } from '../../../../check/custody.ts'
+import { custodyOf, isFor, seesAnswers } from '../../../../check/custody-of.ts'
 import { nextOf } from '../../../../check/next.ts'
 import type { Program } from '../../../../engine/compile.ts'
 import { judge } from '../../../../engine/judge.ts'

@@ -1,10 +1,11 @@
 // What a family looks like by its pack: a few views of one cell, named in the reader's language.
 import type { Family } from '../../engine/pack/pack.ts'
-import { drawReference } from '../../pictures/cell/draw-reference.ts'
-import type { CellParameters } from '../../pictures/cell/parameters.ts'
-import { readCellParameters } from '../../pictures/cell/read-cell-parameters.ts'
-import type { Drawing } from '../../pictures/drawing.ts'
-import type { Key, Say } from '../../words/say.ts'
+import type { Key } from '../../words/catalogue.ts'
+import type { Say } from '../../words/say.ts'
+import { drawReference } from '../cell/draw-reference.ts'
+import type { CellParameters } from '../cell/parameters.ts'
+import { readCellParameters } from '../cell/read-cell-parameters.ts'
+import type { Drawing } from '../drawing.ts'
 
 type View = { readonly show: Partial<CellParameters>; readonly label: Key }
 

@@ -1,45 +1,6 @@
-// Cylindrical formats by their trade code: two digits of diameter in mm, three of length in 0.1 mm.
+// Which trade format an IEC 61960-3 designation means: it rounds the largest size up, the trade code names the bare nominal one.
+import { type FormatName, formatNames, nominalSize } from '../../ground/formats.ts'
 import type { Designation } from './facts.ts'
-
-export const formatNames = [
-  '10440',
-  '14430',
-  '14500',
-  '16340',
-  '16650',
-  '17500',
-  '17670',
-  '18350',
-  '18500',
-  '18650',
-  '20700',
-  '21700',
-  '22430',
-  '25500',
-  '26350',
-  '26500',
-  '26650',
-  '26700',
-  '32650',
-  '32700',
-  '33140',
-  '38120',
-  '40152',
-  '46800',
-] as const
-
-export type FormatName = (typeof formatNames)[number]
-
-export type Size = {
-  readonly diameter_mm: number
-  readonly length_mm: number
-}
-
-/** Nominal size by the trade code. The longest formats give their length in whole mm, as 33140 does. */
-export function nominalSize(format: FormatName): Size {
-  const length = Number(format.slice(2))
-  return { diameter_mm: Number(format.slice(0, 2)), length_mm: length >= 100 && length <= 160 ? length : length / 10 }
-}
 
 /**
  * The trade format behind an IEC 61960-3 designation, or null.

@@ -1,11 +1,11 @@
 // Draws a question of a pack: where to look, what each answer looks like lettered as the buttons are, or how to measure.
 import type { Option, Picture, Question } from '../../engine/pack/pack.ts'
-import { drawCell } from '../../pictures/cell/draw-cell.ts'
-import { drawOptions } from '../../pictures/cell/draw-options.ts'
-import type { CellParameters } from '../../pictures/cell/parameters.ts'
-import { type ReadCell, readCellParameters } from '../../pictures/cell/read-cell-parameters.ts'
-import type { Drawing } from '../../pictures/drawing.ts'
-import { drawMeasuring, MEASURING_KINDS, type MeasuringKind } from '../../pictures/measuring/draw-measuring.ts'
+import { drawCell } from '../cell/draw-cell.ts'
+import { drawOptions } from '../cell/draw-options.ts'
+import type { CellParameters } from '../cell/parameters.ts'
+import { type ReadCell, readCellParameters } from '../cell/read-cell-parameters.ts'
+import type { Drawing } from '../drawing.ts'
+import { drawMeasuring, MEASURING_KINDS, type MeasuringKind } from '../measuring/draw-measuring.ts'
 
 /**
  * Undefined where the pack gives no picture or one that cannot be drawn. What a family looks like is never merged in: it would

@@ -4,6 +4,9 @@
 export const verdicts = ['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found'] as const
 export type Verdict = (typeof verdicts)[number]
 
+/** A check with one of these counts as failed. */
+export const failing: readonly Verdict[] = ['danger', 'ruled-out', 'doubtful']
+
 /** What a sign counts, and from which sum the signs against a cell make it doubtful. */
 export const signWeight = { weak: 1, moderate: 2, strong: 4 } as const
 export const doubtfulFrom = 4

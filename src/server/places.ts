@@ -1,0 +1,27 @@
+// The places a server chooses for the bot's posts, what the bot needs there, and how a chosen one is now.
+
+/** What a channel is for. */
+export type Use = 'reports' | 'review' | 'offers'
+
+/** What the bot needs there, as Discord names permissions; each with the key of its words. */
+export const needed = {
+  reports: ['ViewChannel', 'SendMessages'],
+  review: ['ViewChannel', 'SendMessages', 'AttachFiles'],
+  offers: ['ViewChannel', 'SendMessagesInThreads'],
+} as const satisfies Record<Use, readonly string[]>
+export type Needed = (typeof needed)[Use][number]
+
+export type Tag = { readonly id: string; readonly name: string }
+
+export type PlaceState =
+  | { readonly is: 'fine'; readonly tags: readonly Tag[] }
+  | { readonly is: 'gone' | 'not-text' | 'not-forum' | 'everyone-reads' | 'refused' }
+  | { readonly is: 'missing'; readonly permissions: readonly Needed[] }
+
+/** How the chosen places and roles are now; undefined where nothing is chosen, or nothing is known of the server. */
+export type Surroundings = {
+  readonly places: Readonly<Record<Use, PlaceState | undefined>>
+  /** The name of the forum's tag; undefined where there is none any more. */
+  readonly tag: string | undefined
+  readonly goneRoles: readonly string[]
+}
