@@ -22,7 +22,7 @@ async function importsByFile(): Promise<Map<string, string[]>> {
 }
 
 /** The first circle found from each file on, as a list of files; depth first, each file entered once. */
-export function circlesIn(graph: ReadonlyMap<string, readonly string[]>): string[][] {
+function circlesIn(graph: ReadonlyMap<string, readonly string[]>): string[][] {
   const done = new Set<string>()
   const circles: string[][] = []
   const walk = (file: string, way: string[]): void => {
