@@ -76,14 +76,11 @@ export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: Loo
       const weeks = counts.filter(one => one.facet === 'all')
       const inWeek = (week: string) => weeks.filter(one => one.week === week).reduce((n, one) => n + one.reporters, 0)
       const names = [...new Set(weeks.map(one => one.week))].sort()
-      // Every figure a release is counted from, in an order of its own.
-      const figures = counts.map(one => Object.values(one).join(' ')).sort()
-      return {
-        scope: nameOf(scope),
-        weeks: Object.fromEntries(names.map(week => [week, inWeek(week)])),
-        figures: figures.length,
-        sha256: sha256(figures.join('\n')),
-      }
+      // What a release counts by, over all weeks and families.
+      const sums: Record<string, number> = {}
+      for (const { facet, value, reporters } of counts.toSorted((a, b) => (a.value < b.value ? -1 : 1)))
+        if (facet !== 'all') sums[`${facet} ${value}`] = (sums[`${facet} ${value}`] ?? 0) + reporters
+      return { scope: nameOf(scope), weeks: Object.fromEntries(names.map(week => [week, inWeek(week)])), sums }
     }),
     releases: await inTurn(scopes, async scope => ({
       scope: nameOf(scope),
