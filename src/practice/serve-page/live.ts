@@ -2,8 +2,8 @@
 import type { Context } from 'hono'
 import { streamSSE } from 'hono/streaming'
 import type { Exchange } from '../journal.ts'
-import type { WireNews } from '../page/wire.ts'
 import type { Room } from '../room.ts'
+import type { WireNews } from '../wire.ts'
 import type { WorldEvent } from '../world/world.ts'
 import { frameFor, isFor, messagesFor, placeOf, toWire, whoIs } from './frame.ts'
 
