@@ -146,8 +146,24 @@ function readFamily(
     const open = rule && atomsOf(rule.when).some(atom => raw.given[atom.question] === undefined)
     if (rule && (rule.kind === 'no-bearing' || !open)) problems.push({ code: 'enough-cannot-be-met', at, name })
   }
-  const { about, show = {}, ...rest } = raw
-  return { ...rest, pack, show, ...(about === undefined ? {} : { about }) }
+  findUnknown(
+    `${at}.notWhile`,
+    'rule',
+    raw.notWhile ?? [],
+    mine.map(rule => rule.id),
+    problems,
+  )
+  findUnknown(`${at}.first`, 'question', raw.first ?? [], [...questions.keys()], problems)
+  const { about, show = {}, first, notWhile, openEnded, ...rest } = raw
+  return {
+    ...rest,
+    pack,
+    show,
+    ...(about === undefined ? {} : { about }),
+    ...(first && { first }),
+    ...(notWhile && { notWhile }),
+    ...(openEnded && { openEnded }),
+  }
 }
 
 function findDuplicates(at: string, what: string, names: readonly string[], problems: PackProblem[]): void {

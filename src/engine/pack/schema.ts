@@ -142,6 +142,15 @@ const family = z.strictObject({
   given: z.record(id, id).describe('Answers that are settled by what the cell is sold as, such as its format.'),
   enough: z.array(id).min(1).describe('Rules that must all be answered and met before "nothing found" can be said.'),
   show: show.optional(),
+  first: z
+    .array(id)
+    .optional()
+    .describe('Questions asked right after what is urgent, such as what the cell was sold as.'),
+  notWhile: z
+    .array(id)
+    .optional()
+    .describe('Rules that keep "nothing found" away while they hold, of whatever kind: an exception was used.'),
+  openEnded: z.boolean().optional().describe('"Nothing found" is never said, however much was met.'),
 })
 
 export const packSchema = z.strictObject({
