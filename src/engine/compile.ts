@@ -74,14 +74,15 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
   )
   const counting = rules.filter((rule): rule is Counting => rule.kind !== 'no-bearing' && !expired.has(rule.id))
   // Nothing is "nothing found" while a danger sign is unknown, whatever a pack lists.
-  const enough = family
-    ? rules.filter(rule => family.enough.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
+  const closes = family && !family.openEnded ? [...family.enough, ...(family.notWhile ?? [])] : undefined
+  const enough = closes
+    ? rules.filter(rule => closes.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
     : []
   const atoms = atomsByQuestion(rules.map(rule => rule.when))
   const states = new Map(questions.map(question => [question.id, statesOf(question, atoms.get(question.id) ?? [])]))
   const modelQuestions = questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] }))
   const space = openSpace(modelQuestions, atoms)
-  const model = { questions: modelQuestions, rules: counting, enough: family && enough.map(rule => rule.when) }
+  const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when) }
   const result = compileModel(model, space)
   if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
   return {
