@@ -23,6 +23,7 @@ const perLanguage = <T extends z.ZodType>(value: T) =>
 const frontMatter = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]{2,40}$/),
   caution: z.enum(cautions),
+  'in-hand': z.boolean().default(false),
   related: z.array(z.string()).max(5),
   sources: z.array(
     z.union([
@@ -107,7 +108,8 @@ export function readAnswer(text: string, name: string, told: ToldSources = {}): 
   const [stray] = unknown
   if (stray !== undefined) return ours({ at: id, code: 'unknown-words', name: stray, known: safetyKeys })
   const sources = head.data.sources.map(source => sourceOf(source, told))
-  return { entry: { id, caution, related, sources, texts: texts as Entry['texts'] }, problems: [] }
+  const inHand = head.data['in-hand']
+  return { entry: { id, caution, inHand, related, sources, texts: texts as Entry['texts'] }, problems: [] }
 }
 
 function sourceOf(written: z.infer<typeof frontMatter>['sources'][number], told: ToldSources): EntrySource {
