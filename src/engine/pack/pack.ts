@@ -33,6 +33,8 @@ export type Question = {
   /** Rough minutes. */
   readonly effort: number
   readonly quick: boolean
+  /** `label`: about what is printed, listed or said of the cell. */
+  readonly topic?: 'label'
   readonly picture?: Picture
   readonly unsureOdds: number
   readonly answer:

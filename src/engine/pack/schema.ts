@@ -77,6 +77,10 @@ const question = z
       ),
     effort: z.number().min(0.5).max(60).describe('Rough minutes of a person who has what it takes at hand.'),
     quick: z.boolean().optional().describe('Asked in a quick check too.'),
+    topic: z
+      .literal('label')
+      .optional()
+      .describe('label: what is printed, listed or said of the cell; asked before it is looked at closely.'),
     picture: picture.optional(),
     options: z.array(answerOption).min(2).max(20).optional(),
     reading: readingShape.optional(),
