@@ -4,7 +4,7 @@ import type { Program } from '../engine/compile.ts'
 import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge, placesOf, verdictAt } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
-import { failing, type Verdict } from '../ground/verdicts.ts'
+import { type Failing, isFailing } from '../ground/verdicts.ts'
 import type { Check, Consent } from './check.ts'
 import type { Offer } from './custody.ts'
 import { custodyOf } from './custody-of.ts'
@@ -27,7 +27,7 @@ export type Screen =
       readonly changing?: true
       readonly stage: Stage
       /** What the answers so far amount to already, where it is at least doubtful: only worse can still come out. */
-      readonly decided?: Verdict
+      readonly decided?: Failing
       /** The last two answers were "can't tell": somebody else may be able to. */
       readonly stuck?: true
       /** How many answers are in, and how many more questions could still matter at most. */
@@ -94,9 +94,9 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
 }
 
 /** The verdict so far, where more answers can only make it worse. */
-function decidedBy(program: Program, answers: Answers): { readonly decided?: Verdict } {
+function decidedBy(program: Program, answers: Answers): { readonly decided?: Failing } {
   const verdict = verdictAt(program, placesOf(program, answers))
-  return failing.includes(verdict) ? { decided: verdict } : {}
+  return isFailing(verdict) ? { decided: verdict } : {}
 }
 
 /** Whether the last two questions could not be told. */
@@ -117,5 +117,15 @@ export function helpingScreen(program: Program, check: Check): Extract<Screen, {
     .filter(one => !canBeSaidFromAfar(program, check, question.id, { kind: 'option', option: one.id }))
     .map(one => one.id)
   const stage = stageOf(program, question)
-  return { kind: 'question', check, question, again, helping: true, closed, stage, answered: check.trail.length, left: 1 }
+  return {
+    kind: 'question',
+    check,
+    question,
+    again,
+    helping: true,
+    closed,
+    stage,
+    answered: check.trail.length,
+    left: 1,
+  }
 }

@@ -1,7 +1,7 @@
 // Custom ids of the buttons, menus and forms of a check: a tagged union out, or nothing when the id is not one of ours.
 //
 // An id carries no authority: whoever holds the check, and on which revision it stands, is looked up on every click.
-import type { Consent } from '../../check/check.ts'
+import type { Consent, Mode } from '../../check/check.ts'
 import type { CheckId } from '../../check/ids.ts'
 import { isOpening, isOwnId, readRevision, writeRevision } from '../interaction/id-parts.ts'
 import { type CarriedFacts, decodeFacts, encodeFacts } from './facts/facts-codec.ts'
@@ -10,6 +10,15 @@ import { type CarriedFacts, decodeFacts, encodeFacts } from './facts/facts-codec
 export type CheckAction =
   | { readonly is: 'pick'; readonly option: string }
   | { readonly is: 'choose' }
+  /** The first question, quick or full; the menus beside it: family and tools. */
+  | { readonly is: 'begin'; readonly mode: Mode }
+  | { readonly is: 'family' }
+  | { readonly is: 'equip' }
+  /** The list of answers, and the one chosen out of it. */
+  | { readonly is: 'answers' }
+  | { readonly is: 'change' }
+  /** A page of a verdict's details, from 1 on. */
+  | { readonly is: 'details'; readonly page: number }
   | { readonly is: 'unsure' }
   /** Opens the form for a reading. */
   | { readonly is: 'measure' }
@@ -35,6 +44,10 @@ const plain = [
   'leave-nothing',
   'close',
   'choose',
+  'family',
+  'equip',
+  'answers',
+  'change',
   'unsure',
   'measure',
 ] as const
@@ -46,6 +59,8 @@ export function encodeClick({ check, revision, act }: ClickId): string {
 
 function argumentsOf(act: CheckAction): string[] {
   if (act.is === 'pick') return [act.option]
+  if (act.is === 'begin') return [act.mode]
+  if (act.is === 'details') return [String(act.page)]
   if (act.is === 'measured') return [act.opening]
   if (act.is === 'know') return [encodeFacts(act.facts)]
   return act.is === 'consent' ? [act.to, act.given ? 'yes' : 'no'] : []
@@ -64,6 +79,8 @@ function decodeAct(is: string, rest: readonly string[]): CheckAction | undefined
   const [first, second] = rest
   if (rest.length === 0 && plain.includes(is as Plain)) return { is: is as Plain }
   if (is === 'pick' && rest.length === 1 && first && /^[a-z0-9-]{1,48}$/.test(first)) return { is, option: first }
+  if (is === 'begin' && rest.length === 1 && (first === 'quick' || first === 'full')) return { is, mode: first }
+  if (is === 'details' && rest.length === 1 && /^[1-9]$/.test(first ?? '')) return { is, page: Number(first) }
   if (is === 'measured' && rest.length === 1 && isOpening(first)) return { is, opening: first }
   if (is === 'know' && rest.length === 1 && first !== undefined) {
     const facts = decodeFacts(first)

@@ -26,7 +26,7 @@ export const checkResume: Subcommand = {
     if (!own) return
     const { check, program } = own
     if (check.phase.is !== 'paused' || check.custody?.offer)
-      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), services.pictures))
+      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), services))
     const resumed = act(program, check, holderOf(check), { is: 'resume' }, services.now())
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
     const saved = await saveStep(services, interaction, program, check, resumed)
@@ -35,7 +35,7 @@ export const checkResume: Subcommand = {
     if (!latest) return refuse(interaction, say, { code: 'gone' })
     await replyPrivately(
       interaction,
-      await showScreen(say, program, screenOf(program, refit(program, latest)), services.pictures),
+      await showScreen(say, program, screenOf(program, refit(program, latest)), services),
     )
   },
 }

@@ -15,7 +15,7 @@ import { fenced, plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { stepsFor } from '../show/verdict.ts'
+import { stepsFor } from '../show/steps.ts'
 import { longestLetter } from './draft-letter.ts'
 import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from './letter-id.ts'
 
