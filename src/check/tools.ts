@@ -19,16 +19,20 @@ const measuredBy: Partial<Record<MeasuredQuantity, readonly Tool[]>> = {
 }
 
 /** The tools of which a question needs one; none where looking or knowing is enough. */
-export function toolsFor({ answer, care }: Question): readonly Tool[] {
+export function toolsFor({ answer, care, needs }: Question): readonly Tool[] {
+  if (needs) return needs
   if (care === 'bench') return ['load']
   if (answer.kind !== 'reading') return care === 'meter' ? ['meter'] : []
   return measuredBy[answer.quantity as MeasuredQuantity] ?? []
 }
 
 /** Whether the person has what the question needs; a check whose tools were never asked for may ask everything. */
-export function hasTool(check: Check, question: Question): boolean {
-  const needed = toolsFor(question)
-  return check.tools === undefined || needed.length === 0 || needed.some(tool => check.tools?.includes(tool))
+export function hasTool({ tools }: Check, question: Question): boolean {
+  if (tools === undefined) return true
+  const has = (tool: Tool) => tools.includes(tool)
+  if (question.needs) return question.needs.every(has)
+  const oneOf = toolsFor(question)
+  return oneOf.length === 0 || oneOf.some(has)
 }
 
 /** The tools that are not there and that an unanswered question of the check would need, each once, in the order they are offered. */

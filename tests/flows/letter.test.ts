@@ -46,7 +46,9 @@ test('danger: what to do first, the letter after it, changed in a form, copied, 
   const labels = buttons(verdict).map(one => one.label)
   expect(labels.indexOf('What to do with it')).toBeLessThan(labels.indexOf('Write to the seller'))
   let letter = await letterFrom(wren(), verdict, 'Write to the seller')
-  expect(text(letter)).toMatch(/^\*\*First the cell[\s\S]*Get away from the cell[\s\S]*```\nAbout my order \[order number\]/)
+  expect(text(letter)).toMatch(
+    /^\*\*First the cell[\s\S]*Get away from the cell[\s\S]*```\nAbout my order \[order number\]/,
+  )
   expect(text(letter)).toMatch(/The following is unsafe[\s\S]*smoking, hissing/)
   expect(text(letter)).toMatch(caution)
   const modal = await form(wren(), letter, 'Fill in and change')
