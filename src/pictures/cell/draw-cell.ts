@@ -18,7 +18,7 @@ const sheetHeights = {
 export function drawCell(some: Partial<CellParameters>): Drawing {
   const params = completeCell(some)
   const height = sheetHeights[params.view]
-  const margin = params.view === 'side' ? 8 : 16
+  const margin = 16
   const box = { x: 40, y: margin, width: sheetWidth - 80, height: height - 2 * margin }
   const bounds = { x: 10, y: 8, width: sheetWidth - 20, height: height - 16 }
   return panel(height, part('cell', lookHere(params, box, bounds).svg), describeCell(params))
