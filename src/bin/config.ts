@@ -73,7 +73,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
   if (token === '')
     return {
       ok: false,
-      sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} is empty. Put the bot's token into it.`],
+      sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} is empty. Put the bot’s token into it.`],
     }
   return {
     ok: true,

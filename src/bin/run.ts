@@ -60,9 +60,9 @@ export async function run(): Promise<void> {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(exitCodes.fine))
     void bot.lost.then(loss => {
       if (stopping) return
-      const ending = endingOf(loss, config)
-      say(ending, loss, log)
-      return stop(ending.code)
+      const { sentences, code } = endingOf(loss, config)
+      log.fatal({ loss: loss.loss, code }, sentences.join(' '))
+      return stop(code)
     })
     const { keepRegistering } = await import('../jobs/keep-registering.ts')
     const registered = keepRegistering(() => bot.register(), log)
@@ -96,9 +96,8 @@ function announce(bot: Bot, pageUrl: string | undefined, log: Logger): void {
   else log.info({ invitation: invitationOf(bot.application) }, 'ready; the invitation gets the bot into a server')
 }
 
-/** Sentences for what the operator can understand; the log for all of it. */
-function say({ sentences, code }: Ending, error: unknown, log: Logger): void {
+/** Sentences for what the operator can understand; the log for the rest. */
+function say({ sentences }: Ending, error: unknown, log: Logger): void {
   for (const sentence of sentences) console.error(sentence)
-  if (sentences.length === 0) log.fatal({ err: error }, 'a fault: the bot cannot go on')
-  else log.fatal({ code }, sentences.join(' '))
+  if (sentences.length === 0) log.fatal({ err: error }, 'could not start')
 }

@@ -43,7 +43,7 @@ export const refusals: InWordsOf<typeof english> = {
   'trouble.try-again':
     'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
   'refusal.bot-not-here':
-    'Dieser Server hat meine Befehle, aber ich bin hier kein Mitglied. Deshalb kann ich weder Einstellungen aufbewahren noch hier etwas schreiben. Wer den Server verwalten darf, kann mich einladen: <{link}>',
+    'Ich bin kein Mitglied dieses Servers. Deshalb kann ich weder Einstellungen für ihn aufbewahren noch hier etwas schreiben. Wer ihn verwalten darf, kann mich einladen: <{link}>',
   'refusal.not-moderator':
     'Das kann nur die Moderation dieses Servers sehen oder tun. Wenn du dazugehörst, bitte die Person, die den Bot eingerichtet hat, deine Rolle zu nennen.',
   'refusal.no-release':
