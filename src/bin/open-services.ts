@@ -45,7 +45,8 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const now = Date.now
   await prepareFolder(config.data)
   const db = await openDatabase(config)
-  const checks = rememberChecks(openCheckStore(db))
+  const trends = openTrends(db, config.data, log)
+  const checks = rememberChecks(openCheckStore(db, trends.seal))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory))
@@ -71,7 +72,6 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const photos = openPhotoReader(config.attachmentOrigins)
-  const trends = openTrends(db, config.data, log)
   const services: Services = {
     programs,
     checks,
@@ -86,7 +86,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     photos,
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
-    traces: tracesWith(openTraces(db), checks),
+    traces: tracesWith(openTraces(db, trends.seal), checks),
     posts: queuePosts(posts),
     now,
     newId,
@@ -96,6 +96,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     services,
     job: {
       keys: trends.keys,
+      sealKeys: trends.sealKeys,
       leases: trends.leases,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
