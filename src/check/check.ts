@@ -12,7 +12,7 @@ export type Consent = 'unwrap' | 'bench'
 
 export type Phase =
   | { readonly is: 'asking'; readonly question: QuestionId }
-  /** `answer` alone would rule the cell out: the same question once more before it counts. */
+  /** `answer` is among those that accuse the cell: the same question once more before it counts. */
   | { readonly is: 'second-look'; readonly question: QuestionId; readonly answer: Answer }
   | { readonly is: 'consent'; readonly to: Consent }
   | { readonly is: 'paused' }
@@ -40,6 +40,8 @@ export type Check = {
   readonly answers: Answers
   /** Answered questions in the order in which they were answered. */
   readonly trail: readonly QuestionId[]
+  /** Answers that accuse and were looked at twice. */
+  readonly confirmed?: readonly QuestionId[]
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>

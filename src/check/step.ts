@@ -1,8 +1,8 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
-import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
+import { type Answer, type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { dayOf } from '../engine/day-of.ts'
-import { decides, misfit } from './answer-fits.ts'
+import { accusing, misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import type { PersonId } from './ids.ts'
@@ -91,13 +91,21 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
   if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
   const refusal = misfit(program, id, given)
   if (refusal) return refuse(refusal)
-  const decisive = decides(program, check.answers, id, given)
-  // Whoever measures again reads another figure; it confirms the first if it means the same.
-  const confirmed =
-    phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
-  if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
+  const answers = { ...check.answers, [id]: given }
+  // Whoever measures again reads another figure; it confirms the first if it accuses as well.
+  const confirms =
+    phase.is === 'second-look' &&
+    (sameAnswer(phase.answer, given) || (given.kind === 'reading' && accusing(program, answers).includes(id)))
   const trail = [...check.trail.filter(other => other !== id), id]
-  return moveOn(program, saidBy({ ...check, answers: { ...check.answers, [id]: given }, trail }, id, by))
+  return moveOn(program, saidBy(sure({ ...check, answers, trail }, id, confirms), id, by))
+}
+
+/** Remembers that an answer was looked at twice, or no longer was. */
+function sure(check: Check, id: QuestionId, confirmed: boolean): Check {
+  const { confirmed: before = [], ...rest } = check
+  const others = before.filter(other => other !== id)
+  const now = confirmed ? [...others, id] : others
+  return now.length > 0 ? { ...rest, confirmed: now } : rest
 }
 
 /** Remembers that a moderator gave this answer, or that the holder now gave it themselves. */
@@ -108,11 +116,10 @@ function saidBy(check: Check, id: QuestionId, by: PersonId | undefined): Check {
   return Object.keys(said).length === 0 ? rest : { ...rest, saidBy: said }
 }
 
-/** Takes in what is known already; a fact that alone would rule the cell out is looked at again before it counts. */
+/** Takes in what is known already. */
 function know(program: Program, check: Check, facts: Answers, by = 1): Stepping {
-  const { answers, taken, decisive } = takeIn(program, check.answers, facts)
-  const knowing = { ...check, answers, trail: [...check.trail, ...taken] }
-  return decisive ? settle(program, knowing, { is: 'second-look', ...decisive }, by) : moveOn(program, knowing, by)
+  const { answers, taken } = takeIn(program, check.answers, facts)
+  return moveOn(program, { ...check, answers, trail: [...check.trail, ...taken] }, by)
 }
 
 /** Takes back the last answer and asks it again; from a second look or a consent, the last step that counted. */
@@ -123,17 +130,35 @@ function back(program: Program, check: Check): Stepping {
   const { [last]: _dropped, ...answers } = check.answers
   // What was declined after that answer is offered again.
   const consents = Object.fromEntries(Object.entries(check.consents).filter(([, given]) => given))
-  return settle(
-    program,
-    { ...check, answers, consents, trail: check.trail.slice(0, -1) },
-    { is: 'asking', question: last },
-  )
+  const before = sure({ ...check, answers, consents, trail: check.trail.slice(0, -1) }, last, false)
+  return settle(program, before, { is: 'asking', question: last })
 }
 
-/** Asks what comes next; into a check's phase goes what the answers so far leave open. */
+/** Asks what comes next: an answer that accuses a second time, before it counts, or what the answers so far leave open. */
 export function moveOn(program: Program, check: Check, by = 1): Stepping {
+  const { kept, again } = setAside(program, check)
+  if (again) return settle(program, kept, { is: 'second-look', ...again }, by)
   const next = nextOf(program, check)
   return settle(program, check, phaseOf(next), by, next)
+}
+
+/**
+ * Takes out of a check's answers what accuses and was looked at once only: the figure first, since a slip of the hand is likeliest there,
+ * otherwise the latest. What else would accuse without it goes too, and is asked in its turn.
+ */
+function setAside(program: Program, check: Check): { kept: Check; again?: { question: QuestionId; answer: Answer } } {
+  let kept = check
+  let again: { question: QuestionId; answer: Answer } | undefined
+  for (;;) {
+    const accusers = accusing(program, kept.answers)
+    const once = kept.trail.filter(id => accusers.includes(id) && !check.confirmed?.includes(id))
+    const question = once.find(id => kept.answers[id]?.kind === 'reading') ?? once.at(-1)
+    const answer = question === undefined ? undefined : kept.answers[question]
+    if (question === undefined || answer === undefined) return again ? { kept, again } : { kept }
+    again ??= { question, answer }
+    const { [question]: _aside, ...answers } = kept.answers
+    kept = { ...kept, answers, trail: kept.trail.filter(id => id !== question) }
+  }
 }
 
 /** The phase in which a check waits for what comes next. */

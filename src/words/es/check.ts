@@ -12,8 +12,9 @@ export const check: InWordsOf<typeof english> = {
   'check.progress':
     '{answered, plural, =0 {Aún no hay preguntas respondidas} one {# pregunta respondida} other {# preguntas respondidas}}; quedan {left, number} como mucho. Puedes parar cuando quieras.',
   'check.again': 'Mira otra vez, por favor',
+  'check.again.ten': '¿Son {value, number} o {tenth, number} {unit}? Un cero de más es el error más común.',
   'check.again.why':
-    'Has respondido «{answer}». Con lo que dijiste antes, eso querría decir que no es la celda que dice ser, y es fácil contar o leer mal. Mira otra vez y responde de nuevo; la misma respuesta vale. Si el error estaba en una respuesta anterior, vuelve atrás.',
+    'Has respondido «{answer}». Con lo que dijiste antes, eso hablaría en contra de la celda, y es fácil contar o leer mal. Mira otra vez y responde de nuevo; la misma respuesta vale. Si el error estaba en una respuesta anterior, vuelve atrás.',
   'check.unsure': 'No sabría decirlo',
   'check.back': 'Atrás',
   'check.pause': 'Pausa',

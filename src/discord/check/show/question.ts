@@ -3,8 +3,10 @@ import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
 import type { Screen } from '../../../check/screen.ts'
+import type { Answer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
+import { isMeasured } from '../../../ground/quantities.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -36,6 +38,7 @@ export function showQuestion(
   if (again && screen.helping) head.push(say('helping.again'))
   else if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
   else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
+  if (again) head.push(...tenTimes(say, question, again))
   const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
   const progress = say('check.progress', { answered: screen.answered, left: screen.left })
   // Said once, where a check begins.
@@ -53,6 +56,12 @@ export function showQuestion(
     ],
     picture ? [picture] : [],
   )
+}
+
+/** A figure that was typed off a label has a nought too many more often than anything else. */
+function tenTimes(say: Say, { answer }: Question, given: Answer): string[] {
+  if (answer.kind !== 'reading' || given.kind !== 'reading' || isMeasured(answer.quantity)) return []
+  return [say('check.again.ten', { value: given.value, tenth: given.value / 10, unit: answer.unit })]
 }
 
 function answers(say: Say, { check, question, closed = [] }: QuestionScreen): APIMessageTopLevelComponent[] {

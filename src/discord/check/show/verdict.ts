@@ -118,7 +118,9 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
       items: danger
         ? [say('unchecked.danger')]
         : hazardsFirst(program, explanation.unchecked).map(one =>
-            say(`unchecked.${one.why}`, { question: ask(one.question) }),
+            one.why === 'undecided'
+              ? say('unchecked.undecided', { said: answered(one.question) })
+              : say(`unchecked.${one.why}`, { question: ask(one.question) }),
           ),
       most: mostUnchecked,
       rest,
@@ -126,9 +128,9 @@ function listsOf(say: Say, program: Program, { judgement, explanation, check }: 
   ]
 }
 
-/** Whether a sign of danger was asked about and could not be told. */
+/** Whether a sign of danger was asked about or measured, and could not be told. */
 const couldNotTell = (program: Program, { explanation }: VerdictScreen): boolean =>
-  explanation.unchecked.some(one => one.why === 'cant-tell' && program.hazards.has(one.question))
+  explanation.unchecked.some(one => one.why !== 'not-asked' && program.hazards.has(one.question))
 
 /** A sign that reads only what a carrying rule reads says the same thing more weakly. */
 function saidAlready(program: Program, finding: Finding, carried: readonly Finding[]): boolean {
@@ -149,8 +151,10 @@ export function stepsFor(program: Program, { judgement, explanation }: VerdictSc
   if (leave) return leaving.map(key => say(key))
   const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
   const unsure = open.filter(one => one.why === 'cant-tell').length
-  const unseen = open.length - unsure
+  const near = open.filter(one => one.why === 'undecided').length
+  const unseen = open.length - unsure - near
   return [
+    ...(near > 0 && verdict !== 'danger' ? [say('next.hazard-undecided', { count: near })] : []),
     ...(unsure > 0 && verdict !== 'danger' ? [say('next.hazard-unsure', { count: unsure })] : []),
     ...(unseen > 0 && verdict !== 'danger' ? [say('next.hazard-unseen', { count: unseen })] : []),
     ...steps[verdict].map(key => say(key)),
