@@ -6,6 +6,7 @@ export const check = {
   'check.title': 'Check of {what}',
   'check.batch':
     '{cells, plural, other {You check # cells bought together. Look at every one, and answer for the one that looks worst.}}',
+  'again.ten': 'Is it {value, number} or {tenth, number} {unit}? A nought too many is the commonest slip.',
   'check.unsure': 'Can’t tell',
   'check.back': 'Back',
   'check.pause': 'Pause',

@@ -5,8 +5,10 @@ import { custodyOf } from '../../../check/custody-of.ts'
 import { mustKeepOff } from '../../../check/next.ts'
 import type { Screen } from '../../../check/screen.ts'
 import { stages } from '../../../check/stage.ts'
-import { sameAnswer } from '../../../engine/answers.ts'
+import { type Answer, sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
+import type { Question } from '../../../engine/pack/pack.ts'
+import { isMeasured } from '../../../ground/quantities.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -60,6 +62,12 @@ export function showQuestion(
   )
 }
 
+/** A figure that was typed off a label has a nought too many more often than anything else. */
+function tenTimes(say: Say, { answer }: Question, given: Answer): string[] {
+  if (answer.kind !== 'reading' || given.kind !== 'reading' || isMeasured(answer.quantity)) return []
+  return [say('again.ten', { value: given.value, tenth: given.value / 10, unit: answer.unit })]
+}
+
 /** The stages with the one the check is at, and how many questions can still matter; once something is decided, what that is. */
 function sayWhere(
   say: Say,
@@ -75,7 +83,8 @@ function sayWhere(
 
 function sayWhyAgain(say: Say, { question, again, helping }: QuestionScreen): string {
   if (helping) return say('helping.again')
-  return again ? say('again.why', { answer: sayAnswer(say, question, again) }) : ''
+  if (!again) return ''
+  return [say('again.why', { answer: sayAnswer(say, question, again) }), ...tenTimes(say, question, again)].join(' ')
 }
 
 function answers(
