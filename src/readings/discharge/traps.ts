@@ -38,6 +38,8 @@ export type Trap =
   /** A load this light lets almost any cell look good. */
   | { readonly code: 'current-too-low'; readonly current_A: number; readonly wanted_A: number }
   | { readonly code: 'current-not-constant'; readonly from_A: number; readonly to_A: number }
+  /** The file's own counter shows `factor` times the charge: the current is not logged in the unit that was taken. */
+  | { readonly code: 'counter-disagrees'; readonly factor: number }
   | { readonly code: 'coarse-sampling'; readonly interval_s: number; readonly samples: number }
 
 type Seen = {
@@ -137,6 +139,8 @@ function ofTemperature({ temperature, options, resistance_mΩ, wiring, drawn }: 
 
 function ofCurrent({ layout, options, drawn }: Seen): Trap[] {
   const traps: Trap[] = []
+  const { counterFactor: factor = 1 } = options
+  if (factor !== 1) traps.push({ code: 'counter-disagrees', factor })
   const current_A = drawn.meanCurrent_A
   if (options.claimed_mAh !== undefined) {
     const wanted_A = (options.claimed_mAh / 1000) * lowRate_It

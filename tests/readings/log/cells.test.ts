@@ -208,6 +208,8 @@ describe('rows, as csv-parse reads them', () => {
           mode: -1,
           units: new Map(),
           readTime: null,
+          counter: -1,
+          onCount: () => {},
           headerCells: [],
           firstRowNumber: 1,
           mostRows: 100,
