@@ -53,6 +53,6 @@ async function weigh(
   const weighed = weighClaims(facts, dayOf(now))
   await replyPrivately(
     interaction,
-    showClaim(say, { text, facts, ...weighed }, await latestOpen(services, interaction.user.id)),
+    showClaim(say, { text, facts, ...weighed }, await latestOpen(services, say, interaction.user.id)),
   )
 }
