@@ -13,7 +13,6 @@ export type FigureMethod =
   | 'exponential-fit'
   | 'highest-minus-start'
   | 'first-sample'
-  | 'as-displayed'
 
 export type FigureNote =
   /** The discharge went on or began before, or the file counts otherwise: nothing may be held against the cell by it. */

@@ -1,7 +1,6 @@
 // What can make a discharge say less, or something else, than it seems to: codes with the figures for a sentence.
 import type { Drawn } from './charge-drawn.ts'
 import type { Cutoff } from './cutoff.ts'
-import { fullWithin_V } from './full-cell.ts'
 import { longestLoad, type RunLayout } from './lay-out-run.ts'
 import type { MeasureOptions } from './measure-options.ts'
 import type { RestBefore } from './rests.ts'
@@ -54,6 +53,8 @@ type Seen = {
   readonly wiring: 'four-wire' | 'two-wire'
 }
 
+/** How far below its full voltage a cell that was full may rest: 10 to 40 mV in the hours after charging (common practice, no source). */
+const fullWithin_V = 0.06
 // Room for judging resistance and capacity: trade facts, from memory; 20 ± 5 °C is IEC 61960's own.
 const room = { from: 18, to: 27 }
 /** Rest after charging, IEC 61960 (from memory): 1 to 4 h. */

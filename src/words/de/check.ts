@@ -12,6 +12,7 @@ export const check: InWordsOf<typeof english> = {
   'check.progress':
     '{answered, plural, =0 {Noch keine Frage beantwortet} one {# Frage beantwortet} other {# Fragen beantwortet}}, höchstens noch {left, number}. Du kannst jederzeit aufhören.',
   'check.again': 'Bitte sieh noch einmal hin',
+  'check.again.ten-times': 'Getippt war {value}. Sind es nicht {other}? Zähl die Ziffern.',
   'check.again.why':
     'Du hast „{answer}“ geantwortet. Zusammen mit dem, was du vorher gesagt hast, hieße das: Es ist nicht die Zelle, für die sie ausgegeben wird. Dabei verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; dieselbe Antwort zählt. Wenn eine frühere Antwort das Versehen war, geh zurück.',
   'check.unsure': 'Kann ich nicht sagen',

@@ -9,6 +9,7 @@ export const check = {
   'check.progress':
     '{answered, plural, =0 {Nothing answered yet} one {# question answered} other {# questions answered}}, at most {left, number} more. You can stop at any time.',
   'check.again': 'Please look a second time',
+  'check.again.ten-times': 'It was typed as {value}. Is it not {other}? Count the digits.',
   'check.again.why':
     'You answered “{answer}”. With what you said before, that would mean this is not the cell it claims to be, and it is easy to miscount or misread. Look again, then answer again; the same answer counts. If an earlier answer was the slip, go back.',
   'check.unsure': 'Can’t tell',

@@ -12,6 +12,7 @@ export const check: InWordsOf<typeof english> = {
   'check.progress':
     '{answered, plural, =0 {Aún no hay preguntas respondidas} one {# pregunta respondida} other {# preguntas respondidas}}; quedan {left, number} como mucho. Puedes parar cuando quieras.',
   'check.again': 'Mira otra vez, por favor',
+  'check.again.ten-times': 'Se escribió {value}. ¿No será {other}? Cuenta las cifras.',
   'check.again.why':
     'Has respondido «{answer}». Con lo que dijiste antes, eso querría decir que no es la celda que dice ser, y es fácil contar o leer mal. Mira otra vez y responde de nuevo; la misma respuesta vale. Si el error estaba en una respuesta anterior, vuelve atrás.',
   'check.unsure': 'No sabría decirlo',

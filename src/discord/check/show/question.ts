@@ -5,6 +5,9 @@ import { custodyOf } from '../../../check/custody-of.ts'
 import type { Screen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
+import { isFormat } from '../../../ground/formats.ts'
+import { unitOf } from '../../../ground/quantities.ts'
+import { tenTimesOff } from '../../../readings/typed/ten-times.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -34,7 +37,8 @@ export function showQuestion(
     `### ${screen.helping ? say('helping.title', { holder: sayPerson(check.holder) }) : again ? say('check.again') : say('check.title', { what: sayWhat(say, program.family) })}`,
   ]
   if (again && screen.helping) head.push(say('helping.again'))
-  else if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
+  else if (again)
+    head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }), ...askOfSlip(say, screen))
   else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
   const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
   const progress = say('check.progress', { answered: screen.answered, left: screen.left })
@@ -99,6 +103,18 @@ function others(say: Say, program: Program, { check, question, helping }: Questi
     ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
+}
+
+/** Asks about the figure that would be ten times more or less, where that one is an ordinary one for the format and this one is not. */
+function askOfSlip(say: Say, { check, question, again }: QuestionScreen): string[] {
+  const format = check.answers['format']
+  if (again?.kind !== 'reading' || question.answer.kind !== 'reading') return []
+  if (format?.kind !== 'option' || !isFormat(format.option)) return []
+  const { quantity } = question.answer
+  const other = tenTimesOff(quantity, again.value, format.option)
+  if (other === null) return []
+  const of = (value: number) => say('answer.reading', { value, unit: unitOf[quantity] })
+  return [say('check.again.ten-times', { value: of(again.value), other: of(other) })]
 }
 
 /** Whether a danger to get away from could not be told: said at once, and again where a question asks for hands. */
