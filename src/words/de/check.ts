@@ -9,7 +9,7 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Prüfung: {what}',
   'check.batch':
     '{cells, plural, other {Du prüfst # zusammen gekaufte Zellen. Sieh dir jede an und antworte für die, die am schlechtesten aussieht.}}',
-  'again.ten': 'Sind es {value, number} oder {tenth, number} {unit}? Eine Null zu viel ist das häufigste Versehen.',
+  'again.ten-times': 'Getippt war {value}. Sind es nicht {other}? Zähl die Ziffern.',
   'check.unsure': 'Kann ich nicht sagen',
   'check.back': 'Zurück',
   'check.pause': 'Pause',

@@ -9,7 +9,7 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Comprobación: {what}',
   'check.batch':
     '{cells, plural, other {Compruebas # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
-  'again.ten': '¿Son {value, number} o {tenth, number} {unit}? Un cero de más es el error más común.',
+  'again.ten-times': 'Se escribió {value}. ¿No será {other}? Cuenta las cifras.',
   'check.unsure': 'No sabría decirlo',
   'check.back': 'Atrás',
   'check.pause': 'Pausa',
