@@ -76,6 +76,7 @@ export async function run(): Promise<void> {
 function tell(error: unknown, config: Config, log: Logger): void {
   const code = error instanceof Error && 'code' in error ? error.code : undefined
   if (error instanceof UnusablePacks) for (const sentence of error.sentences) console.error(sentence)
+  else if (error instanceof Error && code === 'newer-database') console.error(error.message)
   else if (code === 'TokenInvalid')
     console.error(
       'Discord refused the token. Put a valid bot token into DISCORD_TOKEN, or leave it out to open the practice room.',

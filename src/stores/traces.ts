@@ -5,6 +5,8 @@ import { forgetPerson, giveBackWithout, partIn } from '../check/person-in-check.
 import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
 import type { Decision, Finding } from '../trends/finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
+import { openFamilyStore } from './family-store.ts'
+import { familyDeedsOf, forgetInFamilies } from './family-traces.ts'
 import { openFindingLog } from './finding-log.ts'
 import { scrub } from './scrub.ts'
 import type { Tables } from './tables.ts'
@@ -109,6 +111,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
+        families: await familyDeedsOf(db, person),
       }
     },
 
@@ -122,8 +125,14 @@ export function openTraces(db: Kysely<Tables>): Traces {
         .executeTakeFirst()
       await leaveOthers(person)
       const decisions = await loseName(person)
+      const families = await forgetInFamilies(db, person)
       await scrub(db)
-      return { checks: Number(checks.numDeletedRows) + given, drafts: Number(drafts.numDeletedRows), decisions }
+      return {
+        checks: Number(checks.numDeletedRows) + given,
+        drafts: Number(drafts.numDeletedRows),
+        decisions,
+        families,
+      }
     },
 
     async forgetServer(server) {
@@ -131,6 +140,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
       await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
       await db.deleteFrom('checks').where('server', '=', server).execute()
       await findings.forget(server)
+      await openFamilyStore(db).forget(server)
       await db.deleteFrom('outcomes').where('server', '=', server).execute()
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
       await db.deleteFrom('offers').where('server', '=', server).execute()

@@ -43,7 +43,7 @@ describe('text of a pack that wants to be more than text', () => {
       expect(wordsOf(shown)).toContain(say('caution.line'))
       expect(wordsOf(shown)).toContain(say('next.no-post'))
       // First the steps, then the letter.
-      expect(wordsOf(shown).indexOf(say('next.danger.get-away'))).toBeLessThan(wordsOf(shown).indexOf("'''"))
+      expect(wordsOf(shown).indexOf(say('safety.now'))).toBeLessThan(wordsOf(shown).indexOf("'''"))
     }
   })
 })

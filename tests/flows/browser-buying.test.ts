@@ -39,7 +39,7 @@ describe.skipIf(!chromiumThere)('buying on a phone', () => {
 
     const letter = await press(page, say('letter.write'))
     expect(letter).toContain(say('letter.first'))
-    expect(letter.indexOf(say('next.danger.get-away'))).toBeLessThan(letter.indexOf(say('letter.subject')))
+    expect(letter.indexOf(say('safety.now'))).toBeLessThan(letter.indexOf(say('letter.subject')))
     expect(letter).toContain(say('letter.no-return'))
     expect(await tooWide(page)).toEqual([])
     const other = who.locale === 'de' ? 'Spanisch' : 'German'

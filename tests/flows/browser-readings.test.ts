@@ -15,7 +15,7 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
   let page: Page
 
   describe.each([
-    { name: 'on a services', width: 1200, height: 850 },
+    { name: 'on a desk', width: 1200, height: 850 },
     { name: 'on a phone', width: 360, height: 740 },
   ])('$name', look => {
     test('a newcomer types a claim, sees what is impossible in it, and starts a check from it', async () => {

@@ -22,7 +22,7 @@ import { useBrowser } from './in-browser.ts'
 if (!chromiumThere) console.warn(`SKIPPED: a check in the browser, because ${chromiumPath} is missing.`)
 
 const widths = [
-  { name: 'on a services', width: 1200, height: 850 },
+  { name: 'on a desk', width: 1200, height: 850 },
   { name: 'on a phone', width: 360, height: 740 },
 ] as const
 

@@ -95,7 +95,9 @@ const check = (say: Say, entry: Entry | undefined) =>
 
 /** Whoever may have a burning cell before them reads first that one gets away. */
 const emergency = (say: Say, entries: readonly Entry[]) =>
-  entries.some(entry => entry.caution === 'emergency') ? [text(`**${say('ask.emergency')}**`)] : []
+  entries.some(entry => entry.caution === 'emergency')
+    ? [text(`${say('safety.now.ask')} **${say('safety.now')}** ${say('ask.read-after')}`)]
+    : []
 
 const saySource = (say: Say, source: EntrySource): string =>
   'text' in source

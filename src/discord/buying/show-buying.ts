@@ -79,22 +79,23 @@ function bodyOf(say: Say, place: BuyingPlace, scene: BuyingScene): APIMessageTop
   }
 }
 
-/** The same words as after a verdict: what to do with a cell that smokes, and with one that does not. */
+/** The same words as everywhere: what to do while it happens, and once it is over. */
 const sayUrgent = (say: Say): string =>
   [
-    `**${say('buying.suspect.now')}**`,
-    ...(['next.danger.get-away', 'next.danger.others', 'next.danger.after', 'buying.suspect.aid'] as const).map(
-      key => `- ${say(key)}`,
-    ),
+    `${say('safety.now.ask')} **${say('safety.now')}**`,
+    ...(['safety.now.far', 'safety.now.carry', 'safety.aid'] as const).map(key => `- ${say(key)}`),
+    '',
+    `${say('safety.cold.sign')}:`,
+    ...(['safety.cold', 'safety.cold.call'] as const).map(key => `- ${say(key)}`),
   ].join('\n')
 
 /** Whoever may have to get away reads on every screen what it is for: only a cell that is cold and quiet is handled. */
 const sayQuiet = (say: Say, keys: readonly Key[]): string =>
-  [`**${say('buying.suspect.quiet')}**`, ...keys.map((key, i) => `${i + 1}. ${say(key)}`)].join('\n')
+  [`${say('safety.quiet.sign')}:`, ...keys.map((key, i) => `${i + 1}. ${say(key)}`)].join('\n')
 
-const atOnce = ['next.danger.isolate', 'next.no-post'] as const
+const atOnce = ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in'] as const
 
-const afterwards = ['next.keep', 'next.seller', 'next.no-post', 'next.dispose', 'buying.suspect.where'] as const
+const afterwards = ['next.keep', 'next.seller', 'safety.quiet.hand-in', 'buying.suspect.where'] as const
 
 /** From one half of a suspect cell to the other; further pages of links, and the way to look after them for who may. */
 function turning(say: Say, place: BuyingPlace, { links }: BuyingScene, { moderates }: MayBuying) {

@@ -17,7 +17,7 @@ export type Bot = {
 }
 
 /**
- * Logs in, opens the services meanwhile, and resolves when Discord says ready and the services is open. `api` is the REST base
+ * Logs in, opens the services meanwhile, and resolves when Discord says ready and the services are open. `api` is the REST base
  * (Discord's own by default): the one seam by which the practice room takes Discord's place. Rejects if the token is refused or
  * the services cannot be opened.
  */

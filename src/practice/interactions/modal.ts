@@ -1,6 +1,6 @@
 // A modal the bot opened for one person, with its fields laid flat.
 
-import { PART, type RawComponent, type RawOption } from '../world/raw.ts'
+import { partType, type RawComponent, type RawOption } from '../world/raw.ts'
 import { numberParts } from '../world/write-message.ts'
 
 export type FieldKind =
@@ -50,17 +50,17 @@ export type OpenModal = {
   readonly sourceId: string | null
 }
 
-const KIND: Record<number, FieldKind> = {
-  [PART.textInput]: 'text',
-  [PART.stringSelect]: 'choice',
-  [PART.userSelect]: 'person',
-  [PART.roleSelect]: 'role',
-  [PART.mentionableSelect]: 'mentionable',
-  [PART.channelSelect]: 'channel',
-  [PART.radioGroup]: 'radio',
-  [PART.checkboxGroup]: 'checks',
-  [PART.checkbox]: 'check',
-  [PART.fileUpload]: 'files',
+const fieldKinds: Record<number, FieldKind> = {
+  [partType.textInput]: 'text',
+  [partType.stringSelect]: 'choice',
+  [partType.userSelect]: 'person',
+  [partType.roleSelect]: 'role',
+  [partType.mentionableSelect]: 'mentionable',
+  [partType.channelSelect]: 'channel',
+  [partType.radioGroup]: 'radio',
+  [partType.checkboxGroup]: 'checks',
+  [partType.checkbox]: 'check',
+  [partType.fileUpload]: 'files',
 }
 
 /** Numbers a modal's components and lists its fields. */
@@ -82,7 +82,7 @@ export function layOut(given: {
 }
 
 function fieldOf(part: RawComponent, label: string, description: string): SeenField[] {
-  const kind = KIND[part.type]
+  const kind = fieldKinds[part.type]
   if (kind === undefined) return []
   const chosen = (part.options ?? []).filter(option => option.default).map(option => option.value)
   const value =

@@ -59,7 +59,7 @@ export function openForm(modal: WireModal, desk: Desk, after: (outcome: WireOutc
   form.querySelector<HTMLElement>('input, select, textarea')?.focus()
 }
 
-const TYPES: Record<string, number> = { choice: 3, person: 5, role: 6, mentionable: 7, channel: 8 }
+const menuTypeOf: Record<string, number> = { choice: 3, person: 5, role: 6, mentionable: 7, channel: 8 }
 
 function formField(field: WireField, desk: Desk): FormField {
   if (field.kind === 'text') return textField(field)
@@ -68,7 +68,10 @@ function formField(field: WireField, desk: Desk): FormField {
   const choices =
     field.kind === 'radio' || field.kind === 'checks'
       ? field.options
-      : choicesOf({ type: TYPES[field.kind] ?? 3, options: field.options, channel_types: field.channelTypes }, desk)
+      : choicesOf(
+          { type: menuTypeOf[field.kind] ?? 3, options: field.options, channel_types: field.channelTypes },
+          desk,
+        )
   const many = field.kind === 'checks' || field.max > 1
   const name = freshId('group')
   const before = Array.isArray(field.value) ? field.value : [field.value]

@@ -1,6 +1,6 @@
 // The commands a person is offered, laid flat: one entry for each path that can be run.
 import type { Room } from '../room.ts'
-import { MAY } from '../world/permissions.ts'
+import { rights } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
 import { personMay } from '../world/rights.ts'
 import type { Channel, Command } from '../world/world.ts'
@@ -46,7 +46,7 @@ type Spec = {
   description_localizations?: Record<string, string> | null
 }
 
-const KINDS = { 1: 'slash', 2: 'person', 3: 'message' } as const
+const commandKinds = { 1: 'slash', 2: 'person', 3: 'message' } as const
 
 /** Whether the command's own default and its places let this person use it in this channel. */
 export function offered(room: Room, personId: string, command: Command, channel: Channel): boolean {
@@ -59,10 +59,10 @@ export function offered(room: Room, personId: string, command: Command, channel:
   if (direct) return command.guildId === null
   const needs = command.body['default_member_permissions']
   const bits = personMay(room.world, personId, channel)
-  if ((bits & MAY.commands) === 0n) return false
+  if ((bits & rights.commands) === 0n) return false
   if (needs === null || needs === undefined) return true
   const wanted = BigInt(needs as string)
-  const all = (bits & MAY.administrator) !== 0n
+  const all = (bits & rights.administrator) !== 0n
   // "0" means administrators only.
   return all || (wanted !== 0n && (bits & wanted) === wanted)
 }
@@ -77,7 +77,7 @@ export function listCommands(room: Room, personId: string, channel: Channel): Co
 
 /** All runnable paths of one command. */
 export function flat(command: Command, locale: string): CommandListing[] {
-  const kind = KINDS[command.type as 1 | 2 | 3]
+  const kind = commandKinds[command.type as 1 | 2 | 3]
   if (kind === undefined) return []
   const walk = (spec: Spec, path: string, shownPath: string): CommandListing[] => {
     const nested = (spec.options ?? []).filter(one => one.type <= 2)

@@ -3,7 +3,7 @@
 import type { SeenField, SeenModal } from '../interactions/modal.ts'
 import type { Room } from '../room.ts'
 import { isUpload, type Upload } from '../world/files.ts'
-import { type Json, PART, type RawComponent } from '../world/raw.ts'
+import { type Json, partType, type RawComponent } from '../world/raw.ts'
 import { CannotDo } from './cannot.ts'
 import { checkEnding, type Resolved, resolveChannel, resolveFile, resolvePerson, resolveRole } from './resolve.ts'
 
@@ -27,7 +27,7 @@ export function modalData(room: Room, modal: SeenModal, given: Readonly<Record<s
     return { type: part.type, id: part.id, custom_id: part.custom_id, ...filled(room, resolved, modal, field, value) }
   }
   const components = modal.components.map(part => {
-    if (part.type === PART.text) return { type: part.type, id: part.id }
+    if (part.type === partType.text) return { type: part.type, id: part.id }
     if (part.component) return { type: part.type, id: part.id, component: answer(part.component) }
     return { type: part.type, id: part.id, components: (part.components ?? []).map(answer) }
   })

@@ -4,9 +4,9 @@ import type { Choice } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import { menuKind, type SeenMessage, see } from '../seen.ts'
 import { messageJson } from '../world/message-json.ts'
-import { type Json, PART, type RawComponent, walk } from '../world/raw.ts'
+import { type Json, partType, type RawComponent, walk } from '../world/raw.ts'
 import { maySpeak, personMay, sees } from '../world/rights.ts'
-import { CHANNEL, type Channel, directChannel, type Message } from '../world/world.ts'
+import { type Channel, channelKind, directChannel, type Message } from '../world/world.ts'
 import { addMessage } from '../world/write-message.ts'
 import { CannotDo } from './cannot.ts'
 import { commandData, findCommand, type Value } from './command-data.ts'
@@ -76,7 +76,7 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
     const channels = [...world.channels.values()]
     const channel =
       where?.channel === undefined
-        ? channels.find(one => one.type === CHANNEL.text && sees(world, personId, one))
+        ? channels.find(one => one.type === channelKind.text && sees(world, personId, one))
         : world.channels.get(where.channel)
     if (channel === undefined) throw new CannotDo(`There is no channel ${where?.channel ?? 'this person sees'}.`)
     return channel
@@ -135,7 +135,7 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
     },
     say(text, where) {
       const channel = place(where)
-      if (channel.type === CHANNEL.forum || !maySpeak(personMay(world, personId, channel), channel))
+      if (channel.type === channelKind.forum || !maySpeak(personMay(world, personId, channel), channel))
         throw new CannotDo(`${found.name} may not write here.`)
       return addMessage(world, { channel, author: personId, body: { content: text } }).id
     },
@@ -167,7 +167,7 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
     },
     click: (message, customId, how) =>
       onPart(message, customId, how?.stale ?? false, part => {
-        if (part.type !== PART.button) throw new CannotDo(`"${customId}" is not a button.`)
+        if (part.type !== partType.button) throw new CannotDo(`"${customId}" is not a button.`)
         return {}
       }),
     choose: (message, customId, values, how) =>

@@ -4,29 +4,29 @@ import { setTimeout as wait } from 'node:timers/promises'
 import type { NextAnswer } from '../faults.ts'
 import { withoutTokens } from '../journal.ts'
 import type { Room } from '../room.ts'
-import { type Answer, REFUSED, UNKNOWN } from './answer.ts'
+import { type Answer, notFound, refusals } from './answer.ts'
 import { readBody } from './body.ts'
-import { CHANNEL_ROUTES } from './channel-routes.ts'
-import { COMMAND_ROUTES } from './command-routes.ts'
-import { INTERACTION_ROUTES } from './interaction-routes.ts'
-import { MESSAGE_ROUTES } from './message-routes.ts'
+import { channelRoutes } from './channel-routes.ts'
+import { commandRoutes } from './command-routes.ts'
+import { interactionRoutes } from './interaction-routes.ts'
+import { messageRoutes } from './message-routes.ts'
 import { findRoute, type Route } from './route.ts'
-import { SERVER_ROUTES } from './server-routes.ts'
-import { THREAD_ROUTES } from './thread-routes.ts'
-import { WEBHOOK_ROUTES } from './webhook-routes.ts'
+import { serverRoutes } from './server-routes.ts'
+import { threadRoutes } from './thread-routes.ts'
+import { webhookRoutes } from './webhook-routes.ts'
 
-const ROUTES: readonly Route[] = [
-  ...INTERACTION_ROUTES,
-  ...WEBHOOK_ROUTES,
-  ...MESSAGE_ROUTES,
-  ...CHANNEL_ROUTES,
-  ...THREAD_ROUTES,
-  ...SERVER_ROUTES,
-  ...COMMAND_ROUTES,
+const routes: readonly Route[] = [
+  ...interactionRoutes,
+  ...webhookRoutes,
+  ...messageRoutes,
+  ...channelRoutes,
+  ...threadRoutes,
+  ...serverRoutes,
+  ...commandRoutes,
 ]
 
 /** Discord's limit for one file on a server without boosts. */
-const MOST_FILE = 10 * 1024 * 1024
+const mostFile = 10 * 1024 * 1024
 
 /** Answers a request whose path starts with `/api`. */
 export async function answerApi(room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -40,13 +40,13 @@ export async function answerApi(room: Room, request: IncomingMessage, response: 
   const ordered = weather.find(one => one.kind === 'answer')
   let answer: Answer
   if (ordered !== undefined) answer = orderedAnswer(ordered.answer)
-  else if (body.ok && body.files.some(file => file.bytes.length > MOST_FILE)) answer = REFUSED.tooLarge
-  else if (!body.ok) answer = body.why === 'too-large' ? REFUSED.tooLarge : REFUSED.notJson
+  else if (body.ok && body.files.some(file => file.bytes.length > mostFile)) answer = refusals.tooLarge
+  else if (!body.ok) answer = body.why === 'too-large' ? refusals.tooLarge : refusals.notJson
   else {
-    const found = findRoute(ROUTES, method, path)
-    if (found === null) answer = UNKNOWN.route
+    const found = findRoute(routes, method, path)
+    if (found === null) answer = notFound.route
     else if (!found.route.open && request.headers.authorization !== `Bot ${room.botToken}`)
-      answer = REFUSED.unauthorized
+      answer = refusals.unauthorized
     else answer = found.route.handle({ room, params: found.params, query: url.searchParams, ...body })
   }
   const told = answer.body as { code?: unknown; message?: unknown } | undefined

@@ -4,7 +4,7 @@ import type { Json } from '../world/raw.ts'
 import type { SentFile } from '../world/write-message.ts'
 
 /** Discord refuses requests above 25 MiB. */
-const MOST_BYTES = 25 * 1024 * 1024
+const mostBytes = 25 * 1024 * 1024
 
 export type Body =
   | {
@@ -15,14 +15,14 @@ export type Body =
     }
   | { readonly ok: false; readonly why: 'too-large' | 'not-json' }
 
-const EMPTY: Body = { ok: true, json: {}, list: null, files: [] }
+const emptyBody: Body = { ok: true, json: {}, list: null, files: [] }
 
 /** The whole body of a request, or why it cannot be read. */
 export async function readBody(request: IncomingMessage): Promise<Body> {
-  if (request.method === 'GET') return EMPTY
-  const bytes = await readBytes(request, MOST_BYTES)
+  if (request.method === 'GET') return emptyBody
+  const bytes = await readBytes(request, mostBytes)
   if (bytes === null) return { ok: false, why: 'too-large' }
-  if (bytes.length === 0) return EMPTY
+  if (bytes.length === 0) return emptyBody
   const type = request.headers['content-type'] ?? ''
   return type.startsWith('multipart/form-data') ? readParts(bytes, type) : readJson(bytes.toString('utf8'), [])
 }

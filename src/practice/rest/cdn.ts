@@ -3,7 +3,7 @@ import type { ServerResponse } from 'node:http'
 import type { Room } from '../room.ts'
 
 /** Kinds a browser may show in place; anything else is offered as a download. */
-const SHOWN: ReadonlySet<string> = new Set(['image/png', 'image/jpeg', 'image/gif', 'image/webp', 'image/svg+xml'])
+const shownTypes: ReadonlySet<string> = new Set(['image/png', 'image/jpeg', 'image/gif', 'image/webp', 'image/svg+xml'])
 
 /** Answers `GET /cdn/<folder>/<channel>/<id>/<name>?ex=<end in hexadecimal seconds>`. */
 export function answerCdn(room: Room, url: URL, response: ServerResponse): void {
@@ -22,7 +22,7 @@ export function answerCdn(room: Room, url: URL, response: ServerResponse): void 
       'x-content-type-options': 'nosniff',
       'content-security-policy': "default-src 'none'; style-src 'unsafe-inline'; sandbox",
       'cache-control': 'private, max-age=3600',
-      ...(SHOWN.has(file.contentType) ? {} : { 'content-disposition': 'attachment' }),
+      ...(shownTypes.has(file.contentType) ? {} : { 'content-disposition': 'attachment' }),
     })
     .end(file.bytes)
 }

@@ -12,7 +12,7 @@ const value = z.union([z.string().max(6000), z.number(), z.boolean(), upload])
 const id = z.string().min(1).max(100)
 const common = { you: id }
 
-const ACT = z.discriminatedUnion('do', [
+const actShape = z.discriminatedUnion('do', [
   z.strictObject({ do: z.literal('say'), ...common, place: id, text: z.string().min(1).max(2000) }),
   z.strictObject({
     do: z.literal('post'),
@@ -54,11 +54,11 @@ const ACT = z.discriminatedUnion('do', [
   }),
 ])
 
-type Act = z.infer<typeof ACT>
+type Act = z.infer<typeof actShape>
 
 /** Does what the body says; everything that cannot be done comes back as words. */
 export async function carryOut(room: Room, body: unknown, personOf: (id: string) => Person): Promise<WireOutcome> {
-  const act = ACT.safeParse(body)
+  const act = actShape.safeParse(body)
   if (!act.success) return trouble('The page sent something that cannot be understood. Reload it and try again.')
   try {
     if (act.data.do === 'weather') return changeWeather(room, act.data.what)

@@ -16,7 +16,7 @@ export function isOwnAct(request: IncomingMessage): boolean {
 }
 
 /** Headers of everything the page consists of. */
-export const PAGE_HEADERS = {
+export const pageHeaders = {
   'content-security-policy':
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; " +
     "form-action 'none'; frame-ancestors 'none'; base-uri 'none'",

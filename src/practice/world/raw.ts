@@ -55,7 +55,7 @@ export type RawComponent = {
 }
 
 /** Component types. Source: Discord's documentation, Component Reference. */
-export const PART = {
+export const partType = {
   row: 1,
   button: 2,
   stringSelect: 3,
@@ -79,7 +79,7 @@ export const PART = {
 } as const
 
 /** Message flags. Source: Discord's documentation, Message Resource. */
-export const FLAG = {
+export const messageFlag = {
   suppressEmbeds: 1 << 2,
   ephemeral: 1 << 6,
   loading: 1 << 7,

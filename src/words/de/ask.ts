@@ -9,8 +9,7 @@ export const ask: InWordsOf<typeof english> = {
   'command.ask': 'Eine Frage zu Lithium-Ionen-Zellen stellen; die Antwort siehst nur du',
   'command.ask.question': 'Deine Frage in wenigen Worten, oder eine aus der Liste',
   'command.find-answer': 'Antwort suchen',
-  'ask.emergency':
-    'Gerade jetzt Rauch, Zischen, Hitze, Aufblähen oder ein Leck? Geh weg von ihr und ruf den Notruf. Lies danach weiter.',
+  'ask.read-after': 'Lies den Rest danach.',
   'ask.sources': 'Quellen: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (wie andere es wiedergeben)',

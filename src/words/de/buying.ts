@@ -22,11 +22,6 @@ export const buying: InWordsOf<typeof english> = {
   'buying.listing.text':
     '- Der Hersteller der Zelle, nicht nur der Hülle, und das genaue Modell\n- Größe, flacher oder erhöhter Pluspol, geschützt oder nicht\n- Neu oder gebraucht, in der Hülle des Herstellers oder neu umhüllt\n- Zellchemie, Nennspannung, Ladeschlussspannung\n- Kapazität in mAh, am besten mit Entladeschlussspannung\n- Strom in A mit dem Wort **Dauerstrom**\n- Ein Händler mit Anschrift, und ein Weg, dein Geld zurückzubekommen\n\n**Lass es** bei einer Kapazität, die keine Zelle der Größe hat, bei Ampere ohne ein Wort dazu, bei vielen Markennamen in einem Titel, bei Fotos von etwas anderem oder einem Preis weit unter allen anderen.\n\n/angaben liest ein Angebot und sagt, was darin unmöglich ist. Ein gutes Angebot zeigt nichts über die Zelle, die ankommt.',
   'buying.suspect.title': 'Eine verdächtige Zelle',
-  'buying.suspect.now': 'Raucht, zischt, leckt oder riecht sie? Ist sie heiß oder aufgebläht?',
-  'buying.suspect.aid':
-    'Erste Hilfe: Flüssigkeit auf der Haut mit viel Wasser abspülen. In den Augen: sofort viele Minuten lang spülen und ärztliche Hilfe holen. Verschluckt oder Dämpfe eingeatmet: Arzt oder Giftnotruf anrufen.',
-  'buying.suspect.quiet':
-    'Nur wenn sie nie heiß war, nie geraucht, gezischt oder gerochen hat, nicht aufgebläht ist und nicht ausläuft:',
   'buying.suspect.where':
     'Sag vorher, dass sie beschädigt oder falsch sein kann: Nicht jede Stelle nimmt solche an. Die US-Behörde für Produktsicherheit sagt, wie 2021 berichtet wurde, zu so einer Zelle: nicht mehr benutzen, nicht mit der Post oder sonst verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
   'buying.later.title': 'Eine verdächtige Zelle, danach',

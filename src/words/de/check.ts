@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { check as english } from '../en/check.ts'
+import { safety } from './safety.ts'
 
 export const check: InWordsOf<typeof english> = {
   'caution.line': 'Bist du dir bei irgendetwas unsicher? Dann benutze die Zelle nicht.',
@@ -74,8 +75,7 @@ export const check: InWordsOf<typeof english> = {
   'what.unknown': 'eine Zelle (Modellreihe nicht in der Liste)',
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
-  'check.hazard-unsure':
-    'Bei einem Zeichen von Gefahr warst du unsicher. Lass die Zelle liegen, wo sie ist: Antworte „Kann ich nicht sagen“, wo du sie dafür anfassen müsstest. Wird sie heiß, zischt, raucht oder riecht sie, geh weg und ruf den Notruf.',
+  'check.hazard-unsure': `Bei einem Zeichen von Gefahr warst du unsicher. Lass die Zelle liegen, wo sie ist. Müsstest du sie für eine Antwort anfassen, wähle „Kann ich nicht sagen“. ${safety['safety.turns']}`,
   'stale.note':
     'Dieser Knopf war von einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
 }

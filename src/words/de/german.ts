@@ -18,6 +18,7 @@ import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
+import { safety } from './safety.ts'
 import { setup } from './setup.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
@@ -28,6 +29,7 @@ export const german: Partial<Catalogue> = {
   ...check,
   ...ask,
   ...handOver,
+  ...safety,
   ...verdicts,
   ...refusals,
   ...fairUse,

@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { handOver as english } from '../en/hand-over.ts'
+import { safety } from './safety.ts'
 
 export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Biete sie dieser Person oder Rolle an; sie beantwortet die Fragen',
@@ -133,16 +134,14 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
   'hands.began':
     '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen.',
-  'hands.hot':
-    'Wird die Zelle heiß, zischt, raucht, bläht sie sich auf oder riecht sie: Lass sie liegen, geh weg, halte andere fern und ruf den Notruf. Warte nicht auf eine Antwort.',
+  'hands.hot': `${safety['safety.turns']} Halte andere fern, und warte nicht auf eine Antwort.`,
   'hands.asked.unseen':
     'Deine Frage steht auf der Liste der Moderation, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder ich darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
   'helping.again':
     'Diese Antwort allein hieße: Es ist nicht die Zelle, für die sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; dieselbe Antwort zählt.',
   'helping.untold.result':
     'Es gibt ein Ergebnis, das {holder} sofort sehen muss, und ich konnte nicht Bescheid geben. Erreiche die Person jetzt auf anderem Weg: Sie soll die Zelle nicht anfassen, und /prüfung weiter zeigt das Ergebnis.',
-  'word.danger':
-    '{who}, stopp: Die Prüfung hat Gefahr gefunden ({what}). Fass die Zelle nicht an. Ist sie heiß, zischt, raucht oder riecht sie, geh weg, halte andere fern und ruf den Notruf.',
+  'word.danger': `{who}, stopp: Die Prüfung hat Gefahr gefunden ({what}). Fass die Zelle nicht an, und halte andere fern. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
   'refusal.only-beside-it':
     'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Antworte „Kann ich auch nicht sagen“, schick die Frage zurück, oder sag Gefahr, wenn du sie siehst.',

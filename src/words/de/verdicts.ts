@@ -45,14 +45,6 @@ export const verdicts: InWordsOf<typeof english> = {
   'change.more': 'Wenn sich bei „{question}“ „{answer}“ ergibt: {verdict}',
   'change.none': 'Nichts von dem, was noch zu prüfen wäre.',
   'list.rest': '…und {count, number} weitere',
-  'next.danger.get-away':
-    'Geh weg von ihr. Nur wenn es gefahrlos geht, bring sie von allem weg, was brennt. Bei Rauch, Zischen oder Hitze ruf sofort den Notruf.',
-  'next.danger.others':
-    'Halte andere fern. Sonst: nicht anfassen, nicht abkleben, nicht fotografieren, nirgendwohin tragen.',
-  'next.danger.after':
-    'Danach frag die Feuerwehr oder einen Entsorger, der beschädigte Lithiumzellen annimmt, wie sie abgeholt werden kann.',
-  'next.danger.isolate':
-    'Nicht benutzen, laden oder testen und nicht mit dir herumtragen. Kleb beide Enden ab und bewahre sie allein in einem Behälter auf, der nicht brennen kann, am besten draußen, weit weg von Schlafplätzen.',
   'next.keep':
     'Heb auf, was den Kauf belegt: das Angebot, die Bestellung, deine Nachrichten, Fotos von der Hülle, beiden Enden und den Codes.',
   'next.seller':

@@ -5,8 +5,7 @@ export const ask = {
   'command.ask': 'Ask a question about lithium-ion cells; only you see the answer',
   'command.ask.question': 'Your question in a few words, or one from the list',
   'command.find-answer': 'Find an answer',
-  'ask.emergency':
-    'Smoke, hiss, heat, swelling or a leak right now? Get away from it and call your emergency number. Read on afterwards.',
+  'ask.read-after': 'Read the rest afterwards.',
   'ask.sources': 'Sources: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (as others report it)',

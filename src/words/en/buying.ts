@@ -18,10 +18,6 @@ export const buying = {
   'buying.listing.text':
     '- The maker of the cell, not only of its wrap, and the exact model\n- Size, flat or button top, protected or not\n- New or used, in the maker’s own wrap or rewrapped\n- Chemistry, nominal voltage, end-of-charge voltage\n- Capacity in mAh, best with its cut-off voltage\n- Current in A with the word **continuous**\n- A seller with an address, and a way to get your money back\n\n**Leave it** at a capacity that no cell of the size has, amperes without a word to them, many brand names in one title, photos of something else, or a price far below everyone else’s.\n\n/claim reads a listing and says what in it is impossible. A good listing shows nothing about the cell that arrives.',
   'buying.suspect.title': 'A suspect cell',
-  'buying.suspect.now': 'Does it smoke, hiss, leak or smell? Is it hot or swollen?',
-  'buying.suspect.aid':
-    'First aid: fluid on the skin, rinse with a lot of water. In the eyes, rinse at once for many minutes and get medical help. Swallowed, or fumes breathed in: call a doctor or a poison centre.',
-  'buying.suspect.quiet': 'Only if it was never hot, smoking, hissing, swollen, leaking or smelling:',
   'buying.suspect.where':
     'Say beforehand that it may be damaged or false: not every place takes those. The US Consumer Product Safety Commission, as reported in 2021, says of such a cell: stop using it, do not mail or ship it, do not take it apart, do not bin it, find a qualified recycler.',
   'buying.later.title': 'A suspect cell, afterwards',

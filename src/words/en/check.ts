@@ -1,4 +1,6 @@
 // English for a running check: questions, forms, consents, progress.
+import { safety } from './safety.ts'
+
 export const check = {
   'caution.line': 'Unsure about anything? Then do not use the cell.',
   'check.title': 'Check of {what}',
@@ -66,7 +68,6 @@ export const check = {
   'what.family': '{name} by {maker}',
   'what.unknown': 'a cell (family not listed)',
   'language.missing': 'There are no words in {language} here yet, so English stands in. The bot also speaks {others}.',
-  'check.hazard-unsure':
-    'You could not tell about a sign of danger. Leave the cell where it is: answer “Can’t tell” to whatever you would have to touch it for. If it gets hot, hisses, smokes or smells, get away and call your emergency number.',
+  'check.hazard-unsure': `You were not sure about a danger sign. Leave the cell where it is. If you would have to touch it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
   'stale.note': 'That button was from an earlier step. Nothing was changed; this is where the check stands now.',
 } as const

@@ -19,6 +19,7 @@ import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
+import { safety } from './safety.ts'
 import { setup } from './setup.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
@@ -30,6 +31,7 @@ export const english = {
   ...check,
   ...ask,
   ...handOver,
+  ...safety,
   ...verdicts,
   ...refusals,
   ...fairUse,

@@ -1,4 +1,6 @@
 // English for handing a check over: panels, what a moderator is asked, forms, progress and history.
+import { safety } from './safety.ts'
+
 export const handOver = {
   'command.check.start.for': 'Offer it to this person or role; they answer the questions',
   'command.check.start.anyone': 'Offer it to whoever of this server takes it first',
@@ -123,16 +125,14 @@ export const handOver = {
   'refusal.not-party': 'Only those who have to do with this check can see how far it is.',
   'hands.began':
     '{starter} began this check. If the cell is not in front of you, ask {starter} to look and to tell you.',
-  'hands.hot':
-    'If the cell gets hot, hisses, smokes, swells or smells: leave it, get away, keep others away, and call your emergency number. Do not wait for an answer.',
+  'hands.hot': `${safety['safety.turns']} Keep others away, and do not wait for an answer.`,
   'hands.asked.unseen':
     'Your question waits in the moderators’ list, but nobody was alerted: this server has no channel for it, or I may not post there. Photographs were not kept. If it is urgent, write to a moderator yourself.',
   'helping.again':
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread in a photograph. Look again, then answer again; the same answer counts.',
   'helping.untold.result':
     'It has come to a result that {holder} must see at once, and I could not tell them. Reach them another way, now: they should not touch the cell, and /check resume shows the result.',
-  'word.danger':
-    '{who}, stop: the check of {what} has found danger. Do not touch the cell. If it is hot, hisses, smokes or smells, get away, keep others away, and call your emergency number.',
+  'word.danger': `{who}, stop: the check of {what} has found danger. Do not touch the cell, and keep others away. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':
     'No photograph shows that a danger like this is absent: only whoever is beside the cell can say so. Answer “I can’t tell either”, send the question back, or say danger if you see it.',

@@ -40,13 +40,6 @@ export const verdicts = {
   'change.more': 'If “{question}” turns out “{answer}”: {verdict}',
   'change.none': 'Nothing that is left to check.',
   'list.rest': '…and {count, number} more',
-  'next.danger.get-away':
-    'Move away from it. Only if it is safe to do so, get it away from anything that burns. With smoke, hiss or heat call your emergency number at once.',
-  'next.danger.others': 'Keep others away. Otherwise do not touch it, tape it, photograph it or carry it anywhere.',
-  'next.danger.after':
-    'Afterwards ask the fire service, or a recycler that takes damaged lithium cells, how to have it taken away.',
-  'next.danger.isolate':
-    'Do not use, charge or test it, and do not carry it about. Tape over both ends and keep it alone in a container that cannot burn, best outside, away from where people sleep.',
   'next.keep':
     'Keep what proves the purchase: the listing, the order, your messages, photos of the wrap, both ends and the codes.',
   'next.seller':

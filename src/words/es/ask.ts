@@ -9,8 +9,7 @@ export const ask: InWordsOf<typeof english> = {
   'command.ask': 'Haz una pregunta sobre celdas de iones de litio; la respuesta solo la ves tú',
   'command.ask.question': 'Tu pregunta en pocas palabras, o una de la lista',
   'command.find-answer': 'Buscar una respuesta',
-  'ask.emergency':
-    '¿Hay ahora mismo humo, siseo, calor, hinchazón o una fuga? Aléjate de ella y llama al número de emergencias. Sigue leyendo después.',
+  'ask.read-after': 'Lee el resto después.',
   'ask.sources': 'Fuentes: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (según lo cuentan otros)',

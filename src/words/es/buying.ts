@@ -22,11 +22,6 @@ export const buying: InWordsOf<typeof english> = {
   'buying.listing.text':
     '- El fabricante de la celda, no solo el de la funda, y el modelo exacto\n- Tamaño, polo plano o con botón, protegida o no\n- Nueva o usada, con la funda del fabricante o reenvuelta\n- Química, tensión nominal, tensión de fin de carga\n- Capacidad en mAh, mejor con su tensión de corte\n- Corriente en A con la palabra **continua**\n- Un vendedor con dirección, y una forma de recuperar tu dinero\n\n**Déjalo** si ves una capacidad que ninguna celda de ese tamaño tiene, amperios sin más palabras, muchas marcas en un solo título, fotos de otra cosa o un precio muy por debajo de los demás.\n\n/anuncio lee un anuncio y dice qué es imposible en él. Un buen anuncio no muestra nada de la celda que llega.',
   'buying.suspect.title': 'Una celda sospechosa',
-  'buying.suspect.now': '¿Echa humo, sisea, gotea o huele? ¿Está caliente o hinchada?',
-  'buying.suspect.aid':
-    'Primeros auxilios: líquido en la piel, aclara con mucha agua. En los ojos, aclara enseguida durante muchos minutos y busca ayuda médica. Tragado, o si respiraste vapores: llama a un médico o a un centro de toxicología.',
-  'buying.suspect.quiet':
-    'Solo si nunca estuvo caliente, ni echó humo, ni siseó, ni olió, y no está hinchada ni pierde líquido:',
   'buying.suspect.where':
     'Avisa antes de que puede estar dañada o ser falsa: no todos los puntos aceptan esas celdas. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se contó en 2021, dice de una celda así: deja de usarla, no la mandes por correo ni de otra forma, no la desmontes, no la tires a la basura, busca un gestor de residuos cualificado.',
   'buying.later.title': 'Una celda sospechosa, después',

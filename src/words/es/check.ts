@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { check as english } from '../en/check.ts'
+import { safety } from './safety.ts'
 
 export const check: InWordsOf<typeof english> = {
   'caution.line': '¿Tienes alguna duda, la que sea? Entonces no uses la celda.',
@@ -73,7 +74,6 @@ export const check: InWordsOf<typeof english> = {
   'what.unknown': 'una celda (familia que no está en la lista)',
   'language.missing':
     'Aquí aún no hay textos en {language}; en su lugar está el inglés. El bot también habla {others}.',
-  'check.hazard-unsure':
-    'No supiste decir si hay una señal de peligro. Deja la celda donde está: responde «No sabría decirlo» a todo lo que exija tocarla. Si se calienta, sisea, echa humo o huele, aléjate y llama a emergencias.',
+  'check.hazard-unsure': `No supiste decir si hay una señal de peligro. Deja la celda donde está. Si para responder tuvieras que tocarla, elige «No sabría decirlo». ${safety['safety.turns']}`,
   'stale.note': 'Ese botón era de un paso anterior. No se ha cambiado nada; aquí ves cómo está ahora la comprobación.',
 }

@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { handOver as english } from '../en/hand-over.ts'
+import { safety } from './safety.ts'
 
 export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Ofrécela a esta persona o rol, que responderá las preguntas',
@@ -129,16 +130,14 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.not-party': 'Por dónde va esta comprobación solo lo ve quien tiene que ver con ella.',
   'hands.began':
     '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
-  'hands.hot':
-    'Si la celda se calienta, sisea, echa humo, se hincha o huele: déjala, aléjate, mantén lejos a los demás y llama a emergencias. No esperes ninguna respuesta.',
+  'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y no esperes ninguna respuesta.`,
   'hands.asked.unseen':
     'Tu pregunta espera en la lista de la moderación, pero nadie ha recibido aviso: este servidor no tiene canal para ello, o no puedo escribir en él. No se guardó ninguna fotografía. Si es urgente, escribe tú a la moderación.',
   'helping.again':
     'Esta respuesta sola significaría que no es la celda que dice ser, y en una fotografía es fácil contar o leer mal. Mira otra vez y responde otra vez; la misma respuesta cuenta.',
   'helping.untold.result':
     'Ha llegado a un resultado que {holder} debe ver ahora mismo, y no he podido avisar. Contacta de otro modo, ya: que no toque la celda; /comprobar seguir muestra el resultado.',
-  'word.danger':
-    '{who}, para: la comprobación de {what} ha encontrado peligro. No toques la celda. Si está caliente, sisea, echa humo o huele, aléjate, mantén lejos a los demás y llama a emergencias.',
+  'word.danger': `{who}, para: la comprobación de {what} ha encontrado peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} ha tomado la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
     'Ninguna fotografía muestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco lo sé decir», devuelve la pregunta, o di peligro si lo ves.',

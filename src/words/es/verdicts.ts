@@ -43,14 +43,6 @@ export const verdicts: InWordsOf<typeof english> = {
   'change.more': 'Si resulta que «{question}» es «{answer}»: {verdict}',
   'change.none': 'Nada de lo que queda por comprobar.',
   'list.rest': '…y {count, number} más',
-  'next.danger.get-away':
-    'Aléjate de ella. Solo si puedes hacerlo sin peligro, apártala de todo lo que arda. Si hay humo, siseo o calor, llama enseguida al número de emergencias.',
-  'next.danger.others':
-    'Mantén alejados a los demás. Por lo demás, no la toques, no le pongas cinta, no la fotografíes ni la lleves a ningún sitio.',
-  'next.danger.after':
-    'Después pregunta a los bomberos, o a un gestor de residuos que acepte celdas de litio dañadas, cómo hacer que se la lleven.',
-  'next.danger.isolate':
-    'No la uses, no la cargues, no la pruebes y no la lleves contigo. Tapa los dos extremos con cinta y guárdala sola en un recipiente que no pueda arder, mejor fuera, lejos de donde duerme la gente.',
   'next.keep':
     'Guarda lo que demuestra la compra: el anuncio, el pedido, tus mensajes, fotos de la funda, de los dos extremos y de los códigos.',
   'next.seller':

@@ -158,10 +158,16 @@ export function stepsFor(program: Program, { judgement, explanation }: VerdictSc
 }
 
 /** From a cell that smokes, leaks or swells one goes away: nothing may ask for hands on it. */
-const leaving: readonly Key[] = ['next.danger.get-away', 'next.danger.others', 'next.danger.after']
+const leaving: readonly Key[] = [
+  'safety.now',
+  'safety.now.far',
+  'safety.now.carry',
+  'safety.now.call',
+  'safety.now.gone-quiet',
+]
 
 const steps: Record<Verdict, readonly Key[]> = {
-  danger: ['next.danger.isolate', 'next.dispose', 'next.keep'],
+  danger: ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in', 'safety.turns', 'next.keep'],
   'ruled-out': ['next.not-use', 'next.keep', 'next.seller', 'next.no-post', 'next.dispose', 'next.buy'],
   doubtful: ['next.not-use', 'next.keep', 'next.seller', 'next.no-post', 'next.buy'],
   open: ['next.until-sure', 'next.ask', 'next.buy'],

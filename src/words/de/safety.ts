@@ -1,0 +1,38 @@
+// German for safety: what to do while it happens, when it happened and is cold, and at a sign on a quiet cell. Each order stands here alone.
+
+import type { InWordsOf } from '../catalogue.ts'
+import type { safety as english } from '../en/safety.ts'
+
+export const safety: InWordsOf<typeof english> = {
+  'safety.now.ask': 'Brennt, raucht oder zischt sie gerade, ist sie heiß, bläht sie sich auf oder läuft sie aus?',
+  'safety.now.sign':
+    'Sie brennt, raucht, zischt, knistert oder ist heiß, oder sie bläht sich gerade auf oder läuft gerade aus',
+  'safety.now': 'Geh jetzt weg von der Zelle und ruf den Notruf.',
+  'safety.now.far':
+    'Bring alle hinaus, schließ die Tür hinter dir und atme den Rauch nicht ein: Er ist giftig. Im Freien bleib mindestens 25 m entfernt.',
+  'safety.now.carry':
+    'Fass sie nicht an, heb sie nicht auf, fotografiere sie nicht. Nur wenn es gefahrlos geht, und solange sie weder raucht noch zischt: Zieh den Stecker, oder bring sie mit einem Werkzeug, nie mit der Hand, weg von allem, was Feuer fangen kann.',
+  'safety.now.call': 'Sag der Feuerwehr, dass es ein Lithium-Ionen-Akku ist.',
+  'safety.now.gone-quiet':
+    'Wird sie still, bleib weg: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
+  'safety.cold.sign':
+    'Sie war heiß, hat geraucht, gezischt, sich aufgebläht oder ist ausgelaufen, und ist jetzt kalt und ruhig',
+  'safety.cold':
+    'Lass sie, wo sie ist, und fass sie 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Es kann wieder anfangen, sogar Wochen später.',
+  'safety.cold.keep': 'Halte andere fern. Bleib und schlaf nicht in diesem Raum.',
+  'safety.cold.call':
+    'Frag die Feuerwehr oder eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie sie abgeholt werden kann.',
+  'safety.cold.carry':
+    'Nur wenn sie es dir sagen: Trag Handschuhe und Augenschutz, bring sie nach draußen, weg von Gebäuden, und leg sie allein in etwas, das nicht brennen kann. Hol sie nicht wieder herein.',
+  'safety.quiet.sign':
+    'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht: eine Delle, ein Riss in Hülle oder Ring, Rost, Wasser, eine zu niedrige Spannung, oder sie könnte gefälscht sein',
+  'safety.quiet': 'Benutze, lade und teste sie nicht, und trag sie nicht mit dir herum.',
+  'safety.quiet.keep':
+    'Kleb beide Enden mit Isolierband ab und bewahre sie allein in einem Behälter auf, der nicht brennen kann, möglichst draußen, weit weg von Schlafplätzen.',
+  'safety.quiet.hand-in':
+    'Frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du sie abgibst. Nicht in den Müll, und nie per Post.',
+  'safety.turns':
+    'Wird sie warm, zischt, riecht oder raucht sie, bläht sie sich auf oder läuft aus: Geh weg von ihr und ruf den Notruf.',
+  'safety.aid':
+    'Erste Hilfe: Wasch die Haut mit Wasser und Seife, spül die Augen bei offenen Lidern, je mindestens 15 Minuten. Leg Kontaktlinsen und benetzte Kleidung ab. Etwas in den Augen, Dämpfe eingeatmet, etwas verschluckt: frische Luft und sofort ärztliche Hilfe.',
+}

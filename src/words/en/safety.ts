@@ -1,0 +1,38 @@
+// English for safety: what to do while it happens, when it happened and is cold, and at a sign on a quiet cell. Each order stands here alone.
+//
+// Sources, order by order, stand in src/words/README.md.
+export const safety = {
+  // It is happening now.
+  'safety.now.ask': 'Is it burning, smoking, hissing or hot, or swelling or leaking, right now?',
+  'safety.now.sign': 'It burns, smokes, hisses, crackles or is hot, or it is swelling or leaking as you look',
+  'safety.now': 'Get away from the cell now and call your emergency number.',
+  'safety.now.far':
+    'Get everyone out of the room, close the door behind you and do not breathe the smoke: it is poisonous. Outside, stay at least 25 m away.',
+  'safety.now.carry':
+    'Do not touch it, pick it up or photograph it. Only if it is safe to do so, and as long as it neither smokes nor hisses: unplug it, or move it with a tool, never by hand, away from anything that could catch fire.',
+  'safety.now.call': 'Tell the fire service that it is a lithium-ion battery.',
+  'safety.now.gone-quiet':
+    'If it goes quiet, stay away: it can start again, hours or even weeks later. Go back only when the fire service says so.',
+  // It happened, and is cold and quiet now.
+  'safety.cold.sign': 'It was hot, smoked, hissed, swelled or leaked, and is now cold and quiet',
+  'safety.cold':
+    'Leave it where it is, and do not touch it for 24 hours, not even to feel whether it is cold. It can start again, even weeks later.',
+  'safety.cold.keep': 'Keep others away. Do not stay or sleep in that room.',
+  'safety.cold.call':
+    'Ask the fire service, or a recycler that takes damaged lithium cells, how to have it taken away.',
+  'safety.cold.carry':
+    'Only if they tell you to: wear gloves and eye protection, take it outside, away from buildings, and put it alone into something that cannot burn. Do not bring it back in.',
+  // A sign on a cell that is cold and quiet and always was.
+  'safety.quiet.sign':
+    'It is cold and quiet and always was, but something is wrong: a dent, a torn wrap or ring, rust, water, too low a voltage, or it may be counterfeit',
+  'safety.quiet': 'Do not use, charge or test it, and do not carry it around with you.',
+  'safety.quiet.keep':
+    'Cover both ends with electrical tape and keep it alone in a container that cannot burn, outside if you can, away from where people sleep.',
+  'safety.quiet.hand-in':
+    'Ask a recycler that takes damaged lithium cells how to hand it in. Not in the bin, and never by mail.',
+  // In every state.
+  'safety.turns':
+    'If it gets warm, hisses, smells, smokes, swells or leaks: get away from it and call your emergency number.',
+  'safety.aid':
+    'First aid: wash skin with soap and water, rinse eyes with the lids held open, each for at least 15 minutes. Take off contact lenses and the clothes it touched. Something in the eyes, fumes breathed in, anything swallowed: fresh air, and medical help at once.',
+} as const
