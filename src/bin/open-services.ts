@@ -6,7 +6,7 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
-import { openLanes } from '../discord/interaction/lanes.ts'
+import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
@@ -33,13 +33,17 @@ import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { openTrends } from './open-trends.ts'
 
-export type OpenedDesk = { readonly services: Services; readonly job: Omit<Job, 'services'>; close(): Promise<void> }
+export type OpenedServices = {
+  readonly services: Services
+  readonly job: Omit<Job, 'services'>
+  close(): Promise<void>
+}
 
 /** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedDesk> {
+export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
   const db = await openDatabase(config)
   const checks = rememberChecks(openCheckStore(db))
@@ -49,9 +53,9 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const pictures = config.pictures
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
-  const lanes = openLanes()
+  const queue = openKeyedQueue()
   const sweep = () =>
-    lanes
+    queue
       .inBackground(async () => {
         const settled = await settleFinished(services)
         const gone = await checks.purge(now())
@@ -75,7 +79,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     notices,
     servers,
     offers,
-    lanes,
+    queue,
     fairUse: config.fairUse ? openFairUse() : noLimits,
     pictures,
     drafts,
@@ -100,7 +104,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     },
     async close() {
       clearInterval(timer)
-      await lanes.idle()
+      await queue.idle()
       await db.destroy()
     },
   }

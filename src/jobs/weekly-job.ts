@@ -1,7 +1,7 @@
 // The weekly job: closes the weeks that are over, lets go of what is too old, and does so once however many processes there are.
 //
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
-import { type QuietDesk, tellFindings } from '../discord/trends/tell-findings.ts'
+import { type BackgroundServices, tellFindings } from '../discord/trends/tell-findings.ts'
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
@@ -15,7 +15,7 @@ import { rejudgeOutcomes } from './rejudge-outcomes.ts'
 import { sayJobRefusal } from './say-job-refusal.ts'
 
 export type Job = {
-  readonly services: QuietDesk & { readonly traces: Traces }
+  readonly services: BackgroundServices & { readonly traces: Traces }
   readonly leases: Leases
   readonly keys: EpochKeys
   /** Names this process among the others. */
@@ -70,7 +70,7 @@ export async function rejudgeOnce(job: Job): Promise<number> {
   }
 }
 
-async function scopesOf(services: QuietDesk): Promise<Scope[]> {
+async function scopesOf(services: BackgroundServices): Promise<Scope[]> {
   const servers = await services.servers.all()
   return [...servers.map(({ server }): Scope => ({ kind: 'server', server })), { kind: 'pool' }]
 }

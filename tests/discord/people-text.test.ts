@@ -27,7 +27,7 @@ import { hostileText } from './hostile-text.ts'
 
 /** A check that was offered, asked about and sent back for reasons that people have written. */
 const checkWith = (why: string): Check => ({
-  id: 'c1',
+  id: 'check1',
   revision: 3,
   server: '1',
   holder: '11',
@@ -57,7 +57,7 @@ const question = { id: 'q', ask: 'Is it round?', answer: { kind: 'options', opti
 const familyNamed = (name: string) => ({ name, maker: name }) as Family
 const findingWith = (why: string) =>
   ({
-    id: 'f1',
+    id: 'finding1',
     state: 'settled',
     found: { is: 'rise', rise: { family: 'f', rule: null, week: '2026-W40', failed: 10, checks: 20, standsOut: true } },
     decisions: [{ by: '11', at: 1e12, did: 'dismissed', why }],

@@ -52,7 +52,7 @@ const post = (tags: readonly string[] = [real], forum = demoForum): string =>
 /** What the bot has said under a post, once everything that was told before has been dealt with. */
 const offersUnder = async (id: string) => {
   await wren().run('check list')
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return room.standIn.messages(id).filter(one => one.author.bot)
 }
 const change = async (more: { language?: string; forumOffers?: ForumOffers | null }) => {

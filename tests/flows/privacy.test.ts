@@ -107,8 +107,8 @@ describe('a person', () => {
   test('pressing a delete button that stands where all can see it deletes one’s own only', async () => {
     await startCheck(wren())
     await startCheck(room.standIn.as('Odalys'))
-    const posted = await postButton(room.standIn, encodePrivacy('deleted'))
-    await room.standIn.as('Odalys').click(posted, encodePrivacy('deleted'))
+    const posted = await postButton(room.standIn, encodePrivacy({ is: 'deleted' }))
+    await room.standIn.as('Odalys').click(posted, encodePrivacy({ is: 'deleted' }))
     expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
     expect(await room.services.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toEqual([])
   })
@@ -120,9 +120,9 @@ describe('a check in other hands', () => {
   const panels = () => room.standIn.messages(everybody).filter(one => /A cell to check/.test(text(one)))
   async function handToWren(): Promise<SeenMessage> {
     await tomas().run('check start', { for: wren().id }, { channel: everybody })
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     const question = await pressed(wren(), panels().at(-1) as SeenMessage, 'Take it')
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     return question
   }
   const deleteAll = async (person: Person): Promise<SeenMessage> => {
@@ -166,7 +166,7 @@ describe('a server', () => {
     expect(await room.services.trends.outcomes.firstWeek({ kind: 'server', server })).not.toBeNull()
     expect(room.log.join()).not.toContain('has removed the bot')
     room.standIn.faults.outage(true)
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     expect(room.whereabouts(server)).toBe('here')
     room.standIn.faults.outage(false)
     await closeAll(wren())

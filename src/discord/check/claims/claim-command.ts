@@ -53,6 +53,6 @@ async function weigh(
   const findings = weighClaims(facts, dayOf(now))
   await replyPrivately(
     interaction,
-    showClaim(say, { text, facts, findings }, await latestOpen(services, interaction.user.id)),
+    showClaim(say, { text, facts, findings }, await latestOpen(services, say, interaction.user.id)),
   )
 }
