@@ -46,7 +46,8 @@ const rememberedFor = 90 * 24 * 3600_000
 export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
   const db = await openDatabase(config)
-  const checks = rememberChecks(openCheckStore(db))
+  const trends = openTrends(db, config.data, log)
+  const checks = rememberChecks(openCheckStore(db, trends.seal))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory))
@@ -72,7 +73,6 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const photos = openPhotoReader(config.attachmentOrigins)
-  const trends = openTrends(db, config.data, log)
   const services: Services = {
     programs,
     checks,
@@ -87,7 +87,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     photos,
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
-    traces: tracesWith(openTraces(db), checks),
+    traces: tracesWith(openTraces(db, trends.seal), checks),
     posts: queuePosts(posts),
     now,
     newId,
@@ -97,6 +97,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     services,
     job: {
       keys: trends.keys,
+      sealKeys: trends.sealKeys,
       leases: trends.leases,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),

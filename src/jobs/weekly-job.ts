@@ -5,6 +5,7 @@ import { type BackgroundServices, tellFindings } from '../discord/trends/tell-fi
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
+import { weeksSealed } from '../stores/seal.ts'
 import { epochOf } from '../trends/epoch.ts'
 import type { Leases } from '../trends/lease.ts'
 import type { Scope } from '../trends/outcome-log.ts'
@@ -17,7 +18,9 @@ import { sayJobRefusal } from './say-job-refusal.ts'
 export type Job = {
   readonly services: BackgroundServices & { readonly traces: Traces }
   readonly leases: Leases
+  /** One an epoch, behind the pseudonyms; one a week, behind the seals. */
   readonly keys: EpochKeys
+  readonly sealKeys: EpochKeys
   /** Names this process among the others. */
   readonly holder: string
   readonly absences: Absences
@@ -76,12 +79,14 @@ async function scopesOf(services: BackgroundServices): Promise<Scope[]> {
 }
 
 /** Deletes outcomes past what their server keeps, and the keys of epochs that are over. */
-async function letGo({ services, keys }: Job): Promise<void> {
+async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   const week = weekOf(services.now())
   const { outcomes } = services.trends
   let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
-  const destroyed = await keys.destroyBefore(epochOf(week))
+  // What was sealed before has been opened by now, or its check has expired.
+  const destroyed =
+    (await keys.destroyBefore(epochOf(week))) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))
   if (gone + destroyed > 0) services.log.info({ outcomes: gone, keys: destroyed }, 'let go')
 }

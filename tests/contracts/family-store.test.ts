@@ -5,6 +5,7 @@ import { skeletonOf } from '../../src/families/names.ts'
 import { openFamilyStore } from '../../src/stores/family-store.ts'
 import { openTraces } from '../../src/stores/traces.ts'
 import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
+import { testSeal } from '../stores/test-seal.ts'
 import { databases, type Opened } from '../stores/databases.ts'
 
 for (const kind of databases)
@@ -121,7 +122,7 @@ for (const kind of databases)
       expect(await store.keepPhoto({ ...photo, id: 'p2' }, 1)).toBe('too-many')
       expect((await store.photo('s5', 'p1'))?.bytes).toEqual(new Uint8Array([1, 2, 3]))
       expect(await store.photo('other', 'p1')).toBeUndefined()
-      await openTraces(opened.db).forgetServer('s5')
+      await openTraces(opened.db, testSeal).forgetServer('s5')
       expect(await store.heads('s5')).toEqual([])
       expect(await store.photos('s5', 'f-aaaaaa')).toEqual([])
       expect(await store.heads('s4')).not.toEqual([])
@@ -147,7 +148,7 @@ for (const kind of databases)
       await store.putInForce(put, key('Godwit'), versionOf(facts, 1, { by: '77', agreedBy: '88', why: 'mine' }))
       for (const id of ['a', 'b'])
         await store.keepReference('s7', 'f-aaaaaa', referenceOf(id, { by: '77', acceptedBy: '88' }), 9)
-      const traces = openTraces(opened.db)
+      const traces = openTraces(opened.db, testSeal)
       expect((await traces.of('77')).families).toHaveLength(4)
       expect((await traces.forgetPerson('77')).families).toBeGreaterThan(2)
       expect((await traces.of('77')).families).toEqual([])

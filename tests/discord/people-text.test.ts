@@ -67,7 +67,7 @@ const link = (title: string) => ({ id: 'l', url: 'https://shop.example/', title,
 
 const said = (sentence: string): ShownMessage => message([part(sentence)])
 const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessage>> = {
-  'a claim that is quoted': (say, text) => showClaim(say, { text, facts: [], findings: [] }, undefined),
+  'a claim that is quoted': (say, text) => showClaim(say, { text, facts: [], findings: [], compared: [] }, undefined),
   'an unclear claim': (say, text) =>
     showClaim(
       say,
@@ -75,6 +75,7 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
         text,
         facts: [{ kind: 'unclear', of: 'capacity', span: { from: 0, to: text.length }, readings: [] } as never],
         findings: [],
+        compared: [],
       },
       undefined,
     ),

@@ -37,9 +37,8 @@ beforeEach(async () => {
   )
   const warden = wardenOf(room)
   const asked = await warden.choose(await warden.open('offers'), [demoForum])
-  const tag = (
-    asked.components.flatMap(one => one.components ?? []) as { options?: { label: string; value: string }[] }[]
-  )
+  const tag = asked.components
+    .flatMap(one => one.components ?? [])
     .flatMap(one => one.options ?? [])
     .find(one => one.label === real)
   await warden.choose(asked, [tag?.value ?? ''])

@@ -163,6 +163,7 @@ describe('a server', () => {
     // An answer that came after the outage has been through the same line.
     expect(text(await pressed(wren(), asked, '.unsure'))).not.toMatch(/no longer kept/)
     expect(await settled()).toBe(true)
+    await room.services.trends.outcomes.admit('9999-W01')
     expect(await room.services.trends.outcomes.firstWeek({ kind: 'server', server })).not.toBeNull()
     expect(room.log.join()).not.toContain('has removed the bot')
     room.standIn.faults.outage(true)
@@ -179,6 +180,7 @@ describe('a server', () => {
     await vi.waitFor(async () => expect(room.log.join()).toContain('has removed the bot'))
     expect(await settled()).toBe(false)
     expect(await room.services.checks.heldBy(wren().id, Date.now())).toEqual([])
+    await room.services.trends.outcomes.admit('9999-W01')
     expect(await room.services.trends.outcomes.firstWeek({ kind: 'server', server })).toBeNull()
     await room.services.traces.forgetServer(server)
     expect(await settled()).toBe(false)

@@ -202,7 +202,7 @@ describe.each(rooms)('the room %s', room => {
   })
 })
 
-test('only the Discord room knows discord.js, and of the pure rooms only pack schema, families and trends know zod', () => {
+test('only the Discord room knows discord.js, and of the pure rooms only the schemas of packs, families and outcomes know zod', () => {
   const wrong = sources.flatMap(({ name, source }) =>
     importsOf(source).flatMap(({ from }) => {
       if (from.startsWith('discord.js') && !name.startsWith('discord/')) return [`${name}: discord.js`]

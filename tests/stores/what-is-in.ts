@@ -14,6 +14,7 @@ import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import type { Scope } from '../../src/trends/outcome-log.ts'
+import { testSeal } from './test-seal.ts'
 
 /** What to look for, since no store lists everything it has. `now` in ms since 1970. */
 export type LookFor = {
@@ -28,9 +29,9 @@ export type CheckInIt = WhatIsIn['checks'][number]
 
 export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: LookFor) {
   const [checks, findings, outcomes, releases] = [
-    openCheckStore(db),
+    openCheckStore(db, testSeal),
     openFindingLog(db),
-    openOutcomeLog(db),
+    openOutcomeLog(db, testSeal),
     openReleaseLog(db),
   ]
   const [notices, optOuts] = [openNoticeStore(db), openOptOuts(db)]
