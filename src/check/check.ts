@@ -40,6 +40,8 @@ export type Check = {
   readonly answers: Answers
   /** Answered questions in the order in which they were answered. */
   readonly trail: readonly QuestionId[]
+  /** Answers that were given a second time before they counted. */
+  readonly twice?: readonly QuestionId[]
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>

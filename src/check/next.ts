@@ -28,16 +28,33 @@ export function nextOf(program: Program, check: Check): Next {
   const { hazards } = program
   const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
   if (urgent) return { is: 'ask', question: urgent.id, left }
+  // What decides whether other answers count is asked before them.
+  const first = wanted.find(question => program.family?.first?.includes(question.id))
+  if (first) return { is: 'ask', question: first.id, left }
   const reach = levels.findIndex(level => wanted.some(question => question.care === level && hazards.has(question.id)))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
   const easy = wanted.find(question => within.includes(question.care))
   if (easy) return { is: 'ask', question: easy.id, left }
+  const beside = besideOf(program, check)
+  if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
     if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue
     return check.consents[to] ? { is: 'ask', question: risky.id, left } : { is: 'consent', to, left }
   }
   return { is: 'done', settled: false }
+}
+
+/** In a quick check so many questions at most are asked for another purpose than the verdict. */
+const mostBeside = 3
+
+/** A look for another purpose than the verdict: once the dangers are known, and only while nothing speaks against the cell yet. */
+function besideOf({ beside, questions }: Program, { answers, mode, trail }: Check): QuestionId | undefined {
+  if (!beside) return undefined
+  const asked = beside.among.filter(id => trail.includes(id)).length
+  if (mode === 'quick' && asked >= mostBeside) return undefined
+  const next = beside.next(answers)
+  return next !== undefined && questions.has(next) ? next : undefined
 }
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)

@@ -97,7 +97,15 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
     phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
   if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
   const trail = [...check.trail.filter(other => other !== id), id]
-  return moveOn(program, saidBy({ ...check, answers: { ...check.answers, [id]: given }, trail }, id, by))
+  const answered = { ...check, answers: { ...check.answers, [id]: given }, trail }
+  return moveOn(program, saidBy(saidTwice(answered, id, confirmed), id, by))
+}
+
+/** Remembers which answers were looked at twice; one that is given anew was not. */
+function saidTwice(check: Check, id: QuestionId, confirmed: boolean): Check {
+  const { twice: before = [], ...rest } = check
+  const twice = [...before.filter(one => one !== id), ...(confirmed ? [id] : [])]
+  return twice.length > 0 ? { ...rest, twice } : rest
 }
 
 /** Remembers that a moderator gave this answer, or that the holder now gave it themselves. */

@@ -5,8 +5,8 @@ import { skeletonOf } from '../../src/families/names.ts'
 import { openFamilyStore } from '../../src/stores/family-store.ts'
 import { openTraces } from '../../src/stores/traces.ts'
 import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
-import { testSeal } from '../stores/test-seal.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { testSeal } from '../stores/test-seal.ts'
 
 for (const kind of databases)
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {

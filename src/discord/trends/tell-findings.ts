@@ -7,6 +7,7 @@ import type { Release } from '../../trends/release/release.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
+import type { FamilyDesk } from '../families/family-desk.ts'
 import type { Services } from '../services.ts'
 import { showFinding, showWarning } from './show/finding.ts'
 
@@ -14,7 +15,12 @@ import { showFinding, showWarning } from './show/finding.ts'
 const mostAtOnce = 5
 
 /** The part of the services that works without anybody asking. */
-export type BackgroundServices = Pick<Services, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'>
+export type BackgroundServices = Pick<
+  Services,
+  'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
+> & {
+  readonly families: Pick<FamilyDesk, 'programsFor'>
+}
 
 /** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
 export async function tellFindings(services: BackgroundServices): Promise<void> {
@@ -28,7 +34,7 @@ export async function tellFindings(services: BackgroundServices): Promise<void> 
 async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const say = sayIn(publicLanguage(settings))
-  const names = openTrendNames(say, services.programs, dayOf(services.now()))
+  const names = openTrendNames(say, await services.families.programsFor(server), dayOf(services.now()))
   const latest = await latestRelease(services, server)
   if (latest) await services.trends.findings.add(server, findingsOf(latest), services.newId)
   for (const finding of await services.trends.findings.unposted(server)) await postWarning(services, finding)
