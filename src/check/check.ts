@@ -46,6 +46,8 @@ export type Check = {
   readonly phase: Phase
   /** Decided each time it comes to a verdict; absent before. */
   readonly leaves?: Leaves
+  /** Its outcome is settled, left or not: it leaves no second one. The store says so. */
+  readonly settled?: true
   /** How it came to its holder; absent while it was never handed over. */
   readonly custody?: Custody
   /** Milliseconds since 1970. */

@@ -1,9 +1,12 @@
 // Cylindrical formats by their trade code: two digits of diameter in mm, three of length in 0.1 mm.
 
 export const formatNames = [
+  '10280',
   '10440',
+  '14250',
   '14430',
   '14500',
+  '14650',
   '16340',
   '16650',
   '17500',
@@ -19,12 +22,14 @@ export const formatNames = [
   '26500',
   '26650',
   '26700',
+  '26800',
   '32650',
   '32700',
   '33140',
   '38120',
   '40152',
   '46800',
+  '46950',
 ] as const
 
 export type FormatName = (typeof formatNames)[number]

@@ -4,7 +4,7 @@ import type { Pack, Question } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { type CellRefusal, readCellParameters } from '../pictures/cell/read-cell-parameters.ts'
 import { isMeasuring, readPicture } from '../pictures/from-packs/draw-question.ts'
-import { MEASURING_KINDS } from '../pictures/measuring/draw-measuring.ts'
+import { measuringKinds } from '../pictures/measuring/draw-measuring.ts'
 
 export const undrawable = (pack: Pack): PackProblem[] => [
   ...pack.questions.flatMap(ofQuestion),
@@ -20,7 +20,7 @@ function ofQuestion({ id, picture, answer }: Question): PackProblem[] {
   if (picture.kind === 'measuring')
     return isMeasuring(picture.measuring)
       ? []
-      : [{ code: 'cannot-be-drawn', at, name: 'measuring', value: picture.measuring, allowed: MEASURING_KINDS }]
+      : [{ code: 'cannot-be-drawn', at, name: 'measuring', value: picture.measuring, allowed: measuringKinds }]
   const whole = readPicture(picture)
   if (!whole.ok) return [problem(at, whole.refusal)]
   const options = answer.kind === 'options' ? answer.options : []

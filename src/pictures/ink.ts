@@ -1,7 +1,7 @@
 // The colours and strokes every picture shares: dark ink on a light panel, readable on a dark and on a light page.
 
 /** Panel, text and marks. Contrasts are computed in the tests (WCAG 2.2). */
-export const INK = {
+export const inks = {
   panel: '#f8f6f0',
   edge: '#c9c4b8',
   line: '#1b2430',
@@ -15,11 +15,11 @@ export const INK = {
   casing: '#ffffff',
 } as const
 
-export const METAL = { light: '#dfe3e6', mid: '#b9c0c7', dark: '#8b959e', deep: '#59636d', gap: '#2c3640' } as const
+export const metals = { light: '#dfe3e6', mid: '#b9c0c7', dark: '#8b959e', deep: '#59636d', gap: '#2c3640' } as const
 
-export const PAPER = { white: '#fffaf0', grey: '#c4c7c8', black: '#3d444b', green: '#a9d3b4' } as const
+export const papers = { white: '#fffaf0', grey: '#c4c7c8', black: '#3d444b', green: '#a9d3b4' } as const
 
-export const DAMAGE = {
+export const damageInks = {
   rust: '#a8541c',
   rustDark: '#6f3410',
   leak: '#d9b23c',
@@ -28,7 +28,7 @@ export const DAMAGE = {
 } as const
 
 /** Wrap colours by name; `clear` lets the can show. */
-export const WRAP = {
+export const wraps = {
   green: '#54ad72',
   blue: '#5b95d3',
   red: '#d65f56',
@@ -44,9 +44,9 @@ export const WRAP = {
   clear: '#e9eef2',
 } as const
 
-export type WrapColour = keyof typeof WRAP
+export type WrapColour = keyof typeof wraps
 
 /** Stroke widths in px of a picture shown 360 px wide: outlines, inner edges, fine detail. */
-export const STROKE = { outline: 2.4, inner: 1.6, fine: 1.1 } as const
+export const lineWidths = { outline: 2.4, inner: 1.6, fine: 1.1 } as const
 
-export const FONT = 'Source Sans 3'
+export const fontFamily = 'Source Sans 3'

@@ -1,15 +1,15 @@
 // The sheet a picture is drawn on: its own light panel, so that it reads on a dark page as well as on a light one.
 import type { AltFact } from './alt/alt-fact.ts'
 import type { Drawing } from './drawing.ts'
-import { FONT, INK } from './ink.ts'
+import { fontFamily, inks } from './ink.ts'
 import { tag } from './svg.ts'
 
 /** Width in px of every drawing, for which strokes and type sizes are chosen: a phone in upright position. */
-export const SHEET_WIDTH = 360
+export const sheetWidth = 360
 
 /** Closes a drawing: panel, frame and content in one SVG, `height` px tall. */
 export function panel(height: number, content: string, about: readonly AltFact[]): Drawing {
-  const width = SHEET_WIDTH
+  const width = sheetWidth
   const svg = tag(
     'svg',
     {
@@ -17,7 +17,7 @@ export function panel(height: number, content: string, about: readonly AltFact[]
       width,
       height,
       viewBox: `0 0 ${width} ${height}`,
-      'font-family': FONT,
+      'font-family': fontFamily,
       'font-weight': 500,
       'stroke-linejoin': 'round',
       'stroke-linecap': 'round',
@@ -28,8 +28,8 @@ export function panel(height: number, content: string, about: readonly AltFact[]
       width: width - 1.5,
       height: height - 1.5,
       rx: 10,
-      fill: INK.panel,
-      stroke: INK.edge,
+      fill: inks.panel,
+      stroke: inks.edge,
       'stroke-width': 1.5,
     }),
     content,

@@ -2,7 +2,7 @@
 
 export type Attributes = Readonly<Record<string, string | number | undefined>>
 
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
+const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
 
 // XML 1.0 (section 2.2) allows no control characters but tab, line feed and carriage return, nor lone surrogates.
 const allowed = (sign: string): boolean => {
@@ -15,7 +15,7 @@ const allowed = (sign: string): boolean => {
 export const escapeXml = (text: string): string =>
   Array.from(text)
     .filter(allowed)
-    .map(sign => ESCAPES[sign] ?? sign)
+    .map(sign => escapes[sign] ?? sign)
     .join('')
 
 /** A coordinate with at most two decimals, never an exponent. */

@@ -8,7 +8,7 @@ export type Clock = {
 }
 
 /** How often a clock moved by hand is looked at, in real milliseconds. */
-const GLANCE = 5
+const glanceMs = 5
 
 /** Opens the machine's clock, or one that follows `now`. */
 export function openClock(now?: () => number): Clock {
@@ -61,7 +61,7 @@ function handClock(now: () => number): Clock {
     at(when, run) {
       const entry = { when, run }
       waiting.add(entry)
-      glance ??= setInterval(look, GLANCE)
+      glance ??= setInterval(look, glanceMs)
       return () => waiting.delete(entry)
     },
     close() {

@@ -54,7 +54,7 @@ type Order = {
   left: number
 }
 
-const NONE: readonly Weather[] = []
+const noWeather: readonly Weather[] = []
 
 /** Fair weather; `gateway` gives the connections the socket faults act on. */
 export function openFaults(gateway: () => Gateway): FaultBook {
@@ -82,7 +82,7 @@ export function openFaults(gateway: () => Gateway): FaultBook {
       orders = []
     },
     befalls(request) {
-      if (orders.length === 0) return NONE
+      if (orders.length === 0) return noWeather
       const found: Weather[] = []
       for (const one of orders) {
         if (one.left <= 0 || !fits(one.match, request) || found.some(other => other.kind === one.weather.kind)) continue

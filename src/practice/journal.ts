@@ -27,7 +27,7 @@ export type Journal = {
   readonly listeners: Set<(complaint: Exchange) => void>
 }
 
-const MOST = 2000
+const mostKept = 2000
 
 /** An empty journal that keeps the last 2000 requests. */
 export function openJournal(): Journal {
@@ -36,7 +36,7 @@ export function openJournal(): Journal {
   const listeners = new Set<(complaint: Exchange) => void>()
   const keep = (list: Exchange[], one: Exchange) => {
     list.push(one)
-    if (list.length > MOST) list.splice(0, list.length - MOST)
+    if (list.length > mostKept) list.splice(0, list.length - mostKept)
   }
   const complain = (exchange: Exchange) => {
     keep(complaints, exchange)

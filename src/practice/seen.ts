@@ -1,42 +1,11 @@
 // What a person sees of a message, and finders that pick text, buttons, menus and pictures out of it.
+import type { RawOption, WireMessage } from './wire.ts'
 import { linkOf } from './world/files.ts'
 import { componentJson } from './world/message-json.ts'
-import { FLAG, type Json, PART, type RawComponent, type RawOption, walk } from './world/raw.ts'
-import type { Message, Pinged, World } from './world/world.ts'
+import { type Json, messageFlag, partType, walk } from './world/raw.ts'
+import type { Message, World } from './world/world.ts'
 
-export type SeenFile = {
-  readonly id: string
-  readonly name: string
-  readonly url: string
-  readonly size: number
-  readonly contentType: string
-  readonly description: string | null
-}
-
-/** A message as it stood at one moment; a later edit does not change it. */
-export type SeenMessage = {
-  readonly id: string
-  readonly channelId: string
-  readonly author: { readonly id: string; readonly name: string; readonly bot: boolean }
-  readonly content: string
-  readonly embeds: readonly Json[]
-  readonly components: readonly RawComponent[]
-  readonly attachments: readonly SeenFile[]
-  readonly flags: number
-  /** Only `onlyFor` sees it. */
-  readonly private: boolean
-  readonly onlyFor: string | null
-  /** The bot said "wait" and has not answered yet. */
-  readonly loading: boolean
-  readonly at: number
-  readonly editedAt: number | null
-  readonly pinned: boolean
-  /** Whom it really notified when it was sent. */
-  readonly pinged: Pinged
-  readonly replyTo: string | null
-  readonly threadId: string | null
-  readonly reactions: readonly { readonly emoji: string; readonly by: readonly string[] }[]
-}
+export type SeenMessage = WireMessage
 
 export type SeenButton = {
   readonly customId: string | null
@@ -82,7 +51,7 @@ export function see(world: World, message: Message): SeenMessage {
     flags: message.flags,
     private: message.onlyFor !== null,
     onlyFor: message.onlyFor,
-    loading: (message.flags & FLAG.loading) !== 0,
+    loading: (message.flags & messageFlag.loading) !== 0,
     at: message.at,
     editedAt: message.editedAt,
     pinned: message.pinned,
@@ -99,7 +68,7 @@ type Shown = Pick<SeenMessage, 'content' | 'embeds' | 'components'>
 export function text(message: Shown): string {
   const lines = [message.content]
   for (const embed of message.embeds) lines.push(...embedLines(embed))
-  for (const part of walk(message.components)) if (part.type === PART.text) lines.push(part.content ?? '')
+  for (const part of walk(message.components)) if (part.type === partType.text) lines.push(part.content ?? '')
   return lines.filter(line => line !== '').join('\n')
 }
 
@@ -118,7 +87,7 @@ function embedLines(embed: Json): string[] {
 /** Every button, in reading order. */
 export function buttons(message: Pick<SeenMessage, 'components'>): SeenButton[] {
   return [...walk(message.components)]
-    .filter(part => part.type === PART.button)
+    .filter(part => part.type === partType.button)
     .map(part => ({
       customId: part.custom_id ?? null,
       label: part.label ?? part.emoji?.name ?? '',
@@ -128,17 +97,17 @@ export function buttons(message: Pick<SeenMessage, 'components'>): SeenButton[] 
     }))
 }
 
-const MENU_KINDS: Record<number, SeenMenu['kind']> = {
-  [PART.stringSelect]: 'text',
-  [PART.userSelect]: 'person',
-  [PART.roleSelect]: 'role',
-  [PART.mentionableSelect]: 'mentionable',
-  [PART.channelSelect]: 'channel',
+const menuKinds: Record<number, SeenMenu['kind']> = {
+  [partType.stringSelect]: 'text',
+  [partType.userSelect]: 'person',
+  [partType.roleSelect]: 'role',
+  [partType.mentionableSelect]: 'mentionable',
+  [partType.channelSelect]: 'channel',
 }
 
 /** What a component is as a menu; null if it is none. */
 export function menuKind(type: number): SeenMenu['kind'] | null {
-  return MENU_KINDS[type] ?? null
+  return menuKinds[type] ?? null
 }
 
 /** Every menu, in reading order. */
@@ -174,7 +143,7 @@ export function pictures(message: SeenMessage): { url: string; alt: string }[] {
       if (url !== undefined) found.push({ url, alt: '' })
     }
   }
-  if ((message.flags & FLAG.v2) === 0) {
+  if ((message.flags & messageFlag.v2) === 0) {
     for (const file of message.attachments) {
       if (file.contentType.startsWith('image/')) found.push({ url: file.url, alt: file.description ?? '' })
     }

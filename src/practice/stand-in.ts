@@ -6,7 +6,7 @@ import { openClock } from './clock.ts'
 import { type Faults, openFaults } from './faults.ts'
 import { announce } from './gateway/announce.ts'
 import { type Gateway, openGateway } from './gateway/gateway.ts'
-import { INTENT } from './gateway/session.ts'
+import { intentBit } from './gateway/session.ts'
 import { type Exchange, openJournal } from './journal.ts'
 import { CannotDo } from './people/cannot.ts'
 import { type Person, personOf } from './people/person.ts'
@@ -165,7 +165,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     },
     directId: person => directChannel(world, personOf(room, person, patience).id).id,
     // Source: Discord's documentation, "Guild Delete": without `unavailable`, the bot is on the server no longer.
-    removeBot: () => gateway.send('GUILD_DELETE', { id: scenario.server.id }, INTENT.guilds, scenario.server.id),
+    removeBot: () => gateway.send('GUILD_DELETE', { id: scenario.server.id }, intentBit.guilds, scenario.server.id),
     removeRole: id => removeRole(world, id),
     removeChannel: id => removeChannel(world, channelOf(id)),
     changeRights: (id, rights) => changeRights(world, channelOf(id), rights),

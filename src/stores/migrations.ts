@@ -1,7 +1,9 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
-import { outcomesMigration, outcomesOnceMigration } from './outcomes-migration.ts'
+import { keepVersion, newerThan } from './newer-database.ts'
+import { outcomesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import type { Tables } from './tables.ts'
 
 type Any = Kysely<unknown>
 
@@ -110,19 +112,22 @@ const migrations: Record<string, Migration> = {
       await db.schema.createIndex('offers_by_age').on('offers').column('claimed_at').execute()
     },
   },
-  '0010-outcomes-once': outcomesOnceMigration,
+  // It changed a trigger that the next step takes away.
+  '0010-outcomes-once': { async up() {} },
+  '0011-waiting-outcomes': waitingOutcomesMigration,
 }
 
 /**
- * Brings the database up to date, or throws what stopped it. `schema`: the one its tables stand in; without it kysely takes the
- * migration tables of any other schema of the same database for its own.
+ * Brings the database up to date, or throws what stopped it: `NewerDatabase` where a newer version was here. `schema`: the one its
+ * tables stand in; without it kysely takes the migration tables of any other schema of the same database for its own.
  */
-export async function migrate<T>(db: Kysely<T>, schema?: string): Promise<void> {
+export async function migrate(db: Kysely<Tables>, schema?: string): Promise<void> {
   const migrator = new Migrator({
     db,
     provider: { getMigrations: async () => migrations },
     ...(schema !== undefined && { migrationTableSchema: schema }),
   })
-  const { error } = await migrator.migrateToLatest()
-  if (error) throw error
+  const { error, results = [] } = await migrator.migrateToLatest()
+  if (error) throw (await newerThan(db, Object.keys(migrations)).catch(() => undefined)) ?? error
+  if (results.length > 0) await keepVersion(db)
 }

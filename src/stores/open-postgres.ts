@@ -4,12 +4,17 @@ import pg from 'pg'
 import { migrate } from './migrations.ts'
 import type { Tables } from './tables.ts'
 
-/** Opens the database at `url` (postgres://…), up to date. */
+/** Opens the database at `url` (postgres://…), up to date; throws `NewerDatabase` where a newer version was here. */
 export async function openPostgres(url: string, schema?: string): Promise<Kysely<Tables>> {
   const db = openPostgresAsIs(url, schema)
-  const { rows } = await sql<{ here: string }>`select current_schema() as here`.execute(db)
-  await migrate(db, rows[0]?.here)
-  return db
+  try {
+    const { rows } = await sql<{ here: string }>`select current_schema() as here`.execute(db)
+    await migrate(db, rows[0]?.here)
+    return db
+  } catch (error) {
+    await db.destroy().catch(() => undefined)
+    throw error
+  }
 }
 
 /** The database as it stands; nothing is migrated. Big integers come back as numbers: ours are times in ms, and counts. */

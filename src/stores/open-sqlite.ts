@@ -8,13 +8,19 @@ import type { Tables } from './tables.ts'
 const busyTimeout = 1500
 
 /**
- * Opens (and creates) the database at `path`, up to date. `synchronous = normal` in WAL mode keeps every commit through a
- * crash of the process, kill -9 included; a power cut may lose the last ones but never corrupts the file (sqlite.org/wal.html).
+ * Opens (and creates) the database at `path`, up to date; throws `NewerDatabase` where a newer version was here. `synchronous =
+ * normal` in WAL mode keeps every commit through a crash of the process, kill -9 included; a power cut may lose the last ones but
+ * never corrupts the file (sqlite.org/wal.html).
  */
 export async function openSqlite(path: string): Promise<Kysely<Tables>> {
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => adapt(path) }) })
-  await migrate(db)
-  return db
+  try {
+    await migrate(db)
+    return db
+  } catch (error) {
+    await db.destroy().catch(() => undefined)
+    throw error
+  }
 }
 
 /** The database at `path` as it stands, for reading, or for writing too; no step is taken to bring it up to date. */

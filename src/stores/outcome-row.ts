@@ -1,8 +1,7 @@
 // Outcomes as rows: what is counted by in columns, the rest as JSON; a damaged row is read as none.
 import { epochOf } from '../trends/epoch.ts'
 import { isName } from '../trends/names.ts'
-import { type Outcome, unknownFamily } from '../trends/outcome.ts'
-import { readOutcome } from '../trends/read-outcome.ts'
+import { type Outcome, readOutcome, unknownFamily } from '../trends/outcome.ts'
 import type { OutcomeRow } from './tables.ts'
 
 export function rowOf({ server, reporter, pooled, week, family, verdict, bought, ...lists }: Outcome): OutcomeRow {

@@ -44,8 +44,9 @@ export function readingOf({ from, to }: Band): { value: number; u: number } {
 export const cellCountBands = ['1', '2-4', '5-9', '10-49', '50+'] as const
 export type CellCountBand = (typeof cellCountBands)[number]
 
-/** The band of a number of cells bought together (a whole number, at least one). */
-export function cellCountBand(cells: number): CellCountBand {
+/** The band of a number of cells bought together; undefined if it is no whole number of at least one. */
+export function cellCountBand(cells: number): CellCountBand | undefined {
+  if (!Number.isInteger(cells) || cells < 1) return undefined
   if (cells < 2) return '1'
   if (cells < 5) return '2-4'
   if (cells < 10) return '5-9'

@@ -3,8 +3,7 @@ import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.t
 import type { Quantity } from '../ground/quantities.ts'
 import type { Verdict } from '../ground/verdicts.ts'
 import { bandOf, cellCountBand } from './bands.ts'
-import { isDigest, isName, isPseudonym, isVersion } from './names.ts'
-import { type Outcome, type PackStamp, unknownFamily } from './outcome.ts'
+import { type PackStamp, type ReadOutcome, readOutcome } from './outcome.ts'
 import { weekOf } from './week.ts'
 
 /** What a finished check hands over, as plain data. Whatever else it knows stays behind. */
@@ -29,83 +28,32 @@ export type FinishedAnswer =
 /** Whose outcome it is; `pooled` is null where the server does not pool. */
 export type Reporter = { readonly server: string; readonly reporter: string; readonly pooled: string | null }
 
-/** The field that holds what it may not hold. The value is not repeated: it may be what must not be written down. */
-export type OutcomeRefusal = {
-  readonly code: 'not-a-name' | 'not-a-pseudonym' | 'not-a-stamp' | 'not-a-number'
-  readonly field: string
-}
-
-export type OutcomeResult =
-  | { readonly ok: true; readonly outcome: Outcome }
-  | { readonly ok: false; readonly refusal: OutcomeRefusal }
-
 /** Makes the outcome of a finished check, or says which field is not what it should be. */
-export function makeOutcome(check: FinishedCheck, by: Reporter): OutcomeResult {
-  const refusal = findRefusal(check, by)
-  if (refusal !== undefined) return { ok: false, refusal }
+export function makeOutcome(check: FinishedCheck, by: Reporter): ReadOutcome {
   const readings = check.answers
     .flatMap(a =>
       a.kind === 'reading' ? [{ question: a.question, quantity: a.quantity, ...bandOf(a.quantity, a.value) }] : [],
     )
     .sort(byQuestion)
   const options = check.answers.flatMap(a => (a.kind === 'option' ? [a] : [])).sort(byQuestion)
-  return {
-    ok: true,
-    outcome: {
-      server: by.server,
-      reporter: by.reporter,
-      pooled: by.pooled,
-      week: weekOf(check.finishedAt),
-      family: check.family,
-      format: check.format,
-      verdict: check.verdict,
-      fired: [...new Set(check.fired)].sort(),
-      options: Object.fromEntries(options.map(a => [a.question, a.option])),
-      readings: readings.filter(r => !isClaim(r.quantity)),
-      claims: readings.filter(r => isClaim(r.quantity)),
-      cantTell: check.answers.flatMap(a => (a.kind === 'cant-tell' ? [a.question] : [])).sort(),
-      bought: check.bought,
-      cells: cellCountBand(check.cells),
-      packs: check.packs.map(({ id, version, digest }) => ({ id, version, digest })),
-    },
-  }
+  return readOutcome({
+    server: by.server,
+    reporter: by.reporter,
+    pooled: by.pooled,
+    week: weekOf(check.finishedAt),
+    family: check.family,
+    format: check.format,
+    verdict: check.verdict,
+    fired: [...new Set(check.fired)].sort(),
+    options: Object.fromEntries(options.map(a => [a.question, a.option])),
+    readings: readings.filter(r => !isClaim(r.quantity)),
+    claims: readings.filter(r => isClaim(r.quantity)),
+    cantTell: check.answers.flatMap(a => (a.kind === 'cant-tell' ? [a.question] : [])).sort(),
+    bought: check.bought,
+    cells: cellCountBand(check.cells),
+    packs: check.packs.map(({ id, version, digest }) => ({ id, version, digest })),
+  })
 }
 
 const isClaim = (quantity: Quantity): boolean => quantity.startsWith('claimed-')
 const byQuestion = (a: { question: string }, b: { question: string }): number => (a.question < b.question ? -1 : 1)
-
-function findRefusal(check: FinishedCheck, by: Reporter): OutcomeRefusal | undefined {
-  const wrong: OutcomeRefusal[] = []
-  const need = (holds: boolean, code: OutcomeRefusal['code'], field: string) => {
-    if (!holds) wrong.push({ code, field })
-  }
-  need(check.family === null || (isName(check.family) && check.family !== unknownFamily), 'not-a-name', 'family')
-  need(isName(check.format), 'not-a-name', 'format')
-  need(isName(check.bought), 'not-a-name', 'bought')
-  need(check.fired.every(isName), 'not-a-name', 'fired')
-  need(
-    check.answers.every(a => isName(a.question)),
-    'not-a-name',
-    'question',
-  )
-  need(
-    check.answers.every(a => a.kind !== 'option' || isName(a.option)),
-    'not-a-name',
-    'option',
-  )
-  need(
-    check.answers.every(a => a.kind !== 'reading' || Number.isFinite(a.value)),
-    'not-a-number',
-    'reading',
-  )
-  need(Number.isInteger(check.cells) && check.cells >= 1, 'not-a-number', 'cells')
-  need(Number.isFinite(check.finishedAt), 'not-a-number', 'finishedAt')
-  need(
-    check.packs.length > 0 && check.packs.every(p => isName(p.id) && isVersion(p.version) && isDigest(p.digest)),
-    'not-a-stamp',
-    'packs',
-  )
-  need(isPseudonym(by.reporter), 'not-a-pseudonym', 'reporter')
-  need(by.pooled === null || isPseudonym(by.pooled), 'not-a-pseudonym', 'pooled')
-  return wrong[0]
-}

@@ -1,38 +1,67 @@
-// Outcomes: what stays of a finished check once everything that could tell who made it is gone.
-import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.ts'
-import type { Quantity } from '../ground/quantities.ts'
-import type { Verdict } from '../ground/verdicts.ts'
-import type { Band, CellCountBand } from './bands.ts'
-import type { Week } from './week.ts'
+// Outcomes: what stays of a finished check once everything that could tell who made it is gone. The one shape they have.
+import { z } from 'zod'
+import type { OptionId, QuestionId } from '../engine/answers.ts'
+import { quantities } from '../ground/quantities.ts'
+import { verdicts } from '../ground/verdicts.ts'
+import { cellCountBands } from './bands.ts'
+import { digest, name, pseudonym, version } from './names.ts'
+import { isWeek } from './week.ts'
 
 /** Stands in counts and releases for a cell whose family is not known; no family may be called so. */
 export const unknownFamily = 'unknown'
 
-export type PackStamp = { readonly id: string; readonly version: string; readonly digest: string }
-export type BandedReading = { readonly question: QuestionId; readonly quantity: Quantity } & Band
+const stamp = z.strictObject({ id: name, version, digest }).readonly()
+const bandedReading = z
+  .strictObject({ question: name, quantity: z.enum(quantities), from: z.number(), to: z.number() })
+  .refine(({ from, to }) => from < to)
+  .readonly()
 
-/** One contribution: no id of a person or message, no name, text, file or picture, and no time finer than a week. */
-export type Outcome = {
-  readonly server: string
-  /** The person's pseudonym on this server in the week's epoch, 64 hex digits. */
-  readonly reporter: string
-  /** The same person's pseudonym across pooling servers; null where the server does not pool. */
-  readonly pooled: string | null
-  readonly week: Week
-  readonly family: FamilyId | null
-  readonly format: string
-  readonly verdict: Verdict
-  /** Rules that fired, sorted, each once. */
-  readonly fired: readonly RuleId[]
-  readonly options: Readonly<Record<QuestionId, OptionId>>
-  readonly readings: readonly BandedReading[]
-  /** What the label claims. */
-  readonly claims: readonly BandedReading[]
-  readonly cantTell: readonly QuestionId[]
-  /** Where it was bought: a category, never a shop. */
-  readonly bought: string
-  readonly cells: CellCountBand
-  readonly packs: readonly PackStamp[]
+/**
+ * One contribution: no id of a person or message, no name, text, file or picture, and no time finer than a week. A field it does not
+ * know is a fault too: it could hold what must not be kept.
+ */
+const outcomeShape = z
+  .strictObject({
+    server: z.string().min(1),
+    /** The person's pseudonym on this server in the week's epoch. */
+    reporter: pseudonym,
+    /** The same person's pseudonym across pooling servers; null where the server does not pool. */
+    pooled: pseudonym.nullable(),
+    week: z.string().refine(isWeek),
+    family: name.refine(family => family !== unknownFamily).nullable(),
+    format: name,
+    verdict: z.enum(verdicts),
+    /** Rules that fired, sorted, each once. */
+    fired: z.array(name).readonly(),
+    options: z.record(name, name).readonly(),
+    readings: z.array(bandedReading).readonly(),
+    /** What the label claims. */
+    claims: z.array(bandedReading).readonly(),
+    cantTell: z.array(name).readonly(),
+    /** Where it was bought: a category, never a shop. */
+    bought: name,
+    cells: z.enum(cellCountBands),
+    packs: z.array(stamp).min(1).readonly(),
+  })
+  .readonly()
+
+export type PackStamp = z.infer<typeof stamp>
+export type BandedReading = z.infer<typeof bandedReading>
+export type Outcome = z.infer<typeof outcomeShape>
+
+/** `field`: the first that holds what it may not hold. The value is not repeated: it may be what must not be written down. */
+export type OutcomeRefusal = { readonly code: 'not-an-outcome'; readonly field: string }
+export type ReadOutcome =
+  | { readonly ok: true; readonly outcome: Outcome }
+  | { readonly ok: false; readonly refusal: OutcomeRefusal }
+
+/** Checks every field of what is to be kept, or was. */
+export function readOutcome(value: unknown): ReadOutcome {
+  const read = outcomeShape.safeParse(value)
+  if (read.success) return { ok: true, outcome: read.data }
+  const [issue] = read.error.issues
+  const field = issue?.code === 'unrecognized_keys' ? issue.keys[0] : issue?.path[0]
+  return { ok: false, refusal: { code: 'not-an-outcome', field: String(field ?? '') } }
 }
 
 /** An item of a pattern: a failed check, an answer, or where the cell was bought. */

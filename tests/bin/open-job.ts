@@ -47,12 +47,13 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       now: () => now,
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
       posts: noPosts,
-      traces: openTraces(db),
+      traces: openTraces(db, trends.seal),
       log: logger,
     }
     return {
       services,
       keys: trends.keys,
+      sealKeys: trends.sealKeys,
       leases: trends.leases,
       holder: `holder-${++holders}`,
       absences: new Keyv({ store: new KeptValues(db, 'absences', () => now) }),

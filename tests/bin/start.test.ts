@@ -8,7 +8,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { text } from 'node:stream/consumers'
 import { fileURLToPath } from 'node:url'
+import { sql } from 'kysely'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { openSqlite } from '../../src/stores/open-sqlite.ts'
+import { weekOf } from '../../src/trends/week.ts'
 
 const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
 let folder: string
@@ -59,6 +62,21 @@ test('a pack with a mistake', async () => {
   await writeFile(join(home, 'pack.yaml'), 'pack: broken\nversion: 1\n')
   const { code, err } = await start({ CELLWARY_RULES: join(folder, 'rules') })
   expect(err).toMatch(/broken\/pack\.yaml: version: /)
+  expect(code).toBe(1)
+})
+
+test('a database that a newer version has changed', async () => {
+  const data = join(folder, 'newer')
+  const practice = join(data, 'practice')
+  await mkdir(practice, { recursive: true })
+  await writeFile(join(practice, 'begun'), weekOf(Date.now()))
+  const db = await openSqlite(join(practice, 'cellwary.db'))
+  await sql`insert into kysely_migration values ('9999-later', '2099-01-01T00:00:00.000Z')`.execute(db)
+  await db.destroy()
+  const { code, err } = await start({ CELLWARY_DATA: data })
+  expect(err).toMatch(
+    /^The database was written by a newer version: .* Start version .* nothing in the database was changed\.\n$/,
+  )
   expect(code).toBe(1)
 })
 

@@ -5,7 +5,7 @@ import { relatedTo } from '../../src/discord/answers/find-answer.ts'
 import { showAnswer, showNoAnswer, showPublicAnswer } from '../../src/discord/answers/show-answer.ts'
 import { type ShownMessage, textBudget } from '../../src/discord/message/parts.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
-import type { RawComponent } from '../../src/practice/world/raw.ts'
+import type { RawComponent } from '../../src/practice/wire.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { shippedAnswers } from '../answers/questions.ts'
 

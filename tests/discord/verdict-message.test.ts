@@ -78,7 +78,7 @@ function longest(kind: 'hazard' | 'must' | 'sign' | 'no-bearing', count: number)
 function finished(program: Program, answers: Record<string, Answer>): Check {
   const begun = start(
     program,
-    { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: program.family?.id ?? null },
+    { id: 'check1', holder: 'p', server: null, mode: 'full', cells: 1, family: program.family?.id ?? null },
     now,
   )
   if (!begun.ok) throw new Error(begun.refusal.code)

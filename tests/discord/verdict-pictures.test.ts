@@ -18,7 +18,7 @@ import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-cur
 import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
 import { pictureKey } from '../../src/pictures/png.ts'
 import { sayIn } from '../../src/words/say.ts'
-import { CURVE } from '../pictures/gallery.ts'
+import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
 
 const say = sayIn('en')
@@ -135,7 +135,7 @@ describe('what is kept of pictures', () => {
 
   test('a chart of somebody’s log leaves nothing behind', async () => {
     const points = [4.1, 3.6, 2.8].map((voltage, i) => ({ capacity: i * 900, voltage }))
-    const chart = drawDischargeCurve({ ...CURVE, points })
+    const chart = drawDischargeCurve({ ...curve, points })
     const { keys } = await keptOf(async shown => expect(await shown.ofDrawing('log.png', chart, say)).toBeDefined())
     expect(keys).toEqual([])
   })

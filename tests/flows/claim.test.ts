@@ -15,7 +15,7 @@ const claim = async (typed: string): Promise<SeenMessage> => messageOf(await wre
 describe('/claim', () => {
   test('names what is impossible, what is not comparable and what was read, with the caution', async () => {
     const seen = text(await claim('9900mAh 18650 30A 38g'))
-    expect(seen).toMatch(/Impossible[\s\S]*9,900 mAh in this size: the best known hold about 3,600 mAh/)
+    expect(seen).toMatch(/Impossible[\s\S]*9,900 mAh in this size: the best known hold about 4,000 mAh/)
     expect(seen).toMatch(/It would need 2,155 Wh in each litre/)
     expect(seen).toMatch(/Suspiciously low[\s\S]*38 g/)
     expect(seen).toMatch(/Cannot be compared[\s\S]*30 A without “continuous”/)
@@ -31,6 +31,17 @@ describe('/claim', () => {
     expect(text(await claim('18650 3000mAh 15A continuous'))).toMatch(
       /None of these claims is impossible.*shows nothing/,
     )
+  })
+
+  test('a claim that nothing is known to compare with is not told to be possible', async () => {
+    const seen = text(await claim('48V 12Ah 13S4P'))
+    expect(seen).not.toMatch(/None of these claims is impossible/)
+    expect(seen).toMatch(/13 in series, 4 side by side/)
+    expect(seen).toMatch(/Nothing in it could be compared/)
+  })
+
+  test('a text of nothing but figures is cut off with a sentence', async () => {
+    expect(text(await claim('1A '.repeat(1300)))).toMatch(/Only the first 60 claims were read/)
   })
 
   test('what is no claim gets an example of one', async () => {

@@ -58,7 +58,7 @@ test('two moderators at once: the second is told, and nothing is posted twice', 
   const replies = await Promise.all(
     [first, second].map(form => tomas().submit(form.modal, { warning: 'look', channel: [everybody] })),
   )
-  expect(replies.map(messageOf).filter(seen => /Somebody has decided/.test(text(seen)))).toHaveLength(1)
+  expect(replies.map(messageOf).filter(seen => /Somebody was faster/.test(text(seen)))).toHaveLength(1)
   expect(wren().sees(everybody).length).toBe(before + 1)
 })
 

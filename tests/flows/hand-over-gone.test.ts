@@ -21,7 +21,7 @@ beforeEach(async () => {
 afterEach(() => room.close())
 
 async function latest(person: Person, channel: string, words: RegExp): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person.sees(channel).findLast(one => !one.private && words.test(text(one))) as SeenMessage
 }
 const panel = (person: Person, channel = questions) => latest(person, channel, /A cell to check/)
@@ -64,12 +64,12 @@ test('the channel in which it was asked is deleted: the moderator is told that n
 
 test('the channel in which it was offered is deleted: it is still offered, and the list shows it', async () => {
   await wren().run('check start', { for: ilse().id }, { channel: workbench })
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   room.standIn.removeChannel(workbench)
   const list = messageOf(await ilse().run('check list', {}, { channel: questions }))
   const progress = await pressed(ilse(), list, 'See 1')
   expect(text(await pressed(ilse(), progress, 'Take it'))).toMatch(/Nothing answered yet/)
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   const [check] = await room.services.checks.heldBy(ilse().id, room.services.now())
   expect(await room.services.notices.of(check?.id ?? '')).toEqual([])
 })

@@ -60,7 +60,7 @@ async function formFor(question: SeenMessage): Promise<Reply> {
 const ask = async (question: SeenMessage, fields: Parameters<Person['submit']>[1] = { why: 'hm' }) =>
   fill(wren(), await formFor(question), fields)
 async function latest(person: Person, channel: string, says: RegExp): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person.sees(channel).findLast(one => !one.private && says.test(text(one))) as SeenMessage
 }
 const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
@@ -114,7 +114,7 @@ describe('danger', () => {
     expect(text(await pressed(wren(), resumed, 'Back'))).toMatch(/question/)
     held.resolve()
     const reply = await asking
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     expect(reply.kind).not.toBe('silent')
     const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
     expect(check?.custody?.plea).toBeUndefined()
@@ -155,11 +155,11 @@ test('words and photographs stay with the question they were written for', async
   await pressed(wren(), messageOf(await wren().run('check resume')), 'None of these')
   if (form.kind !== 'modal') throw new Error('no form')
   await wren().submit(form.modal, { why: 'it does not feel hot' })
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   expect(
     wren()
       .sees()
-      .some(one => /at the same moment/.test(text(one))),
+      .some(one => /Somebody was faster/.test(text(one))),
   ).toBe(true)
   const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
   expect(check?.custody?.plea).toBeUndefined()
@@ -197,7 +197,7 @@ describe('photographs go', () => {
   test('when the check is closed by its command', async () => {
     const { id } = await asked()
     await wren().run('check close')
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     await sweepNotices(room.services)
     expect(stands(id)?.attachments ?? []).toEqual([])
   })
@@ -209,7 +209,7 @@ describe('photographs go', () => {
     const { id } = await asked()
     change.posts = { redraw }
     await answer()
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     expect(stands(id)?.attachments).toHaveLength(1)
     change = {}
     await sweepNotices(room.services)

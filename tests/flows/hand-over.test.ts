@@ -25,12 +25,12 @@ beforeEach(async () => {
 })
 
 async function panelOf(person: Person): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person.sees(everybody).findLast(one => /A cell to check/.test(text(one))) as SeenMessage
 }
-/** What is told in channels comes after the answer: it is there once the check's lane is empty. */
+/** What is told in channels comes after the answer: it is there once the check's queue is empty. */
 async function wordOf(person: Person): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person
     .sees(everybody)
     .findLast(one => /Your check goes on|with you again|to a result|found danger/.test(text(one))) as SeenMessage
@@ -128,7 +128,7 @@ describe('offering a check', () => {
 
   test('a panel that was deleted is no loss: the list shows what is offered', async () => {
     await offered(as('Tomas'), { for: ids.Wren })
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     const { channel, message } = (await room.services.notices.of((await heldBy('Tomas')) ?? ''))[0] ?? {
       channel: '',
       message: '',
@@ -207,7 +207,7 @@ describe('asking a moderator', () => {
     return fill(as('Wren'), await press(as('Wren'), hands, 'Ask a moderator'), { why: words })
   }
   const plea = async (): Promise<SeenMessage> => {
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     return as('Tomas')
       .sees(demoReportsChannel)
       .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage

@@ -26,7 +26,7 @@ export const startCheck = async (person: Person, options: Record<string, string 
 
 /** A message as it stands once everything that was begun is done. */
 export async function settled(room: Pick<TestRoom, 'services' | 'standIn'>, { id }: SeenMessage): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   const now = room.standIn.message(id)
   if (!now) throw new Error('the message is gone')
   return now

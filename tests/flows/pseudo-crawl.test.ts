@@ -74,7 +74,7 @@ describe('a check that is handed over', () => {
   const offered = async (): Promise<SeenMessage> => {
     await afresh()
     await as('Tomas').run('check start', { anyone: true, family: 'brindlewick-rook' }, { channel: everybody })
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     return newest(everybody)
   }
 
@@ -95,7 +95,7 @@ describe('a check that is handed over', () => {
       const form = await press(as('Wren'), hands, '.ask')
       if (form.kind !== 'modal') throw new Error('no form')
       await finalOf(await as('Wren').submit(form.modal, { why: typed }))
-      await room.services.lanes.idle()
+      await room.services.queue.idle()
       return newest(demoReportsChannel)
     }
     expect(await crawl(as('Tomas'), asked, 2)).toBeGreaterThan(3)

@@ -31,7 +31,7 @@ async function ask(photos: readonly Upload[]): Promise<SeenMessage> {
   return finalOf(await wren().submit(form.modal, { why: 'what is this?', photos }))
 }
 async function plea(): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return tomas()
     .sees(demoReportsChannel)
     .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage

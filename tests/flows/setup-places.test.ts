@@ -124,7 +124,7 @@ test('a review channel that everybody has come to read since gets no question an
     const form = await press(wren, await pressed(wren, question, 'Ask or hand over'), 'Ask a moderator')
     if (form.kind !== 'modal') throw new Error('no form')
     await finalOf(await wren.submit(form.modal, { why: 'what is this?' }))
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     return room.standIn.messages(demoReportsChannel).length
   }
   room.standIn.changeRights(demoReportsChannel, {})

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import type { AltFact } from '../../src/pictures/alt/alt-fact.ts'
 import { joinAlt } from '../../src/pictures/alt/join-alt.ts'
-import { drawMeasuring, MEASURING_KINDS } from '../../src/pictures/measuring/draw-measuring.ts'
+import { drawMeasuring, measuringKinds } from '../../src/pictures/measuring/draw-measuring.ts'
 import { sayAltFact } from '../../src/words/alt-words.ts'
 import { altDe } from '../../src/words/de/alt.ts'
 import { altEn } from '../../src/words/en/alt.ts'
@@ -18,7 +18,7 @@ const locales = Object.keys(words) as (keyof typeof words)[]
 
 const drawings = (locale: string) => [
   ...shipped(locale),
-  ...MEASURING_KINDS.map(kind => ({ name: kind, drawing: drawMeasuring(kind) })),
+  ...measuringKinds.map(kind => ({ name: kind, drawing: drawMeasuring(kind) })),
   ...gallery(),
 ]
 

@@ -7,10 +7,10 @@ import { joinAlt, type Phrase } from '../../src/pictures/alt/join-alt.ts'
 import { drawCell } from '../../src/pictures/cell/draw-cell.ts'
 import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawVerdictCard } from '../../src/pictures/cell/draw-verdict-card.ts'
-import { type CellParameters, CHOICES, PARTS, VIEWS } from '../../src/pictures/cell/parameters.ts'
+import { type CellParameters, choices, parts, views } from '../../src/pictures/cell/parameters.ts'
 import { readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
 import { altEn } from '../../src/words/en/alt.ts'
-import { gallery, OPTION_SETS, showsOf } from './gallery.ts'
+import { gallery, optionSets, showsOf } from './gallery.ts'
 
 const messages = new Map(Object.entries(altEn).map(([code, message]) => [code, new IntlMessageFormat(message, 'en')]))
 
@@ -31,9 +31,9 @@ describe('alt text in English', () => {
   })
 
   it('has a phrase for everything a cell can show', () => {
-    for (const view of VIEWS) {
-      for (const pointAt of PARTS[view]) {
-        for (const [key, words] of Object.entries(CHOICES)) {
+    for (const view of views) {
+      for (const pointAt of parts[view]) {
+        for (const [key, words] of Object.entries(choices)) {
           if (key === 'view') continue
           for (const word of words) {
             const read = readCellParameters({ view, pointAt, lettering: 'wrap', code: 'wrap', [key]: word })
@@ -52,7 +52,7 @@ describe('alt text in English', () => {
   })
 
   it('tells options apart: no two of a set read the same', () => {
-    for (const set of OPTION_SETS) {
+    for (const set of optionSets) {
       const text = joinAlt(drawOptions(showsOf(set).map(show => ({ show }))).about, english)
       const told = showsOf(set).map((_, i) => {
         const from = text.indexOf(`${String.fromCharCode(65 + i)}: `)

@@ -3,16 +3,16 @@ import { randomInt } from 'node:crypto'
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { IntlMessageFormat } from 'intl-messageformat'
-import { RANK } from '../../src/pictures/alt/alt-fact.ts'
+import { ranks } from '../../src/pictures/alt/alt-fact.ts'
 import { joinAlt } from '../../src/pictures/alt/join-alt.ts'
 import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawReference } from '../../src/pictures/cell/draw-reference.ts'
 import type { CellParameters } from '../../src/pictures/cell/parameters.ts'
 import { toPng } from '../../src/pictures/png.ts'
 import { altEn } from '../../src/words/en/alt.ts'
-import { OPTION_SETS, showsOf } from './gallery.ts'
+import { optionSets, showsOf } from './gallery.ts'
 
-const COLOURS = [
+const colours = [
   'green',
   'blue',
   'red',
@@ -33,7 +33,7 @@ const phrase = (code: string, values: Readonly<Record<string, string | number>>)
 function describe(show: Partial<CellParameters>): string {
   const option = drawOptions([{ show }]).about.find(fact => fact.code === 'option')
   return joinAlt(
-    (option?.parts ?? []).filter(fact => fact.rank <= RANK.tell),
+    (option?.parts ?? []).filter(fact => fact.rank <= ranks.tell),
     phrase,
   )
 }
@@ -49,7 +49,7 @@ if (folder === undefined) {
   process.exit(2)
 }
 mkdirSync(folder, { recursive: true })
-const pool = OPTION_SETS.flatMap(set =>
+const pool = optionSets.flatMap(set =>
   showsOf(set).map(show => ({
     show,
     words: describe(show),
@@ -60,7 +60,7 @@ const speechless = pool.filter(({ words }) => words === '')
 if (speechless.length > 0) throw new Error(`no words for ${speechless.map(({ question }) => question).join(', ')}`)
 const chosen = shuffled(pool).slice(0, 20)
 for (const [i, { show }] of chosen.entries()) {
-  const wrapColour = COLOURS[randomInt(COLOURS.length)] ?? 'green'
+  const wrapColour = colours[randomInt(colours.length)] ?? 'green'
   const name = `${String(i + 1).padStart(2, '0')}.png`
   writeFileSync(join(folder, name), await toPng(drawReference([{ show: { ...show, wrapColour } }]), { width: 360 }))
 }

@@ -9,7 +9,7 @@ import { numbersIn } from '../../src/pictures/charts/plot.ts'
 import { thin } from '../../src/pictures/charts/thin.ts'
 import { tickDigits, ticks } from '../../src/pictures/charts/ticks.ts'
 import { contactSheet } from './contact-sheet.ts'
-import { CURVE, gallery, RELEASE, TREND } from './gallery.ts'
+import { curve, gallery, release, trend } from './gallery.ts'
 import { type Node, parseSvg, partsNamed, walk } from './svg-tree.ts'
 
 const wordsOf = (node: Node): string =>
@@ -88,7 +88,7 @@ describe('a verdict card', () => {
 })
 
 describe('a discharge curve', () => {
-  const root = parseSvg(drawDischargeCurve(CURVE).svg)
+  const root = parseSvg(drawDischargeCurve(curve).svg)
   const xOf = (text: string): number =>
     Number(walk(partsNamed(root, 'axis-floor')[0]!).find(one => one.text === text)?.attributes['x'])
   const perMah = (xOf('2,000') - xOf('1,000')) / 1000
@@ -120,7 +120,7 @@ describe('a discharge curve', () => {
     const moves = (d: string): number => d.split('M').length - 1
     const d = (drawing: string, name: string): string =>
       walk(partsNamed(parseSvg(drawing), name)[0]!).find(one => one.name === 'path')?.attributes['d'] ?? ''
-    const gapped = { ...CURVE, points: CURVE.points.filter(p => p.capacity < 900 || p.capacity > 1010) }
+    const gapped = { ...curve, points: curve.points.filter(p => p.capacity < 900 || p.capacity > 1010) }
     expect(moves(d(drawDischargeCurve(gapped).svg, 'voltage'))).toBe(2)
     expect(moves(d(drawDischargeCurve(gapped).svg, 'temperature'))).toBe(2)
     expect(moves(d(drawDischargeCurve({ ...gapped, gaps: [] }).svg, 'voltage'))).toBe(1)
@@ -129,16 +129,16 @@ describe('a discharge curve', () => {
   it('survives a single point, none, and no temperature', () => {
     for (const points of [
       [],
-      CURVE.points.slice(0, 1),
-      CURVE.points.map(({ capacity, voltage }) => ({ capacity, voltage })),
+      curve.points.slice(0, 1),
+      curve.points.map(({ capacity, voltage }) => ({ capacity, voltage })),
     ]) {
-      expect(drawDischargeCurve({ ...CURVE, points, gaps: [] }).svg).not.toMatch(/NaN|Infinity/)
+      expect(drawDischargeCurve({ ...curve, points, gaps: [] }).svg).not.toMatch(/NaN|Infinity/)
     }
   })
 
   it('speaks the reader’s numbers', () => {
-    expect(drawDischargeCurve({ ...CURVE, number: numbersIn('de') }).svg).toContain('>3,5<')
-    expect(drawDischargeCurve({ ...CURVE, number: numbersIn('de') }).svg).toContain('>1.000<')
+    expect(drawDischargeCurve({ ...curve, number: numbersIn('de') }).svg).toContain('>3,5<')
+    expect(drawDischargeCurve({ ...curve, number: numbersIn('de') }).svg).toContain('>1.000<')
   })
 
   it('loses no dip when a long log is thinned', () => {
@@ -157,7 +157,7 @@ describe('a discharge curve', () => {
 
 describe('a trend', () => {
   it('has a column per released week, a texture for the others, and a sign on each alarm', () => {
-    const root = parseSvg(drawTrend(TREND).svg)
+    const root = parseSvg(drawTrend(trend).svg)
     const heights = partsNamed(root, 'week').map(week => Number(week.children[0]?.attributes['height']))
     expect(heights).toHaveLength(15)
     expect(partsNamed(root, 'withheld')).toHaveLength(1)
@@ -168,8 +168,8 @@ describe('a trend', () => {
   })
 
   it('names the last week, and no two names touch', () => {
-    for (const weeks of [TREND.weeks, Array.from({ length: 52 }, (_, i) => ({ name: `2031-W${i + 1}`, failed: 5 }))]) {
-      const names = walk(parseSvg(drawTrend({ ...TREND, weeks }).svg)).filter(
+    for (const weeks of [trend.weeks, Array.from({ length: 52 }, (_, i) => ({ name: `2031-W${i + 1}`, failed: 5 }))]) {
+      const names = walk(parseSvg(drawTrend({ ...trend, weeks }).svg)).filter(
         one => one.name === 'text' && weeks.some(week => week.name === one.text),
       )
       expect(names[names.length - 1]?.text).toBe(weeks[weeks.length - 1]?.name)
@@ -181,7 +181,7 @@ describe('a trend', () => {
 
 describe('a release', () => {
   it('draws bars as long as the shares, and none for what is withheld', () => {
-    const rows = partsNamed(parseSvg(drawRelease(RELEASE).svg), 'row')
+    const rows = partsNamed(parseSvg(drawRelease(release).svg), 'row')
     const bars = rows.map(row =>
       row.children
         .filter(one => one.name === 'rect' && one.attributes['height'] === '15')

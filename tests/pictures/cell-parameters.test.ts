@@ -1,7 +1,7 @@
 // Reading picture parameters from a pack: what is allowed passes, what is not is named.
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { CHOICES, COUNTS, PARTS, SWITCHES, USUAL, VIEWS } from '../../src/pictures/cell/parameters.ts'
+import { choices, counts, parts, switches, usualCell, views } from '../../src/pictures/cell/parameters.ts'
 import { allowedValues, readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
 
 const refusal = (raw: Record<string, string | number | boolean>) => {
@@ -12,7 +12,7 @@ const refusal = (raw: Record<string, string | number | boolean>) => {
 
 describe('picture parameters of a pack', () => {
   it('fills an empty record with the ordinary cell', () => {
-    expect(readCellParameters({})).toEqual({ ok: true, params: USUAL })
+    expect(readCellParameters({})).toEqual({ ok: true, params: usualCell })
   })
 
   it('takes a format written as a number, as YAML reads it', () => {
@@ -45,7 +45,7 @@ describe('picture parameters of a pack', () => {
   it('refuses to point at what the view cannot show, and names what it can', () => {
     const { code, allowed } = refusal({ view: 'side', pointAt: 'legs' })
     expect(code).toBe('part-not-in-view')
-    expect(allowed).toEqual(['none', ...PARTS.side])
+    expect(allowed).toEqual(['none', ...parts.side])
   })
 
   it('knows nothing of what objects carry by birth', () => {
@@ -55,8 +55,8 @@ describe('picture parameters of a pack', () => {
 
   it('accepts every record made of allowed values', () => {
     const typed = (key: string, text: string): string | number | boolean =>
-      Object.hasOwn(COUNTS, key) ? Number(text) : (SWITCHES as readonly string[]).includes(key) ? text === 'true' : text
-    const keys = [...Object.keys(CHOICES), ...Object.keys(COUNTS), ...SWITCHES].filter(key => key !== 'view')
+      Object.hasOwn(counts, key) ? Number(text) : (switches as readonly string[]).includes(key) ? text === 'true' : text
+    const keys = [...Object.keys(choices), ...Object.keys(counts), ...switches].filter(key => key !== 'view')
     const record = fc.record(
       Object.fromEntries(
         keys.map(key => [key, fc.constantFrom(...(allowedValues(key) ?? [])).map(text => typed(key, text))]),
@@ -64,12 +64,12 @@ describe('picture parameters of a pack', () => {
       { requiredKeys: [] },
     )
     const seen = fc
-      .constantFrom(...VIEWS)
-      .chain(view => fc.record({ view: fc.constant(view), pointAt: fc.constantFrom('none', ...PARTS[view]) }))
+      .constantFrom(...views)
+      .chain(view => fc.record({ view: fc.constant(view), pointAt: fc.constantFrom('none', ...parts[view]) }))
     fc.assert(
       fc.property(record, seen, (some, look) => {
         const read = readCellParameters({ ...some, ...look })
-        expect(read).toEqual({ ok: true, params: { ...USUAL, ...some, ...look } })
+        expect(read).toEqual({ ok: true, params: { ...usualCell, ...some, ...look } })
       }),
     )
   })

@@ -32,17 +32,17 @@ export function contrast(a: Rgb, b: Rgb): number {
  * 15(6), 2009: the matrices of severity 1.0 for linear RGB. The paper's own table was not seen; several public programs that name it
  * carry these very figures. A test checks that white stays white.
  */
-export const BLINDNESS = {
+export const blindness = {
   protanopia: [0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998],
   deuteranopia: [0.367322, 0.860646, -0.227968, 0.280085, 0.672501, 0.047413, -0.01182, 0.04294, 0.968881],
   tritanopia: [1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.3039],
 } as const
 
-export type Blindness = keyof typeof BLINDNESS
+export type Blindness = keyof typeof blindness
 
 /** A colour as such an eye sees it. */
 export function seenWith(kind: Blindness, [r, g, b]: Rgb): Rgb {
-  const m = BLINDNESS[kind]
+  const m = blindness[kind]
   const [lr, lg, lb] = [linear(r), linear(g), linear(b)]
   const row = (i: number): number => encode((m[i] ?? 0) * lr + (m[i + 1] ?? 0) * lg + (m[i + 2] ?? 0) * lb)
   return [row(0), row(3), row(6)]

@@ -1,11 +1,11 @@
 // Colours that carry meaning: readable as text, and kept apart for colour-blind eyes and in greyscale.
 import { describe, expect, it } from 'vitest'
-import { TONE } from '../../src/pictures/cell/verdict-sign.ts'
-import { SERIES } from '../../src/pictures/charts/plot.ts'
-import { INK } from '../../src/pictures/ink.ts'
-import { BLINDNESS, type Blindness, contrast, grey, hex, type Rgb, seenWith } from './colour.ts'
+import { toneOf } from '../../src/pictures/cell/verdict-sign.ts'
+import { seriesInks } from '../../src/pictures/charts/plot.ts'
+import { inks } from '../../src/pictures/ink.ts'
+import { type Blindness, blindness, contrast, grey, hex, type Rgb, seenWith } from './colour.ts'
 
-const kinds = Object.keys(BLINDNESS) as Blindness[]
+const kinds = Object.keys(blindness) as Blindness[]
 const eyes: [string, (colour: Rgb) => Rgb][] = [
   ['every colour', c => c],
   ['greyscale', grey],
@@ -39,20 +39,20 @@ describe.each(eyes)('for %s', (_, see) => {
   const ratio = (a: string, b: string): number => contrast(see(hex(a)), see(hex(b)))
 
   it('chart series stand apart by 3 : 1 (WCAG 2.2, 1.4.11) and from the panel', () => {
-    expect(ratio(SERIES.first, SERIES.second)).toBeGreaterThanOrEqual(3)
-    expect(ratio(SERIES.first, SERIES.fill)).toBeGreaterThanOrEqual(3)
-    expect(ratio(SERIES.first, INK.panel)).toBeGreaterThanOrEqual(3)
-    expect(ratio(SERIES.second, INK.panel)).toBeGreaterThanOrEqual(3)
+    expect(ratio(seriesInks.first, seriesInks.second)).toBeGreaterThanOrEqual(3)
+    expect(ratio(seriesInks.first, seriesInks.fill)).toBeGreaterThanOrEqual(3)
+    expect(ratio(seriesInks.first, inks.panel)).toBeGreaterThanOrEqual(3)
+    expect(ratio(seriesInks.second, inks.panel)).toBeGreaterThanOrEqual(3)
   })
 
   it('arrows, rings and marks stand out from the panel and from a tile', () => {
-    for (const mark of [INK.point, INK.against, INK.line]) {
-      expect(ratio(mark, INK.panel)).toBeGreaterThanOrEqual(4.5)
-      expect(ratio(mark, INK.casing)).toBeGreaterThanOrEqual(4.5)
+    for (const mark of [inks.point, inks.against, inks.line]) {
+      expect(ratio(mark, inks.panel)).toBeGreaterThanOrEqual(4.5)
+      expect(ratio(mark, inks.casing)).toBeGreaterThanOrEqual(4.5)
     }
   })
 
   it('white words and signs are readable on every verdict colour', () => {
-    for (const tone of Object.values(TONE)) expect(ratio(INK.casing, tone)).toBeGreaterThanOrEqual(4.5)
+    for (const tone of Object.values(toneOf)) expect(ratio(inks.casing, tone)).toBeGreaterThanOrEqual(4.5)
   })
 })

@@ -14,14 +14,14 @@ import {
 } from '@zxing/library'
 import decodeQr from 'jsqr'
 import { describe, expect, it } from 'vitest'
-import { CORNER_GRID, DOTS, dotCode } from '../../src/pictures/cell/dot-code.ts'
+import { cornerGrid, dotCode, dotRows } from '../../src/pictures/cell/dot-code.ts'
 import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
-import { CHOICES } from '../../src/pictures/cell/parameters.ts'
+import { choices } from '../../src/pictures/cell/parameters.ts'
 import type { Drawing } from '../../src/pictures/drawing.ts'
 
 const jsQR = decodeQr as unknown as typeof decodeQr.default
 
-const READERS = [new DataMatrixReader(), new QRCodeReader()]
+const readers = [new DataMatrixReader(), new QRCodeReader()]
 
 /** What two independent readers make of an image; undefined: nothing. */
 function readCode(svg: string, width: number): string | undefined {
@@ -37,7 +37,7 @@ function readCode(svg: string, width: number): string | undefined {
   const found = jsQR(pixels, image.width, image.height)
   if (found) return found.data
   const hints = new Map<DecodeHintType, unknown>([[DecodeHintType.TRY_HARDER, true]])
-  for (const reader of READERS) {
+  for (const reader of readers) {
     try {
       return reader
         .decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(grey, image.width, image.height))), hints)
@@ -75,8 +75,8 @@ describe('the drawn square code', () => {
     expect(readCode(realCode(BarcodeFormat.DATA_MATRIX, 14), 600)).toBe('CELL-0001')
   })
 
-  for (const kind of CHOICES.codeKind) {
-    for (const print of CHOICES.codePrint) {
+  for (const kind of choices.codeKind) {
+    for (const print of choices.codePrint) {
       it(`decodes to nothing as ${kind}, ${print}`, () => {
         for (const side of [90, 160, 220]) {
           for (const width of [300, 600, 900])
@@ -88,7 +88,7 @@ describe('the drawn square code', () => {
 
   it('decodes to nothing on a whole sheet either', () => {
     const drawing: Drawing = drawOptions(
-      CHOICES.codePrint.map(codePrint => ({
+      choices.codePrint.map(codePrint => ({
         show: { pointAt: 'code-print', code: 'wrap', codePrint, wrapColour: 'white' },
       })),
     )
@@ -98,18 +98,18 @@ describe('the drawn square code', () => {
   it('has no size that a square symbology has', () => {
     // Sizes from memory: Data Matrix ECC 200 10–144 even, ECC 000–140 9–49 odd (ISO/IEC 16022); QR 21–177 in steps of 4,
     // Micro QR 11–17 odd (ISO/IEC 18004); Aztec 15–151 and runes 11 (ISO/IEC 24778).
-    expect(DOTS).toHaveLength(8)
-    for (const row of DOTS) expect(row).toMatch(/^[01]{8}$/)
-    expect((CORNER_GRID - 21) % 4 === 0 || CORNER_GRID % 2 === 1).toBe(false)
+    expect(dotRows).toHaveLength(8)
+    for (const row of dotRows) expect(row).toMatch(/^[01]{8}$/)
+    expect((cornerGrid - 21) % 4 === 0 || cornerGrid % 2 === 1).toBe(false)
   })
 
   it('has no solid and no alternating edge, and no finder run', () => {
-    const column = (i: number): string => DOTS.map(row => row[i]).join('')
-    const edges = [DOTS[0] ?? '', DOTS[7] ?? '', column(0), column(7)]
+    const column = (i: number): string => dotRows.map(row => row[i]).join('')
+    const edges = [dotRows[0] ?? '', dotRows[7] ?? '', column(0), column(7)]
     for (const edge of edges) {
       expect([...edge].filter(bit => bit === '0').length).toBeGreaterThanOrEqual(2)
       expect(edge).not.toMatch(/^(01){4}$|^(10){4}$/)
     }
-    for (let i = 0; i < 8; i++) for (const run of [DOTS[i] ?? '', column(i)]) expect(run).not.toContain('1011101')
+    for (let i = 0; i < 8; i++) for (const run of [dotRows[i] ?? '', column(i)]) expect(run).not.toContain('1011101')
   })
 })

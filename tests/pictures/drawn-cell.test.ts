@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { drawCell } from '../../src/pictures/cell/draw-cell.ts'
 import { drawOptions, optionLetter } from '../../src/pictures/cell/draw-options.ts'
 import type { CellParameters } from '../../src/pictures/cell/parameters.ts'
-import { OPTION_SETS, showsOf } from './gallery.ts'
+import { optionSets, showsOf } from './gallery.ts'
 import { parseSvg, partsNamed, partTexts, shapesIn, walk } from './svg-tree.ts'
 
 type Show = Partial<CellParameters>
@@ -123,7 +123,7 @@ describe('options side by side', () => {
   })
 
   it('all differ from each other within their question', () => {
-    for (const set of OPTION_SETS) {
+    for (const set of optionSets) {
       const drawn = showsOf(set).map(show => drawOptions([{ show }]).svg)
       expect(new Set(drawn).size, `${String(set.key)} of ${set.base.pointAt}`).toBe(drawn.length)
     }

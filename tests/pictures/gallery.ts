@@ -4,19 +4,19 @@ import { drawCell } from '../../src/pictures/cell/draw-cell.ts'
 import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawReference } from '../../src/pictures/cell/draw-reference.ts'
 import { drawVerdictCard } from '../../src/pictures/cell/draw-verdict-card.ts'
-import { type CellParameters, completeCell, PARTS, VIEWS } from '../../src/pictures/cell/parameters.ts'
+import { type CellParameters, completeCell, parts, views } from '../../src/pictures/cell/parameters.ts'
 import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-curve.ts'
 import { drawRelease } from '../../src/pictures/charts/draw-release.ts'
 import { drawTrend } from '../../src/pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../src/pictures/charts/plot.ts'
-import { drawMeasuring, MEASURING_KINDS } from '../../src/pictures/measuring/draw-measuring.ts'
+import { drawMeasuring, measuringKinds } from '../../src/pictures/measuring/draw-measuring.ts'
 import type { SheetEntry } from './contact-sheet.ts'
 
 type Show = Partial<CellParameters>
 type Family = { base: Show; key: keyof CellParameters; values: readonly CellParameters[keyof CellParameters][] }
 
 /** Option sheets: what is asked and the answers that are drawn. */
-export const OPTION_SETS: readonly Family[] = [
+export const optionSets: readonly Family[] = [
   { base: { view: 'top', pointAt: 'legs', wrapColour: 'green' }, key: 'legs', values: [2, 3, 4, 5, 6] },
   { base: { view: 'top-angle', pointAt: 'legs', wrapColour: 'blue' }, key: 'legs', values: [3, 4, 5] },
   { base: { view: 'top', pointAt: 'legs' }, key: 'contact', values: ['legs', 'closed'] },
@@ -114,7 +114,7 @@ export const showsOf = (set: Family): Show[] => set.values.map(value => ({ ...se
 export const nameOf = (set: Family): string =>
   `${completeCell(set.base).view}${set.base.end === undefined ? '' : ' negative'} · ${set.base.pointAt} · ${set.key}`
 
-const CAUTION =
+const caution =
   'If you are not sure, do not use this cell. Talk to the seller, and buy only from known, widely used sources, never for a low price alone.'
 
 const curvePoints = Array.from({ length: 2000 }, (_, i) => ({
@@ -123,7 +123,7 @@ const curvePoints = Array.from({ length: 2000 }, (_, i) => ({
   temperature: 24 + 14 * (i / 2000) ** 1.3,
 }))
 
-export const CURVE = {
+export const curve = {
   title: 'Discharge at 2 A',
   points: curvePoints,
   gaps: [{ from: 900, to: 1010 }],
@@ -142,7 +142,7 @@ export const CURVE = {
   number: numbersIn('en'),
 }
 
-export const TREND = {
+export const trend = {
   title: 'Failed checks, all families',
   weeks: [5, 5, 10, 5, undefined, 5, 5, 10, 5, 10, 10, 15, 20, 30, 45, 40].map((failed, i) => ({
     name: `W${i + 10}`,
@@ -153,7 +153,7 @@ export const TREND = {
   number: numbersIn('en'),
 }
 
-export const RELEASE = {
+export const release = {
   title: 'Week 24: 65 checks',
   rows: [
     { tone: 'danger', label: 'Danger', share: { value: 0.08, low: 0.03, high: 0.17 } },
@@ -182,19 +182,19 @@ const cards = (['danger', 'ruled-out', 'doubtful', 'open', 'nothing-found'] as c
       },
     ],
     reasons: ['The claimed capacity is more than any cell of this size can hold.'],
-    caution: CAUTION,
+    caution: caution,
   }),
 }))
 
 /** All of them. */
 export function gallery(): SheetEntry[] {
-  const questions = VIEWS.flatMap(view =>
-    PARTS[view].map(pointAt => ({
+  const questions = views.flatMap(view =>
+    parts[view].map(pointAt => ({
       name: `question · ${view} · ${pointAt}`,
       drawing: drawCell({ view, pointAt, lettering: 'wrap', code: 'wrap', seam: true, wrapColour: 'blue' }),
     })),
   )
-  const options = OPTION_SETS.map(set => ({
+  const options = optionSets.map(set => ({
     name: `options · ${nameOf(set)}`,
     drawing: drawOptions([
       ...showsOf(set).map((show, i) => ({ show, label: String(set.values[i]) })),
@@ -211,12 +211,12 @@ export function gallery(): SheetEntry[] {
     ...options,
     { name: 'reference', drawing: reference },
     ...cards,
-    ...MEASURING_KINDS.map(kind => ({
+    ...measuringKinds.map(kind => ({
       name: `measuring · ${kind}`,
       drawing: drawMeasuring(kind),
     })),
-    { name: 'chart · discharge', drawing: drawDischargeCurve(CURVE) },
-    { name: 'chart · trend', drawing: drawTrend(TREND) },
-    { name: 'chart · release', drawing: drawRelease(RELEASE) },
+    { name: 'chart · discharge', drawing: drawDischargeCurve(curve) },
+    { name: 'chart · trend', drawing: drawTrend(trend) },
+    { name: 'chart · release', drawing: drawRelease(release) },
   ]
 }

@@ -9,7 +9,7 @@ import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-cur
 import { drawRelease } from '../../src/pictures/charts/draw-release.ts'
 import type { Drawing } from '../../src/pictures/drawing.ts'
 import { drawMeasuring } from '../../src/pictures/measuring/draw-measuring.ts'
-import { CURVE, RELEASE } from './gallery.ts'
+import { curve, release } from './gallery.ts'
 
 export const folder = fileURLToPath(new URL('./golden', import.meta.url))
 
@@ -41,8 +41,8 @@ export const goldens: Readonly<Record<string, () => Drawing>> = {
       caution: 'If you are not sure, do not use this cell.',
     }),
   measuring: () => drawMeasuring('calliper-diameter'),
-  curve: () => drawDischargeCurve({ ...CURVE, points: CURVE.points.filter((_, i) => i % 100 === 99) }),
-  'release-chart': () => drawRelease(RELEASE),
+  curve: () => drawDischargeCurve({ ...curve, points: curve.points.filter((_, i) => i % 100 === 99) }),
+  'release-chart': () => drawRelease(release),
 }
 
 /** The same SVG with one element a line, so that a change is a change of a few lines. */

@@ -6,13 +6,13 @@ import { renderOptions } from '../../src/pictures/png.ts'
 import { measureText, type Weight } from '../../src/pictures/type/measure.ts'
 import { wrapText } from '../../src/pictures/type/wrap.ts'
 
-const SIZE = 100
+const size = 100
 
 /** The renderer's advance of one letter: how much wider ten more of it make the ink, kerning off. */
 function advance(letter: string, weight: Weight): number {
   const ink = (n: number): number => {
     const text = letter.repeat(n).replace(/&/g, '&amp;').replace(/</g, '&lt;')
-    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="4000" height="300" font-family="Source Sans 3" font-weight="${weight === 'bold' ? 700 : 500}"><text x="100" y="200" font-size="${SIZE}" style="font-kerning:none">${text}</text></svg>`
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="4000" height="300" font-family="Source Sans 3" font-weight="${weight === 'bold' ? 700 : 500}"><text x="100" y="200" font-size="${size}" style="font-kerning:none">${text}</text></svg>`
     return new Resvg(svg, renderOptions(svg, 4000)).innerBBox()?.width ?? 0
   }
   return (ink(11) - ink(1)) / 10
@@ -22,7 +22,7 @@ describe('measuring', () => {
   it.each(['medium', 'bold'] as const)('agrees with the renderer for %s letters', weight => {
     for (const letter of 'aMiW.,0%&<éßłŐœΩλЖщыў±×–“') {
       // Never less than the renderer takes; more only for letters that share a width with another or are not tabled.
-      const excess = measureText(letter, SIZE, weight) - advance(letter, weight)
+      const excess = measureText(letter, size, weight) - advance(letter, weight)
       expect(excess, letter).toBeGreaterThan(-0.6)
       expect(excess, letter).toBeLessThan(letter === 'ў' ? 40 : 9)
     }

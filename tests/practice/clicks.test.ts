@@ -3,7 +3,7 @@ import { type Interaction, MessageFlags } from 'discord.js'
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
 const row = (...components: object[]) => ({ type: 1, components })
@@ -14,7 +14,7 @@ const button = (customId: string, more: object = {}) => ({
   custom_id: customId,
   ...more,
 })
-const CARD = [
+const cardParts = [
   row(button('count'), button('later'), button('also'), button('off', { disabled: true }), button('noted')),
   row({
     type: 3,
@@ -28,7 +28,7 @@ const CARD = [
 
 let count = 0
 async function handler(interaction: Interaction): Promise<unknown> {
-  if (interaction.isChatInputCommand()) return await interaction.reply({ content: 'card', components: CARD })
+  if (interaction.isChatInputCommand()) return await interaction.reply({ content: 'card', components: cardParts })
   if (interaction.isMessageContextMenuCommand()) {
     const content = `about: ${interaction.targetMessage.content} by ${interaction.targetMessage.author.displayName}`
     return await interaction.reply({ content, flags: MessageFlags.Ephemeral })
@@ -53,7 +53,7 @@ async function handler(interaction: Interaction): Promise<unknown> {
 let standIn: StandIn
 let bot: TinyBot
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER, patience: { acknowledged: 50 } })
+  standIn = await openStandIn({ scenario: hobbyServer, patience: { acknowledged: 50 } })
   bot = await startTinyBot(
     standIn,
     [
@@ -125,14 +125,14 @@ test('menus hand over values and people', async () => {
     message: { content: 'picked a+b' },
   })
   expect(await standIn.as('Wren').choose(message, 'pick', [])).toMatchObject({ message: { content: 'picked ' } })
-  expect(await standIn.as('Wren').choose(message, 'person', [ID.tomas])).toMatchObject({
-    message: { content: `person ${ID.tomas}` },
+  expect(await standIn.as('Wren').choose(message, 'person', [ids.tomas])).toMatchObject({
+    message: { content: `person ${ids.tomas}` },
   })
   await expect(standIn.as('Wren').choose(message, 'pick', ['z'])).rejects.toThrow('has no "z"')
 })
 
 test('a message command carries the message, its words and its author', async () => {
-  const said = standIn.say('Wren', ID.bench, 'is this cell any good?')
+  const said = standIn.say('Wren', ids.bench, 'is this cell any good?')
   const reply = await standIn.as('Ilse').useOnMessage('About this', said)
   expect(reply.kind === 'message' && [reply.private, text(reply.message)]).toEqual([
     true,
@@ -147,7 +147,7 @@ test('a message command carries the message, its words and its author', async ()
 })
 
 test('a person command carries the person and the member', async () => {
-  expect(await standIn.as('Ilse').useOnPerson('Who', ID.wren)).toMatchObject({ message: { content: 'Wren is here' } })
+  expect(await standIn.as('Ilse').useOnPerson('Who', ids.wren)).toMatchObject({ message: { content: 'Wren is here' } })
 })
 
 test('a command in the direct conversation works without a server', async () => {

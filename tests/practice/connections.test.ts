@@ -3,10 +3,10 @@ import type { EventEmitter } from 'node:events'
 import { Events, type Interaction } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER } from './hobby-server.ts'
+import { hobbyServer } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
-const COMMANDS = [{ name: 'hello', description: 'Says hello' }]
+const commands = [{ name: 'hello', description: 'Says hello' }]
 
 async function handler(interaction: Interaction): Promise<unknown> {
   return interaction.isChatInputCommand() ? await interaction.reply('hello') : undefined
@@ -15,8 +15,8 @@ async function handler(interaction: Interaction): Promise<unknown> {
 let standIn: StandIn
 let bot: TinyBot
 beforeEach(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
-  bot = await startTinyBot(standIn, COMMANDS, handler)
+  standIn = await openStandIn({ scenario: hobbyServer })
+  bot = await startTinyBot(standIn, commands, handler)
 })
 afterEach(async () => {
   await bot.stop()
@@ -81,7 +81,7 @@ test('an interaction delivered twice is answered once; the second answer meets 4
 })
 
 test('two connections of the bot both hear every interaction', async () => {
-  const second = await startTinyBot(standIn, COMMANDS, async () => {})
+  const second = await startTinyBot(standIn, commands, async () => {})
   expect(standIn.connections()).toBe(2)
   await hello()
   await expect.poll(() => second.heard).toEqual(bot.heard)
@@ -97,13 +97,13 @@ test('with no bot connected a click stays unanswered', async () => {
 
 test('a wrong token is turned away', async () => {
   const wrong = { ...standIn, botToken: 'not.the.token' }
-  await expect(startTinyBot(wrong, COMMANDS, handler)).rejects.toThrow(/token/i)
+  await expect(startTinyBot(wrong, commands, handler)).rejects.toThrow(/token/i)
 })
 
 test('messages and their buttons outlive the bot', async () => {
   const before = await hello()
   await bot.stop()
-  bot = await startTinyBot(standIn, COMMANDS, handler)
+  bot = await startTinyBot(standIn, commands, handler)
   expect(before.kind === 'message' && standIn.message(before.message.id)?.content).toBe('hello')
   expect(bot.client.listenerCount(Events.InteractionCreate)).toBe(1)
 })

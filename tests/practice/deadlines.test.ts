@@ -2,12 +2,12 @@
 import { type ChatInputCommandInteraction, type Interaction, MessageFlags } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER } from './hobby-server.ts'
+import { hobbyServer } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
-const COMMANDS = ['quick', 'late', 'private', 'defer'].map(name => ({ name, description: 'A command' }))
-const SECOND = 1000
-const MINUTE = 60 * SECOND
+const commands = ['quick', 'late', 'private', 'defer'].map(name => ({ name, description: 'A command' }))
+const second = 1000
+const minute = 60 * second
 
 let time: number
 let held: ChatInputCommandInteraction | null
@@ -15,7 +15,7 @@ async function handler(interaction: Interaction): Promise<unknown> {
   if (!interaction.isChatInputCommand()) return
   held = interaction
   if (interaction.commandName === 'late') {
-    time += 3 * SECOND
+    time += 3 * second
     return await interaction.reply('too late')
   }
   if (interaction.commandName === 'defer') return await interaction.deferReply()
@@ -27,8 +27,8 @@ let standIn: StandIn
 let bot: TinyBot
 beforeEach(async () => {
   time = Date.UTC(2030, 0, 1)
-  standIn = await openStandIn({ scenario: HOBBY_SERVER, now: () => time, patience: { deferred: 20 } })
-  bot = await startTinyBot(standIn, COMMANDS, handler)
+  standIn = await openStandIn({ scenario: hobbyServer, now: () => time, patience: { deferred: 20 } })
+  bot = await startTinyBot(standIn, commands, handler)
 })
 afterEach(async () => {
   await bot.stop()
@@ -44,7 +44,7 @@ test('an answer after three seconds meets 10062, and the person hears nothing', 
 test('a token edits for fifteen minutes and then meets 50027', async () => {
   await standIn.as('Wren').run('quick')
   await bot.settled()
-  time += 15 * MINUTE - 1
+  time += 15 * minute - 1
   await held?.editReply('still fine')
   time += 1
   await expect(held?.editReply('too old')).rejects.toMatchObject({ code: 50027, status: 401 })
@@ -70,7 +70,7 @@ test('a deferred answer keeps its promise when the edit comes, and gives up when
   const forgotten = await standIn.as('Wren').run('defer')
   await bot.settled()
   if (forgotten.kind !== 'deferred') throw new Error(`got ${forgotten.kind}`)
-  time += 15 * MINUTE
+  time += 15 * minute
   expect(await forgotten.final).toBeNull()
 })
 
@@ -88,6 +88,6 @@ test('a link to a file ends after a day', async () => {
   await held?.followUp({ files: [{ attachment: Buffer.from('a,b'), name: 'a.csv' }] })
   const url = standIn.as('Wren').sees().at(-1)?.attachments[0]?.url ?? ''
   expect((await fetch(url)).status).toBe(200)
-  time += 25 * 60 * MINUTE
+  time += 25 * 60 * minute
   expect((await fetch(url)).status).toBe(404)
 })

@@ -2,7 +2,7 @@
 import { ApplicationIntegrationType, InteractionContextType } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
 const attic = { id: '900000000000000800', channel: '900000000000000801' }
@@ -13,13 +13,13 @@ let heard: { guildId: string | null; owners: (string | null)[]; context: number 
 beforeEach(async () => {
   standIn = await openStandIn({
     scenario: {
-      ...HOBBY_SERVER,
+      ...hobbyServer,
       elsewhere: {
         id: attic.id,
         name: 'Attic Radio',
         locale: 'de',
         channel: { id: attic.channel, name: 'chatter' },
-        people: [ID.wren],
+        people: [ids.wren],
         managers: [],
       },
     },
@@ -40,9 +40,9 @@ afterEach(async () => {
 })
 
 test.each([
-  ['on the server', ID.bench, ID.server, [ID.server, ID.wren], InteractionContextType.Guild, true],
-  ['in direct messages', 'direct', null, ['0', ID.wren], InteractionContextType.BotDM, false],
-  ['elsewhere', attic.channel, attic.id, [null, ID.wren], InteractionContextType.Guild, false],
+  ['on the server', ids.bench, ids.server, [ids.server, ids.wren], InteractionContextType.Guild, true],
+  ['in direct messages', 'direct', null, ['0', ids.wren], InteractionContextType.BotDM, false],
+  ['elsewhere', attic.channel, attic.id, [null, ids.wren], InteractionContextType.Guild, false],
 ] as const)('%s', async (_, channel, guildId, owners, context, cached) => {
   await standIn.as('Wren').run('hello', {}, { channel })
   expect(heard).toEqual({ guildId, owners, context, cached })

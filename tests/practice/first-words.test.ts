@@ -10,10 +10,10 @@ import {
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { pictures, text } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
-const COMMANDS = [
+const commands = [
   {
     name: 'echo',
     description: 'Says it again',
@@ -72,8 +72,8 @@ async function handler(interaction: Interaction): Promise<unknown> {
 let standIn: StandIn
 let bot: TinyBot
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
-  bot = await startTinyBot(standIn, COMMANDS, handler)
+  standIn = await openStandIn({ scenario: hobbyServer })
+  bot = await startTinyBot(standIn, commands, handler)
   await standIn.ready()
 })
 afterAll(async () => {
@@ -85,9 +85,9 @@ afterAll(async () => {
 
 test('a command with options of several kinds is answered', async () => {
   const file = { name: 'log.csv', bytes: new TextEncoder().encode('t,v') }
-  const reply = await standIn.as('Wren').run('echo', { words: 'hi', times: 2, to: ID.ilse, file })
-  expect(reply).toMatchObject({ kind: 'message', private: false, message: { content: `hihi <@${ID.ilse}> t,v` } })
-  expect(reply.kind === 'message' && reply.message.pinged.people).toEqual([ID.ilse])
+  const reply = await standIn.as('Wren').run('echo', { words: 'hi', times: 2, to: ids.ilse, file })
+  expect(reply).toMatchObject({ kind: 'message', private: false, message: { content: `hihi <@${ids.ilse}> t,v` } })
+  expect(reply.kind === 'message' && reply.message.pinged.people).toEqual([ids.ilse])
 })
 
 test('autocomplete gives choices for what is typed', async () => {

@@ -1,7 +1,7 @@
 // The invented hobby server these tests are played on.
 import type { Scenario } from '../../src/practice/scenario.ts'
 
-export const ID = {
+export const ids = {
   application: '900000000000000001',
   server: '900000000000000010',
   helper: '900000000000000021',
@@ -15,32 +15,32 @@ export const ID = {
   tomas: '900000000000000043',
 } as const
 
-const MANAGE_SERVER = (1n << 5n).toString()
+const manageServer = (1n << 5n).toString()
 
-export const HOBBY_SERVER: Scenario = {
-  application: { id: ID.application, name: 'Tiny Bot' },
-  server: { id: ID.server, name: 'Torch Makers', locale: 'en-GB' },
+export const hobbyServer: Scenario = {
+  application: { id: ids.application, name: 'Tiny Bot' },
+  server: { id: ids.server, name: 'Torch Makers', locale: 'en-GB' },
   roles: [
-    { id: ID.helper, name: 'helper' },
-    { id: ID.moderator, name: 'moderator', permissions: MANAGE_SERVER },
+    { id: ids.helper, name: 'helper' },
+    { id: ids.moderator, name: 'moderator', permissions: manageServer },
   ],
   channels: [
-    { id: ID.bench, name: 'bench', kind: 'text', topic: 'Cells and what to make of them' },
+    { id: ids.bench, name: 'bench', kind: 'text', topic: 'Cells and what to make of them' },
     {
-      id: ID.closed,
+      id: ids.closed,
       name: 'moderators',
       kind: 'text',
       forbid: [
-        { who: ID.wren, what: ['view'] },
+        { who: ids.wren, what: ['view'] },
         { who: 'bot', what: ['view'] },
       ],
     },
-    { id: ID.posts, name: 'questions', kind: 'forum', tags: ['open', 'answered'] },
-    { id: ID.quiet, name: 'notices', kind: 'text', forbid: [{ who: 'bot', what: ['send', 'threads'] }] },
+    { id: ids.posts, name: 'questions', kind: 'forum', tags: ['open', 'answered'] },
+    { id: ids.quiet, name: 'notices', kind: 'text', forbid: [{ who: 'bot', what: ['send', 'threads'] }] },
   ],
   people: [
-    { id: ID.wren, name: 'Wren', locale: 'en-US', roles: [], about: 'newcomer' },
-    { id: ID.ilse, name: 'Ilse', locale: 'de', roles: [ID.helper], about: 'helper' },
-    { id: ID.tomas, name: 'Tomas', locale: 'en-US', roles: [ID.moderator], about: 'moderator', dmClosed: true },
+    { id: ids.wren, name: 'Wren', locale: 'en-US', roles: [], about: 'newcomer' },
+    { id: ids.ilse, name: 'Ilse', locale: 'de', roles: [ids.helper], about: 'helper' },
+    { id: ids.tomas, name: 'Tomas', locale: 'en-US', roles: [ids.moderator], about: 'moderator', dmClosed: true },
   ],
 }

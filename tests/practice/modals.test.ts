@@ -6,16 +6,16 @@ import {
   type ModalSubmitInteraction,
 } from 'discord.js'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import type { SeenModal } from '../../src/practice/interactions/modal.ts'
 import { text } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import type { WireForm } from '../../src/practice/wire.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
 const label = (words: string, component: object) => ({ type: 18, label: words, component })
 const options = ['red', 'blue', 'green'].map(value => ({ label: value, value }))
 
-const FIRST = {
+const firstForm = {
   custom_id: 'first',
   title: 'First form',
   components: [
@@ -26,7 +26,7 @@ const FIRST = {
     label('Sure', { type: 23, custom_id: 'sure', default: true }),
   ],
 }
-const SECOND = {
+const secondForm = {
   custom_id: 'second',
   title: 'Second form',
   components: [
@@ -62,11 +62,11 @@ async function readSecond({ fields }: ModalSubmitInteraction): Promise<string> {
 async function handler(interaction: Interaction): Promise<unknown> {
   if (interaction.isChatInputCommand()) {
     if (interaction.commandName === 'form')
-      return await interaction.showModal(FIRST as APIModalInteractionResponseCallbackData)
+      return await interaction.showModal(firstForm as APIModalInteractionResponseCallbackData)
     const row = { type: 1, components: [{ type: 2, style: 1, label: 'Fill in', custom_id: 'fill' }] }
     return await interaction.reply({ content: 'Ready?', components: [row], flags: MessageFlags.Ephemeral })
   }
-  if (interaction.isButton()) return await interaction.showModal(SECOND as APIModalInteractionResponseCallbackData)
+  if (interaction.isButton()) return await interaction.showModal(secondForm as APIModalInteractionResponseCallbackData)
   if (!interaction.isModalSubmit()) return
   if (interaction.customId === 'first') return await interaction.reply(readFirst(interaction))
   const content = await readSecond(interaction)
@@ -76,7 +76,7 @@ async function handler(interaction: Interaction): Promise<unknown> {
 let standIn: StandIn
 let bot: TinyBot
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
+  standIn = await openStandIn({ scenario: hobbyServer })
   bot = await startTinyBot(
     standIn,
     [
@@ -93,7 +93,7 @@ afterAll(async () => {
   await standIn.close()
 })
 
-async function openFirst(): Promise<SeenModal> {
+async function openFirst(): Promise<WireForm> {
   const reply = await standIn.as('Wren').run('form')
   if (reply.kind !== 'modal') throw new Error(`got ${reply.kind}`)
   return reply.modal
@@ -139,12 +139,12 @@ test('a form opened from a private message updates that message', async () => {
   const form = await ilse.click(card.message, 'fill')
   if (form.kind !== 'modal') throw new Error(`got ${form.kind}`)
   const log = [{ name: 'run.csv', bytes: new TextEncoder().encode('s,V') }]
-  const reply = await ilse.submit(form.modal, { who: [ID.tomas], where: [ID.bench], log })
+  const reply = await ilse.submit(form.modal, { who: [ids.tomas], where: [ids.bench], log })
   expect(reply).toMatchObject({ kind: 'updated', message: { id: card.message.id, private: true, components: [] } })
   expect(reply.kind === 'updated' && JSON.parse(text(reply.message))).toEqual([
-    [ID.tomas],
+    [ids.tomas],
     null,
-    [ID.bench],
+    [ids.bench],
     'run.csv',
     's,V',
   ])

@@ -2,12 +2,12 @@
 import fc from 'fast-check'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot } from './tiny-bot.ts'
 
 let standIn: StandIn
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER, patience: { deferred: 1 } })
+  standIn = await openStandIn({ scenario: hobbyServer, patience: { deferred: 1 } })
 })
 afterAll(() => standIn.close())
 
@@ -59,11 +59,11 @@ async function send(method: string, path: string, sent: unknown): Promise<number
 }
 
 test.each([
-  ['POST', `/channels/${ID.bench}/messages`],
-  ['POST', `/channels/${ID.bench}/threads`],
-  ['POST', `/channels/${ID.posts}/threads`],
-  ['PUT', `/applications/${ID.application}/commands`],
-  ['POST', `/applications/${ID.application}/commands`],
+  ['POST', `/channels/${ids.bench}/messages`],
+  ['POST', `/channels/${ids.bench}/threads`],
+  ['POST', `/channels/${ids.posts}/threads`],
+  ['PUT', `/applications/${ids.application}/commands`],
+  ['POST', `/applications/${ids.application}/commands`],
   ['POST', '/users/@me/channels'],
 ])('%s %s', async (method, path) => {
   await fc.assert(
@@ -82,8 +82,8 @@ test('answers to an interaction, and edits of them', async () => {
     statuses.push(await send('POST', callback, next))
     await send('POST', callback, { type: 4, data: { content: 'fallback' } })
     const data = (next as { data: unknown }).data
-    statuses.push(await send('PATCH', `/webhooks/${ID.application}/${interaction.token}/messages/@original`, data))
-    statuses.push(await send('POST', `/webhooks/${ID.application}/${interaction.token}`, data))
+    statuses.push(await send('PATCH', `/webhooks/${ids.application}/${interaction.token}/messages/@original`, data))
+    statuses.push(await send('POST', `/webhooks/${ids.application}/${interaction.token}`, data))
   })
   await fc.assert(
     fc.asyncProperty(fc.constantFrom(4, 5, 6, 7, 8, 9, 'x', null), body, async (type, data) => {

@@ -2,15 +2,15 @@
 import { request } from 'node:http'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 
 let standIn: StandIn
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
+  standIn = await openStandIn({ scenario: hobbyServer })
 })
 afterAll(() => standIn.close())
 
-const ACT = { 'content-type': 'application/json', 'x-practice': 'act' }
+const actHeaders = { 'content-type': 'application/json', 'x-practice': 'act' }
 
 function ask(
   method: string,
@@ -39,23 +39,23 @@ test('only this machine is served, under its own names', async () => {
 })
 
 test('another page can neither act nor read', async () => {
-  const say = JSON.stringify({ do: 'say', you: ID.wren, place: ID.bench, text: 'x' })
+  const say = JSON.stringify({ do: 'say', you: ids.wren, place: ids.bench, text: 'x' })
   const post = (headers: Record<string, string>) => ask('POST', '/act', headers, say).then(one => one.status)
-  expect(await post({ ...ACT, origin: 'http://evil.example' })).toBe(403)
-  expect(await post({ ...ACT, 'sec-fetch-site': 'cross-site' })).toBe(403)
+  expect(await post({ ...actHeaders, origin: 'http://evil.example' })).toBe(403)
+  expect(await post({ ...actHeaders, 'sec-fetch-site': 'cross-site' })).toBe(403)
   expect(await post({ 'content-type': 'text/plain' })).toBe(403)
   expect((await ask('GET', '/live', { 'sec-fetch-site': 'cross-site' })).status).toBe(403)
-  expect(standIn.messages(ID.bench)).toEqual([])
-  expect(await post({ ...ACT, origin: new URL(standIn.pageUrl).origin })).toBe(200)
-  expect(standIn.messages(ID.bench)).toHaveLength(1)
+  expect(standIn.messages(ids.bench)).toEqual([])
+  expect(await post({ ...actHeaders, origin: new URL(standIn.pageUrl).origin })).toBe(200)
+  expect(standIn.messages(ids.bench)).toHaveLength(1)
 })
 
 test('odd and oversized bodies change nothing and are answered in words', async () => {
-  expect((await ask('POST', '/act', ACT, 'not json')).text).toContain('trouble')
-  expect((await ask('POST', '/act', ACT, '{"do":"launch"}')).text).toContain('trouble')
-  expect((await ask('POST', '/act', ACT, `"${'x'.repeat(16 * 1024 * 1024)}"`)).status).toBe(413)
+  expect((await ask('POST', '/act', actHeaders, 'not json')).text).toContain('trouble')
+  expect((await ask('POST', '/act', actHeaders, '{"do":"launch"}')).text).toContain('trouble')
+  expect((await ask('POST', '/act', actHeaders, `"${'x'.repeat(16 * 1024 * 1024)}"`)).status).toBe(413)
   const stranger = JSON.stringify({ do: 'click', you: 'nobody', message: '1', customId: 'x' })
-  expect((await ask('POST', '/act', ACT, stranger)).text).toContain('There is no person')
+  expect((await ask('POST', '/act', actHeaders, stranger)).text).toContain('There is no person')
 })
 
 test('only the page’s own files are served', async () => {

@@ -3,13 +3,13 @@ import { existsSync } from 'node:fs'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startShowBot } from './show-bot.ts'
 import type { TinyBot } from './tiny-bot.ts'
 
-const CHROMIUM = '/usr/bin/chromium'
-const there = existsSync(CHROMIUM)
-if (!there) console.warn(`SKIPPED: the page's browser tests, because ${CHROMIUM} is missing.`)
+const browserPath = '/usr/bin/chromium'
+const there = existsSync(browserPath)
+if (!there) console.warn(`SKIPPED: the page's browser tests, because ${browserPath} is missing.`)
 
 describe.skipIf(!there)('the page', () => {
   let standIn: StandIn
@@ -19,13 +19,13 @@ describe.skipIf(!there)('the page', () => {
   const wrong: string[] = []
   beforeAll(async () => {
     browser = await chromium.launch({
-      executablePath: CHROMIUM,
+      executablePath: browserPath,
       args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
     })
   })
   afterAll(() => browser?.close())
   beforeEach(async () => {
-    standIn = await openStandIn({ scenario: HOBBY_SERVER, patience: { deferred: 2000 } })
+    standIn = await openStandIn({ scenario: hobbyServer, patience: { deferred: 2000 } })
     bot = await startShowBot(standIn)
     page = await (await browser.newContext({ viewport: { width: 360, height: 740 } })).newPage()
     page.setDefaultTimeout(8000)
@@ -89,7 +89,7 @@ describe.skipIf(!there)('the page', () => {
     await form.getByRole('button', { name: 'Send', exact: true }).click()
     const card = page.locator('[data-kind="bot"]')
     await card.getByText('wrote: <b>green</b> (raised, 1 photos)').waitFor()
-    expect(standIn.messages(ID.bench).at(-1)?.content).toContain('1 photos')
+    expect(standIn.messages(ids.bench).at(-1)?.content).toContain('1 photos')
   })
 
   test('who you are, where you are and what you had begun to write survive a reload', async () => {
@@ -114,7 +114,7 @@ describe.skipIf(!there)('the page', () => {
   })
 
   test('what others do appears by itself, and nothing in it becomes markup', async () => {
-    standIn.say('Ilse', ID.bench, '<img src=x onerror=alert(1)> **loud** [go](javascript:alert(1))')
+    standIn.say('Ilse', ids.bench, '<img src=x onerror=alert(1)> **loud** [go](javascript:alert(1))')
     const card = page.locator('[data-kind="person"]')
     await card.getByText('<img src=x').waitFor()
     expect(await card.locator('strong', { hasText: 'loud' }).count()).toBe(1)
@@ -123,7 +123,7 @@ describe.skipIf(!there)('the page', () => {
   })
 
   test('a message command is used from the card', async () => {
-    standIn.say('Ilse', ID.bench, 'is it real?')
+    standIn.say('Ilse', ids.bench, 'is it real?')
     await page.locator('[data-kind="person"] .actions summary').click()
     await page.getByRole('button', { name: 'Ask about this' }).click()
     await page.locator('#sheet').getByText('You asked about: “is it real?”').waitFor()

@@ -2,13 +2,13 @@
 import { ChannelType, type TextChannel, ThreadAutoArchiveDuration } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
 let standIn: StandIn
 let bot: TinyBot
 beforeEach(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
+  standIn = await openStandIn({ scenario: hobbyServer })
   bot = await startTinyBot(standIn, [], async () => {})
 })
 afterEach(async () => {
@@ -20,16 +20,16 @@ const channel = (id: string) => bot.client.channels.cache.get(id) as TextChannel
 
 test('a channel the bot may not see answers 50001, one it may not write in 50013', async () => {
   await expect(
-    bot.client.rest.post(`/channels/${ID.closed}/messages`, { body: { content: 'x' } }),
+    bot.client.rest.post(`/channels/${ids.closed}/messages`, { body: { content: 'x' } }),
   ).rejects.toMatchObject({ code: 50001 })
-  await expect(channel(ID.quiet).send('x')).rejects.toMatchObject({ code: 50013 })
-  await expect(channel(ID.quiet).threads.create({ name: 't', type: ChannelType.PublicThread })).rejects.toMatchObject({
+  await expect(channel(ids.quiet).send('x')).rejects.toMatchObject({ code: 50013 })
+  await expect(channel(ids.quiet).threads.create({ name: 't', type: ChannelType.PublicThread })).rejects.toMatchObject({
     code: 50013,
   })
 })
 
 test('a person does not see a channel that is shut to them', () => {
-  standIn.say('Tomas', ID.closed, 'just us')
+  standIn.say('Tomas', ids.closed, 'just us')
   expect(
     standIn
       .as('Tomas')
@@ -37,11 +37,11 @@ test('a person does not see a channel that is shut to them', () => {
       .map(one => one.content),
   ).toEqual(['just us'])
   expect(standIn.as('Wren').sees()).toEqual([])
-  expect(() => standIn.say('Wren', ID.closed, 'me too')).toThrow('may not write')
+  expect(() => standIn.say('Wren', ids.closed, 'me too')).toThrow('may not write')
 })
 
 test('a direct message arrives, or meets 50007 where the person takes none', async () => {
-  const wren = await bot.client.users.fetch(ID.wren)
+  const wren = await bot.client.users.fetch(ids.wren)
   await wren.send('hello there')
   expect(
     standIn
@@ -49,12 +49,12 @@ test('a direct message arrives, or meets 50007 where the person takes none', asy
       .sees(standIn.directId('Wren'))
       .map(one => one.content),
   ).toEqual(['hello there'])
-  const tomas = await bot.client.users.fetch(ID.tomas)
+  const tomas = await bot.client.users.fetch(ids.tomas)
   await expect(tomas.send('hello')).rejects.toMatchObject({ code: 50007 })
 })
 
 test('a thread is opened from a message once, closed, and refuses edits while archived', async () => {
-  const message = await channel(ID.bench).send('a topic')
+  const message = await channel(ids.bench).send('a topic')
   const thread = await message.startThread({ name: 'talk', autoArchiveDuration: ThreadAutoArchiveDuration.OneDay })
   expect(thread.id).toBe(message.id)
   await expect(message.startThread({ name: 'again' })).rejects.toMatchObject({ code: 160004 })
@@ -70,7 +70,7 @@ test('a thread is opened from a message once, closed, and refuses edits while ar
 })
 
 test('a forum takes posts and no plain messages', async () => {
-  const forum = await bot.client.channels.fetch(ID.posts)
+  const forum = await bot.client.channels.fetch(ids.posts)
   if (forum?.type !== ChannelType.GuildForum) throw new Error('not a forum')
   const tag = forum.availableTags[0]?.id ?? ''
   const post = await forum.threads.create({
@@ -81,25 +81,25 @@ test('a forum takes posts and no plain messages', async () => {
   expect(standIn.messages(post.id).map(one => one.content)).toEqual(['first words'])
   expect(post.appliedTags).toEqual([tag])
   await expect(
-    bot.client.rest.post(`/channels/${ID.posts}/messages`, { body: { content: 'x' } }),
+    bot.client.rest.post(`/channels/${ids.posts}/messages`, { body: { content: 'x' } }),
   ).rejects.toMatchObject({ code: 50008 })
 })
 
 test('whom a message pings follows allowed_mentions', async () => {
-  const content = `<@${ID.wren}> <@&${ID.helper}> @everyone \`<@${ID.ilse}>\``
-  await channel(ID.bench).send(content)
-  await channel(ID.bench).send({ content, allowedMentions: { parse: [] } })
-  await channel(ID.bench).send({ content, allowedMentions: { users: [ID.ilse] } })
-  expect(standIn.messages(ID.bench).map(one => one.pinged.people)).toEqual([[ID.wren], [], []])
-  expect(standIn.messages(ID.bench).some(one => one.pinged.everyone)).toBe(false)
+  const content = `<@${ids.wren}> <@&${ids.helper}> @everyone \`<@${ids.ilse}>\``
+  await channel(ids.bench).send(content)
+  await channel(ids.bench).send({ content, allowedMentions: { parse: [] } })
+  await channel(ids.bench).send({ content, allowedMentions: { users: [ids.ilse] } })
+  expect(standIn.messages(ids.bench).map(one => one.pinged.people)).toEqual([[ids.wren], [], []])
+  expect(standIn.messages(ids.bench).some(one => one.pinged.everyone)).toBe(false)
 })
 
 test('the bot edits and deletes its own messages and not those of people', async () => {
-  const own = await channel(ID.bench).send('one')
+  const own = await channel(ids.bench).send('one')
   await own.edit('two')
-  expect(standIn.messages(ID.bench).map(one => one.content)).toEqual(['two'])
-  const said = standIn.say('Wren', ID.bench, 'mine')
-  const path = `/channels/${ID.bench}/messages/${said.id}` as const
+  expect(standIn.messages(ids.bench).map(one => one.content)).toEqual(['two'])
+  const said = standIn.say('Wren', ids.bench, 'mine')
+  const path = `/channels/${ids.bench}/messages/${said.id}` as const
   await expect(bot.client.rest.patch(path, { body: { content: 'x' } })).rejects.toMatchObject({ code: 50005 })
   await expect(bot.client.rest.delete(path)).rejects.toMatchObject({ code: 50013 })
   await own.delete()
@@ -107,12 +107,12 @@ test('the bot edits and deletes its own messages and not those of people', async
 })
 
 test('the usual look-ups are answered', async () => {
-  const guild = await bot.client.guilds.fetch({ guild: ID.server, force: true })
-  expect((await guild.members.fetch({ user: ID.ilse, force: true })).roles.cache.has(ID.helper)).toBe(true)
+  const guild = await bot.client.guilds.fetch({ guild: ids.server, force: true })
+  expect((await guild.members.fetch({ user: ids.ilse, force: true })).roles.cache.has(ids.helper)).toBe(true)
   expect((await guild.roles.fetch()).size).toBe(3)
-  expect((await guild.channels.fetch()).has(ID.bench)).toBe(true)
-  expect((await bot.client.application.fetch()).id).toBe(ID.application)
-  expect((await channel(ID.bench).messages.fetch()).size).toBe(0)
+  expect((await guild.channels.fetch()).has(ids.bench)).toBe(true)
+  expect((await bot.client.application.fetch()).id).toBe(ids.application)
+  expect((await channel(ids.bench).messages.fetch()).size).toBe(0)
   await expect(bot.client.users.fetch('900000000000000099')).rejects.toMatchObject({ code: 10013 })
   await expect(bot.client.rest.get('/nowhere')).rejects.toMatchObject({ status: 404 })
 })

@@ -3,7 +3,7 @@
 import { DiscordAPIError, type Interaction, Routes } from 'discord.js'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
 const times = <T>(count: number, make: (index: number) => T): T[] =>
@@ -21,7 +21,7 @@ const command = (more: object) => ({ name: 'fine', description: 'Fine', ...more 
 const option = (more: object) => ({ type: 3, name: 'word', description: 'A word', ...more })
 
 /** What is wrong, and the raw callback body that answers a slash command. */
-const BAD_ANSWERS: readonly [string, object][] = [
+const badAnswers: readonly [string, object][] = [
   ['an empty message', { type: 4, data: { content: '' } }],
   ['content of 2001 characters', { type: 4, data: { content: 'x'.repeat(2001) } }],
   ['a deferred answer with the V2 flag', { type: 5, data: { flags: 1 << 15 } }],
@@ -53,7 +53,7 @@ const BAD_ANSWERS: readonly [string, object][] = [
   ['a file upload of eleven files', modal(label({ type: 19, custom_id: 'f', max_values: 11 }))],
 ]
 
-const GOOD_ANSWERS: readonly [string, object][] = [
+const goodAnswers: readonly [string, object][] = [
   ['a message', { type: 4, data: { content: 'x' } }],
   ['a private deferred answer', { type: 5, data: { flags: 64 } }],
   ['a modal of five labels', modal(...times(5, index => label(input({ custom_id: `w${index}` }))))],
@@ -61,7 +61,7 @@ const GOOD_ANSWERS: readonly [string, object][] = [
   ['an old modal', modal({ type: 1, components: [input({ label: 'Old' })] })],
 ]
 
-const BAD_CHOICES: readonly [string, object][] = [
+const badChoices: readonly [string, object][] = [
   ['26 choices', choices(times(26, index => ({ name: `${index}`, value: `${index}` })))],
   ['an empty name', choices([{ name: '', value: 'x' }])],
   ['a name of 101 characters', choices([{ name: 'x'.repeat(101), value: 'x' }])],
@@ -70,7 +70,7 @@ const BAD_CHOICES: readonly [string, object][] = [
   ['a message for autocomplete', { type: 4, data: { content: 'x' } }],
 ]
 
-const BAD_COMMANDS: readonly [string, object[]][] = [
+const badCommands: readonly [string, object[]][] = [
   ['an upper-case name', [command({ name: 'Check' })]],
   ['a name with a space', [command({ name: 'check it' })]],
   ['a name of 33 characters', [command({ name: 'x'.repeat(33) })]],
@@ -115,15 +115,15 @@ const BAD_COMMANDS: readonly [string, object[]][] = [
   ['a person command with options', [{ type: 2, name: 'Menu', options: [option({})] }]],
 ]
 
-const COMMANDS = [command({ name: 'go', options: [option({ autocomplete: true })] })]
+const commands = [command({ name: 'go', options: [option({ autocomplete: true })] })]
 
 let standIn: StandIn
 let bot: TinyBot
 let next: object
 let error: unknown
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER, patience: { deferred: 5 } })
-  bot = await startTinyBot(standIn, COMMANDS, async (interaction: Interaction) => {
+  standIn = await openStandIn({ scenario: hobbyServer, patience: { deferred: 5 } })
+  bot = await startTinyBot(standIn, commands, async (interaction: Interaction) => {
     const path = Routes.interactionCallback(interaction.id, interaction.token)
     error = await bot.client.rest.post(path, { body: next, auth: false }).then(
       () => null,
@@ -141,7 +141,7 @@ afterAll(async () => {
 })
 
 describe('answers that are refused, and may be answered again', () => {
-  test.each(BAD_ANSWERS)('%s', async (_, body) => {
+  test.each(badAnswers)('%s', async (_, body) => {
     next = body
     expect(await standIn.as('Wren').run('go')).toMatchObject({ kind: 'message', message: { content: 'fallback' } })
     expect(error).toBeInstanceOf(DiscordAPIError)
@@ -150,7 +150,7 @@ describe('answers that are refused, and may be answered again', () => {
 })
 
 describe('answers that are taken', () => {
-  test.each(GOOD_ANSWERS)('%s', async (_, body) => {
+  test.each(goodAnswers)('%s', async (_, body) => {
     next = body
     const reply = await standIn.as('Wren').run('go')
     await bot.settled()
@@ -160,7 +160,7 @@ describe('answers that are taken', () => {
 })
 
 describe('choices that are refused', () => {
-  test.each(BAD_CHOICES)('%s', async (_, body) => {
+  test.each(badChoices)('%s', async (_, body) => {
     next = body
     expect(await standIn.as('Wren').suggest('go', { name: 'word', value: 'x' })).toEqual([])
     expect(error).toMatchObject({ status: 400, code: 50035 })
@@ -168,8 +168,8 @@ describe('choices that are refused', () => {
 })
 
 describe('command lists that are refused as a whole', () => {
-  test.each(BAD_COMMANDS)('%s', async (_, body) => {
-    const path = Routes.applicationCommands(ID.application)
+  test.each(badCommands)('%s', async (_, body) => {
+    const path = Routes.applicationCommands(ids.application)
     await expect(bot.client.rest.put(path, { body })).rejects.toMatchObject({ status: 400, code: 50035 })
     expect(
       standIn
@@ -201,8 +201,8 @@ test('a second answer meets 40060, an unknown interaction 10062', async () => {
 
 test('a good list replaces the old one and keeps the ids of commands that stay', async () => {
   const before = standIn.as('Wren').commands()[0]?.id
-  await bot.client.rest.put(Routes.applicationCommands(ID.application), {
-    body: [...COMMANDS, command({ name: 'new-one', default_member_permissions: '0' })],
+  await bot.client.rest.put(Routes.applicationCommands(ids.application), {
+    body: [...commands, command({ name: 'new-one', default_member_permissions: '0' })],
   })
   expect(
     standIn
@@ -213,10 +213,10 @@ test('a good list replaces the old one and keeps the ids of commands that stay',
 })
 
 test('checking can be put off: a bad body is taken and noted', async () => {
-  const lenient = await openStandIn({ scenario: HOBBY_SERVER, validate: 'deferred' })
+  const lenient = await openStandIn({ scenario: hobbyServer, validate: 'deferred' })
   const body = { content: 'x', contents: 'y' }
   const headers = { authorization: `Bot ${lenient.botToken}`, 'content-type': 'application/json' }
-  const sent = await fetch(`${lenient.apiUrl}/v10/channels/${ID.bench}/messages`, {
+  const sent = await fetch(`${lenient.apiUrl}/v10/channels/${ids.bench}/messages`, {
     method: 'POST',
     headers,
     body: JSON.stringify(body),

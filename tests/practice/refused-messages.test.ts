@@ -3,9 +3,9 @@
 import { DiscordAPIError, REST } from 'discord.js'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 
-const V2 = 1 << 15
+const v2Flag = 1 << 15
 const times = <T>(count: number, make: (index: number) => T): T[] =>
   Array.from({ length: count }, (_, index) => make(index))
 const row = (...components: object[]) => ({ type: 1, components })
@@ -20,13 +20,13 @@ const select = (more: object = {}) => ({
   ],
   ...more,
 })
-const v2 = (...components: object[]) => ({ flags: V2, components })
+const v2 = (...components: object[]) => ({ flags: v2Flag, components })
 const old = (...components: object[]) => ({ content: 'x', components })
 const gallery = (url: string, more: object = {}) => ({ type: 12, items: [{ media: { url }, ...more }] })
 const nested = (count: number) => ({ type: 17, components: times(count - 1, index => says(`line ${index}`)) })
 
 /** What is wrong, the body, and a part of where the refusal must point. */
-const BAD: readonly [string, object, string][] = [
+const badMessages: readonly [string, object, string][] = [
   ['41 components, most of them nested', v2(nested(30), nested(11)), 'components'],
   ['41 components on the top level', v2(...times(41, () => says('x'))), 'components'],
   ['4001 characters over two text displays', v2(says('x'.repeat(2000)), says('y'.repeat(2001))), 'components'],
@@ -118,7 +118,7 @@ const BAD: readonly [string, object, string][] = [
   ['an embed field without a value', { embeds: [{ fields: [{ name: 'x', value: '' }] }] }, 'value'],
   [
     'users both parsed and listed',
-    { content: 'x', allowed_mentions: { parse: ['users'], users: [ID.wren] } },
+    { content: 'x', allowed_mentions: { parse: ['users'], users: [ids.wren] } },
     'allowed_mentions',
   ],
   [
@@ -130,7 +130,7 @@ const BAD: readonly [string, object, string][] = [
   ['a key that Discord does not have', { content: 'x', contents: 'y' }, 'contents'],
 ]
 
-const GOOD: readonly [string, object][] = [
+const goodMessages: readonly [string, object][] = [
   ['plain text', { content: 'x'.repeat(2000) }],
   ['40 components, nested ones counted', v2(nested(30), nested(10))],
   ['4000 characters over two text displays', v2(says('x'.repeat(2000)), says('y'.repeat(2000)))],
@@ -160,12 +160,12 @@ const GOOD: readonly [string, object][] = [
 let standIn: StandIn
 let rest: REST
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
+  standIn = await openStandIn({ scenario: hobbyServer })
   rest = new REST({ api: standIn.apiUrl, globalRequestsPerSecond: 1000 }).setToken(standIn.botToken)
 })
 afterAll(() => standIn.close())
 
-const path = `/channels/${ID.bench}/messages` as const
+const path = `/channels/${ids.bench}/messages` as const
 
 async function refusal(send: Promise<unknown>): Promise<DiscordAPIError> {
   const error = await send.then(
@@ -177,13 +177,13 @@ async function refusal(send: Promise<unknown>): Promise<DiscordAPIError> {
 }
 
 describe('refused', () => {
-  test.each(BAD)('%s', async (_, body, where) => {
-    const before = standIn.messages(ID.bench).length
+  test.each(badMessages)('%s', async (_, body, where) => {
+    const before = standIn.messages(ids.bench).length
     const error = await refusal(rest.post(path, { body }))
     expect([error.status, error.code]).toEqual([400, 50035])
     expect(JSON.stringify((error.rawError as { errors?: unknown }).errors)).toContain(`"${where}"`)
     expect(standIn.complaints.at(-1)?.issues.length).toBeGreaterThan(0)
-    expect(standIn.messages(ID.bench)).toHaveLength(before)
+    expect(standIn.messages(ids.bench)).toHaveLength(before)
   })
 
   test('a message with nothing in it has a code of its own', async () => {
@@ -219,8 +219,8 @@ describe('refused', () => {
 })
 
 describe('accepted', () => {
-  test.each(GOOD)('%s', async (_, body) => {
+  test.each(goodMessages)('%s', async (_, body) => {
     await rest.post(path, { body })
-    expect(standIn.messages(ID.bench).at(-1)?.author.bot).toBe(true)
+    expect(standIn.messages(ids.bench).at(-1)?.author.bot).toBe(true)
   })
 })

@@ -9,11 +9,11 @@ import {
 import type { StandIn } from '../../src/practice/stand-in.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
-const SVG = `<svg xmlns="http://www.w3.org/2000/svg" width="640" height="240" viewBox="0 0 640 240"><rect width="640" height="240" fill="#eef3ee"/>
+const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="640" height="240" viewBox="0 0 640 240"><rect width="640" height="240" fill="#eef3ee"/>
 <rect x="60" y="80" width="420" height="80" rx="10" fill="#cfe0d8" stroke="#2f4a4a" stroke-width="3"/><rect x="480" y="100" width="24" height="40" fill="#2f4a4a"/>
 <text x="80" y="130" font-family="sans-serif" font-size="28" fill="#2f4a4a">A drawn torch battery</text></svg>`
 
-const COMMANDS = [
+const commands = [
   {
     name: 'torch',
     description: 'All about torches',
@@ -96,7 +96,7 @@ function card(kind: string, beam: string): APIMessageTopLevelComponent[] {
   ] as APIMessageTopLevelComponent[]
 }
 
-const FORM = {
+const form = {
   custom_id: 'torch-form',
   title: 'What do you see?',
   components: [
@@ -150,13 +150,13 @@ async function handler(interaction: Interaction): Promise<unknown> {
     if (which === 'slow') return
     if (which === 'wrong') return await interaction.reply({ content: 'x'.repeat(2001) })
     await interaction.deferReply({ flags: MessageFlags.Ephemeral })
-    const files = [new AttachmentBuilder(Buffer.from(SVG), { name: 'torch.svg' })]
+    const files = [new AttachmentBuilder(Buffer.from(svg), { name: 'torch.svg' })]
     const components = card(interaction.options.getString('kind', true), 'unknown')
     return await interaction.editReply({ flags: MessageFlags.IsComponentsV2, files, components })
   }
   if (interaction.isStringSelectMenu())
     return await interaction.update({ components: card('Head torch', interaction.values[0] ?? '') })
-  if (interaction.isButton() && interaction.customId === 'form') return await interaction.showModal(FORM)
+  if (interaction.isButton() && interaction.customId === 'form') return await interaction.showModal(form)
   if (interaction.isButton())
     return await interaction.update({
       components: card('Head torch', interaction.customId === 'beam' ? 'narrow' : 'not known'),
@@ -169,5 +169,5 @@ async function handler(interaction: Interaction): Promise<unknown> {
 
 /** Starts the bot on a stand-in. */
 export function startShowBot(standIn: StandIn): Promise<TinyBot> {
-  return startTinyBot(standIn, COMMANDS, handler)
+  return startTinyBot(standIn, commands, handler)
 }

@@ -2,10 +2,10 @@
 import type { Interaction, TextChannel } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { HOBBY_SERVER, ID } from './hobby-server.ts'
+import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
-const COMMANDS = [{ name: 'hello', description: 'Says hello' }]
+const commands = [{ name: 'hello', description: 'Says hello' }]
 
 async function handler(interaction: Interaction): Promise<unknown> {
   return interaction.isChatInputCommand() ? await interaction.reply('hello') : undefined
@@ -14,30 +14,30 @@ async function handler(interaction: Interaction): Promise<unknown> {
 let standIn: StandIn
 let bot: TinyBot
 beforeEach(async () => {
-  standIn = await openStandIn({ scenario: HOBBY_SERVER })
-  bot = await startTinyBot(standIn, COMMANDS, handler)
+  standIn = await openStandIn({ scenario: hobbyServer })
+  bot = await startTinyBot(standIn, commands, handler)
 })
 afterEach(async () => {
   await bot.stop()
   await standIn.close()
 })
 
-const bench = () => bot.client.channels.cache.get(ID.bench) as TextChannel
+const bench = () => bot.client.channels.cache.get(ids.bench) as TextChannel
 const posts = () =>
-  standIn.journal.filter(one => one.method === 'POST' && one.path === `/channels/${ID.bench}/messages`)
+  standIn.journal.filter(one => one.method === 'POST' && one.path === `/channels/${ids.bench}/messages`)
 
 test('after a 429 the post comes again and stands once', async () => {
   standIn.faults.answerNext({ match: 'POST /channels', status: 429, retryAfter: 0.05 })
   await bench().send('patience')
   expect(posts().map(one => one.status)).toEqual([429, 200])
-  expect(standIn.messages(ID.bench).map(one => one.content)).toEqual(['patience'])
+  expect(standIn.messages(ids.bench).map(one => one.content)).toEqual(['patience'])
   expect(standIn.complaints).toEqual([])
 })
 
 test('a bot that does not wait gets a RateLimitError with the time to wait', async () => {
-  const impatient = await startTinyBot(standIn, COMMANDS, handler, { rest: { rejectOnRateLimit: ['/channels'] } })
+  const impatient = await startTinyBot(standIn, commands, handler, { rest: { rejectOnRateLimit: ['/channels'] } })
   standIn.faults.answerNext({ match: /POST \/channels\/\d+\/messages/, status: 429, retryAfter: 600 })
-  const channel = impatient.client.channels.cache.get(ID.bench) as TextChannel
+  const channel = impatient.client.channels.cache.get(ids.bench) as TextChannel
   await expect(channel.send('now')).rejects.toMatchObject({
     name: expect.stringContaining('RateLimitError'),
     retryAfter: expect.any(Number),
@@ -55,13 +55,13 @@ test('an answer lost on the way makes the bot ask again; a nonce keeps the post 
   standIn.faults.loseAnswer({ match: 'POST /channels' })
   await bench().send({ content: 'only once', nonce: 'n1', enforceNonce: true })
   expect(posts()).toHaveLength(2)
-  expect(standIn.messages(ID.bench).map(one => one.content)).toEqual(['only once'])
+  expect(standIn.messages(ids.bench).map(one => one.content)).toEqual(['only once'])
 })
 
 test('without a nonce the same loss posts twice', async () => {
   standIn.faults.loseAnswer({ match: 'POST /channels' })
   await bench().send({ content: 'oops' })
-  expect(standIn.messages(ID.bench)).toHaveLength(2)
+  expect(standIn.messages(ids.bench)).toHaveLength(2)
 })
 
 test('a slow road delays what the bot asks for', async () => {

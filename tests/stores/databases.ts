@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { DatabaseSync } from 'node:sqlite'
 import { type Kysely, sql } from 'kysely'
 import pg from 'pg'
 import { openPostgres } from '../../src/stores/open-postgres.ts'
@@ -10,7 +11,14 @@ import { openSqlite } from '../../src/stores/open-sqlite.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 
 export type Opened = { readonly db: Kysely<Tables>; again(): Promise<Kysely<Tables>>; close(): Promise<void> }
-export type Kind = { readonly name: string; readonly missing: string | undefined; open(): Promise<Opened> }
+export type Kind = {
+  readonly name: string
+  readonly missing: string | undefined
+  /** The name of its dumps. */
+  readonly dump: string
+  /** A database of its own; `holding`: the SQL text of a dump, which is there before the stores open it. */
+  open(holding?: string): Promise<Opened>
+}
 
 const url = process.env['CELLWARY_TEST_POSTGRES'] ?? 'postgres://postgres@127.0.0.1:5432/test'
 
@@ -31,9 +39,15 @@ export const databases: readonly Kind[] = [
   {
     name: 'SQLite',
     missing: undefined,
-    async open() {
+    dump: 'sqlite.sql',
+    async open(holding) {
       const folder = await mkdtemp(join(tmpdir(), 'cellwary-'))
       const path = join(folder, 'test.db')
+      if (holding !== undefined) {
+        const database = new DatabaseSync(path)
+        database.exec(holding)
+        database.close()
+      }
       const opened = [await openSqlite(path)]
       return {
         db: opened[0] as Kysely<Tables>,
@@ -51,11 +65,13 @@ export const databases: readonly Kind[] = [
   {
     name: 'PostgreSQL',
     missing: postgres ? undefined : `no PostgreSQL at ${new URL(url).host}`,
-    async open() {
+    dump: 'postgres.sql',
+    async open(holding) {
       const schema = `cellwary_${randomUUID().replaceAll('-', '')}`
       const client = new pg.Client({ connectionString: url })
       await client.connect()
       await client.query(`create schema ${schema}`)
+      if (holding !== undefined) await client.query(`set search_path to ${schema};\n${holding}`)
       const opened = [await openPostgres(url, schema)]
       return {
         db: opened[0] as Kysely<Tables>,

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest'
 import { demoOutcomes, demoWeeks, plantedFrom } from '../../src/trends/demo.ts'
 import { epochOf } from '../../src/trends/epoch.ts'
-import { readOutcome } from '../../src/trends/read-outcome.ts'
+import { readOutcome } from '../../src/trends/outcome.ts'
 import { readRelease } from '../../src/trends/release/freeze-week.ts'
 import type { Release } from '../../src/trends/release/release.ts'
 import { weekPlus } from '../../src/trends/week.ts'

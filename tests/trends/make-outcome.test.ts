@@ -4,8 +4,7 @@ import { expect, test } from 'vitest'
 import { bandOf, bandWidth, cellCountBand, readingOf } from '../../src/trends/bands.ts'
 import { mayContribute } from '../../src/trends/contribute.ts'
 import { type FinishedCheck, makeOutcome } from '../../src/trends/make-outcome.ts'
-import { itemsOf } from '../../src/trends/outcome.ts'
-import { readOutcome } from '../../src/trends/read-outcome.ts'
+import { itemsOf, readOutcome } from '../../src/trends/outcome.ts'
 import { answersOf, rejudged } from '../../src/trends/rejudge.ts'
 import { weekOf } from '../../src/trends/week.ts'
 
@@ -61,11 +60,11 @@ test.each([
   ['format', { format: '' }],
   ['bought', { bought: 'https://market.example' }],
   ['fired', { fired: ['four-legs', 'Four legs!'] }],
-  ['option', { answers: [{ kind: 'option', question: 'legs', option: 'x'.repeat(49) }] }],
-  ['question', { answers: [{ kind: 'cant-tell', question: 'a b' }] }],
-  ['reading', { answers: [{ kind: 'reading', question: 'weight', quantity: 'mass', value: Number.NaN }] }],
+  ['options', { answers: [{ kind: 'option', question: 'legs', option: 'x'.repeat(49) }] }],
+  ['cantTell', { answers: [{ kind: 'cant-tell', question: 'a b' }] }],
+  ['readings', { answers: [{ kind: 'reading', question: 'weight', quantity: 'mass', value: Number.NaN }] }],
   ['cells', { cells: 0 }],
-  ['finishedAt', { finishedAt: Number.POSITIVE_INFINITY }],
+  ['week', { finishedAt: Number.POSITIVE_INFINITY }],
   ['packs', { packs: [] }],
   ['packs', { packs: [{ id: 'any-cell', version: 'latest, I think', digest: 'a'.repeat(64) }] }],
 ] as const)('text or an id as %s is refused and not repeated', (field, odd) => {
@@ -115,7 +114,7 @@ test('a stored outcome reads back as it was; a damaged row says where', () => {
   expect(readOutcome(stored)).toEqual(made)
   for (const field of Object.keys(stored)) {
     const { [field]: _, ...without } = stored
-    expect(readOutcome(without)).toEqual({ ok: false, refusal: { code: 'damaged-outcome', field } })
+    expect(readOutcome(without)).toEqual({ ok: false, refusal: { code: 'not-an-outcome', field } })
   }
   expect(readOutcome({ ...stored, week: '2026-W54' })).toMatchObject({ ok: false, refusal: { field: 'week' } })
   expect(readOutcome({ ...stored, note: 'x' })).toMatchObject({ ok: false, refusal: { field: 'note' } })

@@ -2,7 +2,7 @@
 import { createHmac } from 'node:crypto'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { isPseudonym } from '../../src/trends/names.ts'
+import { pseudonym } from '../../src/trends/names.ts'
 import { type Hmac, pseudonymOf } from '../../src/trends/pseudonym.ts'
 
 const hmac: Hmac = (key, message) => createHmac('sha256', key).update(message).digest('hex')
@@ -31,7 +31,7 @@ test('a pseudonym is the keyed hash of purpose, server and user', () => {
     Buffer.from('4'),
   ])
   expect(made).toEqual({ ok: true, pseudonym: hmac(key, message) })
-  expect(made.ok && isPseudonym(made.pseudonym)).toBe(true)
+  expect(made.ok && pseudonym.safeParse(made.pseudonym).success).toBe(true)
 })
 
 test('two people, servers, purposes or keys never share one', () => {

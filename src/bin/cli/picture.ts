@@ -10,7 +10,7 @@ import { installedPacks } from '../../packs/installed-packs.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { drawFamily } from '../../pictures/from-packs/draw-family.ts'
 import { drawOption, drawQuestion, isMeasuring } from '../../pictures/from-packs/draw-question.ts'
-import { drawMeasuring, MEASURING_KINDS } from '../../pictures/measuring/draw-measuring.ts'
+import { drawMeasuring, measuringKinds } from '../../pictures/measuring/draw-measuring.ts'
 import { nearest } from '../../words/problem-words.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
@@ -69,13 +69,13 @@ export function pictureCommand(): Command {
       return drawVerdictAlone(services.say, program, judge(program, read.value.answers), read.value.answers)
     },
   )
-  add('measuring <kind>', `how to measure: ${MEASURING_KINDS.join(', ')}`, (_, name = '') =>
+  add('measuring <kind>', `how to measure: ${measuringKinds.join(', ')}`, (_, name = '') =>
     isMeasuring(name)
       ? drawMeasuring(name)
       : unknown(
           'measuring picture',
           name,
-          MEASURING_KINDS.map(id => ({ id })),
+          measuringKinds.map(id => ({ id })),
         ),
   )
   return command

@@ -36,7 +36,7 @@ export type Beginning =
 
 /** One after the other for each person, so that many commands at once open no more than one after the other would. */
 export const beginCheck = (services: Services, interaction: Starting, wanted: Wanted): Promise<Beginning> =>
-  services.lanes.inLane(`begins ${interaction.user.id}`, () => begin(services, interaction, wanted))
+  services.queue.inOrder(`begins ${interaction.user.id}`, () => begin(services, interaction, wanted))
 
 type Starting = ChatInputCommandInteraction | MessageComponentInteraction
 

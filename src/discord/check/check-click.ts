@@ -2,44 +2,38 @@
 import { act } from '../../check/act.ts'
 import type { Check } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody-of.ts'
-import { refit } from '../../check/refit.ts'
 import { screenOf } from '../../check/screen.ts'
 import type { Program } from '../../engine/compile.ts'
-import { inLanguage } from '../../engine/in-language.ts'
 import { type Say, sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, redraw, refuse } from '../interaction/reply.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
-import { type ClickId, decodeClick } from './check-id.ts'
+import { type ClickId, checkIds } from './check-id.ts'
 import { eventOf } from './event-of.ts'
 import { afterHelp, mayHelp, showHelping } from './hand-over/helping.ts'
 import { tellDanger } from './hand-over/tell-danger.ts'
 import { tellOthers } from './hand-over/tell-others.ts'
 import { actorOf, holderOf } from './hand-over/turn.ts'
+import { loadCheck } from './load-check.ts'
 import { saveStep } from './save-step.ts'
 import { showReadingForm } from './show/reading-form.ts'
 import { showScreen } from './show/screen.ts'
 
-export const checkClick: ClickHandler = (services, interaction) => {
-  const id = decodeClick(interaction.customId)
-  return id && services.lanes.inLane(id.check, () => click(services, interaction, id))
-}
+export const checkClick = onClick(checkIds, (services, interaction, id) =>
+  services.queue.inOrder(id.check, () => click(services, interaction, id)),
+)
 
 async function click(services: Services, interaction: Clicked, id: ClickId): Promise<void> {
   const say = sayIn(interaction.locale)
   // Whoever only wants to see the check sees it as it stands; every other act is compared again when it is saved.
-  const found = await services.checks.load(id.check, id.act.is === 'show' ? undefined : id.revision)
+  const found = await loadCheck(services, say, id.check, id.act.is === 'show' ? undefined : id.revision)
   if (!found) return refuse(interaction, say, { code: 'gone' })
-  // Delivered twice: whoever counted it answers it.
+  // Duplicate delivery: the process that saved it replies.
   if (found.changedBy === interaction.id) return
-  const stored = found.check
-  const judging = services.programs.programFor(stored.family, stored.day)
-  if (!judging) return refuse(interaction, say, { code: 'gone' })
-  const program = inLanguage(judging, say.locale)
-  const check = refit(program, stored)
+  const { check, program } = found
   const helps = check.holder !== interaction.user.id
   const actor = helps ? await actorOf(services, interaction, check) : holderOf(check)
   if (helps && !mayHelp(check, actor)) return refuse(interaction, say, { code: 'not-yours' })
@@ -70,11 +64,11 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
     await tellDanger(services, inPublic, program, saved, interaction.channelId)
     return tellOthers(services, inPublic, saved)
   }
-  const latest = await services.checks.load(check.id)
+  const latest = await loadCheck(services, say, check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })
   // It may have gone into other hands meanwhile.
   if (!helps && latest.check.holder !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
-  await redraw(interaction, await show(say('stale.note'), refit(program, latest.check)))
+  await redraw(interaction, await show(say('stale.note'), latest.check))
 }
 
 /** Whether what channels show of it has changed: its custody, or that it came to a verdict or was closed. */

@@ -5,33 +5,29 @@ import { publicLanguage } from '../../server/settings.ts'
 import { type Deciding, decide, type Finding } from '../../trends/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
 import { nextWeek, weekOf } from '../../trends/week.ts'
-import type { Key } from '../../words/catalogue.ts'
 import { sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
-import { type Refusal, sayRefusal } from '../interaction/refusal.ts'
+import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, followWithFile, redraw, refuse, replyWithFile } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { draftRule } from './draft-rule.ts'
 import {
-  channelField,
   dismissalForm,
   longestWarning,
   reasonField,
   sayFound,
   showFinding,
+  warningChannel,
   warningField,
   warningForm,
 } from './show/finding.ts'
 import { postWarning } from './tell-findings.ts'
-import { decodeTrends, type FindingAct } from './trends-id.ts'
+import type { FindingAct } from './trends-id.ts'
 
-export const findingClick: ClickHandler = (services, interaction) => {
-  const act = decodeTrends(interaction.customId)
-  return act?.is === 'finding' ? services.lanes.inLane(act.id, () => click(services, interaction, act)) : undefined
-}
+export const findingClick = (services: Services, interaction: Clicked, act: FindingAct): Promise<void> =>
+  services.queue.inOrder(act.id, () => click(services, interaction, act))
 
 async function click(services: Services, interaction: Clicked, { id, does }: FindingAct): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -43,7 +39,8 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
   const home = sayIn(publicLanguage(settings, interaction.guildLocale))
   const names = openTrendNames(home, services.programs, today)
-  const show = (found: Finding, note?: Key) => redraw(interaction, showFinding(home, names, found, note && home(note)))
+  const show = (found: Finding, note?: string) => redraw(interaction, showFinding(home, names, found, note))
+  const settled = sayRefusal(home, changedMeanwhile)
   if (does === 'draft') {
     const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
     const program = services.programs.programFor(family === unknownFamily ? null : family, today)
@@ -53,7 +50,7 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
     })
   }
   if (does === 'warn' || does === 'dismiss') {
-    if (finding.state === 'settled') return show(finding, 'finding.settled')
+    if (finding.state === 'settled') return show(finding, settled)
     if (interaction.isModalSubmit()) return
     // The warning is drafted in the language it will be posted in.
     const draft = home('warning.draft', { what: sayFound(home, names, finding) })
@@ -69,11 +66,11 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   const next = event && decide(finding, event, services.now())
   const saved = next ? await services.trends.findings.save(next) : 'stale'
   const latest = saved === 'saved' && next ? next : ((await services.trends.findings.load(id)) ?? finding)
-  if (saved === 'stale') await show(latest, 'finding.settled')
+  if (saved === 'stale') await show(latest, settled)
   else {
     const posted = await postWarning(services, latest)
     const after = (await services.trends.findings.load(id)) ?? latest
-    await show(after, posted ? undefined : 'finding.not-posted')
+    await show(after, posted ? undefined : home('finding.not-posted'))
     if (posted) return
   }
   if (written !== undefined) await followWithFile(interaction, say('finding.kept-text'), textFile(interaction))
@@ -90,7 +87,7 @@ function eventOf(services: Services, interaction: Clicked, does: FindingAct['doe
   if (does === 'put-off') return { is: 'put-off', by, until: nextWeek(weekOf(services.now())) }
   if (!interaction.isModalSubmit()) return undefined
   if (does === 'dismissed') return { is: 'dismiss', by, why: interaction.fields.getTextInputValue(reasonField) }
-  const channel = interaction.fields.getSelectedChannels(channelField, true).first()
+  const channel = interaction.fields.getSelectedChannels(warningChannel, true).first()
   if (!channel) return undefined
   // What Discord says the moderator may do there; the bot's own right shows when it posts.
   const may = 'permissions' in channel && typeof channel.permissions === 'string' ? BigInt(channel.permissions) : null

@@ -14,10 +14,10 @@ import { showFinding, showWarning } from './show/finding.ts'
 const mostAtOnce = 5
 
 /** The part of the services that works without anybody asking. */
-export type QuietDesk = Pick<Services, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'>
+export type BackgroundServices = Pick<Services, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'>
 
 /** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
-export async function tellFindings(services: QuietDesk): Promise<void> {
+export async function tellFindings(services: BackgroundServices): Promise<void> {
   // What is damaged or out of reach for one server is no reason for the others not to be told.
   for (const settings of await services.servers.all())
     await tellServer(services, settings).catch(error =>
@@ -25,7 +25,7 @@ export async function tellFindings(services: QuietDesk): Promise<void> {
     )
 }
 
-async function tellServer(services: QuietDesk, settings: ServerSettings): Promise<void> {
+async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const say = sayIn(publicLanguage(settings))
   const names = openTrendNames(say, services.programs, dayOf(services.now()))
@@ -56,7 +56,7 @@ async function tellServer(services: QuietDesk, settings: ServerSettings): Promis
 }
 
 /** Posts a warning that was decided on; false if it could not be, and the finding waits for a decision again. */
-export async function postWarning(services: QuietDesk, finding: Finding): Promise<boolean> {
+export async function postWarning(services: BackgroundServices, finding: Finding): Promise<boolean> {
   if (finding.warning?.posted !== false) return true
   const language = publicLanguage(await services.servers.load(finding.server))
   const { channel, text } = finding.warning
@@ -66,7 +66,7 @@ export async function postWarning(services: QuietDesk, finding: Finding): Promis
   return posting.is === 'posted'
 }
 
-async function latestRelease(services: QuietDesk, server: string): Promise<Release | undefined> {
+async function latestRelease(services: BackgroundServices, server: string): Promise<Release | undefined> {
   const scope = { kind: 'server', server } as const
   const week = (await services.trends.releases.weeks(scope)).at(-1)
   const bytes = week === undefined ? null : await services.trends.releases.bytes(scope, week)

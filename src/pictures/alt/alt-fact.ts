@@ -12,4 +12,4 @@ export type AltFact = {
 }
 
 /** How telling a fact is; what has the highest number is dropped first when the text grows too long. */
-export const RANK = { kept: -1, asked: 0, against: 1, damage: 2, tell: 3, option: 1, view: 4, setting: 5 } as const
+export const ranks = { kept: -1, asked: 0, against: 1, damage: 2, tell: 3, option: 1, view: 4, setting: 5 } as const

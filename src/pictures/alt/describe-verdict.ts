@@ -1,5 +1,5 @@
 // What a verdict card tells: the word, each mark's sentence, the caution.
-import { type AltFact, RANK } from './alt-fact.ts'
+import { type AltFact, ranks } from './alt-fact.ts'
 
 /** The caution is never dropped before anything else. */
 export const describeVerdict = (card: {
@@ -8,10 +8,10 @@ export const describeVerdict = (card: {
   reasons?: readonly string[]
   caution: string
 }): AltFact[] => [
-  { code: 'verdict', values: { word: card.word }, rank: RANK.asked },
+  { code: 'verdict', values: { word: card.word }, rank: ranks.asked },
   ...card.views
     .flatMap(view => view.marks)
-    .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: RANK.against })),
-  ...(card.reasons ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: RANK.tell })),
-  { code: 'verdict-caution', values: { text: card.caution }, rank: RANK.kept },
+    .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: ranks.against })),
+  ...(card.reasons ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: ranks.tell })),
+  { code: 'verdict-caution', values: { text: card.caution }, rank: ranks.kept },
 ]

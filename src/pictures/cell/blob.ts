@@ -1,13 +1,13 @@
 // Irregular soft shapes: drops, puddles, patches. Always the same for the same numbers.
 import { type Point, round } from '../svg.ts'
 
-const WOBBLE = [1, 0.9, 1.08, 0.94, 1.12, 0.9, 1.04, 0.95, 1.1, 0.88]
+const wobble = [1, 0.9, 1.08, 0.94, 1.12, 0.9, 1.04, 0.95, 1.1, 0.88]
 
 /** Path data of a wobbly closed curve around `x`, `y`; `turn` picks another shape. */
 export function blob(x: number, y: number, rx: number, ry: number, turn = 0): string {
-  const n = WOBBLE.length
-  const points: Point[] = WOBBLE.map((_, i) => {
-    const share = WOBBLE[(i * 3 + turn) % n] ?? 1
+  const n = wobble.length
+  const points: Point[] = wobble.map((_, i) => {
+    const share = wobble[(i * 3 + turn) % n] ?? 1
     const angle = (2 * Math.PI * i) / n
     return { x: x + rx * share * Math.cos(angle), y: y + ry * share * Math.sin(angle) }
   })

@@ -1,7 +1,7 @@
 // The outside of the cell below its rim: can or wrap, groove, seam, board, and what lies on them.
-import { INK, STROKE } from '../ink.ts'
+import { inks, lineWidths } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
-import { type Cell, HEIGHT } from './anatomy.ts'
+import { type Cell, heights } from './anatomy.ts'
 import { arc, type Camera, rise } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 import { print } from './print.ts'
@@ -11,7 +11,7 @@ import { lowest, silhouette } from './silhouette.ts'
 import { tear } from './tear.ts'
 import { groundOf } from './wrap-colours.ts'
 
-const edge = { stroke: INK.line, 'stroke-width': STROKE.inner, fill: 'none' }
+const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner, fill: 'none' }
 
 /** Draws the side down to `bottom` mm; `cut` ends it in a break line, and leaves out what would not fit above that. */
 export const body = (params: CellParameters, cell: Cell, camera: Camera, bottom: number, cut: boolean): string =>
@@ -27,14 +27,14 @@ function skin(params: CellParameters, outline: string): string {
   const clear = params.wrapColour === 'clear' && params.wrap !== 'missing'
   return part(
     'body',
-    tag('path', { d: outline, fill: groundOf(params), stroke: INK.line, 'stroke-width': STROKE.outline }),
+    tag('path', { d: outline, fill: groundOf(params), stroke: inks.line, 'stroke-width': lineWidths.outline }),
     clear ? tag('path', { d: outline, fill: '#ffffff', 'fill-opacity': 0.35 }) : '',
   )
 }
 
 function groove(params: CellParameters, { radius, grow }: Cell, camera: Camera): string {
   const start = params.dent === 'top-edge' ? 0.95 : 0.12
-  const d = arc(camera, radius * 0.955, HEIGHT.groove * grow, start, Math.PI - 0.12)
+  const d = arc(camera, radius * 0.955, heights.groove * grow, start, Math.PI - 0.12)
   return part('groove', tag('path', { d, ...edge, 'stroke-opacity': 0.55 }))
 }
 
@@ -44,11 +44,11 @@ function seam(params: CellParameters, { radius, grow }: Cell, camera: Camera, bo
   const px = radius * camera.scale
   const down = 0.8 * px * camera.tilt
   const x = round(camera.x - 0.58 * px)
-  const top = round(camera.y - rise(camera) * HEIGHT.fold * grow + down)
+  const top = round(camera.y - rise(camera) * heights.fold * grow + down)
   const end = round(camera.y - rise(camera) * (bottom + 0.6) + (cut ? 0 : down))
   return part(
     'seam',
-    tag('path', { d: `M${x} ${top}V${end}h5V${top}Z`, fill: INK.line, 'fill-opacity': 0.22 }),
+    tag('path', { d: `M${x} ${top}V${end}h5V${top}Z`, fill: inks.line, 'fill-opacity': 0.22 }),
     tag('path', { d: `M${x} ${top}V${end}`, ...edge }),
   )
 }
@@ -64,6 +64,6 @@ function board(params: CellParameters, cell: Cell, camera: Camera): string {
   return part(
     'board',
     tag('path', { d: strip, ...edge, fill: '#ffffff', 'fill-opacity': 0.35 }),
-    tag('path', { d: step, ...edge, 'stroke-width': STROKE.outline }),
+    tag('path', { d: step, ...edge, 'stroke-width': lineWidths.outline }),
   )
 }

@@ -1,12 +1,12 @@
 // The negative end, drawn as if the cell stood on its head: a plain can bottom, or a board's plate.
-import { INK, METAL, STROKE, WRAP } from '../ink.ts'
+import { inks, lineWidths, metals, wraps } from '../ink.ts'
 import { part, tag } from '../svg.ts'
-import { type Cell, HEIGHT } from './anatomy.ts'
+import { type Cell, heights } from './anatomy.ts'
 import { type Ring, wholeRing } from './broken-ring.ts'
 import { type Camera, circle, rise } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 
-const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner }
 
 /** Draws the flat end; the wrap folds over it like over the rim of the top. */
 export function bottomFace(params: CellParameters, cell: Cell, camera: Camera): string {
@@ -14,15 +14,15 @@ export function bottomFace(params: CellParameters, cell: Cell, camera: Camera): 
   const flat = rise(camera) < 0.01
   const plate = (share: number, fill: string): string =>
     tag('path', { d: circle(camera, share * radius, 0), fill, ...edge })
-  const can = part('can-end', plate(0.96, METAL.light), plate(0.62, 'none'))
+  const can = part('can-end', plate(0.96, metals.light), plate(0.62, 'none'))
   const board = params.board
     ? part(
         'board',
         tag('path', { d: circle(camera, 0.9 * radius, 0), fill: '#5f7f6b', ...edge }),
-        plate(0.66, METAL.light),
+        plate(0.66, metals.light),
       )
     : ''
-  const one: Ring = { outer: radius, outerZ: flat ? 0 : HEIGHT.fold * grow, inner: 0.84 * radius, innerZ: 0.2 * grow }
+  const one: Ring = { outer: radius, outerZ: flat ? 0 : heights.fold * grow, inner: 0.84 * radius, innerZ: 0.2 * grow }
   const fold =
     params.wrap === 'missing'
       ? ''
@@ -31,7 +31,7 @@ export function bottomFace(params: CellParameters, cell: Cell, camera: Camera): 
           tag('path', {
             d: wholeRing(camera, one),
             'fill-rule': 'evenodd',
-            fill: WRAP[params.wrapColour],
+            fill: wraps[params.wrapColour],
             'fill-opacity': params.wrapColour === 'clear' ? 0.55 : undefined,
             ...(flat ? edge : {}),
           }),

@@ -9,16 +9,16 @@ export const wholeRing = (camera: Camera, ring: Ring): string =>
   circle(camera, ring.outer, ring.outerZ) + circle(camera, ring.inner, ring.innerZ)
 
 // A tear runs from the inner to the outer edge in a few teeth; the numbers are shares of the ring's width.
-const TEETH = [0, 0.22, 0.4, 0.66, 0.82, 1]
-const SWING = [0, 0.07, -0.05, 0.09, -0.04, 0.03]
+const teeth = [0, 0.22, 0.4, 0.66, 0.82, 1]
+const swing = [0, 0.07, -0.05, 0.09, -0.04, 0.03]
 
 /** The points of one torn edge, from the inner to the outer circle, near `angle`. */
 export const tornEdge = (camera: Camera, ring: Ring, angle: number): Point[] =>
-  TEETH.map((share, i) =>
+  teeth.map((share, i) =>
     spot(
       camera,
       ring.inner + (ring.outer - ring.inner) * share,
-      angle + (SWING[i] ?? 0),
+      angle + (swing[i] ?? 0),
       ring.innerZ + (ring.outerZ - ring.innerZ) * share,
     ),
   )

@@ -1,5 +1,5 @@
 // Chooses what a picture of a cell consists of: the whole cell, a close-up, or both joined.
-import { INK, STROKE } from '../ink.ts'
+import { inks, lineWidths } from '../ink.ts'
 import { oval, part, round, tag } from '../svg.ts'
 import { cutAway } from './cut-away.ts'
 import { halo, pointer } from './mark.ts'
@@ -25,11 +25,11 @@ function joined(params: CellParameters, about: Peeled, box: Box): Scene {
   }
   const cone = tag('path', {
     d: `M${place.x + place.rx} ${place.y - place.ry * 0.6}L${close.x} ${close.y}M${place.x + place.rx} ${place.y + place.ry * 0.6}L${close.x} ${close.y + close.height}`,
-    stroke: INK.point,
-    'stroke-width': STROKE.inner,
+    stroke: inks.point,
+    'stroke-width': lineWidths.inner,
     'stroke-dasharray': '1 5',
   })
-  const ring = halo(place, INK.point, 3.2)
+  const ring = halo(place, inks.point, 3.2)
   return { svg: whole.svg + part('pointer', cone, ring) + peel(params, about, close), places: whole.places }
 }
 
@@ -46,8 +46,8 @@ export function lookHere(params: CellParameters, box: Box, bounds: Box): Scene {
 }
 
 // Tells that are small on a whole end are cut out and enlarged.
-const ZOOM: Readonly<Record<string, number>> = { vent: 1.45, 'weld-marks': 2.2 }
-const POSITIVE_ZOOM: Readonly<Record<string, number>> = { welds: 1.7, terminal: 2.1 }
+const zooms: Readonly<Record<string, number>> = { vent: 1.45, 'weld-marks': 2.2 }
+const positiveZooms: Readonly<Record<string, number>> = { welds: 1.7, terminal: 2.1 }
 
 /** A round cut-out under a magnifying glass, in the colour of marks: it is no part of the cell, and larger than life. */
 function enlarged(params: CellParameters, box: Box, zoom: number): Scene {
@@ -60,12 +60,12 @@ function enlarged(params: CellParameters, box: Box, zoom: number): Scene {
   const k = r * Math.SQRT1_2
   const handle = `M${round(cx + k)} ${round(cy + k)}l${round(r * 0.26)} ${round(r * 0.26)}`
   const rim =
-    tag('circle', { cx, cy, r: r - 1, fill: 'none', stroke: INK.point, 'stroke-width': 4 }) +
-    tag('path', { d: handle, stroke: INK.point, 'stroke-width': 8 })
+    tag('circle', { cx, cy, r: r - 1, fill: 'none', stroke: inks.point, 'stroke-width': 4 }) +
+    tag('path', { d: handle, stroke: inks.point, 'stroke-width': 8 })
   const svg =
     tag('svg', { ...lens, overflow: 'hidden' }, inner.svg) +
     // Around the lens the tile's own ground covers what overhangs.
-    tag('path', { d: cut, 'fill-rule': 'evenodd', fill: INK.casing }) +
+    tag('path', { d: cut, 'fill-rule': 'evenodd', fill: inks.casing }) +
     part('lens', rim)
   const moved = Object.entries(inner.places).map(
     ([name, p]) => [name, { ...p, x: p.x + lens.x, y: p.y + lens.y }] as const,
@@ -84,7 +84,7 @@ export function lookClose(params: CellParameters, box: Box): Scene {
     return { svg: peel(params, params.pointAt, close), places: { [about]: place } }
   }
   const zoom =
-    params.view !== 'top' ? 1 : (ZOOM[about] ?? (params.end === 'positive' ? POSITIVE_ZOOM[about] : undefined) ?? 1)
+    params.view !== 'top' ? 1 : (zooms[about] ?? (params.end === 'positive' ? positiveZooms[about] : undefined) ?? 1)
   if (zoom > 1) return enlarged(params, box, zoom)
   const whole = scene(params, box, true)
   const sized = params.view === 'side' && (about === 'length' || about === 'diameter' || params.sizes)

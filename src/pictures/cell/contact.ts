@@ -1,28 +1,28 @@
 // The positive top contact: a small plateau (or button) that stands on n legs over the vent.
-import { INK, METAL, STROKE } from '../ink.ts'
+import { inks, lineWidths, metals } from '../ink.ts'
 import { line, part, tag } from '../svg.ts'
-import { type Cell, contactHeight, HEIGHT, RADIUS, spoke } from './anatomy.ts'
+import { type Cell, contactHeight, heights, radii, spoke } from './anatomy.ts'
 import { type Camera, circle, dot, rise, spot } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 
 export type Look = 'drawn' | 'see-through'
 
-const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner }
 // A pale shape without an edge: dashes were taken for lines on the disc below.
-const ghost = { fill: METAL.dark, 'fill-opacity': 0.22 }
+const ghost = { fill: metals.dark, 'fill-opacity': 0.22 }
 
 /** The four corners of leg `i`: its foot on the flange, its head under the plateau. */
 function legPath(camera: Camera, cell: Cell, i: number, n: number, lift: number): string {
   const { radius, grow } = cell
   const angle = spoke(i, n)
-  const foot = { r: RADIUS.flangeInner * 1.07 * radius, half: 0.105 * radius, z: HEIGHT.flange * grow + lift }
-  const head = { r: RADIUS.plateau * 0.9 * radius, half: 0.08 * radius, z: (HEIGHT.flatTop - 0.2) * grow + lift }
+  const foot = { r: radii.flangeInner * 1.07 * radius, half: 0.105 * radius, z: heights.flange * grow + lift }
+  const head = { r: radii.plateau * 0.9 * radius, half: 0.08 * radius, z: (heights.flatTop - 0.2) * grow + lift }
   const corner = (at: typeof foot, side: number) => spot(camera, at.r, angle + side * Math.asin(at.half / at.r), at.z)
   return line([corner(foot, -1), corner(head, -1), corner(head, 1), corner(foot, 1)], true)
 }
 
 function drum(camera: Camera, r: number, bottom: number, top: number, look: Look): string {
-  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : ghost
+  const style = look === 'drawn' ? { fill: metals.light, ...edge } : ghost
   const drop = rise(camera) * (top - bottom)
   const lid = tag('path', { d: circle(camera, r, top), ...style })
   if (look === 'see-through') return lid
@@ -31,14 +31,14 @@ function drum(camera: Camera, r: number, bottom: number, top: number, look: Look
   const rx = r * camera.scale
   const ry = rx * camera.tilt
   const wall = `M${x - rx} ${y}V${y + drop}A${rx} ${ry} 0 0 0 ${x + rx} ${y + drop}V${y}Z`
-  return tag('path', { d: wall, fill: METAL.mid, ...edge }) + lid
+  return tag('path', { d: wall, fill: metals.mid, ...edge }) + lid
 }
 
 /** From straight above, only its shadow tells how far a disc of radius `r` mm stands out. */
 function castShadow(camera: Camera, r: number, height: number): string {
   const [dx, dy] = [0.25 * height * camera.scale, 0.4 * height * camera.scale]
   const moved = { ...camera, x: camera.x + dx, y: camera.y + dy }
-  return tag('path', { d: circle(moved, r, 0), fill: INK.line, 'fill-opacity': 0.4 })
+  return tag('path', { d: circle(moved, r, 0), fill: inks.line, 'fill-opacity': 0.4 })
 }
 
 /**
@@ -47,27 +47,27 @@ function castShadow(camera: Camera, r: number, height: number): string {
  */
 export function contact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift = 0): string {
   const { radius, grow } = cell
-  const style = look === 'drawn' ? { fill: METAL.light, ...edge } : ghost
+  const style = look === 'drawn' ? { fill: metals.light, ...edge } : ghost
   if (params.view === 'side') return nub(params, cell, camera)
   if (params.contact === 'closed') return closedContact(params, cell, camera, look, lift)
   const order = Array.from({ length: params.legs }, (_, i) => i).sort(
     (a, b) => Math.sin(spoke(a, params.legs)) - Math.sin(spoke(b, params.legs)),
   )
   const legs = order.map(i => tag('path', { d: legPath(camera, cell, i, params.legs, lift), ...style }))
-  const flat = HEIGHT.flatTop * grow + lift
-  let plate = drum(camera, RADIUS.plateau * radius, flat - 0.35 * grow, flat, look)
+  const flat = heights.flatTop * grow + lift
+  let plate = drum(camera, radii.plateau * radius, flat - 0.35 * grow, flat, look)
   if (params.top === 'button') {
-    plate += drum(camera, RADIUS.plateau * 0.8 * radius, flat, HEIGHT.buttonTop * grow + lift, look)
+    plate += drum(camera, radii.plateau * 0.8 * radius, flat, heights.buttonTop * grow + lift, look)
   }
   const z = contactHeight(params, cell) + lift
   const marks = Array.from({ length: look === 'drawn' ? params.weldMarks : 0 }, (_, i) => {
-    const place = params.weldMarks === 1 ? 0 : RADIUS.plateau * 0.48 * radius
+    const place = params.weldMarks === 1 ? 0 : radii.plateau * 0.48 * radius
     const angle = (2 * Math.PI * i) / params.weldMarks
     return tag('path', {
       d: dot(camera, place, angle, z, 0.05 * radius),
-      fill: METAL.deep,
-      stroke: INK.line,
-      'stroke-width': STROKE.fine,
+      fill: metals.deep,
+      stroke: inks.line,
+      'stroke-width': lineWidths.fine,
     })
   })
   // See-through, the plate would lie over the very middle of what is below it.
@@ -76,16 +76,16 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
 
 /** From the side the well is a sliver, and legs in it would be a smudge: only that something stands out is shown. */
 function nub(params: CellParameters, cell: Cell, camera: Camera): string {
-  const [low, top] = [HEIGHT.flange * cell.grow, contactHeight(params, cell)]
-  return part('contact', drum(camera, RADIUS.nub * cell.radius, low, top, 'drawn'))
+  const [low, top] = [heights.flange * cell.grow, contactHeight(params, cell)]
+  return part('contact', drum(camera, radii.nub * cell.radius, low, top, 'drawn'))
 }
 
 /** A contact without gaps: one lid over the whole well. */
 function closedContact(params: CellParameters, cell: Cell, camera: Camera, look: Look, lift: number): string {
   const { radius, grow } = cell
-  const flat = HEIGHT.flatTop * grow + lift
-  const lid = drum(camera, RADIUS.flangeInner * 1.02 * radius, HEIGHT.flange * grow + lift, flat, look)
+  const flat = heights.flatTop * grow + lift
+  const lid = drum(camera, radii.flangeInner * 1.02 * radius, heights.flange * grow + lift, flat, look)
   const button =
-    params.top === 'button' ? drum(camera, RADIUS.button * radius, flat, HEIGHT.buttonTop * grow + lift, look) : ''
+    params.top === 'button' ? drum(camera, radii.button * radius, flat, heights.buttonTop * grow + lift, look) : ''
   return part('contact', lid, button)
 }

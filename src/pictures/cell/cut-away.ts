@@ -1,5 +1,5 @@
 // The top of the cell sawn through the middle: what lies on what. Thicknesses are widened so that layers can be told apart.
-import { INK, METAL, PAPER, STROKE, WRAP } from '../ink.ts'
+import { inks, lineWidths, metals, papers, wraps } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box, Place, Scene } from './scene.ts'
@@ -12,8 +12,12 @@ function sheet(pen: Pen, d: string, thickness: number, fill: string): string {
   const width = thickness * pen.scale
   const open = { d, fill: 'none', 'stroke-linecap': 'butt' }
   return (
-    tag('path', { ...open, stroke: INK.line, 'stroke-width': width + 2 * STROKE.inner, 'stroke-linecap': 'square' }) +
-    tag('path', { ...open, stroke: fill, 'stroke-width': width, 'stroke-linecap': 'square' })
+    tag('path', {
+      ...open,
+      stroke: inks.line,
+      'stroke-width': width + 2 * lineWidths.inner,
+      'stroke-linecap': 'square',
+    }) + tag('path', { ...open, stroke: fill, 'stroke-width': width, 'stroke-linecap': 'square' })
   )
 }
 
@@ -40,7 +44,7 @@ function wrapLayers(params: CellParameters, pen: Pen): string {
   const outer = params.secondWrap === 'none' ? 0 : 0.62
   return (
     (outer === 0 ? '' : part('second-wrap', skin(0, underWrap(params), 6.6))) +
-    part('wrap', skin(outer, WRAP[params.wrapColour], 7.4))
+    part('wrap', skin(outer, wraps[params.wrapColour], 7.4))
   )
 }
 
@@ -50,7 +54,7 @@ function canWall(params: CellParameters, pen: Pen): string {
     `M8.6,-9.4L8.6,-6.1Q8.6,-5.6 7.9,-5.3Q7.2,-4.8 7.9,-4.3Q8.6,-4 8.6,-3.5L8.6,-1Q8.6,-0.4 8,-0.4${shoulder(dimple)}`
   return part(
     'can',
-    both(flip => sheet(pen, path(pen, flip, wall(params.dimples >= (flip === -1 ? 1 : 2))), 0.55, METAL.mid)),
+    both(flip => sheet(pen, path(pen, flip, wall(params.dimples >= (flip === -1 ? 1 : 2))), 0.55, metals.mid)),
   )
 }
 
@@ -63,7 +67,7 @@ function ventSheet(params: CellParameters, pen: Pen): string {
   }[params.vent]
   const d = path(pen, 1, `M-6.9,-2.65L-4.8,-2.65L-4.1,-3.2${middle}L4.1,-3.2L4.8,-2.65L6.9,-2.65`)
   // Where the disc is asked about it takes the colour of marks, and the cap over it steps back.
-  return part('vent', sheet(pen, d, 0.42, params.pointAt === 'vent' ? '#7db0f5' : METAL.dark))
+  return part('vent', sheet(pen, d, 0.42, params.pointAt === 'vent' ? '#7db0f5' : metals.dark))
 }
 
 function capSheet(params: CellParameters, pen: Pen): string {
@@ -71,7 +75,7 @@ function capSheet(params: CellParameters, pen: Pen): string {
   const d = path(pen, 1, `M-6.9,-1.95L-5,-1.95${top}L5,-1.95L6.9,-1.95`)
   return part(
     'contact',
-    tag('g', { opacity: params.pointAt === 'vent' ? 0.45 : undefined }, sheet(pen, d, 0.36, METAL.light)),
+    tag('g', { opacity: params.pointAt === 'vent' ? 0.45 : undefined }, sheet(pen, d, 0.36, metals.light)),
   )
 }
 
@@ -80,9 +84,9 @@ function ringSlab(params: CellParameters, pen: Pen): string {
   const slab = (flip: 1 | -1, low: number, inner: number): string =>
     tag('path', {
       d: path(pen, flip, `M8.6,${low}L${inner},${low}L${inner},${low + 0.45}L8.6,${low + 0.45}Z`),
-      fill: PAPER[params.ringColour],
-      stroke: INK.line,
-      'stroke-width': STROKE.inner,
+      fill: papers[params.ringColour],
+      stroke: inks.line,
+      'stroke-width': lineWidths.inner,
     })
   const kept: (1 | -1)[] = params.ring === 'torn' ? [1] : [1, -1]
   return (
@@ -99,7 +103,7 @@ function inside(pen: Pen): string {
   return part(
     'roll',
     tag('path', { d: block, fill: '#eceae2' }),
-    tag('path', { d: sheets.join(''), stroke: METAL.deep, 'stroke-width': STROKE.fine }),
+    tag('path', { d: sheets.join(''), stroke: metals.deep, 'stroke-width': lineWidths.fine }),
   )
 }
 

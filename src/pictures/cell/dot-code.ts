@@ -11,7 +11,7 @@ import type { CellParameters } from './parameters.ts'
  * - no regular clock: none of the edges alternates dark and light all along;
  * - no finder square: no row or column holds the 1:1:3:1:1 run of QR, and dots never touch in the clear print.
  */
-export const DOTS: readonly string[] = [
+export const dotRows: readonly string[] = [
   '11010011',
   '10110100',
   '01001101',
@@ -24,7 +24,7 @@ export const DOTS: readonly string[] = [
 
 type Print = CellParameters['codePrint']
 
-const SHAPE: Readonly<Record<Print, { size: number; opacity: number }>> = {
+const dotShapes: Readonly<Record<Print, { size: number; opacity: number }>> = {
   clear: { size: 0.36, opacity: 0.95 },
   faint: { size: 0.3, opacity: 0.26 },
   dark: { size: 0.56, opacity: 1 },
@@ -35,34 +35,34 @@ const SHAPE: Readonly<Record<Print, { size: number; opacity: number }>> = {
 type Kind = CellParameters['codeKind']
 
 // A hint of a Data Matrix: solid left and bottom edges around the same dots; still 8 × 8, so no reader knows the size.
-const EDGE_L = DOTS.map((row, j) => (j === DOTS.length - 1 ? '1'.repeat(DOTS.length) : `1${row.slice(1)}`))
+const edgeL = dotRows.map((row, j) => (j === dotRows.length - 1 ? '1'.repeat(dotRows.length) : `1${row.slice(1)}`))
 
 /** Rows and columns of the code with corner squares: even, so neither QR (21, 25, …) nor Micro QR (11, 13, 15, 17). */
-export const CORNER_GRID = 16
-const CORNER = 5
+export const cornerGrid = 16
+const cornerDots = 5
 
 // A hint of a QR code: three squares in the corners, but hollow with a small dot, so that no line through them has the
 // 1:1:3:1:1 run that readers look for.
 const inCorner = (i: number, j: number): boolean => {
-  const far = CORNER_GRID - CORNER - 1
-  return (i <= CORNER && j <= CORNER) || (i >= far && j <= CORNER) || (i <= CORNER && j >= far)
+  const far = cornerGrid - cornerDots - 1
+  return (i <= cornerDots && j <= cornerDots) || (i >= far && j <= cornerDots) || (i <= cornerDots && j >= far)
 }
 
 function cornerSquares(left: number, top: number, side: number): string {
-  const step = side / CORNER_GRID
-  const far = (CORNER_GRID - CORNER) * step
+  const step = side / cornerGrid
+  const far = (cornerGrid - cornerDots) * step
   const squares = [
     [0, 0],
     [far, 0],
     [0, far],
   ].map(([x = 0, y = 0]) => {
-    const ring = `M${left + x} ${top + y}h${CORNER * step}v${CORNER * step}h${-CORNER * step}Zm${step} ${step}v${3 * step}h${3 * step}v${-3 * step}Z`
+    const ring = `M${left + x} ${top + y}h${cornerDots * step}v${cornerDots * step}h${-cornerDots * step}Zm${step} ${step}v${3 * step}h${3 * step}v${-3 * step}Z`
     const dot = tag('circle', { cx: left + x + 2.5 * step, cy: top + y + 2.5 * step, r: 0.4 * step })
     return tag('path', { d: ring, 'fill-rule': 'evenodd' }) + dot
   })
   const cells: string[] = []
-  for (let j = 0; j < CORNER_GRID; j++) {
-    for (let i = 0; i < CORNER_GRID; i++) {
+  for (let j = 0; j < cornerGrid; j++) {
+    for (let i = 0; i < cornerGrid; i++) {
       if (inCorner(i, j) || (i * 7 + j * 11 + i * j) % 5 > 1) continue
       cells.push(tag('rect', { x: left + i * step, y: top + j * step, width: step * 0.86, height: step * 0.86 }))
     }
@@ -73,7 +73,7 @@ function cornerSquares(left: number, top: number, side: number): string {
 function dots(rows: readonly string[], left: number, top: number, side: number, print: Print): string {
   const n = rows.length
   const step = side / n
-  const { size } = SHAPE[print]
+  const { size } = dotShapes[print]
   let out = ''
   rows.forEach((row, j) => {
     for (let i = 0; i < n; i++) {
@@ -114,6 +114,6 @@ export function dotCode(
   const pattern =
     code.kind === 'corner-squares'
       ? cornerSquares(left, top, side)
-      : dots(code.kind === 'edge-l' ? EDGE_L : DOTS, left, top, side, code.print)
-  return part('code', tag('g', { fill, 'fill-opacity': SHAPE[code.print].opacity * see }, bars, pattern))
+      : dots(code.kind === 'edge-l' ? edgeL : dotRows, left, top, side, code.print)
+  return part('code', tag('g', { fill, 'fill-opacity': dotShapes[code.print].opacity * see }, bars, pattern))
 }

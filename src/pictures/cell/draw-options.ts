@@ -1,14 +1,14 @@
 // The options of a question side by side, lettered, so that "B" can be said instead of pressed.
 import { describeOptions } from '../alt/describe-cell.ts'
 import type { Drawing } from '../drawing.ts'
-import { INK } from '../ink.ts'
+import { inks } from '../ink.ts'
 import { panel } from '../panel.ts'
 import { textLine } from '../type/text-block.ts'
 import { lookClose } from './compose-cell.ts'
 import { badge } from './mark.ts'
 import { type CellParameters, completeCell } from './parameters.ts'
 import type { Box } from './scene.ts'
-import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
+import { tileGap, tileHeight, tiles } from './tiles.ts'
 
 /** One option: what it shows (nothing: a question mark), and words under it, handed in. */
 export type PictureOption = { show?: Partial<CellParameters>; label?: string }
@@ -21,7 +21,7 @@ const unknown = (box: Box): string =>
   textLine('?', box.x + box.width / 2, box.y + box.height / 2 + 24, {
     size: 68,
     weight: 'bold',
-    fill: INK.soft,
+    fill: inks.soft,
     anchor: 'middle',
   })
 
@@ -35,8 +35,8 @@ export function drawOptions(options: readonly PictureOption[]): Drawing {
     label: labels[i] as string,
     draw: (box: Box, corner: { x: number; y: number }): string =>
       (params === undefined ? unknown(box) : lookClose(params, box).svg) +
-      badge(corner.x, corner.y, 13, optionLetter(i), INK.line),
+      badge(corner.x, corner.y, 13, optionLetter(i), inks.line),
   }))
-  const laid = tiles(list, picture, TILE_GAP)
-  return panel(Math.ceil(laid.height + TILE_GAP), laid.svg, describeOptions(cells, labels, optionLetter))
+  const laid = tiles(list, picture, tileGap)
+  return panel(Math.ceil(laid.height + tileGap), laid.svg, describeOptions(cells, labels, optionLetter))
 }

@@ -4,7 +4,7 @@ import type { Drawing } from '../drawing.ts'
 import { panel } from '../panel.ts'
 import { lookClose } from './compose-cell.ts'
 import { type CellParameters, completeCell } from './parameters.ts'
-import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
+import { tileGap, tileHeight, tiles } from './tiles.ts'
 
 /** One view of the family's cell and the words under it, handed in. */
 export type ReferenceView = { show: Partial<CellParameters>; label?: string }
@@ -17,6 +17,6 @@ export function drawReference(views: readonly ReferenceView[]): Drawing {
     label: views[i]?.label ?? '',
     draw: (box: Parameters<typeof lookClose>[1]): string => lookClose(params, box).svg,
   }))
-  const laid = tiles(list, Math.max(88, ...cells.map(tileHeight)), TILE_GAP)
-  return panel(Math.ceil(laid.height + TILE_GAP), laid.svg, describeReference(cells))
+  const laid = tiles(list, Math.max(88, ...cells.map(tileHeight)), tileGap)
+  return panel(Math.ceil(laid.height + tileGap), laid.svg, describeReference(cells))
 }

@@ -2,16 +2,16 @@
 import type { Verdict } from '../../ground/verdicts.ts'
 import { describeVerdict } from '../alt/describe-verdict.ts'
 import type { Drawing } from '../drawing.ts'
-import { INK } from '../ink.ts'
-import { panel, SHEET_WIDTH } from '../panel.ts'
+import { inks } from '../ink.ts'
+import { panel, sheetWidth } from '../panel.ts'
 import { part, round, tag } from '../svg.ts'
 import { textBlock } from '../type/text-block.ts'
 import { lookClose } from './compose-cell.ts'
 import { numberBadge, numberedMark } from './mark.ts'
 import { type CellParameters, completeCell, type Part } from './parameters.ts'
 import type { Box } from './scene.ts'
-import { TILE_GAP, tileHeight, tiles } from './tiles.ts'
-import { TONE, verdictSign } from './verdict-sign.ts'
+import { tileGap, tileHeight, tiles } from './tiles.ts'
+import { toneOf, verdictSign } from './verdict-sign.ts'
 
 /** A part that does not fit, and the sentence that says so. */
 export type VerdictMark = { part: Exclude<Part, 'none'>; text: string }
@@ -31,13 +31,13 @@ export type VerdictCard = {
   caution: string
 }
 
-const MARGIN = 14
+const margin = 14
 
 function heading(card: VerdictCard): { svg: string; height: number } {
-  const words = textBlock(card.word, 62, 13, SHEET_WIDTH - 62 - MARGIN, { size: 24, weight: 'bold', fill: INK.casing })
+  const words = textBlock(card.word, 62, 13, sheetWidth - 62 - margin, { size: 24, weight: 'bold', fill: inks.casing })
   const height = Math.max(52, words.height + 22)
-  const band = `M1.5 ${height}V10.5A9 9 0 0 1 10.5 1.5H${SHEET_WIDTH - 10.5}A9 9 0 0 1 ${SHEET_WIDTH - 1.5} 10.5V${height}Z`
-  const svg = tag('path', { d: band, fill: TONE[card.tone] }) + verdictSign(card.tone, 33, height / 2, 16) + words.svg
+  const band = `M1.5 ${height}V10.5A9 9 0 0 1 10.5 1.5H${sheetWidth - 10.5}A9 9 0 0 1 ${sheetWidth - 1.5} 10.5V${height}Z`
+  const svg = tag('path', { d: band, fill: toneOf[card.tone] }) + verdictSign(card.tone, 33, height / 2, 16) + words.svg
   return { svg: part('verdict', svg), height }
 }
 
@@ -71,9 +71,11 @@ function reasons(card: VerdictCard, top: number): { svg: string; height: number 
   let y = top
   let svg = ''
   ;[...marked, ...(card.reasons ?? [])].forEach((text, i) => {
-    const block = textBlock(text, 44, y, SHEET_WIDTH - 44 - MARGIN, { size: 15 })
+    const block = textBlock(text, 44, y, sheetWidth - 44 - margin, { size: 15 })
     const sign =
-      i < marked.length ? numberBadge(25, y + 10, i + 1) : tag('circle', { cx: 25, cy: y + 10, r: 3.5, fill: INK.line })
+      i < marked.length
+        ? numberBadge(25, y + 10, i + 1)
+        : tag('circle', { cx: 25, cy: y + 10, r: 3.5, fill: inks.line })
     svg += part('reason', sign, block.svg)
     y += Math.max(block.height, 24) + 7
   })
@@ -81,7 +83,7 @@ function reasons(card: VerdictCard, top: number): { svg: string; height: number 
 }
 
 function cautionBox(text: string, top: number): { svg: string; height: number } {
-  const inner = textBlock(text, 56, top + 11, SHEET_WIDTH - 56 - MARGIN - 12, { size: 14.5, weight: 'bold' })
+  const inner = textBlock(text, 56, top + 11, sheetWidth - 56 - margin - 12, { size: 14.5, weight: 'bold' })
   const height = Math.max(48, inner.height + 22)
   const y = top + height / 2
   const sign = `M34 ${round(y - 13)}L48 ${round(y + 11)}H20Z`
@@ -89,16 +91,16 @@ function cautionBox(text: string, top: number): { svg: string; height: number } 
     tag('rect', {
       x: 10,
       y: top,
-      width: SHEET_WIDTH - 20,
+      width: sheetWidth - 20,
       height,
       rx: 8,
       fill: '#fff3cf',
-      stroke: INK.line,
+      stroke: inks.line,
       'stroke-width': 2,
     }) +
-    tag('path', { d: sign, fill: 'none', stroke: INK.line, 'stroke-width': 2.4 }) +
-    tag('path', { d: `M34 ${round(y - 4)}v6`, stroke: INK.line, 'stroke-width': 2.6 }) +
-    tag('circle', { cx: 34, cy: y + 7, r: 1.7, fill: INK.line }) +
+    tag('path', { d: sign, fill: 'none', stroke: inks.line, 'stroke-width': 2.4 }) +
+    tag('path', { d: `M34 ${round(y - 4)}v6`, stroke: inks.line, 'stroke-width': 2.6 }) +
+    tag('circle', { cx: 34, cy: y + 7, r: 1.7, fill: inks.line }) +
     inner.svg
   return { svg: part('caution', svg), height }
 }
@@ -106,9 +108,9 @@ function cautionBox(text: string, top: number): { svg: string; height: number } 
 /** Draws the card, 360 px wide; its height follows from the words, and no word is ever cut. */
 export function drawVerdictCard(card: VerdictCard): Drawing {
   const head = heading(card)
-  const cells = pictures(card, head.height + TILE_GAP)
-  const why = reasons(card, head.height + TILE_GAP + cells.height + 4)
-  const end = head.height + TILE_GAP + cells.height + why.height + 8
+  const cells = pictures(card, head.height + tileGap)
+  const why = reasons(card, head.height + tileGap + cells.height + 4)
+  const end = head.height + tileGap + cells.height + why.height + 8
   const caution = cautionBox(card.caution, end)
   const height = Math.ceil(end + caution.height + 10)
   return panel(height, cells.svg + why.svg + caution.svg + head.svg, describeVerdict(card))

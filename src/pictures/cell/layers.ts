@@ -1,5 +1,5 @@
 // The layers of the side in a close-up: can, second wrap, wrap, each laid back from the one below.
-import { INK, METAL, STROKE } from '../ink.ts'
+import { inks, lineWidths, metals } from '../ink.ts'
 import { line, type Point, part, round, tag } from '../svg.ts'
 import type { CellParameters, Peeled } from './parameters.ts'
 import type { Box } from './scene.ts'
@@ -28,7 +28,7 @@ const isClear = (params: CellParameters, layer: Layer): boolean =>
   layer === 'second-wrap' ? params.secondWrap !== 'coloured' : layer === 'wrap' && params.wrapColour === 'clear'
 
 function fillOf(params: CellParameters, layer: Layer): string {
-  if (layer === 'can') return METAL.light
+  if (layer === 'can') return metals.light
   if (isClear(params, layer)) return '#ffffff'
   return layer === 'wrap' ? groundOf(params) : underWrap(params)
 }
@@ -36,10 +36,10 @@ function fillOf(params: CellParameters, layer: Layer): string {
 /** How far the broken ends swing to the right at `share` of the height: left above the middle, right below it. */
 function swing(box: Box, share: number): number {
   const along = (share % 0.5) * 2
-  return (share < 0.5 ? -1 : 1) * 2 * along * (1 - along) * BOW * box.height
+  return (share < 0.5 ? -1 : 1) * 2 * along * (1 - along) * usualBow * box.height
 }
 
-const BOW = 0.1
+const usualBow = 0.1
 
 /** A level band of light or shade between two heights (as shares) from end to end of the close-up, however these swing. */
 export function band(box: Box, from: number, to: number, fill: string, opacity: number): string {
@@ -51,7 +51,7 @@ export function band(box: Box, from: number, to: number, fill: string, opacity: 
 }
 
 /** Bare metal mirrors its surroundings in hard bands, which no wrap does. */
-const mirror = (box: Box): string => band(box, 0.2, 0.27, METAL.dark, 0.6) + band(box, 0.62, 0.74, '#ffffff', 0.6)
+const mirror = (box: Box): string => band(box, 0.2, 0.27, metals.dark, 0.6) + band(box, 0.62, 0.74, '#ffffff', 0.6)
 
 function glare(x: number, box: Box): string {
   const streaks = [0.12, 0.2, 0.3].map(
@@ -65,7 +65,7 @@ function glare(x: number, box: Box): string {
 export function drawLayer(params: CellParameters, zone: Zone, box: Box): string {
   const x = box.x + zone.from * box.width
   const end = box.x + box.width
-  const bow = box.height * BOW
+  const bow = box.height * usualBow
   const [top, low] = [round(box.y), round(box.y + box.height)]
   const bend = (dx: number): string => `Q${round(x + dx)} ${round(box.y + box.height / 2)}`
   const wave = (way: 1 | -1): string =>
@@ -79,8 +79,8 @@ export function drawLayer(params: CellParameters, zone: Zone, box: Box): string 
     d: `${left}H${round(end)}${wave(-1)}Z`,
     fill,
     'fill-opacity': clear ? 0.5 : undefined,
-    stroke: INK.line,
-    'stroke-width': STROKE.outline,
+    stroke: inks.line,
+    'stroke-width': lineWidths.outline,
   })
   // A layer that is laid back curls up: its edge is lighter, but of its own colour, or it would look like one more layer.
   const curl = `M${round(x)} ${top}${bend(-bow * 2)} ${round(x)} ${low}${bend(-bow * 0.9)} ${round(x)} ${top}Z`

@@ -1,12 +1,12 @@
 // Leaked liquid and crust: running over the plus end, or in a puddle under the foot.
-import { DAMAGE, INK, STROKE } from '../ink.ts'
+import { damageInks, inks, lineWidths } from '../ink.ts'
 import { tag } from '../svg.ts'
-import { type Cell, HEIGHT } from './anatomy.ts'
+import { type Cell, heights } from './anatomy.ts'
 import { blob, run } from './blob.ts'
 import { type Camera, spot } from './camera.ts'
 
-const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
-const liquid = { fill: DAMAGE.leak, ...edge }
+const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner }
+const liquid = { fill: damageInks.leak, ...edge }
 
 /** Liquid on an end, running over its edge; `below` is how far it runs down in px (0 when seen straight from above). */
 export function endLeak(cell: Cell, camera: Camera, below: number): string {
@@ -21,7 +21,7 @@ export function endLeak(cell: Cell, camera: Camera, below: number): string {
           [1.95, 0.13, 0.62],
         ]
           .map(([angle = 0, width = 0, share = 0]) => {
-            const p = spot(camera, r, angle, HEIGHT.fold * cell.grow)
+            const p = spot(camera, r, angle, heights.fold * cell.grow)
             return tag('path', {
               d: run(
                 p.x,
@@ -43,9 +43,9 @@ export function endLeak(cell: Cell, camera: Camera, below: number): string {
       const p = spot(camera, at * r, angle, 0.4)
       return tag('path', {
         d: blob(p.x, p.y, px * 0.075, px * 0.06 * Math.max(camera.tilt, 0.5), i),
-        fill: DAMAGE.crust,
-        stroke: INK.line,
-        'stroke-width': STROKE.fine,
+        fill: damageInks.crust,
+        stroke: inks.line,
+        'stroke-width': lineWidths.fine,
       })
     })
     .join('')

@@ -8,7 +8,7 @@ type Wording = CellParameters['wording']
  * What stands on the drawn cell. Size codes and chemistry letters are the trade's (18650 by common practice, INR19/66 after
  * IEC 61960-3, from memory); the rest means nothing, since no real marking may be drawn.
  */
-export const TEXTS: Readonly<Record<Wording, string>> = {
+export const letterings: Readonly<Record<Wording, string>> = {
   signs: 'ABC 123',
   word: 'LITHIUM',
   misspelt: 'LITHUIM',
@@ -24,7 +24,7 @@ export const TEXTS: Readonly<Record<Wording, string>> = {
 type Print = CellParameters['letteringPrint']
 
 // Many faint copies on two rings and in the middle: soft edges, where three copies showed as steps.
-const SMEAR: readonly (readonly [number, number])[] = [0.045, 0.085].flatMap(r =>
+const smears: readonly (readonly [number, number])[] = [0.045, 0.085].flatMap(r =>
   Array.from({ length: 6 }, (_, i): [number, number] => [
     r * 1.3 * Math.cos((Math.PI * i) / 3 + r * 6),
     r * Math.sin((Math.PI * i) / 3 + r * 6),
@@ -48,7 +48,7 @@ export function letter(sign: string, x: number, y: number, size: number, print: 
       sign,
     )
   if (print === 'faint') return one(0, 0, 0.28)
-  if (print === 'blurred') return SMEAR.map(([dx, dy]) => one(dx * size, dy * size, 0.15)).join('')
+  if (print === 'blurred') return smears.map(([dx, dy]) => one(dx * size, dy * size, 0.15)).join('')
   return one(0, 0, 1)
 }
 

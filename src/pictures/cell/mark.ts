@@ -1,14 +1,14 @@
 // Marks on a drawing: "look here" (ring and arrow) and "this does not fit" (ring and number).
-import { INK } from '../ink.ts'
+import { inks } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
 import { textLine } from '../type/text-block.ts'
 import type { Box, Place } from './scene.ts'
 
-const LEAST = 11
+const leastSize = 11
 
 /** A ring around a place, cased in white so that it shows on any colour; never smaller than a finger tip's worth. */
 export const halo = (place: Place, colour: string, width: number): string => {
-  const [rx, ry] = [Math.max(LEAST, place.rx), Math.max(LEAST, place.ry)]
+  const [rx, ry] = [Math.max(leastSize, place.rx), Math.max(leastSize, place.ry)]
   const ring = (stroke: string, thick: number): string =>
     place.shape === 'box'
       ? tag('rect', {
@@ -22,15 +22,15 @@ export const halo = (place: Place, colour: string, width: number): string => {
           'stroke-width': thick,
         })
       : tag('ellipse', { cx: place.x, cy: place.y, rx, ry, fill: 'none', stroke, 'stroke-width': thick })
-  return ring(INK.casing, width + 3.6) + ring(colour, width)
+  return ring(inks.casing, width + 3.6) + ring(colour, width)
 }
 
-const REACH = 44
-const WAYS = [-0.7, -2.44, 0.7, 2.44, 0, Math.PI, -Math.PI / 2]
+const labelReach = 44
+const directions = [-0.7, -2.44, 0.7, 2.44, 0, Math.PI, -Math.PI / 2]
 
 // Where an arrow from direction `way` meets the ring: on an ellipse by its angle, on a box at its upper or lower half.
 const rim = (place: Place, way: number): { x: number; y: number } => {
-  const [rx, ry] = [Math.max(LEAST, place.rx), Math.max(LEAST, place.ry)]
+  const [rx, ry] = [Math.max(leastSize, place.rx), Math.max(leastSize, place.ry)]
   const [cos, sin] = [Math.cos(way), Math.sin(way)]
   return place.shape === 'box'
     ? { x: place.x + Math.sign(cos) * rx, y: place.y + sin * ry * 0.6 }
@@ -44,9 +44,9 @@ const inside = (p: { x: number; y: number }, box: Box): boolean =>
 export function pointer(place: Place, bounds: Box): string {
   const tail = (way: number) => {
     const tip = rim(place, way)
-    return { x: tip.x + REACH * Math.cos(way), y: tip.y + REACH * Math.sin(way) }
+    return { x: tip.x + labelReach * Math.cos(way), y: tip.y + labelReach * Math.sin(way) }
   }
-  const way = WAYS.find(one => inside(tail(one), bounds)) ?? (WAYS[0] as number)
+  const way = directions.find(one => inside(tail(one), bounds)) ?? (directions[0] as number)
   const tip = rim(place, way)
   const end = tail(way)
   const back = (spread: number, length: number): string =>
@@ -54,10 +54,10 @@ export function pointer(place: Place, bounds: Box): string {
   const shaft = `M${round(end.x)} ${round(end.y)}L${back(0, 8)}`
   const head = `M${round(tip.x)} ${round(tip.y)}L${back(0.5, 19)}L${back(-0.5, 19)}Z`
   const arrow =
-    tag('path', { d: shaft + head, fill: INK.casing, stroke: INK.casing, 'stroke-width': 9 }) +
-    tag('path', { d: shaft, fill: 'none', stroke: INK.point, 'stroke-width': 5 }) +
-    tag('path', { d: head, fill: INK.point })
-  return part('pointer', halo(place, INK.point, 3.2), arrow)
+    tag('path', { d: shaft + head, fill: inks.casing, stroke: inks.casing, 'stroke-width': 9 }) +
+    tag('path', { d: shaft, fill: 'none', stroke: inks.point, 'stroke-width': 5 }) +
+    tag('path', { d: head, fill: inks.point })
+  return part('pointer', halo(place, inks.point, 3.2), arrow)
 }
 
 // A number on the side of a box would hide what stands there.
@@ -74,16 +74,16 @@ export function numberedMark(place: Place, number: number, bounds: Box): string 
     spots.find(p =>
       inside(p, { x: bounds.x + 13, y: bounds.y + 13, width: bounds.width - 26, height: bounds.height - 26 }),
     ) ?? (spots[0] as { x: number; y: number })
-  return part('mark', halo(place, INK.against, 3.2), numberBadge(at.x, at.y, number))
+  return part('mark', halo(place, inks.against, 3.2), numberBadge(at.x, at.y, number))
 }
 
 /** A filled disc with a number or letter in it. */
 export function badge(x: number, y: number, radius: number, sign: string, fill: string): string {
   return (
-    tag('circle', { cx: x, cy: y, r: radius, fill, stroke: INK.casing, 'stroke-width': 2 }) +
+    tag('circle', { cx: x, cy: y, r: radius, fill, stroke: inks.casing, 'stroke-width': 2 }) +
     textLine(sign, x, y + radius * 0.44, { size: radius * 1.24, weight: 'bold', fill: '#ffffff', anchor: 'middle' })
   )
 }
 
 export const numberBadge = (x: number, y: number, number: number): string =>
-  badge(x, y, 11, String(number), INK.against)
+  badge(x, y, 11, String(number), inks.against)

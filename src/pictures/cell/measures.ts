@@ -1,14 +1,14 @@
 // Dimension lines beside a cell.
-import { INK, STROKE } from '../ink.ts'
+import { inks, lineWidths } from '../ink.ts'
 import { part, round, tag } from '../svg.ts'
 import { textLine } from '../type/text-block.ts'
-import { SIZE } from './anatomy.ts'
+import { formatSizes } from './anatomy.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Box, Place, Scene } from './scene.ts'
 
-const pen = { stroke: INK.point, 'stroke-width': STROKE.outline, fill: 'none' }
+const pen = { stroke: inks.point, 'stroke-width': lineWidths.outline, fill: 'none' }
 
-const HEAD = 6
+const arrowHead = 6
 
 /** A line with a head and a bar at both ends, from (x1, y1) to (x2, y2); level or upright only. */
 function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
@@ -17,8 +17,8 @@ function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
     upright ? `M${round(x - 7)} ${round(y)}h14` : `M${round(x)} ${round(y - 7)}v14`
   const head = (x: number, y: number, way: 1 | -1): string =>
     upright
-      ? `M${round(x - HEAD)} ${round(y + way * HEAD)}L${round(x)} ${round(y)}l${HEAD} ${way * HEAD}`
-      : `M${round(x + way * HEAD)} ${round(y - HEAD)}L${round(x)} ${round(y)}l${way * HEAD} ${HEAD}`
+      ? `M${round(x - arrowHead)} ${round(y + way * arrowHead)}L${round(x)} ${round(y)}l${arrowHead} ${way * arrowHead}`
+      : `M${round(x + way * arrowHead)} ${round(y - arrowHead)}L${round(x)} ${round(y)}l${way * arrowHead} ${arrowHead}`
   const d = `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}${bar(x1, y1)}${bar(x2, y2)}${head(x1, y1, 1)}${head(x2, y2, -1)}`
   return tag('path', { d, ...pen })
 }
@@ -26,7 +26,7 @@ function dimensionLine(x1: number, y1: number, x2: number, y2: number): string {
 /** Length and diameter lines with nominal mm when `sizes` is on; only the line that is asked about otherwise. */
 export function measures(params: CellParameters, drawn: Scene, bounds: Box): string {
   const cell = drawn.places['extent'] as Place
-  const { diameter, length } = SIZE[params.format]
+  const { diameter, length } = formatSizes[params.format]
   const [top, low] = [cell.y - cell.ry, cell.y + cell.ry]
   const x = Math.min(cell.x + cell.rx + 16, bounds.x + bounds.width - 10)
   const ask = params.pointAt

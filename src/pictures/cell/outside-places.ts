@@ -1,10 +1,10 @@
 // Where the nameable parts of an outside view are on paper, so that an arrow or ring can be put there.
-import { type Cell, contactHeight, HEIGHT, RADIUS } from './anatomy.ts'
+import { type Cell, contactHeight, heights, radii } from './anatomy.ts'
 import { type Camera, rise, spot } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 import type { Place } from './scene.ts'
 import { dentAt } from './silhouette.ts'
-import { TEAR } from './tear.ts'
+import { tearShape } from './tear.ts'
 
 function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<string, Place> {
   const { radius, grow } = cell
@@ -20,20 +20,21 @@ function endPlaces(params: CellParameters, cell: Cell, camera: Camera): Record<s
     return { ...p, rx: size * px, ry: size * px * Math.max(camera.tilt, 0.6) }
   }
   const negative = params.end === 'negative'
-  const flat = HEIGHT.flatTop * grow
+  const flat = heights.flatTop * grow
   const top = contactHeight(params, cell)
   const lifted = params.view === 'top-angle' && params.pointAt === 'vent'
-  const middle = (TEAR.wrap.start + TEAR.wrap.end) / 2
+  const middle = (tearShape.wrap.start + tearShape.wrap.end) / 2
   return {
     top: disc(1, 0),
     wrap: params.wrap === 'torn' ? at(0.92, middle, 0.32) : at(0.92, -0.8, 0.14),
-    ring: params.ring === 'torn' ? at(0.72, (TEAR.ring.start + TEAR.ring.end) / 2, 0.26) : at(0.7, -0.8, 0.16),
-    legs: disc(RADIUS.gasketInner, flat * 0.4),
+    ring:
+      params.ring === 'torn' ? at(0.72, (tearShape.ring.start + tearShape.ring.end) / 2, 0.26) : at(0.7, -0.8, 0.16),
+    legs: disc(radii.gasketInner, flat * 0.4),
     dimples: disc(0.9, 0),
-    vent: lifted ? disc(RADIUS.flangeInner, -0.3 * grow) : disc(RADIUS.flangeInner, 0),
-    'weld-marks': disc(RADIUS.plateau * 1.1, top),
-    welds: negative ? disc(0.62, 0) : disc(RADIUS.plateau * (params.welds === 'nickel' ? 1.7 : 1.15), top),
-    terminal: negative ? disc(0.64, 0) : disc(RADIUS.plateau * 1.1, top),
+    vent: lifted ? disc(radii.flangeInner, -0.3 * grow) : disc(radii.flangeInner, 0),
+    'weld-marks': disc(radii.plateau * 1.1, top),
+    welds: negative ? disc(0.62, 0) : disc(radii.plateau * (params.welds === 'nickel' ? 1.7 : 1.15), top),
+    terminal: negative ? disc(0.64, 0) : disc(radii.plateau * 1.1, top),
     leak: params.leak === 'none' ? disc(0.9, 0) : at(0.8, 2.2, 0.55),
     rust: disc(0.88, 0),
     wet: disc(0.95, 0),

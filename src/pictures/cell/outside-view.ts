@@ -1,7 +1,7 @@
 // The three outside views: side, straight from the top, top at an angle. One camera each, one set of parts.
-import { INK, METAL, STROKE } from '../ink.ts'
+import { inks, lineWidths, metals } from '../ink.ts'
 import { part, tag } from '../svg.ts'
-import { BOARD_LENGTH, type Cell, cellOf, contactHeight, HEIGHT, RADIUS, SIZE } from './anatomy.ts'
+import { boardLength, type Cell, cellOf, contactHeight, formatSizes, heights, radii } from './anatomy.ts'
 import { body } from './body.ts'
 import { bottomFace } from './bottom-face.ts'
 import { type Camera, circle, rise } from './camera.ts'
@@ -15,21 +15,21 @@ import { terminalMarks } from './terminal-marks.ts'
 import { topFace } from './top-face.ts'
 import { waterDrops } from './water.ts'
 
-const TILT = { side: 0.17, 'top-angle': 0.62, top: 1 } as const
+const tilts = { side: 0.17, 'top-angle': 0.62, top: 1 } as const
 
 /** mm of the side shown in the view at an angle. */
-const ANGLE_DEPTH = 11.5
+const angleDepth = 11.5
 
 // Pictures that compare sizes keep one scale, so that a shorter cell is drawn shorter.
-const TRUE_SIZE = new Set(['length', 'diameter', 'board'])
+const trueSize = new Set(['length', 'diameter', 'board'])
 
 function frame(params: CellParameters, cell: Cell, box: Box, sameScale: boolean): { camera: Camera; bottom: number } {
-  const view = params.view as keyof typeof TILT
-  const tilt = TILT[view]
+  const view = params.view as keyof typeof tilts
+  const tilt = tilts[view]
   const up = Math.sqrt(1 - tilt * tilt)
   const smoke = (params.heat === 'none' && params.pointAt !== 'heat') || view === 'top' ? 0 : 0.2 * box.height
   const x = box.x + box.width / 2
-  const head = params.end === 'positive' || view === 'side' ? HEIGHT.buttonTop * cell.grow : 0.5
+  const head = params.end === 'positive' || view === 'side' ? heights.buttonTop * cell.grow : 0.5
   if (view === 'top') {
     return {
       camera: { x, y: box.y + box.height / 2, scale: Math.min(box.width, box.height) / 2 / cell.radius, tilt },
@@ -37,9 +37,9 @@ function frame(params: CellParameters, cell: Cell, box: Box, sameScale: boolean)
     }
   }
   const lift = params.pointAt === 'vent' ? 6.2 * cell.grow : 0
-  const fixed = sameScale && TRUE_SIZE.has(params.pointAt)
-  const biggest = SIZE['21700'].length + BOARD_LENGTH + 2.4
-  const bottom = view === 'side' ? lowest(params, cell) : -ANGLE_DEPTH * cell.grow
+  const fixed = sameScale && trueSize.has(params.pointAt)
+  const biggest = formatSizes['21700'].length + boardLength + 2.4
+  const bottom = view === 'side' ? lowest(params, cell) : -angleDepth * cell.grow
   const above =
     view === 'side'
       ? head * up + cell.radius * tilt
@@ -47,7 +47,7 @@ function frame(params: CellParameters, cell: Cell, box: Box, sameScale: boolean)
   const puddle = params.leak === 'bottom' ? 0.5 * cell.radius : 0
   const below = view === 'side' ? -bottom * up + cell.radius * tilt + puddle : -bottom * up + 0.2 * cell.radius
   const tall = fixed ? biggest * up + 2 * cell.radius * tilt : above + below
-  const wide = 2 * (fixed ? SIZE['26650'].diameter / 2 : cell.radius) * (params.swollen ? 1.24 : 1.02)
+  const wide = 2 * (fixed ? formatSizes['26650'].diameter / 2 : cell.radius) * (params.swollen ? 1.24 : 1.02)
   const scale = Math.min((box.height - smoke) / tall, box.width / wide)
   const spare = box.height - smoke - (above + below) * scale
   const y = box.y + smoke + Math.max(0, fixed ? spare : spare / 2) + above * scale
@@ -57,12 +57,12 @@ function frame(params: CellParameters, cell: Cell, box: Box, sameScale: boolean)
 function swelling(params: CellParameters, cell: Cell, camera: Camera): string {
   if (!params.swollen) return ''
   const px = cell.radius * camera.scale
-  const top = camera.y - rise(camera) * (HEIGHT.groove * cell.grow - 3)
+  const top = camera.y - rise(camera) * (heights.groove * cell.grow - 3)
   const low = camera.y - rise(camera) * (3 - cell.length)
   const straight = tag('path', {
     d: `M${camera.x - px} ${top}V${low}M${camera.x + px} ${top}V${low}`,
-    stroke: INK.line,
-    'stroke-width': STROKE.inner,
+    stroke: inks.line,
+    'stroke-width': lineWidths.inner,
     'stroke-dasharray': '5 4',
   })
   return part('swelling', straight)
@@ -81,15 +81,15 @@ export function outsideView(params: CellParameters, box: Box, sameScale: boolean
           'body',
           tag('path', {
             d: circle(camera, cell.radius * (params.wrap === 'missing' ? 0.96 : 0.995), 0),
-            fill: METAL.light,
-            stroke: INK.line,
-            'stroke-width': STROKE.outline,
+            fill: metals.light,
+            stroke: inks.line,
+            'stroke-width': lineWidths.outline,
           }),
         )
       : body(cut ? { ...params, dent: 'none', swollen: false } : params, cell, camera, bottom, cut)
   const face = positive ? topFace(params, cell, camera) : bottomFace(params, cell, camera)
   const terminalZ = positive ? contactHeight(params, cell) : 0
-  const share = !positive ? 0.6 : params.top === 'button' ? RADIUS.plateau * 0.8 : RADIUS.plateau
+  const share = !positive ? 0.6 : params.top === 'button' ? radii.plateau * 0.8 : radii.plateau
   const terminal = { x: camera.x, y: camera.y - rise(camera) * terminalZ, rx: share * px, ry: share * px * camera.tilt }
   const marks = params.view === 'side' ? '' : terminalMarks(params, terminal)
   const damage = endDamage(params, cell, camera, params.view === 'top' ? 0 : px * (cut ? 0.55 : 0.9), terminalZ)

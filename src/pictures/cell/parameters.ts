@@ -1,20 +1,20 @@
 // What a drawn cell can show: every parameter, its allowed values and its default, in one table.
-import { WRAP, type WrapColour } from '../ink.ts'
+import { type WrapColour, wraps } from '../ink.ts'
 
-export const VIEWS = ['side', 'top', 'top-angle', 'cut-away'] as const
+export const views = ['side', 'top', 'top-angle', 'cut-away'] as const
 
-export type View = (typeof VIEWS)[number]
-export type Format = (typeof CHOICES.format)[number]
+export type View = (typeof views)[number]
+export type Format = (typeof choices.format)[number]
 
 /** Parameters that take one of a few words; the first word is the default. */
-export const CHOICES = {
+export const choices = {
   /** from where the cell is seen */
-  view: VIEWS,
+  view: views,
   /** which end `top` and `top-angle` look at */
   end: ['positive', 'negative'],
   format: ['18650', '14500', '20700', '21700', '26650'],
   wrap: ['whole', 'torn', 'missing'],
-  wrapColour: Object.keys(WRAP) as WrapColour[],
+  wrapColour: Object.keys(wraps) as WrapColour[],
   /** another wrap below the outer one */
   secondWrap: ['none', 'clear', 'coloured'],
   ring: ['whole', 'torn', 'missing', 'second'],
@@ -53,7 +53,7 @@ export const CHOICES = {
 } as const satisfies Record<string, readonly string[]>
 
 /** Parameters that count something: least, most, default. */
-export const COUNTS = {
+export const counts = {
   /** legs the top contact stands on */
   legs: { least: 2, most: 6, usual: 3 },
   /** dimples in the can's shoulder, under the insulating ring */
@@ -65,10 +65,10 @@ export const COUNTS = {
 } as const
 
 /** Parameters that are yes or no; all default to no. */
-export const SWITCHES = ['seam', 'board', 'bin', 'swollen', 'wet', 'scorched', 'sizes'] as const
+export const switches = ['seam', 'board', 'bin', 'swollen', 'wet', 'scorched', 'sizes'] as const
 
 /** What can be pointed at, and in which views it can be seen. */
-export const PARTS = {
+export const parts = {
   side: [
     'body',
     'wrap',
@@ -97,30 +97,30 @@ export const PARTS = {
   'cut-away': ['wrap', 'second-wrap', 'ring', 'legs', 'dimples', 'vent', 'can'],
 } as const satisfies Record<View, readonly string[]>
 
-export type Part = (typeof PARTS)[View][number] | 'none'
+export type Part = (typeof parts)[View][number] | 'none'
 
-type Choice = { -readonly [K in keyof typeof CHOICES]: (typeof CHOICES)[K][number] }
-type Count = { -readonly [K in keyof typeof COUNTS]: number }
-type Switch = Record<(typeof SWITCHES)[number], boolean>
+type Choice = { -readonly [K in keyof typeof choices]: (typeof choices)[K][number] }
+type Count = { -readonly [K in keyof typeof counts]: number }
+type Switch = Record<(typeof switches)[number], boolean>
 
 /** Everything a cell drawing depends on. */
 export type CellParameters = Choice & Count & Switch & { pointAt: Part }
 
 /** Parts of the side that are shown close up, with the layers laid back. */
-const PEELED = ['lettering', 'lettering-print', 'code', 'code-print', 'bin', 'second-wrap', 'seam'] as const
-export type Peeled = (typeof PEELED)[number]
+const peeledParts = ['lettering', 'lettering-print', 'code', 'code-print', 'bin', 'second-wrap', 'seam'] as const
+export type Peeled = (typeof peeledParts)[number]
 
 /** Whether a picture shows, or adds, such a close-up. */
 export const isPeeled = (params: CellParameters): params is CellParameters & { view: 'side'; pointAt: Peeled } =>
-  params.view === 'side' && (PEELED as readonly string[]).includes(params.pointAt)
+  params.view === 'side' && (peeledParts as readonly string[]).includes(params.pointAt)
 
 /** The picture of an ordinary cell: every default. */
-export const USUAL: CellParameters = {
-  ...(Object.fromEntries(Object.entries(CHOICES).map(([key, words]) => [key, words[0]])) as unknown as Choice),
-  ...(Object.fromEntries(Object.entries(COUNTS).map(([key, count]) => [key, count.usual])) as unknown as Count),
-  ...(Object.fromEntries(SWITCHES.map(key => [key, false])) as unknown as Switch),
+export const usualCell: CellParameters = {
+  ...(Object.fromEntries(Object.entries(choices).map(([key, words]) => [key, words[0]])) as unknown as Choice),
+  ...(Object.fromEntries(Object.entries(counts).map(([key, count]) => [key, count.usual])) as unknown as Count),
+  ...(Object.fromEntries(switches.map(key => [key, false])) as unknown as Switch),
   pointAt: 'none',
 }
 
 /** Fills what is left out with the defaults. */
-export const completeCell = (some: Partial<CellParameters>): CellParameters => ({ ...USUAL, ...some })
+export const completeCell = (some: Partial<CellParameters>): CellParameters => ({ ...usualCell, ...some })

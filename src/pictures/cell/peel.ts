@@ -1,19 +1,19 @@
 // A close-up of the side with the layers laid back one by one, so that one sees on which of them the print is.
-import { INK, METAL, STROKE } from '../ink.ts'
+import { inks, lineWidths, metals } from '../ink.ts'
 import { part, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
 import { band, drawLayer, type Layer, type Zone, zones } from './layers.ts'
-import { breaks, letter, TEXTS, underline } from './lettering.ts'
+import { breaks, letter, letterings, underline } from './lettering.ts'
 import type { CellParameters, Peeled } from './parameters.ts'
 import type { Box } from './scene.ts'
 import { groundOf, printOn } from './wrap-colours.ts'
 
-const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner }
 
 const shade = (box: Box): string =>
-  part('shading', band(box, 0.78, 0.98, INK.line, 0.13) + band(box, 0.1, 0.18, '#ffffff', 0.5))
+  part('shading', band(box, 0.78, 0.98, inks.line, 0.13) + band(box, 0.1, 0.18, '#ffffff', 0.5))
 
 const startOf = (list: readonly Zone[], layer: Layer): number => list.find(zone => zone.layer === layer)?.from ?? 0
 
@@ -41,9 +41,9 @@ const wideOf = (text: string, size: number): number => measureText(text, size, '
 function letters(params: CellParameters, list: Zone[], box: Box): string {
   if (params.lettering === 'none') return ''
   const home: Layer = list.some(zone => zone.layer === params.lettering) ? (params.lettering as Layer) : 'wrap'
-  const ink = home === 'wrap' ? printOn(params) : INK.line
-  const ground = home === 'wrap' ? groundOf(params) : METAL.light
-  const set = groups(TEXTS[params.wording], list, home)
+  const ink = home === 'wrap' ? printOn(params) : inks.line
+  const ground = home === 'wrap' ? groundOf(params) : metals.light
+  const set = groups(letterings[params.wording], list, home)
   const size = Math.min(box.height * 0.4, ...set.map(one => ((one.to - one.from) * box.width) / wideOf(one.text, 1)))
   const base = box.y + box.height * 0.47 + size * 0.36
   return part(
@@ -57,7 +57,7 @@ function letters(params: CellParameters, list: Zone[], box: Box): string {
       const broken = params.letteringPrint === 'broken' ? breaks(start, base, width, size, ground) : ''
       const wrong =
         params.wording === 'misspelt'
-          ? underline(middle(4) - size * 0.34, base + size * 0.24, size * 1.05, INK.against)
+          ? underline(middle(4) - size * 0.34, base + size * 0.24, size * 1.05, inks.against)
           : ''
       return signs.join('') + broken + wrong
     }),
@@ -76,7 +76,7 @@ function code(params: CellParameters, list: Zone[], box: Box): string {
     box.y + box.height * 0.47,
     side,
     { kind: params.codeKind, print: params.codePrint },
-    params.code === 'can' ? INK.line : printOn(params),
+    params.code === 'can' ? inks.line : printOn(params),
   )
 }
 
@@ -99,7 +99,7 @@ export function peel(params: CellParameters, about: Peeled, box: Box): string {
             y: box.y + box.height * 0.52,
             width: box.width,
             height: box.height * 0.1,
-            fill: INK.line,
+            fill: inks.line,
             'fill-opacity': 0.22,
           }),
           tag('path', { d: `M${box.x} ${box.y + box.height * 0.52}h${box.width}`, ...edge }),

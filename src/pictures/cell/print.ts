@@ -4,7 +4,7 @@ import type { Cell } from './anatomy.ts'
 import { type Camera, rise } from './camera.ts'
 import { crossedBin } from './crossed-bin.ts'
 import { dotCode } from './dot-code.ts'
-import { TEXTS } from './lettering.ts'
+import { letterings } from './lettering.ts'
 import type { CellParameters } from './parameters.ts'
 import { groundOf, printOn } from './wrap-colours.ts'
 
@@ -25,7 +25,7 @@ export function print(params: CellParameters, cell: Cell, camera: Camera): strin
       'fill-opacity': see(params.lettering),
       transform: `translate(${round(camera.x + r * 0.14)} ${round(y)}) rotate(-90)`,
     }
-    out += part('lettering', tag('text', style, TEXTS[params.wording]))
+    out += part('lettering', tag('text', style, letterings[params.wording]))
   }
   if (params.code !== 'none') {
     out += dotCode(

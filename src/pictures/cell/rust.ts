@@ -1,11 +1,11 @@
 // Rust: patches that run into each other, on an end or along an edge.
-import { DAMAGE } from '../ink.ts'
+import { damageInks } from '../ink.ts'
 import { tag } from '../svg.ts'
 import type { Cell } from './anatomy.ts'
 import { blob } from './blob.ts'
 import { type Camera, spot } from './camera.ts'
 
-const RUST: readonly (readonly [number, number, number])[] = [
+const rustSpots: readonly (readonly [number, number, number])[] = [
   [0.5, 0.72, 0.15],
   [0.95, 0.66, 0.1],
   [1.35, 0.78, 0.13],
@@ -34,22 +34,22 @@ function rustOf(patches: readonly Patch[]): string {
   const cores = patches.map(({ x, y, rx, ry }, i) => blob(x - rx * 0.2, y + ry * 0.15, rx * 0.5, ry * 0.4, i + 3))
   return (
     tag('path', { d: shapes, fill: 'none', stroke: '#fff1dc', 'stroke-width': 1.8 }) +
-    tag('path', { d: shapes + specks.join(''), fill: DAMAGE.rust }) +
-    tag('path', { d: cores.join(''), fill: DAMAGE.rustDark })
+    tag('path', { d: shapes + specks.join(''), fill: damageInks.rust }) +
+    tag('path', { d: cores.join(''), fill: damageInks.rustDark })
   )
 }
 
 /** Rust on an end; `z`: the height of its terminal in mm. */
 export const endRust = (cell: Cell, camera: Camera, z: number): string =>
   rustOf(
-    RUST.map(([angle, at, size]) => {
+    rustSpots.map(([angle, at, size]) => {
       const p = spot(camera, at * cell.radius, angle, at < 0.3 ? z : 0.2)
       const rx = size * cell.radius * camera.scale * 1.25
       return { ...p, rx, ry: rx * Math.max(camera.tilt, 0.3) }
     }),
   )
 
-const EDGE_RUST = [
+const edgeStains = [
   [-0.78, -0.18, 0.2],
   [-0.42, -0.02, 0.26],
   [-0.02, -0.06, 0.24],
@@ -62,5 +62,5 @@ const EDGE_RUST = [
 /** Rust along an edge that is seen from the side, around paper height `y`. */
 export const edgeRust = (x: number, y: number, px: number): string =>
   rustOf(
-    EDGE_RUST.map(([dx = 0, dy = 0, s = 0]) => ({ x: x + dx * px, y: y + dy * px, rx: s * px, ry: s * px * 0.75 })),
+    edgeStains.map(([dx = 0, dy = 0, s = 0]) => ({ x: x + dx * px, y: y + dy * px, rx: s * px, ry: s * px * 0.75 })),
   )

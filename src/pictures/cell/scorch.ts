@@ -1,5 +1,5 @@
 // A scorched patch on the side.
-import { STROKE } from '../ink.ts'
+import { lineWidths } from '../ink.ts'
 import { line, part, tag } from '../svg.ts'
 import type { Cell } from './anatomy.ts'
 import { blob } from './blob.ts'
@@ -44,6 +44,6 @@ export function scorch(params: CellParameters, cell: Cell, camera: Camera): stri
     patch(-0.08, -0.2, 0.62, 0.95, '#3a2416', 0.8, 4),
     patch(0.22, 0.38, 0.42, 0.55, '#2a1a10', 0.9, 7),
     patch(-0.18, 0.05, 0.4, 0.6, '#140d09', 1, 2),
-    tag('path', { d: cracks.join(''), fill: 'none', stroke: '#c98a4b', 'stroke-width': STROKE.fine }),
+    tag('path', { d: cracks.join(''), fill: 'none', stroke: '#c98a4b', 'stroke-width': lineWidths.fine }),
   )
 }

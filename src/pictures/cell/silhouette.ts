@@ -1,11 +1,11 @@
 // The outline of the can from the side: straight, with a groove under the rim, bulged or dented.
 import { type Point, round } from '../svg.ts'
-import { BOARD_LENGTH, type Cell, HEIGHT } from './anatomy.ts'
+import { boardLength, type Cell, heights } from './anatomy.ts'
 import { type Camera, rise } from './camera.ts'
 import type { CellParameters } from './parameters.ts'
 
 /** How deep a dent goes, as a share of the radius, and how far it reaches up and down in mm. */
-export const DENT = { depth: 0.38, reach: 8 } as const
+export const dentSize = { depth: 0.38, reach: 8 } as const
 
 /** Where the middle of the dent is, in mm below the rim. */
 export const dentAt = (params: CellParameters, cell: Cell): number | undefined =>
@@ -17,26 +17,26 @@ const hump = (t: number): number => (Math.abs(t) >= 1 ? 0 : (1 + Math.cos(Math.P
 
 /** How far the skin stands from the axis at height `z`, as a share of the radius; only the right side is dented. */
 export function reachAt(params: CellParameters, cell: Cell, z: number, side: -1 | 1): number {
-  const groove = 0.034 * hump((z - HEIGHT.groove * cell.grow) / (1.1 * cell.grow))
-  const from = HEIGHT.groove * cell.grow - 1
+  const groove = 0.034 * hump((z - heights.groove * cell.grow) / (1.1 * cell.grow))
+  const from = heights.groove * cell.grow - 1
   const along = (from - z) / (cell.length + from)
   const bulge = params.swollen && along > 0 && along < 1 ? 0.2 * Math.sin(Math.PI * along) : 0
   const middle = dentAt(params, cell)
-  const dent = middle === undefined || side < 0 ? 0 : DENT.depth * hump((z - middle) / DENT.reach)
+  const dent = middle === undefined || side < 0 ? 0 : dentSize.depth * hump((z - middle) / dentSize.reach)
   const foot = params.board && z < -cell.length - 0.05 ? 0.07 : 0
   return 1 - groove + bulge - dent - foot
 }
 
 /** The lowest height in mm, board included. */
 export const lowest = (params: CellParameters, cell: Cell): number =>
-  -cell.length - (params.board ? BOARD_LENGTH * cell.grow : 0)
+  -cell.length - (params.board ? boardLength * cell.grow : 0)
 
 /** Heights at which the outline bends, from the rim down to `bottom`. */
 function bends(params: CellParameters, cell: Cell, bottom: number): number[] {
   const fine = params.swollen || params.dent !== 'none'
-  const list = [HEIGHT.fold * cell.grow]
-  for (let z = HEIGHT.groove * cell.grow + 1.2; z > HEIGHT.groove * cell.grow - 1.3; z -= 0.4) list.push(z)
-  for (let z = HEIGHT.groove * cell.grow - 2; fine && z > bottom + 1; z -= 1) list.push(z)
+  const list = [heights.fold * cell.grow]
+  for (let z = heights.groove * cell.grow + 1.2; z > heights.groove * cell.grow - 1.3; z -= 0.4) list.push(z)
+  for (let z = heights.groove * cell.grow - 2; fine && z > bottom + 1; z -= 1) list.push(z)
   if (params.board) list.push(-cell.length, -cell.length - 0.1)
   return list.filter(z => z > bottom + 0.8)
 }

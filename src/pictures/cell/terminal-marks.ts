@@ -1,5 +1,5 @@
 // What an earlier life leaves on a terminal: burnt weld pits, torn nickel strip, grinding marks.
-import { INK, METAL, STROKE } from '../ink.ts'
+import { inks, lineWidths, metals } from '../ink.ts'
 import { type Point, part, round, tag } from '../svg.ts'
 import { blob } from './blob.ts'
 import type { CellParameters } from './parameters.ts'
@@ -7,7 +7,7 @@ import type { CellParameters } from './parameters.ts'
 /** The terminal's face on paper: middle, half width, half height in px. */
 type Face = Point & { rx: number; ry: number }
 
-const edge = { stroke: INK.line, 'stroke-width': STROKE.inner }
+const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner }
 
 const pit = (face: Face, dx: number, dy: number, size: number, turn: number): string => {
   const x = face.x + dx * face.rx
@@ -15,13 +15,18 @@ const pit = (face: Face, dx: number, dy: number, size: number, turn: number): st
   const [rx, ry] = [size * face.rx, size * face.ry]
   return (
     tag('path', { d: blob(x, y, rx * 1.5, ry * 1.5, turn), fill: '#8a6a3f', 'fill-opacity': 0.5 }) +
-    tag('path', { d: blob(x, y, rx, ry, turn + 2), fill: '#2a2622', stroke: INK.line, 'stroke-width': STROKE.fine }) +
-    tag('path', { d: blob(x - rx * 0.15, y - ry * 0.15, rx * 0.4, ry * 0.4, turn), fill: METAL.mid })
+    tag('path', {
+      d: blob(x, y, rx, ry, turn + 2),
+      fill: '#2a2622',
+      stroke: inks.line,
+      'stroke-width': lineWidths.fine,
+    }) +
+    tag('path', { d: blob(x - rx * 0.15, y - ry * 0.15, rx * 0.4, ry * 0.4, turn), fill: metals.mid })
   )
 }
 
 // Spot welders leave pairs. Three uneven pairs off the middle: four pits around it would look like a button.
-const PITS: readonly (readonly [number, number, number])[] = [
+const rustPits: readonly (readonly [number, number, number])[] = [
   [-0.62, -0.3, 0.13],
   [-0.55, 0.06, 0.15],
   [-0.06, -0.22, 0.14],
@@ -30,7 +35,7 @@ const PITS: readonly (readonly [number, number, number])[] = [
   [0.46, 0.34, 0.12],
 ]
 
-const pits = (face: Face): string => PITS.map(([x, y, size], i) => pit(face, x, y, size, i)).join('')
+const pits = (face: Face): string => rustPits.map(([x, y, size], i) => pit(face, x, y, size, i)).join('')
 
 function strip(face: Face): string {
   const at = (dx: number, dy: number): string => `${round(face.x + dx * face.rx)} ${round(face.y + dy * face.ry)}`
@@ -58,7 +63,7 @@ function scratches(face: Face): string {
   })
   return (
     tag('path', { d: blob(face.x, face.y, face.rx * 0.8, face.ry * 0.8, 1), fill: '#ffffff', 'fill-opacity': 0.75 }) +
-    tag('path', { d: strokes.join(''), stroke: METAL.deep, 'stroke-width': STROKE.inner, fill: 'none' })
+    tag('path', { d: strokes.join(''), stroke: metals.deep, 'stroke-width': lineWidths.inner, fill: 'none' })
   )
 }
 
@@ -68,27 +73,27 @@ function coating(face: Face): string {
   const stroke = ([x1, y1, x2, y2]: readonly number[]): string => `M${at(x1 ?? 0, y1 ?? 0)}L${at(x2 ?? 0, y2 ?? 0)}`
   const coat = (strokes: readonly (readonly number[])[], width: number, colour: string): string =>
     tag('path', { d: strokes.map(stroke).join(''), fill: 'none', stroke: colour, 'stroke-width': width * face.ry })
-  const ink = (2 * STROKE.inner) / face.ry
+  const ink = (2 * lineWidths.inner) / face.ry
   // Inked first and filled after, so that the strokes run into one coat with one outline.
   return (
-    coat(BRUSHED, 0.46 + ink, INK.line) +
-    coat(BRUSHED, 0.46, PAINT) +
-    coat(BRISTLES, STROKE.inner / face.ry, PAINT_LIGHT)
+    coat(brushed, 0.46 + ink, inks.line) +
+    coat(brushed, 0.46, paint) +
+    coat(bristles, lineWidths.inner / face.ry, paintLight)
   )
 }
 
-const PAINT = '#6d88a4'
-const PAINT_LIGHT = '#c3d3e2'
+const paint = '#6d88a4'
+const paintLight = '#c3d3e2'
 
 // Starts and ends of the strokes as shares of the half width and height.
-const BRUSHED = [
+const brushed = [
   [-0.75, -0.1, 0.5, -0.95],
   [-1.1, 0.42, 0.95, -0.85],
   [-0.9, 0.72, 1.2, -0.52],
   [-0.62, 0.98, 0.95, 0.02],
   [-0.1, 1.12, 1.12, 0.36],
 ]
-const BRISTLES = [
+const bristles = [
   [-0.6, -0.14, 0.3, -0.76],
   [-0.85, 0.34, 0.2, -0.32],
   [0.1, -0.14, 0.8, -0.6],

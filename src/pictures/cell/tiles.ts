@@ -1,30 +1,30 @@
 // Lays cell pictures out in two columns that are still readable 360 px wide.
-import { INK, STROKE } from '../ink.ts'
-import { SHEET_WIDTH } from '../panel.ts'
+import { inks, lineWidths } from '../ink.ts'
+import { sheetWidth } from '../panel.ts'
 import { part, tag } from '../svg.ts'
 import { textBlock } from '../type/text-block.ts'
 import { type CellParameters, isPeeled } from './parameters.ts'
 import type { Box } from './scene.ts'
 
-const GAP = 8
-const TILE = (SHEET_WIDTH - 3 * GAP) / 2
+const tileSpace = 8
+const tileWidth = (sheetWidth - 3 * tileSpace) / 2
 
 /** One tile: its name in the SVG, words under the picture ('' for none), and how to draw into the box it is given. */
 export type Tile = { name: string; label: string; draw: (box: Box, corner: { x: number; y: number }) => string }
 
-const TALL = { side: 206, top: 156, 'top-angle': 150, 'cut-away': 116 } as const
+const tileHeights = { side: 206, top: 156, 'top-angle': 150, 'cut-away': 116 } as const
 
 /** How tall in px the picture of a tile is, by what it shows. */
 export function tileHeight(params: CellParameters): number {
   if (isPeeled(params)) return 116
   // Sizes are compared over many tiles: lower ones keep the sheet from being shrunk where room is short.
-  return params.pointAt === 'length' ? 172 : TALL[params.view]
+  return params.pointAt === 'length' ? 172 : tileHeights[params.view]
 }
 
 /** Draws the tiles from `top` px on, all pictures `picture` px tall; a single tile gets the whole width. */
 export function tiles(list: readonly Tile[], picture: number, top: number): { svg: string; height: number } {
   const single = list.length === 1
-  const width = single ? SHEET_WIDTH - 2 * GAP : TILE
+  const width = single ? sheetWidth - 2 * tileSpace : tileWidth
   const style = { size: 14.5, anchor: 'middle' } as const
   let y = top
   let svg = ''
@@ -34,19 +34,28 @@ export function tiles(list: readonly Tile[], picture: number, top: number): { sv
     const text = Math.max(0, ...words.map(block => block?.height ?? 0))
     const height = picture + (text === 0 ? 8 : text + 20)
     here.forEach((tile, column) => {
-      const x = GAP + column * (TILE + GAP)
+      const x = tileSpace + column * (tileWidth + tileSpace)
       const box = { x: x + 14, y: y + 12, width: width - 28, height: picture - 12 }
       svg += part(
         tile.name,
-        tag('rect', { x, y, width, height, rx: 8, fill: INK.casing, stroke: INK.edge, 'stroke-width': STROKE.inner }),
+        tag('rect', {
+          x,
+          y,
+          width,
+          height,
+          rx: 8,
+          fill: inks.casing,
+          stroke: inks.edge,
+          'stroke-width': lineWidths.inner,
+        }),
         tile.draw(box, { x: x + 17, y: y + 17 }),
         tile.label === '' ? '' : textBlock(tile.label, x + width / 2, y + picture + 10, width - 16, style).svg,
       )
     })
-    y += height + GAP
+    y += height + tileSpace
   }
   return { svg, height: y - top }
 }
 
 /** px between the panel's edge and the first tile, and between tiles. */
-export const TILE_GAP = GAP
+export const tileGap = tileSpace

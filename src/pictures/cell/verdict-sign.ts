@@ -1,10 +1,10 @@
 // The sign of a verdict: one shape per verdict, so that it is told without colour.
 import type { Verdict } from '../../ground/verdicts.ts'
-import { INK } from '../ink.ts'
+import { inks } from '../ink.ts'
 import { oval, part, round, tag } from '../svg.ts'
 
 /** Dark enough for white text (WCAG 2.2 contrast, computed in the tests). No tone is green: no verdict says safe. */
-export const TONE: Readonly<Record<Verdict, string>> = {
+export const toneOf: Readonly<Record<Verdict, string>> = {
   danger: '#8e1b16',
   'ruled-out': '#7a2a52',
   doubtful: '#7a4a00',
@@ -20,8 +20,8 @@ const polygon = (x: number, y: number, r: number, n: number, turn: number): stri
 
 /** Draws the sign in white around `x`, `y`, about `r` px in radius, on the tone's own colour. */
 export function verdictSign(tone: Verdict, x: number, y: number, r: number): string {
-  const pen = { fill: 'none', stroke: INK.casing, 'stroke-width': r * 0.17 }
-  const dot = (dy: number): string => tag('circle', { cx: x, cy: y + dy * r, r: r * 0.11, fill: INK.casing })
+  const pen = { fill: 'none', stroke: inks.casing, 'stroke-width': r * 0.17 }
+  const dot = (dy: number): string => tag('circle', { cx: x, cy: y + dy * r, r: r * 0.11, fill: inks.casing })
   const exclaim = (top: number, end: number, point: number): string =>
     tag('path', { d: `M${x} ${round(y + top * r)}V${round(y + end * r)}`, ...pen, 'stroke-width': r * 0.2 }) +
     dot(point)

@@ -1,14 +1,14 @@
 // How each mark of a discharge is drawn, and the key that names them.
-import { INK, STROKE } from '../ink.ts'
+import { inks, lineWidths } from '../ink.ts'
 import { round, tag } from '../svg.ts'
 import type { DischargeCurve } from './discharge-curve.ts'
 import type { KeyEntry } from './key.ts'
-import { hatch, SERIES } from './plot.ts'
+import { hatch, seriesInks } from './plot.ts'
 
-export const solid = { fill: 'none', stroke: SERIES.first, 'stroke-width': 2.8 }
-export const dashed = { fill: 'none', stroke: SERIES.second, 'stroke-width': 2.2, 'stroke-dasharray': '7 5' }
-export const dotted = { fill: 'none', stroke: INK.line, 'stroke-width': 1.8, 'stroke-dasharray': '1.5 5' }
-export const bar = { fill: 'none', stroke: INK.line, 'stroke-width': 2 }
+export const solid = { fill: 'none', stroke: seriesInks.first, 'stroke-width': 2.8 }
+export const dashed = { fill: 'none', stroke: seriesInks.second, 'stroke-width': 2.2, 'stroke-dasharray': '7 5' }
+export const dotted = { fill: 'none', stroke: inks.line, 'stroke-width': 1.8, 'stroke-dasharray': '1.5 5' }
+export const bar = { fill: 'none', stroke: inks.line, 'stroke-width': 2 }
 
 /** The head of a line that comes down from the upper edge. */
 export const down = (x: number, y: number): string => `M${round(x - 6)} ${round(y - 9)}h12l-6 9Z`
@@ -26,7 +26,7 @@ export function curveEntries(curve: DischargeCurve, warm: boolean): KeyEntry[] {
     list.push({
       words: words.result,
       sample: (x, y) =>
-        tag('rect', { x: x - 8, y: y - 7, width: 16, height: 14, fill: SERIES.fill, 'fill-opacity': 0.6 }) +
+        tag('rect', { x: x - 8, y: y - 7, width: 16, height: 14, fill: seriesInks.fill, 'fill-opacity': 0.6 }) +
         tag('path', { d: `M${x} ${y - 7}v14`, ...bar }),
     })
   }
@@ -34,7 +34,7 @@ export function curveEntries(curve: DischargeCurve, warm: boolean): KeyEntry[] {
     list.push({
       words: words.promised,
       sample: (x, y) =>
-        tag('path', { d: down(x, y + 1), fill: INK.line }) +
+        tag('path', { d: down(x, y + 1), fill: inks.line }) +
         tag('path', { d: `M${x} ${y}v8`, ...bar, 'stroke-dasharray': '4 3' }),
     })
   }
@@ -44,8 +44,8 @@ export function curveEntries(curve: DischargeCurve, warm: boolean): KeyEntry[] {
       sample: (x, y) =>
         tag('path', {
           d: hatch({ left: x - 11, right: x + 11, top: y - 7, bottom: y + 7 }, 5),
-          stroke: SERIES.quiet,
-          'stroke-width': STROKE.fine,
+          stroke: seriesInks.quiet,
+          'stroke-width': lineWidths.fine,
         }),
     })
   }

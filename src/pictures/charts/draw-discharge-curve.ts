@@ -1,8 +1,8 @@
 // A discharge: voltage and temperature over the charge drawn, with cut-off, result, what was promised and gaps.
 import { describeCurve } from '../alt/describe-curve.ts'
 import type { Drawing } from '../drawing.ts'
-import { INK, STROKE } from '../ink.ts'
-import { panel, SHEET_WIDTH } from '../panel.ts'
+import { inks, lineWidths } from '../ink.ts'
+import { panel, sheetWidth } from '../panel.ts'
 import { part, round, tag } from '../svg.ts'
 import { bar, curveEntries, dashed, dotted, down, solid } from './curve-key.ts'
 import type { CurvePoint, DischargeCurve } from './discharge-curve.ts'
@@ -17,12 +17,12 @@ import {
   hatch,
   levelAxis,
   type Range,
-  SERIES,
+  seriesInks,
 } from './plot.ts'
 import { thin } from './thin.ts'
 import { title } from './title.ts'
 
-const PLOT_HEIGHT = 190
+const plotHeight = 190
 
 const widen = (list: readonly number[], pad: number, least: number): Range => {
   const low = Math.min(...list)
@@ -45,7 +45,12 @@ function withBreaks(points: readonly CurvePoint[], gaps: readonly Range[]): (Cur
 function marks(curve: DischargeCurve, area: Area, x: (v: number) => number, y: (v: number) => number): string {
   const gaps = (curve.gaps ?? []).map(gap => {
     const box = { left: x(gap.from), right: Math.max(x(gap.to), x(gap.from) + 3), top: area.top, bottom: area.bottom }
-    return tag('path', { d: hatch(box, 7), stroke: SERIES.quiet, 'stroke-width': STROKE.fine, 'stroke-opacity': 0.75 })
+    return tag('path', {
+      d: hatch(box, 7),
+      stroke: seriesInks.quiet,
+      'stroke-width': lineWidths.fine,
+      'stroke-opacity': 0.75,
+    })
   })
   const cut = tag('path', { d: `M${area.left} ${round(y(curve.cutOff))}H${area.right}`, ...dotted })
   let result = ''
@@ -58,7 +63,7 @@ function marks(curve: DischargeCurve, area: Area, x: (v: number) => number, y: (
         y: area.top,
         width: Math.max(2, to - from),
         height: area.bottom - area.top,
-        fill: SERIES.fill,
+        fill: seriesInks.fill,
         'fill-opacity': 0.6,
       }) + tag('path', { d: `M${round(x(value))} ${area.top}V${area.bottom}`, ...bar })
   }
@@ -69,7 +74,7 @@ function marks(curve: DischargeCurve, area: Area, x: (v: number) => number, y: (
           d: `M${round(x(curve.promised))} ${area.top}V${area.bottom}`,
           ...bar,
           'stroke-dasharray': '6 4',
-        }) + tag('path', { d: down(x(curve.promised), area.top), fill: INK.line })
+        }) + tag('path', { d: down(x(curve.promised), area.top), fill: inks.line })
   return part('result', result) + part('gaps', ...gaps) + part('cut-off', cut) + part('promised', promised)
 }
 
@@ -93,13 +98,13 @@ export function drawDischargeCurve(curve: DischargeCurve): Drawing {
   const span = { from: 0, to: most * 1.04 }
   const top = head.end + legend.height + 12
   const { number } = curve
-  const left: Axis = { range: volts, count: 5, side: 'left', fill: SERIES.first, unit: 'V', number }
-  const right: Axis = { range: degrees, count: 4, side: 'right', fill: SERIES.second, unit: '°C', number }
+  const left: Axis = { range: volts, count: 5, side: 'left', fill: seriesInks.first, unit: 'V', number }
+  const right: Axis = { range: degrees, count: 4, side: 'right', fill: seriesInks.second, unit: '°C', number }
   const area: Area = {
     left: 8 + axisWidth(left),
-    right: SHEET_WIDTH - (warm ? 8 + axisWidth(right) : 16),
+    right: sheetWidth - (warm ? 8 + axisWidth(right) : 16),
     top,
-    bottom: top + PLOT_HEIGHT,
+    bottom: top + plotHeight,
   }
   const x = along(span, area.left, area.right)
   const y = along(volts, area.bottom, area.top)

@@ -1,15 +1,15 @@
 // One closed week's release: the share of each verdict as a bar, with its interval.
 import type { Verdict } from '../../ground/verdicts.ts'
 import type { AltFact } from '../alt/alt-fact.ts'
-import { TONE, verdictSign } from '../cell/verdict-sign.ts'
+import { toneOf, verdictSign } from '../cell/verdict-sign.ts'
 import type { Drawing } from '../drawing.ts'
-import { INK, STROKE } from '../ink.ts'
-import { panel, SHEET_WIDTH } from '../panel.ts'
+import { inks, lineWidths } from '../ink.ts'
+import { panel, sheetWidth } from '../panel.ts'
 import { part, round, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { textBlock, textLine } from '../type/text-block.ts'
 import { key } from './key.ts'
-import { along, SERIES, TYPE } from './plot.ts'
+import { along, seriesInks, typeSizes } from './plot.ts'
 import { title } from './title.ts'
 
 /** One row: its verdict (for the sign), words, share with interval (0 to 1; undefined: not released). */
@@ -23,54 +23,58 @@ export type Release = {
   percent: (share: number) => string
 }
 
-const LEFT = 42
-const RIGHT = SHEET_WIDTH - 16
-const BAR = 15
+const leftEdge = 42
+const rightEdge = sheetWidth - 16
+const barHeight = 15
 
 const signOf = (tone: Verdict, y: number): string =>
-  tag('rect', { x: 10, y: y - 12, width: 24, height: 24, rx: 5, fill: TONE[tone] }) + verdictSign(tone, 22, y, 7.6)
+  tag('rect', { x: 10, y: y - 12, width: 24, height: 24, rx: 5, fill: toneOf[tone] }) + verdictSign(tone, 22, y, 7.6)
 
 function whisker(from: number, to: number, y: number): string {
   const d = `M${round(from)} ${round(y)}H${round(to)}M${round(from)} ${round(y - 5)}v10M${round(to)} ${round(y - 5)}v10`
   return (
-    tag('path', { d, stroke: INK.casing, 'stroke-width': 5, fill: 'none' }) +
-    tag('path', { d, stroke: INK.line, 'stroke-width': 2.2, fill: 'none' })
+    tag('path', { d, stroke: inks.casing, 'stroke-width': 5, fill: 'none' }) +
+    tag('path', { d, stroke: inks.line, 'stroke-width': 2.2, fill: 'none' })
   )
 }
 
 function row(release: Release, one: ReleaseRow, top: number): { svg: string; height: number } {
-  const x = along({ from: 0, to: 1 }, LEFT, RIGHT)
+  const x = along({ from: 0, to: 1 }, leftEdge, rightEdge)
   const figure = one.share === undefined ? release.words.withheld : release.percent(one.share.value)
-  const room = RIGHT - LEFT - measureText(figure, TYPE.label, 'bold') - 12
-  const words = textBlock(one.label, LEFT, top, room, { size: TYPE.label })
+  const room = rightEdge - leftEdge - measureText(figure, typeSizes.label, 'bold') - 12
+  const words = textBlock(one.label, leftEdge, top, room, { size: typeSizes.label })
   const y = top + words.height + 4
   const track = tag('rect', {
-    x: LEFT,
+    x: leftEdge,
     y,
-    width: RIGHT - LEFT,
-    height: BAR,
+    width: rightEdge - leftEdge,
+    height: barHeight,
     rx: 3,
-    fill: INK.casing,
-    stroke: INK.edge,
-    'stroke-width': STROKE.fine,
+    fill: inks.casing,
+    stroke: inks.edge,
+    'stroke-width': lineWidths.fine,
   })
   const bar =
     one.share === undefined
       ? ''
       : tag('rect', {
-          x: LEFT,
+          x: leftEdge,
           y,
-          width: Math.max(2, x(one.share.value) - LEFT),
-          height: BAR,
+          width: Math.max(2, x(one.share.value) - leftEdge),
+          height: barHeight,
           rx: 3,
-          fill: SERIES.fill,
-          stroke: SERIES.first,
-          'stroke-width': STROKE.inner,
-        }) + whisker(x(one.share.low), x(one.share.high), y + BAR / 2)
-  const share = textLine(figure, RIGHT, top + TYPE.label * 0.98, { size: TYPE.label, weight: 'bold', anchor: 'end' })
+          fill: seriesInks.fill,
+          stroke: seriesInks.first,
+          'stroke-width': lineWidths.inner,
+        }) + whisker(x(one.share.low), x(one.share.high), y + barHeight / 2)
+  const share = textLine(figure, rightEdge, top + typeSizes.label * 0.98, {
+    size: typeSizes.label,
+    weight: 'bold',
+    anchor: 'end',
+  })
   return {
     svg: part('row', words.svg, share, track, bar, signOf(one.tone, y - 2)),
-    height: words.height + 4 + BAR + 12,
+    height: words.height + 4 + barHeight + 12,
   }
 }
 

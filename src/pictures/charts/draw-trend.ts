@@ -1,13 +1,23 @@
 // Failed checks week by week, with the weeks in which something rose marked.
 import type { AltFact } from '../alt/alt-fact.ts'
 import type { Drawing } from '../drawing.ts'
-import { INK, STROKE } from '../ink.ts'
-import { panel, SHEET_WIDTH } from '../panel.ts'
+import { inks, lineWidths } from '../ink.ts'
+import { panel, sheetWidth } from '../panel.ts'
 import { part, round, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { textLine } from '../type/text-block.ts'
 import { type KeyEntry, key } from './key.ts'
-import { type Area, type Axis, along, axisWidth, hatch, levelAxis, type NumberWords, SERIES, TYPE } from './plot.ts'
+import {
+  type Area,
+  type Axis,
+  along,
+  axisWidth,
+  hatch,
+  levelAxis,
+  type NumberWords,
+  seriesInks,
+  typeSizes,
+} from './plot.ts'
 import { title } from './title.ts'
 
 /** One week: its name (handed in, short), failed checks (undefined: not released), alarm. */
@@ -20,25 +30,25 @@ export type Trend = {
   number: NumberWords
 }
 
-const PLOT_HEIGHT = 160
+const plotHeight = 160
 
 /** A triangle with an exclamation mark on the point `x`, `y`, `half` px to each side. */
 const bell = (x: number, y: number, half = 9): string =>
   tag('path', {
     d: `M${round(x)} ${round(y - half * 1.67)}l${round(half)} ${round(half * 1.67)}h${round(-2 * half)}Z`,
-    fill: INK.against,
-    stroke: INK.casing,
+    fill: inks.against,
+    stroke: inks.casing,
     'stroke-width': 1.4,
   }) +
   tag('path', {
     d: `M${round(x)} ${round(y - half * 1.1)}v${round(half * 0.55)}`,
-    stroke: INK.casing,
+    stroke: inks.casing,
     'stroke-width': half * 0.22,
   }) +
-  tag('circle', { cx: x, cy: y - half * 0.28, r: half * 0.13, fill: INK.casing })
+  tag('circle', { cx: x, cy: y - half * 0.28, r: half * 0.13, fill: inks.casing })
 
-const column = { fill: SERIES.fill, stroke: SERIES.first, 'stroke-width': STROKE.inner }
-const alarmed = { fill: SERIES.first, stroke: SERIES.first, 'stroke-width': STROKE.inner }
+const column = { fill: seriesInks.fill, stroke: seriesInks.first, 'stroke-width': lineWidths.inner }
+const alarmed = { fill: seriesInks.first, stroke: seriesInks.first, 'stroke-width': lineWidths.inner }
 
 function entries(trend: Trend): KeyEntry[] {
   const { weeks, words } = trend
@@ -52,8 +62,8 @@ function entries(trend: Trend): KeyEntry[] {
       sample: (x, y) =>
         tag('path', {
           d: hatch({ left: x - 7, right: x + 7, top: y - 7, bottom: y + 7 }, 5),
-          stroke: SERIES.quiet,
-          'stroke-width': STROKE.fine,
+          stroke: seriesInks.quiet,
+          'stroke-width': lineWidths.fine,
         }),
     })
   }
@@ -62,15 +72,15 @@ function entries(trend: Trend): KeyEntry[] {
 
 /** Names under the columns: as many as fit, always the last one. */
 function names(weeks: readonly TrendWeek[], area: Area, slot: number): string {
-  const widest = Math.max(...weeks.map(week => measureText(week.name, TYPE.axis))) + 8
+  const widest = Math.max(...weeks.map(week => measureText(week.name, typeSizes.axis))) + 8
   const every = Math.max(1, Math.ceil(widest / slot))
   const last = weeks.length - 1
   return weeks
     .map((week, i) => {
       if ((last - i) % every !== 0) return ''
-      const half = measureText(week.name, TYPE.axis) / 2
-      const x = Math.min(Math.max(area.left + slot * (i + 0.5), 6 + half), SHEET_WIDTH - 6 - half)
-      return textLine(week.name, x, area.bottom + 18, { size: TYPE.axis, anchor: 'middle' })
+      const half = measureText(week.name, typeSizes.axis) / 2
+      const x = Math.min(Math.max(area.left + slot * (i + 0.5), 6 + half), sheetWidth - 6 - half)
+      return textLine(week.name, x, area.bottom + 18, { size: typeSizes.axis, anchor: 'middle' })
     })
     .join('')
 }
@@ -99,12 +109,12 @@ export function drawTrend(trend: Trend): Drawing {
   const most = Math.max(4, ...trend.weeks.map(week => week.failed ?? 0))
   const range = { from: 0, to: most * 1.18 }
   const top = head.end + legend.height + 8
-  const axis: Axis = { range, count: 4, side: 'left', fill: INK.text, number: trend.number }
+  const axis: Axis = { range, count: 4, side: 'left', fill: inks.text, number: trend.number }
   const area: Area = {
     left: 8 + axisWidth(axis),
-    right: SHEET_WIDTH - 12,
+    right: sheetWidth - 12,
     top,
-    bottom: top + PLOT_HEIGHT,
+    bottom: top + plotHeight,
   }
   const y = along(range, area.bottom, area.top)
   const slot = (area.right - area.left) / Math.max(1, trend.weeks.length)
@@ -114,7 +124,10 @@ export function drawTrend(trend: Trend): Drawing {
     const left = x + (slot - wide) / 2
     if (week.failed === undefined) {
       const box = { left, right: left + wide, top: area.bottom - 26, bottom: area.bottom }
-      return part('withheld', tag('path', { d: hatch(box, 5), stroke: SERIES.quiet, 'stroke-width': STROKE.fine }))
+      return part(
+        'withheld',
+        tag('path', { d: hatch(box, 5), stroke: seriesInks.quiet, 'stroke-width': lineWidths.fine }),
+      )
     }
     const high = y(week.failed)
     const body = tag('rect', {
@@ -132,8 +145,8 @@ export function drawTrend(trend: Trend): Drawing {
   })
   const floor = tag('path', {
     d: `M${area.left} ${area.bottom}H${area.right}`,
-    stroke: INK.line,
-    'stroke-width': STROKE.inner,
+    stroke: inks.line,
+    'stroke-width': lineWidths.inner,
   })
   const content =
     head.svg + legend.svg + levelAxis(area, axis) + columns.join('') + floor + names(trend.weeks, area, slot)

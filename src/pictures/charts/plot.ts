@@ -1,5 +1,5 @@
 // What all charts share: plot area, axes, grid, hatching, key. Series differ by shape and dash, not by colour alone.
-import { INK, STROKE } from '../ink.ts'
+import { inks, lineWidths } from '../ink.ts'
 import { type Point, part, round, tag } from '../svg.ts'
 import { measureText } from '../type/measure.ts'
 import { textLine } from '../type/text-block.ts'
@@ -27,9 +27,9 @@ export type Area = { left: number; top: number; right: number; bottom: number }
  * Series colours: both at least 4.5 : 1 against the panel (they colour axis numbers) and at least 3 : 1 against each other,
  * also as colour-blind eyes see them (computed in the tests, WCAG 2.2 contrast ratio).
  */
-export const SERIES = { first: '#08183a', second: '#8f6b00', quiet: '#4d5865', fill: '#9db8de' } as const
+export const seriesInks = { first: '#08183a', second: '#8f6b00', quiet: '#4d5865', fill: '#9db8de' } as const
 
-export const TYPE = { axis: 13, label: 14, title: 16 } as const
+export const typeSizes = { axis: 13, label: 14, title: 16 } as const
 
 /** Maps a value of `range` to px between `a` and `b`. */
 export const along =
@@ -59,18 +59,18 @@ function labelsOf({ range, count, unit, number }: Axis): { value: number; text: 
 
 /** px the numbers of an axis need. */
 export const axisWidth = (axis: Axis): number =>
-  Math.max(0, ...labelsOf(axis).map(({ text }) => measureText(text, TYPE.axis))) + 8
+  Math.max(0, ...labelsOf(axis).map(({ text }) => measureText(text, typeSizes.axis))) + 8
 
 /** Numbers beside the plot; the left axis draws the grid. */
 export function levelAxis(area: Area, axis: Axis): string {
   const y = along(axis.range, area.bottom, area.top)
   const left = axis.side === 'left'
   const grid = (at: number): string =>
-    tag('path', { d: `M${area.left} ${round(at)}H${area.right}`, stroke: INK.grid, 'stroke-width': STROKE.fine })
+    tag('path', { d: `M${area.left} ${round(at)}H${area.right}`, stroke: inks.grid, 'stroke-width': lineWidths.fine })
   return part(
     `axis-${axis.side}`,
     ...labelsOf(axis).map(({ value, text }) => {
-      const style = { size: TYPE.axis, anchor: left ? 'end' : 'start', fill: axis.fill } as const
+      const style = { size: typeSizes.axis, anchor: left ? 'end' : 'start', fill: axis.fill } as const
       const words = textLine(text, left ? area.left - 6 : area.right + 6, y(value) + 4.5, style)
       return left ? grid(y(value)) + words : words
     }),
@@ -85,7 +85,7 @@ export function floorAxis(area: Area, range: Range, number: NumberWords): string
   for (const count of [6, 5, 4, 3, 2]) {
     list = ticks(range.from, range.to, count)
     const digits = tickDigits(list)
-    const needed = list.reduce((sum, value) => sum + measureText(number(value, digits), TYPE.axis) + 14, 0)
+    const needed = list.reduce((sum, value) => sum + measureText(number(value, digits), typeSizes.axis) + 14, 0)
     if (needed <= width) break
   }
   const digits = tickDigits(list)
@@ -93,14 +93,21 @@ export function floorAxis(area: Area, range: Range, number: NumberWords): string
     'axis-floor',
     ...list.map(value => {
       const text = number(value, digits)
-      const half = measureText(text, TYPE.axis) / 2
+      const half = measureText(text, typeSizes.axis) / 2
       const at = Math.min(Math.max(x(value), 4 + half), 356 - half)
       return (
-        tag('path', { d: `M${round(x(value))} ${area.bottom}v5`, stroke: INK.line, 'stroke-width': STROKE.inner }) +
-        textLine(text, at, area.bottom + 19, { size: TYPE.axis, anchor: 'middle' })
+        tag('path', {
+          d: `M${round(x(value))} ${area.bottom}v5`,
+          stroke: inks.line,
+          'stroke-width': lineWidths.inner,
+        }) + textLine(text, at, area.bottom + 19, { size: typeSizes.axis, anchor: 'middle' })
       )
     }),
-    tag('path', { d: `M${area.left} ${area.bottom}H${area.right}`, stroke: INK.line, 'stroke-width': STROKE.inner }),
+    tag('path', {
+      d: `M${area.left} ${area.bottom}H${area.right}`,
+      stroke: inks.line,
+      'stroke-width': lineWidths.inner,
+    }),
   )
 }
 

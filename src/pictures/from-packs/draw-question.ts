@@ -5,7 +5,7 @@ import { drawOptions } from '../cell/draw-options.ts'
 import type { CellParameters } from '../cell/parameters.ts'
 import { type ReadCell, readCellParameters } from '../cell/read-cell-parameters.ts'
 import type { Drawing } from '../drawing.ts'
-import { drawMeasuring, MEASURING_KINDS, type MeasuringKind } from '../measuring/draw-measuring.ts'
+import { drawMeasuring, type MeasuringKind, measuringKinds } from '../measuring/draw-measuring.ts'
 
 /**
  * Undefined where the pack gives no picture or one that cannot be drawn. What a family looks like is never merged in: it would
@@ -37,8 +37,7 @@ export function drawOption(question: Question, option: Option): Drawing | undefi
 /** Whether an option has a drawing of its own. */
 export const isShown = (option: Option): boolean => Object.keys(option.show).length > 0
 
-export const isMeasuring = (name: string): name is MeasuringKind =>
-  (MEASURING_KINDS as readonly string[]).includes(name)
+export const isMeasuring = (name: string): name is MeasuringKind => (measuringKinds as readonly string[]).includes(name)
 
 /** What a question's picture shows, of an option if one is given; a refusal where the pack names what cannot be drawn. */
 export const readPicture = (picture: CellPicture, option?: Option): ReadCell =>

@@ -1,25 +1,25 @@
 // What stands on a bench: simple shapes that the measuring pictures are put together from.
-import { INK, METAL, STROKE } from '../ink.ts'
+import { inks, lineWidths, metals } from '../ink.ts'
 import { line, part, round, tag } from '../svg.ts'
 
-export const edge = { stroke: INK.line, 'stroke-width': STROKE.inner } as const
-export const bold = { stroke: INK.line, 'stroke-width': STROKE.outline } as const
-const TOOL = '#3f4b57'
-const SCREEN = '#e4efe0'
+export const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner } as const
+export const bold = { stroke: inks.line, 'stroke-width': lineWidths.outline } as const
+const toolColour = '#3f4b57'
+const screenColour = '#e4efe0'
 
 /** An upright cell: middle `x`, top `y`, `width` × `height` px; the plus contact stands out on top. */
 export function upright(x: number, y: number, width: number, height: number, fill = '#54ad72'): string {
   const [left, nub] = [x - width / 2, width * 0.44]
   return part(
     'cell',
-    tag('rect', { x: x - nub / 2, y: y - 5, width: nub, height: 9, rx: 1.5, fill: METAL.light, ...edge }),
+    tag('rect', { x: x - nub / 2, y: y - 5, width: nub, height: 9, rx: 1.5, fill: metals.light, ...edge }),
     tag('rect', { x: left, y, width, height, rx: width * 0.09, fill, ...bold }),
     tag('rect', {
       x: left + width * 0.74,
       y: y + 3,
       width: width * 0.2,
       height: height - 6,
-      fill: INK.line,
+      fill: inks.line,
       'fill-opacity': 0.16,
     }),
     tag('rect', {
@@ -49,7 +49,7 @@ export function lying(x: number, y: number, length: number, width: number, fill 
       width: 9,
       height: nub,
       rx: 1.5,
-      fill: METAL.light,
+      fill: metals.light,
       ...edge,
     }),
     tag('rect', { x, y, width: length, height: width, rx: width * 0.09, fill, ...bold }),
@@ -58,7 +58,7 @@ export function lying(x: number, y: number, length: number, width: number, fill 
       y: y + width * 0.72,
       width: length - 6,
       height: width * 0.2,
-      fill: INK.line,
+      fill: inks.line,
       'fill-opacity': 0.16,
     }),
     tag('rect', {
@@ -73,7 +73,7 @@ export function lying(x: number, y: number, length: number, width: number, fill 
 }
 
 /** A plus or minus sign with arms of `r` px. */
-export const sign = (kind: 'plus' | 'minus', x: number, y: number, r: number, colour: string = INK.line): string =>
+export const sign = (kind: 'plus' | 'minus', x: number, y: number, r: number, colour: string = inks.line): string =>
   tag('path', {
     d: `M${round(x - r)} ${round(y)}h${round(2 * r)}${kind === 'plus' ? `M${round(x)} ${round(y - r)}v${round(2 * r)}` : ''}`,
     stroke: colour,
@@ -85,10 +85,10 @@ export const sign = (kind: 'plus' | 'minus', x: number, y: number, r: number, co
 export function meter(x: number, y: number, width: number, height: number, screen: string): string {
   return part(
     'meter',
-    tag('rect', { x, y, width, height, rx: 9, fill: TOOL, ...bold }),
-    tag('rect', { x: x + 9, y: y + 9, width: width - 18, height: height * 0.36, rx: 3, fill: SCREEN, ...edge }),
+    tag('rect', { x, y, width, height, rx: 9, fill: toolColour, ...bold }),
+    tag('rect', { x: x + 9, y: y + 9, width: width - 18, height: height * 0.36, rx: 3, fill: screenColour, ...edge }),
     screen,
-    tag('circle', { cx: x + width / 2, cy: y + height * 0.68, r: height * 0.15, fill: METAL.light, ...edge }),
+    tag('circle', { cx: x + width / 2, cy: y + height * 0.68, r: height * 0.15, fill: metals.light, ...edge }),
     tag('path', {
       d: `M${round(x + width / 2)} ${round(y + height * 0.68)}l${round(height * 0.07)} ${round(-height * 0.1)}`,
       ...bold,
@@ -98,8 +98,8 @@ export function meter(x: number, y: number, width: number, height: number, scree
 
 /** A wire through points, cased so that crossings read as one wire over another. */
 export const wire = (d: string, colour: string): string =>
-  tag('path', { d, fill: 'none', stroke: INK.casing, 'stroke-width': 7 }) +
-  tag('path', { d, fill: 'none', stroke: INK.line, 'stroke-width': 5.4 }) +
+  tag('path', { d, fill: 'none', stroke: inks.casing, 'stroke-width': 7 }) +
+  tag('path', { d, fill: 'none', stroke: inks.line, 'stroke-width': 5.4 }) +
   tag('path', { d, fill: 'none', stroke: colour, 'stroke-width': 2.8 })
 
 /** A probe whose tip is at `x`, `y`; `way` is the direction it comes from, in radians. */
@@ -110,7 +110,7 @@ export function probe(x: number, y: number, way: number, fill: string): string {
   })
   const needle = line([at(0, 0), at(16, 1.8), at(16, -1.8)], true)
   const grip = line([at(14, 5), at(52, 7), at(52, -7), at(14, -5)], true)
-  return part('probe', tag('path', { d: needle, fill: METAL.light, ...edge }), tag('path', { d: grip, fill, ...bold }))
+  return part('probe', tag('path', { d: needle, fill: metals.light, ...edge }), tag('path', { d: grip, fill, ...bold }))
 }
 
 /** The paper end of a probe's grip, where its wire begins. */
@@ -126,18 +126,18 @@ export const forbidden = (x: number, y: number, r: number): string => {
   const ring = (stroke: string, width: number): string =>
     tag('circle', { cx: x, cy: y, r, fill: 'none', stroke, 'stroke-width': width }) +
     tag('path', { d, stroke, 'stroke-width': width })
-  return part('forbidden', ring(INK.casing, 8), ring(INK.against, 4.4))
+  return part('forbidden', ring(inks.casing, 8), ring(inks.against, 4.4))
 }
 
 /** A tick in a filled disc: done this way. */
 export const rightWay = (x: number, y: number, r: number): string =>
   part(
     'right-way',
-    tag('circle', { cx: x, cy: y, r, fill: INK.point, stroke: INK.casing, 'stroke-width': 2 }),
+    tag('circle', { cx: x, cy: y, r, fill: inks.point, stroke: inks.casing, 'stroke-width': 2 }),
     tag('path', {
       d: `M${round(x - r * 0.45)} ${round(y)}l${round(r * 0.32)} ${round(r * 0.36)}l${round(r * 0.58)} ${round(-r * 0.7)}`,
       fill: 'none',
-      stroke: INK.casing,
+      stroke: inks.casing,
       'stroke-width': 3,
     }),
   )
@@ -153,12 +153,12 @@ export function clock(x: number, y: number, r: number, share: number): string {
   return part(
     'clock',
     tag('circle', { cx: x, cy: y, r, fill: '#ffffff', ...bold }),
-    tag('path', { d: sector, fill: INK.point, 'fill-opacity': 0.28 }),
+    tag('path', { d: sector, fill: inks.point, 'fill-opacity': 0.28 }),
     tag('path', { d: ticks.join(''), ...edge }),
     tag('path', {
       d: `M${x} ${y - r * 0.72}V${y}L${round(x + r * 0.45)} ${y}`,
       fill: 'none',
-      stroke: INK.line,
+      stroke: inks.line,
       'stroke-width': 3,
     }),
   )
@@ -168,7 +168,7 @@ export function clock(x: number, y: number, r: number, share: number): string {
 export const step = (x: number, y: number, length: number): string =>
   part(
     'step',
-    tag('path', { d: `M${x} ${y}h${length}m-9 -8l9 8l-9 8`, fill: 'none', stroke: INK.point, 'stroke-width': 4 }),
+    tag('path', { d: `M${x} ${y}h${length}m-9 -8l9 8l-9 8`, fill: 'none', stroke: inks.point, 'stroke-width': 4 }),
   )
 
 /** The calliper's beam, lying: zero at `x`, `y` (its upper edge), both jaws reaching up by `reach`, `gap` px apart. */
@@ -181,11 +181,11 @@ export function calliper(x: number, y: number, gap: number, reach: number, lengt
   )
   return part(
     'calliper',
-    tag('path', { d: jaw(x, 1), fill: METAL.mid, ...bold }),
-    tag('rect', { x: x - 22, y, width: length, height: 22, rx: 2, fill: METAL.light, ...bold }),
-    tag('path', { d: ticks.join(''), stroke: INK.line, 'stroke-width': STROKE.fine }),
-    tag('path', { d: jaw(x + gap, -1), fill: METAL.mid, ...bold }),
-    tag('rect', { x: x + gap, y: y - 6, width: 74, height: 36, rx: 5, fill: TOOL, ...bold }),
-    tag('rect', { x: x + gap + 9, y: y + 2, width: 56, height: 20, rx: 2, fill: SCREEN, ...edge }),
+    tag('path', { d: jaw(x, 1), fill: metals.mid, ...bold }),
+    tag('rect', { x: x - 22, y, width: length, height: 22, rx: 2, fill: metals.light, ...bold }),
+    tag('path', { d: ticks.join(''), stroke: inks.line, 'stroke-width': lineWidths.fine }),
+    tag('path', { d: jaw(x + gap, -1), fill: metals.mid, ...bold }),
+    tag('rect', { x: x + gap, y: y - 6, width: 74, height: 36, rx: 5, fill: toolColour, ...bold }),
+    tag('rect', { x: x + gap + 9, y: y + 2, width: 56, height: 20, rx: 2, fill: screenColour, ...edge }),
   )
 }

@@ -14,7 +14,7 @@ import {
   twoWireFourWire,
 } from './scenes.ts'
 
-const SCENES = {
+const scenes = {
   'calliper-diameter': { draw: calliperDiameter, height: 244 },
   'ruler-length': { draw: rulerLength, height: 232 },
   'rest-before-voltage': { draw: restBeforeVoltage, height: 244 },
@@ -26,13 +26,13 @@ const SCENES = {
   'keep-apart': { draw: keepApart, height: 222 },
 } as const
 
-export type MeasuringKind = keyof typeof SCENES
+export type MeasuringKind = keyof typeof scenes
 
 /** Every measuring picture there is. */
-export const MEASURING_KINDS = Object.keys(SCENES) as MeasuringKind[]
+export const measuringKinds = Object.keys(scenes) as MeasuringKind[]
 
 /** Draws one, 360 px wide. */
 export function drawMeasuring(kind: MeasuringKind): Drawing {
-  const { draw, height } = SCENES[kind]
+  const { draw, height } = scenes[kind]
   return panel(height, part(kind, draw()), [{ code: `measuring-${kind}`, rank: 0 }])
 }

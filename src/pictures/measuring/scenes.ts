@@ -1,5 +1,5 @@
 // The measuring pictures, one function each: wordless, but for units and signs that are the same in every language.
-import { INK, METAL } from '../ink.ts'
+import { inks, metals } from '../ink.ts'
 import { round, tag } from '../svg.ts'
 import { textLine } from '../type/text-block.ts'
 import {
@@ -21,15 +21,15 @@ import {
 
 const unit = (text: string, x: number, y: number, size = 15): string =>
   textLine(text, x, y, { size, weight: 'bold', anchor: 'middle' })
-const RED = '#d65f56'
-const DARK = '#6b7681'
+const plusRed = '#d65f56'
+const darkGrey = '#6b7681'
 
 /** Across the middle of the wrap, jaws square to the cell, away from the groove and from the seam. */
 export const calliperDiameter = (): string =>
   upright(130, 26, 64, 190) +
   calliper(98, 168, 64, 62, 230) +
   unit('mm', 199, 185, 13) +
-  tag('path', { d: 'M98 128h64m0 -9v18M98 119v18', stroke: INK.point, 'stroke-width': 2.6, fill: 'none' }) +
+  tag('path', { d: 'M98 128h64m0 -9v18M98 119v18', stroke: inks.point, 'stroke-width': 2.6, fill: 'none' }) +
   rightWay(318, 42, 15)
 
 /** Standing on a table beside a ruler, a piece of card level on top: nothing of metal reaches from end to end. */
@@ -39,13 +39,13 @@ export function rulerLength(): string {
   return (
     tag('path', { d: `M40 ${low}H320V${low + 14}H40Z`, fill: '#cdc8b9', ...bold }) +
     tag('rect', { x: 206, y: 34, width: 46, height: low - 34, rx: 2, fill: '#f0e2a8', ...bold }) +
-    tag('path', { d: ticks.join(''), stroke: INK.line, 'stroke-width': 1.6 }) +
+    tag('path', { d: ticks.join(''), stroke: inks.line, 'stroke-width': 1.6 }) +
     unit('mm', 236, 62, 13) +
     upright(160, top + 5, 60, low - top - 5) +
     tag('path', { d: `M112 ${top - 7}H224V${top}H112Z`, fill: '#fffaf0', ...bold }) +
     tag('path', {
       d: `M82 ${top}V${low}m-8 -9l8 9l8 -9M74 ${top + 9}l8 -9l8 9`,
-      stroke: INK.point,
+      stroke: inks.point,
       'stroke-width': 2.6,
       fill: 'none',
     }) +
@@ -56,9 +56,9 @@ export function rulerLength(): string {
 /** Out of the charger, then an hour or more of rest, then the meter. */
 export function restBeforeVoltage(): string {
   const charger =
-    tag('path', { d: 'M14 158H80V214H14Z', fill: DARK, ...bold }) +
-    tag('path', { d: 'M30 158V142h-6v-8h12v24M64 158V142h6v-8h-12v24', fill: METAL.mid, ...bold })
-  const lift = tag('path', { d: 'M82 118V66m-10 12l10 -12l10 12', fill: 'none', stroke: INK.point, 'stroke-width': 4 })
+    tag('path', { d: 'M14 158H80V214H14Z', fill: darkGrey, ...bold }) +
+    tag('path', { d: 'M30 158V142h-6v-8h12v24M64 158V142h6v-8h-12v24', fill: metals.mid, ...bold })
+  const lift = tag('path', { d: 'M82 118V66m-10 12l10 -12l10 12', fill: 'none', stroke: inks.point, 'stroke-width': 4 })
   return (
     charger +
     upright(47, 40, 26, 92) +
@@ -70,9 +70,9 @@ export function restBeforeVoltage(): string {
     step(190, 128, 24) +
     upright(250, 96, 30, 104) +
     meter(284, 84, 64, 112, unit('V', 316, 117, 20)) +
-    wire('M300 84C300 56 264 50 252 70', RED) +
+    wire('M300 84C300 56 264 50 252 70', plusRed) +
     wire('M312 196C312 232 256 236 250 216', '#2c3640') +
-    tag('path', { d: 'M250 88l0 -14M250 203l0 11', stroke: METAL.deep, 'stroke-width': 4 })
+    tag('path', { d: 'M250 88l0 -14M250 203l0 11', stroke: metals.deep, 'stroke-width': 4 })
   )
 }
 
@@ -84,14 +84,14 @@ export function meterOnEnds(): string {
   ]
   const a = probeEnd(plus.x, plus.y, plus.way)
   const b = probeEnd(minus.x, minus.y, minus.way)
-  const direct = tag('path', { d: 'M190 158h22M190 164h5m4 0h5m4 0h4', stroke: INK.line, 'stroke-width': 2 })
+  const direct = tag('path', { d: 'M190 158h22M190 164h5m4 0h5m4 0h4', stroke: inks.line, 'stroke-width': 2 })
   return (
     lying(108, 44, 138, 44) +
     sign('plus', 262, 104, 8) +
     sign('minus', 94, 104, 8) +
-    wire(`M${round(a.x)} ${round(a.y)}C352 30 352 226 236 220`, RED) +
+    wire(`M${round(a.x)} ${round(a.y)}C352 30 352 226 236 220`, plusRed) +
     wire(`M${round(b.x)} ${round(b.y)}C8 30 8 226 124 220`, '#2c3640') +
-    probe(plus.x, plus.y, plus.way, RED) +
+    probe(plus.x, plus.y, plus.way, plusRed) +
     probe(minus.x, minus.y, minus.way, '#2c3640') +
     meter(122, 128, 116, 118, unit('V', 164, 168, 24) + direct)
   )
@@ -102,19 +102,19 @@ export function twoWireFourWire(): string {
   const half = (x: number, wires: 2 | 4): string => {
     const [left, right] = [x + 34, x + 126]
     const outer =
-      wire(`M${left - 8} 70C${left - 26} 96 ${x + 40} 118 ${x + 52} 150`, RED) +
-      wire(`M${right + 12} 70C${right + 28} 96 ${x + 120} 118 ${x + 108} 150`, RED)
+      wire(`M${left - 8} 70C${left - 26} 96 ${x + 40} 118 ${x + 52} 150`, plusRed) +
+      wire(`M${right + 12} 70C${right + 28} 96 ${x + 120} 118 ${x + 108} 150`, plusRed)
     const inner =
       wires === 4
         ? wire(`M${left + 3} 76C${left} 100 ${x + 66} 118 ${x + 69} 150`, '#5b95d3') +
           wire(`M${right + 1} 76C${right + 4} 100 ${x + 94} 118 ${x + 91} 150`, '#5b95d3')
         : ''
     const clip = (cx: number): string =>
-      tag('rect', { x: cx - 10, y: 40, width: 20, height: 34, rx: 4, fill: METAL.mid, ...bold })
+      tag('rect', { x: cx - 10, y: 40, width: 20, height: 34, rx: 4, fill: metals.mid, ...bold })
     const split =
       wires === 4
         ? [left - 1, right + 5]
-            .map(cx => tag('path', { d: `M${cx} 42v30`, stroke: INK.line, 'stroke-width': 2.4 }))
+            .map(cx => tag('path', { d: `M${cx} 42v30`, stroke: inks.line, 'stroke-width': 2.4 }))
             .join('')
         : ''
     return (
@@ -131,18 +131,18 @@ export function twoWireFourWire(): string {
   return (
     half(8, 2) +
     half(184, 4) +
-    tag('path', { d: 'M180 20V238', stroke: INK.grid, 'stroke-width': 2 }) +
+    tag('path', { d: 'M180 20V238', stroke: inks.grid, 'stroke-width': 2 }) +
     rightWay(334, 30, 14)
   )
 }
 
 /** Alone on the pan, lying still. */
 export const scale = (): string =>
-  tag('path', { d: 'M70 150H290L306 222H54Z', fill: DARK, ...bold }) +
-  tag('path', { d: 'M58 128H302V146H58Z', fill: METAL.light, ...bold }) +
+  tag('path', { d: 'M70 150H290L306 222H54Z', fill: darkGrey, ...bold }) +
+  tag('path', { d: 'M58 128H302V146H58Z', fill: metals.light, ...bold }) +
   tag('rect', { x: 128, y: 164, width: 104, height: 42, rx: 4, fill: '#e4efe0', ...edge }) +
   unit('g', 206, 194, 24) +
-  tag('path', { d: 'M144 192h10m6 0h10m6 0h4m6 0h8', stroke: INK.line, 'stroke-width': 4 }) +
+  tag('path', { d: 'M144 192h10m6 0h10m6 0h4m6 0h8', stroke: inks.line, 'stroke-width': 4 }) +
   lying(98, 68, 158, 56)
 
 /** Bare stone or tile, the cell in a holder, sand at hand, nothing that burns near it, someone who watches. */
@@ -158,12 +158,12 @@ export function safeBench(): string {
     tag('path', { d: 'M34 118Q66 104 98 118L96 138H36Z', fill: '#e3c988', ...edge }) +
     sand.join('')
   const holder =
-    tag('path', { d: 'M132 184V160H226V184Z', fill: DARK, ...bold }) +
-    tag('path', { d: 'M132 160V140h9v20M226 160V140h-9v20', fill: METAL.mid, ...bold })
+    tag('path', { d: 'M132 184V160H226V184Z', fill: darkGrey, ...bold }) +
+    tag('path', { d: 'M132 160V140h9v20M226 160V140h-9v20', fill: metals.mid, ...bold })
   const eye =
     tag('path', { d: 'M146 52Q179 20 212 52Q179 84 146 52Z', fill: '#ffffff', ...bold }) +
-    tag('circle', { cx: 179, cy: 52, r: 12, fill: INK.point }) +
-    tag('circle', { cx: 179, cy: 52, r: 5, fill: INK.line })
+    tag('circle', { cx: 179, cy: 52, r: 12, fill: inks.point }) +
+    tag('circle', { cx: 179, cy: 52, r: 5, fill: inks.line })
   const flame =
     tag('path', {
       d: 'M300 96C322 118 326 132 318 146C312 158 290 158 283 146C276 132 286 128 288 114C294 120 298 112 300 96Z',
@@ -178,29 +178,29 @@ export function safeBench(): string {
 /** A lamp beam between the legs, to see what is below the contact. */
 export const lampAtAnAngle = (): string =>
   tag('path', { d: 'M262 38L132 112L176 164L286 66Z', fill: '#ffe9a3', 'fill-opacity': 0.85 }) +
-  tag('path', { d: 'M262 38L286 66L300 58L304 44L290 26L276 26Z', fill: METAL.mid, ...bold }) +
-  tag('path', { d: 'M290 26L304 44L344 20L330 2Z', fill: DARK, ...bold }) +
+  tag('path', { d: 'M262 38L286 66L300 58L304 44L290 26L276 26Z', fill: metals.mid, ...bold }) +
+  tag('path', { d: 'M290 26L304 44L344 20L330 2Z', fill: darkGrey, ...bold }) +
   tag('path', { d: 'M80 130A74 40 0 0 1 228 130V206H80Z', fill: '#54ad72', ...bold }) +
   tag('ellipse', { cx: 154, cy: 132, rx: 66, ry: 33, fill: '#fffaf0', ...edge }) +
-  tag('ellipse', { cx: 154, cy: 133, rx: 44, ry: 21, fill: METAL.gap, ...edge }) +
+  tag('ellipse', { cx: 154, cy: 133, rx: 44, ry: 21, fill: metals.gap, ...edge }) +
   tag('path', { d: 'M150 118L196 128L176 151Z', fill: '#ffe9a3', 'fill-opacity': 0.6 }) +
   tag('path', {
     d: 'M147 140h14l2 14h-18ZM136 126l-26 -8l-4 8l28 8ZM172 126l26 -8l4 8l-28 8Z',
-    fill: METAL.light,
+    fill: metals.light,
     ...edge,
   }) +
-  tag('ellipse', { cx: 154, cy: 127, rx: 21, ry: 11, fill: METAL.light, ...edge }) +
+  tag('ellipse', { cx: 154, cy: 127, rx: 21, ry: 11, fill: metals.light, ...edge }) +
   tag('path', { d: 'M26 96Q52 70 78 96Q52 122 26 96Z', fill: '#ffffff', ...bold }) +
-  tag('circle', { cx: 54, cy: 96, r: 10, fill: INK.point }) +
-  tag('circle', { cx: 54, cy: 96, r: 4, fill: INK.line })
+  tag('circle', { cx: 54, cy: 96, r: 10, fill: inks.point }) +
+  tag('circle', { cx: 54, cy: 96, r: 4, fill: inks.line })
 
 /** Set aside: ends taped, alone in a loosely covered box that does not burn. */
 export function keepApart(): string {
   const tape = (x: number): string => tag('rect', { x, y: 112, width: 20, height: 46, rx: 2, fill: '#f0e2a8', ...bold })
   return (
-    tag('path', { d: 'M58 92H302V204H58Z', fill: METAL.light, ...bold }) +
+    tag('path', { d: 'M58 92H302V204H58Z', fill: metals.light, ...bold }) +
     tag('path', { d: 'M70 104H290V192H70Z', fill: '#e3c988', ...edge }) +
-    tag('path', { d: 'M50 70H310V94H50Z', fill: METAL.mid, ...bold }) +
+    tag('path', { d: 'M50 70H310V94H50Z', fill: metals.mid, ...bold }) +
     tag('path', { d: 'M160 70V60H200V70', fill: 'none', ...bold }) +
     Array.from({ length: 26 }, (_, i) =>
       tag('circle', { cx: 80 + ((i * 37) % 204), cy: 112 + ((i * 23) % 74), r: 1.7, fill: '#7a5a22' }),

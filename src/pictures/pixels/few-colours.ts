@@ -4,8 +4,8 @@
 export type Indexed = { indices: Uint8Array; palette: Uint8Array }
 
 /** As many as an index of one byte can name; so many of them go to what most pixels have, the others to what is least like those. */
-const MOST = 256
-const COMMON = 160
+const mostColours = 256
+const commonColours = 160
 
 type Channels = readonly [number, number, number, number]
 
@@ -36,10 +36,10 @@ function coloursOf(pixels: Int32Array): number[] {
 
 /** Where each colour stands in the palette it is given: its own place, or that of the one most like it. */
 function choose(colours: readonly number[]): { places: Map<number, number>; palette: Channels[] } {
-  const palette = colours.slice(0, COMMON).map(channelsOf)
-  const places = new Map(colours.slice(0, COMMON).map((colour, place) => [colour, place]))
+  const palette = colours.slice(0, commonColours).map(channelsOf)
+  const places = new Map(colours.slice(0, commonColours).map((colour, place) => [colour, place]))
   // Numbers in rows: this is most of the work of a picture.
-  const rest = Uint32Array.from(colours.slice(COMMON))
+  const rest = Uint32Array.from(colours.slice(commonColours))
   const bytes = new Uint8Array(rest.buffer)
   const place = new Uint8Array(rest.length)
   const away = new Int32Array(rest.length).fill(2 ** 30)
@@ -64,11 +64,11 @@ function choose(colours: readonly number[]): { places: Map<number, number>; pale
   }
   let farthest = 0
   for (let at = 0; at < palette.length; at++) farthest = compare(at)
-  while (palette.length < MOST && (away[farthest] ?? 0) > 0) {
+  while (palette.length < mostColours && (away[farthest] ?? 0) > 0) {
     palette.push(channelsOf(rest[farthest] as number))
     farthest = compare(palette.length - 1)
   }
-  for (let i = 0; i < rest.length; i++) places.set(colours[COMMON + i] as number, place[i] as number)
+  for (let i = 0; i < rest.length; i++) places.set(colours[commonColours + i] as number, place[i] as number)
   return { places, palette }
 }
 

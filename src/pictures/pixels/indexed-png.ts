@@ -2,7 +2,7 @@
 import { crc32 } from 'node:zlib'
 import type { Indexed } from './few-colours.ts'
 
-const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)
+const pngSignature = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)
 
 function chunk(type: string, data: Uint8Array): Buffer {
   const bytes = Buffer.alloc(data.length + 12)
@@ -33,7 +33,7 @@ export function scanlines({ indices }: Indexed, width: number): Uint8Array {
 /** The bytes of the file; `packed` are the scanlines as a zlib stream. */
 export const indexedPng = ({ indices, palette }: Indexed, width: number, packed: Uint8Array): Buffer =>
   Buffer.concat([
-    SIGNATURE,
+    pngSignature,
     chunk('IHDR', header(width, indices.length / width)),
     chunk(
       'PLTE',

@@ -1,5 +1,5 @@
 // Sets wrapped text into a column and says how tall it became.
-import { INK } from '../ink.ts'
+import { inks } from '../ink.ts'
 import { escapeXml, tag } from '../svg.ts'
 import type { Weight } from './measure.ts'
 import { wrapText } from './wrap.ts'
@@ -21,7 +21,7 @@ export const textLine = (text: string, x: number, y: number, style: TextStyle): 
       'font-size': style.size,
       'font-weight': style.weight === 'bold' ? 700 : 500,
       'text-anchor': style.anchor === 'start' ? undefined : style.anchor,
-      fill: style.fill ?? INK.text,
+      fill: style.fill ?? inks.text,
     },
     escapeXml(text),
   )

@@ -2,7 +2,7 @@
 
 // Source Sans 3 (SIL Open Font License 1.1), in thousandths of the type size, read from the `hmtx` table of the files
 // that `png.ts` loads; a test measures them again through the renderer. Runs start at U+0020, U+0391 and U+0410.
-export const WIDTHS = {
+export const letterWidths = {
   medium: {
     latin: [
       200, 302, 455, 505, 505, 833, 624, 262, 314, 314, 428, 505, 262, 316, 262, 347, 505, 505, 505, 505, 505, 505, 505,
@@ -44,7 +44,7 @@ export const WIDTHS = {
 } as const
 
 // Letters and signs outside the runs that neither decompose to a base letter nor follow the wide default.
-export const SINGLE_WIDTHS: Readonly<Record<string, number>> = {
+export const singleWidths: Readonly<Record<string, number>> = {
   ß: 632,
   æ: 781,
   ø: 555,

@@ -2,16 +2,16 @@
 import { measureText, type Weight } from './measure.ts'
 
 // “21 × 70 mm” is one word: a figure stays with its unit and with the figures beside it.
-const UNITS = 'mm|g|V|A|mAh|Wh|mΩ|°C|%|kg|h'
-const WITHIN_FIGURES = new RegExp(`(?<=\\d|×) (?=×|\\d|(?:${UNITS})(?!\\p{L}))`, 'gu')
+const unitNames = 'mm|g|V|A|mAh|Wh|mΩ|°C|%|kg|h'
+const withinFigures = new RegExp(`(?<=\\d|×) (?=×|\\d|(?:${unitNames})(?!\\p{L}))`, 'gu')
 
 // Scripts written without spaces break between any two letters.
-const BREAKS = /(?<=[ \t\u200b-])|(?<=[\u3040-\u30ff\u3400-\u9fff])|(?=[\u3040-\u30ff\u3400-\u9fff])/u
+const breakPoints = /(?<=[ \t\u200b-])|(?<=[\u3040-\u30ff\u3400-\u9fff])|(?=[\u3040-\u30ff\u3400-\u9fff])/u
 
 const pieces = (text: string): string[] =>
   text
-    .replace(WITHIN_FIGURES, '\u00a0')
-    .split(BREAKS)
+    .replace(withinFigures, '\u00a0')
+    .split(breakPoints)
     .filter(piece => piece !== '')
 
 function splitLong(word: string, width: number, size: number, weight: Weight): string[] {

@@ -5,7 +5,7 @@ import type { Server } from 'node:http'
 import { type WebSocket, WebSocketServer } from 'ws'
 import type { World } from '../world/world.ts'
 import { guildCreate, membersChunk, readyPayload } from './payloads.ts'
-import { dispatch, INTENT, RESUMABLE_MS, replay, type Session } from './session.ts'
+import { dispatch, intentBit, replay, resumableMs, type Session } from './session.ts'
 
 export type Gateway = {
   readonly sessions: ReadonlySet<Session>
@@ -28,8 +28,8 @@ export type Gateway = {
   close(): void
 }
 
-const HEARTBEAT_MS = 41_250
-const SENDS_PER_MINUTE = 120
+const heartbeatMs = 41_250
+const sendsPerMinute = 120
 
 /** Serves the gateway at `/gateway` of the given server. */
 export function openGateway(server: Server, world: World, botToken: string): Gateway {
@@ -71,7 +71,7 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
       }
       sessions.add(session)
       dispatch(session, 'READY', readyPayload(world, session))
-      const guilds = (session.intents & INTENT.guilds) !== 0 && concerns(session, world.scenario.server.id)
+      const guilds = (session.intents & intentBit.guilds) !== 0 && concerns(session, world.scenario.server.id)
       if (guilds) dispatch(session, 'GUILD_CREATE', guildCreate(world))
       notify()
     }
@@ -98,7 +98,7 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
       const now = Date.now()
       if (now - minute.from > 60_000) minute = { from: now, sends: 0 }
       minute.sends += 1
-      if (minute.sends > SENDS_PER_MINUTE) return socket.close(4008, 'Rate limited.')
+      if (minute.sends > sendsPerMinute) return socket.close(4008, 'Rate limited.')
       let frame: { op?: number; d?: Record<string, unknown> }
       try {
         frame = JSON.parse(String(data))
@@ -126,12 +126,12 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
       notify()
     })
 
-    say(10, { heartbeat_interval: HEARTBEAT_MS, _trace: [] })
+    say(10, { heartbeat_interval: heartbeatMs, _trace: [] })
   }
 
   function sweep(): void {
     const now = world.clock.now()
-    for (const one of sessions) if (one.awaySince !== null && now - one.awaySince > RESUMABLE_MS) sessions.delete(one)
+    for (const one of sessions) if (one.awaySince !== null && now - one.awaySince > resumableMs) sessions.delete(one)
   }
 
   const eachOpen = (act: (session: Session, socket: WebSocket) => void) => {
@@ -153,8 +153,8 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
     send,
     outage(on) {
       const { id } = world.scenario.server
-      if (on) send('GUILD_DELETE', { id, unavailable: true }, INTENT.guilds, id)
-      else send('GUILD_CREATE', guildCreate(world), INTENT.guilds, id)
+      if (on) send('GUILD_DELETE', { id, unavailable: true }, intentBit.guilds, id)
+      else send('GUILD_CREATE', guildCreate(world), intentBit.guilds, id)
     },
     drop(code) {
       eachOpen((_, socket) => (code === 1006 ? socket.terminate() : socket.close(code)))

@@ -1,7 +1,7 @@
 // The large gateway payloads: READY, GUILD_CREATE and member chunks.
 import { channelJson, memberJson, serverJson, userJson } from '../world/describe.ts'
 import type { Json } from '../world/raw.ts'
-import { CHANNEL, isThread, type World } from '../world/world.ts'
+import { channelKind, isThread, type World } from '../world/world.ts'
 import type { Session } from './session.ts'
 
 /** READY for a new session. */
@@ -34,7 +34,9 @@ export function guildCreate(world: World): Json {
     member_count: world.people.size + 1,
     voice_states: [],
     members: [{ ...memberJson(world, botId), user: userJson(world, botId) }],
-    channels: channels.filter(one => !isThread(one) && one.type !== CHANNEL.direct).map(one => channelJson(world, one)),
+    channels: channels
+      .filter(one => !isThread(one) && one.type !== channelKind.direct)
+      .map(one => channelJson(world, one)),
     threads: channels.filter(one => isThread(one) && !one.archived).map(one => channelJson(world, one)),
     presences: [],
     stage_instances: [],

@@ -14,19 +14,19 @@ export type Session = {
 }
 
 /** Events kept for a replay; a session further behind is told to start anew. */
-const KEPT = 2000
+const keptEvents = 2000
 
 /** Minutes a session without a socket can be resumed. Discord says "minutes"; the figure is from memory. */
-export const RESUMABLE_MS = 5 * 60_000
+export const resumableMs = 5 * 60_000
 
-export const INTENT = { guilds: 1 << 0, guildMessages: 1 << 9, directMessages: 1 << 12, content: 1 << 15 } as const
+export const intentBit = { guilds: 1 << 0, guildMessages: 1 << 9, directMessages: 1 << 12, content: 1 << 15 } as const
 
 /** Numbers an event, keeps it and sends it if a socket is there. */
 export function dispatch(session: Session, name: string, data: unknown): void {
   session.seq += 1
   const frame = JSON.stringify({ op: 0, s: session.seq, t: name, d: data })
   session.sent.push({ seq: session.seq, frame })
-  if (session.sent.length > KEPT) session.sent.splice(0, session.sent.length - KEPT)
+  if (session.sent.length > keptEvents) session.sent.splice(0, session.sent.length - keptEvents)
   if (session.socket?.readyState === 1) session.socket.send(frame)
 }
 

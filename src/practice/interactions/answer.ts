@@ -1,15 +1,16 @@
 // Applies the bot's first answer to an interaction: the callback types and what each may answer.
 // Source: Discord's documentation, "Receiving and Responding", interaction callback types.
-import { type Answer, badBody, NOTHING, ok, REFUSED, UNKNOWN } from '../rest/answer.ts'
+import { type Answer, badBody, noContent, notFound, ok, refusals } from '../rest/answer.ts'
 import type { Room } from '../room.ts'
 import { type Issue, issue } from '../rules/issue.ts'
+import type { RawComponent } from '../wire.ts'
 import { pingedBy } from '../world/mentions.ts'
 import { messageJson } from '../world/message-json.ts'
-import { FLAG, type Json, type RawComponent } from '../world/raw.ts'
+import { type Json, messageFlag } from '../world/raw.ts'
 import { botMay } from '../world/rights.ts'
 import type { Message } from '../world/world.ts'
 import { addMessage, editMessage, type SentFile } from '../world/write-message.ts'
-import { type Choice, FIRST_ANSWER_MS, happen, type Opened } from './opened.ts'
+import { type Choice, firstAnswerMs, happen, type Opened } from './opened.ts'
 
 type Callback = {
   readonly type: number
@@ -27,9 +28,9 @@ export function firstAnswer(
   withResponse: boolean,
 ): Answer {
   const opened = room.interactions.get(id)
-  if (opened === undefined || opened.token !== token) return UNKNOWN.interaction
-  if (opened.answered !== null) return REFUSED.answered
-  if (room.clock.now() - opened.at >= FIRST_ANSWER_MS) return UNKNOWN.interaction
+  if (opened === undefined || opened.token !== token) return notFound.interaction
+  if (opened.answered !== null) return refusals.answered
+  if (room.clock.now() - opened.at >= firstAnswerMs) return notFound.interaction
   const type = Number(body['type'])
   const wrong = [...kindIssues(room, opened, type), ...room.rules.callback(body, files, context(room, opened))]
   if (wrong.length > 0) {
@@ -39,7 +40,7 @@ export function firstAnswer(
   }
   opened.answered = type
   const made = apply(room, opened, { type, data: (body['data'] as Json | undefined) ?? {}, files })
-  return withResponse ? ok(resource(room, opened, type, made)) : NOTHING
+  return withResponse ? ok(resource(room, opened, type, made)) : noContent
 }
 
 function context(room: Room, opened: Opened) {
@@ -87,7 +88,13 @@ function apply(room: Room, opened: Opened, { type, data, files }: Callback): Mes
     return message
   }
   const deferred = type === 5
-  const message = postFor(room, opened, deferred ? { flags: data['flags'] } : data, files, deferred ? FLAG.loading : 0)
+  const message = postFor(
+    room,
+    opened,
+    deferred ? { flags: data['flags'] } : data,
+    files,
+    deferred ? messageFlag.loading : 0,
+  )
   opened.originalId = message.id
   happen(opened, { kind: deferred ? 'deferred' : 'message', message })
   return message
@@ -97,7 +104,7 @@ function apply(room: Room, opened: Opened, { type, data, files }: Callback): Mes
 export function postFor(room: Room, opened: Opened, body: Json, files: readonly SentFile[], flags = 0): Message {
   const channel = room.world.channels.get(opened.channelId)
   if (channel === undefined) throw new Error(`The channel ${opened.channelId} of an interaction is gone`)
-  const hidden = (Number(body['flags'] ?? 0) & FLAG.ephemeral) !== 0
+  const hidden = (Number(body['flags'] ?? 0) & messageFlag.ephemeral) !== 0
   return addMessage(room.world, {
     channel,
     author: 'bot',
@@ -105,7 +112,7 @@ export function postFor(room: Room, opened: Opened, body: Json, files: readonly 
     files,
     type: opened.messageType,
     onlyFor: hidden ? opened.personId : null,
-    flags: flags | (hidden ? FLAG.ephemeral : 0),
+    flags: flags | (hidden ? messageFlag.ephemeral : 0),
     metadata: opened.metadata,
     pinged: pingedBy(room.world, body, { viaInteraction: true, botBits: botMay(room.world, channel) }),
   })

@@ -1,11 +1,12 @@
 // One interaction from its opening to the end of its token, and what happened to it so far.
 import type { Issue } from '../rules/issue.ts'
-import type { Json, RawComponent } from '../world/raw.ts'
+import type { RawComponent } from '../wire.ts'
+import type { Json } from '../world/raw.ts'
 import type { Message } from '../world/world.ts'
 
 /** Discord: three seconds for the first answer, fifteen minutes for the token. */
-export const FIRST_ANSWER_MS = 3_000
-export const TOKEN_MS = 15 * 60_000
+export const firstAnswerMs = 3_000
+export const tokenMs = 15 * 60_000
 
 /** Interaction types: 2 command, 3 component, 4 autocomplete, 5 modal submit. */
 export type InteractionType = 2 | 3 | 4 | 5
@@ -54,5 +55,5 @@ export function happen(opened: Opened, happening: Happening): void {
 
 /** Whether the token still works at this time. */
 export function alive(opened: Opened, now: number): boolean {
-  return now - opened.at < TOKEN_MS
+  return now - opened.at < tokenMs
 }

@@ -1,12 +1,13 @@
 // One message as a card on the sheet.
+
+import type { WireMessage } from '../wire.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { el } from './dom.ts'
 import { localeOf, markdown } from './markdown-view.ts'
 import { attachmentNode, partNodes, pictureNode } from './parts.ts'
-import type { WireMessage } from './wire.ts'
 
-const V2 = 1 << 15
+const v2Flag = 1 << 15
 
 /** The card of a message. */
 export function cardNode(message: WireMessage, desk: Desk): HTMLElement {
@@ -44,7 +45,7 @@ export function cardNode(message: WireMessage, desk: Desk): HTMLElement {
 
 function bodyNodes(message: WireMessage, desk: Desk): HTMLElement[] {
   const frame = desk.frame()
-  const v2 = (message.flags & V2) !== 0
+  const v2 = (message.flags & v2Flag) !== 0
   const nodes: HTMLElement[] = []
   if (message.content !== '') nodes.push(markdown(message.content, frame))
   for (const embed of message.embeds) nodes.push(embedNode(embed, desk))

@@ -1,9 +1,10 @@
 // Buttons and menus of a message, ready to be used by the person whose page this is.
+
+import type { WireChoice, WirePart } from '../wire.ts'
 import type { Desk } from './desk.ts'
 import { el, freshId } from './dom.ts'
-import type { WireChoice, WirePart } from './wire.ts'
 
-const STYLES: Record<number, string> = { 1: 'main', 2: 'plain', 3: 'good', 4: 'grave', 5: 'link' }
+const buttonStyles: Record<number, string> = { 1: 'main', 2: 'plain', 3: 'good', 4: 'grave', 5: 'link' }
 
 const emojiOf = (emoji: WirePart['emoji']) => (emoji?.id ? '◆' : (emoji?.name ?? ''))
 
@@ -18,7 +19,7 @@ export function rowNode(row: WirePart, messageId: string, desk: Desk): HTMLEleme
 /** A button; a link button is a link. */
 export function buttonNode(part: WirePart, messageId: string, desk: Desk): HTMLElement {
   const words = [emojiOf(part.emoji), part.label ?? ''].filter(one => one !== '').join(' ')
-  const style = STYLES[part.style ?? 2] ?? 'plain'
+  const style = buttonStyles[part.style ?? 2] ?? 'plain'
   if (part.url !== undefined) {
     return el(
       'a',
@@ -65,7 +66,7 @@ export function choicesOf(
 }
 
 /** Discord's numbers for the kinds of places. */
-const KINDS = { text: 0, direct: 1, thread: 11, forum: 15 } as const
+const channelTypes = { text: 0, direct: 1, thread: 11, forum: 15 } as const
 
 function listed(part: Pick<WirePart, 'type' | 'options' | 'channel_types'>, desk: Desk): readonly WireChoice[] {
   const frame = desk.frame()
@@ -77,7 +78,7 @@ function listed(part: Pick<WirePart, 'type' | 'options' | 'channel_types'>, desk
   const kinds = part.channel_types ?? []
   if (part.type === 8)
     return frame.places
-      .filter(one => one.kind !== 'direct' && (kinds.length === 0 || kinds.includes(KINDS[one.kind])))
+      .filter(one => one.kind !== 'direct' && (kinds.length === 0 || kinds.includes(channelTypes[one.kind])))
       .map(one => ({ label: one.name, value: one.id }))
   return part.options ?? []
 }

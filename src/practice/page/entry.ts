@@ -1,4 +1,6 @@
 // The command line: write a message, or pick a command and fill in its options.
+
+import type { WireCommand, WireValue } from '../wire.ts'
 import { combobox, type Suggestion } from './combobox.ts'
 import { commandDrawer, commandName } from './command-list.ts'
 import { whileBusy } from './controls.ts'
@@ -9,10 +11,9 @@ import { notice } from './notices.ts'
 import { type OptionField, optionField } from './option-field.ts'
 import { postForm } from './post-form.ts'
 import { act } from './talk.ts'
-import type { WireCommand, WireValue } from './wire.ts'
 
 /** Options above this number are folded away unless they must be filled in. */
-const MOST_SHOWN = 4
+const mostShown = 4
 
 export type CommandLine = {
   refresh(): void
@@ -98,7 +99,7 @@ export function commandLine(desk: Desk): CommandLine {
     const frame = desk.frame()
     memory.drafts[frame.you] = ''
     remember()
-    const options = command.kind === 'person' ? [PERSON_OPTION] : command.options
+    const options = command.kind === 'person' ? [personOption] : command.options
     const fields: OptionField[] = []
     const suggest = async (name: string, typed: string) => {
       const options = await filled(fields.filter(one => one.option.name !== name && one.option.type !== 11))
@@ -113,7 +114,7 @@ export function commandLine(desk: Desk): CommandLine {
       return outcome.kind === 'choices' ? outcome.choices : []
     }
     fields.push(...options.map(option => optionField(option, desk, suggest)))
-    const first = fields.filter(one => one.option.required || options.length <= MOST_SHOWN)
+    const first = fields.filter(one => one.option.required || options.length <= mostShown)
     const rest = fields.filter(one => !first.includes(one))
     const run = el('button', { type: 'submit', class: 'action', 'data-style': 'main' }, 'Run')
     const back = el('button', { type: 'button', class: 'action', 'data-style': 'plain' }, 'Back')
@@ -172,7 +173,7 @@ export function commandLine(desk: Desk): CommandLine {
   }
 }
 
-const PERSON_OPTION = {
+const personOption = {
   name: 'person',
   shownName: 'Person',
   description: 'Whom it is about',

@@ -1,10 +1,11 @@
 // A modal of the bot as a dialog: labelled fields, what is missing said in words, nothing sent until "Send".
+
+import type { WireField, WireFieldValue, WireForm, WireOutcome } from '../wire.ts'
 import { choicesOf, whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el, freshId } from './dom.ts'
 import { markdown } from './markdown-view.ts'
 import { act, readUpload } from './talk.ts'
-import type { WireField, WireFieldValue, WireModal, WireOutcome } from './wire.ts'
 
 type FormField = {
   readonly customId: string
@@ -13,7 +14,7 @@ type FormField = {
 }
 
 /** Opens the dialog; `after` gets what came of sending it. */
-export function openForm(modal: WireModal, desk: Desk, after: (outcome: WireOutcome) => void): void {
+export function openForm(modal: WireForm, desk: Desk, after: (outcome: WireOutcome) => void): void {
   const dialog = byId<HTMLDialogElement>('form-dialog')
   const before = document.activeElement
   const from = before?.closest('[data-message-id]')?.getAttribute('data-message-id') ?? ''
@@ -59,7 +60,7 @@ export function openForm(modal: WireModal, desk: Desk, after: (outcome: WireOutc
   form.querySelector<HTMLElement>('input, select, textarea')?.focus()
 }
 
-const TYPES: Record<string, number> = { choice: 3, person: 5, role: 6, mentionable: 7, channel: 8 }
+const menuTypeOf: Record<string, number> = { choice: 3, person: 5, role: 6, mentionable: 7, channel: 8 }
 
 function formField(field: WireField, desk: Desk): FormField {
   if (field.kind === 'text') return textField(field)
@@ -68,7 +69,10 @@ function formField(field: WireField, desk: Desk): FormField {
   const choices =
     field.kind === 'radio' || field.kind === 'checks'
       ? field.options
-      : choicesOf({ type: TYPES[field.kind] ?? 3, options: field.options, channel_types: field.channelTypes }, desk)
+      : choicesOf(
+          { type: menuTypeOf[field.kind] ?? 3, options: field.options, channel_types: field.channelTypes },
+          desk,
+        )
   const many = field.kind === 'checks' || field.max > 1
   const name = freshId('group')
   const before = Array.isArray(field.value) ? field.value : [field.value]

@@ -1,7 +1,8 @@
 // Shows markdown as DOM nodes: names for mentions, the reader's language for times, spoilers that open on demand.
+
+import type { WireFrame } from '../wire.ts'
 import { el } from './dom.ts'
 import { type Block, readBlocks, type Span } from './markdown.ts'
-import type { WireFrame } from './wire.ts'
 
 /** The nodes of a text, for the person whose frame this is. */
 export function markdown(text: string, frame: WireFrame): HTMLElement {
@@ -26,7 +27,7 @@ function listNode(block: Extract<Block, { kind: 'list' }>, frame: WireFrame): HT
   return list
 }
 
-const TAGS = { bold: 'strong', italic: 'em', underline: 'u', struck: 's' } as const
+const tagNames = { bold: 'strong', italic: 'em', underline: 'u', struck: 's' } as const
 
 function spanNode(span: Span, frame: WireFrame): Node {
   switch (span.kind) {
@@ -57,7 +58,7 @@ function spanNode(span: Span, frame: WireFrame): Node {
     case 'spoiler':
       return spoiler(span.inside.map(one => spanNode(one, frame)))
     default:
-      return el(TAGS[span.kind], {}, ...span.inside.map(one => spanNode(one, frame)))
+      return el(tagNames[span.kind], {}, ...span.inside.map(one => spanNode(one, frame)))
   }
 }
 
@@ -80,7 +81,7 @@ export function spoiler(inside: readonly Node[]): HTMLElement {
   return el('span', {}, open, hidden)
 }
 
-const STYLES: Record<string, Intl.DateTimeFormatOptions> = {
+const timeStyles: Record<string, Intl.DateTimeFormatOptions> = {
   t: { timeStyle: 'short' },
   T: { timeStyle: 'medium' },
   d: { dateStyle: 'short' },
@@ -95,11 +96,11 @@ function timeNode(seconds: number, style: string, frame: WireFrame): HTMLElement
   const date = new Date(seconds * 1000)
   if (Number.isNaN(date.getTime())) return el('span', {}, `<t:${seconds}>`)
   const locale = localeOf(frame)
-  const exact = new Intl.DateTimeFormat(locale, STYLES['F']).format(date)
+  const exact = new Intl.DateTimeFormat(locale, timeStyles['F']).format(date)
   const shown =
     style === 'R'
       ? relative(seconds, locale)
-      : new Intl.DateTimeFormat(locale, STYLES[style] ?? STYLES['f']).format(date)
+      : new Intl.DateTimeFormat(locale, timeStyles[style] ?? timeStyles['f']).format(date)
   return el('time', { datetime: date.toISOString(), title: exact }, shown)
 }
 

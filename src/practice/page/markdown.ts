@@ -93,7 +93,7 @@ type Rule = readonly [RegExp, (match: RegExpExecArray) => Span]
 const inner = (match: RegExpExecArray) => readSpans(match[1] ?? '')
 
 /** Tried in this order at every place of a line. */
-const RULES: readonly Rule[] = [
+const inlineRules: readonly Rule[] = [
   [/^\\([^\sA-Za-z0-9])/, match => ({ kind: 'text', text: match[1] ?? '' })],
   [/^``([\s\S]+?)``(?!`)/, match => ({ kind: 'code', text: (match[1] ?? '').trim() })],
   [/^`([^`]+)`/, match => ({ kind: 'code', text: match[1] ?? '' })],
@@ -158,7 +158,7 @@ export function readSpans(line: string): Span[] {
 function firstHit(rest: string, before: string): { span: Span; length: number } | null {
   // snake_case is no emphasis.
   if (rest.startsWith('_') && /[A-Za-z0-9]/.test(before)) return null
-  for (const [pattern, make] of RULES) {
+  for (const [pattern, make] of inlineRules) {
     const match = pattern.exec(rest)
     if (match !== null) return { span: make(match), length: match[0].length }
   }

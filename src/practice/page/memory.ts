@@ -11,16 +11,16 @@ type Kept = {
   looked: Record<string, string>
 }
 
-const KEY = 'practice-room'
+const storageKey = 'practice-room'
 
-const EMPTY: Kept = { you: null, phone: false, places: {}, drafts: {}, looked: {} }
+const nothingKept: Kept = { you: null, phone: false, places: {}, drafts: {}, looked: {} }
 
 /** Reads what was kept; anything unreadable counts as nothing. */
 function read(): Kept {
   try {
-    return { ...EMPTY, ...(JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Kept>) }
+    return { ...nothingKept, ...(JSON.parse(localStorage.getItem(storageKey) ?? '{}') as Partial<Kept>) }
   } catch {
-    return { ...EMPTY }
+    return { ...nothingKept }
   }
 }
 
@@ -29,7 +29,7 @@ export const memory: Kept = read()
 /** Writes everything down. */
 export function remember(): void {
   try {
-    localStorage.setItem(KEY, JSON.stringify(memory))
+    localStorage.setItem(storageKey, JSON.stringify(memory))
   } catch {
     // A browser without storage forgets at a reload; nothing else is lost.
   }

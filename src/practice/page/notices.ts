@@ -1,7 +1,7 @@
 // Short plain notices: what did not work, said once and dismissable; they are read out by the alert role.
 import { byId, el } from './dom.ts'
 
-const MOST = 3
+const mostNotices = 3
 
 /** Shows a notice; `kind` decides its mark and how it looks. */
 export function notice(words: string, kind: 'trouble' | 'complaint' | 'note' = 'trouble'): void {
@@ -12,7 +12,7 @@ export function notice(words: string, kind: 'trouble' | 'complaint' | 'note' = '
   const node = el('div', { class: 'notice', 'data-kind': kind, 'data-words': words }, el('p', {}, words), close)
   close.addEventListener('click', () => node.remove())
   box.append(node)
-  while (box.children.length > MOST) box.firstElementChild?.remove()
+  while (box.children.length > mostNotices) box.firstElementChild?.remove()
 }
 
 /** Takes all notices away. */

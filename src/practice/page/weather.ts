@@ -1,11 +1,12 @@
 // The weather drawer: faults on order, and what Discord would have refused so far.
+
+import type { WireWeather } from '../wire.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
 import { notice } from './notices.ts'
-import type { WireWeather } from './wire.ts'
 
-const ORDERS: readonly { readonly what: WireWeather; readonly label: string; readonly said: string }[] = [
+const weatherOrders: readonly { readonly what: WireWeather; readonly label: string; readonly said: string }[] = [
   { what: 'twice', label: 'Deliver every click twice', said: 'From now on every click reaches the bot twice.' },
   { what: 'once', label: 'Deliver once again', said: 'Every click reaches the bot once again.' },
   { what: 'drop', label: 'Drop the line', said: 'The line was dropped; the bot should pick up where it was.' },
@@ -41,7 +42,7 @@ export function weatherDrawer(desk: Desk): { complain(words: string): void } {
     el(
       'div',
       { class: 'row' },
-      ...ORDERS.map(({ what, label, said }) => {
+      ...weatherOrders.map(({ what, label, said }) => {
         const button = el(
           'button',
           { type: 'button', class: 'action', 'data-style': 'plain', 'data-weather': what },

@@ -11,7 +11,7 @@ import { type Channel, homeOf, isThread, type Message, type World } from '../wor
 import { CannotDo } from './cannot.ts'
 
 /** Interactions remembered; the oldest are forgotten past this, long after their tokens died. */
-const MOST = 20_000
+const mostInteractions = 20_000
 
 export type Opening = {
   readonly type: InteractionType
@@ -55,7 +55,7 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
     watchers: new Set(),
   }
   room.interactions.set(id, opened)
-  if (room.interactions.size > MOST) room.interactions.delete(room.interactions.keys().next().value ?? '')
+  if (room.interactions.size > mostInteractions) room.interactions.delete(room.interactions.keys().next().value ?? '')
   const payload = {
     id,
     application_id: world.scenario.application.id,

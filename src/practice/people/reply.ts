@@ -1,17 +1,18 @@
 // What a person gets back from the bot, and the wait for it.
 
-import { layOut, type SeenModal } from '../interactions/modal.ts'
+import { layOut } from '../interactions/modal.ts'
 import type { Choice, Happening, Opened } from '../interactions/opened.ts'
-import { FIRST_ANSWER_MS, TOKEN_MS } from '../interactions/opened.ts'
+import { firstAnswerMs, tokenMs } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import type { Issue } from '../rules/issue.ts'
 import { type SeenMessage, see } from '../seen.ts'
+import type { RawComponent, WireForm } from '../wire.ts'
 import type { Message } from '../world/world.ts'
 
 export type Reply =
   | { readonly kind: 'message'; readonly message: SeenMessage; readonly private: boolean; readonly deferred: boolean }
   | { readonly kind: 'updated'; readonly message: SeenMessage; readonly deferred: boolean }
-  | { readonly kind: 'modal'; readonly modal: SeenModal }
+  | { readonly kind: 'modal'; readonly modal: WireForm }
   /** Still "please wait" after `patience`; `final` gives the message once it comes, or null when the token has died. */
   | {
       readonly kind: 'deferred'
@@ -28,7 +29,7 @@ export type Reply =
     }
 
 /** Forms kept open; the oldest close past this. */
-const MOST_MODALS = 2000
+const mostModals = 2000
 
 /** How long to wait, in real milliseconds, once the bot has said "please wait" (5) or "noted" (6). */
 export type Patience = {
@@ -47,7 +48,7 @@ export function awaitReply(room: Room, opened: Opened, patience: Patience): Prom
       opened.watchers.delete(watch)
       resolve(reply)
     }
-    const stopClock = room.clock.at(opened.at + FIRST_ANSWER_MS, () => {
+    const stopClock = room.clock.at(opened.at + firstAnswerMs, () => {
       if (state === 'waiting') finish(silent(room, opened))
     })
     const shown = (message: Message, deferred: boolean): Reply => ({
@@ -95,7 +96,7 @@ export function awaitChoices(room: Room, opened: Opened): Promise<readonly Choic
       opened.watchers.delete(watch)
       resolve(choices)
     }
-    const stopClock = room.clock.at(opened.at + FIRST_ANSWER_MS, () => finish([]))
+    const stopClock = room.clock.at(opened.at + firstAnswerMs, () => finish([]))
     const watch = (happening: Happening): void => {
       if (happening.kind === 'choices') finish(happening.choices)
     }
@@ -116,7 +117,7 @@ function stillWaiting(room: Room, opened: Opened, message: Message): Reply {
       opened.watchers.delete(watch)
       resolve(found)
     }
-    const stopClock = room.clock.at(opened.at + TOKEN_MS, () => finish(null))
+    const stopClock = room.clock.at(opened.at + tokenMs, () => finish(null))
     const watch = (happening: Happening): void => {
       if (happening.kind === 'edited') finish(see(room.world, happening.message))
     }
@@ -128,17 +129,17 @@ function stillWaiting(room: Room, opened: Opened, message: Message): Reply {
 function keepModal(
   room: Room,
   opened: Opened,
-  given: { customId: string; title: string; components: SeenModal['components'] },
-): SeenModal {
+  given: { customId: string; title: string; components: RawComponent[] },
+): WireForm {
   const seen = layOut({
     id: opened.id,
     customId: given.customId,
     title: given.title,
-    components: [...given.components],
+    components: given.components,
     personId: opened.personId,
     channelId: opened.channelId,
   })
   room.modals.set(seen.id, { seen, sourceId: opened.sourceId })
-  if (room.modals.size > MOST_MODALS) room.modals.delete(room.modals.keys().next().value ?? '')
+  if (room.modals.size > mostModals) room.modals.delete(room.modals.keys().next().value ?? '')
   return seen
 }

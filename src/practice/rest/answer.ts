@@ -9,7 +9,7 @@ export type Answer = {
   readonly issues?: readonly Issue[]
 }
 
-export const NOTHING: Answer = { status: 204 }
+export const noContent: Answer = { status: 204 }
 
 /** 200 with a body. */
 export function ok(body: unknown): Answer {
@@ -26,7 +26,7 @@ export function badBody(issues: readonly Issue[]): Answer {
   return { status: 400, body: { message: 'Invalid Form Body', code: 50035, errors: errorTree(issues) }, issues }
 }
 
-export const UNKNOWN = {
+export const notFound = {
   channel: refuse(404, 10003, 'Unknown Channel'),
   server: refuse(404, 10004, 'Unknown Guild'),
   member: refuse(404, 10007, 'Unknown Member'),
@@ -39,7 +39,7 @@ export const UNKNOWN = {
   route: refuse(404, 0, '404: Not Found'),
 } as const
 
-export const REFUSED = {
+export const refusals = {
   unauthorized: refuse(401, 0, '401: Unauthorized'),
   tooLarge: refuse(413, 40005, 'Request entity too large'),
   answered: refuse(400, 40060, 'Interaction has already been acknowledged.'),

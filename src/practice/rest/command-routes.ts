@@ -2,7 +2,7 @@
 import type { Room } from '../room.ts'
 import type { Json } from '../world/raw.ts'
 import { type Command, tell } from '../world/world.ts'
-import { type Answer, badBody, NOTHING, ok, refuse, UNKNOWN } from './answer.ts'
+import { type Answer, badBody, noContent, notFound, ok, refuse } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 /** A command as Discord gives it back. */
@@ -32,7 +32,7 @@ function homeOf({ room, params }: Asked): { ok: true; guildId: string | null } |
       answer: refuse(403, 20012, 'You are not authorized to perform this action on this application'),
     }
   const guildId = params['server'] ?? null
-  if (guildId !== null && guildId !== room.world.scenario.server.id) return { ok: false, answer: UNKNOWN.server }
+  if (guildId !== null && guildId !== room.world.scenario.server.id) return { ok: false, answer: notFound.server }
   return { ok: true, guildId }
 }
 
@@ -86,7 +86,7 @@ function withCommand(asked: Asked, act: (command: Command) => Answer): Answer {
   const home = homeOf(asked)
   if (!home.ok) return home.answer
   const command = asked.room.world.commands.get(asked.params['command'] ?? '')
-  return command === undefined || command.guildId !== home.guildId ? UNKNOWN.command : act(command)
+  return command === undefined || command.guildId !== home.guildId ? notFound.command : act(command)
 }
 
 const change = (asked: Asked) =>
@@ -104,7 +104,7 @@ const remove = (asked: Asked) =>
   withCommand(asked, command => {
     asked.room.world.commands.delete(command.id)
     tell(asked.room.world, { kind: 'commands' })
-    return NOTHING
+    return noContent
   })
 
 const list = (asked: Asked) => {
@@ -114,7 +114,7 @@ const list = (asked: Asked) => {
 
 const one = (asked: Asked) => withCommand(asked, command => ok(commandJson(asked.room, command)))
 
-export const COMMAND_ROUTES: readonly Route[] = ['/applications/:app', '/applications/:app/guilds/:server'].flatMap(
+export const commandRoutes: readonly Route[] = ['/applications/:app', '/applications/:app/guilds/:server'].flatMap(
   base => [
     route(`GET ${base}/commands`, list),
     route(`PUT ${base}/commands`, writeAll),

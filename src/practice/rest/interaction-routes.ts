@@ -2,7 +2,7 @@
 import { firstAnswer } from '../interactions/answer.ts'
 import { type Route, route } from './route.ts'
 
-export const INTERACTION_ROUTES: readonly Route[] = [
+export const interactionRoutes: readonly Route[] = [
   route(
     'POST /interactions/:id/:token/callback',
     ({ room, params, json, files, query }) =>

@@ -2,25 +2,25 @@
 import type { Room } from '../room.ts'
 import { pingedBy } from '../world/mentions.ts'
 import { messageJson } from '../world/message-json.ts'
-import { MAY } from '../world/permissions.ts'
+import { rights } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
 import { botMay, maySpeak } from '../world/rights.ts'
-import { CHANNEL, type Channel, isThread, type Message, tell } from '../world/world.ts'
+import { type Channel, channelKind, isThread, type Message, tell } from '../world/world.ts'
 import { addMessage, editMessage, removeMessage, type SentFile } from '../world/write-message.ts'
-import { type Answer, badBody, NOTHING, ok, REFUSED, UNKNOWN } from './answer.ts'
+import { type Answer, badBody, noContent, notFound, ok, refusals } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 /** Minutes in which a repeated nonce gives the first message back. The figure is from memory ("a few minutes"). */
-const NONCE_MS = 5 * 60_000
+const nonceMs = 5 * 60_000
 
 type Reached = { ok: true; channel: Channel; bits: bigint } | { ok: false; answer: Answer }
 
 /** The channel of the path, if the bot can see it. */
 export function reachChannel(room: Room, id: string): Reached {
   const channel = room.world.channels.get(id)
-  if (channel === undefined) return { ok: false, answer: UNKNOWN.channel }
+  if (channel === undefined) return { ok: false, answer: notFound.channel }
   const bits = botMay(room.world, channel)
-  if ((bits & MAY.view) === 0n) return { ok: false, answer: REFUSED.access }
+  if ((bits & rights.view) === 0n) return { ok: false, answer: refusals.access }
   return { ok: true, channel, bits }
 }
 
@@ -33,17 +33,17 @@ export function postByBot(
   files: readonly SentFile[],
 ): Answer | Message {
   const person = channel.personId === null ? undefined : room.world.people.get(channel.personId)
-  if (person?.dmClosed) return REFUSED.closedDirect
-  if (!maySpeak(bits, channel)) return REFUSED.permissions
-  if (files.length > 0 && (bits & MAY.attach) === 0n) return REFUSED.permissions
-  if (channel.archived && channel.locked) return REFUSED.archived
+  if (person?.dmClosed) return refusals.closedDirect
+  if (!maySpeak(bits, channel)) return refusals.permissions
+  if (files.length > 0 && (bits & rights.attach) === 0n) return refusals.permissions
+  if (channel.archived && channel.locked) return refusals.archived
   const wrong = room.rules.message(json, files)
   if (wrong.length > 0) return badBody(wrong)
-  if (room.rules.isEmpty(json, files)) return REFUSED.empty
+  if (room.rules.isEmpty(json, files)) return refusals.empty
   const reference = json['message_reference'] as { message_id?: string; fail_if_not_exists?: boolean } | undefined
   const replied = reference?.message_id === undefined ? undefined : room.world.messages.get(reference.message_id)
   if (reference?.message_id !== undefined && replied === undefined && reference.fail_if_not_exists !== false) {
-    return UNKNOWN.message
+    return notFound.message
   }
   wake(room, channel)
   return addMessage(room.world, {
@@ -71,7 +71,7 @@ export function isAnswer(result: Answer | Message): result is Answer {
 
 function sameNonce(room: Room, channel: Channel, json: Json): Message | null {
   if (json['enforce_nonce'] !== true || json['nonce'] === undefined) return null
-  const since = room.clock.now() - NONCE_MS
+  const since = room.clock.now() - nonceMs
   for (let at = channel.messageIds.length - 1; at >= 0; at -= 1) {
     const message = room.world.messages.get(channel.messageIds[at] ?? '')
     if (message === undefined || message.at < since) return null
@@ -84,7 +84,7 @@ function create({ room, params, json, files }: Asked): Answer {
   const reached = reachChannel(room, params['channel'] ?? '')
   if (!reached.ok) return reached.answer
   const { channel, bits } = reached
-  if (channel.type === CHANNEL.forum) return REFUSED.noText
+  if (channel.type === channelKind.forum) return refusals.noText
   const before = sameNonce(room, channel, json)
   if (before !== null) return ok(messageJson(room.world, before))
   const made = postByBot(room, channel, bits, json, files)
@@ -97,15 +97,15 @@ function withMessage(asked: Asked, act: (message: Message, channel: Channel, bit
   const message = asked.room.world.messages.get(asked.params['message'] ?? '')
   // Private replies cannot be reached with the bot's token.
   if (message === undefined || message.channelId !== reached.channel.id || message.onlyFor !== null)
-    return UNKNOWN.message
+    return notFound.message
   return act(message, reached.channel, reached.bits)
 }
 
 function edit(asked: Asked): Answer {
   return withMessage(asked, (message, channel) => {
     const { room, json, files } = asked
-    if (message.author !== 'bot') return REFUSED.otherAuthor
-    if (isThread(channel) && channel.archived) return REFUSED.archived
+    if (message.author !== 'bot') return refusals.otherAuthor
+    if (isThread(channel) && channel.archived) return refusals.archived
     const wrong = room.rules.channelEdit(json, files, message)
     if (wrong.length > 0) return badBody(wrong)
     editMessage(room.world, message, json, files)
@@ -115,16 +115,16 @@ function edit(asked: Asked): Answer {
 
 function remove(asked: Asked): Answer {
   return withMessage(asked, (message, _, bits) => {
-    if (message.author !== 'bot' && (bits & MAY.manageMessages) === 0n) return REFUSED.permissions
+    if (message.author !== 'bot' && (bits & rights.manageMessages) === 0n) return refusals.permissions
     removeMessage(asked.room.world, message)
-    return NOTHING
+    return noContent
   })
 }
 
 function list({ room, params, query }: Asked): Answer {
   const reached = reachChannel(room, params['channel'] ?? '')
   if (!reached.ok) return reached.answer
-  if ((reached.bits & MAY.history) === 0n) return ok([])
+  if ((reached.bits & rights.history) === 0n) return ok([])
   const before = query.get('before')
   const after = query.get('after')
   const most = Math.min(100, Number(query.get('limit') ?? 50))
@@ -140,14 +140,14 @@ function pin(pinned: boolean): (asked: Asked) => Answer {
     withMessage(asked, message => {
       message.pinned = pinned
       tell(asked.room.world, { kind: 'message-edited', message })
-      return NOTHING
+      return noContent
     })
 }
 
 function react(adding: boolean): (asked: Asked) => Answer {
   return asked =>
     withMessage(asked, (message, _, bits) => {
-      if (adding && (bits & MAY.react) === 0n) return REFUSED.permissions
+      if (adding && (bits & rights.react) === 0n) return refusals.permissions
       const emoji = asked.params['emoji'] ?? ''
       const by = message.reactions.get(emoji) ?? new Set()
       if (adding) by.add(asked.room.world.scenario.application.id)
@@ -155,11 +155,11 @@ function react(adding: boolean): (asked: Asked) => Answer {
       if (by.size > 0) message.reactions.set(emoji, by)
       else message.reactions.delete(emoji)
       tell(asked.room.world, { kind: 'message-edited', message })
-      return NOTHING
+      return noContent
     })
 }
 
-export const MESSAGE_ROUTES: readonly Route[] = [
+export const messageRoutes: readonly Route[] = [
   route('POST /channels/:channel/messages', create),
   route('GET /channels/:channel/messages', list),
   route('GET /channels/:channel/messages/:message', asked =>

@@ -1,19 +1,19 @@
 // The gateway's address, users, the application, and the server's members, roles and channels.
 import { applicationJson, channelJson, memberJson, rolesJson, serverJson, userJson } from '../world/describe.ts'
-import { CHANNEL, isThread } from '../world/world.ts'
-import { type Answer, ok, UNKNOWN } from './answer.ts'
+import { channelKind, isThread } from '../world/world.ts'
+import { type Answer, notFound, ok } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 const gatewayUrl = ({ room }: Asked) => `${room.world.origin.replace(/^http/, 'ws')}/gateway`
 
 function onServer(asked: Asked, answer: () => Answer): Answer {
-  return asked.params['server'] === asked.room.world.scenario.server.id ? answer() : UNKNOWN.server
+  return asked.params['server'] === asked.room.world.scenario.server.id ? answer() : notFound.server
 }
 
 function user({ room, params }: Asked): Answer {
   const given = params['user'] ?? ''
   const found = userJson(room.world, given === '@me' ? room.world.scenario.application.id : given)
-  return found === null ? UNKNOWN.user : ok(found)
+  return found === null ? notFound.user : ok(found)
 }
 
 function member(asked: Asked): Answer {
@@ -21,7 +21,7 @@ function member(asked: Asked): Answer {
   const given = asked.params['user'] ?? ''
   const id = given === '@me' ? world.scenario.application.id : given
   const found = userJson(world, id)
-  return onServer(asked, () => (found === null ? UNKNOWN.member : ok({ ...memberJson(world, id), user: found })))
+  return onServer(asked, () => (found === null ? notFound.member : ok({ ...memberJson(world, id), user: found })))
 }
 
 function members(asked: Asked): Answer {
@@ -37,12 +37,12 @@ function members(asked: Asked): Answer {
 function channels(asked: Asked): Answer {
   const { world } = asked.room
   const plain = [...world.channels.values()].filter(
-    one => !isThread(one) && one.type !== CHANNEL.direct && !one.elsewhere,
+    one => !isThread(one) && one.type !== channelKind.direct && !one.elsewhere,
   )
   return onServer(asked, () => ok(plain.map(one => channelJson(world, one))))
 }
 
-export const SERVER_ROUTES: readonly Route[] = [
+export const serverRoutes: readonly Route[] = [
   route('GET /gateway', asked => ok({ url: gatewayUrl(asked) }), true),
   route('GET /gateway/bot', asked =>
     ok({
@@ -61,7 +61,7 @@ export const SERVER_ROUTES: readonly Route[] = [
   route('GET /guilds/:server/roles/:role', asked =>
     onServer(asked, () => {
       const found = rolesJson(asked.room.world).find(role => role['id'] === asked.params['role'])
-      return found === undefined ? UNKNOWN.role : ok(found)
+      return found === undefined ? notFound.role : ok(found)
     }),
   ),
   route('GET /guilds/:server/members', members),

@@ -2,11 +2,11 @@
 import type { Room } from '../room.ts'
 import { channelJson } from '../world/describe.ts'
 import { messageJson } from '../world/message-json.ts'
-import { MAY } from '../world/permissions.ts'
+import { rights } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
-import { addChannel, CHANNEL, type Channel, tell } from '../world/world.ts'
+import { addChannel, type Channel, channelKind, tell } from '../world/world.ts'
 import { addMessage } from '../world/write-message.ts'
-import { type Answer, badBody, NOTHING, ok, REFUSED, UNKNOWN } from './answer.ts'
+import { type Answer, badBody, noContent, notFound, ok, refusals } from './answer.ts'
 import { isAnswer, postByBot, reachChannel } from './message-routes.ts'
 import { type Asked, type Route, route } from './route.ts'
 
@@ -29,13 +29,13 @@ function fromMessage({ room, params, json }: Asked): Answer {
   if (!reached.ok) return reached.answer
   const message = room.world.messages.get(params['message'] ?? '')
   if (message === undefined || message.channelId !== reached.channel.id || message.onlyFor !== null)
-    return UNKNOWN.message
-  if ((reached.bits & MAY.publicThreads) === 0n) return REFUSED.permissions
-  if (message.threadId !== null) return REFUSED.threadExists
+    return notFound.message
+  if ((reached.bits & rights.publicThreads) === 0n) return refusals.permissions
+  if (message.threadId !== null) return refusals.threadExists
   const wrong = room.rules.thread(json, true)
   if (wrong.length > 0) return badBody(wrong)
   // A thread made from a message carries that message's id.
-  const thread = openThread(room, reached.channel, json, CHANNEL.publicThread, message.id)
+  const thread = openThread(room, reached.channel, json, channelKind.publicThread, message.id)
   message.threadId = thread.id
   tell(room.world, { kind: 'channel', channel: thread })
   tell(room.world, { kind: 'message-edited', message })
@@ -47,26 +47,32 @@ function alone(asked: Asked): Answer {
   const reached = reachChannel(room, params['channel'] ?? '')
   if (!reached.ok) return reached.answer
   const { channel, bits } = reached
-  if (channel.type === CHANNEL.forum) return forumPost(asked, channel, bits)
-  const type = Number(json['type'] ?? CHANNEL.privateThread)
-  const needed = type === CHANNEL.privateThread ? MAY.privateThreads : MAY.publicThreads
-  if ((bits & needed) === 0n) return REFUSED.permissions
+  if (channel.type === channelKind.forum) return forumPost(asked, channel, bits)
+  const type = Number(json['type'] ?? channelKind.privateThread)
+  const needed = type === channelKind.privateThread ? rights.privateThreads : rights.publicThreads
+  if ((bits & needed) === 0n) return refusals.permissions
   const wrong = room.rules.thread(json, false)
   if (wrong.length > 0) return badBody(wrong)
   const thread = openThread(room, channel, json, type)
   tell(room.world, { kind: 'channel', channel: thread })
-  if (type === CHANNEL.publicThread) {
+  if (type === channelKind.publicThread) {
     addMessage(room.world, { channel, author: 'bot', type: 18, body: { content: thread.name } })
   }
   return { status: 201, body: channelJson(room.world, thread) }
 }
 
 function forumPost({ room, json, files }: Asked, forum: Channel, bits: bigint): Answer {
-  if ((bits & MAY.send) === 0n) return REFUSED.permissions
+  if ((bits & rights.send) === 0n) return refusals.permissions
   const wrong = room.rules.forumPost(json, files)
   if (wrong.length > 0) return badBody(wrong)
-  const thread = openThread(room, forum, json, CHANNEL.publicThread)
-  const message = postByBot(room, thread, bits | MAY.sendInThreads, (json['message'] as Json | undefined) ?? {}, files)
+  const thread = openThread(room, forum, json, channelKind.publicThread)
+  const message = postByBot(
+    room,
+    thread,
+    bits | rights.sendInThreads,
+    (json['message'] as Json | undefined) ?? {},
+    files,
+  )
   if (isAnswer(message)) {
     room.world.channels.delete(thread.id)
     return message
@@ -80,15 +86,15 @@ function membership(adding: boolean): (asked: Asked) => Answer {
     const reached = reachChannel(room, params['channel'] ?? '')
     if (!reached.ok) return reached.answer
     const { channel } = reached
-    if (channel.archived) return REFUSED.archived
+    if (channel.archived) return refusals.archived
     const given = params['user'] ?? ''
     const id = given === '@me' ? room.world.scenario.application.id : given
-    if (id !== room.world.scenario.application.id && !room.world.people.has(id)) return UNKNOWN.user
+    if (id !== room.world.scenario.application.id && !room.world.people.has(id)) return notFound.user
     const joins = adding && id === room.world.scenario.application.id && !channel.members.has(id)
     if (adding) channel.members.add(id)
     else channel.members.delete(id)
     tell(room.world, { kind: joins ? 'thread-joined' : 'channel-changed', channel })
-    return NOTHING
+    return noContent
   }
 }
 
@@ -99,7 +105,7 @@ const memberOf = (channel: Channel, user: string): Json => ({
   flags: 0,
 })
 
-export const THREAD_ROUTES: readonly Route[] = [
+export const threadRoutes: readonly Route[] = [
   route('POST /channels/:channel/messages/:message/threads', fromMessage),
   route('POST /channels/:channel/threads', alone),
   route('PUT /channels/:channel/thread-members/:user', membership(true)),
@@ -110,7 +116,7 @@ export const THREAD_ROUTES: readonly Route[] = [
     return ok([...reached.channel.members].map(user => memberOf(reached.channel, user)))
   }),
   route('GET /guilds/:server/threads/active', ({ room, params }) => {
-    if (params['server'] !== room.world.scenario.server.id) return UNKNOWN.server
+    if (params['server'] !== room.world.scenario.server.id) return notFound.server
     const open = [...room.world.channels.values()].filter(one => one.parentId !== null && !one.archived)
     const botId = room.world.scenario.application.id
     return ok({

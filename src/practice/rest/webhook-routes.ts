@@ -4,10 +4,10 @@ import { postFor } from '../interactions/answer.ts'
 import { alive, happen, type Opened } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import { messageJson } from '../world/message-json.ts'
-import { FLAG } from '../world/raw.ts'
+import { messageFlag } from '../world/raw.ts'
 import type { Message } from '../world/world.ts'
 import { editMessage, removeMessage } from '../world/write-message.ts'
-import { type Answer, badBody, NOTHING, ok, REFUSED, UNKNOWN } from './answer.ts'
+import { type Answer, badBody, noContent, notFound, ok, refusals } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 type Found = { ok: true; opened: Opened } | { ok: false; answer: Answer }
@@ -15,10 +15,10 @@ type Found = { ok: true; opened: Opened } | { ok: false; answer: Answer }
 /** The interaction behind the token, if it is still good. */
 function holder({ room, params }: Asked): Found {
   const no = (answer: Answer): Found => ({ ok: false, answer })
-  if (params['app'] !== room.world.scenario.application.id) return no(UNKNOWN.webhook)
+  if (params['app'] !== room.world.scenario.application.id) return no(notFound.webhook)
   const opened = byToken(room, params['token'] ?? '')
-  if (opened === null || !alive(opened, room.clock.now())) return no(REFUSED.webhookToken)
-  if (opened.answered === null) return no(UNKNOWN.webhook)
+  if (opened === null || !alive(opened, room.clock.now())) return no(refusals.webhookToken)
+  if (opened.answered === null) return no(notFound.webhook)
   return { ok: true, opened }
 }
 
@@ -42,10 +42,10 @@ function followUp(asked: Asked): Answer {
   const { opened } = held
   const wrong = room.rules.followUp(json, files)
   if (wrong.length > 0) return badBody(wrong)
-  if (room.rules.isEmpty(json, files)) return REFUSED.empty
+  if (room.rules.isEmpty(json, files)) return refusals.empty
   const waiting =
     opened.answered === 5 && opened.originalId !== null ? room.world.messages.get(opened.originalId) : null
-  if (waiting && (waiting.flags & FLAG.loading) !== 0) {
+  if (waiting && (waiting.flags & messageFlag.loading) !== 0) {
     // The first follow-up after a deferred answer becomes that answer.
     editMessage(room.world, waiting, json, files)
     happen(opened, { kind: 'edited', message: waiting })
@@ -62,7 +62,7 @@ function edit(asked: Asked): Answer {
   if (!held.ok) return held.answer
   const { room, params, json, files } = asked
   const message = reachable(room, held.opened, params['message'] ?? '')
-  if (message === null) return UNKNOWN.message
+  if (message === null) return notFound.message
   const wrong = room.rules.edit(json, files, message)
   if (wrong.length > 0) return badBody(wrong)
   editMessage(room.world, message, json, files)
@@ -70,7 +70,7 @@ function edit(asked: Asked): Answer {
   return ok(messageJson(room.world, message))
 }
 
-export const WEBHOOK_ROUTES: readonly Route[] = [
+export const webhookRoutes: readonly Route[] = [
   route('POST /webhooks/:app/:token', followUp, true),
   route(
     'GET /webhooks/:app/:token/messages/:message',
@@ -78,7 +78,7 @@ export const WEBHOOK_ROUTES: readonly Route[] = [
       const held = holder(asked)
       if (!held.ok) return held.answer
       const message = reachable(asked.room, held.opened, asked.params['message'] ?? '')
-      return message === null ? UNKNOWN.message : ok(messageJson(asked.room.world, message))
+      return message === null ? notFound.message : ok(messageJson(asked.room.world, message))
     },
     true,
   ),
@@ -89,9 +89,9 @@ export const WEBHOOK_ROUTES: readonly Route[] = [
       const held = holder(asked)
       if (!held.ok) return held.answer
       const message = reachable(asked.room, held.opened, asked.params['message'] ?? '')
-      if (message === null) return UNKNOWN.message
+      if (message === null) return notFound.message
       removeMessage(asked.room.world, message)
-      return NOTHING
+      return noContent
     },
     true,
   ),

@@ -22,9 +22,9 @@ type Option = {
 }
 
 /** Discord's own pattern for slash names and options. */
-const NAME = /^[-_'\p{L}\p{N}\p{sc=Deva}\p{sc=Thai}]{1,32}$/u
-const MOST_OF_KIND: Record<number, number> = { 1: 100, 2: 15, 3: 15, 4: 1 }
-const MOST_TEXT = 8000
+const namePattern = /^[-_'\p{L}\p{N}\p{sc=Deva}\p{sc=Thai}]{1,32}$/u
+const mostOfKind: Record<number, number> = { 1: 100, 2: 15, 3: 15, 4: 1 }
+const mostText = 8000
 
 /** Issues of a whole list of commands; paths begin with the command's index. */
 export function commandIssues(list: readonly Json[]): Issue[] {
@@ -35,9 +35,9 @@ export function commandIssues(list: readonly Json[]): Issue[] {
     const type = Number(command['type'] ?? 1)
     const count = (counts.get(type) ?? 0) + 1
     counts.set(type, count)
-    if (count > (MOST_OF_KIND[type] ?? 0)) {
+    if (count > (mostOfKind[type] ?? 0)) {
       issues.push(
-        issue([index], 'APPLICATION_COMMAND_TOO_MANY', `At most ${MOST_OF_KIND[type] ?? 0} commands of this kind.`),
+        issue([index], 'APPLICATION_COMMAND_TOO_MANY', `At most ${mostOfKind[type] ?? 0} commands of this kind.`),
       )
     }
     const key = `${type} ${String(command['name'])}`
@@ -60,12 +60,12 @@ function oneCommand(command: Json, type: number, path: Path): Issue[] {
       issues.push(issue([...path, 'description'], 'BASE_TYPE_REQUIRED', 'This field is required'))
     issues.push(...optionListIssues(options, [...path, 'options'], 0))
     const text = textOf(command as unknown as Option)
-    if (text > MOST_TEXT) {
+    if (text > mostText) {
       issues.push(
         issue(
           path,
           'APPLICATION_COMMAND_TOO_LARGE',
-          `Command exceeds maximum size (${MOST_TEXT}): ${text} characters of names, descriptions and values.`,
+          `Command exceeds maximum size (${mostText}): ${text} characters of names, descriptions and values.`,
         ),
       )
     }
@@ -87,7 +87,7 @@ function oneCommand(command: Json, type: number, path: Path): Issue[] {
 }
 
 function nameIssues(name: unknown, localized: unknown, path: Path): Issue[] {
-  const bad = (value: unknown) => typeof value !== 'string' || !NAME.test(value) || value !== value.toLowerCase()
+  const bad = (value: unknown) => typeof value !== 'string' || !namePattern.test(value) || value !== value.toLowerCase()
   const words = 'Names are 1 to 32 lower-case letters, digits, - or _.'
   const issues = bad(name) ? [issue([...path, 'name'], 'APPLICATION_COMMAND_INVALID_NAME', words)] : []
   for (const [locale, value] of Object.entries((localized ?? {}) as Record<string, unknown>)) {

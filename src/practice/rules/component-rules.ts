@@ -1,14 +1,15 @@
 // What Discord demands of components beyond the published description: counts, ids, buttons, menus, text lengths.
 // Source: Discord's documentation, Component Reference; the 4000 characters over all displays: the discord.js guide.
-import { FLAG, PART, type RawComponent, type RawOption } from '../world/raw.ts'
+import type { RawComponent, RawOption } from '../wire.ts'
+import { messageFlag, partType } from '../world/raw.ts'
 import { type Issue, issue } from './issue.ts'
 
 type Path = readonly (string | number)[]
 
-const MENUS: ReadonlySet<number> = new Set([3, 5, 6, 7, 8])
-const MOST_PARTS = 40
-const MOST_TEXT = 4000
-const EMOJI = /^(?:\p{Extended_Pictographic}|\p{Regional_Indicator}{2}|[0-9#*]\uFE0F?\u20E3)/u
+const menuTypes: ReadonlySet<number> = new Set([3, 5, 6, 7, 8])
+const mostParts = 40
+const mostText = 4000
+const emojiStart = /^(?:\p{Extended_Pictographic}|\p{Regional_Indicator}{2}|[0-9#*]\uFE0F?\u20E3)/u
 
 /** Issues of a message's components; `v2` says whether the message uses Components V2. */
 export function componentIssues(components: readonly RawComponent[], v2: boolean, at: Path = ['components']): Issue[] {
@@ -19,7 +20,7 @@ export function componentIssues(components: readonly RawComponent[], v2: boolean
   const look = (part: RawComponent, path: Path, parent: number | null): void => {
     if (typeof part !== 'object' || part === null) return
     parts += 1
-    if (part.type === PART.text) text += part.content?.length ?? 0
+    if (part.type === partType.text) text += part.content?.length ?? 0
     if (part.custom_id !== undefined && part.custom_id !== null) {
       if (ids.has(part.custom_id)) {
         issues.push(
@@ -34,21 +35,21 @@ export function componentIssues(components: readonly RawComponent[], v2: boolean
     if (part.accessory) look(part.accessory, [...path, 'accessory'], part.type)
   }
   for (const [index, part] of components.entries()) look(part, [...at, index], null)
-  if (v2 && parts > MOST_PARTS) {
+  if (v2 && parts > mostParts) {
     issues.push(
       issue(
         at,
         'COMPONENT_MAX_TOTAL_COMPONENTS_EXCEEDED',
-        `A message holds at most ${MOST_PARTS} components, nested ones included; these are ${parts}.`,
+        `A message holds at most ${mostParts} components, nested ones included; these are ${parts}.`,
       ),
     )
   }
-  if (text > MOST_TEXT) {
+  if (text > mostText) {
     issues.push(
       issue(
         at,
         'COMPONENT_DISPLAYABLE_TEXT_SIZE_EXCEEDED',
-        `All text displays together hold at most ${MOST_TEXT} characters; these are ${text}.`,
+        `All text displays together hold at most ${mostText} characters; these are ${text}.`,
       ),
     )
   }
@@ -59,20 +60,20 @@ export function componentIssues(components: readonly RawComponent[], v2: boolean
 }
 
 function partIssues(part: RawComponent, path: Path, parent: number | null, v2: boolean): Issue[] {
-  if (!v2 && parent === null && part.type !== PART.row) {
+  if (!v2 && parent === null && part.type !== partType.row) {
     return [
       issue(
         [...path, 'type'],
         'UNION_TYPE_CHOICES',
-        `Component type ${part.type} needs the Components V2 flag (${FLAG.v2}).`,
+        `Component type ${part.type} needs the Components V2 flag (${messageFlag.v2}).`,
       ),
     ]
   }
-  if (part.type === PART.row) return rowIssues(part, path)
-  if (part.type === PART.button) return buttonIssues(part, path)
-  if (MENUS.has(part.type)) return menuIssues(part, path)
-  if (part.type === PART.text && (part.content ?? '').trim() === '') return [required([...path, 'content'])]
-  if (part.type === PART.file && !part.file?.url?.startsWith('attachment://')) {
+  if (part.type === partType.row) return rowIssues(part, path)
+  if (part.type === partType.button) return buttonIssues(part, path)
+  if (menuTypes.has(part.type)) return menuIssues(part, path)
+  if (part.type === partType.text && (part.content ?? '').trim() === '') return [required([...path, 'content'])]
+  if (part.type === partType.file && !part.file?.url?.startsWith('attachment://')) {
     return [issue([...path, 'file', 'url'], 'URL_TYPE_INVALID_SCHEME', 'A file component shows an attachment only.')]
   }
   return []
@@ -80,7 +81,7 @@ function partIssues(part: RawComponent, path: Path, parent: number | null, v2: b
 
 function rowIssues(row: RawComponent, path: Path): Issue[] {
   const inner = row.components ?? []
-  const menus = inner.filter(one => MENUS.has(one?.type)).length
+  const menus = inner.filter(one => menuTypes.has(one?.type)).length
   if (menus > 0 && inner.length > 1) {
     return [issue([...path, 'components'], 'COMPONENT_LAYOUT_WIDTH_EXCEEDED', 'A row holds five buttons or one menu.')]
   }
@@ -121,7 +122,7 @@ function buttonIssues(button: RawComponent, path: Path): Issue[] {
 }
 
 function emojiIssues(emoji: { name?: string; id?: string }, path: Path): Issue[] {
-  if (emoji.id || EMOJI.test(emoji.name ?? '')) return []
+  if (emoji.id || emojiStart.test(emoji.name ?? '')) return []
   return [issue([...path, 'name'], 'COMPONENT_INVALID_EMOJI', 'Invalid emoji')]
 }
 
@@ -144,7 +145,7 @@ export function menuIssues(menu: RawComponent, path: Path): Issue[] {
     issues.push(
       issue([...path, 'default_values'], 'BASE_TYPE_BAD_LENGTH', `Must be between ${min} and ${max} in length.`),
     )
-  if (menu.type !== PART.stringSelect) return issues
+  if (menu.type !== partType.stringSelect) return issues
   const options = menu.options ?? []
   // From memory: Discord answers "Must be between N and 25 in length" when max_values exceeds the options given.
   if (max > options.length) {

@@ -1,6 +1,7 @@
 // What Discord demands of a message beyond the published description: V2 against old fields, files, embeds, mentions.
 // Source: Discord's documentation, Message Resource and Component Reference.
-import { FLAG, type Json, PART, type RawComponent, walk } from '../world/raw.ts'
+import type { RawComponent } from '../wire.ts'
+import { type Json, messageFlag, partType, walk } from '../world/raw.ts'
 import type { Message } from '../world/world.ts'
 import type { SentFile } from '../world/write-message.ts'
 import { componentIssues, required } from './component-rules.ts'
@@ -8,9 +9,9 @@ import { type Issue, issue } from './issue.ts'
 
 type Path = readonly (string | number)[]
 
-const MOST_CONTENT = 2000
-const MOST_EMBED_TEXT = 6000
-const KEYS: ReadonlySet<string> = new Set(
+const mostContent = 2000
+const mostEmbedText = 6000
+const keys: ReadonlySet<string> = new Set(
   (
     'content tts nonce enforce_nonce embeds components allowed_mentions flags attachments sticker_ids message_reference poll ' +
     'username avatar_url thread_name applied_tags shared_client_theme'
@@ -20,16 +21,16 @@ const KEYS: ReadonlySet<string> = new Set(
 /** Issues of a message's body; `before` is the message an edit changes. */
 export function messageIssues(body: Json, files: readonly SentFile[], before: Message | null, at: Path = []): Issue[] {
   const flags = typeof body['flags'] === 'number' ? body['flags'] : 0
-  const v2 = ((flags | (before?.flags ?? 0)) & FLAG.v2) !== 0
+  const v2 = ((flags | (before?.flags ?? 0)) & messageFlag.v2) !== 0
   const components = Array.isArray(body['components']) ? (body['components'] as RawComponent[]) : []
   const content = typeof body['content'] === 'string' ? body['content'] : ''
   const issues: Issue[] = []
   for (const key of Object.keys(body)) {
-    if (!KEYS.has(key))
+    if (!keys.has(key))
       issues.push(issue([...at, key], 'PRACTICE_UNKNOWN_KEY', 'Discord has no such field here and would ignore it.'))
   }
-  if (content.length > MOST_CONTENT) {
-    issues.push(issue([...at, 'content'], 'BASE_TYPE_MAX_LENGTH', `Must be ${MOST_CONTENT} or fewer in length.`))
+  if (content.length > mostContent) {
+    issues.push(issue([...at, 'content'], 'BASE_TYPE_MAX_LENGTH', `Must be ${mostContent} or fewer in length.`))
   }
   if (v2) issues.push(...oldFieldIssues(body, before, at))
   issues.push(...componentIssues(components, v2, [...at, 'components']))
@@ -61,7 +62,7 @@ function oldFieldIssues(body: Json, before: Message | null, at: Path): Issue[] {
   for (const key of ['embeds', 'sticker_ids'])
     if (Array.isArray(body[key]) && (body[key] as unknown[]).length > 0) no(key)
   if (body['poll']) no('poll')
-  const turning = before !== null && (before.flags & FLAG.v2) === 0 && (before.flags & FLAG.loading) === 0
+  const turning = before !== null && (before.flags & messageFlag.v2) === 0 && (before.flags & messageFlag.loading) === 0
   if (!turning) return issues
   // discord-api-docs issue 7787: a message becomes V2 only when its old fields are emptied, embeds with [] and not null.
   if (before.content !== '' && body['content'] === undefined)
@@ -92,9 +93,9 @@ function embedIssues(body: Json, at: Path): Issue[] {
       }
     }
   }
-  if (text > MOST_EMBED_TEXT) {
+  if (text > mostEmbedText) {
     issues.push(
-      issue([...at, 'embeds'], 'MAX_EMBED_SIZE_EXCEEDED', `Embed size exceeds maximum size of ${MOST_EMBED_TEXT}`),
+      issue([...at, 'embeds'], 'MAX_EMBED_SIZE_EXCEEDED', `Embed size exceeds maximum size of ${mostEmbedText}`),
     )
   }
   return issues
@@ -162,7 +163,7 @@ function fileIssues(
 function links(components: readonly RawComponent[], at: Path): { url: string; path: Path }[] {
   const found: { url: string; path: Path }[] = []
   for (const part of walk(components)) {
-    const path = [...at, PART_NAME[part.type] ?? part.type]
+    const path = [...at, partName[part.type] ?? part.type]
     if (typeof part.media?.url === 'string') found.push({ url: part.media.url, path: [...path, 'media', 'url'] })
     if (typeof part.file?.url === 'string') found.push({ url: part.file.url, path: [...path, 'file', 'url'] })
     for (const [index, item] of (part.items ?? []).entries()) {
@@ -173,10 +174,10 @@ function links(components: readonly RawComponent[], at: Path): { url: string; pa
   return found
 }
 
-const PART_NAME: Record<number, string> = {
-  [PART.gallery]: 'media_gallery',
-  [PART.thumbnail]: 'thumbnail',
-  [PART.file]: 'file',
+const partName: Record<number, string> = {
+  [partType.gallery]: 'media_gallery',
+  [partType.thumbnail]: 'thumbnail',
+  [partType.file]: 'file',
 }
 
 function mentionIssues(body: Json, at: Path): Issue[] {

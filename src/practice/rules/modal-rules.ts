@@ -1,12 +1,13 @@
 // What Discord demands of a modal beyond the published description.
 // Source: Discord's documentation, Component Reference; five top-level components: discord-api-types.
-import { type Json, PART, type RawComponent, walk } from '../world/raw.ts'
+import type { RawComponent } from '../wire.ts'
+import { type Json, partType, walk } from '../world/raw.ts'
 import { menuIssues, optionIssues, required } from './component-rules.ts'
 import { type Issue, issue } from './issue.ts'
 
 type Path = readonly (string | number)[]
 
-const MENUS: ReadonlySet<number> = new Set([3, 5, 6, 7, 8])
+const menuTypes: ReadonlySet<number> = new Set([3, 5, 6, 7, 8])
 
 /** Issues of a modal's `data`. */
 export function modalIssues(data: Json, at: Path = ['data']): Issue[] {
@@ -32,12 +33,12 @@ export function modalIssues(data: Json, at: Path = ['data']): Issue[] {
   for (const [index, part] of components.entries()) {
     if (typeof part !== 'object' || part === null) continue
     const path = [...at, 'components', index]
-    if (part.type === PART.label) {
+    if (part.type === partType.label) {
       if ((part.label ?? '').trim() === '') issues.push(required([...path, 'label']))
       if (part.component) issues.push(...inputIssues(part.component, [...path, 'component']))
     }
-    if (part.type === PART.row) issues.push(...rowIssues(part, path))
-    if (part.type === PART.text && (part.content ?? '').trim() === '') issues.push(required([...path, 'content']))
+    if (part.type === partType.row) issues.push(...rowIssues(part, path))
+    if (part.type === partType.text && (part.content ?? '').trim() === '') issues.push(required([...path, 'content']))
   }
   return issues
 }
@@ -57,15 +58,15 @@ function rowIssues(row: RawComponent, path: Path): Issue[] {
 }
 
 function inputIssues(input: RawComponent, path: Path): Issue[] {
-  if (MENUS.has(input.type)) return menuIssues(input, path)
-  if (input.type === PART.textInput) return textIssues(input, path)
+  if (menuTypes.has(input.type)) return menuIssues(input, path)
+  if (input.type === partType.textInput) return textIssues(input, path)
   const options = input.options ?? []
-  if (input.type === PART.radioGroup) return optionIssues(options, [...path, 'options'], 1)
-  if (input.type === PART.checkboxGroup) {
+  if (input.type === partType.radioGroup) return optionIssues(options, [...path, 'options'], 1)
+  if (input.type === partType.checkboxGroup) {
     const max = input.max_values ?? options.length
     return [...rangeIssues(input, path, options.length), ...optionIssues(options, [...path, 'options'], max)]
   }
-  return input.type === PART.fileUpload ? rangeIssues(input, path, 10) : []
+  return input.type === partType.fileUpload ? rangeIssues(input, path, 10) : []
 }
 
 function textIssues(input: RawComponent, path: Path): Issue[] {

@@ -31,7 +31,7 @@ export type Rules = {
   isEmpty(body: Json, files: Files): boolean
 }
 
-const NONE: readonly Issue[] = []
+const noIssues: readonly Issue[] = []
 
 /** The rules for a mode; the published description is loaded only when something is checked. */
 export async function loadRules(
@@ -43,7 +43,7 @@ export async function loadRules(
   return mode === true ? strict : laterRules(strict, complain)
 }
 
-function strictRules({ SHAPE, specIssues, withNumericPermissions }: typeof import('./spec.ts')): Rules {
+function strictRules({ bodyShapes: SHAPE, specIssues, withNumericPermissions }: typeof import('./spec.ts')): Rules {
   const both = (shape: Parameters<typeof specIssues>[0], body: Json, own: () => readonly Issue[]) =>
     joined(specIssues(shape, body), own)
   return {
@@ -61,7 +61,7 @@ function strictRules({ SHAPE, specIssues, withNumericPermissions }: typeof impor
       if (type === 7) return both(SHAPE.callback6, body, () => messageIssues(data, files, context.editing, ['data']))
       if (type === 8) return both(SHAPE.callback8, body, () => choiceIssues(data, context.focusedType))
       if (type === 9) return both(SHAPE.callback9, body, () => modalIssues(data))
-      return NONE
+      return noIssues
     },
     followUp: (body, files) => both(SHAPE.followUp, body, () => messageIssues(body, files, null)),
     edit: (body, files, before) => both(SHAPE.edit, body, () => messageIssues(body, files, before)),
@@ -136,7 +136,7 @@ function unique(issues: readonly Issue[]): Issue[] {
 }
 
 function offRules(): Rules {
-  const none = () => NONE
+  const none = () => noIssues
   return {
     callback: none,
     followUp: none,
@@ -162,7 +162,7 @@ function laterRules(strict: Rules, complain: (body: Json, issues: readonly Issue
         const issues = check(body, ...before)
         if (issues.length > 0) complain(body, issues)
       })
-      return NONE
+      return noIssues
     }
   }
   return {
@@ -180,7 +180,7 @@ function laterRules(strict: Rules, complain: (body: Json, issues: readonly Issue
         const issues = strict.commands(list)
         if (issues.length > 0) complain({ commands: list }, issues)
       })
-      return NONE
+      return noIssues
     },
     isEmpty: strict.isEmpty,
   }

@@ -16,7 +16,7 @@ type ZodIssue = {
   readonly origin?: string
 }
 
-export const SHAPE = {
+export const bodyShapes = {
   callback4: spec.CreateMessageInteractionCallbackRequestSchema,
   callback6: spec.UpdateMessageInteractionCallbackRequestSchema,
   callback8: spec.ApplicationCommandAutocompleteCallbackRequestSchema,

@@ -1,10 +1,11 @@
 // What one person has before them on the page: people, places, commands, and the messages of the chosen place.
-import type { WireFrame, WireMessage, WirePlace } from '../page/wire.ts'
+
 import { listCommands } from '../people/command-listing.ts'
 import type { Room } from '../room.ts'
 import { see } from '../seen.ts'
+import type { WireFrame, WireMessage, WirePlace } from '../wire.ts'
 import { maySpeak, personMay, sees } from '../world/rights.ts'
-import { CHANNEL, type Channel, directChannel, isThread, type Message } from '../world/world.ts'
+import { type Channel, channelKind, directChannel, isThread, type Message } from '../world/world.ts'
 
 /** The person of this id, or the first of the scenario. */
 export function whoIs(room: Room, id: string | null): string {
@@ -15,7 +16,7 @@ export function whoIs(room: Room, id: string | null): string {
 export function placeOf(room: Room, you: string, id: string | null): Channel {
   const seen = placesOf(room, you)
   return (
-    seen.find(one => one.id === id) ?? seen.find(one => one.type === CHANNEL.text) ?? directChannel(room.world, you)
+    seen.find(one => one.id === id) ?? seen.find(one => one.type === channelKind.text) ?? directChannel(room.world, you)
   )
 }
 
@@ -64,7 +65,7 @@ export function frameFor(room: Room, you: string, place: Channel): WireFrame {
     people: people.map(({ id, name, about, locale }) => ({ id, name, about: about ?? '', locale })),
     roles: roles.filter(role => role.id !== server.id).map(({ id, name }) => ({ id, name })),
     places: placesOf(room, you).map(one => placeToWire(room, you, one)),
-    commands: place.type === CHANNEL.forum ? [] : listCommands(room, you, place),
+    commands: place.type === channelKind.forum ? [] : listCommands(room, you, place),
   }
 }
 
@@ -74,7 +75,7 @@ function placeToWire(room: Room, you: string, channel: Channel): WirePlace {
       ? 'direct'
       : isThread(channel)
         ? 'thread'
-        : channel.type === CHANNEL.forum
+        : channel.type === channelKind.forum
           ? 'forum'
           : 'text'
   return {

@@ -2,14 +2,14 @@
 import { readFile } from 'node:fs/promises'
 import { stripTypeScriptTypes } from 'node:module'
 
-const KINDS: Record<string, string> = {
+const contentTypes: Record<string, string> = {
   html: 'text/html; charset=utf-8',
   css: 'text/css; charset=utf-8',
   ts: 'text/javascript; charset=utf-8',
   svg: 'image/svg+xml',
 }
 
-const FOLDER = new URL('../page/', import.meta.url)
+const pageFolder = new URL('../page/', import.meta.url)
 
 export type PageFile = {
   readonly kind: string
@@ -20,13 +20,12 @@ const stripped = new Map<string, PageFile>()
 
 /** A file of the page by its plain name, or null; scripts are stripped once and kept. */
 export async function pageFile(name: string): Promise<PageFile | null> {
-  const ending = /^[a-z-]+\.(html|css|ts|svg)$/.exec(name)?.[1]
-  if (ending === undefined) return null
+  const ending = name.split('.').at(-1) ?? ''
   const known = stripped.get(name)
   if (known !== undefined) return known
-  const text = await readFile(new URL(name, FOLDER), 'utf8').catch(() => null)
+  const text = await readFile(new URL(name, pageFolder), 'utf8').catch(() => null)
   if (text === null) return null
-  const file = { kind: KINDS[ending] ?? 'text/plain', text: ending === 'ts' ? stripTypeScriptTypes(text) : text }
+  const file = { kind: contentTypes[ending] ?? 'text/plain', text: ending === 'ts' ? stripTypeScriptTypes(text) : text }
   if (ending === 'ts') stripped.set(name, file)
   return file
 }

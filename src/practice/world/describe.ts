@@ -1,11 +1,11 @@
 // Writes users, members, roles, channels and the server the way Discord's API writes them.
 import type { ScenarioRole } from '../scenario.ts'
-import { BOT_DEFAULT, EVERYONE_DEFAULT, MAY } from './permissions.ts'
+import { botDefault, everyoneDefault, rights } from './permissions.ts'
 import type { Json } from './raw.ts'
 import { botMay, personMay } from './rights.ts'
-import { CHANNEL, type Channel, homeOf, isThread, type World } from './world.ts'
+import { type Channel, channelKind, homeOf, isThread, type World } from './world.ts'
 
-const JOINED = '2024-01-01T00:00:00.000000+00:00'
+const joinedAt = '2024-01-01T00:00:00.000000+00:00'
 
 /** A user object; the application's id gives the bot's. */
 export function userJson(world: World, id: string): Json | null {
@@ -37,7 +37,7 @@ export function memberJson(world: World, id: string): Json {
     communication_disabled_until: null,
     deaf: false,
     flags: 0,
-    joined_at: JOINED,
+    joined_at: joinedAt,
     mute: false,
     nick: null,
     pending: false,
@@ -76,7 +76,7 @@ function roleJson(role: ScenarioRole, position: number, permissions: string): Js
 export function rolesJson(world: World): Json[] {
   const { server, roles } = world.scenario
   const everyone = roles.find(role => role.id === server.id)
-  const first = roleJson({ id: server.id, name: '@everyone' }, 0, everyone?.permissions ?? EVERYONE_DEFAULT.toString())
+  const first = roleJson({ id: server.id, name: '@everyone' }, 0, everyone?.permissions ?? everyoneDefault.toString())
   const others = roles.filter(role => role.id !== server.id)
   return [first, ...others.map((role, at) => roleJson(role, at + 1, role.permissions ?? '0'))]
 }
@@ -84,7 +84,7 @@ export function rolesJson(world: World): Json[] {
 /** A channel object. */
 export function channelJson(world: World, channel: Channel): Json {
   const last = channel.messageIds.at(-1) ?? null
-  if (channel.type === CHANNEL.direct) {
+  if (channel.type === channelKind.direct) {
     const user = channel.personId === null ? null : userJson(world, channel.personId)
     return { id: channel.id, type: channel.type, last_message_id: last, flags: 0, recipients: [user] }
   }
@@ -110,7 +110,7 @@ export function channelJson(world: World, channel: Channel): Json {
       allow: allow.toString(),
       deny: deny.toString(),
     })),
-    ...(channel.type === CHANNEL.forum
+    ...(channel.type === channelKind.forum
       ? {
           available_tags: channel.tags.map(tag => ({ ...tag, moderated: false, emoji_id: null, emoji_name: null })),
           default_reaction_emoji: null,
@@ -134,7 +134,7 @@ function threadParts(world: World, channel: Channel): Json {
       auto_archive_duration: channel.autoArchive,
       archive_timestamp: new Date(channel.madeAt).toISOString(),
       create_timestamp: new Date(channel.madeAt).toISOString(),
-      ...(channel.type === CHANNEL.privateThread ? { invitable: false } : {}),
+      ...(channel.type === channelKind.privateThread ? { invitable: false } : {}),
     },
     ...(channel.members.has(world.scenario.application.id)
       ? {
@@ -157,8 +157,8 @@ export function channelForInteraction(world: World, channel: Channel, personId: 
 /** The bot's permissions in a channel as an interaction carries them. */
 export function appPermissions(world: World, channel: Channel): string {
   // Where it is no member it may do what an answer needs (from memory).
-  if (channel.elsewhere) return (MAY.embed | MAY.attach | MAY.externalEmoji).toString()
-  return channel.type === CHANNEL.direct ? BOT_DEFAULT.toString() : botMay(world, channel).toString()
+  if (channel.elsewhere) return (rights.embed | rights.attach | rights.externalEmoji).toString()
+  return channel.type === channelKind.direct ? botDefault.toString() : botMay(world, channel).toString()
 }
 
 /** The server, as `GET /guilds/:id` answers. */

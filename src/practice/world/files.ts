@@ -1,7 +1,7 @@
 // Files people and the bot send: their kind, their picture size and the links under which they are served.
 import type { StoredFile, World } from './world.ts'
 
-const KINDS: Record<string, string> = {
+const contentTypes: Record<string, string> = {
   png: 'image/png',
   jpg: 'image/jpeg',
   jpeg: 'image/jpeg',
@@ -17,10 +17,10 @@ const KINDS: Record<string, string> = {
   pdf: 'application/pdf',
 }
 
-const DAY = 86_400
+const daySeconds = 86_400
 
 /** All kept files together. */
-const MOST_BYTES = 256 * 1024 * 1024
+const mostBytes = 256 * 1024 * 1024
 
 /** A file a person picks; `contentType` is guessed from the name when left out, as Discord's clients do. */
 export type Upload = {
@@ -36,7 +36,7 @@ export function isUpload(value: unknown): value is Upload {
 
 /** The content type Discord would guess from a file's name. */
 function kindOfName(name: string): string {
-  return KINDS[name.split('.').at(-1)?.toLowerCase() ?? ''] ?? 'application/octet-stream'
+  return contentTypes[name.split('.').at(-1)?.toLowerCase() ?? ''] ?? 'application/octet-stream'
 }
 
 /** Keeps a file and gives it an id; characters Discord replaces in names are replaced. */
@@ -55,7 +55,7 @@ export function keepFile(world: World, channelId: string, folder: StoredFile['fo
   world.fileBytes += file.bytes.length
   // The oldest files make room, so that a long run does not fill the memory.
   for (const [id, old] of world.files) {
-    if (world.fileBytes <= MOST_BYTES || id === file.id) break
+    if (world.fileBytes <= mostBytes || id === file.id) break
     dropFile(world, old)
   }
   return file
@@ -76,7 +76,7 @@ function pictureSize(bytes: Uint8Array): { width: number; height: number } | Rec
 
 /** The file's link, valid for a day like Discord's (`ex` is the end in hexadecimal seconds). */
 export function linkOf(world: World, file: StoredFile): string {
-  const end = Math.floor(world.clock.now() / 1000) + DAY
+  const end = Math.floor(world.clock.now() / 1000) + daySeconds
   return `${world.origin}/cdn/${file.folder}/${file.channelId}/${file.id}/${encodeURIComponent(file.name)}?ex=${end.toString(16)}`
 }
 

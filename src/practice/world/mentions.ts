@@ -1,12 +1,14 @@
 // Works out whom a message really pings: what its text mentions and what `allowed_mentions` lets through.
 // Source: Discord's documentation, Message Resource, "Allowed Mentions Object"; without one, an ordinary message pings
 // users, roles and everyone, an interaction's message users only.
-import { MAY } from './permissions.ts'
-import type { Json, RawComponent } from './raw.ts'
-import { PART, walk } from './raw.ts'
+
+import type { RawComponent } from '../wire.ts'
+import { rights } from './permissions.ts'
+import type { Json } from './raw.ts'
+import { partType, walk } from './raw.ts'
 import type { Pinged, World } from './world.ts'
 
-export const NOBODY: Pinged = { people: [], roles: [], everyone: false }
+export const nobodyPinged: Pinged = { people: [], roles: [], everyone: false }
 
 type Allowed = {
   parse?: string[]
@@ -24,7 +26,7 @@ export function pingedBy(
   const content = typeof body['content'] === 'string' ? body['content'] : ''
   const parts = [content]
   for (const part of walk(body['components'] as RawComponent[] | undefined)) {
-    if (part.type === PART.text) parts.push(part.content ?? '')
+    if (part.type === partType.text) parts.push(part.content ?? '')
   }
   const text = parts.join('\n').replace(/```[\s\S]*?```|`[^`\n]+`/g, '')
   const allowed = (body['allowed_mentions'] ?? null) as Allowed | null
@@ -38,7 +40,7 @@ export function pingedBy(
     if (!people.includes(replied)) people.push(replied)
   }
   const known = new Set(world.scenario.roles.map(role => role.id))
-  const mayAll = (how.botBits & MAY.mentionEveryone) !== 0n
+  const mayAll = (how.botBits & rights.mentionEveryone) !== 0n
   return {
     people,
     roles: mayAll ? ids(/<@&(\d+)>/g).filter(id => known.has(id) && let_('roles', id)) : [],

@@ -2,7 +2,7 @@
 // Source: Discord's documentation, Permissions, "Permission Hierarchy" and "Permission Overwrites".
 import type { Forbid, Forbidden, Scenario, ScenarioChannel } from '../scenario.ts'
 
-export const MAY = {
+export const rights = {
   administrator: 1n << 3n,
   manageServer: 1n << 5n,
   react: 1n << 6n,
@@ -21,31 +21,31 @@ export const MAY = {
   sendInThreads: 1n << 38n,
 } as const
 
-const EVERYTHING = (1n << 53n) - 1n
+const everyRight = (1n << 53n) - 1n
 
 /** What everyone may do when the scenario has no role with the server's id. */
-export const EVERYONE_DEFAULT =
-  MAY.react |
-  MAY.view |
-  MAY.send |
-  MAY.embed |
-  MAY.attach |
-  MAY.history |
-  MAY.commands |
-  MAY.publicThreads |
-  MAY.sendInThreads
+export const everyoneDefault =
+  rights.react |
+  rights.view |
+  rights.send |
+  rights.embed |
+  rights.attach |
+  rights.history |
+  rights.commands |
+  rights.publicThreads |
+  rights.sendInThreads
 
 /** What the bot's own role may do when the scenario says nothing. */
-export const BOT_DEFAULT = EVERYONE_DEFAULT | MAY.externalEmoji | MAY.manageThreads | MAY.privateThreads
+export const botDefault = everyoneDefault | rights.externalEmoji | rights.manageThreads | rights.privateThreads
 
-const TAKES: Record<Forbidden, bigint> = {
-  view: MAY.view,
-  send: MAY.send,
-  'send-in-threads': MAY.sendInThreads,
-  attach: MAY.attach,
-  embed: MAY.embed,
-  threads: MAY.publicThreads | MAY.privateThreads,
-  commands: MAY.commands,
+const bitsTaken: Record<Forbidden, bigint> = {
+  view: rights.view,
+  send: rights.send,
+  'send-in-threads': rights.sendInThreads,
+  attach: rights.attach,
+  embed: rights.embed,
+  threads: rights.publicThreads | rights.privateThreads,
+  commands: rights.commands,
 }
 
 export type Overwrite = {
@@ -61,7 +61,7 @@ export function overwritesOf(scenario: Scenario, channel: Pick<ScenarioChannel, 
     (list ?? [])
       .filter(one => one.who === who)
       .flatMap(one => one.what)
-      .reduce((bits, one) => bits | TAKES[one], 0n)
+      .reduce((bits, one) => bits | bitsTaken[one], 0n)
   const named = new Set([...(channel.forbid ?? []), ...(channel.permit ?? [])].map(one => one.who))
   return [...named].map(who => ({
     id: who === 'bot' ? scenario.application.id : who,
@@ -74,7 +74,7 @@ export function overwritesOf(scenario: Scenario, channel: Pick<ScenarioChannel, 
 /** The permissions everyone on the server starts with. */
 function everyoneBits(scenario: Scenario): bigint {
   const role = scenario.roles.find(one => one.id === scenario.server.id)
-  return role?.permissions === undefined ? EVERYONE_DEFAULT : BigInt(role.permissions)
+  return role?.permissions === undefined ? everyoneDefault : BigInt(role.permissions)
 }
 
 /** Permissions of a member with these roles and extra bits in a channel with these overwrites. */
@@ -85,7 +85,7 @@ export function permissionsOf(
 ): bigint {
   let bits = everyoneBits(scenario) | (member.extra ?? 0n)
   for (const role of scenario.roles) if (member.roles.includes(role.id)) bits |= BigInt(role.permissions ?? '0')
-  if ((bits & MAY.administrator) !== 0n) return EVERYTHING
+  if ((bits & rights.administrator) !== 0n) return everyRight
   const everyone = (one: Overwrite) => one.type === 0 && one.id === scenario.server.id
   const roles = (one: Overwrite) => one.type === 0 && !everyone(one) && member.roles.includes(one.id)
   const alone = (one: Overwrite) => one.type === 1 && one.id === member.id
@@ -94,5 +94,5 @@ export function permissionsOf(
     bits &= ~those.reduce((sum, one) => sum | one.deny, 0n)
     bits |= those.reduce((sum, one) => sum | one.allow, 0n)
   }
-  return (bits & MAY.view) === 0n ? 0n : bits
+  return (bits & rights.view) === 0n ? 0n : bits
 }

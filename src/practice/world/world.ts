@@ -2,11 +2,12 @@
 import type { Clock } from '../clock.ts'
 import type { Scenario, ScenarioPerson } from '../scenario.ts'
 import { snowflakes } from '../snowflake.ts'
+import type { RawComponent } from '../wire.ts'
 import { type Overwrite, overwritesOf } from './permissions.ts'
-import type { Json, RawComponent } from './raw.ts'
+import type { Json } from './raw.ts'
 
 /** Discord's channel types, as far as the stand-in has them. */
-export const CHANNEL = { text: 0, direct: 1, publicThread: 11, privateThread: 12, forum: 15 } as const
+export const channelKind = { text: 0, direct: 1, publicThread: 11, privateThread: 12, forum: 15 } as const
 
 export type Channel = {
   readonly id: string
@@ -135,7 +136,7 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
   for (const channel of scenario.channels) {
     addChannel(world, {
       id: channel.id,
-      type: channel.kind === 'forum' ? CHANNEL.forum : CHANNEL.text,
+      type: channel.kind === 'forum' ? channelKind.forum : channelKind.text,
       name: channel.name,
       topic: channel.topic ?? null,
       overwrites: overwritesOf(scenario, channel),
@@ -143,7 +144,7 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
     })
   }
   const { elsewhere } = scenario
-  if (elsewhere) addChannel(world, { ...elsewhere.channel, type: CHANNEL.text, elsewhere: true })
+  if (elsewhere) addChannel(world, { ...elsewhere.channel, type: channelKind.text, elsewhere: true })
   return world
 }
 
@@ -185,12 +186,12 @@ export function tell(world: World, event: WorldEvent): void {
 export function directChannel(world: World, personId: string): Channel {
   for (const channel of world.channels.values()) if (channel.personId === personId) return channel
   const name = world.people.get(personId)?.name ?? personId
-  const channel = addChannel(world, { id: world.newId(), type: CHANNEL.direct, name, personId })
+  const channel = addChannel(world, { id: world.newId(), type: channelKind.direct, name, personId })
   tell(world, { kind: 'channel', channel })
   return channel
 }
 
 /** Whether the channel is a thread. */
 export function isThread(channel: Channel): boolean {
-  return channel.type === CHANNEL.publicThread || channel.type === CHANNEL.privateThread
+  return channel.type === channelKind.publicThread || channel.type === channelKind.privateThread
 }

@@ -1,7 +1,9 @@
 // Makes and changes messages from the bodies a bot sends: text, embeds, components, files.
+
+import type { RawComponent, RawMedia } from '../wire.ts'
 import { dropFile, fileOfLink, keepFile, type Upload } from './files.ts'
-import { NOBODY } from './mentions.ts'
-import { FLAG, type Json, type RawComponent, type RawMedia, walk } from './raw.ts'
+import { nobodyPinged } from './mentions.ts'
+import { type Json, messageFlag, walk } from './raw.ts'
 import { type Attachment, type Channel, type Message, type Pinged, tell, type World } from './world.ts'
 
 /** A file of a multipart body: `field` is the n of `files[n]`. */
@@ -45,7 +47,7 @@ export function addMessage(world: World, draft: Draft): Message {
     onlyFor: draft.onlyFor ?? null,
     metadata: draft.metadata ?? null,
     replyTo: draft.replyTo ?? null,
-    pinged: draft.pinged ?? NOBODY,
+    pinged: draft.pinged ?? nobodyPinged,
     threadId: null,
     reactions: new Map(),
   }
@@ -58,9 +60,9 @@ export function addMessage(world: World, draft: Draft): Message {
 
 /** Changes a message; what the body does not name stays, as Discord's edits do. */
 export function editMessage(world: World, message: Message, body: Json, files: readonly SentFile[]): void {
-  const waiting = (message.flags & FLAG.loading) !== 0
+  const waiting = (message.flags & messageFlag.loading) !== 0
   fill(world, message, body, files)
-  message.flags &= ~FLAG.loading
+  message.flags &= ~messageFlag.loading
   // The edit that fills a deferred answer is its first content, not a change.
   if (!waiting) message.editedAt = world.clock.now()
   tell(world, { kind: 'message-edited', message })
@@ -91,7 +93,7 @@ function fill(world: World, message: Message, body: Json, files: readonly SentFi
     message.components = sent
   }
   const flags = typeof body['flags'] === 'number' ? body['flags'] : 0
-  message.flags |= flags & (FLAG.v2 | FLAG.suppressEmbeds | FLAG.silent)
+  message.flags |= flags & (messageFlag.v2 | messageFlag.suppressEmbeds | messageFlag.silent)
 }
 
 function attachmentsAfter(world: World, message: Message, body: Json, files: readonly SentFile[]): Attachment[] {

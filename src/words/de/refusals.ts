@@ -10,6 +10,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.expired':
     'Diese Prüfung wurde zwei Wochen lang nicht angerührt und ist abgelaufen. Beginne eine neue mit /prüfung start.',
   'refusal.closed': 'Diese Prüfung ist geschlossen. Beginne eine neue mit /prüfung start.',
+  'refusal.changed-meanwhile':
+    'Jemand war schneller. Von dir wurde nichts geändert. Sieh nach, wie es jetzt steht, und entscheide dann.',
   'refusal.not-now':
     'Das geht an dieser Stelle nicht. Nimm die Knöpfe der neuesten Nachricht, oder sieh mit /prüfung weiter nach, wo du bist.',
   'refusal.another-question': 'Die Prüfung ist jetzt bei einer anderen Frage. Du siehst sie mit /prüfung weiter.',

@@ -86,8 +86,6 @@ export const trends: InWordsOf<typeof english> = {
   'finding.form.reason': 'Warum es verworfen wird',
   'finding.drafted':
     'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
-  'finding.settled':
-    'Jemand hat inzwischen darüber entschieden. Es wurde nichts geändert; hier siehst du, wie es steht.',
   'finding.not-posted':
     'Die Warnung konnte nicht gepostet werden: Den Kanal gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Wähle einen anderen Kanal.',
   'finding.kept-text': 'Was du geschrieben hast, steht in der Datei, damit nichts davon verloren geht.',

@@ -78,7 +78,6 @@ export const trends = {
   'finding.form.reason': 'Why it is dismissed',
   'finding.drafted':
     'A rule to begin with. It counts for nothing until somebody has finished it and put it into a pack.',
-  'finding.settled': 'Somebody has decided on this meanwhile. Nothing was changed; this is how it stands.',
   'finding.not-posted':
     'The warning could not be posted: the channel is gone, or the bot may not write there. Choose another channel.',
   'finding.kept-text': 'What you wrote is in the file, so that nothing of it is lost.',

@@ -9,6 +9,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.expired':
     'Esta comprobación lleva dos semanas sin tocarse y ha caducado. Empieza una nueva con /comprobar iniciar.',
   'refusal.closed': 'Esta comprobación está cerrada. Empieza una nueva con /comprobar iniciar.',
+  'refusal.changed-meanwhile':
+    'Alguien ha sido más rápido. Tú no has cambiado nada. Mira cómo está ahora y decide entonces.',
   'refusal.not-now':
     'Eso no se puede hacer en este paso. Usa los botones del último mensaje, o /comprobar seguir para ver por dónde vas.',
   'refusal.another-question': 'La comprobación está ahora en otra pregunta. Mírala con /comprobar seguir.',

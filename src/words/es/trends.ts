@@ -85,7 +85,6 @@ export const trends: InWordsOf<typeof english> = {
   'finding.form.reason': 'Por qué se descarta',
   'finding.drafted':
     'Una regla para empezar. No cuenta para nada hasta que alguien la haya terminado y puesto en un paquete.',
-  'finding.settled': 'Alguien lo ha decidido mientras tanto. No se ha cambiado nada; así es como está.',
   'finding.not-posted':
     'No se pudo publicar el aviso: el canal ya no existe, o el bot no puede escribir allí. Elige otro canal.',
   'finding.kept-text': 'Lo que escribiste está en el archivo, para que no se pierda nada.',

@@ -85,8 +85,8 @@ export const checkStart: Subcommand = {
     if (begun.is === 'seen') return
     if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
     const { program, screen } = begun
-    // In the check's lane: whoever presses at once waits until it is seen that it is offered.
-    await services.lanes.inLane(screen.check.id, async () => {
+    // In the check's turn: whoever presses at once waits until it is seen that it is offered.
+    await services.queue.inOrder(screen.check.id, async () => {
       await replyPrivately(interaction, await showScreen(say, program, screen, services.pictures))
       if (offering) await offerOut({ services, interaction, say, program, check: screen.check }, screen)
     })

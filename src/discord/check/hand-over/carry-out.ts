@@ -6,6 +6,7 @@ import type { HandOverEvent } from '../../../check/hand-over.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayPerson } from '../../../words/say-custody.ts'
+import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
 import { message, small, text } from '../../message/parts.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'
@@ -33,7 +34,7 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
   const saved = await saveStep(services, interaction, program, check, stepped)
   if (saved.saving === 'seen') return
   if (saved.saving === 'stale')
-    return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
+    return refuse(interaction, say, event.is === 'take' ? { code: 'nothing-to-take' } : changedMeanwhile)
   const inPublic = await sayInPublic(services, saved.check.server, interaction.guildLocale)
   if (event.is === 'offer') {
     await redraw(interaction, await showScreen(say, program, saved.screen, services.pictures))

@@ -1,17 +1,12 @@
 // Shows a rise or a pattern to moderators: what it is, what was decided about it, and what they can do.
-import {
-  type APIModalInteractionResponseCallbackData,
-  ButtonStyle,
-  ChannelType,
-  ComponentType,
-  TextInputStyle,
-} from 'discord.js'
+import { type APIModalInteractionResponseCallbackData, ButtonStyle, ChannelType } from 'discord.js'
 import { nobody } from '../../../server/traces.ts'
 import type { Decision, Finding } from '../../../trends/finding.ts'
 import { plain, plainLines } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { sayPattern, sayRise } from '../../../words/trend-words.ts'
+import { channelField, form, textField } from '../../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { encodeTrends } from '../trends-id.ts'
 
@@ -61,7 +56,7 @@ function sayDecision(say: Say, { by, at, did, why }: Decision): string {
 /** What a warning may be long, so that the caution always fits below it. */
 export const longestWarning = 1500
 export const warningField = 'warning'
-export const channelField = 'channel'
+export const warningChannel = 'channel'
 export const reasonField = 'reason'
 
 export function warningForm(
@@ -70,55 +65,24 @@ export function warningForm(
   draft: string,
   opening: string,
 ): APIModalInteractionResponseCallbackData {
-  return {
-    custom_id: encodeTrends({ is: 'finding', id: finding.id, does: 'warned', opening }),
-    title: cut(say('finding.warn'), 45),
-    components: [
-      {
-        type: ComponentType.Label,
-        label: cut(say('finding.form.warning'), 45),
-        description: cut(say('finding.form.warning.hint'), 100),
-        component: {
-          type: ComponentType.TextInput,
-          custom_id: warningField,
-          style: TextInputStyle.Paragraph,
-          required: true,
-          max_length: longestWarning,
-          value: cut(draft, longestWarning),
-        },
-      },
-      {
-        type: ComponentType.Label,
-        label: cut(say('finding.form.channel'), 45),
-        component: {
-          type: ComponentType.ChannelSelect,
-          custom_id: channelField,
-          required: true,
-          channel_types: [ChannelType.GuildText, ChannelType.GuildAnnouncement],
-        },
-      },
-    ],
-  }
+  return form(encodeTrends({ is: 'finding', id: finding.id, does: 'warned', opening }), say('finding.warn'), [
+    textField(
+      warningField,
+      { label: say('finding.form.warning'), hint: say('finding.form.warning.hint') },
+      { most: longestWarning, required: true, value: draft },
+    ),
+    channelField(
+      warningChannel,
+      { label: say('finding.form.channel') },
+      { required: true, channel_types: [ChannelType.GuildText, ChannelType.GuildAnnouncement] },
+    ),
+  ])
 }
 
 export function dismissalForm(say: Say, finding: Finding, opening: string): APIModalInteractionResponseCallbackData {
-  return {
-    custom_id: encodeTrends({ is: 'finding', id: finding.id, does: 'dismissed', opening }),
-    title: cut(say('finding.dismiss'), 45),
-    components: [
-      {
-        type: ComponentType.Label,
-        label: cut(say('finding.form.reason'), 45),
-        component: {
-          type: ComponentType.TextInput,
-          custom_id: reasonField,
-          style: TextInputStyle.Paragraph,
-          required: true,
-          max_length: 300,
-        },
-      },
-    ],
-  }
+  return form(encodeTrends({ is: 'finding', id: finding.id, does: 'dismissed', opening }), say('finding.dismiss'), [
+    textField(reasonField, { label: say('finding.form.reason') }, { most: 300, required: true }),
+  ])
 }
 
 /** A warning as everybody sees it: the moderator's text as text, and the whole caution below it, never cut off. */
