@@ -69,7 +69,7 @@ function firstInOrder(program: Program, wanted: readonly Question[]): Question |
  * A quick check asks so many questions and no more, whatever is still open: of people who are asked ten, one in fourteen leaves, of
  * those who are asked thirty, one in three (MacElroy 2000, second-hand).
  */
-export const mostQuick = 12
+export const mostQuick = 10
 
 /** Whether a question belongs into a check as thorough as this one: a tool that is there is used even when the other questions are over. */
 function isInDepth({ mode, trail, tools }: Check, question: Question): boolean {

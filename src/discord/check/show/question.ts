@@ -23,7 +23,9 @@ import { button, menu } from './check-buttons.ts'
 type QuestionScreen = Extract<Screen, { kind: 'question' }>
 
 /** Up to this many options are buttons; more become a menu. */
-const mostButtons = 5
+const mostButtons = 6
+/** Discord's most in one row. */
+const mostInRow = 5
 /** Labels up to this length share a row; longer ones get a row each, so that a phone does not squeeze them. */
 const shortLabel = 16
 
@@ -103,7 +105,7 @@ function answers(
   })
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
   if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
-  const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
+  const wide = options.every(option => option.label.length <= shortLabel) ? mostInRow : 1
   const buttons = options.map(option => ({
     ...button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
     ...(closed.includes(option.id) && { disabled: true }),
