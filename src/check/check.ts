@@ -1,6 +1,7 @@
 // One guided pass over one cell, or one batch bought together: what is kept of it between two clicks.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
 import type { PackRef } from '../engine/compile.ts'
+import type { Tool } from '../ground/tools.ts'
 import type { Custody } from './custody.ts'
 import type { CheckId, PersonId } from './ids.ts'
 
@@ -45,6 +46,8 @@ export type Check = {
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>
+  /** The tools its person has said are there; absent where nobody said. */
+  readonly tools?: readonly Tool[]
   readonly phase: Phase
   /** Decided each time it comes to a verdict; absent before. */
   readonly leaves?: Leaves

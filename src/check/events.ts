@@ -1,5 +1,6 @@
 // What can happen to a check.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
+import type { Tool } from '../ground/tools.ts'
 import type { Consent, Mode } from './check.ts'
 import type { CheckId, PersonId } from './ids.ts'
 
@@ -10,6 +11,8 @@ export type Start = {
   readonly mode: Mode
   readonly cells: number
   readonly family: FamilyId | null
+  /** The tools its person has said are there. */
+  readonly tools?: readonly Tool[]
   /** What is known before the first question, such as a listing's claims. */
   readonly known?: Answers
 }

@@ -7,7 +7,7 @@ import type { QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
-import type { Care } from '../engine/pack/pack.ts'
+import type { Care, Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
 
 export type Next =
@@ -23,7 +23,7 @@ export function nextOf(program: Program, check: Check): Next {
   const outlook = program.outlook(check.answers)
   if (outlook.reachable.length <= 1) return { is: 'done', settled: true }
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
-  const wanted = open.filter(question => check.mode === 'full' || question.quick)
+  const wanted = open.filter(question => (check.mode === 'full' || question.quick) && hasTools(check, question))
   const left = wanted.filter(question => isLevel(question.care) || check.consents[question.care] !== false).length
   const { hazards } = program
   const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
@@ -38,6 +38,15 @@ export function nextOf(program: Program, check: Check): Next {
     return check.consents[to] ? { is: 'ask', question: risky.id, left } : { is: 'consent', to, left }
   }
   return { is: 'done', settled: false }
+}
+
+/**
+ * Whether a person has what a question needs. Where nobody said what tools there are, a full check asks all the same, since "can't
+ * tell" is always an answer, and a quick one does not.
+ */
+function hasTools({ mode, tools }: Check, { needs = [] }: Question): boolean {
+  if (tools === undefined) return mode === 'full' || needs.length === 0
+  return needs.every(tool => tools.includes(tool))
 }
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)
