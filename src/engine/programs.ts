@@ -1,6 +1,7 @@
 // The programs of all installed packs: one per family, compiled when first needed, found again for the day a check began on.
 import type { FamilyId } from './answers.ts'
 import { type Compiling, compile, type PackRef, type Program } from './compile.ts'
+import { type Bench, openBench } from './outlook/bench.ts'
 import type { Family, Pack } from './pack/pack.ts'
 
 export type Programs = {
@@ -12,7 +13,8 @@ export type Programs = {
   programFor(family: FamilyId | null, day: string): Program | undefined
 }
 
-export function openPrograms(packs: readonly Pack[]): Programs {
+export function openPrograms(packs: readonly Pack[], shared: Bench = openBench()): Programs {
+  let bench = shared
   const compiled = new Map<string, Compiling>()
   const lastDays = [...new Set(packs.flatMap(pack => pack.rules.flatMap(rule => rule.validUntil ?? [])))].sort()
   /** Days between two last days of figures share a program. */
@@ -22,7 +24,8 @@ export function openPrograms(packs: readonly Pack[]): Programs {
     const key = `${periodOf(day)} ${family ?? ''}`
     const known = compiled.get(key)
     if (known) return known
-    const result = compile(packs, day, family ?? undefined)
+    if (bench.full) bench = openBench()
+    const result = compile(packs, day, family ?? undefined, bench)
     compiled.set(key, result)
     return result
   }
