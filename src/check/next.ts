@@ -28,7 +28,9 @@ export function nextOf(program: Program, check: Check): Next {
   const { hazards } = program
   const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
   if (urgent) return { is: 'ask', question: urgent.id, left }
-  const reach = levels.findIndex(level => wanted.some(question => question.care === level && hazards.has(question.id)))
+  const unsafe = wanted.filter(({ id }) => hazards.has(id) && canEndanger(program, check, wanted, id))
+  const cares = new Set(unsafe.map(question => question.care))
+  const reach = levels.findIndex(level => cares.has(level))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
   const easy = wanted.find(question => within.includes(question.care))
   if (easy) return { is: 'ask', question: easy.id, left }
@@ -38,6 +40,15 @@ export function nextOf(program: Program, check: Check): Next {
     return check.consents[to] ? { is: 'ask', question: risky.id, left } : { is: 'consent', to, left }
   }
   return { is: 'done', settled: false }
+}
+
+/** Whether an answer to a question can still bring a danger: all else that the hazard reads is answered, or will be asked. */
+function canEndanger(program: Program, check: Check, wanted: readonly Question[], id: QuestionId): boolean {
+  const open = new Set(wanted.map(question => question.id))
+  return program.rules.some(rule => {
+    const read = rule.kind === 'hazard' ? (program.reads.get(rule.id) ?? []) : []
+    return read.includes(id) && read.every(one => open.has(one) || check.answers[one] !== undefined)
+  })
 }
 
 /**

@@ -144,7 +144,9 @@ test('no genuine mass of the table is held against its cell, with its best claim
         mass: reading(mass),
         'claimed-capacity': reading(capacity),
       })
-      expect(verdictOn(at(window.lightest, Math.min(best, (window.full?.capacity_mAh ?? best) - 100))), format).toBe('open')
+      expect(verdictOn(at(window.lightest, Math.min(best, (window.full?.capacity_mAh ?? best) - 100))), format).toBe(
+        'open',
+      )
       if (window.full) expect(verdictOn(at(window.full.lightest, window.full.capacity_mAh))).toBe('open')
       expect(verdictOn(at(window.heaviest, best))).toBe('open')
     }
