@@ -12,7 +12,10 @@ export type Mode = 'quick' | 'full'
 export type Consent = 'unwrap' | 'bench'
 
 export type Phase =
-  | { readonly is: 'asking'; readonly question: QuestionId }
+  /** Nothing was asked yet: how thorough it is to be, which family and which tools are chosen first. */
+  | { readonly is: 'beginning' }
+  /** `changing`: it was answered before, and stays so until another answer is given. */
+  | { readonly is: 'asking'; readonly question: QuestionId; readonly changing?: true }
   /** `answer` is among those that accuse the cell: the same question once more before it counts. */
   | { readonly is: 'second-look'; readonly question: QuestionId; readonly answer: Answer }
   | { readonly is: 'consent'; readonly to: Consent }
@@ -45,9 +48,11 @@ export type Check = {
   readonly confirmed?: readonly QuestionId[]
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
-  readonly consents: Readonly<Partial<Record<Consent, boolean>>>
-  /** The tools its person has said are there; absent where nobody said. */
+  /** Answers that accuse the cell and were given or found out once only: each is asked about again before it counts. */
+  readonly pending?: Answers
+  /** The tools that are there; absent where nobody was asked, as in checks begun before there was a choice. */
   readonly tools?: readonly Tool[]
+  readonly consents: Readonly<Partial<Record<Consent, boolean>>>
   readonly phase: Phase
   /** Decided each time it comes to a verdict; absent before. */
   readonly leaves?: Leaves

@@ -40,6 +40,8 @@ export type Program = {
   /** The same for `enough`: all of them false is what "nothing found" needs. */
   readonly metWhenFalse: readonly ((places: Places) => number)[]
   readonly outlook: OutlookReader
+  /** What is worth a look for another purpose than the verdict, once the questions for that are done; none where it is absent. */
+  readonly beside?: { next(answers: Answers): QuestionId | undefined; readonly among: readonly QuestionId[] }
 }
 
 type Counting = Exclude<Rule, { kind: 'no-bearing' }>
@@ -50,12 +52,14 @@ export type Compiling =
 
 /**
  * Compiles packs for one family. Packs without families apply to every cell; a pack with families joins only when one of them
- * is the family. `today` is YYYY-MM-DD; signs past their last day no longer count. On one `bench` what programs share is made once.
+ * is the family. `today` is YYYY-MM-DD; signs past their last day no longer count. `also`: questions that can be answered though no
+ * rule reads them: they change no verdict. On one `bench` what programs share is made once.
  */
 export function compile(
   packs: readonly Pack[],
   today: string,
   familyId?: FamilyId,
+  also: readonly QuestionId[] = [],
   bench: Bench = openBench(),
 ): Compiling {
   const family = familyId === undefined ? undefined : findFamily(packs, familyId)
@@ -71,7 +75,7 @@ export function compile(
   )
   const twice = repeated(inScope)
   if (twice.length > 0) return { ok: false, problems: twice }
-  const read = new Set(rules.flatMap(rule => questionsOf(rule.when)))
+  const read = new Set([...rules.flatMap(rule => questionsOf(rule.when)), ...also])
   const questions = inScope.flatMap(pack => pack.questions.filter(question => read.has(question.id)))
   const expired = new Set(
     rules
@@ -80,8 +84,9 @@ export function compile(
   )
   const counting = rules.filter((rule): rule is Counting => rule.kind !== 'no-bearing' && !expired.has(rule.id))
   // Nothing is "nothing found" while a danger sign is unknown, whatever a pack lists.
-  const enough = family
-    ? rules.filter(rule => family.enough.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
+  const closes = family && !family.openEnded ? [...family.enough, ...(family.notWhile ?? [])] : undefined
+  const enough = closes
+    ? rules.filter(rule => closes.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
     : []
   const atoms = atomsByQuestion(rules.map(rule => rule.when))
   const space = openSpace(
@@ -96,7 +101,7 @@ export function compile(
     effort: questions[i]?.effort ?? 1,
     states: variable.states,
   }))
-  const model = { questions: modelQuestions, rules: counting, enough: family && enough.map(rule => rule.when), given }
+  const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when), given }
   const result = compileModel(model, bench, space)
   if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
   return {

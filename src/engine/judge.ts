@@ -97,6 +97,7 @@ function verdictOf(program: Program, { hazard, must, score }: Tally, places: Pla
   if (hazard) return 'danger'
   if (must) return 'ruled-out'
   if (score >= doubtfulFrom) return 'doubtful'
-  if (!program.family) return 'open'
+  // Without a family, and of one that is never done with, there is nothing to be enough.
+  if (program.enough.length === 0) return 'open'
   return program.metWhenFalse.every(weigher => weigher(places) === 0) ? 'nothing-found' : 'open'
 }

@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
-import { type Answers, option, reading } from '../../src/engine/answers.ts'
+import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
@@ -38,7 +38,17 @@ describe('a check that starts with facts', () => {
       { format: option('18650'), 'claimed-capacity': reading(9900) },
       { 'claimed-capacity': reading(9900), format: option('18650') },
     ]) {
-      const check = begin(facts)
+      let check = begin(facts)
+      // Danger is asked about first, whatever is known.
+      const asked: string[] = []
+      while (check.phase.is === 'asking') {
+        const { question } = check.phase
+        asked.push(question)
+        const [harmless] = program.states.get(question)?.[0]?.answers ?? []
+        check = taken(step(program, check, { is: 'answer', question, answer: harmless ?? cantTell }, now))
+      }
+      expect(asked[0]).toBe('hot-now')
+      expect(asked.every(id => program.hazards.has(id))).toBe(true)
       expect(check.phase).toMatchObject({ is: 'second-look' })
       expect(judge(program, check.answers).verdict).not.toBe('ruled-out')
       let sure = check

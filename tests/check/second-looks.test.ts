@@ -41,13 +41,15 @@ function walkTo(check: Check, until: (check: Check) => boolean, answers: Answers
   return at
 }
 const second = (check: Check): boolean => check.phase.is === 'second-look'
+/** A check that began with these facts, once danger was asked about: what accuses is then asked again. */
+const knowing = (facts: Answers): Check => walkTo(begin(facts), second, harmless)
 
 test('a capacity mistyped by ten is asked again itself, though the size was answered after it', () => {
   for (const known of [
     { 'claimed-capacity': reading(26_000), format: option('18650') },
     { format: option('18650'), 'claimed-capacity': reading(26_000) },
   ]) {
-    const check = begin(known)
+    const check = knowing(known)
     expect(check.phase).toEqual({ is: 'second-look', question: 'claimed-capacity', answer: reading(26_000) })
     const corrected = say(check, reading(2600))
     expect(judge(program, corrected.answers).verdict).toBe('open')
@@ -56,7 +58,7 @@ test('a capacity mistyped by ten is asked again itself, though the size was answ
 })
 
 test('what is confirmed counts once every answer that accuses was looked at twice', () => {
-  const capacity = begin({ format: option('18650'), 'claimed-capacity': reading(9900) })
+  const capacity = knowing({ format: option('18650'), 'claimed-capacity': reading(9900) })
   const size = say(capacity, reading(9900))
   expect(size.phase).toEqual({ is: 'second-look', question: 'format', answer: option('18650') })
   expect(judge(program, size.answers).verdict).toBe('open')
@@ -66,7 +68,7 @@ test('what is confirmed counts once every answer that accuses was looked at twic
 })
 
 test('a size that was the slip clears the cell', () => {
-  const size = say(begin({ format: option('18650'), 'claimed-capacity': reading(6500) }), reading(6500))
+  const size = say(knowing({ format: option('18650'), 'claimed-capacity': reading(6500) }), reading(6500))
   expect(judge(program, say(size, option('21700')).answers).verdict).toBe('open')
 })
 
@@ -87,7 +89,7 @@ test('signs that only add up are not asked again, nor is a danger', () => {
 })
 
 test('who takes the second look back is asked anew, and what was sure before is not asked a third time', () => {
-  const size = say(begin({ format: option('18650'), 'claimed-capacity': reading(9900) }), reading(9900))
+  const size = say(knowing({ format: option('18650'), 'claimed-capacity': reading(9900) }), reading(9900))
   const back = taken(step(program, size, { is: 'back' }, now))
   expect(back.phase).toEqual({ is: 'asking', question: 'format' })
   const once = say(back, option('18650'))

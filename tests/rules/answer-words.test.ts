@@ -77,7 +77,7 @@ describe('what may save somebody is said as often as in English', () => {
     [
       'call your emergency number',
       /call your emergency number|your emergency number first/gi,
-      /ruf (von draußen |sofort )?den Notruf|zuerst der Notruf/gi,
+      /wähl (von draußen |sofort )?den Notruf|zuerst der Notruf/gi,
       /llama (desde fuera )?al número de emergencias|primero el número de emergencias/gi,
     ],
     [
@@ -99,7 +99,7 @@ describe('what may save somebody is said as often as in English', () => {
       /benutze|benutzt|nicht (mehr )?benutz/gi,
       /no la uses|no (lo|las) uses|no uses|no se usa|no la toques, uses/gi,
     ],
-    ['charge', /\bcharg(e|ed|ing)\b/gi, /lad|lüd/gi, /carg/gi],
+    ['charge', /\bcharg(e|ed|ing)\b/gi, /lad|läd|lüd/gi, /c[aá]rg/gi],
     [
       'post',
       /\b(do not post|not be posted|without posting|not mail)/gi,

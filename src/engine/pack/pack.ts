@@ -34,6 +34,8 @@ export type Question = {
   /** Rough minutes. */
   readonly effort: number
   readonly quick: boolean
+  /** `label`: about what is printed, listed or said of the cell. */
+  readonly topic?: 'label'
   /** Tools it cannot be answered without. */
   readonly needs?: readonly Tool[]
   readonly picture?: Picture
@@ -76,6 +78,12 @@ export type Family = {
   /** Rules that do not hold for it. */
   readonly waives?: readonly RuleId[]
   readonly show: Show
+  /** Questions asked right after what is urgent. */
+  readonly first?: readonly QuestionId[]
+  /** Rules of any kind that keep "nothing found" away unless they are known not to hold. */
+  readonly notWhile?: readonly RuleId[]
+  /** "Nothing found" is never said of it. */
+  readonly openEnded?: boolean
 }
 
 /** A pack's texts in one language: what it has of them. */

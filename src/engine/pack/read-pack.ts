@@ -65,13 +65,14 @@ export function readPack(raw: unknown, others: readonly Pack[] = [], digest = ''
 }
 
 function readQuestion(raw: RawPack['questions'][number]): Question {
-  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, needs, ...rest } = raw
+  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, topic, needs, ...rest } = raw
   const answer: Question['answer'] = reading
     ? { kind: 'reading', ...reading, unit: unitOf[reading.quantity] }
     : { kind: 'options', options: (options ?? []).map(readOption) }
   return {
     ...rest,
     quick,
+    ...(topic && { topic }),
     unsureOdds,
     answer,
     ...(look === undefined ? {} : { look }),
@@ -165,8 +166,25 @@ function readFamily(
     if (rule && !covered) problems.push({ code: 'hazard-cannot-be-waived', at, name })
     if (raw.enough.includes(name)) problems.push({ code: 'enough-cannot-be-met', at, name })
   }
-  const { about, show = {}, waives, ...rest } = raw
-  return { ...rest, pack, show, ...(about === undefined ? {} : { about }), ...(waives && { waives }) }
+  findUnknown(
+    `${at}.notWhile`,
+    'rule',
+    raw.notWhile ?? [],
+    mine.map(rule => rule.id),
+    problems,
+  )
+  findUnknown(`${at}.first`, 'question', raw.first ?? [], [...questions.keys()], problems)
+  const { about, show = {}, waives, first, notWhile, openEnded, ...rest } = raw
+  return {
+    ...rest,
+    pack,
+    show,
+    ...(about === undefined ? {} : { about }),
+    ...(waives && { waives }),
+    ...(first && { first }),
+    ...(notWhile && { notWhile }),
+    ...(openEnded && { openEnded }),
+  }
 }
 
 function findDuplicates(at: string, what: string, names: readonly string[], problems: PackProblem[]): void {

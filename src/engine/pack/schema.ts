@@ -78,6 +78,10 @@ const question = z
       ),
     effort: z.number().min(0.5).max(60).describe('Rough minutes of a person who has what it takes at hand.'),
     quick: z.boolean().optional().describe('Asked in a quick check too.'),
+    topic: z
+      .literal('label')
+      .optional()
+      .describe('label: what is printed, listed or said of the cell; asked before it is looked at closely.'),
     needs: z
       .array(z.enum(tools))
       .min(1)
@@ -161,6 +165,15 @@ const family = z.strictObject({
       'Rules that do not hold for this family, such as the charge voltage of a cell charged to 4.35 V. A hazard can be waived only where another hazard still reads the same questions.',
     ),
   show: show.optional(),
+  first: z
+    .array(id)
+    .optional()
+    .describe('Questions asked right after what is urgent, such as what the cell was sold as.'),
+  notWhile: z
+    .array(id)
+    .optional()
+    .describe('Rules that keep "nothing found" away while they hold, of whatever kind: an exception was used.'),
+  openEnded: z.boolean().optional().describe('"Nothing found" is never said, however much was met.'),
 })
 
 export const packSchema = z.strictObject({
