@@ -49,6 +49,6 @@ export const asEvent = (is: string, check: Check): Event => {
   if (is === 'ask') return { is, words: 'help', where: 'c' }
   if (is === 'share') return { is, shares: true }
   if (is === 'answer')
-    return { is, question: question(check) || (custodyOf(check).plea?.question ?? 'legs'), answer: option('no') }
+    return { is, question: question(check) || (custodyOf(check).helpRequest?.question ?? 'legs'), answer: option('no') }
   return { is, why: 'because' } as Event
 }
