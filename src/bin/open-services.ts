@@ -1,7 +1,5 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
 import { randomBytes } from 'node:crypto'
-import { mkdir } from 'node:fs/promises'
-import { join } from 'node:path'
 import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
@@ -25,13 +23,13 @@ import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
-import { openSqlite } from '../stores/open-sqlite.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
 import { openTraces } from '../stores/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { openTrends } from './open-trends.ts'
+import { openDatabase, prepareFolder } from './prepare-data.ts'
 
 export type OpenedServices = {
   readonly services: Services
@@ -45,6 +43,7 @@ const rememberedFor = 90 * 24 * 3600_000
 
 export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
+  await prepareFolder(config.data)
   const db = await openDatabase(config)
   const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
@@ -119,13 +118,6 @@ async function packsOf({ rules, pseudo }: Config, memory: Keyv) {
   const { inPseudo, openPseudo } = await import('../words/pseudo.ts')
   openPseudo()
   return packs.map(inPseudo)
-}
-
-async function openDatabase({ database, data }: Config) {
-  // PostgreSQL's driver is loaded only where it is used.
-  if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
-  await mkdir(data, { recursive: true })
-  return openSqlite(join(data, 'cellwary.db'))
 }
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */

@@ -45,6 +45,8 @@ export const refusals: InWordsOf<typeof english> = {
     'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se ha cambiado ni perdido nada. Da a alguien de moderación esta referencia: {reference}; quien se encarga del bot encuentra la causa en su registro.',
   'trouble.try-again':
     'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+  'refusal.bot-not-here':
+    'No soy miembro de este servidor, así que no puedo guardar su configuración ni escribir aquí. Quien pueda gestionarlo puede invitarme: <{link}>',
   'refusal.not-moderator':
     'Eso solo puede verlo o hacerlo la moderación de este servidor. Si eres parte de ella, pide a quien configuró el bot que nombre tu rol.',
   'refusal.no-release':
