@@ -44,7 +44,7 @@ const rememberedFor = 90 * 24 * 3600_000
 export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
   await prepareFolder(config.data)
-  const db = await openDatabase(config)
+  const db = await openDatabase(config, log)
   const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
