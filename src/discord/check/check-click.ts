@@ -48,7 +48,11 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
     helps
       ? showHelping(services, say, program, now, note)
       : showScreen(say, program, screenOf(program, now), services, note)
-  const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
+  const asked = helps
+    ? custodyOf(check).helpRequest?.question
+    : 'question' in check.phase
+      ? check.phase.question
+      : undefined
   if (id.act.is === 'show') return redraw(interaction, await show())
   if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
   if (id.act.is === 'measure') return openForm(services, interaction, say, program, check, asked)

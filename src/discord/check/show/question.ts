@@ -46,7 +46,7 @@ export function showQuestion(
   // Said once, where a check begins.
   const missing = check.trail.length === 0 ? sayMissing(say) : undefined
   const last = [
-    `${say(`care.${question.care}`)} ${screen.helping ? `${say('plea.care')} ` : ''}**${say('caution.line')}**`,
+    `${say(`care.${question.care}`)} ${screen.helping ? `${say('help-request.care')} ` : ''}**${say('caution.line')}**`,
     ...(missing ? [missing] : []),
   ]
   return message(
@@ -129,18 +129,21 @@ function controls(say: Say, { check, again, changing, stuck, decided }: Question
 }
 
 const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevelComponent[] =>
-  rows([button(check, { is: 'unsure' }, say('helping.unsure')), handButton(check, 'send-back', say('plea.send-back'))])
+  rows([
+    button(check, { is: 'unsure' }, say('helping.unsure')),
+    handButton(check, 'send-back', say('help-request.send-back')),
+  ])
 
 /** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
 function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
-  const { plea, starter } = custodyOf(check)
-  if (helping) return plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []
-  const wrote = plea === undefined || plea.question === question.id ? sentBack(say, check) : undefined
+  const { helpRequest, starter } = custodyOf(check)
+  if (helping) return helpRequest?.words ? [say('help-request.words', { words: plain(helpRequest.words) })] : []
+  const wrote = helpRequest === undefined || helpRequest.question === question.id ? sentBack(say, check) : undefined
   return [
     ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),
     ...(keepsOff(program, check) ? [say('check.hazard-unsure')] : []),
-    ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
+    ...(helpRequest?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
 }
