@@ -53,14 +53,17 @@ export async function openRoom(
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
     let opened: OpenedServices | undefined
     let services: Services | undefined
-    const bot = await openBot(async posts => {
-      opened = await openServices(config, logger, posts)
-      services = change(opened.services)
-      return services
-    }, connection)
+    const bot = await openBot(
+      async posts => {
+        opened = await openServices(config, logger, posts)
+        services = change(opened.services)
+        return services
+      },
+      { ...connection, log: logger },
+    )
     if (!opened || !services) throw new Error('the bot is ready without its services')
     const { job, close } = opened
-    await bot.registered
+    await bot.register()
     return { services, job, whereabouts: bot.whereabouts, close: () => bot.close().then(close) }
   }
   const first = await open()
