@@ -2,7 +2,7 @@
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { keepVersion, newerThan } from './newer-database.ts'
-import { outcomesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import type { Tables } from './tables.ts'
 
 type Any = Kysely<unknown>
@@ -115,6 +115,7 @@ const migrations: Record<string, Migration> = {
   // It changed a trigger that the next step takes away.
   '0010-outcomes-once': { async up() {} },
   '0011-waiting-outcomes': waitingOutcomesMigration,
+  '0012-unread-releases': unreadReleasesMigration,
 }
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */

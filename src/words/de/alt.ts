@@ -128,6 +128,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'no-seam': 'An der Hülle ist keine Naht zu sehen.',
   format: 'Format {format}.',
   'format-sizes': 'Format {format}: {diameter} mm breit, {length} mm lang.',
+  'wrap-colour-sample': 'Hülle in keines Herstellers Farbe gezeichnet.',
   'wrap-colour-green': 'Grüne Hülle.',
   'wrap-colour-blue': 'Blaue Hülle.',
   'wrap-colour-red': 'Rote Hülle.',

@@ -127,6 +127,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'no-seam': 'The wrap shows no seam.',
   format: 'Format {format}.',
   'format-sizes': 'Format {format}: {diameter} mm wide, {length} mm long.',
+  'wrap-colour-sample': 'Wrap drawn in no maker’s colour.',
   'wrap-colour-green': 'Green wrap.',
   'wrap-colour-blue': 'Blue wrap.',
   'wrap-colour-red': 'Red wrap.',

@@ -131,6 +131,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'no-seam': 'En la funda no se ve ninguna costura.',
   format: 'Formato {format}.',
   'format-sizes': 'Formato {format}: {diameter} mm de ancho, {length} mm de largo.',
+  'wrap-colour-sample': 'Funda dibujada en un color que no es de ningún fabricante.',
   'wrap-colour-green': 'Funda verde.',
   'wrap-colour-blue': 'Funda azul.',
   'wrap-colour-red': 'Funda roja.',
