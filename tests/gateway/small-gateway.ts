@@ -34,6 +34,8 @@ export type SmallGateway = {
   clock: number | undefined
   /** Resolves once a session has been resumed. */
   readonly resumed: Promise<void>
+  /** Awaited before a request is answered: a test can hold an answer back. */
+  before: (asked: Asked) => Promise<void> | undefined
   /** Closes the connections there are with this code. */
   drop(code: number): void
   send(name: string, data: Json): void
@@ -64,6 +66,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     closeWith: undefined,
     servers: [{ id: serverId, coming: true }],
     clock: undefined,
+    before: () => undefined,
     session: { total: 1000, remaining: 1000, reset_after: 3_600_000, max_concurrency: 1 },
     application: {
       id: applicationId,
@@ -138,6 +141,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     const path = (request.url ?? '').replace(/^\/api\/v10/, '').replace(/\?.*/, '')
     const one = { method: request.method ?? '', path: decodeURIComponent(path), body: await bodyOf(request) }
     asked.push(one)
+    await room.before(one)
     const wanted = request.headers.authorization
     const set = room.answers.get(`${one.method} ${one.path}`)
     const refused = wanted !== undefined && wanted !== `Bot ${botToken}`

@@ -10,6 +10,18 @@ export type KeyedQueue = {
   idle(): Promise<void>
 }
 
+/** What is left to be said once the thing it is about is free for others again. */
+export type Later = (() => Promise<void>) | undefined
+
+/**
+ * Decides in turn and answers outside: whoever is refused, or only looks, holds up nobody, however long Discord takes to hear it.
+ * What has changed something is answered in turn, so that the last word on a screen is the last change.
+ */
+export async function decideInOrder(queue: KeyedQueue, key: string, decide: () => Promise<Later>): Promise<void> {
+  const later = await queue.inOrder(key, decide)
+  await later?.()
+}
+
 export function openKeyedQueue(backgroundPlaces = 2): KeyedQueue {
   /** The keys of which something runs: the queue of those who wait behind it, or null while nobody does. */
   const queues = new Map<string, PQueue | null>()

@@ -6,6 +6,7 @@ import { bare } from '../../../words/plain.ts'
 import { sayIn } from '../../../words/say.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
+import { mayWriteHere, serverOf } from '../../interaction/rights.ts'
 import { cut } from '../../message/parts.ts'
 import { beginCheck } from '../begin-check.ts'
 import { offerOut } from '../hand-over/offer-out.ts'
@@ -74,6 +75,9 @@ export const checkStart: Subcommand = {
     const typed = interaction.options.getString('family')
     const offering = offerIn(interaction)
     if (offering && !offering.ok) return refuse(interaction, say, offering.refusal)
+    // What the bot posts for somebody, they may post themselves.
+    if (offering && serverOf(interaction) !== null && !mayWriteHere(interaction))
+      return refuse(interaction, say, { code: 'may-not-post-here' })
     const tooMuch = offering && services.fairUse.admitPost(interaction.user.id, interaction.channelId, services.now())
     if (tooMuch) return refuse(interaction, say, tooMuch)
     const begun = await beginCheck(services, interaction, {
