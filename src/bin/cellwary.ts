@@ -3,6 +3,7 @@
 import { Command, CommanderError } from 'commander'
 import manifest from '../../package.json' with { type: 'json' }
 import { UnusablePacks } from '../packs/unusable-packs.ts'
+import { batchCommand } from './cli/batch.ts'
 import { claimCommand } from './cli/claim.ts'
 import { doctorCommand } from './cli/doctor.ts'
 import { judgeCommand } from './cli/judge.ts'
@@ -23,6 +24,7 @@ const commands = [
   rulesCommand(),
   claimCommand(),
   measureCommand(),
+  batchCommand(),
   trendsCommand(),
   pictureCommand(),
   doctorCommand(),

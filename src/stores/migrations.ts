@@ -1,6 +1,7 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
+import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan } from './newer-database.ts'
 import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import type { Tables } from './tables.ts'
@@ -116,6 +117,7 @@ const migrations: Record<string, Migration> = {
   '0010-outcomes-once': { async up() {} },
   '0011-waiting-outcomes': waitingOutcomesMigration,
   '0012-unread-releases': unreadReleasesMigration,
+  '0020-families': familiesMigration,
 }
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */
