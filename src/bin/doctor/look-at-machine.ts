@@ -68,7 +68,8 @@ async function lookAtDatabase(config: Config): Promise<Finding> {
 async function lookAtRules(config: Config): Promise<Finding> {
   const rules = of('rules')
   try {
-    const packs = await installedPacks(config.rules)
+    const { packs, leftOut } = await installedPacks(config.rules)
+    if (leftOut.length > 0) return rules.wrong(leftOut.join(' '))
     return rules.fine(`${packs.length} packs: ${packs.map(one => `${one.id} ${one.version}`).join(', ')}.`)
   } catch (error) {
     if (error instanceof UnusablePacks) return rules.wrong(error.sentences.join(' '))
