@@ -64,7 +64,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const queue = openKeyedQueue()
   const sweep = () =>
     queue
-      .inBackground(async () => {
+      .inBackground({ is: 'sweep' }, async () => {
         const settled = await settleFinished(services)
         const gone = await checks.purge(now())
         await offers.purge(now() - claimsKept)

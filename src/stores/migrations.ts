@@ -126,6 +126,9 @@ const migrations: Record<string, Migration> = {
   '0020-families': familiesMigration,
 }
 
+/** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */
+export const newerDatabase = (db: Kysely<Tables>) => newerThan(db, Object.keys(migrations))
+
 /**
  * Brings the database up to date, or throws what stopped it: `NewerDatabase` where a newer version was here. `schema`: the one its
  * tables stand in; without it kysely takes the migration tables of any other schema of the same database for its own.
@@ -137,6 +140,6 @@ export async function migrate(db: Kysely<Tables>, schema?: string): Promise<void
     ...(schema !== undefined && { migrationTableSchema: schema }),
   })
   const { error, results = [] } = await migrator.migrateToLatest()
-  if (error) throw (await newerThan(db, Object.keys(migrations)).catch(() => undefined)) ?? error
+  if (error) throw (await newerDatabase(db).catch(() => undefined)) ?? error
   if (results.length > 0) await keepVersion(db)
 }
