@@ -60,4 +60,5 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.long-warning':
     'Diese Warnung hat {length, number} Zeichen, und über den Vorsichtshinweis passen höchstens {most, number}. Es wurde nichts veröffentlicht. Kürze sie und veröffentliche sie noch einmal.',
   'refusal.may-not-post': 'In diesem Kanal darfst du selbst nicht schreiben. Wähle einen, in dem du schreiben darfst.',
+  'refusal.nothing-to-change': 'Diese Frage ist noch nicht beantwortet, es gibt also nichts zu ändern.',
 }

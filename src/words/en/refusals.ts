@@ -52,4 +52,5 @@ export const refusals = {
     '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
   'trouble.try-again':
     'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
+  'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',
 } as const

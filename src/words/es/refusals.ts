@@ -61,4 +61,5 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.long-warning':
     'Este aviso tiene {length, number} caracteres, y encima de la precaución caben como mucho {most, number}. No se publicó nada. Acórtalo y publícalo otra vez.',
   'refusal.may-not-post': 'En ese canal tú no puedes escribir. Elige uno en el que puedas.',
+  'refusal.nothing-to-change': 'Esa pregunta aún no tiene respuesta, así que no hay nada que cambiar.',
 }
