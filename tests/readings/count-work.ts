@@ -26,8 +26,7 @@ const works = {
   log: (text: string) => {
     const log = openLog({ instrument: { kind: 'hobby-load' } })
     const bytes = new TextEncoder().encode(text)
-    for (let at = 0; at < bytes.length; at += 65_536)
-      if (log.push(bytes.subarray(at, at + 65_536)) === 'enough') break
+    for (let at = 0; at < bytes.length; at += 65_536) if (log.push(bytes.subarray(at, at + 65_536)) === 'enough') break
     log.end()
   },
 }
