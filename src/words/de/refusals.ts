@@ -44,6 +44,8 @@ export const refusals: InWordsOf<typeof english> = {
     '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.{meant, select, none {} other { War {meant} gemeint?}}',
   'trouble.try-again':
     'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
+  'refusal.bot-not-here':
+    'Ich bin kein Mitglied dieses Servers. Deshalb kann ich weder Einstellungen für ihn aufbewahren noch hier etwas schreiben. Wer ihn verwalten darf, kann mich einladen: <{link}>',
   'refusal.not-moderator':
     'Das kann nur die Moderation dieses Servers sehen oder tun. Wenn du dazugehörst, bitte die Person, die den Bot eingerichtet hat, deine Rolle zu nennen.',
   'refusal.no-release':

@@ -22,6 +22,8 @@ export const refusals = {
   'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
   'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
+  'refusal.bot-not-here':
+    'I am not a member of this server, so I can neither keep settings for it nor post here. Somebody who may manage it can invite me: <{link}>',
   'refusal.not-moderator':
     'Only moderators of this server can see or do that. If you are one, ask whoever set the bot up to name your role.',
   'refusal.no-release':

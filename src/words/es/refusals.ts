@@ -45,6 +45,8 @@ export const refusals: InWordsOf<typeof english> = {
     '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
   'trouble.try-again':
     'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+  'refusal.bot-not-here':
+    'No soy miembro de este servidor, así que no puedo guardar su configuración ni escribir aquí. Quien pueda gestionarlo puede invitarme: <{link}>',
   'refusal.not-moderator':
     'Eso solo puede verlo o hacerlo la moderación de este servidor. Si eres parte de ella, pide a quien configuró el bot que nombre tu rol.',
   'refusal.no-release':

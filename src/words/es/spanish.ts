@@ -7,6 +7,7 @@ import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
+import { families } from './families.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
@@ -29,6 +30,7 @@ export const spanish: Partial<Catalogue> = {
   ...commands,
   ...check,
   ...ask,
+  ...families,
   ...handOver,
   ...safety,
   ...verdicts,

@@ -7,7 +7,8 @@ import type { Say } from '../../../words/say.ts'
 
 /** One sentence where the other figure is an ordinary one for the format and the typed one is not; else none. */
 export function askOfSlip(say: Say, { check, question, again }: Extract<Screen, { kind: 'question' }>): string[] {
-  const format = check.answers['format']
+  const named = check.answers['format']
+  const format = named?.kind === 'option' && named.option === 'other' ? check.answers['other-format'] : named
   if (again?.kind !== 'reading' || question.answer.kind !== 'reading') return []
   if (format?.kind !== 'option' || !isFormat(format.option)) return []
   const { quantity } = question.answer
