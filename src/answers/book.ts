@@ -1,6 +1,6 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
-import { tellsOfDanger } from './danger.ts'
+import { speaksOfOtherThings, tellsOfDanger } from './danger.ts'
 import type { Entry, EntryId, Language } from './entry.ts'
 import { type Found, openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
@@ -52,7 +52,10 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
   /** Getting away goes before everything else that is sure; a sign of danger needs no sureness at all. */
   function answerTo(question: string, language: Language, found: readonly Found[]): Entry | undefined {
     if (tellsOfDanger(question, language)) return (search.find(question, language, urgent)[0] ?? found[0])?.entry
-    const sure = found.filter((one, i) => (i === 0 || urgent(one.entry)) && isSure(one, one.entry.caution))
+    if (speaksOfOtherThings(question, language)) return found.find(one => one.signs.exact === 1)?.entry
+    const sure = found.filter((one, i) =>
+      i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
+    )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }
 

@@ -1,9 +1,10 @@
-// Finds the entry that answers a question: BM25 over all entries, the nearest phrasing among the best, and how sure that is.
+// Finds the entry that answers a question: BM25 and Bayes over all entries, the nearest phrasing among the best, and how sure that is.
+import { openBayes } from './bayes.ts'
 import { openRanking, type Ranked } from './bm25.ts'
 import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing } from './closeness.ts'
 import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
-import { openTerms } from './terms.ts'
+import { bare, openTerms, wordsOf } from './terms.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
 export type Found = { readonly entry: Entry; readonly confidence: number; readonly signs: Signs }
@@ -18,12 +19,13 @@ export type AnswerSearch = {
 export type Only = (entry: Entry) => boolean
 
 const boosts = { title: 3, keywords: 3, body: 1 }
-/** What the nearest phrasing counts beside the ranking by words: more than that, found on our own questions. */
+/** What the nearest phrasing and Bayes count beside the ranking by words: found on keywords that were left out of the entries in turn. */
 const phrasingCounts = 1.5
+const bayesCounts = 2
 
 const mostFound = 8
 /** For how many the nearest phrasing is looked up. */
-const looked = 2 * mostFound
+const looked = 3 * mostFound
 /** Longer questions are read up to here. */
 const longestQuery = 400
 /** From here on question and phrasing have the same terms: closeness is a sum of fractions. */
@@ -68,6 +70,13 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
     body: terms.ofText(body),
   }))
   const rank = openRanking(fields, boosts)
+  const spokenWords = (text: string) => wordsOf(bare(text)).map(terms.ofWord)
+  const fitting = openBayes(
+    texts.map(({ title, keywords, body }) => ({
+      phrasings: [title, title, ...keywords].map(spokenWords),
+      body: spokenWords(body),
+    })),
+  )
   const sets = fields.map(({ title, keywords, body }) => {
     const named = new Set([...title, ...keywords])
     return { named, all: new Set([...named, ...body]) }
@@ -92,31 +101,37 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
 
   function find(query: string, only?: Only): readonly Found[] {
     const asked = distinctTerms(terms.ofQuery(query))
-    const fits = ({ place }: Ranked) => !only || entries.slice(place, place + 1).some(only)
-    const ranked = rank(asked).filter(fits).slice(0, looked)
+    const counts = ({ place }: Ranked) => !only || entries.slice(place, place + 1).some(only)
+    const ranked = rank(asked).filter(counts).slice(0, looked)
     const best = ranked[0]?.score ?? 1
+    const fits = fitting(spokenWords(query))
     const hits = ranked
       .flatMap(({ place, score }) => {
         const one = indexed[place]
         if (!one) return []
         const near = nearest(asked, one.phrasings, telling)
         const covered = share(asked, one.all, telling)
-        return [{ one, near, bm25: score, score: score / best + phrasingCounts * near.close + covered }]
+        const fit = fits[place] ?? 0
+        const sum = score / best + phrasingCounts * near.close + bayesCounts * fit + covered
+        return [{ one, near, fit, bm25: score, score: sum }]
       })
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostFound)
     const [closest = 0, next = 0] = hits.map(hit => hit.near.close).toSorted((a, b) => b - a)
+    // What was only guessed from a mistyped word may be a word of another matter.
+    const strangers = new Set(asked.filter(one => one.counts < 1 || !rarity.has(one.term)).map(one => one.term))
     const ofTheQuestion = {
       elsewhere: nearest(asked, elsewhere, telling).close,
-      astray: asked.some(one => ours.has(one.term)) ? 0 : 1 - share(asked, rarity, telling),
+      astray: asked.some(one => ours.has(one.term)) ? 0 : share(asked, strangers, telling),
     }
-    return hits.map(({ one, near, bm25 }): Found => {
+    const fittest = Math.max(...hits.map(hit => hit.fit))
+    return hits.map(({ one, near, fit, bm25 }): Found => {
       const common = asked.filter(({ term }) => one.named.has(term)).length
       const signs: Signs = {
         common: Math.min(1, common / muchInCommon),
         close: near.close,
         exact: near.shared > 1 && near.close > nearlyOne && next < near.close ? 1 : 0,
-        agreed: (near.close === closest ? 0.5 : 0) + (bm25 === best ? 0.5 : 0),
+        agreed: [near.close === closest, bm25 === best, fit === fittest].filter(Boolean).length / 3,
         ...ofTheQuestion,
       }
       return { entry: one.entry, signs, confidence: confidenceOf(signs) }
