@@ -21,7 +21,8 @@ export const mostOpen = 10
 
 export type Wanted = {
   readonly family: string | null
-  readonly mode: Mode
+  /** Where it is left out, the first screen asks. */
+  readonly mode?: Mode
   readonly cells: number
   readonly known?: Answers
   /** Who it is offered to at once; its starter holds it until somebody takes it. */
@@ -42,7 +43,7 @@ type Starting = ChatInputCommandInteraction | MessageComponentInteraction
 
 async function begin(services: Services, interaction: Starting, wanted: Wanted): Promise<Beginning> {
   const now = services.now()
-  const judging = services.programs.programFor(wanted.family, dayOf(now))
+  const judging = await services.families.programToStart(serverOf(interaction), wanted.family, dayOf(now))
   if (!judging) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })
   const program = inLanguage(judging, sayIn(interaction.locale).locale)
   const open = await services.checks.heldBy(interaction.user.id, now)

@@ -38,12 +38,13 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   const today = dayOf(services.now())
   // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
   const home = sayIn(publicLanguage(settings, interaction.guildLocale))
-  const names = openTrendNames(home, services.programs, today)
+  const programs = await services.families.programsFor(settings.server)
+  const names = openTrendNames(home, programs, today)
   const show = (found: Finding, note?: string) => redraw(interaction, showFinding(home, names, found, note))
   const settled = sayRefusal(home, changedMeanwhile)
   if (does === 'draft') {
     const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
-    const program = services.programs.programFor(family === unknownFamily ? null : family, today)
+    const program = programs.programFor(family === unknownFamily ? null : family, today)
     return replyWithFile(interaction, say('finding.drafted'), {
       name: 'rule.yaml',
       content: draftRule(finding, program),
