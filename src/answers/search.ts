@@ -4,6 +4,7 @@ import { openRanking, type Ranked } from './bm25.ts'
 import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing } from './closeness.ts'
 import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
+import { type KnownWords, wordsIn } from './known-words.ts'
 import { bare, openTerms, wordsOf } from './terms.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
@@ -33,6 +34,7 @@ const nearlyOne = 0.999
 
 export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
   const opened = new Map<Language, OneLanguage>()
+  const words = new Map<Language, KnownWords>()
   // A language is indexed when the first asks in it.
   const open = (language: Language): OneLanguage => {
     const one = opened.get(language) ?? openLanguage(entries, language)
@@ -40,15 +42,16 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
     return one
   }
   return {
-    find: (query, language, only) => open(language).find(query.slice(0, longestQuery), only),
-    knows: (query, language) => open(language).knows(query.slice(0, longestQuery)),
+    find: (query, language, only) => open(language)(query.slice(0, longestQuery), only),
+    knows: (query, language) => {
+      const known = words.get(language) ?? wordsIn(entries, language)
+      words.set(language, known)
+      return known.share(query.slice(0, longestQuery))
+    },
   }
 }
 
-type OneLanguage = {
-  find(query: string, only?: Only): readonly Found[]
-  knows(query: string): number
-}
+type OneLanguage = (query: string, only?: Only) => readonly Found[]
 
 type Indexed = {
   readonly entry: Entry
@@ -64,12 +67,15 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
     vocabulary,
     texts.flatMap(({ title, body, keywords }) => [title, body, ...keywords]),
   )
-  const fields = texts.map(({ title, keywords, body }) => ({
-    title: terms.ofText(title),
-    keywords: keywords.flatMap(terms.ofText),
-    body: terms.ofText(body),
-  }))
-  const rank = openRanking(fields, boosts)
+  const fields = texts.map(({ title, keywords, body }) => {
+    const asked = keywords.map(terms.ofText)
+    const titled = terms.ofText(title)
+    return { title: titled, keywords: asked.flat(), body: terms.ofText(body), phrased: [titled, ...asked] }
+  })
+  const rank = openRanking(
+    fields.map(({ title, keywords, body }) => ({ title, keywords, body })),
+    boosts,
+  )
   const spokenWords = (text: string) => wordsOf(bare(text)).map(terms.ofWord)
   const fitting = openBayes(
     texts.map(({ title, keywords, body }) => ({
@@ -85,19 +91,13 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
   for (const { all } of sets) for (const term of all) rarity.set(term, (rarity.get(term) ?? 0) + 1)
   /** How much a term tells: one that no entry has tells most. */
   const telling: Telling = term => Math.log(1 + (entries.length + 0.5) / ((rarity.get(term) ?? 0) + 0.5))
-  const phrasingsOf = (list: readonly string[]) => list.map(one => toPhrasing(terms.ofText(one), telling))
+  const phrasingsOf = (list: readonly (readonly string[])[]) => list.map(one => toPhrasing(one, telling))
   const indexed = entries.map((entry, i): Indexed => {
-    const { title = '', keywords = [] } = texts[i] ?? {}
     const { all = new Set<string>(), named = all } = sets[i] ?? {}
-    return { entry, all, named, phrasings: phrasingsOf([title, ...keywords]) }
+    return { entry, all, named, phrasings: phrasingsOf(fields[i]?.phrased ?? []) }
   })
   const ours = new Set(vocabulary.ours.split(' ').map(terms.ofWord))
-  const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')))
-
-  const knows = (query: string): number => {
-    const asked = distinctTerms(terms.ofQuery(query))
-    return asked.length === 0 ? 0 : asked.filter(one => one.counts === 1 && rarity.has(one.term)).length / asked.length
-  }
+  const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')).map(terms.ofText))
 
   function find(query: string, only?: Only): readonly Found[] {
     const asked = distinctTerms(terms.ofQuery(query))
@@ -138,5 +138,5 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
     })
   }
 
-  return { find, knows }
+  return find
 }
