@@ -12,6 +12,9 @@ const everybody = '900000000000000301'
 let room: TestRoom
 beforeAll(async () => {
   room = await openRoom()
+  // As when the bot starts.
+  const answers = await room.services.answers()
+  answers.open()
 })
 afterAll(() => room.close())
 const wren = () => room.standIn.as('Wren')
@@ -76,7 +79,7 @@ describe('/ask', () => {
   test('what says nothing has no choices either, and a check can still be started', async () => {
     const message = await ask('???')
     expect(buttons(message).map(one => one.label)).toEqual(['Check a cell'])
-    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/nothing answered yet/)
+    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/Danger is asked about first/)
     await closeAll(wren())
   })
 
