@@ -6,6 +6,7 @@ import type { Interaction } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { buttons, pictures } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+import { hearNews } from './hear-news.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
@@ -123,6 +124,23 @@ test('who has left stays away, and who has come back is there', async () => {
   // Roles that went with leaving do not come back.
   const guild = await bot.client.guilds.fetch(ids.server)
   expect((await guild.members.fetch(ids.ilse)).roles.cache.has(ids.helper)).toBe(false)
+})
+
+test('a page that was open before what was kept is read again gets it without asking', async () => {
+  standIn.say('Ilse', ids.bench, 'hello')
+  await bot.stop()
+  await standIn.close()
+  standIn = await openStandIn({ scenario: hobbyServer })
+  const empty = Promise.withResolvers<void>()
+  const heard = hearNews(standIn, { you: ids.wren, place: ids.bench }, news => {
+    if (news.kind !== 'view') return false
+    if (news.messages.length === 0) empty.resolve()
+    return news.messages.length > 0
+  })
+  await empty.promise
+  await standIn.keepIn(folder)
+  expect((await heard).at(-1)).toMatchObject({ kind: 'view', messages: [{ content: 'hello' }] })
+  bot = await startTinyBot(standIn, commands, answer)
 })
 
 test('what still waited for the bot waits no longer', async () => {
