@@ -117,6 +117,12 @@ const migrations: Record<string, Migration> = {
   '0010-outcomes-once': { async up() {} },
   '0011-waiting-outcomes': waitingOutcomesMigration,
   '0012-unread-releases': unreadReleasesMigration,
+  '0013-help-requests': {
+    async up(db: Any) {
+      await sql`update notices set kind = 'help-request' where kind = 'plea'`.execute(db)
+      await sql`update notices set kind = 'note' where kind = 'word'`.execute(db)
+    },
+  },
   '0020-families': familiesMigration,
 }
 

@@ -49,7 +49,11 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
     helps
       ? showHelping(services, say, program, now, note)
       : showScreen(say, program, screenOf(program, now), services, note)
-  const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
+  const asked = helps
+    ? custodyOf(check).helpRequest?.question
+    : 'question' in check.phase
+      ? check.phase.question
+      : undefined
   if (id.act.is === 'show') return done(redraw(interaction, await show()))
   if (id.revision !== check.revision) return done(redraw(interaction, await show(say('stale.note'))))
   if (id.act.is === 'measure') return done(openForm(services, interaction, say, program, check, asked))

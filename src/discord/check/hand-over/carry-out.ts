@@ -16,7 +16,7 @@ import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { offerOut } from './offer-out.ts'
-import { showPleaOver } from './show/help-request.ts'
+import { showHelpRequestOver } from './show/help-request.ts'
 import { showHands } from './show/holder-menu.ts'
 import { type PanelNote, showPanel } from './show/panel.ts'
 import { postWord, tellOthers } from './tell-others.ts'
@@ -66,7 +66,7 @@ const words: Partial<Record<HandOverEvent['is'], PanelNote>> = {
 /** The channel the holder looks at: where they asked or were given it; without any, the one of this click. */
 async function whereTold({ services, interaction, check }: Turn, now: Check): Promise<string> {
   const panel = (await services.notices.of(now.id)).find(one => one.kind === 'panel')
-  return custodyOf(check).plea?.where ?? panel?.channel ?? interaction.channelId ?? ''
+  return custodyOf(check).helpRequest?.where ?? panel?.channel ?? interaction.channelId ?? ''
 }
 
 /** What whoever pressed sees: their own message in their language, a channel's in that of the server. */
@@ -83,7 +83,7 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
     case 'unask':
       return redraw(interaction, showHands(say, check))
     case 'send-back':
-      return redraw(interaction, showPleaOver(inPublic))
+      return redraw(interaction, showHelpRequestOver(inPublic))
     case 'decline':
       return redraw(interaction, showPanel(inPublic, what, check))
     default: {
