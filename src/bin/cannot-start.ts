@@ -26,6 +26,10 @@ export function endingOf(error: unknown, config: Config): Ending {
   if (error instanceof DiscordLost) return { sentences: [sayLoss(error.loss)], code: codes[error.loss.is] }
   if (error instanceof UnusablePacks) return operator(...error.sentences)
   if (error instanceof Error && code === 'newer-database') return operator(error.message)
+  if (code === 'EADDRINUSE' && config.figures && (error as { port?: number }).port === config.figures.port)
+    return operator(
+      `Port ${config.figures.port} is taken. Stop what uses it, or set CELLWARY_FIGURES_PORT to another one.`,
+    )
   if (code === 'EADDRINUSE')
     return operator(
       `Port ${config.port} is taken. Stop what uses it, or set CELLWARY_PORT to another one (0 takes any).`,

@@ -1,7 +1,7 @@
 // Opens the embedded database: node:sqlite behind kysely, in WAL mode so that several processes of one host can share it.
 import { statSync } from 'node:fs'
 import { DatabaseSync, type SQLInputValue } from 'node:sqlite'
-import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
+import { Kysely, type LogConfig, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
 import { migrate } from './migrations.ts'
 import type { Tables } from './tables.ts'
 
@@ -13,8 +13,8 @@ const busyTimeout = 1500
  * normal` in WAL mode keeps every commit through a crash of the process, kill -9 included; a power cut may lose the last ones but
  * never corrupts the file (sqlite.org/wal.html).
  */
-export async function openSqlite(path: string): Promise<Kysely<Tables>> {
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => adapt(path) }) })
+export async function openSqlite(path: string, log: LogConfig = []): Promise<Kysely<Tables>> {
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => adapt(path) }), log })
   try {
     await migrate(db)
     return db
