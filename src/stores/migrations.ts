@@ -122,6 +122,12 @@ const migrations: Record<string, Migration> = {
       await sql`update notices set kind = 'note' where kind = 'word'`.execute(db)
     },
   },
+  // A server that leaves has its checks found in pieces.
+  '0014-checks-by-server': {
+    async up(db: Any) {
+      await sql`create index checks_by_server on checks (server)`.execute(db)
+    },
+  },
 }
 
 /**
