@@ -2,7 +2,6 @@
 import { randomBytes } from 'node:crypto'
 import Keyv from 'keyv'
 import type { Logger } from 'pino'
-import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
@@ -11,16 +10,16 @@ import type { Posts } from '../discord/posts/post.ts'
 import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
 import { openPrograms } from '../engine/programs.ts'
-import { settleFinished } from '../jobs/settle-finished.ts'
+import { sweep } from '../jobs/sweep.ts'
 import type { Job } from '../jobs/weekly-job.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
 import { installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
-import { claimsKept } from '../server/offer-claims.ts'
 import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
+import { databaseTime } from '../stores/database-time.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
@@ -55,17 +54,13 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
   const queue = openKeyedQueue()
-  const sweep = () =>
-    queue
-      .inBackground(async () => {
-        const settled = await settleFinished(services)
-        const gone = await checks.purge(now())
-        await offers.purge(now() - claimsKept)
-        await sweepNotices(services)
-        log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
-      })
-      .catch(error => log.warn({ err: error }, 'sweeping failed'))
-  const timer = setInterval(sweep, sweepEvery).unref()
+  const clock = {
+    memory: new Keyv({ store: new KeptValues(db, 'clock') }),
+    databaseTime: () => databaseTime(db),
+  }
+  const sweepOnce = () =>
+    queue.inBackground(() => sweep(services, kept, clock)).catch(error => log.warn({ err: error }, 'sweeping failed'))
+  const timer = setInterval(sweepOnce, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db, leftOut)
   const offers = openOfferClaims(db)
@@ -99,6 +94,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
       keys: trends.keys,
       sealKeys: trends.sealKeys,
       leases: trends.leases,
+      clock,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
       whereabouts: () => 'elsewhere',
