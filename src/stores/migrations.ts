@@ -1,6 +1,7 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
+import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan } from './newer-database.ts'
 import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import type { Tables } from './tables.ts'
@@ -128,7 +129,11 @@ const migrations: Record<string, Migration> = {
       await sql`create index checks_by_server on checks (server)`.execute(db)
     },
   },
+  '0020-families': familiesMigration,
 }
+
+/** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */
+export const newerDatabase = (db: Kysely<Tables>) => newerThan(db, Object.keys(migrations))
 
 /**
  * Brings the database up to date, or throws what stopped it: `NewerDatabase` where a newer version was here. `schema`: the one its
@@ -141,6 +146,6 @@ export async function migrate(db: Kysely<Tables>, schema?: string): Promise<void
     ...(schema !== undefined && { migrationTableSchema: schema }),
   })
   const { error, results = [] } = await migrator.migrateToLatest()
-  if (error) throw (await newerThan(db, Object.keys(migrations)).catch(() => undefined)) ?? error
+  if (error) throw (await newerDatabase(db).catch(() => undefined)) ?? error
   if (results.length > 0) await keepVersion(db)
 }

@@ -74,6 +74,33 @@ export type NoticeRow = { check_id: string; kind: string; channel: string; messa
 /** A forum post under which an offer was made, or was about to be. */
 export type OfferRow = { post: string; server: string; claimed_at: number }
 
+/** A server's family: what is searched for in columns of its own. `putting`: a version on its way; a trigger carries it over. */
+export type FamilyRow = {
+  id: string
+  server: string
+  state: string
+  head: number
+  revision: number
+  name_key: string
+  named: string
+  body: string
+  opened_by: string
+  changed_by: string
+  putting: string | null
+}
+export type FamilyVersionRow = {
+  family: string
+  server: string
+  number: number
+  digest: string
+  body: string
+  by: string
+  agreed_by: string | null
+}
+export type FamilyReferenceRow = { id: string; server: string; family: string; body: string }
+export type FamilyPhotoRow = { id: string; server: string; family: string; body: string; size: number; bytes: Buffer }
+export type FamilyTrialRow = { server: string; week: string; made: number }
+
 export type Tables = {
   checks: CheckRow
   notices: NoticeRow
@@ -85,4 +112,9 @@ export type Tables = {
   leases: LeaseRow
   opt_outs: OptOutRow
   offers: OfferRow
+  families: FamilyRow
+  family_versions: FamilyVersionRow
+  family_references: FamilyReferenceRow
+  family_photos: FamilyPhotoRow
+  family_trials: FamilyTrialRow
 }

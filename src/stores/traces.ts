@@ -7,7 +7,9 @@ import type { Decision, Finding } from '../trends/finding.ts'
 import type { LeftOut } from './bodies/body.ts'
 import { findingBody } from './bodies/finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
-import { bodyColumns, checksOf, columnsOf } from './check-body.ts'
+import { bodyColumns, type checkOf, checksOf, columnsOf } from './check-body.ts'
+import { openFamilyStore } from './family-store.ts'
+import { familyDeedsOf, forgetInFamilies } from './family-traces.ts'
 import { openFindingLog } from './finding-log.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
@@ -69,22 +71,37 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     return done.numUpdatedRows === 1n
   }
 
-  /** Checks that others started and this person held are their starters' again. */
-  async function giveBackTo(person: string): Promise<number> {
-    let given = 0
-    const rows = await db
+  /** Rows of checks that were handed on and this person holds: others may wait for them. */
+  const handedTo = (person: string) =>
+    db
       .selectFrom('checks')
-      .select(bodyColumns)
+      .select(['id', 'revision', ...bodyColumns])
       .where('holder', '=', person)
       .where('starter', 'is not', null)
-      .where('phase', '!=', 'closed')
       .execute()
-    for (const check of await checksOf(seal, rows, leftOut)) {
-      const back = giveBackWithout(check, person)
-      if (!back) continue
-      if (await put(check, back)) given++
-    }
-    return given
+
+  /** Checks that others started and this person held are their starters' again; those that nobody waits for go. Says how many. */
+  async function letGoOfHanded(person: string): Promise<number> {
+    let gone = 0
+    for (let rows = await handedTo(person); rows.length > 0; rows = await handedTo(person))
+      for (const row of rows) {
+        const check = await readable(row)
+        const back = check && check.phase.is !== 'closed' ? giveBackWithout(check, person) : undefined
+        // Whoever has changed it meanwhile is met again by the next look: what comes back to somebody is never deleted.
+        if (check && back ? await put(check, back) : await remove(row)) gone++
+      }
+    return gone
+  }
+
+  /** What this version cannot read goes as a whole: nobody could be given it back. */
+  async function readable(row: Parameters<typeof checkOf>[1]): Promise<Check | undefined> {
+    const [check] = await checksOf(seal, [row], leftOut)
+    return check
+  }
+
+  async function remove({ id, revision }: { readonly id: string; readonly revision: number }): Promise<boolean> {
+    const done = await db.deleteFrom('checks').where('id', '=', id).where('revision', '=', revision).executeTakeFirst()
+    return done.numDeletedRows === 1n
   }
 
   async function leaveOthers(person: string): Promise<void> {
@@ -118,12 +135,17 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
+        families: await familyDeedsOf(db, person),
       }
     },
 
     async forgetPerson(person) {
-      const given = await giveBackTo(person)
-      const checks = await db.deleteFrom('checks').where('holder', '=', person).executeTakeFirst()
+      const handed = await letGoOfHanded(person)
+      const checks = await db
+        .deleteFrom('checks')
+        .where('holder', '=', person)
+        .where('starter', 'is', null)
+        .executeTakeFirst()
       const drafts = await db
         .deleteFrom('kept')
         .where(inNamespace(draftsNamespace))
@@ -131,8 +153,14 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         .executeTakeFirst()
       await leaveOthers(person)
       const decisions = await loseName(person)
+      const families = await forgetInFamilies(db, person)
       await scrub(db)
-      return { checks: Number(checks.numDeletedRows) + given, drafts: Number(drafts.numDeletedRows), decisions }
+      return {
+        checks: Number(checks.numDeletedRows) + handed,
+        drafts: Number(drafts.numDeletedRows),
+        decisions,
+        families,
+      }
     },
 
     async forgetServer(server) {
@@ -145,6 +173,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         return checks.length
       })
       await findings.forget(server)
+      await openFamilyStore(db).forget(server)
       const outcomes = db
         .selectFrom('outcomes')
         .select(['server', 'epoch', 'family', 'reporter'])

@@ -61,7 +61,12 @@ describe('what a claim answers', () => {
   test.each([
     [
       '18650 9900mAh 30A',
-      { format: option('18650'), 'claimed-capacity': reading(9900), 'current-word': option('bare') },
+      {
+        format: option('18650'),
+        'claimed-capacity': reading(9900),
+        'claimed-current': reading(30),
+        'current-word': option('bare'),
+      },
     ],
     [
       'INR19/66 20A continuous',
@@ -74,7 +79,10 @@ describe('what a claim answers', () => {
     ],
     ['30A continuous, 45A pulse', { 'claimed-current': reading(30), 'current-word': option('continuous') }],
     ['100A pulse', { 'current-word': option('pulse') }],
-    ['32700 LiFePO4', { format: option('other'), chemistry: option('iron-phosphate') }],
+    [
+      '32700 LiFePO4',
+      { format: option('other'), 'other-format': option('32700'), chemistry: option('iron-phosphate') },
+    ],
     ['18650 or 21700', {}],
     ['charging current 2A', {}],
   ])('%s', (text, expected) => {

@@ -26,8 +26,12 @@ import {
 import { postWarning } from './tell-findings.ts'
 import type { FindingAct } from './trends-id.ts'
 
-export const findingClick = (services: Services, interaction: Clicked, act: FindingAct): Promise<void> =>
-  services.queue.inOrder(act.id, () => click(services, interaction, act))
+export async function findingClick(services: Services, interaction: Clicked, act: FindingAct): Promise<void> {
+  // Whoever may not is told at once, and holds up nobody who may.
+  if (!(await moderating(services, interaction)))
+    return refuse(interaction, sayIn(interaction.locale), { code: 'not-moderator' })
+  return services.queue.inOrder(act.id, () => click(services, interaction, act))
+}
 
 async function click(services: Services, interaction: Clicked, { id, does }: FindingAct): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -38,12 +42,13 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   const today = dayOf(services.now())
   // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
   const home = sayIn(publicLanguage(settings, interaction.guildLocale))
-  const names = openTrendNames(home, services.programs, today)
+  const programs = await services.families.programsFor(settings.server)
+  const names = openTrendNames(home, programs, today)
   const show = (found: Finding, note?: string) => redraw(interaction, showFinding(home, names, found, note))
   const settled = sayRefusal(home, changedMeanwhile)
   if (does === 'draft') {
     const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
-    const program = services.programs.programFor(family === unknownFamily ? null : family, today)
+    const program = programs.programFor(family === unknownFamily ? null : family, today)
     return replyWithFile(interaction, say('finding.drafted'), {
       name: 'rule.yaml',
       content: draftRule(finding, program),
@@ -51,7 +56,7 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   }
   if (does === 'warn' || does === 'dismiss') {
     if (finding.state === 'settled') return show(finding, settled)
-    if (interaction.isModalSubmit()) return
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     // The warning is drafted in the language it will be posted in.
     const draft = home('warning.draft', { what: sayFound(home, names, finding) })
     const opening = newOpening(services.newId)

@@ -33,7 +33,7 @@ export async function viewRelease(
   found: Found,
   view: ReleaseView,
 ): Promise<ShownMessage> {
-  const names = openTrendNames(say, services.programs, dayOf(services.now()))
+  const names = openTrendNames(say, await services.families.programsFor(found.settings.server), dayOf(services.now()))
   const chart = await chartOf(services, say, found, view)
   const picture = chart && (await services.pictures.ofDrawing(chart.name, chart.drawing, say))
   return showRelease(say, names, found.release, view, picture, found.settings.pooling)

@@ -6,6 +6,7 @@ import { readRelease } from '../../trends/release/freeze-week.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
+import type { FamilyDesk } from '../families/family-desk.ts'
 import type { Services } from '../services.ts'
 import { showFinding, showWarning } from './show/finding.ts'
 
@@ -13,7 +14,12 @@ import { showFinding, showWarning } from './show/finding.ts'
 const mostAtOnce = 5
 
 /** The part of the services that works without anybody asking. */
-export type BackgroundServices = Pick<Services, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'>
+export type BackgroundServices = Pick<
+  Services,
+  'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
+> & {
+  readonly families: Pick<FamilyDesk, 'programsFor'>
+}
 
 /**
  * Does what is due: takes down what new releases have found, and tells it in the servers where something waits. Whatever a cut-off
@@ -36,7 +42,7 @@ export async function tellFindings(services: BackgroundServices): Promise<void> 
 async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const say = sayIn(publicLanguage(settings))
-  const names = openTrendNames(say, services.programs, dayOf(services.now()))
+  const names = openTrendNames(say, await services.families.programsFor(server), dayOf(services.now()))
   for (const finding of await services.trends.findings.unposted(server)) await postWarning(services, finding)
   if (reportsChannel === null) return
   if (services.posts.isOpenToAll(reportsChannel))

@@ -63,6 +63,7 @@ const shape = z.strictObject({
   day: z.string(),
   answers: z.record(z.string(), answer),
   trail: z.array(z.string()),
+  confirmed: z.array(z.string()).exactOptional(),
   saidBy: z.record(z.string(), z.string()).exactOptional(),
   pending: z.record(z.string(), answer).exactOptional(),
   tools: z.array(z.enum(tools)).exactOptional(),

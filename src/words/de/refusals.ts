@@ -33,13 +33,15 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.too-long': '{field}: Das ist zu lang. Tipp einen Wert mit Einheit, höchstens {longest, number} Zeichen.',
   'typed.not-a-number': '{field}: Darin ist keine Zahl. Tipp den abgelesenen Wert mit seiner Einheit ein.',
   'typed.several-numbers': '{field}: Darin sind mehrere Zahlen. Tipp nur eine.',
+  'typed.range':
+    '{field}: „{typed}“ ist ein Bereich. Tipp eine einzige Zahl: von einem aufgedruckten Bereich die kleinere, von einer Anzeige die, bei der sie stehen bleibt.',
   'typed.unknown-unit': '{field}: Die Einheit „{unit}“ ist hier nicht bekannt. Nimm eine von {accepted}.',
   'typed.unit-does-not-fit': '{field}: „{unit}“ passt hier nicht. Nimm eine von {accepted}.',
   'typed.ambiguous':
     '{field}: Das kann {readings} heißen. Tipp es noch einmal mit Einheit und ohne Tausendertrennzeichen.',
   'typed.negative': '{field}: Das kann nicht unter null liegen. Sieh auf das Vorzeichen.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.',
+    '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.{meant, select, none {} other { War {meant} gemeint?}}',
   'trouble.unreadable':
     'Was hier gespeichert ist, kann die Version des Bots, die gerade läuft, nicht lesen. Nichts wurde geändert, nichts ist verloren. Nenn jemandem von der Moderation dieses Kennzeichen: {reference}; wer den Bot betreibt, findet den Grund im Protokoll.',
   'trouble.try-again':

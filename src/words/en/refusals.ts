@@ -44,12 +44,14 @@ export const refusals = {
   'typed.too-long': '{field}: that is too long. Type one figure with its unit, at most {longest, number} characters.',
   'typed.not-a-number': '{field}: no number found in it. Type the figure you read, with its unit.',
   'typed.several-numbers': '{field}: there are several numbers in it. Type only one.',
+  'typed.range':
+    '{field}: “{typed}” is a range. Type one figure: of a printed range the lower one; of a display, the one it settles on.',
   'typed.unknown-unit': '{field}: the unit “{unit}” is not known here. Use one of {accepted}.',
   'typed.unit-does-not-fit': '{field}: “{unit}” does not fit here. Use one of {accepted}.',
   'typed.ambiguous': '{field}: this can mean {readings}. Type it again with its unit, and without a thousands mark.',
   'typed.negative': '{field}: this cannot be below zero. Check the sign.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.',
+    '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
   'trouble.unreadable':
     'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; whoever runs the bot finds the reason in its log.',
   'trouble.try-again':

@@ -7,6 +7,9 @@ import type { Screen } from '../../../check/screen.ts'
 import { stages } from '../../../check/stage.ts'
 import { sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
+import { isFormat } from '../../../ground/formats.ts'
+import { unitOf } from '../../../ground/quantities.ts'
+import { tenTimesOff } from '../../../readings/typed/ten-times.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -20,7 +23,9 @@ import { button, menu } from './check-buttons.ts'
 type QuestionScreen = Extract<Screen, { kind: 'question' }>
 
 /** Up to this many options are buttons; more become a menu. */
-const mostButtons = 5
+const mostButtons = 6
+/** Discord's most in one row. */
+const mostInRow = 5
 /** Labels up to this length share a row; longer ones get a row each, so that a phone does not squeeze them. */
 const shortLabel = 16
 
@@ -73,9 +78,12 @@ function sayWhere(
   return of + say('where.left', { way, left, answered })
 }
 
-function sayWhyAgain(say: Say, { question, again, helping }: QuestionScreen): string {
+/** Why it is asked again, and what the slip may have been. */
+function sayWhyAgain(say: Say, screen: QuestionScreen): string {
+  const { question, again, helping } = screen
   if (helping) return say('helping.again')
-  return again ? say('again.why', { answer: sayAnswer(say, question, again) }) : ''
+  if (!again) return ''
+  return [say('again.why', { answer: sayAnswer(say, question, again) }), ...askOfSlip(say, screen)].join(' ')
 }
 
 function answers(
@@ -97,7 +105,7 @@ function answers(
   })
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
   if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
-  const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
+  const wide = options.every(option => option.label.length <= shortLabel) ? mostInRow : 1
   const buttons = options.map(option => ({
     ...button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
     ...(closed.includes(option.id) && { disabled: true }),
@@ -138,6 +146,18 @@ function others(say: Say, program: Program, { check, question, helping }: Questi
     ...(helpRequest?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
+}
+
+/** Asks about the figure that would be ten times more or less, where that one is an ordinary one for the format and this one is not. */
+function askOfSlip(say: Say, { check, question, again }: QuestionScreen): string[] {
+  const format = check.answers['format']
+  if (again?.kind !== 'reading' || question.answer.kind !== 'reading') return []
+  if (format?.kind !== 'option' || !isFormat(format.option)) return []
+  const { quantity } = question.answer
+  const other = tenTimesOff(quantity, again.value, format.option)
+  if (other === null) return []
+  const of = (value: number) => say('answer.reading', { value, unit: unitOf[quantity] })
+  return [say('again.ten-times', { value: of(again.value), other: of(other) })]
 }
 
 /** Said once, right after a danger to get away from could not be told: from then on nothing is asked that needs hands. */
