@@ -34,7 +34,10 @@ function watched(db: Kysely<Tables>) {
       return result
     },
   }
-  return { db: db.withPlugin(plugin), met, stop: () => void (counting = false) }
+  const stop = () => {
+    counting = false
+  }
+  return { db: db.withPlugin(plugin), met, stop }
 }
 
 for (const kind of databases)
