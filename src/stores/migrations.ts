@@ -123,13 +123,21 @@ const migrations: Record<string, Migration> = {
       await sql`update notices set kind = 'note' where kind = 'word'`.execute(db)
     },
   },
+  '0020-families': familiesMigration,
   // A server that leaves has its checks found in pieces.
-  '0014-checks-by-server': {
+  '0021-checks-by-server': {
     async up(db: Any) {
       await sql`create index checks_by_server on checks (server)`.execute(db)
     },
   },
-  '0020-families': familiesMigration,
+  // Before the pool shows a family, it is counted on how many servers it has been checked.
+  '0022-pool-servers': {
+    async up(db: Any) {
+      await sql`create index outcomes_pool_servers on outcomes (week, family, server) where pooled is not null`.execute(
+        db,
+      )
+    },
+  },
 }
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */

@@ -14,6 +14,7 @@ import { type Epoch, epochOf } from '../trends/epoch.ts'
 import { isName } from '../trends/names.ts'
 import { answerItem, type Item, type Outcome, ruleItems } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
+import type { PoolContribution } from '../trends/release/pool.ts'
 import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
 import { countOutcomes } from './count-outcomes.ts'
 import { atOnce, inBatches } from './in-batches.ts'
@@ -104,6 +105,22 @@ export function openOutcomeLog(
       }
       if (lost > 0) damaged(lost)
       return counts
+    },
+
+    async poolContributions(from, to) {
+      const found: PoolContribution[] = []
+      const pool = { kind: 'pool' } as const
+      for (let week: string | undefined = from; week !== undefined && week <= to; week = await weekAfter(pool, week)) {
+        const rows = await db
+          .selectFrom('outcomes')
+          .select(({ fn }) => ['week', 'family', 'server', fn.countAll<number>().as('reporters')])
+          .where(where([within(pool), is => is('week', '=', week as Week)]))
+          .groupBy(['week', 'family', 'server'])
+          .execute()
+        for (const one of rows) found.push(one)
+        await turn()
+      }
+      return found
     },
 
     async failedChecks(scope, family, from, to) {
