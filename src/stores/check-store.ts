@@ -131,6 +131,16 @@ export function openCheckStore(
       return checksOf(seal, rows, leftOut)
     },
 
+    async startedSince(person, since) {
+      const row = await db
+        .selectFrom('checks')
+        .select(({ fn }) => fn.countAll<number>().as('count'))
+        .where('holder', '=', person)
+        .where('started_at', '>=', since)
+        .executeTakeFirstOrThrow()
+      return row.count
+    },
+
     async counted(person, interaction) {
       const row = await db
         .selectFrom('checks')
