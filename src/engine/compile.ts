@@ -114,7 +114,7 @@ export function compile(
       rules,
       reads: new Map(rules.map(rule => [rule.id, questionsOf(rule.when)])),
       enough,
-      hazards: hazardsOf(rules),
+      hazards: hazardsOf(rules, questions),
       expired,
       given,
       states: new Map(space.questions.map(({ id, variable }) => [id, variable.states])),
@@ -145,11 +145,14 @@ function repeated(packs: readonly Pack[]): PackProblem[] {
   ]
 }
 
-function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Urgency> {
+/** What a label says is no sign of danger: it tells which line another answer is held against. */
+function hazardsOf(rules: readonly Rule[], questions: readonly Question[]): Map<QuestionId, Urgency> {
+  const label = new Set(questions.flatMap(question => (question.topic === 'label' ? [question.id] : [])))
   const found = new Map<QuestionId, Urgency>()
   for (const rule of rules)
     if (rule.kind === 'hazard')
-      for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)
+      for (const id of questionsOf(rule.when))
+        if (!label.has(id) && found.get(id) !== 'get-away') found.set(id, rule.act)
   return found
 }
 
