@@ -1,13 +1,13 @@
 // What a claim answers of the questions a check asks; what it leaves open or says in two ways is left to be asked.
 import { option, reading } from '../../../engine/answers.ts'
 import { type Fact, factsOf } from '../../../readings/claims/facts.ts'
-import { cellChemistry, gather } from '../../../readings/claims/gather-claim.ts'
+import { type Claim, cellChemistry, gather } from '../../../readings/claims/gather-claim.ts'
 import { perCell } from '../../../readings/claims/weigh-capacity.ts'
 import type { CarriedFacts } from './facts-codec.ts'
 
-const askedChemistries: readonly string[] = ['iron-phosphate', 'nickel-or-cobalt', 'sodium-ion', 'titanate']
+/** The sizes that are asked for first, and those that stand behind "another size". */
 const askedFormats: readonly string[] = ['14500', '18650', '20700', '21700', '26650']
-const askedOthers: readonly string[] = [
+const otherFormats: readonly string[] = [
   '10440',
   '14430',
   '16340',
@@ -24,20 +24,19 @@ const askedOthers: readonly string[] = [
 export function factsOfClaim(facts: readonly Fact[]): CarriedFacts {
   const claim = gather(facts)
   const capacity = perCell(claim)
-  const { formats } = claim
-  const names = [...new Set(formats.map(fact => fact.format))]
+  const names = [...new Set(claim.formats.map(fact => fact.format))]
   const [format] = names
   return {
-    ...(format && names.length === 1 && sizeOf(format)),
+    ...(format && names.length === 1 && formatOf(format)),
     ...(capacity !== null && { 'claimed-capacity': reading(capacity) }),
     ...(claim.battery?.inParallel !== null && currentOf(facts, claim.parallel)),
-    ...chemistryOf(facts),
+    ...chemistryOf(facts, claim),
   }
 }
 
-function sizeOf(format: string): CarriedFacts {
+function formatOf(format: string): CarriedFacts {
   if (askedFormats.includes(format)) return { format: option(format) }
-  return { format: option('other'), 'other-format': option(askedOthers.includes(format) ? format : 'none') }
+  return { format: option('other'), 'other-format': option(otherFormats.includes(format) ? format : 'none') }
 }
 
 /**
@@ -56,9 +55,10 @@ function currentOf(facts: readonly Fact[], parallel: number): CarriedFacts {
   return { 'claimed-current': most(currents), 'current-word': option('bare') }
 }
 
-function chemistryOf(facts: readonly Fact[]): CarriedFacts {
+/** 1.5 V, or mWh in place of mAh, comes before any name: what is inside does not show then. Names that contradict each other are left to be asked. */
+function chemistryOf(facts: readonly Fact[], { converter, capacity, energy }: Claim): CarriedFacts {
+  if (converter || (!capacity && energy?.milli)) return { chemistry: option('fixed-voltage') }
   const named = factsOf(facts, 'chemistry').filter(fact => fact.chemistry !== 'lithium-ion')
   const [kind, another] = new Set(named.map(fact => cellChemistry(fact.chemistry)))
-  if (kind === undefined || another !== undefined || !askedChemistries.includes(kind)) return {}
-  return { chemistry: option(kind) }
+  return kind === undefined || another !== undefined ? {} : { chemistry: option(kind) }
 }
