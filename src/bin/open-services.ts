@@ -11,11 +11,13 @@ import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { openPrograms, type Programs } from '../engine/programs.ts'
 import { openFamilyPrograms } from '../families/family-programs.ts'
 import { lookedAtAnyway } from '../families/features.ts'
 import { sweep } from '../jobs/sweep.ts'
 import type { Job } from '../jobs/weekly-job.ts'
+import { ageingSoon } from '../packs/ageing.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
 import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
@@ -131,6 +133,8 @@ async function packsOf({ rules, pseudo, demo }: Config, memory: Keyv, log: Logge
   const { packs: all, leftOut } = await installedPacks(rules, memory)
   for (const sentence of leftOut) log.error({ sentence }, 'a rule pack is left out')
   const packs = demo ? all : all.filter(pack => pack.id !== demoPack)
+  for (const ageing of ageingSoon(packs, dayOf(Date.now())))
+    log.warn(ageing, 'signs of a rule pack stop counting on this day; their figures want looking up')
   if (!pseudo) return packs
   const { inPseudo, openPseudo } = await import('../words/pseudo.ts')
   openPseudo()
