@@ -45,14 +45,15 @@ export function nextOf(program: Program, check: Check): Next {
   return { is: 'done', settled: false }
 }
 
-/** In a quick check so many questions at most are asked for another purpose than the verdict. */
+/** In a quick check so many questions at most are asked for another purpose than the verdict, and none after so many answers. */
 const mostBeside = 3
+const longQuick = 14
 
 /** A look for another purpose than the verdict: once the dangers are known, and only while nothing speaks against the cell yet. */
 function besideOf({ beside, questions }: Program, { answers, mode, trail }: Check): QuestionId | undefined {
   if (!beside) return undefined
   const asked = beside.among.filter(id => trail.includes(id)).length
-  if (mode === 'quick' && asked >= mostBeside) return undefined
+  if (mode === 'quick' && (asked >= mostBeside || trail.length >= longQuick)) return undefined
   const next = beside.next(answers)
   return next !== undefined && questions.has(next) ? next : undefined
 }

@@ -2,7 +2,8 @@
 import type { Kysely } from 'kysely'
 import { sql } from 'kysely'
 import { limits, type ServerFamily, type Version } from '../families/family.ts'
-import type { FamilyStore, Saving } from '../families/family-store.ts'
+import type { FamilyStore, Saving, Tested } from '../families/family-store.ts'
+import { unknownFamily } from '../trends/outcome.ts'
 import {
   type Named,
   namedOf,
@@ -259,6 +260,20 @@ export function openFamilyStore(db: Kysely<Tables>): FamilyStore {
         )
         .executeTakeFirst()
       return done.numInsertedOrUpdatedRows === 1n
+    },
+
+    async outcomes(server, family, from, to, most) {
+      const rows = await db
+        .selectFrom('outcomes')
+        .select(['reporter', 'options'])
+        .where('server', '=', server)
+        .where('family', '=', family ?? unknownFamily)
+        .where('week', '>=', from)
+        .where('week', '<=', to)
+        .orderBy('reporter')
+        .limit(most)
+        .execute()
+      return rows.map(({ reporter, options }) => ({ reporter, options: JSON.parse(options) as Tested['options'] }))
     },
 
     async discard(server, id, revision) {

@@ -48,7 +48,7 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
       posts: noPosts,
       traces: openTraces(db, trends.seal),
-      families: { programsFor: async () => programs },
+      families: { programsFor: async () => openPrograms(packs) },
       log: logger,
     }
     return {
