@@ -34,9 +34,9 @@ export function nextOf(program: Program, check: Check): Next {
   const reach = levels.findIndex(level => wanted.some(question => question.care === level && hazards.has(question.id)))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
   const easy = wanted.find(question => within.includes(question.care))
-  if (easy) return { is: 'ask', question: easy.id, left }
-  const beside = besideOf(program, check)
+  const beside = reach < 0 ? besideOf(program, check) : undefined
   if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
+  if (easy) return { is: 'ask', question: easy.id, left }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
     if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue

@@ -15,6 +15,7 @@ import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const now = Date.UTC(2026, 10, 25)
@@ -99,7 +100,7 @@ describe('the caution is never cut off', () => {
       say,
       program,
       screenOf(program, finished(program, all)),
-      noPictures,
+      { pictures: noPictures, families: noFamilies },
       'A note above. '.repeat(10),
     )
     holdsToLimits(message)
@@ -129,7 +130,10 @@ describe('the caution is never cut off', () => {
           if (!begun.ok) throw new Error(begun.refusal.code)
           let { check } = begun
           for (const pick of picks) {
-            const message = await showScreen(say, program, screenOf(program, check), noPictures)
+            const message = await showScreen(say, program, screenOf(program, check), {
+              pictures: noPictures,
+              families: noFamilies,
+            })
             holdsToLimits(message)
             expect(textsOf(message).join('\n')).toMatch(/do not use the cell/i)
             if (!('question' in check.phase)) break
@@ -142,7 +146,10 @@ describe('the caution is never cut off', () => {
             check = next.check
           }
           const over = { ...check, phase: { is: 'done' } } as const
-          const message = await showScreen(say, program, screenOf(program, over), noPictures)
+          const message = await showScreen(say, program, screenOf(program, over), {
+            pictures: noPictures,
+            families: noFamilies,
+          })
           holdsToLimits(message)
           expect(textsOf(message).join('\n')).toContain(say('caution.full'))
         },
@@ -183,9 +190,12 @@ test('a cell to get away from: nothing asks for hands on it', async () => {
   const all = Object.fromEntries(
     [...program.questions.keys()].map(id => [id, { kind: 'option', option: 'bad' } as Answer]),
   )
-  const words = textsOf(await showScreen(say, program, screenOf(program, finished(program, all)), noPictures)).join(
-    '\n',
-  )
+  const words = textsOf(
+    await showScreen(say, program, screenOf(program, finished(program, all)), {
+      pictures: noPictures,
+      families: noFamilies,
+    }),
+  ).join('\n')
   expect(words).toContain(say('safety.now'))
   expect(words).not.toMatch(/Cover both ends|container|ends taped|not asked/)
   expect(words).toContain(say('unchecked.danger'))
@@ -195,7 +205,10 @@ test('a cell to get away from: nothing asks for hands on it', async () => {
 test('buttons carry the revision they were shown on', async () => {
   const program = longest('must', 1)
   const check = { ...finished(program, {}), revision: 7, id: 'abcdefgh' }
-  const message = await showScreen(say, program, screenOf(program, check), noPictures)
+  const message = await showScreen(say, program, screenOf(program, check), {
+    pictures: noPictures,
+    families: noFamilies,
+  })
   const buttons = message.components.flatMap(part =>
     part.type === ComponentType.ActionRow ? part.components : [],
   ) as APIButtonComponent[]

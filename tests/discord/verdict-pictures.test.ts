@@ -20,6 +20,7 @@ import { pictureKey } from '../../src/pictures/png.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
@@ -44,7 +45,7 @@ async function verdictMessage(program: Program, answers: Answers) {
     trail: Object.keys(answers),
     phase: { is: 'done' },
   } as const
-  return showScreen(say, program, screenOf(program, check), pictures)
+  return showScreen(say, program, screenOf(program, check), { pictures, families: noFamilies })
 }
 
 const cardOf = (program: Program, answers: Answers) => {

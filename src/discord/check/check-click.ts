@@ -40,7 +40,7 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   const show = (note?: string, now = check) =>
     helps
       ? showHelping(services, say, program, now, note)
-      : showScreen(say, program, screenOf(program, now), services.pictures, note)
+      : showScreen(say, program, screenOf(program, now), services, note)
   const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
   if (id.act.is === 'show') return redraw(interaction, await show())
   if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
@@ -58,7 +58,7 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   if (saving === 'seen') return
   if (saving === 'saved' && helps) return afterHelp({ services, interaction, say, program, check, actor }, saved)
   if (saving === 'saved') {
-    await redraw(interaction, await showScreen(say, program, screen, services.pictures))
+    await redraw(interaction, await showScreen(say, program, screen, services))
     if (!concernsOthers(check, saved)) return
     const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
     await tellDanger(services, inPublic, program, saved, interaction.channelId)

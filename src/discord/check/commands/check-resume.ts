@@ -26,16 +26,13 @@ export const checkResume: Subcommand = {
     if (!own) return
     const { check, program } = own
     if (check.phase.is !== 'paused' || check.custody?.offer)
-      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), services.pictures))
+      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), services))
     const resumed = act(program, check, holderOf(check), { is: 'resume' }, services.now())
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
     const saved = await saveStep(services, interaction, program, check, resumed)
     if (saved.saving === 'seen') return
     const latest = saved.saving === 'saved' ? saved : await loadCheck(services, say, check.id)
     if (!latest) return refuse(interaction, say, { code: 'gone' })
-    await replyPrivately(
-      interaction,
-      await showScreen(say, program, screenOf(program, latest.check), services.pictures),
-    )
+    await replyPrivately(interaction, await showScreen(say, program, screenOf(program, latest.check), services))
   },
 }

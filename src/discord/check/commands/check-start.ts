@@ -80,7 +80,7 @@ export const checkStart: Subcommand = {
     const { program, screen } = begun
     // In the check's turn: whoever presses at once waits until it is seen that it is offered.
     await services.queue.inOrder(screen.check.id, async () => {
-      await replyPrivately(interaction, await showScreen(say, program, screen, services.pictures))
+      await replyPrivately(interaction, await showScreen(say, program, screen, services))
       if (offering) await offerOut({ services, interaction, say, program, check: screen.check }, screen)
     })
   },

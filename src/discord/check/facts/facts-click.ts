@@ -18,5 +18,5 @@ async function begin(services: Services, interaction: MessageComponentInteractio
   const begun = await beginCheck(services, interaction, { family: null, mode: 'full', cells: 1, known })
   if (begun.is === 'seen') return
   if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
-  await replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, services.pictures))
+  await replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, services))
 }

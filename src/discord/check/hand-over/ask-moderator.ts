@@ -66,7 +66,7 @@ async function ask(at: Turn | 'gone', interaction: ModalSubmitInteraction, id: H
   if (saved.saving === 'stale') return tell(interaction, sayRefusal(say, changedMeanwhile))
   const shown = await showToModerators({ ...turn, check: saved.check }, photos)
   const note = shown ? undefined : say('hands.asked.unseen')
-  await editReply(interaction, await showScreen(say, program, saved.screen, services.pictures, note))
+  await editReply(interaction, await showScreen(say, program, saved.screen, services, note))
 }
 
 /** Why nobody was asked, with what was typed, so that it can be copied into the form again. */

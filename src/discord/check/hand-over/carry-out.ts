@@ -37,7 +37,7 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
     return refuse(interaction, say, event.is === 'take' ? { code: 'nothing-to-take' } : changedMeanwhile)
   const inPublic = await sayInPublic(services, saved.check.server, interaction.guildLocale)
   if (event.is === 'offer') {
-    await redraw(interaction, await showScreen(say, program, saved.screen, services.pictures))
+    await redraw(interaction, await showScreen(say, program, saved.screen, services))
     return tellOthers(services, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))
   }
   await answer(turn, inPublic, event, saved)
@@ -68,9 +68,9 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
   switch (event.is) {
     case 'take':
     case 'take-over':
-      return replyPrivately(interaction, await showScreen(say, program, screen, services.pictures))
+      return replyPrivately(interaction, await showScreen(say, program, screen, services))
     case 'withdraw':
-      return redraw(interaction, await showScreen(say, program, screen, services.pictures))
+      return redraw(interaction, await showScreen(say, program, screen, services))
     case 'share':
     case 'unask':
       return redraw(interaction, showHands(say, check))

@@ -4,6 +4,7 @@ import type { Screen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
+import { type BesideDesk, sayBeside } from '../../families/say-beside.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Pictures } from '../../pictures/pictures.ts'
 import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
@@ -16,9 +17,10 @@ export async function showScreen(
   say: Say,
   program: Program,
   screen: Screen,
-  pictures: Pictures,
+  services: { readonly pictures: Pictures; readonly families: BesideDesk },
   note?: string,
 ): Promise<ShownMessage> {
+  const { pictures } = services
   const { check } = screen
   const above = note ? [text(note)] : []
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
@@ -32,6 +34,7 @@ export async function showScreen(
         screen,
         await pictures.forVerdict(program, screen.judgement, check.answers, say),
         note,
+        await sayBeside(services.families, say, program, check),
       )
     case 'offered':
       return showOffered(say, check, screen.offer, note)

@@ -22,8 +22,11 @@ export function showVerdict(
   screen: VerdictScreen,
   pictures: readonly ShownPicture[] = [],
   note?: string,
+  /** What is said beside the verdict, and changes nothing of it. */
+  beside: readonly string[] = [],
 ): ShownMessage {
   const { check, judgement, more } = screen
+  const others = beside.join('\n')
   const head = [
     `## ${say(`verdict.${judgement.verdict}`)}`,
     `-# ${say('check.title', { what: sayWhat(say, program.family) })}`,
@@ -38,7 +41,10 @@ export function showVerdict(
   const packs = program.packs.map(pack => `${pack.id} ${pack.version} (${pack.digest.slice(0, 15)})`).join(', ')
   const judged = say('part.judged', { packs })
   const counts = check.leaves === 'outcome' || check.leaves === 'declined' ? say(`counts.${check.leaves}`) : ''
-  const fixed = [note ?? '', head, steps, caution, judged, counts].reduce((sum, part) => sum + part.length + 3, 0)
+  const fixed = [note ?? '', others, head, steps, caution, judged, counts].reduce(
+    (sum, part) => sum + part.length + 3,
+    0,
+  )
   const lists = fitLists(listsOf(say, program, screen), fixed, textBudget)
   // Whoever is in danger, or could not tell whether they are, reads first what to do.
   const [before, after] =
@@ -51,6 +57,7 @@ export function showVerdict(
       text(head),
       ...before.map(text),
       ...gallery(pictures),
+      ...(others ? [text(others)] : []),
       ...after.map(text),
       text(caution),
       ...rows(afterVerdict(say, screen)),
