@@ -74,6 +74,11 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
         sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} cannot be read. Correct the path or its rights.`],
       }
     }
+  if (token === '')
+    return {
+      ok: false,
+      sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} is empty. Put the bot’s token into it.`],
+    }
   return {
     ok: true,
     config: {

@@ -1,7 +1,5 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
 import { createHash, randomBytes } from 'node:crypto'
-import { mkdir } from 'node:fs/promises'
-import { join } from 'node:path'
 import Keyv from 'keyv'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
@@ -32,7 +30,6 @@ import { openCheckStore } from '../stores/check-store.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
-import { openSqlite } from '../stores/open-sqlite.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
 import type { Tables } from '../stores/tables.ts'
@@ -40,6 +37,7 @@ import { openTraces } from '../stores/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { openTrends } from './open-trends.ts'
+import { openDatabase, prepareFolder } from './prepare-data.ts'
 
 export type OpenedServices = {
   readonly services: Services
@@ -53,6 +51,7 @@ const rememberedFor = 90 * 24 * 3600_000
 
 export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
+  await prepareFolder(config.data)
   const db = await openDatabase(config)
   const trends = openTrends(db, config.data, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal))
@@ -161,13 +160,6 @@ const familyFiles = (reader: TextReader): FamilyFiles => ({
   },
   write: async facts => (await import('../packs/read-family-file.ts')).writeFamilyFile(facts),
 })
-
-async function openDatabase({ database, data }: Config) {
-  // PostgreSQL's driver is loaded only where it is used.
-  if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
-  await mkdir(data, { recursive: true })
-  return openSqlite(join(data, 'cellwary.db'))
-}
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */
 function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {

@@ -1,6 +1,7 @@
 // One guided pass over one cell, or one batch bought together: what is kept of it between two clicks.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
 import type { PackRef } from '../engine/compile.ts'
+import type { Tool } from '../ground/tools.ts'
 import type { Custody } from './custody.ts'
 import type { CheckId, PersonId } from './ids.ts'
 
@@ -11,8 +12,11 @@ export type Mode = 'quick' | 'full'
 export type Consent = 'unwrap' | 'bench'
 
 export type Phase =
-  | { readonly is: 'asking'; readonly question: QuestionId }
-  /** `answer` alone would rule the cell out: the same question once more before it counts. */
+  /** Nothing was asked yet: how thorough it is to be, which family and which tools are chosen first. */
+  | { readonly is: 'beginning' }
+  /** `changing`: it was answered before, and stays so until another answer is given. */
+  | { readonly is: 'asking'; readonly question: QuestionId; readonly changing?: true }
+  /** `answer` is among those that accuse the cell: the same question once more before it counts. */
   | { readonly is: 'second-look'; readonly question: QuestionId; readonly answer: Answer }
   | { readonly is: 'consent'; readonly to: Consent }
   | { readonly is: 'paused' }
@@ -40,10 +44,14 @@ export type Check = {
   readonly answers: Answers
   /** Answered questions in the order in which they were answered. */
   readonly trail: readonly QuestionId[]
-  /** Answers that were given a second time before they counted. */
-  readonly twice?: readonly QuestionId[]
+  /** Answers that accuse and were looked at twice. */
+  readonly confirmed?: readonly QuestionId[]
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
+  /** Answers that accuse the cell and were given or found out once only: each is asked about again before it counts. */
+  readonly pending?: Answers
+  /** The tools that are there; absent where nobody was asked, as in checks begun before there was a choice. */
+  readonly tools?: readonly Tool[]
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>
   readonly phase: Phase
   /** Decided each time it comes to a verdict; absent before. */

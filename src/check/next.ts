@@ -1,17 +1,21 @@
-// Which question comes next: the one that tells most for its effort, after what is safer to do has been done.
+// Which question comes next: an expert's order, and within it the one that tells most for its effort.
 //
-// First what may mean "get away from it". Then every question waits until the hazards that take less care have been asked
-// about: no hands before the looks, no meter before the wrap is known to be whole. Lifting a wrap and putting a load on come
-// last: whatever an easier step can settle needs no risky one.
-import type { QuestionId } from '../engine/answers.ts'
+// First what may mean "get away from it", then what accuses and needs a second look, then label and looks, the hands, and tools.
+// Within that, every question waits until the hazards that take less care have been asked about: no hands before the looks, no meter before
+// the wrap is known to be whole. Lifting a wrap and putting a load on come last: whatever an easier step can settle needs no risky one.
+import type { Answer, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
-import type { Care } from '../engine/pack/pack.ts'
+import type { Care, Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
+import { stageOf } from './stage.ts'
+import { hasTool, toolsFor } from './tools.ts'
 
 export type Next =
   | { readonly is: 'ask'; readonly question: QuestionId; readonly left: number }
+  /** Found out elsewhere, and asked about once before it counts. */
+  | { readonly is: 'confirm'; readonly question: QuestionId; readonly answer: Answer; readonly left: number }
   | { readonly is: 'consent'; readonly to: Consent; readonly left: number }
   /** Nothing may be asked any more; `settled` says whether that is because no answer can change the verdict. */
   | { readonly is: 'done'; readonly settled: boolean }
@@ -23,20 +27,27 @@ export function nextOf(program: Program, check: Check): Next {
   const outlook = program.outlook(check.answers)
   if (outlook.reachable.length <= 1) return { is: 'done', settled: true }
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
-  const wanted = open.filter(question => check.mode === 'full' || question.quick)
-  const left = wanted.filter(question => isLevel(question.care) || check.consents[question.care] !== false).length
-  const { hazards } = program
-  const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
+  const offHands = mustKeepOff(program, check)
+  const wanted = open.filter(
+    question => isInDepth(check, question) && hasTool(check, question) && !(offHands && question.care !== 'look'),
+  )
+  const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
+  const left =
+    mayStillAsk(
+      check,
+      wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false),
+    ) + pending.filter(([id]) => !wanted.some(question => question.id === id)).length
+  const urgent = wanted.find(question => stageOf(program, question) === 'safety')
   if (urgent) return { is: 'ask', question: urgent.id, left }
+  const [known] = pending
+  if (known) return { is: 'confirm', question: known[0], answer: known[1], left }
   // What decides whether other answers count is asked before them.
   const first = wanted.find(question => program.family?.first?.includes(question.id))
   if (first) return { is: 'ask', question: first.id, left }
-  const reach = levels.findIndex(level => wanted.some(question => question.care === level && hazards.has(question.id)))
-  const within = reach < 0 ? levels : levels.slice(0, reach + 1)
-  const easy = wanted.find(question => within.includes(question.care))
-  const beside = reach < 0 ? besideOf(program, check) : undefined
-  if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
+  const easy = firstInOrder(program, wanted)
   if (easy) return { is: 'ask', question: easy.id, left }
+  const beside = besideOf(program, check)
+  if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
     if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue
@@ -45,15 +56,49 @@ export function nextOf(program: Program, check: Check): Next {
   return { is: 'done', settled: false }
 }
 
-/** In a quick check so many questions at most are asked for another purpose than the verdict, and none after so many answers. */
+/** The first by what it asks of a person, among those that ask for no more than the mildest hazard still open; `wanted` is by gain. */
+function firstInOrder(program: Program, wanted: readonly Question[]): Question | undefined {
+  const reach = levels.findIndex(level =>
+    wanted.some(question => question.care === level && program.hazards.has(question.id)),
+  )
+  const within = reach < 0 ? levels : levels.slice(0, reach + 1)
+  return within.flatMap(level => wanted.find(question => question.care === level) ?? [])[0]
+}
+
+/**
+ * A quick check asks so many questions and no more, whatever is still open: of people who are asked ten, one in fourteen leaves, of
+ * those who are asked thirty, one in three (MacElroy 2000, second-hand).
+ */
+export const mostQuick = 10
+
+/** Whether a question belongs into a check as thorough as this one: a tool that is there is used even when the other questions are over. */
+function isInDepth({ mode, trail, tools }: Check, question: Question): boolean {
+  if (mode === 'full') return true
+  return question.quick && (trail.length < mostQuick || (tools !== undefined && toolsFor(question).length > 0))
+}
+
+/** How many of these can be asked at most. */
+function mayStillAsk({ mode, trail }: Check, questions: readonly Question[]): number {
+  if (mode === 'full') return questions.length
+  const withTools = questions.filter(question => toolsFor(question).length > 0).length
+  return Math.min(questions.length - withTools, Math.max(0, mostQuick - trail.length)) + withTools
+}
+
+/** Whether a danger to get away from could not be told: then nothing is asked that needs hands. */
+export const mustKeepOff = (program: Program, check: Check): boolean =>
+  Object.entries(check.answers).some(
+    ([id, answer]) => answer.kind === 'cant-tell' && program.hazards.get(id) === 'get-away',
+  )
+
+/** In a quick check so many questions at most are asked for another purpose than the verdict. */
 const mostBeside = 3
-const longQuick = 14
 
 /** A look for another purpose than the verdict: once the dangers are known, and only while nothing speaks against the cell yet. */
-function besideOf({ beside, questions }: Program, { answers, mode, trail }: Check): QuestionId | undefined {
+function besideOf(program: Program, { answers, mode, trail }: Check): QuestionId | undefined {
+  const { beside, questions } = program
   if (!beside) return undefined
   const asked = beside.among.filter(id => trail.includes(id)).length
-  if (mode === 'quick' && (asked >= mostBeside || trail.length >= longQuick)) return undefined
+  if (mode === 'quick' && asked >= mostBeside) return undefined
   const next = beside.next(answers)
   return next !== undefined && questions.has(next) ? next : undefined
 }

@@ -2,7 +2,7 @@
 import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { dayOf } from '../engine/day-of.ts'
-import { decides, misfit } from './answer-fits.ts'
+import { accusing, misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import type { PersonId } from './ids.ts'
@@ -22,12 +22,13 @@ export const mostCells = 10_000
 export function start(program: Program, event: Start, now: number): Stepping {
   if (!Number.isInteger(event.cells) || event.cells < 1 || event.cells > mostCells)
     return refuse({ code: 'too-many-cells', cells: event.cells, most: mostCells })
-  const { known: facts = {}, ...begun } = event
+  const { known: facts = {}, mode, ...begun } = event
   const known: Answers = program.questions.has('how-many')
     ? { 'how-many': option(event.cells > 1 ? 'several' : 'one') }
     : {}
   const check: Check = {
     ...begun,
+    mode: mode ?? 'quick',
     revision: 0,
     packs: program.packs,
     day: dayOf(now),
@@ -38,7 +39,9 @@ export function start(program: Program, event: Start, now: number): Stepping {
     startedAt: now,
     expiresAt: expiryFrom(now),
   }
-  return know(program, check, facts, 0)
+  return mode === undefined
+    ? settle(program, withFacts(program, check, facts), { is: 'beginning' }, 0)
+    : know(program, check, facts, 0)
 }
 
 /** Takes one event at `now`. The revision grows by one; a refusal leaves the check as it is. */
@@ -49,6 +52,12 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
     return refuse({ code: 'not-now', event: event.is, phase: check.phase.is })
   const touched = { ...check, expiresAt: expiryFrom(now) }
   switch (event.is) {
+    case 'begin':
+      return moveOn(program, { ...touched, mode: event.mode })
+    case 'equip':
+      return settle(program, { ...touched, tools: event.tools }, { is: 'beginning' })
+    case 'change':
+      return change(program, touched, event.question)
     case 'answer':
       return answer(program, touched, event)
     case 'consent':
@@ -76,11 +85,12 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
 type AnswerEvent = Extract<CheckEvent, { is: 'answer' }>
 
 const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
-  asking: ['answer', 'know', 'back', 'pause', 'finish', 'close'],
-  'second-look': ['answer', 'know', 'back', 'pause', 'close'],
-  consent: ['consent', 'know', 'back', 'pause', 'finish', 'close'],
+  beginning: ['begin', 'equip', 'know', 'pause', 'close'],
+  asking: ['answer', 'change', 'know', 'back', 'pause', 'finish', 'close'],
+  'second-look': ['answer', 'change', 'know', 'back', 'pause', 'close'],
+  consent: ['consent', 'change', 'know', 'back', 'pause', 'finish', 'close'],
   paused: ['resume', 'know', 'close'],
-  done: ['know', 'back', 'go-on', 'leave-nothing', 'close'],
+  done: ['know', 'change', 'back', 'go-on', 'leave-nothing', 'close'],
   closed: [],
 }
 
@@ -91,21 +101,29 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
   if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
   const refusal = misfit(program, id, given)
   if (refusal) return refuse(refusal)
-  const decisive = decides(program, check.answers, id, given)
-  // Whoever measures again reads another figure; it confirms the first if it means the same.
-  const confirmed =
-    phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
-  if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
-  const trail = [...check.trail.filter(other => other !== id), id]
-  const answered = { ...check, answers: { ...check.answers, [id]: given }, trail }
-  return moveOn(program, saidBy(saidTwice(answered, id, confirmed), id, by))
+  const answers = { ...check.answers, [id]: given }
+  // Whoever measures again reads another figure; it confirms the first if it accuses as well.
+  const confirms =
+    phase.is === 'second-look' &&
+    (sameAnswer(phase.answer, given) || (given.kind === 'reading' && accusing(program, answers).includes(id)))
+  const trail = check.trail.includes(id) ? check.trail : [...check.trail, id]
+  const answered = without(sure({ ...check, answers, trail }, id, confirms), id)
+  return moveOn(program, saidBy(answered, id, by))
 }
 
-/** Remembers which answers were looked at twice; one that is given anew was not. */
-function saidTwice(check: Check, id: QuestionId, confirmed: boolean): Check {
-  const { twice: before = [], ...rest } = check
-  const twice = [...before.filter(one => one !== id), ...(confirmed ? [id] : [])]
-  return twice.length > 0 ? { ...rest, twice } : rest
+/** The check with nothing pending about this question any more. */
+function without(check: Check, id: QuestionId): Check {
+  const { pending: all = {}, ...rest } = check
+  const { [id]: _asked, ...pending } = all
+  return Object.keys(pending).length > 0 ? { ...rest, pending } : rest
+}
+
+/** Remembers that an answer was looked at twice, or no longer was. */
+function sure(check: Check, id: QuestionId, confirmed: boolean): Check {
+  const { confirmed: before = [], ...rest } = check
+  const others = before.filter(other => other !== id)
+  const now = confirmed ? [...others, id] : others
+  return now.length > 0 ? { ...rest, confirmed: now } : rest
 }
 
 /** Remembers that a moderator gave this answer, or that the holder now gave it themselves. */
@@ -116,37 +134,71 @@ function saidBy(check: Check, id: QuestionId, by: PersonId | undefined): Check {
   return Object.keys(said).length === 0 ? rest : { ...rest, saidBy: said }
 }
 
-/** Takes in what is known already; a fact that alone would rule the cell out is looked at again before it counts. */
+/** Takes in what is known already, and goes on; what accuses waits to be asked about. */
 function know(program: Program, check: Check, facts: Answers, by = 1): Stepping {
-  const { answers, taken, decisive } = takeIn(program, check.answers, facts)
-  const knowing = { ...check, answers, trail: [...check.trail, ...taken] }
-  return decisive ? settle(program, knowing, { is: 'second-look', ...decisive }, by) : moveOn(program, knowing, by)
+  const knowing = withFacts(program, check, facts)
+  return check.phase.is === 'beginning' && by > 0
+    ? settle(program, knowing, check.phase, by)
+    : moveOn(program, knowing, by)
+}
+
+function withFacts(program: Program, check: Check, facts: Answers): Check {
+  const { answers, taken } = takeIn(program, check.answers, facts)
+  return setAside(program, { ...check, answers, trail: [...check.trail, ...taken] })
+}
+
+/** Asks an answered question again; from a question that is being changed, another one can be chosen. */
+function change(program: Program, check: Check, question: QuestionId): Stepping {
+  if (!check.trail.includes(question) || !program.questions.has(question))
+    return refuse({ code: 'nothing-to-change', question })
+  return settle(program, check, { is: 'asking', question, changing: true })
 }
 
 /** Takes back the last answer and asks it again; from a second look or a consent, the last step that counted. */
 function back(program: Program, check: Check): Stepping {
-  if (check.phase.is === 'second-look') return settle(program, check, { is: 'asking', question: check.phase.question })
+  const { phase } = check
+  if (phase.is === 'second-look')
+    return settle(program, without(check, phase.question), { is: 'asking', question: phase.question })
+  // What was being changed stays as it was answered.
+  if (phase.is === 'asking' && phase.changing) return moveOn(program, check)
   const last = check.trail.at(-1)
   if (last === undefined) return refuse({ code: 'nothing-to-go-back-to' })
   const { [last]: _dropped, ...answers } = check.answers
   // What was declined after that answer is offered again.
   const consents = Object.fromEntries(Object.entries(check.consents).filter(([, given]) => given))
-  return settle(
-    program,
-    { ...check, answers, consents, trail: check.trail.slice(0, -1) },
-    { is: 'asking', question: last },
-  )
+  const before = sure({ ...check, answers, consents, trail: check.trail.slice(0, -1) }, last, false)
+  return settle(program, before, { is: 'asking', question: last })
 }
 
-/** Asks what comes next; into a check's phase goes what the answers so far leave open. */
+/** Asks what comes next: what the answers so far leave open, those that accuse a second time before they count. */
 export function moveOn(program: Program, check: Check, by = 1): Stepping {
-  const next = nextOf(program, check)
-  return settle(program, check, phaseOf(next), by, next)
+  const kept = setAside(program, check)
+  const next = nextOf(program, kept)
+  return settle(program, kept, phaseOf(next), by, next)
+}
+
+/**
+ * Takes out of a check's answers what accuses and was given once only, to be asked about again: the figure first, since a slip of
+ * the hand is likeliest there, otherwise the latest; then what else would accuse without it.
+ */
+function setAside(program: Program, check: Check): Check {
+  let kept = check
+  for (;;) {
+    const accusers = accusing(program, kept.answers)
+    const once = kept.trail.filter(id => accusers.includes(id) && !check.confirmed?.includes(id))
+    const question = once.find(id => kept.answers[id]?.kind === 'reading') ?? once.at(-1)
+    const answer = question === undefined ? undefined : kept.answers[question]
+    if (question === undefined || answer === undefined) return kept
+    const { [question]: _aside, ...answers } = kept.answers
+    const trail = kept.trail.filter(id => id !== question)
+    kept = { ...kept, answers, trail, pending: { ...kept.pending, [question]: answer } }
+  }
 }
 
 /** The phase in which a check waits for what comes next. */
 export function phaseOf(next: Next): Phase {
   if (next.is === 'ask') return { is: 'asking', question: next.question }
+  if (next.is === 'confirm') return { is: 'second-look', question: next.question, answer: next.answer }
   return next.is === 'consent' ? { is: 'consent', to: next.to } : { is: 'done' }
 }
 

@@ -1,7 +1,8 @@
 // Findings over SQL: one row each, one statement a save.
-import type { Kysely } from 'kysely'
+import type { Expression, ExpressionBuilder, Kysely, SqlBool } from 'kysely'
 import type { Finding } from '../trends/finding.ts'
 import type { FindingLog } from '../trends/finding-log.ts'
+import type { Week } from '../trends/week.ts'
 import type { FindingRow, Tables } from './tables.ts'
 
 export function openFindingLog(db: Kysely<Tables>): FindingLog {
@@ -36,11 +37,22 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
         .selectFrom('findings')
         .select('body')
         .where('server', '=', server)
-        .where(is => is.or([is('state', '=', 'new'), is.and([is('state', '=', 'told'), is('again', '<=', week)])]))
+        .where(untoldIn(week))
         .orderBy('week')
         .orderBy('key')
         .execute()
       return rows.map(row => read(row.body))
+    },
+
+    async serversWaiting(week) {
+      const rows = await db
+        .selectFrom('findings')
+        .select('server')
+        .distinct()
+        .where(is => is.or([untoldIn(week)(is), is('unposted', '=', 1)]))
+        .orderBy('server')
+        .execute()
+      return rows.map(row => row.server)
     },
 
     async unposted(server) {
@@ -68,6 +80,11 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
     },
   }
 }
+
+const untoldIn =
+  (week: Week) =>
+  (is: ExpressionBuilder<Tables, 'findings'>): Expression<SqlBool> =>
+    is.or([is('state', '=', 'new'), is.and([is('state', '=', 'told'), is('again', '<=', week)])])
 
 const read = (body: string): Finding => JSON.parse(body) as Finding
 

@@ -3,7 +3,7 @@ import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan } from './newer-database.ts'
-import { outcomesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import type { Tables } from './tables.ts'
 
 type Any = Kysely<unknown>
@@ -116,6 +116,7 @@ const migrations: Record<string, Migration> = {
   // It changed a trigger that the next step takes away.
   '0010-outcomes-once': { async up() {} },
   '0011-waiting-outcomes': waitingOutcomesMigration,
+  '0012-unread-releases': unreadReleasesMigration,
   '0020-families': familiesMigration,
 }
 

@@ -46,8 +46,8 @@ export type OutcomeRow = {
   rest: string
 }
 
-/** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. */
-export type ReleaseRow = { scope: string; week: string; bytes: string; state: string | null }
+/** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. `unread`: 1 until its findings are taken down. */
+export type ReleaseRow = { scope: string; week: string; bytes: string; state: string | null; unread: number }
 
 /** Who does a piece of work alone, and until when (ms since 1970) unless it is given back before. */
 export type LeaseRow = { name: string; holder: string; until: number }

@@ -8,6 +8,8 @@ export type FindingLog = {
   load(id: string): Promise<Finding | undefined>
   /** Findings of a server nobody has been told of, or that are due again in `week`; oldest first. */
   untold(server: string, week: Week): Promise<readonly Finding[]>
+  /** Servers in which something is to be told in `week`, or a warning is to be posted. */
+  serversWaiting(week: Week): Promise<readonly string[]>
   /** Findings whose warning is decided on and not posted. */
   unposted(server: string): Promise<readonly Finding[]>
   /** Stores `finding`, whose revision is one more than the stored one; `stale` if somebody else changed it meanwhile. */

@@ -43,6 +43,20 @@ for (const kind of databases)
       expect(await log.untold('b', '2026-W41')).toEqual([])
     })
 
+    test('servers in which something is to be told or posted are found at once, and no others', async () => {
+      await log.add('w1', [rise('one')], newId)
+      await log.add('w2', [rise('one')], newId)
+      const first = await told('w2')
+      const waiting = async (week: string) => (await log.serversWaiting(week)).filter(one => one.startsWith('w'))
+      expect(await waiting('2026-W41')).toEqual(['w1'])
+      const off = decide(first, { is: 'put-off', by: 'p', until: '2026-W43' }, now) as Finding
+      await log.save(off)
+      expect(await waiting('2026-W42')).toEqual(['w1'])
+      expect(await waiting('2026-W43')).toEqual(['w1', 'w2'])
+      await log.save(decide(off, { is: 'warn', by: 'p', channel: 'c', text: 't' }, now) as Finding)
+      expect(await waiting('2026-W41')).toEqual(['w1', 'w2'])
+    })
+
     test('what was told is due again only when it was put off to that week', async () => {
       await log.add('c', [rise('one')], newId)
       const first = await told('c')

@@ -12,15 +12,16 @@ import { openPictures } from '../../src/discord/pictures/open-pictures.ts'
 import { type Answers, option, reading } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { openPrograms } from '../../src/engine/programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-curve.ts'
 import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
 import { pictureKey } from '../../src/pictures/png.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { noFamilies } from './no-families.ts'
 import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
-import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
@@ -45,7 +46,10 @@ async function verdictMessage(program: Program, answers: Answers) {
     trail: Object.keys(answers),
     phase: { is: 'done' },
   } as const
-  return showScreen(say, program, screenOf(program, check), { pictures, families: noFamilies })
+  return showScreen(say, program, screenOf(program, check), {
+    pictures,
+    families: { ...noFamilies, programsFor: async () => openPrograms([]) },
+  })
 }
 
 const cardOf = (program: Program, answers: Answers) => {

@@ -94,7 +94,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     await step(() => claim('9900 mAh'))
     message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
     await step(() => claim('9900 mAh'))
-    expect(text(message)).toMatch(/Please look a second time/)
+    expect(text(message)).toMatch(/Look again/)
     await step(() => claim('9900 mAh'))
     await step(() => pressed(wren, message, 'Stop and show'))
     expect(text(message)).toMatch(/^## Ruled out/m)

@@ -51,7 +51,7 @@ async function fill(person: Person, form: Reply, fields: Parameters<Person['subm
   if (form.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(form)}`)
   return finalOf(await person.submit(form.modal, fields))
 }
-const own = async () => messageOf(await wren().run('check start', {}, { channel: everybody }))
+const own = async () => messageOf(await wren().run('check start', { depth: 'full' }, { channel: everybody }))
 /** At the first question that a photograph can tell something of. */
 const atRing = async () => unsureUntil(wren(), await own(), /insulating ring around/)
 async function formFor(question: SeenMessage): Promise<Reply> {
@@ -68,9 +68,9 @@ const panel = (person: Person) => latest(person, everybody, /A cell to check/)
 
 describe('danger', () => {
   test('that whoever took the check finds is told to whoever started it, who may be beside the cell', async () => {
-    await wren().run('check start', { for: ids.Ilse }, { channel: everybody })
+    await wren().run('check start', { depth: 'full', for: ids.Ilse }, { channel: everybody })
     const question = await pressed(ilse(), await panel(ilse()), 'Take it')
-    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Danger: stop now/)
+    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
     expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
@@ -93,7 +93,7 @@ describe('danger', () => {
     const form = await formFor(await own())
     expect(form.kind === 'modal' && form.modal.fields.map(one => one.customId)).toEqual(['why'])
     expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*Do not wait/)
-    const waiting = messageOf(await ilse().run('check start', { for: ids.Wren }, { channel: everybody }))
+    const waiting = messageOf(await ilse().run('check start', { depth: 'full', for: ids.Wren }, { channel: everybody }))
     expect(text(waiting)).toMatch(/get away.*emergency number/)
   })
 
@@ -176,11 +176,11 @@ test('the menu opens, however long and however marked what people wrote', async 
 })
 
 test('whoever took a check and has their data deleted gives it back, without what they answered', async () => {
-  await ilse().run('check start', { for: ids.Wren }, { channel: everybody })
+  await ilse().run('check start', { depth: 'full', for: ids.Wren }, { channel: everybody })
   await pressed(wren(), await pressed(wren(), await panel(wren()), 'Take it'), '.unsure')
   const sure = await pressed(wren(), messageOf(await wren().run('privacy')), 'Delete what is kept')
   await pressed(wren(), sure, 'Delete it now')
-  expect(text(messageOf(await ilse().run('check resume')))).toMatch(/Nothing answered yet/)
+  expect(text(messageOf(await ilse().run('check resume')))).toMatch(/nothing answered yet/)
 })
 
 describe('photographs go', () => {

@@ -119,7 +119,7 @@ describe('a check in other hands', () => {
   const everybody = '900000000000000301'
   const panels = () => room.standIn.messages(everybody).filter(one => /A cell to check/.test(text(one)))
   async function handToWren(): Promise<SeenMessage> {
-    await tomas().run('check start', { for: wren().id }, { channel: everybody })
+    await tomas().run('check start', { depth: 'full', for: wren().id }, { channel: everybody })
     await room.services.queue.idle()
     const question = await pressed(wren(), panels().at(-1) as SeenMessage, 'Take it')
     await room.services.queue.idle()

@@ -192,6 +192,8 @@ function nextOf(screen: Screen): CheckEvent | HandOverEvent {
       const answer = again ?? (first ? { kind: 'option' as const, option: first.id } : { kind: 'cant-tell' as const })
       return { is: 'answer', question: question.id, answer }
     }
+    case 'beginning':
+      return { is: 'begin', mode: 'quick' }
     case 'offered':
       return { is: 'withdraw' }
     case 'consent':

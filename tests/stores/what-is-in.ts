@@ -117,6 +117,7 @@ function seen(screen: Screen): { readonly kind: Screen['kind']; readonly shows: 
       return { kind: screen.kind, shows: screen.to }
     case 'verdict':
       return { kind: screen.kind, shows: screen.judgement.verdict }
+    case 'beginning':
     case 'paused':
     case 'closed':
       return { kind: screen.kind, shows: '' }

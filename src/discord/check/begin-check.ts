@@ -21,7 +21,8 @@ export const mostOpen = 10
 
 export type Wanted = {
   readonly family: string | null
-  readonly mode: Mode
+  /** Where it is left out, the first screen asks. */
+  readonly mode?: Mode
   readonly cells: number
   readonly known?: Answers
   /** Who it is offered to at once; its starter holds it until somebody takes it. */

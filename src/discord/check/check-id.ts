@@ -1,7 +1,7 @@
 // Custom ids of the buttons, menus and forms of a check: which check, the revision they were shown at, and what they do.
 import { z } from 'zod'
 import { type IdOf, idKind, oneOf } from '../interaction/id-kind.ts'
-import { flag, opening, ownId, revision } from '../interaction/id-parts.ts'
+import { count, flag, opening, ownId, revision } from '../interaction/id-parts.ts'
 import { carriedFacts } from './facts/facts-codec.ts'
 
 const slug = z.string().regex(/^[a-z0-9-]{1,48}$/)
@@ -12,6 +12,15 @@ export const checkIds = idKind('cw1', {
   act: oneOf(
     { is: z.literal('pick'), option: slug },
     { is: z.literal('choose') },
+    /** The first question, quick or full; the menus beside it: family and tools. */
+    { is: z.literal('begin'), mode: z.enum(['quick', 'full']) },
+    { is: z.literal('family') },
+    { is: z.literal('equip') },
+    /** The list of answers, and the one chosen out of it. */
+    { is: z.literal('answers') },
+    { is: z.literal('change') },
+    /** A page of a verdict's details, from 1 on. */
+    { is: z.literal('details'), page: count(1) },
     { is: z.literal('unsure') },
     /** Opens the form for a reading. */
     { is: z.literal('measure') },

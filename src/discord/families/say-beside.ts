@@ -29,11 +29,11 @@ export async function sayBeside(desk: BesideDesk, say: Say, program: Program, ch
   if (family === null) return ofUnlisted(desk, say, candidates, answers)
   if (!isServerFamily(family)) return []
   const sold = soldAs(program, candidates)
-  const another = sold ? looksLikeAnother(sold, candidates, answers, new Set(check.twice ?? [])) : []
+  const another = sold ? looksLikeAnother(sold, candidates, answers, new Set(check.confirmed ?? [])) : []
   const fakes = sold ? holdAgainst(sold, answers).fakes : []
   const version = program.packs.find(pack => pack.id === family)?.version.split('.')[0]
   const newer = await desk.newer(check)
-  const features = [...new Set(another.flatMap(one => one.asMade))].filter(one => check.twice?.includes(one))
+  const features = [...new Set(another.flatMap(one => one.asMade))].filter(one => check.confirmed?.includes(one))
   return [
     ...fakes.map(({ since, title }) => say('families.verdict.fake', { since, title: plain(title) })),
     ...(another.length > 0

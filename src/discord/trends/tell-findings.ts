@@ -3,7 +3,6 @@ import { dayOf } from '../../engine/day-of.ts'
 import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
 import { decide, type Finding, findingsOf } from '../../trends/finding.ts'
 import { readRelease } from '../../trends/release/freeze-week.ts'
-import type { Release } from '../../trends/release/release.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
@@ -22,12 +21,21 @@ export type BackgroundServices = Pick<
   readonly families: Pick<FamilyDesk, 'programsFor'>
 }
 
-/** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
+/**
+ * Does what is due: takes down what new releases have found, and tells it in the servers where something waits. Whatever a cut-off
+ * left undone is done by the next look, under the same nonce.
+ */
 export async function tellFindings(services: BackgroundServices): Promise<void> {
+  for (const { server, week, bytes } of await services.trends.releases.unread()) {
+    const read = readRelease(bytes)
+    if (read.ok) await services.trends.findings.add(server, findingsOf(read.release), services.newId)
+    else services.log.error({ server, week }, 'a damaged release: nothing that it found is told')
+    await services.trends.releases.markRead(server, week)
+  }
   // What is damaged or out of reach for one server is no reason for the others not to be told.
-  for (const settings of await services.servers.all())
-    await tellServer(services, settings).catch(error =>
-      services.log.error({ err: error, server: settings.server }, 'a server could not be told of what was found'),
+  for (const server of await services.trends.findings.serversWaiting(weekOf(services.now())))
+    await tellServer(services, await services.servers.load(server)).catch(error =>
+      services.log.error({ err: error, server }, 'a server could not be told of what was found'),
     )
 }
 
@@ -35,8 +43,6 @@ async function tellServer(services: BackgroundServices, settings: ServerSettings
   const { server, reportsChannel } = settings
   const say = sayIn(publicLanguage(settings))
   const names = openTrendNames(say, await services.families.programsFor(server), dayOf(services.now()))
-  const latest = await latestRelease(services, server)
-  if (latest) await services.trends.findings.add(server, findingsOf(latest), services.newId)
   for (const finding of await services.trends.findings.unposted(server)) await postWarning(services, finding)
   if (reportsChannel === null) return
   if (services.posts.isOpenToAll(reportsChannel))
@@ -70,12 +76,4 @@ export async function postWarning(services: BackgroundServices, finding: Finding
   const next = decide(finding, { is: posting.is === 'posted' ? 'warning-posted' : 'warning-failed' }, services.now())
   if (next) await services.trends.findings.save(next)
   return posting.is === 'posted'
-}
-
-async function latestRelease(services: BackgroundServices, server: string): Promise<Release | undefined> {
-  const scope = { kind: 'server', server } as const
-  const week = (await services.trends.releases.weeks(scope)).at(-1)
-  const bytes = week === undefined ? null : await services.trends.releases.bytes(scope, week)
-  const read = bytes === null ? undefined : readRelease(bytes)
-  return read?.ok ? read.release : undefined
 }

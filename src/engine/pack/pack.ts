@@ -34,6 +34,8 @@ export type Question = {
   /** Rough minutes. */
   readonly effort: number
   readonly quick: boolean
+  /** `label`: about what is printed, listed or said of the cell. */
+  readonly topic?: 'label'
   /** Tools it cannot be answered without. */
   readonly needs?: readonly Tool[]
   readonly picture?: Picture

@@ -65,13 +65,14 @@ export function readPack(raw: unknown, others: readonly Pack[] = [], digest = ''
 }
 
 function readQuestion(raw: RawPack['questions'][number]): Question {
-  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, needs, ...rest } = raw
+  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, topic, needs, ...rest } = raw
   const answer: Question['answer'] = reading
     ? { kind: 'reading', ...reading, unit: unitOf[reading.quantity] }
     : { kind: 'options', options: (options ?? []).map(readOption) }
   return {
     ...rest,
     quick,
+    ...(topic && { topic }),
     unsureOdds,
     answer,
     ...(look === undefined ? {} : { look }),

@@ -78,6 +78,10 @@ const question = z
       ),
     effort: z.number().min(0.5).max(60).describe('Rough minutes of a person who has what it takes at hand.'),
     quick: z.boolean().optional().describe('Asked in a quick check too.'),
+    topic: z
+      .literal('label')
+      .optional()
+      .describe('label: what is printed, listed or said of the cell; asked before it is looked at closely.'),
     needs: z
       .array(z.enum(tools))
       .min(1)

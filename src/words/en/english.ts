@@ -1,6 +1,7 @@
 // The English catalogue: every word people see, put together from one file per topic.
 import { answerProblems } from './answer-problems.ts'
 import { ask } from './ask.ts'
+import { batch } from './batch.ts'
 import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
@@ -42,6 +43,7 @@ export const english = {
   ...pictureInput,
   ...answerProblems,
   ...claims,
+  ...batch,
   ...logs,
   ...logRefusals,
   ...photoRefusals,

@@ -7,7 +7,7 @@ export const verdicts = {
   'verdict.nothing-found': 'Nothing found, which proves nothing',
   'verdict.danger.means': 'What you saw is unsafe right now, whatever the cell is.',
   'verdict.ruled-out.means': 'At least one thing cannot be so on the cell it is sold as.',
-  'verdict.doubtful.means': 'No single sign decides, but together they are enough to leave it alone.',
+  'verdict.doubtful.means': 'What speaks against it is enough to leave it alone, though it proves nothing.',
   'verdict.open.means':
     'Nothing rules the cell out, and nothing can rule it in: what was checked is not enough to say more.',
   'verdict.nothing-found.means':
@@ -24,7 +24,6 @@ export const verdicts = {
   'part.unchecked': 'Not checked',
   'part.changes': 'What would change it',
   'part.next': 'What to do now',
-  'part.asked-next': 'The next question that would tell most',
   'part.judged': 'Judged by {packs}',
   'finding.published': '{says} (published: {source})',
   'finding.derived': '{says} (worked out; the figures are in the rule pack)',
@@ -33,11 +32,16 @@ export const verdicts = {
   'finding.out-of-date': '{says} (this figure is out of date and was not counted)',
   'answer.said': '{question} {answer}',
   'answer.reading': '{value, number} {unit}',
+  'answer.range.under': '{to, number} {unit} or less',
+  'answer.range.over': '{from, number} {unit} or more',
+  'answer.range.between': 'between {from, number} and {to, number} {unit}',
   'unchecked.not-asked': '{question} (not asked)',
   'unchecked.cant-tell': '{question} (you could not tell)',
+  'unchecked.undecided': '{said} (too near the limit of danger to be cleared)',
   'unchecked.danger': 'Everything else. Do not go back to the cell to look.',
   'change.correction': 'If “{question}” was really “{answer}”: {verdict}',
   'change.more': 'If “{question}” turns out “{answer}”: {verdict}',
+  'change.undecided': 'If “{question}” was really {range}, it cannot be decided',
   'change.none': 'Nothing that is left to check.',
   'list.rest': '…and {count, number} more',
   'next.keep':
@@ -49,14 +53,28 @@ export const verdicts = {
   'next.not-use': 'Do not use it.',
   'next.hazard-unsure':
     'You could not tell about {count, plural, one {# danger sign} other {# danger signs}}. Until you can, treat the cell as unsafe: do not use, charge or carry it.',
-  'next.hazard-unseen':
-    '{count, plural, one {# danger sign was} other {# danger signs were}} not looked for. Until it has been, treat the cell as unsafe: do not use, charge or carry it.',
+  'next.hazard-undecided':
+    '{count, plural, one {# measured value lies} other {# measured values lie}} too near a limit of danger to be cleared. Treat the cell as unsafe: do not use, charge or carry it.',
   'next.until-sure': 'Do not use it until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, with photos of the wrap and both ends.',
   'caution.full':
     'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
   'button.go-on': 'Go on checking',
-  'button.correct': 'Correct the last answer',
   'button.close': 'Close this check',
+  'verdict.danger.so-far': 'This is dangerous.',
+  'verdict.ruled-out.so-far': 'Already ruled out.',
+  'verdict.doubtful.so-far': 'Already doubtful.',
+  'verdict.would-tell': 'What would tell more: {tools}.',
+  'next.handle':
+    'Until then keep it on its own, away from metal and from anything that could catch fire, and do not charge it.',
+  'part.means': 'What the result means',
+  'button.details': 'Details',
+  'button.change': 'Change an answer',
+  'details.page': 'page {page} of {pages}',
+  'details.on': 'Next page',
+  'details.back': 'Previous page',
+  'details.close': 'Back to the result',
+  'details.nothing': 'There is nothing to say here.',
+  'part.asked-next': 'The question that would help most now',
 } as const

@@ -1,6 +1,7 @@
 // The Spanish catalogue, put together from one file per topic; what it lacks is said in English.
 import type { Catalogue } from '../catalogue.ts'
 import { ask } from './ask.ts'
+import { batch } from './batch.ts'
 import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
@@ -38,6 +39,7 @@ export const spanish: Partial<Catalogue> = {
   ...problems,
   ...pictures,
   ...claims,
+  ...batch,
   ...logs,
   ...logRefusals,
   ...photoRefusals,

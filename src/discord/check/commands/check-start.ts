@@ -71,7 +71,7 @@ export const checkStart: Subcommand = {
     if (tooMuch) return refuse(interaction, say, tooMuch)
     const begun = await beginCheck(services, interaction, {
       family: typed === null || typed === noFamily ? null : typed,
-      mode: (interaction.options.getString('depth') ?? 'full') as Mode,
+      ...modeIn(interaction),
       cells: interaction.options.getInteger('cells') ?? 1,
       ...(offering && { offer: offering.taker }),
     })
@@ -84,6 +84,12 @@ export const checkStart: Subcommand = {
       if (offering) await offerOut({ services, interaction, say, program, check: screen.check }, screen)
     })
   },
+}
+
+/** How thorough it is to be, where that was said; otherwise the first screen asks. */
+function modeIn(interaction: ChatInputCommandInteraction): { readonly mode?: Mode } {
+  const depth = interaction.options.getString('depth')
+  return depth === 'quick' || depth === 'full' ? { mode: depth } : {}
 }
 
 /** Who it is for, as the options say; undefined for one's own check. */

@@ -8,7 +8,7 @@ import { sayPerson, sayTaker } from '../../../words/say-custody.ts'
 import { familiesOfChecks } from '../../families/families-of-checks.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
-import { moderating } from '../../interaction/rights.ts'
+import { moderating, refusalOf } from '../../interaction/rights.ts'
 import { message, rows, small, text } from '../../message/parts.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
 
@@ -25,7 +25,7 @@ export const checkWaiting: Subcommand = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const settings = await moderating(services, interaction)
-    if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+    if (!settings) return refuse(interaction, say, refusalOf(interaction, 'not-moderator'))
     const all = await services.checks.handedIn(settings.server, services.now())
     const shown = [isStuck, isOffered, isHeld].flatMap(kind => all.filter(kind)).slice(0, most)
     if (shown.length === 0)

@@ -15,7 +15,7 @@ export const factsClick = onClick(factsIds, (services, interaction, { facts }) =
 
 async function begin(services: Services, interaction: MessageComponentInteraction, known: Answers): Promise<void> {
   const say = sayIn(interaction.locale)
-  const begun = await beginCheck(services, interaction, { family: null, mode: 'full', cells: 1, known })
+  const begun = await beginCheck(services, interaction, { family: null, cells: 1, known })
   if (begun.is === 'seen') return
   if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
   await replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, services))

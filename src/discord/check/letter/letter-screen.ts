@@ -15,7 +15,7 @@ import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { form, textField } from '../../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { stepsFor } from '../show/verdict.ts'
+import { stepsFor } from '../show/steps.ts'
 import { longestLetter } from './draft-letter.ts'
 import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from './letter-id.ts'
 

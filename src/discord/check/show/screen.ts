@@ -6,25 +6,32 @@ import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { type BesideDesk, sayBeside } from '../../families/say-beside.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import type { Pictures } from '../../pictures/pictures.ts'
+import type { Services } from '../../services.ts'
 import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
+import { showBeginning } from './beginning.ts'
 import { button } from './check-buttons.ts'
 import { showQuestion } from './question.ts'
 import { showVerdict } from './verdict.ts'
+
+/** What screens are shown with: pictures, and the families that can be chosen from. */
+type ShowsWith = Pick<Services, 'pictures'> & {
+  readonly families: BesideDesk & Pick<Services['families'], 'programsFor'>
+}
 
 /** The message for a screen; `note` stands above it (a refusal, or that the button was an old one). */
 export async function showScreen(
   say: Say,
   program: Program,
   screen: Screen,
-  services: { readonly pictures: Pictures; readonly families: BesideDesk },
+  { pictures, families }: ShowsWith,
   note?: string,
 ): Promise<ShownMessage> {
-  const { pictures } = services
   const { check } = screen
   const above = note ? [text(note)] : []
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
   switch (screen.kind) {
+    case 'beginning':
+      return showBeginning(say, program, check, (await families.programsFor(check.server)).families, note)
     case 'question':
       return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
     case 'verdict':
@@ -34,7 +41,7 @@ export async function showScreen(
         screen,
         await pictures.forVerdict(program, screen.judgement, check.answers, say),
         note,
-        await sayBeside(services.families, say, program, check),
+        await sayBeside(families, say, program, check),
       )
     case 'offered':
       return showOffered(say, check, screen.offer, note)

@@ -1,6 +1,6 @@
 // A server's releases week by week as a chart: how many failed checks each told of for the first time, and when something rose.
 
-import { failing } from '../../../ground/verdicts.ts'
+import { isFailing } from '../../../ground/verdicts.ts'
 import { drawTrend } from '../../../pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../../pictures/charts/plot.ts'
 import type { Drawing } from '../../../pictures/drawing.ts'
@@ -13,7 +13,7 @@ import type { ReleasedWeek } from '../recent-releases.ts'
  * stand for it, so part of it may be of earlier weeks.
  */
 const newlyFailed = ({ verdicts }: Release): number =>
-  verdicts.filter(one => failing.includes(one.verdict)).reduce((sum, one) => sum + one.more, 0)
+  verdicts.filter(one => isFailing(one.verdict)).reduce((sum, one) => sum + one.more, 0)
 
 /** Undefined where no week has anything to show. */
 export function drawWeeks(say: Say, weeks: readonly ReleasedWeek[]): Drawing | undefined {
