@@ -16,8 +16,8 @@ import { openPrograms } from '../../src/engine/programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
-import { noFamilies } from './no-families.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const now = Date.UTC(2026, 10, 25)

@@ -19,9 +19,9 @@ import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-cur
 import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
 import { pictureKey } from '../../src/pictures/png.ts'
 import { sayIn } from '../../src/words/say.ts'
-import { noFamilies } from './no-families.ts'
 import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)

@@ -26,7 +26,8 @@ import { type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { fakeForm, figuresForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
-import { showFakes, showFeature, showHistory, showMore, showReferences, showWork } from './show/show-page.ts'
+import { showFeature, showMore, showWork } from './show/show-page.ts'
+import { showFakes, showHistory, showReferences } from './show/show-parts.ts'
 import { showGoingBack, showTrial } from './show/show-review.ts'
 import { tryFamily } from './try-family.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
@@ -48,7 +49,7 @@ async function click(services: Services, interaction: Clicked, { family, revisio
   if (!work) return sayGone(interaction, say)
   const turn: FamilyTurn = { services, interaction, say, settings, work }
   const form = formOf(turn, act)
-  if (form) {
+  if (form !== undefined) {
     if (interaction.isModalSubmit()) return
     return interaction.showModal(await form)
   }

@@ -9,6 +9,7 @@ import {
   holdAgainst,
   looksLikeAnother,
 } from '../../families/weigh/held-against.ts'
+import { sayWhat } from '../../words/describe.ts'
 import { sayFeature, together } from '../../words/family-words.ts'
 import { plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
@@ -50,7 +51,7 @@ export async function sayBeside(desk: BesideDesk, say: Say, program: Program, ch
           }),
         ]
       : []),
-    `-# ${say('families.verdict.version', { number: Number(version) })}`,
+    `-# ${say('families.verdict.version', { number: Number(version), name: sayWhat(say, program.family) })}`,
     ...(newer === undefined ? [] : [`-# ${say('families.verdict.newer', { number: newer })}`]),
   ]
 }
