@@ -21,7 +21,7 @@ export type Changed = {
 }
 
 export type ChangeAct = ActOf<
-  'choose-built' | 'made' | 'tells' | 'not-known' | 'rewrap' | 'figures-sent' | 'fake-sent' | 'drop-fake'
+  'choose-built' | 'made' | 'tells' | 'not-known' | 'rewrap' | 'figures-sent' | 'fake-sent' | 'fake-of' | 'drop-fake'
 >
 
 export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Changed> {
@@ -41,7 +41,7 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
 
 const pageAfter = (act: ChangeAct): Changed['page'] => {
   if ('feature' in act) return act.is === 'not-known' ? 'page' : { feature: act.feature }
-  return act.is === 'fake-sent' || act.is === 'drop-fake' ? 'fakes' : 'page'
+  return act.is === 'fake-sent' || act.is === 'fake-of' || act.is === 'drop-fake' ? 'fakes' : 'page'
 }
 
 export function sayEditRefusal({ say }: Pick<FamilyTurn, 'say'>, refusal: EditRefusal): string {
@@ -92,7 +92,10 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
         : { note: say('families.refused.figures', { what: plain(read.what) }) }
     }
     case 'fake-sent':
-      return interaction.isModalSubmit() ? fakeIn(turn, interaction) : { note: say('families.refused.gone') }
+    case 'fake-of':
+      return interaction.isModalSubmit()
+        ? fakeIn(turn, interaction, act.is === 'fake-of' ? act.finding : undefined)
+        : { note: say('families.refused.gone') }
   }
 }
 
@@ -115,7 +118,11 @@ export function lookIn(values: readonly string[]): Record<string, string[]> {
   return look
 }
 
-function fakeIn({ services, say, work }: FamilyTurn, interaction: ModalSubmitInteraction): Edit | { note: string } {
+function fakeIn(
+  { services, say, work }: FamilyTurn,
+  interaction: ModalSubmitInteraction,
+  finding: string | undefined,
+): Edit | { note: string } {
   const title = tidyName(typedIn(interaction, fields.title))
   const says = tidyName(typedIn(interaction, fields.says))
   if ([title, says].some(readsLikeLink)) return { note: say('families.problem.name-reads-like-link') }
@@ -127,6 +134,7 @@ function fakeIn({ services, say, work }: FamilyTurn, interaction: ModalSubmitInt
     look: lookIn(chosenIn(interaction, fields.looks)),
     copies: [],
     says,
+    ...(finding !== undefined && { finding }),
     state: 'seen',
   }
   return title === '' || says === '' ? { note: say('families.refused.reference-empty') } : { is: 'fake', fake }

@@ -155,6 +155,7 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'rewrap':
     case 'figures-sent':
     case 'fake-sent':
+    case 'fake-of':
     case 'drop-fake':
       return show(await changeFamily(turn, act))
     case 'reference-sent':

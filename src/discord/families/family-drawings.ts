@@ -39,7 +39,7 @@ export function drawFacts(say: Say, facts: Facts): Drawing | undefined {
 export const drawBuilt = (built: readonly { show: Construction['show']; label: string }[]): Drawing =>
   drawOptions(
     built.map(({ show, label }) => ({
-      show: { ...(show as Partial<CellParameters>), view: 'top', pointAt: 'legs' },
+      show: { ...(show as Partial<CellParameters>), view: 'top', pointAt: 'vent' },
       label,
     })),
   )

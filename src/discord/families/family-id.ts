@@ -33,6 +33,8 @@ export const familyIds = idKind('cwf1', {
     { is: z.enum(['made', 'tells', 'not-known']), feature },
     { is: z.literal('rewrap'), feature, on: flag('on', 'off') },
     { is: z.enum(['figures-sent', 'fake-sent']), opening },
+    /** A false look that was drafted from a finding. */
+    { is: z.literal('fake-of'), finding: ownId, opening },
     { is: z.enum(['asked', 'retired']), opening },
     { is: z.literal('reference-sent'), opening },
     { is: z.enum(['accept', 'withdraw']), reference: ownId },

@@ -44,7 +44,8 @@ export async function tryFamily(services: Services, server: string, work: Workin
       lastClosed,
       mostOutcomes,
     )
-    const before = inForce && programs.program({ ...inForce, facts: inForce.facts }, day)
+    // Before its first version such a cell was one that is not listed.
+    const before = inForce ? programs.program(inForce, day) : services.programs.programFor(null, day)
     const hidden = await services.trends.reporterOf({ server, user: `tried ${digest}`, week, pooling: false })
     return backTest(
       outcomes,
