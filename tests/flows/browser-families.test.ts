@@ -79,7 +79,9 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     await look()
     expect(await press(page, german('families.button.try'))).toMatch(/Fälle stimmen/)
     await look()
-    await card(page).getByRole('button', { name: german('families.button.ask') }).click()
+    await card(page)
+      .getByRole('button', { name: german('families.button.ask') })
+      .click()
     await dialog().getByRole('textbox').first().fill('An fünf Zellen aus drei Bestellungen gezählt')
     const asked = await changing(page, send)
     pressed += 4
@@ -93,7 +95,10 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     await look()
     const agreeing = page.locator('.card', { hasText: 'Avocet 25' }).last()
     await agreeing.getByRole('button', { name: english('families.button.agree') }).click()
-    await page.getByText(spanish('families.put-in-force', { number: 1 })).first().waitFor()
+    await page
+      .getByText(spanish('families.put-in-force', { number: 1 }))
+      .first()
+      .waitFor()
 
     await become(page, 'Wren')
     await page.locator('#place').selectOption({ label: 'workbench' })

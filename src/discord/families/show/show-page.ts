@@ -71,8 +71,8 @@ export function showWork(
     [
       ...noted(note),
       text(empty ? say('families.built.title', { name: plain(facts.identity.name) }) : `### ${title}`),
-      ...gallery(pictures),
       ...(empty ? [] : [text(cutLines(sayFacts(say, base, facts)))]),
+      ...gallery(pictures),
       small(sayState(say, family)),
       ...(empty && built.length > 0 ? [builtMenu(say, id({ is: 'choose-built' }), built)] : []),
       featureMenu(say, base, id({ is: 'choose-feature' })),

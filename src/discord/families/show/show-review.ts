@@ -16,8 +16,12 @@ import type { PageExtras } from './show-page.ts'
 /** How much of a digest stands in an id, so that who agrees agrees to what was shown. */
 export const shownDigest = (digest: string): string => digest.replace('sha256:', '').slice(0, 12)
 
-const differences = (say: Say, base: Pack, found: readonly Difference[]): string =>
-  cut(
+/** A feature of which only is said that something tells nothing needs no line of its own. */
+const isPlain = (one: Difference): boolean => one.is === 'feature-new' && one.made.length === 0
+
+const differences = (say: Say, base: Pack, all: readonly Difference[]): string => {
+  const found = all.filter(one => !isPlain(one))
+  return cut(
     found.length === 0
       ? say('families.try.same')
       : [
@@ -27,6 +31,7 @@ const differences = (say: Say, base: Pack, found: readonly Difference[]): string
         ].join('\n'),
     2500,
   )
+}
 
 export function showTrial(
   say: Say,
