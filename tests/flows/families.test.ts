@@ -70,7 +70,7 @@ async function walk(
     const again = /Look again/.test(text(now))
     now = mine ? await answer(wren, now, mine[1]) : await pressed(wren, now, '.unsure')
     // Once it is ruled out, only dangers are left to ask about: whoever wants to stop there may.
-    if (again) return { last: await pressed(wren, now, 'Stop and show'), screens: screens + 1 }
+    if (again) return { last: await pressed(wren, now, '.finish'), screens: screens + 1 }
   }
   return { last: now, screens }
 }
