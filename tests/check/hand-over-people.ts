@@ -48,7 +48,9 @@ export const asEvent = (is: string, check: Check): Event => {
   if (is === 'offer') return offer({ to: 'anyone' })
   if (is === 'ask') return { is, words: 'help', where: 'c' }
   if (is === 'share') return { is, shares: true }
-  if (is === 'answer')
-    return { is, question: question(check) || (custodyOf(check).plea?.question ?? 'legs'), answer: option('no') }
+  if (is === 'answer') {
+    const asked = question(check) || (custodyOf(check).helpRequest?.question ?? 'legs')
+    return { is, question: asked, answer: option(asked === 'legs' ? 'three' : 'no') }
+  }
   return { is, why: 'because' } as Event
 }

@@ -6,6 +6,7 @@ import { decodeFacts, encodeFacts } from '../../src/discord/check/facts/facts-co
 import { factsOfClaim } from '../../src/discord/check/facts/facts-of-claim.ts'
 import { type Answer, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
+import { formatNames } from '../../src/ground/formats.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { readClaims } from '../../src/readings/read-claims.ts'
@@ -25,6 +26,7 @@ const asked = (id: string): fc.Arbitrary<Answer> => {
 }
 const ids = [
   'format',
+  'other-format',
   'claimed-capacity',
   'claimed-current',
   'current-word',
@@ -61,7 +63,12 @@ describe('what a claim answers', () => {
   test.each([
     [
       '18650 9900mAh 30A',
-      { format: option('18650'), 'claimed-capacity': reading(9900), 'current-word': option('bare') },
+      {
+        format: option('18650'),
+        'claimed-capacity': reading(9900),
+        'claimed-current': reading(30),
+        'current-word': option('bare'),
+      },
     ],
     [
       'INR19/66 20A continuous',
@@ -74,10 +81,45 @@ describe('what a claim answers', () => {
     ],
     ['30A continuous, 45A pulse', { 'claimed-current': reading(30), 'current-word': option('continuous') }],
     ['100A pulse', { 'current-word': option('pulse') }],
-    ['32700 LiFePO4', { format: option('other'), chemistry: option('iron-phosphate') }],
+    [
+      '32700 LiFePO4',
+      { format: option('other'), 'other-format': option('32700'), chemistry: option('iron-phosphate') },
+    ],
+    ['17500', { format: option('other'), 'other-format': option('none') }],
+    ['30A (80 °C)', { 'claimed-current': reading(30), 'current-word': option('to-temperature') }],
+    ['20A continuous, 30A (80 °C)', { 'claimed-current': reading(20), 'current-word': option('continuous') }],
+    ['14500 1.5V 2800mAh', { format: option('14500'), chemistry: option('fixed-voltage') }],
+    ['14500 3400mWh', { format: option('14500'), chemistry: option('fixed-voltage') }],
+    ['sodium-ion', { chemistry: option('sodium-ion') }],
+    ['IFR INR', {}],
+    // A battery's figures are shared out among its cells, where it says how; else they are none of a cell's.
+    [
+      '13S4P 18650 12Ah 40A continuous',
+      {
+        format: option('18650'),
+        'claimed-capacity': reading(3000),
+        'claimed-current': reading(10),
+        'current-word': option('continuous'),
+      },
+    ],
+    ['power bank 18650 20000mAh 3A continuous', { format: option('18650') }],
     ['18650 or 21700', {}],
     ['charging current 2A', {}],
   ])('%s', (text, expected) => {
     expect(factsOfClaim(readClaims(text, 'en-US'))).toEqual(expected)
+  })
+
+  test('every size, chemistry and limit of a current is an option that is asked for', () => {
+    const texts = [...formatNames, 'INR', 'IFR', 'LiFePO4', 'sodium-ion', 'LTO', '1.5V', '9A', '9A pulse', '9A (80 °C)']
+    for (const text of texts)
+      for (const [id, answer] of Object.entries(factsOfClaim(readClaims(text, 'en-US')))) {
+        const { answer: wanted } = questions.get(id)!
+        if (wanted.kind === 'options' && answer.kind === 'option')
+          expect(wanted.options.map(one => one.id)).toContain(answer.option)
+      }
+    const asked = questions.get('other-format')?.answer
+    if (asked?.kind !== 'options') throw new Error('no other sizes')
+    for (const { id } of asked.options.filter(one => one.id !== 'none'))
+      expect(factsOfClaim(readClaims(id, 'en-US'))).toMatchObject({ 'other-format': option(id) })
   })
 })

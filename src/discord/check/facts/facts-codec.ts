@@ -6,6 +6,7 @@ import { idKind } from '../../interaction/id-kind.ts'
 /** The questions that a claim or a log can answer, each with its letter and the kind of its answer. */
 const carried = {
   format: { letter: 'f', kind: 'option' },
+  'other-format': { letter: 'o', kind: 'option' },
   'claimed-capacity': { letter: 'c', kind: 'reading' },
   'claimed-current': { letter: 'i', kind: 'reading' },
   'current-word': { letter: 'w', kind: 'option' },
