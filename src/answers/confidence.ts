@@ -27,12 +27,12 @@ export const muchInCommon = 4
  * finds it.
  */
 const weights: Signs & { readonly constant: number } = {
-  constant: -3.2,
-  common: 3.1,
-  close: 3.3,
+  constant: -3.3,
+  common: 3.2,
+  close: 2.8,
   exact: 4.5,
-  agreed: 1.7,
-  astray: -2.2,
+  agreed: 2.1,
+  astray: -2.4,
   elsewhere: -4.7,
 }
 
