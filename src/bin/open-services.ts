@@ -1,7 +1,7 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
 import { createHash, randomBytes } from 'node:crypto'
 import Keyv from 'keyv'
-import type { Kysely } from 'kysely'
+import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
 import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
@@ -40,6 +40,8 @@ import { openDatabase, prepareFolder } from './prepare-data.ts'
 export type OpenedServices = {
   readonly services: Services
   readonly job: Omit<Job, 'services'>
+  /** Rejects where the database does not answer. */
+  askDatabase(): Promise<unknown>
   close(): Promise<void>
 }
 
@@ -47,10 +49,16 @@ export type OpenedServices = {
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
+/** `queried` is told of every statement of the database, in seconds. */
+export async function openServices(
+  config: Config,
+  log: Logger,
+  posts: Posts,
+  queried?: (seconds: number) => void,
+): Promise<OpenedServices> {
   const now = Date.now
   await prepareFolder(config.data)
-  const db = await openDatabase(config, log)
+  const db = await openDatabase(config, log, queried)
   const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
@@ -111,6 +119,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
       whereabouts: () => 'elsewhere',
     },
+    askDatabase: () => sql`select 1`.execute(db),
     async close() {
       clearInterval(timer)
       await queue.idle()
