@@ -74,6 +74,13 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
         sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} cannot be read. Correct the path or its rights.`],
       }
     }
+  if (token === undefined && data.DATABASE_URL !== undefined)
+    return {
+      ok: false,
+      sentences: [
+        'DATABASE_URL: the practice room, which opens without a token, keeps its invented data in a folder of its own and uses no other database. Leave DATABASE_URL out to practise, or set DISCORD_TOKEN to run the bot.',
+      ],
+    }
   if (token === '')
     return {
       ok: false,

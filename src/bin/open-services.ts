@@ -50,9 +50,10 @@ const rememberedFor = 90 * 24 * 3600_000
 export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
   await prepareFolder(config.data)
-  const db = await openDatabase(config)
+  const db = await openDatabase(config, log)
+  const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
-  const checks = rememberChecks(openCheckStore(db, trends.seal))
+  const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
@@ -63,7 +64,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const queue = openKeyedQueue()
   const sweep = () =>
     queue
-      .inBackground(async () => {
+      .inBackground({ is: 'sweep' }, async () => {
         const settled = await settleFinished(services)
         const gone = await checks.purge(now())
         await offers.purge(now() - claimsKept)
@@ -73,7 +74,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweep, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
-  const servers = openSettingsStore(db)
+  const servers = openSettingsStore(db, leftOut)
   const offers = openOfferClaims(db)
   const notices = openNoticeStore(db)
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
@@ -94,7 +95,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     photos,
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
-    traces: tracesWith(openTraces(db, trends.seal), checks),
+    traces: tracesWith(openTraces(db, trends.seal, leftOut), checks),
     posts: queuePosts(posts),
     now,
     newId,

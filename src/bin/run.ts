@@ -1,5 +1,7 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
+
 import type { Logger } from 'pino'
+import type { AnswerBook } from '../answers/book.ts'
 import { type Bot, openBot } from '../discord/gateway/bot.ts'
 import { invitationOf } from '../discord/gateway/invitation.ts'
 import { openLog } from '../discord/gateway/logger.ts'
@@ -85,10 +87,12 @@ export async function run(): Promise<void> {
 }
 
 /** Compiles every program and reads the answers, so that nobody waits for them. Throws what makes the packs unusable. */
-async function warmUp(programs: Programs, answers: () => Promise<unknown>, log: Logger): Promise<void> {
+async function warmUp(programs: Programs, answers: () => Promise<AnswerBook>, log: Logger): Promise<void> {
   const { compileAll } = await import('../packs/compile-all.ts')
   await compileAll(programs, dayOf(Date.now()))
-  await answers().catch(error => log.warn({ err: error }, 'the answers cannot be read'))
+  await answers()
+    .then(book => book.open())
+    .catch(error => log.warn({ err: error }, 'the answers cannot be read'))
 }
 
 function announce(bot: Bot, pageUrl: string | undefined, log: Logger): void {

@@ -55,7 +55,7 @@ export const isHandOver = (event: { readonly is: string }): event is HandOverEve
 /** Takes one event at `now` (ms since 1970). Neither the revision nor the question on screen changes here. */
 export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: number): HandedOver {
   const custody = custodyOf(check)
-  const { offer, plea } = custody
+  const { offer, helpRequest } = custody
   const holds = actor.person === check.holder
   if (check.server === null) return refuse({ code: 'outside-server' })
   const tooOften = custody.history.length >= mostHandled
@@ -72,7 +72,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
       return kept(
         check,
-        { ...without(custody, 'plea'), offer: { to: event.to, until: now + offerLasts } },
+        { ...without(custody, 'helpRequest'), offer: { to: event.to, until: now + offerLasts } },
         entry('offered', event.why, event.to),
       )
     case 'take':
@@ -97,20 +97,24 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       if (!holds) return refuse({ code: 'not-yours' })
       if (!actor.here) return refuse({ code: 'outside-server' })
       if (offer) return refuse({ code: 'offered' })
-      if (plea) return refuse({ code: 'asked-already' })
+      if (helpRequest) return refuse({ code: 'asked-already' })
       if (!('question' in check.phase)) return refuse({ code: 'nothing-to-ask' })
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
       return kept(
         check,
-        { ...custody, plea: { question: check.phase.question, words: cut(event.words), where: event.where } },
+        { ...custody, helpRequest: { question: check.phase.question, words: cut(event.words), where: event.where } },
         entry('asked', event.words),
       )
     case 'unask':
       if (!holds) return refuse({ code: 'not-yours' })
-      return plea ? kept(check, without(custody, 'plea'), entry('unasked')) : refuse({ code: 'not-asked' })
+      return helpRequest
+        ? kept(check, without(custody, 'helpRequest'), entry('unasked'))
+        : refuse({ code: 'not-asked' })
     case 'send-back':
       if (!actor.moderator) return refuse({ code: 'not-moderator' })
-      return plea ? kept(check, without(custody, 'plea'), entry('sent-back', event.why)) : refuse({ code: 'not-asked' })
+      return helpRequest
+        ? kept(check, without(custody, 'helpRequest'), entry('sent-back', event.why))
+        : refuse({ code: 'not-asked' })
     case 'take-over':
       if (!actor.moderator) return refuse({ code: 'not-moderator' })
       if (holds) return refuse({ code: 'to-oneself' })
@@ -123,7 +127,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
   }
 }
 
-const without = (custody: Custody, part: 'offer' | 'plea'): Custody => {
+const without = (custody: Custody, part: 'offer' | 'helpRequest'): Custody => {
   const { [part]: _gone, ...rest } = custody
   return rest
 }

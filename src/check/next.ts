@@ -44,7 +44,7 @@ export function nextOf(program: Program, check: Check): Next {
   // What decides whether other answers count is asked before them.
   const first = wanted.find(question => program.family?.first?.includes(question.id))
   if (first) return { is: 'ask', question: first.id, left }
-  const easy = firstInOrder(program, wanted)
+  const easy = firstInOrder(program, check, wanted)
   if (easy) return { is: 'ask', question: easy.id, left }
   const beside = besideOf(program, check)
   if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
@@ -56,11 +56,20 @@ export function nextOf(program: Program, check: Check): Next {
   return { is: 'done', settled: false }
 }
 
+/** Whether an answer to a question can still bring a danger: all else that the hazard reads is answered, or will be asked. */
+function canEndanger(program: Program, check: Check, wanted: readonly Question[], id: QuestionId): boolean {
+  const open = new Set(wanted.map(question => question.id))
+  return program.rules.some(rule => {
+    const read = rule.kind === 'hazard' ? (program.reads.get(rule.id) ?? []) : []
+    return read.includes(id) && read.every(one => open.has(one) || check.answers[one] !== undefined)
+  })
+}
+
 /** The first by what it asks of a person, among those that ask for no more than the mildest hazard still open; `wanted` is by gain. */
-function firstInOrder(program: Program, wanted: readonly Question[]): Question | undefined {
-  const reach = levels.findIndex(level =>
-    wanted.some(question => question.care === level && program.hazards.has(question.id)),
-  )
+function firstInOrder(program: Program, check: Check, wanted: readonly Question[]): Question | undefined {
+  const unsafe = wanted.filter(({ id }) => program.hazards.has(id) && canEndanger(program, check, wanted, id))
+  const cares = new Set(unsafe.map(question => question.care))
+  const reach = levels.findIndex(level => cares.has(level))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
   return within.flatMap(level => wanted.find(question => question.care === level) ?? [])[0]
 }
@@ -69,7 +78,7 @@ function firstInOrder(program: Program, wanted: readonly Question[]): Question |
  * A quick check asks so many questions and no more, whatever is still open: of people who are asked ten, one in fourteen leaves, of
  * those who are asked thirty, one in three (MacElroy 2000, second-hand).
  */
-export const mostQuick = 12
+export const mostQuick = 10
 
 /** Whether a question belongs into a check as thorough as this one: a tool that is there is used even when the other questions are over. */
 function isInDepth({ mode, trail, tools }: Check, question: Question): boolean {

@@ -3,7 +3,7 @@ import type { AutocompleteInteraction, ChatInputCommandInteraction, Interaction 
 import { sayIn } from '../words/say.ts'
 import { clickHandlers } from './click-handlers.ts'
 import { commands, messageCommands } from './commands.ts'
-import { askedOf } from './fair-use/asked-of.ts'
+import { chargeOf } from './fair-use/asked-of.ts'
 import type { Runs } from './interaction/command.ts'
 import { answerFailure } from './interaction/failures.ts'
 import { type Answerable, refuse } from './interaction/reply.ts'
@@ -18,8 +18,10 @@ export async function route(services: Services, interaction: Interaction): Promi
 }
 
 async function dispatch(services: Services, interaction: Interaction): Promise<void> {
-  const asked = askedOf(interaction)
-  const tooMuch = asked && services.fairUse.admit(asked, interaction.user.id, interaction.guildId, services.now())
+  const charge = chargeOf(interaction)
+  const tooMuch =
+    charge &&
+    services.fairUse.admit(charge.asked, interaction.user.id, interaction.guildId, services.now(), charge.tokens)
   if (interaction.isAutocomplete())
     return tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(services, interaction)
   if (!isAnswerable(interaction)) return

@@ -3,6 +3,7 @@ import type { Kysely, Updateable } from 'kysely'
 import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
+import type { LeftOut } from './bodies/body.ts'
 import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
@@ -10,7 +11,12 @@ import type { CheckRow, Tables } from './tables.ts'
 import { sealOutcome } from './waiting-outcomes.ts'
 import { withValues } from './with-values.ts'
 
-export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outcome> {
+/** `leftOut` is told of checks that cannot be read, where others are listed; the one that is loaded throws `UnreadableBody`. */
+export function openCheckStore(
+  db: Kysely<Tables>,
+  seal: Seal,
+  leftOut: LeftOut = () => undefined,
+): CheckStore<Outcome> {
   // The statements of every click, compiled once: kysely builds the text, each call brings its values in order.
   const loading = db
     .selectFrom('checks')
@@ -84,7 +90,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         .orderBy('expires_at')
         .limit(limit)
         .execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async settle(check, outcome) {
@@ -101,7 +107,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
 
     async heldBy(person, now) {
       const rows = await openAt(now).where('holder', '=', person).orderBy('started_at', 'desc').orderBy('id').execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async startedBy(person, now) {
@@ -111,7 +117,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         .orderBy('started_at', 'desc')
         .orderBy('id')
         .execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async handedIn(server, now) {
@@ -121,7 +127,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         .orderBy('started_at')
         .orderBy('id')
         .execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async counted(person, interaction) {

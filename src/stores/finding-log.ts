@@ -3,9 +3,17 @@ import type { Expression, ExpressionBuilder, Kysely, SqlBool } from 'kysely'
 import type { Finding } from '../trends/finding.ts'
 import type { FindingLog } from '../trends/finding-log.ts'
 import type { Week } from '../trends/week.ts'
+import type { LeftOut } from './bodies/body.ts'
+import { findingBody } from './bodies/finding.ts'
 import type { FindingRow, Tables } from './tables.ts'
 
-export function openFindingLog(db: Kysely<Tables>): FindingLog {
+/** `leftOut` is told of findings that cannot be read, where others are listed; the one that is loaded throws `UnreadableBody`. */
+export function openFindingLog(db: Kysely<Tables>, leftOut: LeftOut = () => undefined): FindingLog {
+  const readAll = (rows: readonly { readonly body: string }[]): Finding[] =>
+    findingBody.readAll(
+      rows.map(row => row.body),
+      leftOut,
+    )
   return {
     async add(server, found, newId) {
       for (const one of found) {
@@ -29,7 +37,7 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
 
     async load(id) {
       const row = await db.selectFrom('findings').select('body').where('id', '=', id).executeTakeFirst()
-      return row && read(row.body)
+      return row && findingBody.read(row.body)
     },
 
     async untold(server, week) {
@@ -41,7 +49,7 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
         .orderBy('week')
         .orderBy('key')
         .execute()
-      return rows.map(row => read(row.body))
+      return readAll(rows)
     },
 
     async serversWaiting(week) {
@@ -62,7 +70,7 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
         .where('server', '=', server)
         .where('unposted', '=', 1)
         .execute()
-      return rows.map(row => read(row.body))
+      return readAll(rows)
     },
 
     async save(finding) {
@@ -86,12 +94,10 @@ const untoldIn =
   (is: ExpressionBuilder<Tables, 'findings'>): Expression<SqlBool> =>
     is.or([is('state', '=', 'new'), is.and([is('state', '=', 'told'), is('again', '<=', week)])])
 
-const read = (body: string): Finding => JSON.parse(body) as Finding
-
 const changeable = (finding: Finding): Omit<FindingRow, 'id' | 'server' | 'key' | 'week'> => ({
   revision: finding.revision,
   state: finding.state,
   again: finding.again,
   unposted: finding.warning?.posted === false ? 1 : 0,
-  body: JSON.stringify(finding),
+  body: findingBody.write(finding),
 })

@@ -58,7 +58,7 @@ export function openOutcomeLog(
       .selectAll()
       .where(where([borneBy(pseudonyms)]))
       .execute()
-    const rows = [...(await waitingOf(db, seal, pseudonyms)).map(one => one.row), ...counted]
+    const rows = [...(await waitingOf(db, seal, pseudonyms)).map(one => rowOf(one.outcome)), ...counted]
     return [...new Map(rows.map(row => [handleOf(row), row])).values()].flatMap(row => outcomeOf(row) ?? [])
   }
 

@@ -38,6 +38,12 @@ test.each([
   ['a port that is none', { CELLWARY_PORT: 'many' }, 2, /^CELLWARY_PORT: .*Correct it or leave it out/],
   ['a database that is no address', { DATABASE_URL: 'mysql://x' }, 2, /^DATABASE_URL: /],
   [
+    'a database for the practice room',
+    { DATABASE_URL: 'postgres://127.0.0.1/x' },
+    2,
+    /^DATABASE_URL: the practice room.*Leave DATABASE_URL out to practise, or set DISCORD_TOKEN/,
+  ],
+  [
     'a token file that is not there',
     { DISCORD_TOKEN_FILE: '/no/such/file' },
     2,

@@ -50,9 +50,9 @@ test('whoever does whatever, nobody does what they may not, a check has one hold
         entitled(before, check, actor, event, clock)
         expect(check.revision).toBe(before.revision + 1)
         expect(stepped.screen).toEqual(screenOf(program, check))
-        const { history, offer: open, plea } = custodyOf(check)
+        const { history, offer: open, helpRequest } = custodyOf(check)
         expect(history.slice(0, custodyOf(before).history.length)).toEqual(custodyOf(before).history)
-        expect(open && plea).toBeUndefined()
+        expect(open && helpRequest).toBeUndefined()
         // Whoever holds it can always go on with it, or take it back and then go on.
         if (check.phase.is !== 'closed')
           expect(act(program, check, { ...actor, person: check.holder }, { is: 'close' }, clock).ok).toBe(true)
@@ -88,7 +88,7 @@ test('whoever is taken out of others’ checks leaves no trace in them, and the 
 
 /** Said a second time, from the outside: by whom each kind of change may have been caused. */
 function entitled(before: Check, after: Check, actor: Actor, event: Event, at: number): void {
-  const { starter, offer: open, plea, from } = custodyOf(before)
+  const { starter, offer: open, helpRequest, from } = custodyOf(before)
   const held = actor.person === before.holder
   if (after.holder !== before.holder) {
     const tookIt =
@@ -99,7 +99,7 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
       (open.to.to === 'anyone' ||
         (open.to.to === 'person' && open.to.person === actor.person) ||
         (open.to.to === 'role' && actor.roles.includes(open.to.role)))
-    const others = before.holder !== starter || open !== undefined || plea !== undefined
+    const others = before.holder !== starter || open !== undefined || helpRequest !== undefined
     const tookOver = event.is === 'take-over' && actor.moderator && others
     const gaveBack = event.is === 'give-back' && held && after.holder === from
     expect(tookIt || tookOver || gaveBack).toBe(true)
@@ -111,7 +111,7 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
     if (JSON.stringify(after.answers[id]) !== JSON.stringify(before.answers[id]))
       expect(
         (held && (open === undefined || at >= open.until || isDanger(after))) ||
-          (actor.moderator && plea?.question === id),
+          (actor.moderator && helpRequest?.question === id),
       ).toBe(true)
   if (after.phase.is === 'closed') expect(held).toBe(true)
   if (custodyOf(after).shares !== custodyOf(before).shares && after.holder === before.holder) expect(held).toBe(true)

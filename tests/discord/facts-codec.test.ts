@@ -63,7 +63,12 @@ describe('what a claim answers', () => {
   test.each([
     [
       '18650 9900mAh 30A',
-      { format: option('18650'), 'claimed-capacity': reading(9900), 'current-word': option('bare') },
+      {
+        format: option('18650'),
+        'claimed-capacity': reading(9900),
+        'claimed-current': reading(30),
+        'current-word': option('bare'),
+      },
     ],
     [
       'INR19/66 20A continuous',

@@ -26,8 +26,12 @@ import {
 import { postWarning } from './tell-findings.ts'
 import type { FindingAct } from './trends-id.ts'
 
-export const findingClick = (services: Services, interaction: Clicked, act: FindingAct): Promise<void> =>
-  services.queue.inOrder(act.id, () => click(services, interaction, act))
+export async function findingClick(services: Services, interaction: Clicked, act: FindingAct): Promise<void> {
+  // Whoever may not is told at once, and holds up nobody who may.
+  if (!(await moderating(services, interaction)))
+    return refuse(interaction, sayIn(interaction.locale), { code: 'not-moderator' })
+  return services.queue.inOrder(act.id, () => click(services, interaction, act))
+}
 
 async function click(services: Services, interaction: Clicked, { id, does }: FindingAct): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -52,7 +56,7 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   }
   if (does === 'warn' || does === 'dismiss') {
     if (finding.state === 'settled') return show(finding, settled)
-    if (interaction.isModalSubmit()) return
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     // The warning is drafted in the language it will be posted in.
     const draft = home('warning.draft', { what: sayFound(home, names, finding) })
     const opening = newOpening(services.newId)

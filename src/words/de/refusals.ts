@@ -42,6 +42,8 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.negative': '{field}: Das kann nicht unter null liegen. Sieh auf das Vorzeichen.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.{meant, select, none {} other { War {meant} gemeint?}}',
+  'trouble.unreadable':
+    'Was hier gespeichert ist, kann die Version des Bots, die gerade läuft, nicht lesen. Nichts wurde geändert, nichts ist verloren. Nenn jemandem von der Moderation dieses Kennzeichen: {reference}; wer den Bot betreibt, findet den Grund im Protokoll.',
   'trouble.try-again':
     'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
   'refusal.bot-not-here':

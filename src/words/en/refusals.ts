@@ -52,6 +52,8 @@ export const refusals = {
   'typed.negative': '{field}: this cannot be below zero. Check the sign.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
+  'trouble.unreadable':
+    'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; whoever runs the bot finds the reason in its log.',
   'trouble.try-again':
     'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
   'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',

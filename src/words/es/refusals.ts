@@ -43,6 +43,8 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.negative': '{field}: no puede ser menor que cero. Mira el signo.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
+  'trouble.unreadable':
+    'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se ha cambiado ni perdido nada. Da a alguien de moderación esta referencia: {reference}; quien se encarga del bot encuentra la causa en su registro.',
   'trouble.try-again':
     'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
   'refusal.bot-not-here':

@@ -56,12 +56,12 @@ export const checkWaiting: Subcommand = {
   },
 }
 
-const isStuck = (check: Check): boolean => custodyOf(check).plea !== undefined
+const isStuck = (check: Check): boolean => custodyOf(check).helpRequest !== undefined
 const isOffered = (check: Check): boolean => custodyOf(check).offer !== undefined
 const isHeld = (check: Check): boolean => !isStuck(check) && !isOffered(check)
 
 function stateOf(say: Say, check: Check): string {
-  const { plea, offer } = custodyOf(check)
-  if (plea) return say('waiting.asked')
+  const { helpRequest, offer } = custodyOf(check)
+  if (helpRequest) return say('waiting.asked')
   return offer ? say('waiting.offered', { taker: sayTaker(say, offer.to) }) : say('waiting.held')
 }

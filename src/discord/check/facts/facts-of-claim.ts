@@ -40,18 +40,19 @@ function formatOf(format: string): CarriedFacts {
 }
 
 /**
- * Only a continuous current is a figure to judge, shared out among the cells side by side, with or without a limit by temperature;
- * the others are kept by the word that goes with them.
+ * The current a claim gives with the word that goes with it, shared out among the cells side by side: a continuous one before one up to a
+ * temperature, that before a bare figure. A pulse is kept by its word alone, since nothing can be held against it.
  */
 function currentOf(facts: readonly Fact[], parallel: number): CarriedFacts {
   const currents = factsOf(facts, 'current').filter(fact => fact.sort !== 'charge')
-  const continuous = currents.filter(fact => fact.sort === 'continuous')
-  const largest = (of: typeof continuous) => reading(Math.max(...of.map(fact => fact.A)) / parallel)
-  const free = continuous.filter(fact => fact.limit_C === undefined)
-  if (free.length > 0) return { 'claimed-current': largest(free), 'current-word': option('continuous') }
-  if (continuous.length > 0) return { 'claimed-current': largest(continuous), 'current-word': option('to-temperature') }
+  const most = (some: readonly { readonly A: number }[]) => reading(Math.max(...some.map(fact => fact.A)) / parallel)
+  const free = currents.filter(fact => fact.sort === 'continuous' && fact.limit_C === undefined)
+  if (free.length > 0) return { 'claimed-current': most(free), 'current-word': option('continuous') }
+  const limited = currents.filter(fact => fact.limit_C !== undefined)
+  if (limited.length > 0) return { 'claimed-current': most(limited), 'current-word': option('to-temperature') }
   if (currents.length === 0) return {}
-  return { 'current-word': option(currents.some(fact => fact.sort !== 'unsaid') ? 'pulse' : 'bare') }
+  if (currents.some(fact => fact.sort !== 'unsaid')) return { 'current-word': option('pulse') }
+  return { 'claimed-current': most(currents), 'current-word': option('bare') }
 }
 
 /** 1.5 V, or mWh in place of mAh, comes before any name: what is inside does not show then. Names that contradict each other are left to be asked. */

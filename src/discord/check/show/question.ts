@@ -21,7 +21,9 @@ import { button, menu } from './check-buttons.ts'
 type QuestionScreen = Extract<Screen, { kind: 'question' }>
 
 /** Up to this many options are buttons; more become a menu. */
-const mostButtons = 5
+const mostButtons = 6
+/** Discord's most in one row. */
+const mostInRow = 5
 /** Labels up to this length share a row; longer ones get a row each, so that a phone does not squeeze them. */
 const shortLabel = 16
 
@@ -42,7 +44,7 @@ export function showQuestion(
   // Said once, where a check begins.
   const missing = check.trail.length === 0 ? sayMissing(say) : undefined
   const last = [
-    `${say(`care.${question.care}`)} ${screen.helping ? `${say('plea.care')} ` : ''}**${say('caution.line')}**`,
+    `${say(`care.${question.care}`)} ${screen.helping ? `${say('help-request.care')} ` : ''}**${say('caution.line')}**`,
     ...(missing ? [missing] : []),
   ]
   return message(
@@ -98,7 +100,7 @@ function answers(
   })
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
   if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
-  const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
+  const wide = options.every(option => option.label.length <= shortLabel) ? mostInRow : 1
   const buttons = options.map(option => ({
     ...button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
     ...(closed.includes(option.id) && { disabled: true }),
@@ -122,18 +124,21 @@ function controls(say: Say, { check, again, changing, stuck, decided }: Question
 }
 
 const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevelComponent[] =>
-  rows([button(check, { is: 'unsure' }, say('helping.unsure')), handButton(check, 'send-back', say('plea.send-back'))])
+  rows([
+    button(check, { is: 'unsure' }, say('helping.unsure')),
+    handButton(check, 'send-back', say('help-request.send-back')),
+  ])
 
 /** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
 function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
-  const { plea, starter } = custodyOf(check)
-  if (helping) return plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []
-  const wrote = plea === undefined || plea.question === question.id ? sentBack(say, check) : undefined
+  const { helpRequest, starter } = custodyOf(check)
+  if (helping) return helpRequest?.words ? [say('help-request.words', { words: plain(helpRequest.words) })] : []
+  const wrote = helpRequest === undefined || helpRequest.question === question.id ? sentBack(say, check) : undefined
   return [
     ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),
     ...(keepsOff(program, check) ? [say('check.hazard-unsure')] : []),
-    ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
+    ...(helpRequest?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
 }

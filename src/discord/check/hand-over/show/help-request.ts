@@ -10,38 +10,39 @@ import { gallery, message, rows, type ShownMessage, small, text } from '../../..
 import type { ShownPicture } from '../../../message/shown-picture.ts'
 import { handButton } from './holder-menu.ts'
 
-export function showPlea(
+export function showHelpRequest(
   say: Say,
   what: string,
   check: Check,
   question: Question,
   photos: readonly ShownPicture[],
 ): ShownMessage {
-  const words = custodyOf(check).plea?.words
+  const words = custodyOf(check).helpRequest?.words
   const lines = [
-    `### ${say('plea.title')}`,
-    say('plea.text', { holder: sayPerson(check.holder), what }),
+    `### ${say('help-request.title')}`,
+    say('help-request.text', { holder: sayPerson(check.holder), what }),
     `**${question.ask}**`,
-    ...(words ? [say('plea.words', { words: plain(words) })] : []),
+    ...(words ? [say('help-request.words', { words: plain(words) })] : []),
   ]
   return message(
     [
       text(lines.join('\n')),
       ...gallery(photos),
-      ...(photos.length > 0 ? [small(say('plea.photos', { count: photos.length }))] : []),
+      ...(photos.length > 0 ? [small(say('help-request.photos', { count: photos.length }))] : []),
       ...rows([
-        handButton(check, 'help', say('plea.help'), ButtonStyle.Primary),
-        handButton(check, 'send-back', say('plea.send-back')),
-        handButton(check, 'take-over', say('plea.take-over')),
+        handButton(check, 'help', say('help-request.help'), ButtonStyle.Primary),
+        handButton(check, 'send-back', say('help-request.send-back')),
+        handButton(check, 'take-over', say('help-request.take-over')),
       ]),
-      small(`${say('plea.care')}\n${say('caution.line')}`),
+      small(`${say('help-request.care')}\n${say('caution.line')}`),
     ],
     photos,
   )
 }
 
-/** A plea that was answered, sent back or withdrawn: its photographs go with it. */
-export const showPleaOver = (say: Say): ShownMessage => message([text(say('plea.over')), small(say('caution.line'))])
+/** A help request that was answered, sent back or withdrawn: its photographs go with it. */
+export const showHelpRequestOver = (say: Say): ShownMessage =>
+  message([text(say('help-request.over')), small(say('caution.line'))])
 
 /** What the moderator sees once their answer is stored; `told`: in which channel the holder was told, or in none, once that is known. */
 export function showThanks(say: Say, check: Check, told?: { readonly in: string | undefined }): ShownMessage {
