@@ -3,7 +3,6 @@ import { createHash, randomBytes } from 'node:crypto'
 import Keyv from 'keyv'
 import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
-import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
@@ -12,19 +11,21 @@ import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { openPrograms, type Programs } from '../engine/programs.ts'
 import { openFamilyPrograms } from '../families/family-programs.ts'
 import { lookedAtAnyway } from '../families/features.ts'
-import { settleFinished } from '../jobs/settle-finished.ts'
+import { sweep } from '../jobs/sweep.ts'
 import type { Job } from '../jobs/weekly-job.ts'
+import { ageingSoon } from '../packs/ageing.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
 import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
-import { claimsKept } from '../server/offer-claims.ts'
 import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
+import { databaseTime } from '../stores/database-time.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
@@ -70,17 +71,15 @@ export async function openServices(
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
   const queue = openKeyedQueue()
-  const sweep = () =>
+  const clock = {
+    memory: new Keyv({ store: new KeptValues(db, 'clock') }),
+    databaseTime: () => databaseTime(db),
+  }
+  const sweepOnce = () =>
     queue
-      .inBackground({ is: 'sweep' }, async () => {
-        const settled = await settleFinished(services)
-        const gone = await checks.purge(now())
-        await offers.purge(now() - claimsKept)
-        await sweepNotices(services)
-        log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
-      })
+      .inBackground({ is: 'sweep' }, () => sweep(services, kept, clock))
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
-  const timer = setInterval(sweep, sweepEvery).unref()
+  const timer = setInterval(sweepOnce, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db, leftOut)
   const offers = openOfferClaims(db)
@@ -115,6 +114,7 @@ export async function openServices(
       keys: trends.keys,
       sealKeys: trends.sealKeys,
       leases: trends.leases,
+      clock,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
       whereabouts: () => 'elsewhere',
@@ -133,6 +133,8 @@ async function packsOf({ rules, pseudo, demo }: Config, memory: Keyv, log: Logge
   const { packs: all, leftOut } = await installedPacks(rules, memory)
   for (const sentence of leftOut) log.error({ sentence }, 'a rule pack is left out')
   const packs = demo ? all : all.filter(pack => pack.id !== demoPack)
+  for (const ageing of ageingSoon(packs, dayOf(Date.now())))
+    log.warn(ageing, 'signs of a rule pack stop counting on this day; their figures want looking up')
   if (!pseudo) return packs
   const { inPseudo, openPseudo } = await import('../words/pseudo.ts')
   openPseudo()

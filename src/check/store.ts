@@ -34,6 +34,8 @@ export type CheckStore<Outcome = unknown> = {
   handedIn(server: string, now: number): Promise<Check[]>
   /** Whether `interaction` has opened a check of this person or was the last to change one. */
   counted(person: PersonId, interaction: string): Promise<boolean>
-  /** Deletes checks past their expiry; returns how many went. */
+  /** How many of the checks that a person holds or has closed were started at `since` (ms since 1970) or later. */
+  startedSince(person: PersonId, since: number): Promise<number>
+  /** Deletes checks past their expiry, closed ones after a day; returns how many went. */
   purge(now: number): Promise<number>
 }

@@ -1,8 +1,9 @@
 // Opens the embedded database: node:sqlite behind kysely, in WAL mode so that several processes of one host can share it.
-import { statSync } from 'node:fs'
+import { chmodSync, statSync } from 'node:fs'
 import { DatabaseSync, type SQLInputValue } from 'node:sqlite'
 import { Kysely, type LogConfig, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
 import { migrate } from './migrations.ts'
+import { scrub } from './scrub.ts'
 import type { Tables } from './tables.ts'
 
 /** How long a writer waits for another process before it gives up, in ms; half the time Discord gives for an answer. */
@@ -17,6 +18,8 @@ export async function openSqlite(path: string, log: LogConfig = []): Promise<Kys
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => adapt(path) }), log })
   try {
     await migrate(db)
+    // Whoever was here before may have been cut off between deleting and scrubbing.
+    await scrub(db)
     return db
   } catch (error) {
     await db.destroy().catch(() => undefined)
@@ -31,7 +34,7 @@ export function openAsIs(path: string, writing: boolean): Kysely<Tables> {
 }
 
 function adapt(path: string): SqliteDatabase {
-  const database = new DatabaseSync(path, { timeout: busyTimeout })
+  const database = openPrivately(path)
   // Pages that every click reads and writes stay in memory, 16 MB of them.
   database.exec('pragma cache_size = -16000')
   // What is deleted is overwritten: nobody shall read in the file what the tables have forgotten.
@@ -39,6 +42,22 @@ function adapt(path: string): SqliteDatabase {
     'pragma journal_mode = wal; pragma synchronous = normal; pragma foreign_keys = on; pragma secure_delete = on',
   )
   return wrap(database, stillThere(path))
+}
+
+/** The file, and what SQLite lays beside it with the same rights, is for this user alone. */
+function openPrivately(path: string): DatabaseSync {
+  const before = process.umask(0o077)
+  try {
+    const database = new DatabaseSync(path, { timeout: busyTimeout })
+    // One that another version made may be everybody's to read. Where it is somebody else's, they decide.
+    for (const file of [path, `${path}-wal`, `${path}-shm`])
+      try {
+        chmodSync(file, 0o600)
+      } catch {}
+    return database
+  } finally {
+    process.umask(before)
+  }
 }
 
 /** Whoever writes into a file that was removed is told so, and not that it was stored. */
