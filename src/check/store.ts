@@ -10,8 +10,11 @@ export type Stored = { readonly check: Check; readonly changedBy: string }
 
 /** `Outcome`: what a finished check leaves behind for the counts. The check room hands it on and does not look into it. */
 export type CheckStore<Outcome = unknown> = {
-  /** Stores a new check, unless `interaction` has opened one already. */
-  create(check: Check, interaction: string): Promise<'saved' | 'seen'>
+  /**
+   * Stores a new check, unless `interaction` has opened one already (`seen`), or its holder has `most` open ones, counted together
+   * with what every other process opens meanwhile (`full`).
+   */
+  create(check: Check, interaction: string, most?: number): Promise<'saved' | 'seen' | 'full'>
   /** The check as it stands; one that is known to stand at `expected` may come from memory, since a save compares again. */
   load(id: CheckId, expected?: number): Promise<Stored | undefined>
   /**

@@ -6,6 +6,7 @@ import type { Outcome } from '../trends/outcome.ts'
 import type { LeftOut } from './bodies/body.ts'
 import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
 import { atOnce, inBatches } from './in-batches.ts'
+import { insert, insertWithin } from './insert-check.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { CheckRow, Tables } from './tables.ts'
@@ -43,7 +44,7 @@ export function openCheckStore(
     db.selectFrom('checks').select(bodyColumns).where('phase', '!=', 'closed').where('expires_at', '>', now)
 
   return {
-    async create(check, interaction) {
+    async create(check, interaction, most) {
       const row = {
         ...(await columnsOf(seal, check)),
         id: check.id,
@@ -51,12 +52,7 @@ export function openCheckStore(
         opened_by: interaction,
         changed_by: interaction,
       }
-      const done = await db
-        .insertInto('checks')
-        .values(row)
-        .onConflict(conflict => conflict.column('opened_by').doNothing())
-        .executeTakeFirst()
-      return done.numInsertedOrUpdatedRows === 1n ? 'saved' : 'seen'
+      return most === undefined ? insert(db, row) : insertWithin(db, row, most)
     },
 
     async load(id) {

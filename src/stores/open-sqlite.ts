@@ -1,7 +1,7 @@
 // Opens the embedded database: node:sqlite behind kysely, in WAL mode so that several processes of one host can share it.
-import { chmodSync } from 'node:fs'
+import { chmodSync, statSync } from 'node:fs'
 import { DatabaseSync, type SQLInputValue } from 'node:sqlite'
-import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
+import { Kysely, type LogConfig, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
 import { migrate } from './migrations.ts'
 import { scrub } from './scrub.ts'
 import type { Tables } from './tables.ts'
@@ -14,8 +14,8 @@ const busyTimeout = 1500
  * normal` in WAL mode keeps every commit through a crash of the process, kill -9 included; a power cut may lose the last ones but
  * never corrupts the file (sqlite.org/wal.html).
  */
-export async function openSqlite(path: string): Promise<Kysely<Tables>> {
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => adapt(path) }) })
+export async function openSqlite(path: string, log: LogConfig = []): Promise<Kysely<Tables>> {
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: async () => adapt(path) }), log })
   try {
     await migrate(db)
     // Whoever was here before may have been cut off between deleting and scrubbing.
@@ -41,7 +41,7 @@ function adapt(path: string): SqliteDatabase {
   database.exec(
     'pragma journal_mode = wal; pragma synchronous = normal; pragma foreign_keys = on; pragma secure_delete = on',
   )
-  return wrap(database)
+  return wrap(database, stillThere(path))
 }
 
 /** The file, and what SQLite lays beside it with the same rights, is for this user alone. */
@@ -60,14 +60,29 @@ function openPrivately(path: string): DatabaseSync {
   }
 }
 
-function wrap(database: DatabaseSync): SqliteDatabase {
+/** Whoever writes into a file that was removed is told so, and not that it was stored. */
+class DatabaseGone extends Error {
+  readonly code = 'DATABASE_GONE'
+}
+
+/** Throws once the file at `path` is no longer the one it was: what is written into it then is kept by nobody. */
+function stillThere(path: string): () => void {
+  if (path === ':memory:') return () => undefined
+  const inode = () => statSync(path, { throwIfNoEntry: false })?.ino
+  const first = inode()
+  return () => {
+    if (inode() !== first) throw new DatabaseGone(`${path} was removed or replaced while it was open`)
+  }
+}
+
+function wrap(database: DatabaseSync, beforeWriting: () => void = () => undefined): SqliteDatabase {
   const prepared = new Map<string, SqliteStatement>()
   return {
     close: () => database.close(),
     prepare(sql) {
       const known = prepared.get(sql)
       if (known) return known
-      const statement = statementOf(database, sql)
+      const statement = statementOf(database, sql, beforeWriting)
       // Only statements with a fixed text come back often; the bound keeps generated ones from piling up.
       if (prepared.size < 200 && !/^\s*(create|alter|drop|pragma)/i.test(sql)) prepared.set(sql, statement)
       return statement
@@ -75,13 +90,16 @@ function wrap(database: DatabaseSync): SqliteDatabase {
   }
 }
 
-function statementOf(database: DatabaseSync, sql: string): SqliteStatement {
+function statementOf(database: DatabaseSync, sql: string, beforeWriting: () => void): SqliteStatement {
   const statement = database.prepare(sql)
   const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
   return {
     reader: statement.columns().length > 0,
     all: parameters => statement.all(...values(parameters)),
-    run: parameters => statement.run(...values(parameters)),
+    run: parameters => {
+      beforeWriting()
+      return statement.run(...values(parameters))
+    },
     iterate: parameters => statement.iterate(...values(parameters)),
   }
 }

@@ -70,7 +70,8 @@ async function begin(services: Services, interaction: Starting, wanted: Wanted):
       )
     : started
   if (!begun.ok) return refused(begun.refusal)
-  const created = await services.checks.create(begun.check, interaction.id)
+  const created = await services.checks.create(begun.check, interaction.id, mostOpen)
+  if (created === 'full') return refused({ code: 'too-many-open', count: mostOpen })
   return created === 'seen' ? { is: 'seen' } : { is: 'begun', program, screen: begun.screen }
 }
 
