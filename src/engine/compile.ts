@@ -89,16 +89,20 @@ export function compile(
     ? rules.filter(rule => closes.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
     : []
   const atoms = atomsByQuestion(rules.map(rule => rule.when))
+  // What every cell is asked stands first, so that the same rules find their questions in the same places whatever the family.
+  const general = new Set(rules.flatMap(rule => (rule.families ? [] : questionsOf(rule.when))))
+  const inOrder = [...questions.filter(one => general.has(one.id)), ...questions.filter(one => !general.has(one.id))]
   const space = openSpace(
-    questions.map(question => {
+    inOrder.map(question => {
       const mine = atoms.get(question.id) ?? []
       return { id: question.id, variable: bench.variable(question, question.id, mine, () => statesOf(question, mine)) }
     }),
+    bench.weighers,
   )
   const given: Answers = Object.fromEntries(Object.entries(family?.given ?? {}).map(([id, one]) => [id, option(one)]))
   const modelQuestions = space.questions.map(({ id, variable }, i) => ({
     id,
-    effort: questions[i]?.effort ?? 1,
+    effort: inOrder[i]?.effort ?? 1,
     states: variable.states,
   }))
   const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when), given }
@@ -114,7 +118,7 @@ export function compile(
       rules,
       reads: new Map(rules.map(rule => [rule.id, questionsOf(rule.when)])),
       enough,
-      hazards: hazardsOf(rules),
+      hazards: hazardsOf(rules, questions),
       expired,
       given,
       states: new Map(space.questions.map(({ id, variable }) => [id, variable.states])),
@@ -145,11 +149,14 @@ function repeated(packs: readonly Pack[]): PackProblem[] {
   ]
 }
 
-function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Urgency> {
+/** What a label says is no sign of danger: it tells which line another answer is held against. */
+function hazardsOf(rules: readonly Rule[], questions: readonly Question[]): Map<QuestionId, Urgency> {
+  const label = new Set(questions.flatMap(question => (question.topic === 'label' ? [question.id] : [])))
   const found = new Map<QuestionId, Urgency>()
   for (const rule of rules)
     if (rule.kind === 'hazard')
-      for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)
+      for (const id of questionsOf(rule.when))
+        if (!label.has(id) && found.get(id) !== 'get-away') found.set(id, rule.act)
   return found
 }
 

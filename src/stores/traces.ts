@@ -11,6 +11,7 @@ import { bodyColumns, type checkOf, checksOf, columnsOf } from './check-body.ts'
 import { openFamilyStore } from './family-store.ts'
 import { familyDeedsOf, forgetInFamilies } from './family-traces.ts'
 import { openFindingLog } from './finding-log.ts'
+import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { Tables } from './tables.ts'
@@ -163,12 +164,27 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     },
 
     async forgetServer(server) {
-      const checks = db.selectFrom('checks').select('id').where('server', '=', server)
-      await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
-      await db.deleteFrom('checks').where('server', '=', server).execute()
+      await inBatches(async () => {
+        const found = await db.selectFrom('checks').select('id').where('server', '=', server).limit(atOnce).execute()
+        const checks = found.map(one => one.id)
+        if (checks.length === 0) return 0
+        await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
+        await db.deleteFrom('checks').where('id', 'in', checks).execute()
+        return checks.length
+      })
       await findings.forget(server)
       await openFamilyStore(db).forget(server)
-      await db.deleteFrom('outcomes').where('server', '=', server).execute()
+      const outcomes = db
+        .selectFrom('outcomes')
+        .select(['server', 'epoch', 'family', 'reporter'])
+        .where('server', '=', server)
+        .limit(atOnce)
+      await inBatches(async () => {
+        const done = await sql`delete from outcomes where (server, epoch, family, reporter) in (${outcomes})`.execute(
+          db,
+        )
+        return done.numAffectedRows ?? 0
+      })
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
       await db.deleteFrom('offers').where('server', '=', server).execute()
       await db.deleteFrom('servers').where('id', '=', server).execute()

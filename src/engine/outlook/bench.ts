@@ -1,9 +1,10 @@
 // Where models are compiled: what they share is made once and kept for the next, as every family's program holds most of the same rules.
 import type { Answer } from '../answers.ts'
-import { type Atom, weighAtom } from '../conditions.ts'
+import { type Atom, type Condition, weighAtom } from '../conditions.ts'
 import { type Formulas, openFormulas } from './formulas.ts'
 import { openPartitions, type Partitions } from './partitions.ts'
 import { finderOf } from './place-of.ts'
+import type { Weigher } from './space.ts'
 import type { State } from './states.ts'
 import { openViews, type Views } from './views.ts'
 
@@ -31,6 +32,8 @@ export type Bench = {
    */
   variable(owner: object, id: string, atoms: readonly Atom[], states: () => readonly State[]): Variable
   variableAt(number: number): Variable
+  /** Weighers that the spaces of its programs share. */
+  readonly weighers: WeakMap<Condition, Map<string, Weigher>>
   /** Whether so much is kept that the next program is better begun on a new bench. */
   readonly full: boolean
 }
@@ -63,6 +66,7 @@ export function openBench(): Bench {
       return made
     },
     variableAt: at,
+    weighers: new WeakMap(),
     get full() {
       return variables.length > mostVariables || formulas.size > mostFormulas
     },

@@ -8,6 +8,8 @@ export const never: Formula = 0
 export const always: Formula = 1
 
 const none: readonly Formula[] = []
+/** How many restricted formulas are remembered. */
+const mostRestricted = 100_000
 
 type Node =
   | { readonly op: 'constant' }
@@ -86,6 +88,8 @@ export function openFormulas(): Formulas {
             node.op,
             node.of.map(part => restrict(part, variable, state)),
           )
+    // What is remembered can be worked out again.
+    if (restricted.size >= mostRestricted) restricted.clear()
     restricted.set(key, result)
     return result
   }

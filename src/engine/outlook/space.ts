@@ -1,7 +1,7 @@
 // The space of a program's answers: which state each question is in, as small numbers that rules and groups are read from.
 
 import type { Answers, QuestionId } from '../answers.ts'
-import type { Condition } from '../conditions.ts'
+import { type Condition, questionsOf } from '../conditions.ts'
 import type { Variable } from './bench.ts'
 
 /** The state of each variable; -1 where nothing was answered. */
@@ -18,10 +18,17 @@ export type Space = {
   /** The same places with everything unanswered at "can't tell": what has been said so far, judged as it stands. */
   asItStands(places: Places): Places
   /** How a condition weighs places: 0 false, 1 unknown, 2 true. */
-  weigher(condition: Condition): (places: Places) => number
+  weigher(condition: Condition): Weigher
 }
 
-export function openSpace(questions: readonly SpaceQuestion[]): Space {
+/** How a condition weighs places. */
+export type Weigher = (places: Places) => number
+
+/** `kept`: weighers that spaces share, by condition and by where its questions stand. */
+export function openSpace(
+  questions: readonly SpaceQuestion[],
+  kept: WeakMap<Condition, Map<string, Weigher>> = new WeakMap(),
+): Space {
   const indexOf = new Map(questions.map((question, i) => [question.id, i]))
   const placed = new WeakMap<Answers, Places>()
 
@@ -40,7 +47,18 @@ export function openSpace(questions: readonly SpaceQuestion[]): Space {
   const asItStands = (places: Places): Places =>
     places.map((state, i) => (state < 0 ? (questions[i] as SpaceQuestion).variable.unsure : state))
 
-  function weigher(condition: Condition): (places: Places) => number {
+  function weigher(condition: Condition): Weigher {
+    const mine = kept.get(condition) ?? new Map<string, Weigher>()
+    kept.set(condition, mine)
+    const key = questionsOf(condition)
+      .map(id => `${indexOf.get(id)} ${questions[indexOf.get(id) ?? -1]?.variable.number}`)
+      .join()
+    const known = mine.get(key) ?? make(condition)
+    mine.set(key, known)
+    return known
+  }
+
+  function make(condition: Condition): Weigher {
     if ('question' in condition) {
       const index = indexOf.get(condition.question)
       const question = index === undefined ? undefined : questions[index]
@@ -52,16 +70,15 @@ export function openSpace(questions: readonly SpaceQuestion[]): Space {
       }
     }
     if (condition.op === 'not') {
-      const of = weigher(condition.of)
+      const of = make(condition.of)
       return places => 2 - of(places)
     }
-    const parts = condition.of.map(weigher)
+    const parts = condition.of.map(make)
     const [first, limit] = condition.op === 'all' ? [2, 0] : [0, 2]
     const better = condition.op === 'all' ? Math.min : Math.max
     return places => {
       let truth = first
-      for (let i = 0; i < parts.length && truth !== limit; i++)
-        truth = better(truth, (parts[i] as (p: Places) => number)(places))
+      for (let i = 0; i < parts.length && truth !== limit; i++) truth = better(truth, (parts[i] as Weigher)(places))
       return truth
     }
   }
