@@ -13,6 +13,7 @@ import { privacyClick } from './privacy/privacy-click.ts'
 import { setupClick } from './setup/setup-click.ts'
 import { countingClick } from './trends/counting-click.ts'
 import { findingClick } from './trends/finding-click.ts'
+import { findingsClick } from './trends/findings-click.ts'
 import { trendsClick } from './trends/trends-click.ts'
 
 /** The first that takes a click has it; the busiest comes first. */
@@ -25,6 +26,7 @@ export const clickHandlers: readonly ClickHandler[] = [
   countingClick,
   trendsClick,
   findingClick,
+  findingsClick,
   privacyClick,
   buyingClick,
   linksClick,

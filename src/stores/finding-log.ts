@@ -1,23 +1,16 @@
 // Findings over SQL: one row each, one statement a save.
 import type { Kysely } from 'kysely'
-import type { Finding } from '../trends/finding.ts'
-import type { FindingLog } from '../trends/finding-log.ts'
+import { begin, type Finding, isPending } from '../trends/findings/finding.ts'
+import type { FindingLog } from '../trends/findings/finding-log.ts'
+import { readFinding } from '../trends/findings/read-finding.ts'
 import type { FindingRow, Tables } from './tables.ts'
 
 export function openFindingLog(db: Kysely<Tables>): FindingLog {
+  const ofServer = (server: string) => db.selectFrom('findings').select('body').where('server', '=', server)
   return {
     async add(server, found, newId) {
       for (const one of found) {
-        const finding: Finding = {
-          ...one,
-          id: newId(),
-          server,
-          revision: 0,
-          state: 'new',
-          again: null,
-          warning: null,
-          decisions: [],
-        }
+        const finding = begin(one, newId(), server)
         await db
           .insertInto('findings')
           .values({ ...changeable(finding), id: finding.id, server, key: finding.key, week: finding.week })
@@ -31,12 +24,14 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
       return row && read(row.body)
     },
 
-    async untold(server, week) {
-      const rows = await db
-        .selectFrom('findings')
-        .select('body')
-        .where('server', '=', server)
-        .where(is => is.or([is('state', '=', 'new'), is.and([is('state', '=', 'told'), is('again', '<=', week)])]))
+    async of(server) {
+      const rows = await ofServer(server).orderBy('week', 'desc').orderBy('key').execute()
+      return rows.map(row => read(row.body))
+    },
+
+    async due(server, week) {
+      const rows = await ofServer(server)
+        .where(is => is.or([is('due', '=', 1), is.and([is('state', '=', 'watching'), is('again', '<=', week)])]))
         .orderBy('week')
         .orderBy('key')
         .execute()
@@ -44,12 +39,7 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
     },
 
     async unposted(server) {
-      const rows = await db
-        .selectFrom('findings')
-        .select('body')
-        .where('server', '=', server)
-        .where('unposted', '=', 1)
-        .execute()
+      const rows = await ofServer(server).where('unposted', '=', 1).orderBy('key').execute()
       return rows.map(row => read(row.body))
     },
 
@@ -69,12 +59,13 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
   }
 }
 
-const read = (body: string): Finding => JSON.parse(body) as Finding
+const read = (body: string): Finding => readFinding(JSON.parse(body))
 
 const changeable = (finding: Finding): Omit<FindingRow, 'id' | 'server' | 'key' | 'week'> => ({
   revision: finding.revision,
   state: finding.state,
-  again: finding.again,
-  unposted: finding.warning?.posted === false ? 1 : 0,
+  again: finding.until,
+  unposted: isPending(finding) ? 1 : 0,
+  due: !finding.told || finding.stale ? 1 : 0,
   body: JSON.stringify(finding),
 })

@@ -3,6 +3,7 @@ import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { keepVersion, newerThan } from './newer-database.ts'
 import { outcomesMigration, outcomesOnceMigration } from './outcomes-migration.ts'
+import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
 
 type Any = Kysely<unknown>
@@ -113,6 +114,7 @@ const migrations: Record<string, Migration> = {
     },
   },
   '0010-outcomes-once': outcomesOnceMigration,
+  '0013-stories': storiesMigration,
 }
 
 /**

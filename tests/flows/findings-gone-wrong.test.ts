@@ -3,7 +3,8 @@ import { afterEach, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import type { Services } from '../../src/discord/services.ts'
-import { longestWarning, showWarning } from '../../src/discord/trends/show/finding.ts'
+import { showWarning } from '../../src/discord/trends/show/finding.ts'
+import { longestWarning } from '../../src/discord/trends/show/finding-forms.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import type { SeenModal } from '../../src/practice/interactions/modal.ts'
@@ -62,7 +63,7 @@ test('a moderator who loses the role between report and click, or with a form op
   const before = room.standIn.as('Wren').sees(everybody).length
   for (const reply of [
     await tomas().submit(form, { warning: 'look', channel: [everybody] }),
-    await press(tomas(), first, 'Tell again next week'),
+    await press(tomas(), first, 'It is a known fake'),
   ])
     expect(text(messageOf(reply))).toMatch(/Only moderators of this server/)
   expect(room.standIn.as('Wren').sees(everybody)).toHaveLength(before)

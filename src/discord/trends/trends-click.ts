@@ -50,6 +50,7 @@ async function chartOf(services: Services, say: Say, { release, settings }: Foun
     return { name: 'verdicts.png', drawing: drawShares(say, release) }
   // Of the pool no past is drawn: it may have been of too few servers then.
   const ownRises = view === 'rises' && release.scope === 'server'
-  const weeks = ownRises && drawWeeks(say, await recentReleases(services, settings.server, release.week))
+  const noticed = new Set(release.rises.map(rise => rise.week))
+  const weeks = ownRises && drawWeeks(say, await recentReleases(services, settings.server, release.week), noticed)
   return weeks ? { name: 'weeks.png', drawing: weeks } : undefined
 }

@@ -6,6 +6,7 @@ import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
+import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
@@ -40,6 +41,7 @@ export const german: Partial<Catalogue> = {
   ...logRefusals,
   ...photoRefusals,
   ...trends,
+  ...findings,
   ...privacy,
   ...buying,
   ...regions,

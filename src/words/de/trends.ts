@@ -69,31 +69,6 @@ export const trends: InWordsOf<typeof english> = {
   'trends.chart': 'Ergebnisse der gezählten Prüfungen',
   'trends.chart.interval': 'wo der Anteil liegen kann (95 %)',
   'trends.chart.withheld': 'zu wenige',
-  'finding.title.rise': 'Etwas steigt',
-  'finding.title.pattern': 'Etwas Neues tritt zusammen auf',
-  'finding.warn': 'Eine Warnung posten',
-  'finding.dismiss': 'Verwerfen, mit Begründung',
-  'finding.put-off': 'Nächste Woche wieder melden',
-  'finding.draft': 'Eine Regel entwerfen',
-  'finding.care':
-    'Gezählte Prüfungen sagen, was Mitglieder berichtet haben, nicht, was ein Hersteller oder Händler getan hat. Geh der Sache nach, bevor du warnst.',
-  'finding.did.warned': '{who} hat am {when} eine Warnung gepostet: {why}',
-  'finding.did.dismissed': '{who} hat es am {when} verworfen: {why}',
-  'finding.did.put-off': '{who} hat es am {when} verschoben, auf {why}.',
-  'finding.form.warning': 'Die Warnung',
-  'finding.form.warning.hint': 'Was gesehen wurde, nicht, wer schuld ist. Der Sicherheitshinweis kommt darunter.',
-  'finding.form.channel': 'Wo sie gepostet wird',
-  'finding.form.reason': 'Warum es verworfen wird',
-  'finding.drafted':
-    'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
-  'finding.settled':
-    'Jemand hat inzwischen darüber entschieden. Es wurde nichts geändert; hier siehst du, wie es steht.',
-  'finding.not-posted':
-    'Die Warnung konnte nicht gepostet werden: Den Kanal gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Wähle einen anderen Kanal.',
-  'finding.kept-text': 'Was du geschrieben hast, steht in der Datei, damit nichts davon verloren geht.',
-  'warning.title': 'Eine Warnung zu Zellen',
-  'warning.draft':
-    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze sie nicht.',
   'command.trends': 'Sehen, was die gezählten Prüfungen dieses Servers ergeben (Moderation)',
   'trends.view.overview': 'Überblick',
   'trends.view.families': 'Arten von Zellen',

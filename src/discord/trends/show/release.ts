@@ -39,15 +39,16 @@ export function showRelease(
       text(head),
       ...gallery(shown),
       ...fitLists(lists, head.length + foot.length + 20, textBudget).map(one => text(one)),
-      ...rows(
-        releaseViews.map(one =>
+      ...rows([
+        ...releaseViews.map(one =>
           pressButton(
             encodeTrends({ is, week, what: one }),
             say(`trends.view.${one}`),
             one === view ? ButtonStyle.Primary : ButtonStyle.Secondary,
           ),
         ),
-      ),
+        pressButton(encodeTrends({ is: 'findings', filter: 'open', page: 0 }), say('trends.view.findings')),
+      ]),
       ...rows([
         ...releaseExports.map(one => pressButton(encodeTrends({ is, week, what: one }), say(`trends.export.${one}`))),
         ...(pooling ? [pressButton(encodeTrends({ is: other, week, what: view }), say(`trends.to.${other}`))] : []),
