@@ -19,6 +19,8 @@ export type EntryText = { readonly title: string; readonly body: string; readonl
 export type Entry = {
   readonly id: EntryId
   readonly caution: CautionKind
+  /** Whether somebody who asks this has a cell before them, so that checking it is the first thing to offer. */
+  readonly inHand: boolean
   readonly related: readonly EntryId[]
   readonly sources: readonly EntrySource[]
   /** English is always there. */

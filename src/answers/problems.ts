@@ -4,7 +4,7 @@ export type AnswerProblem = { readonly at: string } & (
   | { readonly code: 'no-front-matter' | 'no-english' | 'no-source' | 'itself-related' }
   | { readonly code: 'another-name'; readonly name: string; readonly wanted: string }
   | { readonly code: 'twice'; readonly name: string }
-  | { readonly code: 'unknown-related'; readonly name: string; readonly known: readonly string[] }
+  | { readonly code: 'unknown-related' | 'unknown-words'; readonly name: string; readonly known: readonly string[] }
   | { readonly code: 'language-incomplete'; readonly language: string; readonly lacks: string }
   | {
       readonly code: 'body-too-long' | 'title-too-long'

@@ -6,7 +6,7 @@ import Keyv from 'keyv'
 import type { Logger } from 'pino'
 import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
-import { openLanes } from '../discord/interaction/lanes.ts'
+import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
@@ -33,25 +33,30 @@ import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { openTrends } from './open-trends.ts'
 
-export type OpenedDesk = { readonly services: Services; readonly job: Omit<Job, 'services'>; close(): Promise<void> }
+export type OpenedServices = {
+  readonly services: Services
+  readonly job: Omit<Job, 'services'>
+  close(): Promise<void>
+}
 
 /** How often expired checks and values are swept out, and how long read packs and drawn pictures are remembered, in ms. */
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedDesk> {
+export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
   const db = await openDatabase(config)
-  const checks = rememberChecks(openCheckStore(db))
+  const trends = openTrends(db, config.data, log)
+  const checks = rememberChecks(openCheckStore(db, trends.seal))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory))
   const pictures = config.pictures
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
-  const lanes = openLanes()
+  const queue = openKeyedQueue()
   const sweep = () =>
-    lanes
+    queue
       .inBackground(async () => {
         const settled = await settleFinished(services)
         const gone = await checks.purge(now())
@@ -68,14 +73,13 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const photos = openPhotoReader(config.attachmentOrigins)
-  const trends = openTrends(db, config.data, log)
   const services: Services = {
     programs,
     checks,
     notices,
     servers,
     offers,
-    lanes,
+    queue,
     fairUse: config.fairUse ? openFairUse() : noLimits,
     pictures,
     drafts,
@@ -83,7 +87,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     photos,
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
-    traces: tracesWith(openTraces(db), checks),
+    traces: tracesWith(openTraces(db, trends.seal), checks),
     posts: queuePosts(posts),
     now,
     newId,
@@ -93,6 +97,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     services,
     job: {
       keys: trends.keys,
+      sealKeys: trends.sealKeys,
       leases: trends.leases,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
@@ -100,7 +105,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     },
     async close() {
       clearInterval(timer)
-      await lanes.idle()
+      await queue.idle()
       await db.destroy()
     },
   }

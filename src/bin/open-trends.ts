@@ -10,6 +10,7 @@ import { openLeases } from '../stores/lease.ts'
 import { openOptOuts } from '../stores/opt-outs.ts'
 import { openOutcomeLog } from '../stores/outcome-log.ts'
 import { openReleaseLog } from '../stores/release-log.ts'
+import { openSeal, type Seal } from '../stores/seal.ts'
 import type { Tables } from '../stores/tables.ts'
 import { epochOf } from '../trends/epoch.ts'
 import type { KnownFakes } from '../trends/findings/known-fakes.ts'
@@ -37,17 +38,30 @@ const keptByName: KnownFakes = {
 const fakeName = (week: Week, rules: readonly string[]): string =>
   ['seen', week.toLowerCase(), ...rules.slice(0, 1)].join('-')
 
-export type OpenedTrends = { readonly services: TrendsServices; readonly keys: EpochKeys; readonly leases: Leases }
+export type OpenedTrends = {
+  readonly services: TrendsServices
+  /** One an epoch, behind the pseudonyms; one a week, behind the seals. */
+  readonly keys: EpochKeys
+  readonly sealKeys: EpochKeys
+  readonly seal: Seal
+  readonly leases: Leases
+}
 
 /** `data`: the folder the keys lie in, in a folder of their own. */
 export function openTrends(db: Kysely<Tables>, data: string, log: Logger): OpenedTrends {
   const keys = openEpochKeys(join(data, 'keys'))
+  const sealKeys = openEpochKeys(join(data, 'keys', 'seals'))
+  const seal = openSeal(sealKeys)
+  const lost = (rows: number) =>
+    log.error({ rows }, 'outcomes that wait cannot be opened: the folder keys is not the one they were left with')
   const damaged = (rows: number) => log.error({ rows }, 'damaged outcomes are left out of the counts')
   return {
     keys,
+    sealKeys,
+    seal,
     leases: openLeases(db),
     services: {
-      outcomes: openOutcomeLog(db, damaged),
+      outcomes: openOutcomeLog(db, seal, damaged, lost),
       releases: openReleaseLog(db),
       findings: openFindingLog(db),
       knownFakes: keptByName,

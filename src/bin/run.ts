@@ -5,7 +5,7 @@ import { openLog } from '../discord/gateway/logger.ts'
 import { dayOf } from '../engine/day-of.ts'
 import { UnusablePacks } from '../packs/unusable-packs.ts'
 import { type Config, readConfig } from './config.ts'
-import type { OpenedDesk } from './open-services.ts'
+import type { OpenedServices } from './open-services.ts'
 
 /** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start. */
 export async function run(): Promise<void> {
@@ -27,7 +27,7 @@ export async function run(): Promise<void> {
         : undefined
     const connection = practice?.connection ?? { token: config.token ?? '', ...(config.api && { api: config.api }) }
     // The rooms behind the services are loaded while Discord answers.
-    const opening = Promise.withResolvers<OpenedDesk>()
+    const opening = Promise.withResolvers<OpenedServices>()
     const bot = await openBot(async posts => {
       import('./open-services.ts')
         .then(({ openServices }) => openServices(practice?.config ?? config, log, posts))

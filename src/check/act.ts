@@ -54,7 +54,8 @@ function hand(program: Program, check: Check, actor: Actor, event: HandOverEvent
   if (!handed.ok) return handed
   const touched = { ...handed.check, expiresAt: expiryFrom(now) }
   // What comes next depends on what the new holder has done before: nobody is led on by another's consent.
-  if (touched.holder !== check.holder && check.phase.is !== 'done') return moveOn(program, touched)
+  const asks = check.phase.is !== 'done' && check.phase.is !== 'beginning'
+  if (touched.holder !== check.holder && asks) return moveOn(program, touched)
   const next = { ...touched, revision: check.revision + 1 }
   return { ok: true, check: next, screen: screenOf(program, next) }
 }

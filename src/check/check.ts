@@ -1,6 +1,7 @@
 // One guided pass over one cell, or one batch bought together: what is kept of it between two clicks.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
 import type { PackRef } from '../engine/compile.ts'
+import type { Tool } from '../ground/tools.ts'
 import type { Custody } from './custody.ts'
 import type { CheckId, PersonId } from './ids.ts'
 
@@ -11,7 +12,10 @@ export type Mode = 'quick' | 'full'
 export type Consent = 'unwrap' | 'bench'
 
 export type Phase =
-  | { readonly is: 'asking'; readonly question: QuestionId }
+  /** Nothing was asked yet: how thorough it is to be, which family and which tools are chosen first. */
+  | { readonly is: 'beginning' }
+  /** `changing`: it was answered before, and stays so until another answer is given. */
+  | { readonly is: 'asking'; readonly question: QuestionId; readonly changing?: true }
   /** `answer` alone would rule the cell out: the same question once more before it counts. */
   | { readonly is: 'second-look'; readonly question: QuestionId; readonly answer: Answer }
   | { readonly is: 'consent'; readonly to: Consent }
@@ -42,10 +46,16 @@ export type Check = {
   readonly trail: readonly QuestionId[]
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
+  /** What is known from elsewhere and would speak against the cell: each is asked about once before it counts. */
+  readonly pending?: Answers
+  /** The tools that are there; absent where nobody was asked, as in checks begun before there was a choice. */
+  readonly tools?: readonly Tool[]
   readonly consents: Readonly<Partial<Record<Consent, boolean>>>
   readonly phase: Phase
   /** Decided each time it comes to a verdict; absent before. */
   readonly leaves?: Leaves
+  /** Its outcome is settled, left or not: it leaves no second one. The store says so. */
+  readonly settled?: true
   /** How it came to its holder; absent while it was never handed over. */
   readonly custody?: Custody
   /** Milliseconds since 1970. */

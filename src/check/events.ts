@@ -1,5 +1,6 @@
 // What can happen to a check.
 import type { Answer, Answers, FamilyId, QuestionId } from '../engine/answers.ts'
+import type { Tool } from '../ground/tools.ts'
 import type { Consent, Mode } from './check.ts'
 import type { CheckId, PersonId } from './ids.ts'
 
@@ -7,7 +8,8 @@ export type Start = {
   readonly id: CheckId
   readonly holder: PersonId
   readonly server: string | null
-  readonly mode: Mode
+  /** How thorough it is to be; where it is left out, the check begins by asking. */
+  readonly mode?: Mode
   readonly cells: number
   readonly family: FamilyId | null
   /** What is known before the first question, such as a listing's claims. */
@@ -15,6 +17,12 @@ export type Start = {
 }
 
 export type CheckEvent =
+  /** The first question, please: quick or full. */
+  | { readonly is: 'begin'; readonly mode: Mode }
+  /** The tools that are there; before the first question. */
+  | { readonly is: 'equip'; readonly tools: readonly Tool[] }
+  /** Asks an answered question again; the answer stays until another is given. */
+  | { readonly is: 'change'; readonly question: QuestionId }
   /** `by`: the moderator who answers in the holder's place. */
   | { readonly is: 'answer'; readonly question: QuestionId; readonly answer: Answer; readonly by?: PersonId }
   | { readonly is: 'consent'; readonly to: Consent; readonly given: boolean }

@@ -7,23 +7,23 @@ export type TakenIn = {
   readonly answers: Answers
   /** The questions that were answered by it, in order. */
   readonly taken: readonly QuestionId[]
-  /** The first fact that alone would rule the cell out: not taken, but to be asked a second time. */
-  readonly decisive: { readonly question: QuestionId; readonly answer: Answer } | undefined
+  /** Facts that alone would rule the cell out: not taken, but each to be asked about once before it counts. */
+  readonly pending: Answers
 }
 
 /** Facts about questions the program does not have, that do not fit, or that have an answer already, are left out. */
 export function takeIn(program: Program, before: Answers, facts: Answers): TakenIn {
   const answers: Record<QuestionId, Answer> = { ...before }
   const taken: QuestionId[] = []
-  let decisive: TakenIn['decisive']
+  const pending: Record<QuestionId, Answer> = {}
   for (const [question, answer] of Object.entries(facts)) {
     if (!program.questions.has(question) || answers[question] || misfit(program, question, answer)) continue
     if (decides(program, answers, question, answer)) {
-      decisive ??= { question, answer }
+      pending[question] = answer
       continue
     }
     answers[question] = answer
     taken.push(question)
   }
-  return { answers, taken, decisive }
+  return { answers, taken, pending }
 }

@@ -1,17 +1,21 @@
-// Which question comes next: the one that tells most for its effort, after what is safer to do has been done.
+// Which question comes next: an expert's order, and within it the one that tells most for its effort.
 //
-// First what may mean "get away from it". Then every question waits until the hazards that take less care have been asked
-// about: no hands before the looks, no meter before the wrap is known to be whole. Lifting a wrap and putting a load on come
-// last: whatever an easier step can settle needs no risky one.
-import type { QuestionId } from '../engine/answers.ts'
+// First what may mean "get away from it", then what was found out elsewhere and needs a second look, then label, looks and tools.
+// Within that, every question waits until the hazards that take less care have been asked about: no hands before the looks, no meter before
+// the wrap is known to be whole. Lifting a wrap and putting a load on come last: whatever an easier step can settle needs no risky one.
+import type { Answer, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
-import type { Care } from '../engine/pack/pack.ts'
+import type { Care, Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
+import { stageOf, stages } from './stage.ts'
+import { hasTool } from './tools.ts'
 
 export type Next =
   | { readonly is: 'ask'; readonly question: QuestionId; readonly left: number }
+  /** Found out elsewhere, and asked about once before it counts. */
+  | { readonly is: 'confirm'; readonly question: QuestionId; readonly answer: Answer; readonly left: number }
   | { readonly is: 'consent'; readonly to: Consent; readonly left: number }
   /** Nothing may be asked any more; `settled` says whether that is because no answer can change the verdict. */
   | { readonly is: 'done'; readonly settled: boolean }
@@ -23,14 +27,20 @@ export function nextOf(program: Program, check: Check): Next {
   const outlook = program.outlook(check.answers)
   if (outlook.reachable.length <= 1) return { is: 'done', settled: true }
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
-  const wanted = open.filter(question => check.mode === 'full' || question.quick)
-  const left = wanted.filter(question => isLevel(question.care) || check.consents[question.care] !== false).length
-  const { hazards } = program
-  const urgent = wanted.find(question => question.care === 'look' && hazards.get(question.id) === 'get-away')
+  const offHands = mustKeepOff(program, check)
+  const wanted = open.filter(
+    question =>
+      (check.mode === 'full' || question.quick) && hasTool(check, question) && !(offHands && question.care !== 'look'),
+  )
+  const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
+  const left =
+    wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false).length +
+    pending.filter(([id]) => !wanted.some(question => question.id === id)).length
+  const urgent = wanted.find(question => stageOf(program, question) === 'safety')
   if (urgent) return { is: 'ask', question: urgent.id, left }
-  const reach = levels.findIndex(level => wanted.some(question => question.care === level && hazards.has(question.id)))
-  const within = reach < 0 ? levels : levels.slice(0, reach + 1)
-  const easy = wanted.find(question => within.includes(question.care))
+  const [known] = pending
+  if (known) return { is: 'confirm', question: known[0], answer: known[1], left }
+  const easy = firstInOrder(program, wanted)
   if (easy) return { is: 'ask', question: easy.id, left }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
@@ -39,6 +49,22 @@ export function nextOf(program: Program, check: Check): Next {
   }
   return { is: 'done', settled: false }
 }
+
+/** The first by stage among those that ask for no more care than the mildest hazard that is still open; `wanted` is by gain. */
+function firstInOrder(program: Program, wanted: readonly Question[]): Question | undefined {
+  const reach = levels.findIndex(level =>
+    wanted.some(question => question.care === level && program.hazards.has(question.id)),
+  )
+  const within = reach < 0 ? levels : levels.slice(0, reach + 1)
+  const easy = wanted.filter(question => within.includes(question.care))
+  return stages.flatMap(stage => easy.find(question => stageOf(program, question) === stage) ?? [])[0]
+}
+
+/** Whether a danger to get away from could not be told: then nothing is asked that needs hands. */
+export const mustKeepOff = (program: Program, check: Check): boolean =>
+  Object.entries(check.answers).some(
+    ([id, answer]) => answer.kind === 'cant-tell' && program.hazards.get(id) === 'get-away',
+  )
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)
 

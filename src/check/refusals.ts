@@ -22,6 +22,8 @@ export type CheckRefusal =
   | { readonly code: 'not-a-number'; readonly question: QuestionId }
   | { readonly code: 'nothing-to-go-back-to' }
   | { readonly code: 'another-consent' }
+  /** Only what was answered can be changed. */
+  | { readonly code: 'nothing-to-change'; readonly question: QuestionId }
   | { readonly code: 'too-many-cells'; readonly cells: number; readonly most: number }
   /** A check outside a server cannot be handed over. */
   | { readonly code: 'outside-server' }

@@ -1,14 +1,16 @@
 // What a person sees of a check, as data: the Discord room turns it into a message.
-import type { Answer } from '../engine/answers.ts'
+import type { Answer, Answers } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { type Explanation, explain } from '../engine/explain.ts'
-import { type Judgement, judge } from '../engine/judge.ts'
+import { type Judgement, judge, placesOf, verdictAt } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
+import { type Failing, isFailing } from '../ground/verdicts.ts'
 import type { Check, Consent } from './check.ts'
 import type { Offer } from './custody.ts'
 import { custodyOf } from './custody-of.ts'
 import { canBeSaidFromAfar } from './from-afar.ts'
 import { type Next, nextOf } from './next.ts'
+import { type Stage, stageOf } from './stage.ts'
 
 export type Screen =
   | {
@@ -21,10 +23,19 @@ export type Screen =
       readonly helping?: true
       /** Options that only somebody beside the cell can choose. */
       readonly closed?: readonly string[]
+      /** It was answered before, and stays so until another answer is given. */
+      readonly changing?: true
+      readonly stage: Stage
+      /** What the answers so far amount to already, where it is at least doubtful: only worse can still come out. */
+      readonly decided?: Failing
+      /** The last two answers were "can't tell": somebody else may be able to. */
+      readonly stuck?: true
       /** How many answers are in, and how many more questions could still matter at most. */
       readonly answered: number
       readonly left: number
     }
+  /** How thorough it is to be, which family and which tools: all answered already, until the person says otherwise. */
+  | { readonly kind: 'beginning'; readonly check: Check }
   /** It waits for somebody to take it. */
   | { readonly kind: 'offered'; readonly check: Check; readonly offer: Offer }
   | { readonly kind: 'consent'; readonly check: Check; readonly to: Consent }
@@ -47,6 +58,8 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
   // A verdict is never hidden behind an offer.
   if (offer && phase.is !== 'closed' && phase.is !== 'done') return { kind: 'offered', check, offer }
   switch (phase.is) {
+    case 'beginning':
+      return { kind: 'beginning', check }
     case 'asking':
     case 'second-look': {
       const question = program.questions.get(phase.question)
@@ -57,6 +70,10 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
         check,
         question,
         again: phase.is === 'second-look' ? phase.answer : undefined,
+        ...(phase.is === 'asking' && phase.changing && { changing: true as const }),
+        stage: stageOf(program, question),
+        ...decidedBy(program, check.answers),
+        ...(isStuck(check) && { stuck: true as const }),
         answered: check.trail.length,
         left: next.is === 'done' ? 1 : next.left,
       }
@@ -76,6 +93,18 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
   }
 }
 
+/** The verdict so far, where more answers can only make it worse. */
+function decidedBy(program: Program, answers: Answers): { readonly decided?: Failing } {
+  const verdict = verdictAt(program, placesOf(program, answers))
+  return isFailing(verdict) ? { decided: verdict } : {}
+}
+
+/** Whether the last two questions could not be told. */
+function isStuck({ trail, answers }: Check): boolean {
+  const last = trail.slice(-2)
+  return last.length === 2 && last.every(id => answers[id]?.kind === 'cant-tell')
+}
+
 /** The question a moderator was asked about; undefined if nothing is asked any more. */
 export function helpingScreen(program: Program, check: Check): Extract<Screen, { kind: 'question' }> | undefined {
   const { plea } = custodyOf(check)
@@ -87,5 +116,16 @@ export function helpingScreen(program: Program, check: Check): Extract<Screen, {
   const closed = options
     .filter(one => !canBeSaidFromAfar(program, check, question.id, { kind: 'option', option: one.id }))
     .map(one => one.id)
-  return { kind: 'question', check, question, again, helping: true, closed, answered: check.trail.length, left: 1 }
+  const stage = stageOf(program, question)
+  return {
+    kind: 'question',
+    check,
+    question,
+    again,
+    helping: true,
+    closed,
+    stage,
+    answered: check.trail.length,
+    left: 1,
+  }
 }

@@ -22,12 +22,13 @@ export const mostCells = 10_000
 export function start(program: Program, event: Start, now: number): Stepping {
   if (!Number.isInteger(event.cells) || event.cells < 1 || event.cells > mostCells)
     return refuse({ code: 'too-many-cells', cells: event.cells, most: mostCells })
-  const { known: facts = {}, ...begun } = event
+  const { known: facts = {}, mode, ...begun } = event
   const known: Answers = program.questions.has('how-many')
     ? { 'how-many': option(event.cells > 1 ? 'several' : 'one') }
     : {}
   const check: Check = {
     ...begun,
+    mode: mode ?? 'quick',
     revision: 0,
     packs: program.packs,
     day: dayOf(now),
@@ -38,7 +39,9 @@ export function start(program: Program, event: Start, now: number): Stepping {
     startedAt: now,
     expiresAt: expiryFrom(now),
   }
-  return know(program, check, facts, 0)
+  return mode === undefined
+    ? settle(program, withFacts(program, check, facts), { is: 'beginning' }, 0)
+    : know(program, check, facts, 0)
 }
 
 /** Takes one event at `now`. The revision grows by one; a refusal leaves the check as it is. */
@@ -49,6 +52,12 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
     return refuse({ code: 'not-now', event: event.is, phase: check.phase.is })
   const touched = { ...check, expiresAt: expiryFrom(now) }
   switch (event.is) {
+    case 'begin':
+      return moveOn(program, { ...touched, mode: event.mode })
+    case 'equip':
+      return settle(program, { ...touched, tools: event.tools }, { is: 'beginning' })
+    case 'change':
+      return change(program, touched, event.question)
     case 'answer':
       return answer(program, touched, event)
     case 'consent':
@@ -76,11 +85,12 @@ export function step(program: Program, check: Check, event: CheckEvent, now: num
 type AnswerEvent = Extract<CheckEvent, { is: 'answer' }>
 
 const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
-  asking: ['answer', 'know', 'back', 'pause', 'finish', 'close'],
-  'second-look': ['answer', 'know', 'back', 'pause', 'close'],
-  consent: ['consent', 'know', 'back', 'pause', 'finish', 'close'],
+  beginning: ['begin', 'equip', 'know', 'pause', 'close'],
+  asking: ['answer', 'change', 'know', 'back', 'pause', 'finish', 'close'],
+  'second-look': ['answer', 'change', 'know', 'back', 'pause', 'close'],
+  consent: ['consent', 'change', 'know', 'back', 'pause', 'finish', 'close'],
   paused: ['resume', 'know', 'close'],
-  done: ['know', 'back', 'go-on', 'leave-nothing', 'close'],
+  done: ['know', 'change', 'back', 'go-on', 'leave-nothing', 'close'],
   closed: [],
 }
 
@@ -91,12 +101,13 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
   if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
   const refusal = misfit(program, id, given)
   if (refusal) return refuse(refusal)
-  const decisive = decides(program, check.answers, id, given)
+  const { [id]: _before, ...others } = check.answers
+  const decisive = decides(program, others, id, given)
   // Whoever measures again reads another figure; it confirms the first if it means the same.
   const confirmed =
     phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
   if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
-  const trail = [...check.trail.filter(other => other !== id), id]
+  const trail = check.trail.includes(id) ? check.trail : [...check.trail, id]
   return moveOn(program, saidBy({ ...check, answers: { ...check.answers, [id]: given }, trail }, id, by))
 }
 
@@ -108,16 +119,41 @@ function saidBy(check: Check, id: QuestionId, by: PersonId | undefined): Check {
   return Object.keys(said).length === 0 ? rest : { ...rest, saidBy: said }
 }
 
-/** Takes in what is known already; a fact that alone would rule the cell out is looked at again before it counts. */
+/** Takes in what is known already, and goes on; what would rule the cell out alone waits to be asked about. */
 function know(program: Program, check: Check, facts: Answers, by = 1): Stepping {
-  const { answers, taken, decisive } = takeIn(program, check.answers, facts)
-  const knowing = { ...check, answers, trail: [...check.trail, ...taken] }
-  return decisive ? settle(program, knowing, { is: 'second-look', ...decisive }, by) : moveOn(program, knowing, by)
+  const knowing = withFacts(program, check, facts)
+  return check.phase.is === 'beginning' && by > 0
+    ? settle(program, knowing, check.phase, by)
+    : moveOn(program, knowing, by)
+}
+
+function withFacts(program: Program, check: Check, facts: Answers): Check {
+  const { answers, taken, pending } = takeIn(program, check.answers, facts)
+  const all = { ...check.pending, ...pending }
+  return {
+    ...check,
+    answers,
+    trail: [...check.trail, ...taken],
+    ...(Object.keys(all).length > 0 && { pending: all }),
+  }
+}
+
+/** Asks an answered question again; from a question that is being changed, another one can be chosen. */
+function change(program: Program, check: Check, question: QuestionId): Stepping {
+  if (!check.trail.includes(question) || !program.questions.has(question))
+    return refuse({ code: 'nothing-to-change', question })
+  return settle(program, check, { is: 'asking', question, changing: true })
 }
 
 /** Takes back the last answer and asks it again; from a second look or a consent, the last step that counted. */
 function back(program: Program, check: Check): Stepping {
-  if (check.phase.is === 'second-look') return settle(program, check, { is: 'asking', question: check.phase.question })
+  const { phase } = check
+  if (phase.is === 'second-look') {
+    const { [phase.question]: _dropped, ...pending } = check.pending ?? {}
+    return settle(program, { ...check, ...(check.pending && { pending }) }, { is: 'asking', question: phase.question })
+  }
+  // What was being changed stays as it was answered.
+  if (phase.is === 'asking' && phase.changing) return moveOn(program, check)
   const last = check.trail.at(-1)
   if (last === undefined) return refuse({ code: 'nothing-to-go-back-to' })
   const { [last]: _dropped, ...answers } = check.answers
@@ -139,6 +175,7 @@ export function moveOn(program: Program, check: Check, by = 1): Stepping {
 /** The phase in which a check waits for what comes next. */
 export function phaseOf(next: Next): Phase {
   if (next.is === 'ask') return { is: 'asking', question: next.question }
+  if (next.is === 'confirm') return { is: 'second-look', question: next.question, answer: next.answer }
   return next.is === 'consent' ? { is: 'consent', to: next.to } : { is: 'done' }
 }
 

@@ -31,11 +31,9 @@ async function dispatch(services: Services, interaction: Interaction): Promise<v
       : messageCommands.find(one => one.name === interaction.commandName)?.run(services, interaction)
     return known ?? refuse(interaction, say, { code: 'unknown-command' })
   }
-  for (const handle of clickHandlers) {
-    const handled = handle(services, interaction)
-    if (handled) return handled
-  }
-  await refuse(interaction, say, { code: 'unknown-click' })
+  const [mark = ''] = interaction.customId.split('.', 1)
+  const handled = clickHandlers.get(mark)?.handle(services, interaction)
+  return handled ?? refuse(interaction, say, { code: 'unknown-click' })
 }
 
 const isAnswerable = (interaction: Interaction): interaction is Interaction & Answerable =>

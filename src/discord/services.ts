@@ -11,7 +11,7 @@ import type { SettingsStore } from '../server/settings-store.ts'
 import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { FairUse } from './fair-use/open-fair-use.ts'
-import type { Lanes } from './interaction/lanes.ts'
+import type { KeyedQueue } from './interaction/keyed-queue.ts'
 import type { Pictures } from './pictures/pictures.ts'
 import type { Posts } from './posts/post.ts'
 import type { TrendsServices } from './trends/trends-services.ts'
@@ -41,7 +41,7 @@ export type Services = {
   readonly photos: PhotoReader
   readonly trends: TrendsServices
   readonly traces: Traces
-  readonly lanes: Lanes
+  readonly queue: KeyedQueue
   readonly fairUse: FairUse
   /** Milliseconds since 1970. */
   now(): number

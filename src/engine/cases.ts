@@ -67,7 +67,7 @@ export function runCase(program: Program, raw: RawCase, at: string, seen: Covera
       problems.push({ code: 'unknown-name', at: `${at}.rules`, what: 'rule', name, known })
       continue
     }
-    const got = words[weigh(rule.when, all)]
+    const got = words[weigh(rule.when, all, cantTell)]
     if (got !== expected) problems.push({ code: 'case-differs', at, name, expected, got })
     else seen.get(name)?.add(got)
   }

@@ -25,7 +25,7 @@ export type Program = {
   readonly enough: readonly Rule[]
   /** The questions that hazard rules read, with the most urgent thing one of them can mean. */
   readonly hazards: ReadonlyMap<QuestionId, Urgency>
-  /** Rules whose last day is over: shown as out of date, no longer counted. */
+  /** Signs whose last day is over: shown as out of date, no longer counted. A must never ages: the impossible stays so. */
   readonly expired: ReadonlySet<RuleId>
   /** What is settled by what the cell is sold as. */
   readonly given: Answers
@@ -59,25 +59,30 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
   }
   const inScope = packs.filter(pack => pack.families.length === 0 || pack.id === family?.pack)
   const rules = inScope.flatMap(pack =>
-    pack.rules.filter(rule => !rule.families || rule.families.includes(family?.id ?? '')),
+    pack.rules.filter(
+      rule => (!rule.families || rule.families.includes(family?.id ?? '')) && !family?.waives?.includes(rule.id),
+    ),
   )
   const twice = repeated(inScope)
   if (twice.length > 0) return { ok: false, problems: twice }
   const read = new Set(rules.flatMap(rule => questionsOf(rule.when)))
   const questions = inScope.flatMap(pack => pack.questions.filter(question => read.has(question.id)))
   const expired = new Set(
-    rules.filter(rule => rule.validUntil !== undefined && rule.validUntil < today).map(rule => rule.id),
+    rules
+      .filter(rule => rule.kind !== 'must' && rule.validUntil !== undefined && rule.validUntil < today)
+      .map(rule => rule.id),
   )
   const counting = rules.filter((rule): rule is Counting => rule.kind !== 'no-bearing' && !expired.has(rule.id))
   // Nothing is "nothing found" while a danger sign is unknown, whatever a pack lists.
-  const enough = family
-    ? rules.filter(rule => family.enough.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
+  const closes = family && !family.openEnded ? [...family.enough, ...(family.notWhile ?? [])] : undefined
+  const enough = closes
+    ? rules.filter(rule => closes.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
     : []
   const atoms = atomsByQuestion(rules.map(rule => rule.when))
   const states = new Map(questions.map(question => [question.id, statesOf(question, atoms.get(question.id) ?? [])]))
   const modelQuestions = questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] }))
   const space = openSpace(modelQuestions, atoms)
-  const model = { questions: modelQuestions, rules: counting, enough: family && enough.map(rule => rule.when) }
+  const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when) }
   const result = compileModel(model, space)
   if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
   return {

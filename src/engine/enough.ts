@@ -1,8 +1,9 @@
 // The smallest set of answers that is enough for a verdict: drop the others, and nothing milder can come out any more.
 
 import { severity } from '../ground/verdicts.ts'
-import type { Answers, QuestionId } from './answers.ts'
+import { type Answer, type Answers, cantTell, type QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
+import { atomsOf } from './conditions.ts'
 import { type Judgement, placesOf, verdictAt } from './judge.ts'
 
 /** How many subsets are tried before the search settles for a set none of whose members can be dropped. */
@@ -47,7 +48,8 @@ function* subsets<T>(from: readonly T[], size: number, start = 0): Generator<T[]
 /**
  * The answered questions that are enough for a judgement. For danger, ruled out and doubtful: with these answers alone no
  * completion gives a milder verdict. For nothing found: with these alone every check listed as enough is met. For open: none.
- * "Can't tell" everywhere else is the mildest completion (answers only add findings), so judging that one decides.
+ * What is unknown adds no finding, whatever it turns out to be, so judging these answers alone decides. "Can't tell" is among
+ * the answers where a rule takes it as no excuse.
  */
 export function enoughFor(program: Program, answers: Answers, judgement: Judgement): QuestionId[] {
   const { verdict } = judgement
@@ -57,10 +59,16 @@ export function enoughFor(program: Program, answers: Answers, judgement: Judgeme
       ? program.enough
       : judgement.findings.filter(finding => finding.carries).map(finding => finding.rule)
   const read = new Set(rules.flatMap(rule => program.reads.get(rule.id) ?? []))
-  const candidates = Object.keys(answers).filter(id => read.has(id) && answers[id]?.kind !== 'cant-tell')
+  const excused = new Set(
+    rules.flatMap(rule => atomsOf(rule.when).flatMap(atom => (atom.op === 'unless' ? atom.question : []))),
+  )
+  // Not asked yet is judged as "can't tell": that is part of what is enough, but nothing a person said.
+  const all: Record<QuestionId, Answer> = { ...answers }
+  for (const id of excused) all[id] ??= cantTell
+  const candidates = Object.keys(all).filter(id => read.has(id) && (all[id]?.kind !== 'cant-tell' || excused.has(id)))
   return smallestEnough(candidates, subset => {
-    const only = Object.fromEntries(subset.map(id => [id, answers[id] as Answers[string]]))
+    const only = Object.fromEntries(subset.map(id => [id, all[id] as Answer]))
     const now = verdictAt(program, placesOf(program, only))
     return verdict === 'nothing-found' ? now !== 'open' : severity[now] >= severity[verdict]
-  })
+  }).filter(id => answers[id] !== undefined)
 }

@@ -42,7 +42,7 @@ export function explain(program: Program, answers: Answers, judgement: Judgement
 
 /** Single answers that change the verdict, those that make it worse first. */
 function changesOf(program: Program, answers: Answers, now: Judgement, questions: readonly QuestionId[]): Change[] {
-  const places = [...placesOf(program, answers)]
+  const places = [...program.space.asItStands(placesOf(program, answers))]
   const found = questions.flatMap(question => {
     const variable = program.space.variableOf.get(question)
     if (variable === undefined) return []

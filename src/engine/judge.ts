@@ -23,11 +23,11 @@ export type Judgement = {
 }
 
 /**
- * Judges answers by a program. Unanswered questions and "can't tell" are unknown: they never count against a cell, and they
- * keep "nothing found" away. Never throws on answers that `readAnswers` let through.
+ * Judges answers by a program. Unanswered questions count as "can't tell": they never count against a cell, they excuse nothing, and
+ * they keep "nothing found" away. Never throws on answers that `readAnswers` let through.
  */
 export function judge(program: Program, answers: Answers): Judgement {
-  const places = placesOf(program, answers)
+  const places = program.space.asItStands(placesOf(program, answers))
   const { rules, weighers, expired } = program
   const fired = rules.filter((_, i) => weighers[i]?.(places) === 2)
   const tally = { hazard: false, must: false, score: 0 }
@@ -41,7 +41,10 @@ export function judge(program: Program, answers: Answers): Judgement {
   return { verdict, score: tally.score, findings }
 }
 
-/** The verdict alone, on places of the program's space: what `judge` says of them, without the findings. */
+/**
+ * The verdict alone, on places of the program's space: the mildest that can still come out, where some of them are open, and what
+ * `judge` says of them where none is.
+ */
 export function verdictAt(program: Program, places: Places): Verdict {
   const { rules, weighers, expired } = program
   const tally = { hazard: false, must: false, score: 0 }
@@ -88,6 +91,7 @@ function verdictOf(program: Program, { hazard, must, score }: Tally, places: Pla
   if (hazard) return 'danger'
   if (must) return 'ruled-out'
   if (score >= doubtfulFrom) return 'doubtful'
-  if (!program.family) return 'open'
+  // Without a family, and of one that is never done with, there is nothing to be enough.
+  if (program.enough.length === 0) return 'open'
   return program.metWhenFalse.every(weigher => weigher(places) === 0) ? 'nothing-found' : 'open'
 }

@@ -5,7 +5,9 @@ export const verdicts = ['danger', 'ruled-out', 'doubtful', 'open', 'nothing-fou
 export type Verdict = (typeof verdicts)[number]
 
 /** A check with one of these counts as failed. */
-export const failing: readonly Verdict[] = ['danger', 'ruled-out', 'doubtful']
+export const failing = ['danger', 'ruled-out', 'doubtful'] as const satisfies readonly Verdict[]
+export type Failing = (typeof failing)[number]
+export const isFailing = (verdict: Verdict): verdict is Failing => (failing as readonly Verdict[]).includes(verdict)
 
 /** What a sign counts, and from which sum the signs against a cell make it doubtful. */
 export const signWeight = { weak: 1, moderate: 2, strong: 4 } as const

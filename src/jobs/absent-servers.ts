@@ -2,7 +2,7 @@
 //
 // A server is given a week before it is deleted, so that a bot started once with somebody else's token deletes nothing.
 import { leaveServer } from '../discord/privacy/leave-server.ts'
-import type { QuietDesk } from '../discord/trends/tell-findings.ts'
+import type { BackgroundServices } from '../discord/trends/tell-findings.ts'
 import type { Traces } from '../server/traces.ts'
 
 /** How long a server has to be without the bot, in ms. */
@@ -19,7 +19,7 @@ export type Absences = {
 export type Whereabouts = (server: string) => 'here' | 'absent' | 'elsewhere'
 
 export async function letGoOfAbsent(
-  services: Pick<QuietDesk, 'servers' | 'now' | 'log'> & { readonly traces: Traces },
+  services: Pick<BackgroundServices, 'servers' | 'now' | 'log'> & { readonly traces: Traces },
   absences: Absences,
   whereabouts: Whereabouts,
 ): Promise<void> {

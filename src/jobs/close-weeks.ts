@@ -1,12 +1,12 @@
 // Closes the weeks of one scope that are due: counted once, frozen once, one after another, whoever else tries.
 import { setImmediate as turn } from 'node:timers/promises'
 import type { FamilyId } from '../engine/answers.ts'
-import { type Due, weeksDue } from '../trends/closing.ts'
+import { type Due, graceMs, weeksDue } from '../trends/closing.ts'
 import type { OutcomeLog, PatternRow, ReleaseLog, Scope } from '../trends/outcome-log.ts'
 import { patternWeeks } from '../trends/patterns/show-patterns.ts'
 import { type CloseResult, closeWeek, weeksNeeded } from '../trends/release/close-week.ts'
 import { freezeWeek } from '../trends/release/freeze-week.ts'
-import type { Week } from '../trends/week.ts'
+import { type Week, weekOf, weekPlus } from '../trends/week.ts'
 
 export type Logs = { readonly outcomes: OutcomeLog; readonly releases: ReleaseLog }
 
@@ -29,6 +29,7 @@ export async function closeWeeks(
   now: number,
   { anyGap = false, history }: { readonly anyGap?: boolean; readonly history?: number } = {},
 ): Promise<Closing> {
+  await logs.outcomes.admit(weekPlus(weekOf(now - graceMs), -1))
   const latest = await logs.releases.latest(scope)
   if (latest?.state === null) return { ok: false, frozen: [], refusal: { code: 'damaged-state', week: latest.week } }
   const first = latest === null ? await logs.outcomes.firstWeek(scope) : null

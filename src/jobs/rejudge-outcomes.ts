@@ -1,7 +1,7 @@
 // Judges stored outcomes again after a pack was renewed, so that weeks to come are counted by what is known now.
 import { setImmediate as turn } from 'node:timers/promises'
 import { findingsCounted } from '../discord/check/finished-check.ts'
-import type { QuietDesk } from '../discord/trends/tell-findings.ts'
+import type { BackgroundServices } from '../discord/trends/tell-findings.ts'
 import { dayOf } from '../engine/day-of.ts'
 import { judge } from '../engine/judge.ts'
 import type { Outcome } from '../trends/outcome.ts'
@@ -11,7 +11,7 @@ import { answersOf, rejudged } from '../trends/rejudge.ts'
 const atOnce = 25
 
 /** Judges every outcome again that another version of an installed pack has judged; says how many. */
-export async function rejudgeOutcomes(services: QuietDesk): Promise<number> {
+export async function rejudgeOutcomes(services: BackgroundServices): Promise<number> {
   const day = dayOf(services.now())
   let judged = 0
   for (const { id, version } of services.programs.packs) {
@@ -33,7 +33,7 @@ export async function rejudgeOutcomes(services: QuietDesk): Promise<number> {
 }
 
 /** Undefined for a family whose pack is no longer installed: it stays as it was judged then. */
-function judgeAgain(services: QuietDesk, outcome: Outcome, day: string): Outcome | undefined {
+function judgeAgain(services: BackgroundServices, outcome: Outcome, day: string): Outcome | undefined {
   const program = services.programs.programFor(outcome.family, day)
   if (!program) return undefined
   const judgement = judge(program, answersOf(outcome))

@@ -1,10 +1,11 @@
 // The weekly job: closes the weeks that are over, lets go of what is too old, and does so once however many processes there are.
 //
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
-import { type QuietDesk, tellFindings } from '../discord/trends/tell-findings.ts'
+import { type BackgroundServices, tellFindings } from '../discord/trends/tell-findings.ts'
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
+import { weeksSealed } from '../stores/seal.ts'
 import { epochOf } from '../trends/epoch.ts'
 import type { Leases } from '../trends/lease.ts'
 import type { Scope } from '../trends/outcome-log.ts'
@@ -15,9 +16,11 @@ import { rejudgeOutcomes } from './rejudge-outcomes.ts'
 import { sayJobRefusal } from './say-job-refusal.ts'
 
 export type Job = {
-  readonly services: QuietDesk & { readonly traces: Traces }
+  readonly services: BackgroundServices & { readonly traces: Traces }
   readonly leases: Leases
+  /** One an epoch, behind the pseudonyms; one a week, behind the seals. */
   readonly keys: EpochKeys
+  readonly sealKeys: EpochKeys
   /** Names this process among the others. */
   readonly holder: string
   readonly absences: Absences
@@ -70,18 +73,20 @@ export async function rejudgeOnce(job: Job): Promise<number> {
   }
 }
 
-async function scopesOf(services: QuietDesk): Promise<Scope[]> {
+async function scopesOf(services: BackgroundServices): Promise<Scope[]> {
   const servers = await services.servers.all()
   return [...servers.map(({ server }): Scope => ({ kind: 'server', server })), { kind: 'pool' }]
 }
 
 /** Deletes outcomes past what their server keeps, and the keys of epochs that are over. */
-async function letGo({ services, keys }: Job): Promise<void> {
+async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   const week = weekOf(services.now())
   const { outcomes } = services.trends
   let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
-  const destroyed = await keys.destroyBefore(epochOf(week))
+  // What was sealed before has been opened by now, or its check has expired.
+  const destroyed =
+    (await keys.destroyBefore(epochOf(week))) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))
   if (gone + destroyed > 0) services.log.info({ outcomes: gone, keys: destroyed }, 'let go')
 }

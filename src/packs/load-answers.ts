@@ -1,7 +1,8 @@
 // Reads a folder of answers from disk: Markdown with YAML in front in, checked entries out, every problem named with its file.
 //
 // A file is one entry: YAML between two lines of dashes, then one "# en", "# de" or "# es" section a language. Beside them,
-// sources.yaml says the sources they name in other languages than English.
+// sources.yaml says the sources they name in other languages than English. A safety instruction is never written out in an entry:
+// {safety.now} in a body becomes what `src/words` says in that language, so that everybody is told the same.
 import { readdir, readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { z } from 'zod'
@@ -10,6 +11,7 @@ import { cautions, type Entry, type EntrySource, type EntryText, type Language, 
 import type { AnswerProblem } from '../answers/problems.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { shapeProblems } from '../engine/pack/read-pack.ts'
+import { inSafetyWords, safetyKeys } from '../words/safety-words.ts'
 import { parseYaml, readYaml } from './read-yaml.ts'
 
 export type AnswerFileProblem = { readonly file: string; readonly problem: AnswerProblem | PackProblem }
@@ -21,6 +23,7 @@ const perLanguage = <T extends z.ZodType>(value: T) =>
 const frontMatter = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]{2,40}$/),
   caution: z.enum(cautions),
+  'in-hand': z.boolean().default(false),
   related: z.array(z.string()).max(5),
   sources: z.array(
     z.union([
@@ -91,16 +94,22 @@ export function readAnswer(text: string, name: string, told: ToldSources = {}): 
   if (id !== name) return ours({ at: name, code: 'another-name', name: id, wanted: name })
   const bodies = sectionsOf(parts[2] ?? '')
   const texts: Partial<Record<Language, EntryText>> = {}
+  const unknown: string[] = []
   for (const language of languages) {
-    const one = { title: title[language], keywords: keywords[language], body: bodies.get(language) }
+    const said = inSafetyWords(bodies.get(language) ?? '', language)
+    unknown.push(...said.unknown)
+    const one = { title: title[language], keywords: keywords[language], body: said.text || undefined }
     const lacks = Object.entries(one).flatMap(([key, value]) => (value === undefined ? [key] : []))
     if (one.title && one.keywords && one.body)
       texts[language] = { title: one.title, keywords: one.keywords, body: one.body }
     else if (language === 'en') return ours({ at: id, code: 'no-english' })
     else if (lacks.length < 3) return ours({ at: id, code: 'language-incomplete', language, lacks: lacks.join(', ') })
   }
+  const [stray] = unknown
+  if (stray !== undefined) return ours({ at: id, code: 'unknown-words', name: stray, known: safetyKeys })
   const sources = head.data.sources.map(source => sourceOf(source, told))
-  return { entry: { id, caution, related, sources, texts: texts as Entry['texts'] }, problems: [] }
+  const inHand = head.data['in-hand']
+  return { entry: { id, caution, inHand, related, sources, texts: texts as Entry['texts'] }, problems: [] }
 }
 
 function sourceOf(written: z.infer<typeof frontMatter>['sources'][number], told: ToldSources): EntrySource {

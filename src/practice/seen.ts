@@ -1,42 +1,11 @@
 // What a person sees of a message, and finders that pick text, buttons, menus and pictures out of it.
+import type { RawOption, WireMessage } from './wire.ts'
 import { linkOf } from './world/files.ts'
 import { componentJson } from './world/message-json.ts'
-import { type Json, messageFlag, partType, type RawComponent, type RawOption, walk } from './world/raw.ts'
-import type { Message, Pinged, World } from './world/world.ts'
+import { type Json, messageFlag, partType, walk } from './world/raw.ts'
+import type { Message, World } from './world/world.ts'
 
-export type SeenFile = {
-  readonly id: string
-  readonly name: string
-  readonly url: string
-  readonly size: number
-  readonly contentType: string
-  readonly description: string | null
-}
-
-/** A message as it stood at one moment; a later edit does not change it. */
-export type SeenMessage = {
-  readonly id: string
-  readonly channelId: string
-  readonly author: { readonly id: string; readonly name: string; readonly bot: boolean }
-  readonly content: string
-  readonly embeds: readonly Json[]
-  readonly components: readonly RawComponent[]
-  readonly attachments: readonly SeenFile[]
-  readonly flags: number
-  /** Only `onlyFor` sees it. */
-  readonly private: boolean
-  readonly onlyFor: string | null
-  /** The bot said "wait" and has not answered yet. */
-  readonly loading: boolean
-  readonly at: number
-  readonly editedAt: number | null
-  readonly pinned: boolean
-  /** Whom it really notified when it was sent. */
-  readonly pinged: Pinged
-  readonly replyTo: string | null
-  readonly threadId: string | null
-  readonly reactions: readonly { readonly emoji: string; readonly by: readonly string[] }[]
-}
+export type SeenMessage = WireMessage
 
 export type SeenButton = {
   readonly customId: string | null

@@ -1,8 +1,10 @@
 // Reads what a listing or a wrap claims out of its text: "9900mAh 18650 30A 38g" becomes facts.
-import { chemistryWords, count, price, protectionWords } from './claims/claim-words.ts'
-import type { Fact, Span } from './claims/facts.ts'
+import { chemistryWords, count, dimensions, price, protectionWords } from './claims/claim-words.ts'
+import { type Fact, mostFacts } from './claims/facts.ts'
+import { batteriesOf, findBatteries } from './claims/find-batteries.ts'
 import { findCodes } from './claims/find-codes.ts'
 import { findFigures } from './claims/find-figures.ts'
+import { type Stretches, spanOf, stretches } from './claims/stretches.ts'
 
 /** The longest text looked at; listings have their claims in the title. */
 export const longestClaim = 4000
@@ -11,39 +13,56 @@ export const longestClaim = 4000
  * All facts of a text, in its order; prices are left out, what can be read in two ways is `unclear`.
  *
  * The numbers follow the locale, the words are English, German, Spanish or French. Text beyond 4,000 characters is not
- * looked at. Every fact carries the stretch of text it came from.
+ * looked at, nor more than 60 facts. Every fact carries the stretch of text it came from. The work grows with the length of
+ * the text and no faster.
  */
 export function readClaims(text: string, locale: string): readonly Fact[] {
   const looked = text.slice(0, longestClaim)
-  const codes = findCodes(looked)
-  const prices = spansOf(looked, price)
-  const counts = [...looked.matchAll(count)].flatMap((match): Fact[] => {
+  const taken = stretches(looked.length)
+  const codes = findCodes(looked, taken)
+  const batteries = findBatteries(looked, taken)
+  for (const pattern of [price, dimensions])
+    for (const match of looked.matchAll(pattern)) if (taken.isFree(spanOf(match))) taken.take(spanOf(match))
+  const counts = findCounts(looked, taken)
+  const words = findWords(looked)
+  const figures = findFigures(
+    looked,
+    locale,
+    taken,
+    counts.map(({ span }) => span),
+  )
+  const read = [...codes, ...batteries, ...counts, ...figures]
+  const facts = [...read, ...batteriesOf(looked, read), ...words]
+  return facts.sort((a, b) => a.span.from - b.span.from).slice(0, mostFacts)
+}
+
+function findCounts(text: string, taken: Stretches): Fact[] {
+  const facts: Fact[] = []
+  for (const match of text.matchAll(count)) {
+    const span = spanOf(match)
     const cells = Number(match[1] ?? match[2])
-    const span = { from: match.index, to: match.index + match[0].length }
-    const clear = [...codes, ...prices.map(each => ({ span: each }))].every(each => !overlap(each.span, span))
-    return clear && cells >= 2 ? [{ kind: 'count', cells, span }] : []
-  })
-  const unprotected = spansOf(looked, protectionWords.none)
-  const guarded = spansOf(looked, protectionWords.some).filter(span => unprotected.every(each => !overlap(each, span)))
-  const words: Fact[] = [
-    ...unprotected.map(span => ({ kind: 'protection', protected: false, span }) as const),
-    ...guarded.map(span => ({ kind: 'protection', protected: true, span }) as const),
-    ...spansOf(looked, chemistryWords['iron-phosphate']).map(
-      span => ({ kind: 'chemistry', chemistry: 'iron-phosphate', span }) as const,
-    ),
-    ...spansOf(looked, chemistryWords['lithium-ion']).map(
-      span => ({ kind: 'chemistry', chemistry: 'lithium-ion', span }) as const,
-    ),
-  ]
-  const taken = [...codes, ...counts].map(fact => fact.span)
-  const figures = findFigures(looked, locale, [...taken, ...prices])
-  return [...codes, ...counts, ...words, ...figures].sort((a, b) => a.span.from - b.span.from)
+    if (cells < 2 || !taken.isFree(span)) continue
+    taken.take(span)
+    facts.push({ kind: 'count', cells, span })
+  }
+  return facts
 }
 
-function spansOf(text: string, pattern: RegExp): Span[] {
-  return [...text.matchAll(pattern)].map(match => ({ from: match.index, to: match.index + match[0].length }))
-}
-
-function overlap(a: Span, b: Span): boolean {
-  return a.from < b.to && b.from < a.to
+/** Words that say something by themselves; they stay where they are for the figures beside them. */
+function findWords(text: string): Fact[] {
+  const said = stretches(text.length)
+  const facts: Fact[] = []
+  const each = (pattern: RegExp, factOf: (span: Fact['span']) => Fact) => {
+    for (const match of text.matchAll(pattern)) {
+      const span = spanOf(match)
+      if (!said.isFree(span)) continue
+      said.take(span)
+      facts.push(factOf(span))
+    }
+  }
+  each(protectionWords.none, span => ({ kind: 'protection', protected: false, span }))
+  each(protectionWords.some, span => ({ kind: 'protection', protected: true, span }))
+  for (const chemistry of ['iron-phosphate', 'sodium-ion', 'titanate', 'lithium-ion'] as const)
+    each(chemistryWords[chemistry], span => ({ kind: 'chemistry', chemistry, span }))
+  return facts
 }

@@ -1,39 +1,48 @@
-// The check store over SQL: one statement a save, so that claim, compare-and-set and change are one or none.
+// The check store over SQL: one statement a save, with the outcome it leaves, so that claim, compare-and-set and change are one or none.
 import type { Kysely, Updateable } from 'kysely'
 import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
-import { rowOf } from './outcome-row.ts'
+import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
 import { scrub } from './scrub.ts'
+import type { Seal } from './seal.ts'
 import type { CheckRow, Tables } from './tables.ts'
+import { sealOutcome } from './waiting-outcomes.ts'
 import { withValues } from './with-values.ts'
 
-export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
-  // The two statements of every click, compiled once: kysely builds the text, each call brings its values in order.
-  const loading = db.selectFrom('checks').select(['body', 'changed_by']).where('id', '=', '').compile()
+export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outcome> {
+  // The statements of every click, compiled once: kysely builds the text, each call brings its values in order.
+  const loading = db
+    .selectFrom('checks')
+    .select([...bodyColumns, 'changed_by'])
+    .where('id', '=', '')
+    .compile()
   const changing = (row: Updateable<CheckRow>) =>
     db
       .updateTable('checks')
       .set(row)
       .where('id', '=', '')
       .where('revision', '=', 0)
+      .where('settled', '=', 0)
       .where('changed_by', '!=', '')
       .compile()
-  const saving = changing(changeable(blank, ''))
-  // Closing writes the outcome too: a trigger keeps it, in the same statement, if none was settled before.
-  const closing = changing({ ...changeable(blank, ''), settled: 1, outcome: '' })
+  const saving = changing({ ...blank, changed_by: '' })
+  const leaving = changing({ ...blank, changed_by: '', outcome: '' })
+
+  const sealed = async (outcome: Outcome | null) => outcome && sealOutcome(seal, outcome)
 
   /** Checks that are neither closed nor expired. */
   const openAt = (now: number) =>
-    db.selectFrom('checks').select('body').where('phase', '!=', 'closed').where('expires_at', '>', now)
+    db.selectFrom('checks').select(bodyColumns).where('phase', '!=', 'closed').where('expires_at', '>', now)
 
   return {
     async create(check, interaction) {
       const row = {
-        ...changeable(check, interaction),
+        ...(await columnsOf(seal, check)),
         id: check.id,
         started_at: check.startedAt,
         opened_by: interaction,
+        changed_by: interaction,
       }
       const done = await db
         .insertInto('checks')
@@ -45,18 +54,22 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
 
     async load(id) {
       const { rows } = await db.executeQuery(withValues(loading, [id]))
-      return rows[0] && { check: fromBody(rows[0].body), changedBy: rows[0].changed_by }
+      const check = rows[0] && (await checkOf(seal, rows[0]))
+      return check && { check, changedBy: rows[0]?.changed_by ?? '' }
     },
 
     async save(check, expected, interaction, outcome) {
-      const values = Object.values(changeable(check, interaction))
-      const key = [check.id, expected, interaction]
-      const query =
-        outcome === undefined
-          ? withValues(saving, [...values, ...key])
-          : withValues(closing, [...values, 1, textOf(outcome), ...key])
-      const done = await db.executeQuery(query)
-      if (done.numAffectedRows === 1n) return 'saved'
+      // A check that has left its outcome, or none, leaves no second one.
+      const settles = outcome !== undefined && !check.settled
+      const next: Check = settles ? { ...check, settled: true } : check
+      const row = Object.values(await columnsOf(seal, next))
+      const key = [check.id, expected, check.settled ? 1 : 0, interaction]
+      const saved = await db.executeQuery(
+        settles
+          ? withValues(leaving, [...row, interaction, await sealed(outcome), ...key])
+          : withValues(saving, [...row, interaction, ...key]),
+      )
+      if (saved.numAffectedRows === 1n) return 'saved'
       const { rows } = await db.executeQuery(withValues(loading, [check.id]))
       return rows[0]?.changed_by === interaction ? 'seen' : 'stale'
     },
@@ -64,20 +77,21 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
     async finished(expiry, limit) {
       const rows = await db
         .selectFrom('checks')
-        .select('body')
+        .select(bodyColumns)
         .where('phase', '=', 'done')
         .where('settled', '=', 0)
         .where('expires_at', '<=', expiry)
         .orderBy('expires_at')
         .limit(limit)
         .execute()
-      return rows.map(row => fromBody(row.body))
+      return checksOf(seal, rows)
     },
 
     async settle(check, outcome) {
+      // The last interaction stays as it is: this is nobody's click.
       const done = await db
         .updateTable('checks')
-        .set({ settled: 1, outcome: textOf(outcome) })
+        .set({ ...(await columnsOf(seal, { ...check, settled: true })), outcome: await sealed(outcome) })
         .where('id', '=', check.id)
         .where('revision', '=', check.revision)
         .where('settled', '=', 0)
@@ -87,7 +101,7 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
 
     async heldBy(person, now) {
       const rows = await openAt(now).where('holder', '=', person).orderBy('started_at', 'desc').orderBy('id').execute()
-      return rows.map(row => fromBody(row.body))
+      return checksOf(seal, rows)
     },
 
     async startedBy(person, now) {
@@ -97,7 +111,7 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
         .orderBy('started_at', 'desc')
         .orderBy('id')
         .execute()
-      return rows.map(row => fromBody(row.body))
+      return checksOf(seal, rows)
     },
 
     async handedIn(server, now) {
@@ -107,7 +121,7 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
         .orderBy('started_at')
         .orderBy('id')
         .execute()
-      return rows.map(row => fromBody(row.body))
+      return checksOf(seal, rows)
     },
 
     async counted(person, interaction) {
@@ -121,33 +135,26 @@ export function openCheckStore(db: Kysely<Tables>): CheckStore<Outcome> {
     },
 
     async purge(now) {
-      const gone = await db.deleteFrom('checks').where('expires_at', '<=', now).executeTakeFirst()
+      // What it has left still waits to be counted, if nobody has closed weeks for so long.
+      const gone = await db
+        .deleteFrom('checks')
+        .where('expires_at', '<=', now)
+        .where('outcome', 'is', null)
+        .executeTakeFirst()
       if (gone.numDeletedRows > 0n) await scrub(db)
       return Number(gone.numDeletedRows)
     },
   }
 }
 
-const textOf = (outcome: Outcome | null): string | null => outcome && JSON.stringify(rowOf(outcome))
-
-const fromBody = (body: string): Check => JSON.parse(body) as Check
-
-/** The columns a save writes, in the order in which they are bound. */
-function changeable(
-  check: Check,
-  interaction: string,
-): Omit<CheckRow, 'id' | 'started_at' | 'opened_by' | 'outcome' | 'settled'> {
-  return {
-    revision: check.revision,
-    holder: check.holder,
-    server: check.server,
-    phase: check.phase.is,
-    expires_at: check.expiresAt,
-    body: JSON.stringify(check),
-    starter: check.custody?.starter ?? null,
-    changed_by: interaction,
-  }
+/** Stands in for what a check is while a statement is compiled: in the order of `columnsOf`. */
+const blank = {
+  revision: 0,
+  holder: '',
+  server: '',
+  phase: '',
+  expires_at: 0,
+  starter: '',
+  settled: 0,
+  body: '',
 }
-
-/** Stands in for a check while the statement is compiled. */
-const blank = { revision: 0, holder: '', server: '', phase: { is: 'done' }, expiresAt: 0 } as Check

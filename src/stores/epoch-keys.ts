@@ -1,4 +1,4 @@
-// The keys behind the pseudonyms: one file an epoch, outside the database, destroyed when the epoch is over.
+// Keys beside the database, never in it: one file an epoch or a week, destroyed when its time is over.
 import { randomBytes } from 'node:crypto'
 import { link, mkdir, open, readdir, readFile, rm, stat } from 'node:fs/promises'
 import { join } from 'node:path'
@@ -7,6 +7,8 @@ import type { Epoch } from '../trends/epoch.ts'
 export type EpochKeys = {
   /** The epoch's key, made by whoever asks first; every process on the folder gets the same. */
   keyOf(epoch: Epoch): Promise<Uint8Array>
+  /** The epoch's key if there is one; none is made. */
+  find(epoch: Epoch): Promise<Uint8Array | undefined>
   /** Destroys the keys of all earlier epochs; says how many. What they stood for can be traced to nobody any more. */
   destroyBefore(epoch: Epoch): Promise<number>
 }
@@ -38,6 +40,10 @@ export function openEpochKeys(folder: string): EpochKeys {
       known.set(epoch, key)
       key.catch(() => known.delete(epoch))
       return key
+    },
+
+    async find(epoch) {
+      return known.has(epoch) || (await exists(fileOf(epoch))) ? this.keyOf(epoch) : undefined
     },
 
     async destroyBefore(epoch) {

@@ -2,7 +2,7 @@
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { keepVersion, newerThan } from './newer-database.ts'
-import { outcomesMigration, outcomesOnceMigration } from './outcomes-migration.ts'
+import { outcomesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
 
@@ -113,7 +113,9 @@ const migrations: Record<string, Migration> = {
       await db.schema.createIndex('offers_by_age').on('offers').column('claimed_at').execute()
     },
   },
-  '0010-outcomes-once': outcomesOnceMigration,
+  // It changed a trigger that the next step takes away.
+  '0010-outcomes-once': { async up() {} },
+  '0011-waiting-outcomes': waitingOutcomesMigration,
   '0013-stories': storiesMigration,
 }
 

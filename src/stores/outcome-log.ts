@@ -17,18 +17,32 @@ import { countOutcomes } from './count-outcomes.ts'
 import { once } from './memoize.ts'
 import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
 import { scrub } from './scrub.ts'
+import type { Seal } from './seal.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
+import { admitWaiting, noLonger, outcomesIn, waitingOf } from './waiting-outcomes.ts'
 
-/** `damaged` is told how many rows had to be left out of an answer. */
-export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => void = () => undefined): OutcomeLog {
-  const keep = async (row: OutcomeRow): Promise<boolean> => {
-    const done = await db
+/**
+ * `damaged` is told how many rows had to be left out of an answer, `lost` how many of those that wait cannot be opened, because the key
+ * of their week is not here.
+ */
+export function openOutcomeLog(
+  db: Kysely<Tables>,
+  seal: Seal,
+  damaged: (rows: number) => void = () => undefined,
+  lost: (rows: number) => void = () => undefined,
+): OutcomeLog {
+  const keepAsIs = async (within: Kysely<Tables>, row: OutcomeRow): Promise<boolean> => {
+    const done = await within
       .insertInto('outcomes')
       .values(row)
       .onConflict(conflict => conflict.doNothing())
       .executeTakeFirst()
     return done.numInsertedOrUpdatedRows === 1n
   }
+
+  /** Either the server has this person already, or only the pool has. */
+  const keep = async (within: Kysely<Tables>, row: OutcomeRow): Promise<boolean> =>
+    (await keepAsIs(within, row)) || (row.pooled !== null && (await keepAsIs(within, { ...row, pooled: null })))
 
   /** How many went; gone from the file too, not only from the table. */
   const letGoOf = async ({ numDeletedRows }: DeleteResult): Promise<number> => {
@@ -37,11 +51,10 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
   }
 
   return {
+    admit: upTo => admitWaiting(db, seal, upTo, keep, lost),
+
     async record(outcome) {
-      const row = rowOf(outcome)
-      if (await keep(row)) return 'recorded'
-      // Either the server has this person already, or only the pool has.
-      return row.pooled !== null && (await keep({ ...row, pooled: null })) ? 'recorded' : 'already-contributed'
+      return (await keep(db, rowOf(outcome))) ? 'recorded' : 'already-contributed'
     },
 
     async firstWeek(scope) {
@@ -121,16 +134,18 @@ export function openOutcomeLog(db: Kysely<Tables>, damaged: (rows: number) => vo
         .selectAll()
         .where(where([borneBy(pseudonyms)]))
         .execute()
-      return rows.flatMap(row => outcomeOf(row) ?? [])
+      return [...rows.flatMap(row => outcomeOf(row) ?? []), ...outcomesIn(await waitingOf(db, seal, pseudonyms))]
     },
 
     async forget(pseudonyms) {
       if (pseudonyms.length === 0) return 0
+      // First those that wait: once they have joined the others, they are found there.
+      const waiting = await noLonger(db, await waitingOf(db, seal, pseudonyms))
       const gone = await db
         .deleteFrom('outcomes')
         .where(where([borneBy(pseudonyms)]))
         .executeTakeFirst()
-      return letGoOf(gone)
+      return waiting.size + (await letGoOf(gone))
     },
 
     async purgeBefore(week, server) {

@@ -1,27 +1,7 @@
-// The tables of the trends room, and the trigger that keeps a check's outcome in the very statement that closes the check.
+// The tables of the trends room, and how a check's outcome comes into them.
 import { type Kysely, SqliteAdapter, sql } from 'kysely'
 import type { Migration } from 'kysely/migration'
 
-const columns = [
-  'server',
-  'epoch',
-  'family',
-  'reporter',
-  'pooled',
-  'week',
-  'verdict',
-  'bought',
-  'fired',
-  'options',
-  'packs',
-  'rest',
-] as const
-
-/**
- * A closing save writes the outcome, as one JSON object, into the check's own row. The trigger copies it into `outcomes` and takes it
- * out of the row again, so nothing ever joins the two. If the pool has this person for the family and epoch already, the row is
- * kept without its pooled pseudonym; if the server has, nothing is kept.
- */
 export const outcomesMigration: Migration = {
   async up(db: Kysely<unknown>) {
     const sqlite = db.getExecutor().adapter instanceof SqliteAdapter
@@ -73,69 +53,27 @@ export const outcomesMigration: Migration = {
       .addColumn('settled', 'integer', column => column.notNull().defaultTo(0))
       .execute()
     await db.schema.createIndex('checks_finished').on('checks').columns(['phase', 'settled', 'expires_at']).execute()
-    for (const statement of sqlite ? onSqlite : onPostgres) await sql.raw(statement).execute(db)
   },
 }
 
-const list = columns.join(', ')
-const values = (json: string, pooled: string): string =>
-  columns.map(column => (column === 'pooled' ? pooled : `${json} ->> '${column}'`)).join(', ')
-
-const onSqlite = [
-  `create trigger checks_leave_outcome after update of outcome on checks when new.outcome is not null begin
-    insert into outcomes (${list}) select ${values('new.outcome', `new.outcome ->> 'pooled'`)}
-      where old.settled = 0 on conflict do nothing;
-    insert into outcomes (${list}) select ${values('new.outcome', 'null')}
-      where old.settled = 0 on conflict do nothing;
-    update checks set outcome = null where id = new.id;
-  end`,
-]
-
-const onPostgres = [
-  `create function checks_leave_outcome() returns trigger language plpgsql as $$
-  declare left_behind json := new.outcome::json;
-  begin
-    if old.settled = 0 then
-      insert into outcomes (${list}) values (${values('left_behind', `left_behind ->> 'pooled'`)}) on conflict do nothing;
-      insert into outcomes (${list}) values (${values('left_behind', 'null')}) on conflict do nothing;
-    end if;
-    new.outcome := null;
-    return new;
-  end $$`,
-  `create trigger checks_leave_outcome before update of outcome on checks for each row when (new.outcome is not null)
-    execute function checks_leave_outcome()`,
-]
-
-/** The same, without making the second row where the first was kept: reading the JSON again costs as much as keeping it. */
-export const outcomesOnceMigration: Migration = {
+/**
+ * Outcomes wait, sealed, in the row of their check until their week is over. Before, a trigger copied them out of it at once: then the two
+ * bore the same transaction's number on PostgreSQL, and the outcomes lay in the order in which people came.
+ */
+export const waitingOutcomesMigration: Migration = {
   async up(db: Kysely<unknown>) {
     const sqlite = db.getExecutor().adapter instanceof SqliteAdapter
-    for (const statement of sqlite ? onceOnSqlite : onceOnPostgres) await sql.raw(statement).execute(db)
+    for (const statement of sqlite ? onSqlite : onPostgres) await sql.raw(statement).execute(db)
+    await sql`create index checks_waiting on checks (server, id) where outcome is not null`.execute(db)
   },
 }
 
-const onceOnSqlite = [
-  'drop trigger checks_leave_outcome',
-  `create trigger checks_leave_outcome after update of outcome on checks when new.outcome is not null begin
-    insert into outcomes (${list}) select ${values('new.outcome', `new.outcome ->> 'pooled'`)}
-      where old.settled = 0 on conflict do nothing;
-    insert into outcomes (${list}) select ${values('new.outcome', 'null')}
-      where old.settled = 0 and changes() = 0 on conflict do nothing;
-    update checks set outcome = null where id = new.id;
-  end`,
-]
+const onSqlite = ['drop trigger if exists checks_leave_outcome']
 
-const onceOnPostgres = [
-  `create or replace function checks_leave_outcome() returns trigger language plpgsql as $$
-  declare left_behind json := new.outcome::json;
-  begin
-    if old.settled = 0 then
-      insert into outcomes (${list}) values (${values('left_behind', `left_behind ->> 'pooled'`)}) on conflict do nothing;
-      if not found then
-        insert into outcomes (${list}) values (${values('left_behind', 'null')}) on conflict do nothing;
-      end if;
-    end if;
-    new.outcome := null;
-    return new;
-  end $$`,
+const onPostgres = [
+  'drop trigger if exists checks_leave_outcome on checks',
+  'drop function if exists checks_leave_outcome()',
+  'create temporary table outcomes_until_now on commit drop as select * from outcomes',
+  'truncate outcomes',
+  'insert into outcomes select * from outcomes_until_now order by epoch, reporter, family, server',
 ]

@@ -39,9 +39,14 @@ export function rememberChecks<Outcome>(store: CheckStore<Outcome>): Remembering
     },
     async save(check, expected, interaction, outcome) {
       const saving = await store.save(check, expected, interaction, outcome)
-      if (saving === 'saved') remember({ check, changedBy: interaction })
+      // What a check has become by leaving its outcome, only the store knows.
+      if (saving === 'saved' && outcome === undefined) remember({ check, changedBy: interaction })
       else remembered.delete(check.id)
       return saving
+    },
+    async settle(check, outcome) {
+      remembered.delete(check.id)
+      return store.settle(check, outcome)
     },
   }
 }

@@ -17,9 +17,9 @@ export type CheckRow = {
   /** The interaction that opened it, and the one that changed it last: neither counts twice. */
   opened_by: string
   changed_by: string
-  /** An outcome on its way: a trigger carries it over in the statement that writes it, so that it is null whenever one looks. */
+  /** The outcome it has left, sealed until its week is over: then it joins the others, and this is null again. */
   outcome: string | null
-  /** 1 once its outcome is settled, left or not: a check leaves no second one. */
+  /** 1 once its outcome is settled, left or not: a check leaves no second one, and its body is sealed. */
   settled: Generated<number>
 }
 

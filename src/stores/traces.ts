@@ -6,11 +6,13 @@ import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
 import { type Decision, type Finding, withoutPerson } from '../trends/findings/finding.ts'
 import { readFinding } from '../trends/findings/read-finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
+import { bodyColumns, checksOf, columnsOf } from './check-body.ts'
 import { openFindingLog } from './finding-log.ts'
 import { scrub } from './scrub.ts'
+import type { Seal } from './seal.ts'
 import type { Tables } from './tables.ts'
 
-export function openTraces(db: Kysely<Tables>): Traces {
+export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
   const findings = openFindingLog(db)
   const draftsOf = (person: string) => holds('value', 'person', person)
 
@@ -35,17 +37,30 @@ export function openTraces(db: Kysely<Tables>): Traces {
     return lost
   }
 
-  /** Checks of others in which this person stands. */
+  /** Checks of others in which this person stands; what is sealed has to be opened to see that. */
   async function othersWith(person: string): Promise<Check[]> {
+    const named = JSON.stringify(person)
     const rows = await db
       .selectFrom('checks')
-      .select('body')
+      .select(bodyColumns)
       .where('starter', 'is not', null)
       .where('holder', '!=', person)
-      .where(contains('body', JSON.stringify(person)))
+      .where(is => is.or([is('settled', '=', 1), contains('body', named)]))
       .orderBy('id')
       .execute()
-    return rows.map(row => JSON.parse(row.body) as Check)
+    return (await checksOf(seal, rows)).filter(check => JSON.stringify(check).includes(named))
+  }
+
+  /** Puts a changed check in the place of what it was; false if somebody else has changed it meanwhile. */
+  async function put(before: Check, after: Check): Promise<boolean> {
+    const done = await db
+      .updateTable('checks')
+      .set(await columnsOf(seal, { ...after, revision: before.revision + 1 }))
+      .where('id', '=', before.id)
+      .where('revision', '=', before.revision)
+      .where('settled', '=', before.settled ? 1 : 0)
+      .executeTakeFirst()
+    return done.numUpdatedRows === 1n
   }
 
   /** Checks that others started and this person held are their starters' again. */
@@ -53,27 +68,15 @@ export function openTraces(db: Kysely<Tables>): Traces {
     let given = 0
     const rows = await db
       .selectFrom('checks')
-      .select('body')
+      .select(bodyColumns)
       .where('holder', '=', person)
       .where('starter', 'is not', null)
       .where('phase', '!=', 'closed')
       .execute()
-    for (const row of rows) {
-      const check = JSON.parse(row.body) as Check
+    for (const check of await checksOf(seal, rows)) {
       const back = giveBackWithout(check, person)
       if (!back) continue
-      const done = await db
-        .updateTable('checks')
-        .set({
-          body: JSON.stringify({ ...back, revision: check.revision + 1 }),
-          revision: check.revision + 1,
-          holder: back.holder,
-          phase: back.phase.is,
-        })
-        .where('id', '=', check.id)
-        .where('revision', '=', check.revision)
-        .executeTakeFirst()
-      given += Number(done.numUpdatedRows)
+      if (await put(check, back)) given++
     }
     return given
   }
@@ -81,20 +84,19 @@ export function openTraces(db: Kysely<Tables>): Traces {
   async function leaveOthers(person: string): Promise<void> {
     for (let found = await othersWith(person); found.length > 0; found = await othersWith(person))
       for (const check of found) {
-        const left = { ...forgetPerson(check, person), revision: check.revision + 1 }
         // Whoever has changed it meanwhile is met again by the next look.
-        await db
-          .updateTable('checks')
-          .set({ body: JSON.stringify(left), revision: left.revision, starter: left.custody?.starter ?? null })
-          .where('id', '=', check.id)
-          .where('revision', '=', check.revision)
-          .execute()
+        await put(check, forgetPerson(check, person))
       }
   }
 
   return {
     async of(person): Promise<KeptOfPerson> {
-      const checks = await db.selectFrom('checks').select('body').where('holder', '=', person).orderBy('id').execute()
+      const checks = await db
+        .selectFrom('checks')
+        .select(bodyColumns)
+        .where('holder', '=', person)
+        .orderBy('id')
+        .execute()
       const drafts = await db
         .selectFrom('kept')
         .select('value')
@@ -106,7 +108,7 @@ export function openTraces(db: Kysely<Tables>): Traces {
         decisions.filter(one => isBy(one, person)).map(one => ({ server, week, parts, ...partOf(one, person) })),
       )
       return {
-        checks: checks.map(row => JSON.parse(row.body)),
+        checks: await checksOf(seal, checks),
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,

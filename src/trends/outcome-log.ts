@@ -13,7 +13,12 @@ export type PatternRow = { readonly week: Week; readonly items: readonly Item[] 
 
 export type OutcomeLog = {
   /**
-   * Keeps an outcome, in the same transaction that closes its check. Unique by (server, epoch of the week, family, reporter), null
+   * Lets those outcomes be counted that checks have left in weeks up to this one; says how many there were. Until then they are known to
+   * their own people only. Where a person has left several for a family, any one of them counts.
+   */
+  admit(upTo: Week): Promise<number>
+  /**
+   * Keeps an outcome among those that are counted. Unique by (server, epoch of the week, family, reporter), null
    * being a family of its own: a second contribution is 'already-contributed' and changes nothing, also when two processes race.
    * If another outcome holds (epoch, family, pooled) already, the row is kept with `pooled` null.
    */
@@ -35,7 +40,7 @@ export type OutcomeLog = {
   judgedOtherwise(pack: string, version: string, limit: number, after?: string): Promise<readonly StoredOutcome[]>
   /** Replaces verdict, fired rules and packs of one outcome; nothing else of it can change. */
   rejudge(id: string, outcome: Outcome): Promise<void>
-  /** A person's outcomes by pseudonym, in any order. */
+  /** A person's outcomes by pseudonym, in any order, those included that are not counted yet. */
   of(pseudonyms: readonly string[]): Promise<readonly Outcome[]>
   /** Deletes a person's outcomes by pseudonym; says how many. Frozen releases and what their state counted stay as they are. */
   forget(pseudonyms: readonly string[]): Promise<number>

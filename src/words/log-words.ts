@@ -7,6 +7,7 @@ import type { Figure } from '../readings/figure.ts'
 import type { LogRefusal } from '../readings/log/answers.ts'
 import type { DischargeFinding } from '../readings/weigh-discharge.ts'
 import type { Key } from './catalogue.ts'
+import { listIn, numberIn } from './formatters.ts'
 import { plain } from './plain.ts'
 import type { Say, Values } from './say.ts'
 
@@ -15,7 +16,7 @@ export function sayFigure(say: Say, figure: Figure): string {
   const { value, interval, unit, u, k } = figure
   const expanded = k * u
   const places = expanded > 0 ? Math.min(6, Math.max(0, 1 - Math.floor(Math.log10(expanded)))) : 2
-  const number = new Intl.NumberFormat(say.locale, { minimumFractionDigits: places, maximumFractionDigits: places })
+  const number = numberIn(say.locale, { minimumFractionDigits: places, maximumFractionDigits: places })
   const said = { u: number.format(expanded), unit }
   if (interval === null) return say('figure.plain', { ...said, value: number.format(value ?? 0) })
   if (interval.to === null) return say('figure.at-least', { ...said, value: number.format(interval.from) })
@@ -66,7 +67,7 @@ export function sayDischargeFinding(say: Say, finding: DischargeFinding): string
   for (const [key, value] of Object.entries(finding)) if (typeof value === 'number') values[key] = round(value, 2)
   if ('share' in finding) values['share'] = finding.share === null ? '' : percent(say, finding.share)
   if ('because' in finding) {
-    const list = new Intl.ListFormat(say.locale)
+    const list = listIn(say.locale, 'conjunction')
     values['because'] = list.format(finding.because.map(one => sayObstacle(say, one)))
   }
   return say(`told.${finding.code}`, values)
@@ -102,7 +103,7 @@ export function sayLogRefusal(say: Say, refusal: LogRefusal | FileRefusal): stri
 const round = (value: number, places: number): number => Math.round(value * 10 ** places) / 10 ** places
 
 const percent = (say: Say, share: number): string =>
-  new Intl.NumberFormat(say.locale, { style: 'percent', maximumFractionDigits: 0 }).format(share)
+  numberIn(say.locale, { style: 'percent', maximumFractionDigits: 0 }).format(share)
 
 /** Seconds as a person says them: to the largest two units. */
 function span(say: Say, seconds: number): string {
@@ -115,7 +116,7 @@ function span(say: Say, seconds: number): string {
     .filter(part => part.count > 0)
     .slice(0, 2)
   const said = (parts.length > 0 ? parts : [{ unit: 'second', count: whole }]).map(({ unit, count }) =>
-    new Intl.NumberFormat(say.locale, { style: 'unit', unit, unitDisplay: 'short' }).format(count),
+    numberIn(say.locale, { style: 'unit', unit, unitDisplay: 'short' }).format(count),
   )
-  return new Intl.ListFormat(say.locale, { type: 'unit', style: 'short' }).format(said)
+  return listIn(say.locale, 'unit', 'short').format(said)
 }

@@ -1,6 +1,7 @@
 // Says what was wrong with a typed reading, naming the field, in one sentence that says what to type instead.
 import type { FormField } from '../readings/form.ts'
 import type { TypedRefusal } from '../readings/read-typed.ts'
+import { listIn } from './formatters.ts'
 import { plain } from './plain.ts'
 import type { Say, Values } from './say.ts'
 
@@ -12,7 +13,7 @@ export function sayTypedRefusal(say: Say, { field, refusal }: { field: TypedFiel
   for (const [key, value] of Object.entries(refusal))
     if (typeof value === 'number') values[key] = value
     else if (typeof value === 'string') values[key] = key === 'unit' && 'value' in refusal ? value : plain(value)
-  const list = new Intl.ListFormat(say.locale, { type: 'disjunction' })
+  const list = listIn(say.locale, 'disjunction')
   if ('accepted' in refusal) values['accepted'] = list.format(refusal.accepted)
   if (refusal.code === 'ambiguous')
     values['readings'] = list.format(refusal.readings.map(({ value, unit }) => say('answer.reading', { value, unit })))

@@ -83,7 +83,7 @@ export async function openLanes(standIn: StandIn): Promise<Lane[]> {
   const lanes: Lane[] = []
   for (const { id } of people)
     for (let i = 0; i < 8; i++) {
-      const reply = await standIn.as(id).run('check start')
+      const reply = await standIn.as(id).run('check start', { depth: 'full' })
       if (reply.kind !== 'message') throw new Error(`no message but ${reply.kind}`)
       lanes.push({ person: id, message: reply.message, last: Promise.resolve() })
     }

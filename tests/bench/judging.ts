@@ -24,6 +24,8 @@ function translate(condition: Condition): NestedCondition {
       return { not: translate(condition.of) }
     case 'is':
       return { fact: condition.question, operator: 'in', value: [...condition.options] }
+    case 'unless':
+      return { fact: condition.question, operator: 'notIn', value: [...condition.options] }
     default:
       return {
         fact: condition.question,

@@ -48,12 +48,13 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
       posts: noPosts,
       pictures: { ofDrawing: async () => undefined },
-      traces: openTraces(db),
+      traces: openTraces(db, trends.seal),
       log: logger,
     }
     return {
       services,
       keys: trends.keys,
+      sealKeys: trends.sealKeys,
       leases: trends.leases,
       holder: `holder-${++holders}`,
       absences: new Keyv({ store: new KeptValues(db, 'absences', () => now) }),

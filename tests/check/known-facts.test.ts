@@ -38,7 +38,17 @@ describe('a check that starts with facts', () => {
       { format: option('18650'), 'claimed-capacity': reading(9900) },
       { 'claimed-capacity': reading(9900), format: option('18650') },
     ]) {
-      const check = begin(facts)
+      let check = begin(facts)
+      // Danger is asked about first, whatever is known.
+      const asked: string[] = []
+      while (check.phase.is === 'asking') {
+        const { question } = check.phase
+        asked.push(question)
+        const [harmless] = program.states.get(question)?.[0]?.answers ?? []
+        check = taken(step(program, check, { is: 'answer', question, answer: harmless ?? cantTell }, now))
+      }
+      expect(asked[0]).toBe('hot-now')
+      expect(asked.every(id => program.hazards.has(id))).toBe(true)
       expect(check.phase).toMatchObject({ is: 'second-look' })
       expect(judge(program, check.answers).verdict).not.toBe('ruled-out')
       const question = 'question' in check.phase ? check.phase.question : ''

@@ -15,6 +15,10 @@ function taken(stepping: Stepping): Check {
   return stepping.check
 }
 const begin = (more: Partial<Start> = {}) => taken(start(program, { ...opening, ...more }, now))
+const beginUnsaid = (): Check => {
+  const { mode: _left, ...others } = opening
+  return taken(start(program, others, now))
+}
 const asked = (check: Check) => ('question' in check.phase ? check.phase.question : check.phase.is)
 const say = (check: Check, answer: Answer) =>
   taken(step(program, check, { is: 'answer', question: asked(check), answer }, now))
@@ -31,9 +35,20 @@ describe('what is asked when', () => {
     expect(asked(begin())).toBe('smoke')
   })
   test('nothing is held before the looks at hazards, and nothing measured before the wrap is known', () => {
-    const { asks } = play(begin(), {})
+    const { asks } = play(begin(), { smoke: option('no') })
     expect(asks.indexOf('smoke')).toBeLessThan(asks.indexOf('wrap'))
     expect(asks.indexOf('wrap')).toBeLessThan(asks.indexOf('mass'))
+  })
+  test('whoever could not tell about danger is asked nothing that needs hands', () => {
+    const { asks } = play(begin(), {})
+    expect(asks).toContain('smoke')
+    expect(asks.filter(id => program.questions.get(id)?.care !== 'look')).toEqual([])
+  })
+  test('what needs a tool that is not there is not asked', () => {
+    const equipped = taken(step(program, beginUnsaid(), { is: 'equip', tools: ['lens'] }, now))
+    const begun = taken(step(program, equipped, { is: 'begin', mode: 'full' }, now))
+    expect(play(begun, safe).asks).not.toContain('mass')
+    expect(play(begin(), safe).asks).toContain('mass')
   })
   test('a hazard ends the check at once', () => {
     const { check, asks } = play(begin(), { smoke: option('yes') })

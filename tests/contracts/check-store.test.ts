@@ -5,6 +5,7 @@ import type { CheckStore } from '../../src/check/store.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { rememberChecks } from '../../src/stores/remembering-checks.ts'
 import { databases, type Kind, type Opened } from '../stores/databases.ts'
+import { testSeal } from '../stores/test-seal.ts'
 
 const now = Date.UTC(2026, 10, 25)
 const check = (id: string, more: Partial<Check> = {}): Check => ({
@@ -39,7 +40,7 @@ for (const kind of stores) {
       let store: CheckStore
       beforeAll(async () => {
         opened = await kind.open()
-        store = kind.wrap(openCheckStore(opened.db))
+        store = kind.wrap(openCheckStore(opened.db, testSeal))
       })
       afterAll(() => opened.close())
 
@@ -73,7 +74,7 @@ for (const kind of stores) {
 
       test('whoever expects a revision gets no older one, though another process has saved meanwhile', async () => {
         await store.create(check('k1'), 'i-k0')
-        const other = kind.wrap(openCheckStore(await opened.again()))
+        const other = kind.wrap(openCheckStore(await opened.again(), testSeal))
         expect((await other.load('k1', 0))?.check.revision).toBe(0)
         expect(await other.save(check('k1', { revision: 1, cells: 7 }), 0, 'i-k1')).toBe('saved')
         expect((await store.load('k1', 1))?.check.cells).toBe(7)
@@ -86,8 +87,8 @@ for (const kind of stores) {
         await store.create(check('e1'), 'i-e')
         const others = [
           store,
-          kind.wrap(openCheckStore(await opened.again())),
-          kind.wrap(openCheckStore(await opened.again())),
+          kind.wrap(openCheckStore(await opened.again(), testSeal)),
+          kind.wrap(openCheckStore(await opened.again(), testSeal)),
         ]
         const outcomes = await Promise.all(
           Array.from({ length: 30 }, (_, i) =>
@@ -99,7 +100,7 @@ for (const kind of stores) {
       })
 
       test('of one interaction delivered to many processes exactly one counts', async () => {
-        const others = [store, kind.wrap(openCheckStore(await opened.again()))]
+        const others = [store, kind.wrap(openCheckStore(await opened.again(), testSeal))]
         const outcomes = await Promise.all(
           Array.from({ length: 20 }, (_, i) => (others[i % 2] as CheckStore).create(check(`f${i}`), 'i-f')),
         )

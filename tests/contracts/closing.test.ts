@@ -1,12 +1,19 @@
 // A check and its outcome: closed together or not at all, once, whoever else closes or settles it at the same time.
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
 import type { CheckStore } from '../../src/check/store.ts'
+import { option } from '../../src/engine/answers.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
+import { openEpochKeys } from '../../src/stores/epoch-keys.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
+import { openSeal } from '../../src/stores/seal.ts'
 import type { Outcome } from '../../src/trends/outcome.ts'
 import type { OutcomeLog } from '../../src/trends/outcome-log.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { testSeal } from '../stores/test-seal.ts'
 import { base } from '../trends/base-outcome.ts'
 
 const now = Date.UTC(2026, 10, 25)
@@ -38,25 +45,63 @@ for (const kind of databases)
     let outcomes: OutcomeLog
     beforeAll(async () => {
       opened = await kind.open()
-      store = openCheckStore(opened.db)
-      outcomes = openOutcomeLog(opened.db)
+      store = openCheckStore(opened.db, testSeal)
+      outcomes = openOutcomeLog(opened.db, testSeal)
     })
     afterAll(() => opened?.close())
     const counted = async (server: string, kindOf: 'server' | 'pool' = 'server') => {
+      await outcomes.admit('2026-W53')
       const scope = kindOf === 'pool' ? ({ kind: 'pool' } as const) : ({ kind: 'server', server } as const)
       const counts = await outcomes.weekCounts(scope, '2026-W01', '2026-W53')
       return counts.filter(one => one.facet === 'all').reduce((sum, one) => sum + one.reporters, 0)
     }
 
-    test('a closing save leaves its outcome, whole, and nothing of it in the check', async () => {
+    test('a closing save leaves its outcome, whole and sealed, and nothing of what was answered in the check', async () => {
       const outcome = { ...base, server: 'a' }
-      await store.create(check('a1'), 'i-a0')
-      expect(await store.save(closed('a1'), 0, 'i-a1', outcome)).toBe('saved')
-      const [kept] = await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)
-      expect(kept?.outcome).toEqual(outcome)
+      const answers = { legs: option('four') }
+      await store.create(check('a1', { answers }), 'i-a0')
+      expect(await store.save({ ...closed('a1'), answers, trail: ['legs'] }, 0, 'i-a1', outcome)).toBe('saved')
       const row = await opened.db.selectFrom('checks').selectAll().where('id', '=', 'a1').executeTakeFirstOrThrow()
-      expect(row).toMatchObject({ outcome: null, settled: 1, phase: 'closed' })
-      expect(JSON.stringify(row)).not.toContain(outcome.reporter)
+      expect(row).toMatchObject({ settled: 1, phase: 'closed', outcome: expect.stringMatching(/^sealed1\.2026-W10\./) })
+      for (const word of [outcome.reporter, 'legs', 'four']) expect(JSON.stringify(row), word).not.toContain(word)
+      // Its own person is told of it and can delete it, before and after it is counted among the others.
+      expect(await outcomes.of([outcome.reporter])).toEqual([outcome])
+      expect(await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)).toEqual([])
+      expect(await outcomes.admit('2026-W09')).toBe(0)
+      expect(await outcomes.admit('2026-W10')).toBe(1)
+      expect((await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)).map(one => one.outcome)).toEqual([outcome])
+      expect(await outcomes.of([outcome.reporter])).toEqual([outcome])
+      expect(await opened.db.selectFrom('checks').select('outcome').where('id', '=', 'a1').execute()).toEqual([
+        { outcome: null },
+      ])
+      expect(await outcomes.forget([outcome.reporter])).toBe(1)
+    })
+
+    test('what waits is deleted for its person, and does not join the others afterwards', async () => {
+      for (const [id, n] of [
+        ['z1', 51],
+        ['z2', 52],
+      ] as const) {
+        await store.create(check(id), `i-${id}`)
+        await store.save(closed(id), 0, `i-${id}-close`, { ...base, server: 'z', reporter: person(n) })
+      }
+      expect(await outcomes.forget([person(51)])).toBe(1)
+      expect(await outcomes.of([person(51)])).toEqual([])
+      expect(await counted('z')).toBe(1)
+    })
+
+    test('what cannot be opened here stays, is told of, and is counted where its key is', async () => {
+      const folder = await mkdtemp(join(tmpdir(), 'cellwary-seal-'))
+      const other = openSeal(openEpochKeys(folder))
+      await store.create(check('y1'), 'i-y0')
+      expect(await openCheckStore(opened.db, other).save(closed('y1'), 0, 'i-y1', { ...base, server: 'y' })).toBe(
+        'saved',
+      )
+      const lost: number[] = []
+      expect(await openOutcomeLog(opened.db, testSeal, undefined, rows => lost.push(rows)).admit('2026-W53')).toBe(0)
+      expect(lost).toEqual([1])
+      expect(await openOutcomeLog(opened.db, other).admit('2026-W53')).toBe(1)
+      await rm(folder, { recursive: true })
     })
 
     test('a save that does not go through leaves none', async () => {
@@ -69,7 +114,11 @@ for (const kind of databases)
 
     test('of many processes that close a check one leaves its outcome', async () => {
       await store.create(check('c1'), 'i-c0')
-      const others = [store, openCheckStore(await opened.again()), openCheckStore(await opened.again())]
+      const others = [
+        store,
+        openCheckStore(await opened.again(), testSeal),
+        openCheckStore(await opened.again(), testSeal),
+      ]
       const saved = await Promise.all(
         Array.from({ length: 12 }, (_, i) =>
           (others[i % 3] as CheckStore<Outcome>).save(closed('c1'), 0, `i-c${i + 1}`, {
@@ -107,16 +156,29 @@ for (const kind of databases)
       expect((await store.finished(now + 10, 10)).map(one => one.id)).toEqual(['g1'])
       expect((await store.finished(now + 20, 10)).map(one => one.id)).toEqual(['g1', 'g2'])
       const outcome = { ...base, server: 'g' }
-      const other = openCheckStore(await opened.again())
+      const other = openCheckStore(await opened.again(), testSeal)
       const settled = await Promise.all([store, other, store].map(one => one.settle(check('g1', early), outcome)))
       expect(settled.filter(Boolean)).toHaveLength(1)
       expect(await store.settle(check('g2'), null)).toBe(true)
       expect(await store.finished(now + 20, 10)).toEqual([])
       expect(await counted('g')).toBe(1)
+      // Its person sees it as it stood; whoever reads the tables does not.
+      const again = (await store.load('g1'))?.check as Check
+      expect(again).toEqual({ ...check('g1', early), settled: true })
+      const { body } = await opened.db
+        .selectFrom('checks')
+        .select('body')
+        .where('id', '=', 'g1')
+        .executeTakeFirstOrThrow()
+      expect(body).not.toContain('answers')
+      // A process that remembers it from before is told that somebody was faster.
+      expect(await store.save(closed('g1'), 0, 'i-g1-early', outcome)).toBe('stale')
       // Closed later, in another epoch, as somebody else for all the pseudonym says: it has left its outcome.
-      expect(
-        await store.save(closed('g1'), 0, 'i-g1-close', { ...outcome, reporter: person(7), week: '2026-W50' }),
-      ).toBe('saved')
+      const late = { ...outcome, reporter: person(7), week: '2026-W50' }
+      const open = { ...again, revision: 1, cells: 9 }
+      expect(await store.save(open, 0, 'i-g1-open')).toBe('saved')
+      expect(await store.load('g1')).toMatchObject({ check: { cells: 9, settled: true } })
+      expect(await store.save({ ...open, revision: 2, phase: { is: 'closed' } }, 1, 'i-g1-close', late)).toBe('saved')
       expect(await counted('g')).toBe(1)
     })
 

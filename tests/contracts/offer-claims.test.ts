@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openOfferClaims } from '../../src/stores/offer-claims.ts'
 import { openTraces } from '../../src/stores/traces.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { testSeal } from '../stores/test-seal.ts'
 
 for (const kind of databases)
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {
@@ -28,7 +29,7 @@ for (const kind of databases)
       expect(await claims.purge(101)).toBe(1)
       expect(await claims.purge(101)).toBe(0)
       await claims.claim('other', 'p3', 10_000)
-      await openTraces(opened.db).forgetServer('s')
+      await openTraces(opened.db, testSeal).forgetServer('s')
       const left = await opened.db.selectFrom('offers').selectAll().execute()
       expect(left.map(one => one.post)).toEqual(['p3'])
     })

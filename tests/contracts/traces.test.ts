@@ -15,6 +15,7 @@ import { openTraces } from '../../src/stores/traces.ts'
 import { decide } from '../../src/trends/findings/decide.ts'
 import type { Finding } from '../../src/trends/findings/finding.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { testSeal } from '../stores/test-seal.ts'
 import { base as baseOutcome } from '../trends/base-outcome.ts'
 
 const now = Date.UTC(2026, 10, 25)
@@ -46,11 +47,11 @@ for (const kind of databases)
     const open = () => {
       const { db } = opened
       return {
-        checks: openCheckStore(db),
+        checks: openCheckStore(db, testSeal),
         drafts: new Keyv({ store: new KeptValues(db, draftsNamespace) }),
         others: new Keyv({ store: new KeptValues(db, 'pictures') }),
         findings: openFindingLog(db),
-        outcomes: openOutcomeLog(db),
+        outcomes: openOutcomeLog(db, testSeal),
         releases: openReleaseLog(db),
         servers: openSettingsStore(db),
       }
@@ -58,7 +59,7 @@ for (const kind of databases)
     beforeAll(async () => {
       opened = await kind.open()
       stores = open()
-      traces = openTraces(opened.db)
+      traces = openTraces(opened.db, testSeal)
     })
     afterAll(() => opened?.close())
 
@@ -168,6 +169,9 @@ for (const kind of databases)
         await stores.checks.create(checkOf(`c-${server}`, wren, server), `i5-${server}`)
         await openOfferClaims(opened.db).claim(server, `post-${server}`, now)
         await stores.outcomes.record({ ...baseOutcome, server, week, pooled: null })
+        const done: Check = { ...checkOf(`d-${server}`, odalys, server), phase: { is: 'done' } }
+        await stores.checks.create(done, `i6-${server}`)
+        expect(await stores.checks.settle(done, { ...baseOutcome, server, week: '2026-W41' })).toBe(true)
         await stores.releases.freeze({ kind: 'server', server }, week, '{}', state)
         await stores.findings.add(server, [{ key: 'two', family: 'heron', week, parts: [rise] }], () => `g-${server}`)
       }

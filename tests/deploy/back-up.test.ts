@@ -10,6 +10,7 @@ import type { Check } from '../../src/check/check.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openEpochKeys } from '../../src/stores/epoch-keys.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
+import { testSeal } from '../stores/test-seal.ts'
 
 const script = resolve(import.meta.dirname, '../../deploy/back-up.ts')
 const now = Date.UTC(2026, 10, 25, 10, 20, 30)
@@ -57,7 +58,7 @@ describe('a back-up', () => {
 
   test('opens as the bot opens it and knows every check that was acknowledged before', async () => {
     const db = await openSqlite(join(data, 'cellwary.db'))
-    const store = openCheckStore(db)
+    const store = openCheckStore(db, testSeal)
     for (let n = 0; n < 50; n++) expect(await store.create(check(n), `i${n}`)).toBe('saved')
     const done = await backUp(data, into, now)
     expect(done).toEqual({ ok: true, file: join(into, 'cellwary-2026-11-25T102030Z.db') })
@@ -67,7 +68,7 @@ describe('a back-up', () => {
     expect(await readdir(into)).toEqual(['cellwary-2026-11-25T102030Z.db'])
     expect((await stat(join(into, 'cellwary-2026-11-25T102030Z.db'))).mode & 0o777).toBe(0o600)
     const again = await openSqlite(join(into, 'cellwary-2026-11-25T102030Z.db'))
-    const kept = openCheckStore(again)
+    const kept = openCheckStore(again, testSeal)
     for (let n = 0; n < 50; n++) expect((await kept.load(`c${n}`))?.check).toEqual(check(n))
     expect(await kept.load('later')).toBeUndefined()
     await again.destroy()

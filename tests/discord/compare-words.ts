@@ -15,7 +15,7 @@ export const figuresIn = (language: string, text: string): string[] => {
 
 const negations: Readonly<Record<string, RegExp>> = {
   en: /\b(not|never|no|nothing|nobody|none|neither|nor|cannot|without|impossible)\b|n[’']t\b/gi,
-  de: /\b(nicht|nichts|nie|niemand|niemandem|niemanden|kein|keine|keinem|keinen|keiner|keines|ohne|nein|weder|unmögliche?|unbekannt)\b/gi,
+  de: /\b(nicht|nichts|nie|niemand|niemandem|niemanden|kein|keine|keinem|keinen|keiner|keines|keins|ohne|nein|weder|unmögliche?|unbekannt)\b/gi,
   es: /(?<!\p{L})(no|nunca|nada|nadie|ningún|ninguna|ninguno|ni|sin|tampoco|imposibles?|desconocidos?)(?!\p{L})/giu,
 }
 

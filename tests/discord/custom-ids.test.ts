@@ -1,72 +1,40 @@
-// What holds for custom ids of every kind: what is read writes itself again, and no id is read as two kinds.
+// What holds for custom ids of every kind: old ones are read as before, what is read writes itself again, no id is read as two kinds.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { decodeAsk, encodeAsk } from '../../src/discord/answers/ask-id.ts'
-import { buyingParts, decodeBuying, encodeBuying, regions } from '../../src/discord/buying/buying-id.ts'
-import { decodeLinks, encodeLinks } from '../../src/discord/buying/links-id.ts'
-import { decodeClick, encodeClick } from '../../src/discord/check/check-id.ts'
-import { decodeStartWithFacts, startWithFacts } from '../../src/discord/check/facts/facts-codec.ts'
-import { decodeHand, encodeHand } from '../../src/discord/check/hand-over/hand-over-id.ts'
-import { decodeLetter, encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
-import { decodePrivacy, encodePrivacy } from '../../src/discord/privacy/privacy-id.ts'
-import { decodeSetup, encodeSetup } from '../../src/discord/setup/setup-id.ts'
-import { decodeTrends, encodeTrends, releaseExports, releaseViews } from '../../src/discord/trends/trends-id.ts'
+import { askIds } from '../../src/discord/answers/ask-id.ts'
+import { buyingIds, buyingParts, regions } from '../../src/discord/buying/buying-id.ts'
+import { linksIds } from '../../src/discord/buying/links-id.ts'
+import { checkIds } from '../../src/discord/check/check-id.ts'
+import { factsIds } from '../../src/discord/check/facts/facts-codec.ts'
+import { handOverIds } from '../../src/discord/check/hand-over/hand-over-id.ts'
+import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
+import { clickHandlers } from '../../src/discord/click-handlers.ts'
+import { type IdKind, idKind, oneOf, silent } from '../../src/discord/interaction/id-kind.ts'
+import { flag, revision } from '../../src/discord/interaction/id-parts.ts'
+import { logQuestionIds } from '../../src/discord/logs/read-log.ts'
+import { privacyIds } from '../../src/discord/privacy/privacy-id.ts'
+import { setupIds } from '../../src/discord/setup/setup-id.ts'
+import { releaseExports, releaseViews, trendsIds } from '../../src/discord/trends/trends-id.ts'
+import written from './ids-of-0.1.0.json' with { type: 'json' }
 
-/** A kind of id: its mark, its own words, and a reading that gives back the id as it would be written, or undefined. */
-type Kind = { readonly mark: string; readonly words: readonly string[]; again(id: string): string | undefined }
-const kind = <T>(
-  mark: string,
-  decode: (id: string) => T | undefined,
-  encode: (act: T) => string,
-  words: readonly string[],
-): Kind => ({
-  mark,
+/** A kind of id, and its own words for making ids near to it. */
+type Kind = { readonly mark: string; readonly words: readonly string[]; readonly ids: IdKind<unknown> }
+const kind = <T>(ids: IdKind<T>, words: readonly string[]): Kind => ({
+  mark: ids.mark,
   words,
-  again(id) {
-    const act = decode(id)
-    return act === undefined ? undefined : encode(act)
-  },
+  ids: ids as IdKind<unknown>,
 })
 
 const kinds: readonly Kind[] = [
-  kind('cw1', decodeClick, encodeClick, [
-    'pick',
-    'show',
-    'measured',
-    'consent',
-    'unwrap',
-    'bench',
-    'yes',
-    'no',
-    'know',
-  ]),
-  kind('ch1', decodeHand, encodeHand, ['hands', 'take', 'asked', 'sent-back', 'go-on']),
-  kind('ca1', decodeAsk, encodeAsk, ['show', 'post', 'choose', '-']),
-  kind('cb1', decodeBuying, encodeBuying, [
-    'open',
-    'view',
-    'turn',
-    'post',
-    'region',
-    'later',
-    ...buyingParts,
-    ...regions,
-  ]),
-  kind('clt1', decodeLetter, encodeLetter, ['write', 'language', 'change', 'changed', 'en', 'de']),
-  kind('clk1', decodeLinks, encodeLinks, [
-    'manage',
-    'choose',
-    'add',
-    'added',
-    'edit',
-    'edited',
-    'link',
-    'removed',
-    'again',
-  ]),
-  kind('cp1', decodePrivacy, encodePrivacy, ['see', 'show', 'delete', 'deleted']),
-  kind('cs1', decodeSetup, encodeSetup, ['see', 'overview', 'begin', 'reports', 'chosen', 'weeks', 'fewer', 'tag']),
-  kind('ct1', decodeTrends, encodeTrends, [
+  kind(checkIds, ['pick', 'show', 'measured', 'consent', 'unwrap', 'bench', 'yes', 'no', 'know']),
+  kind(handOverIds, ['hands', 'take', 'asked', 'sent-back', 'go-on']),
+  kind(askIds, ['show', 'post', 'choose', '-']),
+  kind(buyingIds, ['open', 'view', 'turn', 'post', 'region', 'later', ...buyingParts, ...regions]),
+  kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),
+  kind(linksIds, ['manage', 'choose', 'add', 'added', 'edit', 'edited', 'link', 'removed', 'again']),
+  kind(privacyIds, ['see', 'show', 'delete', 'deleted']),
+  kind(setupIds, ['see', 'overview', 'begin', 'reports', 'chosen', 'weeks', 'fewer', 'tag']),
+  kind(trendsIds, [
     'counting',
     'out',
     'finding',
@@ -77,7 +45,8 @@ const kinds: readonly Kind[] = [
     ...releaseViews,
     ...releaseExports,
   ]),
-  kind('cf1', decodeStartWithFacts, startWithFacts, ['c3500', 'i9,8', 'f18650']),
+  kind(factsIds, ['c3500', 'i9,8', 'f18650', 'c3500,00', 'f18650_c1']),
+  kind(logQuestionIds, ['9f86d081884c7d659a2f']),
 ]
 
 /** What other parts are like: revisions as they are written and as they are not, ids of ours and of Discord's, a week, nothing. */
@@ -95,14 +64,56 @@ describe.each(kinds)('ids that begin with $mark', one => {
     let read = 0
     fc.assert(
       fc.property(idOf(one), id => {
-        const again = one.again(id)
-        if (again === undefined) return
+        const value = one.ids.read(id)
+        if (value === undefined) return
         read++
-        expect(again).toBe(id)
-        expect(kinds.filter(other => other.again(id) !== undefined)).toEqual([one])
+        expect(one.ids.write(value)).toBe(id)
+        expect(kinds.filter(other => other.ids.read(id) !== undefined)).toEqual([one])
       }),
       { numRuns: 20_000 },
     )
     expect(read).toBeGreaterThan(0)
   })
+
+  test('somebody handles them', () => {
+    expect(clickHandlers.get(one.mark)?.mark).toBe(one.mark)
+  })
+})
+
+test('every kind that is handled is held here', () => {
+  expect([...clickHandlers.keys()].sort()).toEqual(kinds.map(one => one.mark).sort())
+})
+
+test.each(Object.entries(written))('%s, as version 0.1.0 wrote it, says what it said', (id, said) => {
+  const [mark] = id.split('.')
+  const { ids } = kinds.find(one => one.mark === mark) as Kind
+  expect(ids.read(id)).toEqual(said)
+  expect(ids.write(said)).toBe(id)
+})
+
+test('a value that no form of a kind says is a fault, and no id', () => {
+  expect(() => trendsIds.write({ is: 'finding', id: 'NOT-OURS', does: 'warn' })).toThrow(RangeError)
+  expect(() => setupIds.write({ revision: -1, act: { is: 'begin' } })).toThrow(RangeError)
+})
+
+describe('a description', () => {
+  const ids = idKind(
+    'x1',
+    { is: revision, on: flag('on', 'off') },
+    { is: revision, on: silent(null), more: oneOf({ at: revision }, { at: revision, by: revision }) },
+  )
+
+  test.each([
+    ['x1.a.on', { is: 10, on: true }],
+    ['x1.0.2', { is: 0, on: null, more: { at: 2 } }],
+    ['x1.0.2.z', { is: 0, on: null, more: { at: 2, by: 35 } }],
+  ])('%s', (id, value) => {
+    expect(ids.read(id)).toEqual(value)
+    expect(ids.write(value as never)).toBe(id)
+  })
+
+  test.each(['x1', 'x1.', 'x1.a', 'x1.a.', 'x1.a.on.', 'x1.0.2.z.1', 'x10.a.on', '.a.on'])(
+    '%j is none of its ids',
+    id => expect(ids.read(id)).toBeUndefined(),
+  )
 })

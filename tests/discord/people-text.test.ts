@@ -27,7 +27,7 @@ import { hostileText } from './hostile-text.ts'
 
 /** A check that was offered, asked about and sent back for reasons that people have written. */
 const checkWith = (why: string): Check => ({
-  id: 'c1',
+  id: 'check1',
   revision: 3,
   server: '1',
   holder: '11',
@@ -57,7 +57,7 @@ const question = { id: 'q', ask: 'Is it round?', answer: { kind: 'options', opti
 const familyNamed = (name: string) => ({ name, maker: name }) as Family
 const findingWith = (why: string): Finding => {
   const rise = { family: 'f', rule: null, week: '2026-W40', standsOut: true }
-  const fresh = begin({ key: 'k', family: 'f', week: rise.week, parts: [{ is: 'rise', rise }] }, 'f1', '1')
+  const fresh = begin({ key: 'k', family: 'f', week: rise.week, parts: [{ is: 'rise', rise }] }, 'finding1', '1')
   const undone = { by: '12', at: 1e12, why }
   const decisions = [{ by: '11', at: 1e12, did: 'dismissed', why, before: untouched, undone }] as const
   return { ...fresh, told: true, decisions }
@@ -67,7 +67,7 @@ const link = (title: string) => ({ id: 'l', url: 'https://shop.example/', title,
 
 const said = (sentence: string): ShownMessage => message([part(sentence)])
 const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessage>> = {
-  'a claim that is quoted': (say, text) => showClaim(say, { text, facts: [], findings: [] }, undefined),
+  'a claim that is quoted': (say, text) => showClaim(say, { text, facts: [], findings: [], compared: [] }, undefined),
   'an unclear claim': (say, text) =>
     showClaim(
       say,
@@ -75,6 +75,7 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
         text,
         facts: [{ kind: 'unclear', of: 'capacity', span: { from: 0, to: text.length }, readings: [] } as never],
         findings: [],
+        compared: [],
       },
       undefined,
     ),

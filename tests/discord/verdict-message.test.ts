@@ -3,14 +3,16 @@ import { type APIButtonComponent, ComponentType } from 'discord.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
-import { screenOf } from '../../src/check/screen.ts'
+import { screenOf, type VerdictScreen } from '../../src/check/screen.ts'
 import { start, step } from '../../src/check/step.ts'
+import { showDetails } from '../../src/discord/check/show/details.ts'
 import { showScreen } from '../../src/discord/check/show/screen.ts'
 import { fitLists } from '../../src/discord/message/fit-text.ts'
 import { type ShownMessage, textBudget } from '../../src/discord/message/parts.ts'
 import type { Answer } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
+import { openPrograms } from '../../src/engine/programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
@@ -24,6 +26,7 @@ const noPictures = {
   forBench: async () => undefined,
   ofDrawing: async () => undefined,
 }
+const withoutPictures = { pictures: noPictures, programs: openPrograms([]) }
 
 const textsOf = (message: ShownMessage): string[] =>
   message.components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : []))
@@ -78,7 +81,7 @@ function longest(kind: 'hazard' | 'must' | 'sign' | 'no-bearing', count: number)
 function finished(program: Program, answers: Record<string, Answer>): Check {
   const begun = start(
     program,
-    { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: program.family?.id ?? null },
+    { id: 'check1', holder: 'p', server: null, mode: 'full', cells: 1, family: program.family?.id ?? null },
     now,
   )
   if (!begun.ok) throw new Error(begun.refusal.code)
@@ -99,15 +102,21 @@ describe('the caution is never cut off', () => {
       say,
       program,
       screenOf(program, finished(program, all)),
-      noPictures,
+      withoutPictures,
       'A note above. '.repeat(10),
     )
     holdsToLimits(message)
     const texts = textsOf(message).join('\n')
     expect(texts).toContain(say('caution.full'))
-    expect(texts).toContain(say('part.next'))
+    expect(texts).toContain(kind === 'hazard' ? say('safety.now') : say('part.next'))
     expect(texts).toMatch(/^## /m)
-    expect(texts).toContain(say('part.judged', { packs: 'longest 1.0.0 ()' }))
+    const screen = screenOf(program, finished(program, all)) as VerdictScreen
+    const pages = [1, 2, 3].map(page => showDetails(say, program, screen, page))
+    for (const page of pages) {
+      holdsToLimits(page)
+      expect(textsOf(page).join('\n')).toContain(say('caution.line'))
+    }
+    expect(textsOf(pages[2] as ShownMessage).join('\n')).toContain(say('part.judged', { packs: 'longest 1.0.0 ()' }))
   })
 
   test('on random answers to the shipped packs, with every screen on the way', async () => {
@@ -129,7 +138,7 @@ describe('the caution is never cut off', () => {
           if (!begun.ok) throw new Error(begun.refusal.code)
           let { check } = begun
           for (const pick of picks) {
-            const message = await showScreen(say, program, screenOf(program, check), noPictures)
+            const message = await showScreen(say, program, screenOf(program, check), withoutPictures)
             holdsToLimits(message)
             expect(textsOf(message).join('\n')).toMatch(/do not use the cell/i)
             if (!('question' in check.phase)) break
@@ -142,7 +151,7 @@ describe('the caution is never cut off', () => {
             check = next.check
           }
           const over = { ...check, phase: { is: 'done' } } as const
-          const message = await showScreen(say, program, screenOf(program, over), noPictures)
+          const message = await showScreen(say, program, screenOf(program, over), withoutPictures)
           holdsToLimits(message)
           expect(textsOf(message).join('\n')).toContain(say('caution.full'))
         },
@@ -183,19 +192,21 @@ test('a cell to get away from: nothing asks for hands on it', async () => {
   const all = Object.fromEntries(
     [...program.questions.keys()].map(id => [id, { kind: 'option', option: 'bad' } as Answer]),
   )
-  const words = textsOf(await showScreen(say, program, screenOf(program, finished(program, all)), noPictures)).join(
-    '\n',
-  )
+  const screen = screenOf(program, finished(program, all)) as VerdictScreen
+  const first = textsOf(await showScreen(say, program, screen, withoutPictures)).join('\n')
+  expect(first).toMatch(/^## Get away from the cell now/)
+  // The order to act is the only thing in bold.
+  expect(first).not.toContain('**')
+  const words = [first, ...[1, 2, 3].flatMap(page => textsOf(showDetails(say, program, screen, page)))].join('\n')
   expect(words).toContain(say('safety.now'))
   expect(words).not.toMatch(/Cover both ends|container|ends taped|not asked/)
   expect(words).toContain(say('unchecked.danger'))
-  expect(words.indexOf(say('safety.now'))).toBeLessThan(words.indexOf(say('part.why')))
 })
 
 test('buttons carry the revision they were shown on', async () => {
   const program = longest('must', 1)
   const check = { ...finished(program, {}), revision: 7, id: 'abcdefgh' }
-  const message = await showScreen(say, program, screenOf(program, check), noPictures)
+  const message = await showScreen(say, program, screenOf(program, check), withoutPictures)
   const buttons = message.components.flatMap(part =>
     part.type === ComponentType.ActionRow ? part.components : [],
   ) as APIButtonComponent[]

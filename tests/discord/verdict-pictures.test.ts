@@ -12,6 +12,7 @@ import { openPictures } from '../../src/discord/pictures/open-pictures.ts'
 import { type Answers, option, reading } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { openPrograms } from '../../src/engine/programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-curve.ts'
@@ -44,7 +45,10 @@ async function verdictMessage(program: Program, answers: Answers) {
     trail: Object.keys(answers),
     phase: { is: 'done' },
   } as const
-  return showScreen(say, program, screenOf(program, check), pictures)
+  return showScreen(say, program, screenOf(program, check), {
+    pictures,
+    programs: openPrograms([]),
+  })
 }
 
 const cardOf = (program: Program, answers: Answers) => {

@@ -96,7 +96,7 @@ test('an extra answer never enlarges the reachable set, and reordering or repeat
   )
 }, 240_000)
 
-test('answering only "can\'t tell" to the rest is the mildest completion', () => {
+test('the answers judged alone, the rest unknown, are never worse than any completion', () => {
   fc.assert(
     fc.property(modelWithAnswers(5), ({ model, answers }) => {
       const mildest = severity[plainVerdict(model, answers)]

@@ -36,7 +36,9 @@ function atom(questions: readonly Question[]): fc.Arbitrary<Condition> {
         limit: fc.constantFrom(20, 50, 80),
       })
     const options = fc.uniqueArray(fc.constantFrom(...answer.options.map(o => o.id)), { minLength: 1, maxLength: 2 })
-    return options.map(some => ({ op: 'is' as const, question: id, options: some }))
+    return fc
+      .tuple(options, fc.constantFrom('is' as const, 'is' as const, 'is' as const, 'unless' as const))
+      .map(([some, op]) => ({ op, question: id, options: some }))
   })
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { readConfig } from '../../src/bin/config.ts'
-import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
+import { type OpenedServices, openServices } from '../../src/bin/open-services.ts'
 import type { Check } from '../../src/check/check.ts'
 import { start, step } from '../../src/check/step.ts'
 import { outcomeFor } from '../../src/discord/check/leave-outcome.ts'
@@ -20,7 +20,7 @@ import { everyByte } from './every-byte.ts'
 
 const [server, person, neighbour] = ['700000000000000001', '812345678901234567', '823456789012345678']
 let data: string
-let opened: OpenedDesk
+let opened: OpenedServices
 const log: string[] = []
 beforeAll(async () => {
   data = await mkdtemp(join(tmpdir(), 'cellwary-forgotten-'))

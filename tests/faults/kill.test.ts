@@ -10,6 +10,7 @@ import { openStandIn } from '../../src/practice/stand-in.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
 import { answer, idOf, messageOf, press, pressed, startCheck, unsureUntil } from '../flows/hands.ts'
+import { testSeal } from '../stores/test-seal.ts'
 import { startBot } from './bot-process.ts'
 
 test('a whole check, the bot killed after every answer and in the middle of every answer', async () => {
@@ -24,7 +25,7 @@ test('a whole check, the bot killed after every answer and in the middle of ever
   try {
     let message = await startCheck(wren, { depth: 'quick' })
     const id = idOf(message, '.pause').split('.')[1] ?? ''
-    const store = openCheckStore(await openSqlite(join(data, 'cellwary.db')))
+    const store = openCheckStore(await openSqlite(join(data, 'cellwary.db')), testSeal)
     const revision = async () => (await store.load(id))?.check.revision ?? -1
     let steps = 0
     while (buttons(message).some(one => one.customId?.includes('.unsure'))) {
@@ -67,7 +68,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
   const standIn = await openStandIn({ scenario: demoServer })
   const wren = standIn.as('Wren')
   let bot = await startBot(standIn, data)
-  const store = openCheckStore(await openSqlite(join(data, 'cellwary.db')))
+  const store = openCheckStore(await openSqlite(join(data, 'cellwary.db')), testSeal)
   try {
     let message = await startCheck(wren)
     const id = idOf(message, '.pause').split('.')[1] ?? ''
@@ -93,7 +94,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     await step(() => claim('9900 mAh'))
     message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
     await step(() => claim('9900 mAh'))
-    expect(text(message)).toMatch(/Please look a second time/)
+    expect(text(message)).toMatch(/Look again/)
     await step(() => claim('9900 mAh'))
     await step(() => pressed(wren, message, 'Stop and show'))
     expect(text(message)).toMatch(/^## Ruled out/m)

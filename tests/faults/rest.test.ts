@@ -6,7 +6,7 @@ import { ButtonInteraction, ChatInputCommandInteraction, Client, type Interactio
 import nock from 'nock'
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { readConfig } from '../../src/bin/config.ts'
-import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
+import { type OpenedServices, openServices } from '../../src/bin/open-services.ts'
 import { encodeClick } from '../../src/discord/check/check-id.ts'
 import { openLog } from '../../src/discord/gateway/logger.ts'
 import { route } from '../../src/discord/router.ts'
@@ -29,7 +29,7 @@ const common = {
   attachment_size_limit: 10_485_760,
 }
 let client: Client
-let opened: OpenedDesk
+let opened: OpenedServices
 let data: string
 const log: string[] = []
 let count = 0

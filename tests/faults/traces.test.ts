@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { readConfig } from '../../src/bin/config.ts'
-import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
+import { type OpenedServices, openServices } from '../../src/bin/open-services.ts'
 import { type Check, lifetime } from '../../src/check/check.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { outcomeFor } from '../../src/discord/check/leave-outcome.ts'
@@ -25,7 +25,7 @@ const snowflake = () =>
   String(100_000_000_000_000_000n + (BigInt(`0x${randomBytes(7).toString('hex')}`) % 800_000_000_000_000_000n))
 const people = Array.from({ length: 2000 }, snowflake)
 let data: string
-let opened: OpenedDesk
+let opened: OpenedServices
 let now = Date.now()
 const log: string[] = []
 const known = new Set<string>()

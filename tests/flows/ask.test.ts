@@ -60,7 +60,7 @@ describe('/ask', () => {
   test('what says nothing has no choices either, and a check can still be started', async () => {
     const message = await ask('???')
     expect(buttons(message).map(one => one.label)).toEqual(['Check a cell'])
-    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/Nothing answered yet/)
+    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/nothing answered yet/)
     await closeAll(wren())
   })
 

@@ -65,6 +65,7 @@ describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the widt
   test('a check from the first question to its verdict, a form and a choice on the way', async () => {
     await become(page, 'Wren')
     await runByClicks(page, 'check start')
+    await press(page, /Thorough/)
     let looked = 0
     for (let i = 0; i < 90; i++) {
       await look()

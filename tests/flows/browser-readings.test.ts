@@ -28,7 +28,7 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
       const cards = await page.locator('.card').count()
       await card(page).getByRole('button', { name: 'Check a cell with these claims' }).click()
       await page.locator('.card').nth(cards).waitFor()
-      expect(await card(page).getByText('Please look a second time').isVisible()).toBe(true)
+      expect(await card(page).getByText('Look again').isVisible()).toBe(true)
       await press(page, 'Pause')
       await press(page, 'Close this check')
     })

@@ -1,7 +1,7 @@
 // What a listing claims, through the real client: typed, or read from somebody's message; and the check that starts from it.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
-import { caution, closeAll, messageOf, press, pressed, startCheck } from './hands.ts'
+import { caution, closeAll, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -15,7 +15,7 @@ const claim = async (typed: string): Promise<SeenMessage> => messageOf(await wre
 describe('/claim', () => {
   test('names what is impossible, what is not comparable and what was read, with the caution', async () => {
     const seen = text(await claim('9900mAh 18650 30A 38g'))
-    expect(seen).toMatch(/Impossible[\s\S]*9,900 mAh in this size: the best known hold about 3,600 mAh/)
+    expect(seen).toMatch(/Impossible[\s\S]*9,900 mAh in this size: the best known hold about 4,000 mAh/)
     expect(seen).toMatch(/It would need 2,155 Wh in each litre/)
     expect(seen).toMatch(/Suspiciously low[\s\S]*38 g/)
     expect(seen).toMatch(/Cannot be compared[\s\S]*30 A without “continuous”/)
@@ -31,6 +31,17 @@ describe('/claim', () => {
     expect(text(await claim('18650 3000mAh 15A continuous'))).toMatch(
       /None of these claims is impossible.*shows nothing/,
     )
+  })
+
+  test('a claim that nothing is known to compare with is not told to be possible', async () => {
+    const seen = text(await claim('48V 12Ah 13S4P'))
+    expect(seen).not.toMatch(/None of these claims is impossible/)
+    expect(seen).toMatch(/13 in series, 4 side by side/)
+    expect(seen).toMatch(/Nothing in it could be compared/)
+  })
+
+  test('a text of nothing but figures is cut off with a sentence', async () => {
+    expect(text(await claim('1A '.repeat(1300)))).toMatch(/Only the first 60 claims were read/)
   })
 
   test('what is no claim gets an example of one', async () => {
@@ -54,8 +65,12 @@ describe('/claim', () => {
 describe('the check that starts from a claim', () => {
   test('knows the claim, asks the decisive part again, and ends in "ruled out"', async () => {
     const first = await pressed(wren(), await claim('18650 9900 mAh'), 'Check a cell with these claims')
-    expect(text(first)).toMatch(/Please look a second time[\s\S]*9,900 mAh/)
-    const form = await press(wren(), first, 'Type in the reading')
+    expect(text(first)).toMatch(/thing is known already|things are known already/)
+    const quick = await pressed(wren(), first, 'Quick')
+    expect(text(quick)).toMatch(/Right now: is the cell hot/)
+    const again = await unsureUntil(wren(), quick, /Look again/)
+    expect(text(again)).toMatch(/9,900 mAh/)
+    const form = await press(wren(), again, 'Measure once more')
     if (form.kind !== 'modal') throw new Error('no form')
     const next = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
     expect(text(await pressed(wren(), next, 'Stop and show'))).toMatch(/^## Ruled out/m)
@@ -66,7 +81,7 @@ describe('the check that starts from a claim', () => {
     await startCheck(wren())
     const before = await claim('21700 5000 mAh')
     const after = await pressed(wren(), before, 'Add them to my check')
-    expect(text(after)).toMatch(/2 questions answered/)
+    expect(text(after)).toMatch(/2 answered/)
     await closeAll(wren())
   })
 

@@ -18,7 +18,7 @@ describe('delivered twice', () => {
     const check = idOf(message, '.pause').split('.')[1] ?? ''
     for (let step = 1; buttons(message).some(one => one.customId?.includes('.unsure')); step++) {
       message = await pressed(wren(), message, '.unsure')
-      await room.services.lanes.idle()
+      await room.services.queue.idle()
       expect((await room.services.checks.load(check))?.check.revision).toBe(step)
     }
     expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
@@ -30,7 +30,7 @@ describe('delivered twice', () => {
     for (let i = 0; i < 9; i++) await startCheck(wren())
     room.standIn.faults.deliverTwice(true)
     expect(text(await startCheck(wren()))).not.toMatch(/checks open/)
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     const held = async () => (await room.services.checks.heldBy(wren().id, Date.now())).length
     expect(await held()).toBe(10)
     await wren().run('check close')

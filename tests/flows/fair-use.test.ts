@@ -91,7 +91,7 @@ describe('what everybody in a channel sees', () => {
 
   test('nor with offers of checks: what cannot be shown now is not begun', async () => {
     await open({ person: plenty, server: plenty, posts: { person: few(1), channel: few(9) } })
-    const offer = () => wren().run('check start', { anyone: true }, { channel: everybody })
+    const offer = () => wren().run('check start', { depth: 'full', anyone: true }, { channel: everybody })
     await settled(room, messageOf(await offer()))
     const before = posts()
     expect(text(messageOf(await offer()))).toMatch(/several messages.*<t:\d+:R>/)

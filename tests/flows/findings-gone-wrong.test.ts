@@ -7,8 +7,8 @@ import { showWarning } from '../../src/discord/trends/show/finding.ts'
 import { longestWarning } from '../../src/discord/trends/show/finding-forms.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
-import type { SeenModal } from '../../src/practice/interactions/modal.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import type { WireForm } from '../../src/practice/wire.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 import { messageOf, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
@@ -43,7 +43,7 @@ async function reportIn(channel: string): Promise<void> {
   await room.services.servers.save({ ...settings, reportsChannel: channel, revision: settings.revision + 1 })
 }
 
-async function formOf(message: SeenMessage, label: string, who = 'Tomas'): Promise<SeenModal> {
+async function formOf(message: SeenMessage, label: string, who = 'Tomas'): Promise<WireForm> {
   const form = await press(room.standIn.as(who), message, label)
   if (form.kind !== 'modal') throw new Error('no form')
   return form.modal
@@ -117,7 +117,7 @@ test('two moderators at once: one decision counts, the other is told, and both c
     room.standIn.as('Ilse').submit(hers, { reason: 'one stall' }),
   ])
   const told = replies.map(reply => text(messageOf(reply)))
-  expect(told.filter(one => /Somebody has decided on this meanwhile/.test(one))).toHaveLength(1)
+  expect(told.filter(one => /Somebody was faster/.test(one))).toHaveLength(1)
   expect(told.filter(one => /dismissed it on/.test(one))).toHaveLength(2)
   expect(new Set(told.map(one => /one (lot|stall)/.exec(one)?.[0])).size).toBe(1)
 })

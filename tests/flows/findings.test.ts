@@ -5,8 +5,8 @@ import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
-import type { SeenModal } from '../../src/practice/interactions/modal.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import type { WireForm } from '../../src/practice/wire.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
 import { caution, messageOf, postButton, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
@@ -34,7 +34,7 @@ beforeAll(async () => {
 }, 60_000)
 afterAll(() => room.close())
 
-async function formOf(message: SeenMessage, label: string): Promise<SeenModal> {
+async function formOf(message: SeenMessage, label: string): Promise<WireForm> {
   const form = await press(tomas(), message, label)
   if (form.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(form)}`)
   return form.modal
@@ -118,7 +118,7 @@ test('it is made a known fake from the list in a few presses, the post in the ch
   expect(labels(seen)).toContain('To the report')
   const after = await pressed(tomas(), seen, 'It is a known fake')
   expect(text(after)).toMatch(/Kept as a known fake/)
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   expect(text(post())).toMatch(/made it a known fake/)
   const [finding] = await room.services.trends.findings.of(server)
   expect(finding?.knownFake).toMatchObject({ family: 'brindlewick-rook' })

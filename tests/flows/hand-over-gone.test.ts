@@ -21,24 +21,24 @@ beforeEach(async () => {
 afterEach(() => room.close())
 
 async function latest(person: Person, channel: string, words: RegExp): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person.sees(channel).findLast(one => !one.private && words.test(text(one))) as SeenMessage
 }
 const panel = (person: Person, channel = questions) => latest(person, channel, /A cell to check/)
 const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question/)
 
 async function stuck(channel = questions): Promise<SeenMessage> {
-  const question = messageOf(await wren().run('check start', {}, { channel }))
+  const question = messageOf(await wren().run('check start', { depth: 'full' }, { channel }))
   const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await wren().submit(form.modal, { why: 'hm' }))
 }
 
 test('a role that is deleted: nobody can take it any more, and whoever offered it takes it back', async () => {
-  const waiting = messageOf(await wren().run('check start', { for: keepers }, { channel: questions }))
+  const waiting = messageOf(await wren().run('check start', { depth: 'full', for: keepers }, { channel: questions }))
   room.standIn.removeRole(keepers)
   expect(text(await pressed(ilse(), await panel(ilse()), 'Take it'))).toMatch(/meant for somebody else/)
-  expect(text(await pressed(wren(), waiting, 'Take it back'))).toMatch(/Nothing answered yet/)
+  expect(text(await pressed(wren(), waiting, 'Take it back'))).toMatch(/nothing answered yet/)
 })
 
 test('a moderator who loses the right between the question and the answer: nothing is answered', async () => {
@@ -59,17 +59,17 @@ test('the channel in which it was asked is deleted: the moderator is told that n
   expect(text(await settled(room, await pressed(tomas(), question, '.unsure')))).toMatch(
     /could not tell <@900000000000000401>/,
   )
-  expect(text(messageOf(await wren().run('check resume', {}, { channel: questions })))).toMatch(/1 question answered/)
+  expect(text(messageOf(await wren().run('check resume', {}, { channel: questions })))).toMatch(/1 answered/)
 })
 
 test('the channel in which it was offered is deleted: it is still offered, and the list shows it', async () => {
-  await wren().run('check start', { for: ilse().id }, { channel: workbench })
-  await room.services.lanes.idle()
+  await wren().run('check start', { depth: 'full', for: ilse().id }, { channel: workbench })
+  await room.services.queue.idle()
   room.standIn.removeChannel(workbench)
   const list = messageOf(await ilse().run('check list', {}, { channel: questions }))
   const progress = await pressed(ilse(), list, 'See 1')
-  expect(text(await pressed(ilse(), progress, 'Take it'))).toMatch(/Nothing answered yet/)
-  await room.services.lanes.idle()
+  expect(text(await pressed(ilse(), progress, 'Take it'))).toMatch(/nothing answered yet/)
+  await room.services.queue.idle()
   const [check] = await room.services.checks.heldBy(ilse().id, room.services.now())
   expect(await room.services.notices.of(check?.id ?? '')).toEqual([])
 })
@@ -82,12 +82,12 @@ test('the channel of moderators is deleted: whoever asks is told that it waits i
 })
 
 test('a moderator may not see the bot’s panel any more: a check that was taken goes on', async () => {
-  await tomas().run('check start', { for: wren().id }, { channel: workbench })
+  await tomas().run('check start', { depth: 'full', for: wren().id }, { channel: workbench })
   const question = await pressed(wren(), await panel(wren(), workbench), 'Take it')
   room.standIn.changeRights(workbench, { forbid: [{ who: 'bot', what: ['view'] }] })
   const back = await pressed(wren(), question, 'Ask or hand over')
   const form = await press(wren(), back, 'Give it back')
   if (form.kind !== 'modal') throw new Error('no form')
   expect(text(messageOf(await wren().submit(form.modal, { why: 'no time' })))).toMatch(/has the check/)
-  expect(text(messageOf(await tomas().run('check resume', {}, { channel: questions })))).toMatch(/Nothing answered yet/)
+  expect(text(messageOf(await tomas().run('check resume', {}, { channel: questions })))).toMatch(/nothing answered yet/)
 })

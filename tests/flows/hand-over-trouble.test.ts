@@ -51,7 +51,7 @@ async function fill(person: Person, form: Reply, fields: Parameters<Person['subm
   if (form.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(form)}`)
   return finalOf(await person.submit(form.modal, fields))
 }
-const own = async () => messageOf(await wren().run('check start', {}, { channel: everybody }))
+const own = async () => messageOf(await wren().run('check start', { depth: 'full' }, { channel: everybody }))
 /** At the first question that a photograph can tell something of. */
 const atRing = async () => unsureUntil(wren(), await own(), /insulating ring around/)
 async function formFor(question: SeenMessage): Promise<Reply> {
@@ -60,7 +60,7 @@ async function formFor(question: SeenMessage): Promise<Reply> {
 const ask = async (question: SeenMessage, fields: Parameters<Person['submit']>[1] = { why: 'hm' }) =>
   fill(wren(), await formFor(question), fields)
 async function latest(person: Person, channel: string, says: RegExp): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person.sees(channel).findLast(one => !one.private && says.test(text(one))) as SeenMessage
 }
 const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
@@ -68,9 +68,9 @@ const panel = (person: Person) => latest(person, everybody, /A cell to check/)
 
 describe('danger', () => {
   test('that whoever took the check finds is told to whoever started it, who may be beside the cell', async () => {
-    await wren().run('check start', { for: ids.Ilse }, { channel: everybody })
+    await wren().run('check start', { depth: 'full', for: ids.Ilse }, { channel: everybody })
     const question = await pressed(ilse(), await panel(ilse()), 'Take it')
-    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Danger: stop now/)
+    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
     expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
@@ -93,7 +93,7 @@ describe('danger', () => {
     const form = await formFor(await own())
     expect(form.kind === 'modal' && form.modal.fields.map(one => one.customId)).toEqual(['why'])
     expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*Do not wait/)
-    const waiting = messageOf(await ilse().run('check start', { for: ids.Wren }, { channel: everybody }))
+    const waiting = messageOf(await ilse().run('check start', { depth: 'full', for: ids.Wren }, { channel: everybody }))
     expect(text(waiting)).toMatch(/get away.*emergency number/)
   })
 
@@ -114,7 +114,7 @@ describe('danger', () => {
     expect(text(await pressed(wren(), resumed, 'Back'))).toMatch(/question/)
     held.resolve()
     const reply = await asking
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     expect(reply.kind).not.toBe('silent')
     const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
     expect(check?.custody?.plea).toBeUndefined()
@@ -155,11 +155,11 @@ test('words and photographs stay with the question they were written for', async
   await pressed(wren(), messageOf(await wren().run('check resume')), 'None of these')
   if (form.kind !== 'modal') throw new Error('no form')
   await wren().submit(form.modal, { why: 'it does not feel hot' })
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   expect(
     wren()
       .sees()
-      .some(one => /at the same moment/.test(text(one))),
+      .some(one => /Somebody was faster/.test(text(one))),
   ).toBe(true)
   const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
   expect(check?.custody?.plea).toBeUndefined()
@@ -176,11 +176,11 @@ test('the menu opens, however long and however marked what people wrote', async 
 })
 
 test('whoever took a check and has their data deleted gives it back, without what they answered', async () => {
-  await ilse().run('check start', { for: ids.Wren }, { channel: everybody })
+  await ilse().run('check start', { depth: 'full', for: ids.Wren }, { channel: everybody })
   await pressed(wren(), await pressed(wren(), await panel(wren()), 'Take it'), '.unsure')
   const sure = await pressed(wren(), messageOf(await wren().run('privacy')), 'Delete what is kept')
   await pressed(wren(), sure, 'Delete it now')
-  expect(text(messageOf(await ilse().run('check resume')))).toMatch(/Nothing answered yet/)
+  expect(text(messageOf(await ilse().run('check resume')))).toMatch(/nothing answered yet/)
 })
 
 describe('photographs go', () => {
@@ -197,7 +197,7 @@ describe('photographs go', () => {
   test('when the check is closed by its command', async () => {
     const { id } = await asked()
     await wren().run('check close')
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     await sweepNotices(room.services)
     expect(stands(id)?.attachments ?? []).toEqual([])
   })
@@ -209,7 +209,7 @@ describe('photographs go', () => {
     const { id } = await asked()
     change.posts = { redraw }
     await answer()
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     expect(stands(id)?.attachments).toHaveLength(1)
     change = {}
     await sweepNotices(room.services)

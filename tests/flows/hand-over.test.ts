@@ -25,12 +25,12 @@ beforeEach(async () => {
 })
 
 async function panelOf(person: Person): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person.sees(everybody).findLast(one => /A cell to check/.test(text(one))) as SeenMessage
 }
-/** What is told in channels comes after the answer: it is there once the check's lane is empty. */
+/** What is told in channels comes after the answer: it is there once the check's queue is empty. */
 async function wordOf(person: Person): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return person
     .sees(everybody)
     .findLast(one => /Your check goes on|with you again|to a result|found danger/.test(text(one))) as SeenMessage
@@ -40,7 +40,7 @@ async function fill(person: Person, form: Reply, fields: Parameters<Person['subm
   return finalOf(await person.submit(form.modal, fields))
 }
 const offered = async (person: Person, options: Record<string, string | boolean>): Promise<SeenMessage> =>
-  messageOf(await person.run('check start', { ...options }, { channel: everybody }))
+  messageOf(await person.run('check start', { depth: 'full', ...options }, { channel: everybody }))
 
 /** "Can't tell", on a message as it stood before it was redrawn. */
 const oldPress = async (person: Person, message: SeenMessage): Promise<SeenMessage> =>
@@ -56,7 +56,7 @@ describe('offering a check', () => {
     expect(text(await pressed(as('Ilse'), panel, 'Take it'))).toMatch(/meant for somebody else/)
     const question = await press(as('Wren'), panel, 'Take it')
     expect(question.kind === 'message' && question.private).toBe(true)
-    expect(text(messageOf(question))).toMatch(/Nothing answered yet/)
+    expect(text(messageOf(question))).toMatch(/nothing answered yet/)
     expect(text(await panelOf(as('Ilse')))).toMatch(/<@900000000000000401> has the check/)
     expect(text(await pressed(as('Tomas'), own, 'Take it back'))).toMatch(/Only the person who holds/)
   })
@@ -71,7 +71,7 @@ describe('offering a check', () => {
     const panel = await panelOf(as('Wren'))
     const both = await Promise.all([press(as('Wren'), panel, 'Take it'), press(as('Odalys'), panel, 'Take it')])
     expect(both.map(messageOf).filter(one => /not offered any more/.test(text(one)))).toHaveLength(1)
-    expect(both.map(messageOf).filter(one => /Nothing answered yet/.test(text(one)))).toHaveLength(1)
+    expect(both.map(messageOf).filter(one => /nothing answered yet/.test(text(one)))).toHaveLength(1)
   })
 
   test('two processes that get the same press twice hand it over once', async () => {
@@ -81,7 +81,7 @@ describe('offering a check', () => {
       press(as('Wren'), await panelOf(as('Wren')), 'Take it'),
       press(as('Odalys'), await panelOf(as('Odalys')), 'Take it'),
     ])
-    const winners = replies.map(messageOf).filter(one => /Nothing answered yet/.test(text(one)))
+    const winners = replies.map(messageOf).filter(one => /nothing answered yet/.test(text(one)))
     expect(winners).toHaveLength(1)
     await close()
   })
@@ -100,7 +100,7 @@ describe('offering a check', () => {
     const mine = as('Tomas')
       .sees()
       .findLast(one => /Waiting for somebody/.test(text(one))) as SeenMessage
-    expect(text(await pressed(as('Tomas'), mine, 'Take it back'))).toMatch(/Nothing answered yet/)
+    expect(text(await pressed(as('Tomas'), mine, 'Take it back'))).toMatch(/nothing answered yet/)
     expect(text(await pressed(as('Wren'), await panelOf(as('Wren')), 'How far'))).toMatch(/Only those who have to do/)
   })
 
@@ -119,16 +119,16 @@ describe('offering a check', () => {
       englishServer,
     )
     const wren = quiet.standIn.as('Wren')
-    const own = messageOf(await wren.run('check start', { anyone: true }))
+    const own = messageOf(await wren.run('check start', { depth: 'full', anyone: true }))
     const after = await settled(quiet, own)
     expect(text(after)).toMatch(/I may not post in this channel/)
-    expect(text(await pressed(wren, after, '.unsure'))).toMatch(/1 question answered/)
+    expect(text(await pressed(wren, after, '.unsure'))).toMatch(/1 answered/)
     await quiet.close()
   })
 
   test('a panel that was deleted is no loss: the list shows what is offered', async () => {
     await offered(as('Tomas'), { for: ids.Wren })
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     const { channel, message } = (await room.services.notices.of((await heldBy('Tomas')) ?? ''))[0] ?? {
       channel: '',
       message: '',
@@ -137,7 +137,7 @@ describe('offering a check', () => {
     const list = messageOf(await as('Wren').run('check list'))
     expect(text(list)).toMatch(/Offered to you/)
     const progress = await pressed(as('Wren'), list, 'See 1')
-    expect(text(await pressed(as('Wren'), progress, 'Take it'))).toMatch(/Nothing answered yet/)
+    expect(text(await pressed(as('Wren'), progress, 'Take it'))).toMatch(/nothing answered yet/)
   })
 })
 
@@ -173,7 +173,7 @@ describe('while somebody else answers', () => {
     expect(word.pinged.people).toEqual([ids.Tomas])
     const reply = await press(as('Tomas'), word, 'Go on')
     expect(reply.kind === 'message' && reply.private).toBe(true)
-    expect(text(messageOf(reply))).toMatch(/1 question answered/)
+    expect(text(messageOf(reply))).toMatch(/1 answered/)
     expect(text(await oldPress(as('Wren'), question))).toMatch(/Only the person who holds/)
   })
 
@@ -183,20 +183,22 @@ describe('while somebody else answers', () => {
     const waiting = await fill(as('Wren'), await press(as('Wren'), hands, 'Hand it over'), { why: 'I have no scale' })
     expect(text(waiting)).toMatch(/Waiting for somebody/)
     expect(text(await panelOf(as('Ilse')))).toMatch(/Why: I have no scale/)
-    expect(text(await pressed(as('Ilse'), await panelOf(as('Ilse')), 'Take it'))).toMatch(/Nothing answered yet/)
+    expect(text(await pressed(as('Ilse'), await panelOf(as('Ilse')), 'Take it'))).toMatch(/nothing answered yet/)
     expect(text(await pressed(as('Wren'), waiting, 'Take it back'))).toMatch(/Only the person who holds/)
   })
 
   test('nobody holds more open checks than they may start', async () => {
-    for (let i = 0; i < 10; i++) await as('Wren').run('check start')
+    for (let i = 0; i < 10; i++) await as('Wren').run('check start', { depth: 'full' })
     await offered(as('Tomas'), { for: ids.Wren })
     expect(text(await pressed(as('Wren'), await panelOf(as('Wren')), 'Take it'))).toMatch(/10 checks open/)
   })
 
   test('a check outside a server has nobody to be handed to', async () => {
-    const own = messageOf(await as('Wren').run('check start', {}, { channel: 'direct' }))
+    const own = messageOf(await as('Wren').run('check start', { depth: 'full' }, { channel: 'direct' }))
     expect(buttons(own).map(one => one.label)).not.toContain('Ask or hand over')
-    const refused = messageOf(await as('Wren').run('check start', { anyone: true }, { channel: 'direct' }))
+    const refused = messageOf(
+      await as('Wren').run('check start', { depth: 'full', anyone: true }, { channel: 'direct' }),
+    )
     expect(text(refused)).toMatch(/only in the server/)
   })
 })
@@ -207,7 +209,7 @@ describe('asking a moderator', () => {
     return fill(as('Wren'), await press(as('Wren'), hands, 'Ask a moderator'), { why: words })
   }
   const plea = async (): Promise<SeenMessage> => {
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     return as('Tomas')
       .sees(demoReportsChannel)
       .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
@@ -224,7 +226,7 @@ describe('asking a moderator', () => {
     expect(text(await plea())).toMatch(/has been dealt with/)
     const word = await wordOf(as('Wren'))
     expect(word.pinged.people).toEqual([ids.Wren])
-    expect(text(await pressed(as('Wren'), word, 'Go on'))).toMatch(/1 question answered/)
+    expect(text(await pressed(as('Wren'), word, 'Go on'))).toMatch(/1 answered/)
     expect(text(await pressed(as('Odalys'), word, 'Go on'))).toMatch(/Only the person who holds/)
     expect(text(await oldPress(as('Tomas'), question))).toMatch(/Only the person who holds/)
   })
@@ -236,7 +238,7 @@ describe('asking a moderator', () => {
     question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
     expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. Do not touch the cell/)
-    expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on'))).toMatch(/Danger: stop now/)
+    expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on'))).toMatch(/Get away from the cell now/)
   })
 
   test('who sends it back says why, and that is read by whoever asked alone', async () => {

@@ -22,11 +22,11 @@ export async function finalOf(reply: Reply): Promise<SeenMessage> {
 }
 
 export const startCheck = async (person: Person, options: Record<string, string | number> = {}): Promise<SeenMessage> =>
-  messageOf(await person.run('check start', options))
+  messageOf(await person.run('check start', { depth: 'full', ...options }))
 
 /** A message as it stands once everything that was begun is done. */
 export async function settled(room: Pick<TestRoom, 'services' | 'standIn'>, { id }: SeenMessage): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   const now = room.standIn.message(id)
   if (!now) throw new Error('the message is gone')
   return now
@@ -60,6 +60,15 @@ export async function answer(person: Person, message: SeenMessage, label: string
   const option = menu?.options.find(one => one.label.includes(label))
   if (menu && option) return messageOf(await person.choose(message, menu.customId, [option.value]))
   return pressed(person, message, label)
+}
+
+/** Chooses the latest answer to be given again, out of the list of answers. */
+export async function correctLast(person: Person, message: SeenMessage): Promise<SeenMessage> {
+  const list = await pressed(person, message, 'Change an answer')
+  const [menu] = menus(list)
+  const [latest] = menu?.options ?? []
+  if (!menu || !latest) throw new Error('there is nothing to change')
+  return messageOf(await person.choose(list, menu.customId, [latest.value]))
 }
 
 export const caution = /do not use the cell/i

@@ -3,7 +3,17 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
-import { caution, closeAll, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import {
+  caution,
+  closeAll,
+  correctLast,
+  messageOf,
+  postButton,
+  press,
+  pressed,
+  startCheck,
+  unsureUntil,
+} from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -36,7 +46,9 @@ test('danger: what to do first, the letter after it, changed in a form, copied, 
   const labels = buttons(verdict).map(one => one.label)
   expect(labels.indexOf('What to do with it')).toBeLessThan(labels.indexOf('Write to the seller'))
   let letter = await letterFrom(wren(), verdict, 'Write to the seller')
-  expect(text(letter)).toMatch(/^\*\*First the cell[\s\S]*Move away from it[\s\S]*```\nAbout my order \[order number\]/)
+  expect(text(letter)).toMatch(
+    /^\*\*First the cell[\s\S]*Get away from the cell[\s\S]*```\nAbout my order \[order number\]/,
+  )
   expect(text(letter)).toMatch(/The following is unsafe[\s\S]*smoking, hissing/)
   expect(text(letter)).toMatch(caution)
   const modal = await form(wren(), letter, 'Fill in and change')
@@ -92,7 +104,7 @@ test('only the holder can, only of a finished check, and only while it is open',
     expect(text(messageOf(await ilse().click(posted, id)))).toMatch(/in der Hand hat/)
   }
   const id = encodeLetter({ is: 'write', check })
-  await pressed(wren(), verdict, 'Correct the last answer')
+  await correctLast(wren(), verdict)
   expect(text(messageOf(await wren().click(await postButton(room.standIn, id), id)))).toMatch(
     /does not go at this step/,
   )

@@ -74,7 +74,7 @@ describe('a check from a log', () => {
   test('or is added to the one that is open', async () => {
     await startCheck(wren())
     const message = await send(plain(), { ...claimed, label: '9900 mAh' })
-    expect(text(await pressed(wren(), message, 'Add it to my check'))).toMatch(/3 questions answered/)
+    expect(text(await pressed(wren(), message, 'Add it to my check'))).toMatch(/3 answered/)
     await closeAll(wren())
   })
 })

@@ -37,9 +37,8 @@ beforeEach(async () => {
   )
   const warden = wardenOf(room)
   const asked = await warden.choose(await warden.open('offers'), [demoForum])
-  const tag = (
-    asked.components.flatMap(one => one.components ?? []) as { options?: { label: string; value: string }[] }[]
-  )
+  const tag = asked.components
+    .flatMap(one => one.components ?? [])
     .flatMap(one => one.options ?? [])
     .find(one => one.label === real)
   await warden.choose(asked, [tag?.value ?? ''])
@@ -52,7 +51,7 @@ const post = (tags: readonly string[] = [real], forum = demoForum): string =>
 /** What the bot has said under a post, once everything that was told before has been dealt with. */
 const offersUnder = async (id: string) => {
   await wren().run('check list')
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return room.standIn.messages(id).filter(one => one.author.bot)
 }
 const change = async (more: { language?: string; forumOffers?: ForumOffers | null }) => {

@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readConfig } from '../../src/bin/config.ts'
-import { type OpenedDesk, openServices } from '../../src/bin/open-services.ts'
+import { type OpenedServices, openServices } from '../../src/bin/open-services.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { type Bot, openBot } from '../../src/discord/gateway/bot.ts'
 import { openLog } from '../../src/discord/gateway/logger.ts'
@@ -15,7 +15,7 @@ export type TestRoom = {
   readonly standIn: StandIn
   readonly services: Services
   /** What the weekly job needs beside the services. */
-  readonly job: OpenedDesk['job']
+  readonly job: OpenedServices['job']
   readonly whereabouts: Bot['whereabouts']
   /** Lines the bot has logged so far. */
   readonly log: string[]
@@ -50,7 +50,7 @@ export async function openRoom(
   const connection = { token: standIn.botToken, api: standIn.apiUrl }
   const open = async () => {
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
-    let opened: OpenedDesk | undefined
+    let opened: OpenedServices | undefined
     let services: Services | undefined
     const bot = await openBot(async posts => {
       opened = await openServices(config, logger, posts)

@@ -63,7 +63,9 @@ describe.each(['Wren', 'Tomas'])('%s', name => {
 test('a verdict, and the letter drafted from it, which is in the seller’s language', async () => {
   const finished = async (): Promise<SeenMessage> => {
     await afresh()
-    const asked = messageOf(await as('Wren').run('check start', { family: 'brindlewick-rook', cells: 2 }))
+    const asked = messageOf(
+      await as('Wren').run('check start', { depth: 'full', family: 'brindlewick-rook', cells: 2 }),
+    )
     return pressed(as('Wren'), await pressed(as('Wren'), asked, '.unsure'), '.finish')
   }
   expect(await crawl(as('Wren'), finished, 3)).toBeGreaterThan(10)
@@ -73,8 +75,12 @@ test('a verdict, and the letter drafted from it, which is in the seller’s lang
 describe('a check that is handed over', () => {
   const offered = async (): Promise<SeenMessage> => {
     await afresh()
-    await as('Tomas').run('check start', { anyone: true, family: 'brindlewick-rook' }, { channel: everybody })
-    await room.services.lanes.idle()
+    await as('Tomas').run(
+      'check start',
+      { depth: 'full', anyone: true, family: 'brindlewick-rook' },
+      { channel: everybody },
+    )
+    await room.services.queue.idle()
     return newest(everybody)
   }
 
@@ -90,12 +96,12 @@ describe('a check that is handed over', () => {
   test('when a moderator is asked, sends it back, helps or takes it over', async () => {
     const asked = async (): Promise<SeenMessage> => {
       await afresh()
-      const question = messageOf(await as('Wren').run('check start', {}, { channel: everybody }))
+      const question = messageOf(await as('Wren').run('check start', { depth: 'full' }, { channel: everybody }))
       const hands = await pressed(as('Wren'), question, '.hands')
       const form = await press(as('Wren'), hands, '.ask')
       if (form.kind !== 'modal') throw new Error('no form')
       await finalOf(await as('Wren').submit(form.modal, { why: typed }))
-      await room.services.lanes.idle()
+      await room.services.queue.idle()
       return newest(demoReportsChannel)
     }
     expect(await crawl(as('Tomas'), asked, 2)).toBeGreaterThan(3)

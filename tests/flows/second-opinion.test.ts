@@ -25,13 +25,17 @@ const photographable = /insulating ring around/
 
 /** Asks about the first question that a photograph can tell something of. */
 async function ask(photos: readonly Upload[]): Promise<SeenMessage> {
-  const question = await unsureUntil(wren(), messageOf(await wren().run('check start')), photographable)
+  const question = await unsureUntil(
+    wren(),
+    messageOf(await wren().run('check start', { depth: 'full' })),
+    photographable,
+  )
   const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await wren().submit(form.modal, { why: 'what is this?', photos }))
 }
 async function plea(): Promise<SeenMessage> {
-  await room.services.lanes.idle()
+  await room.services.queue.idle()
   return tomas()
     .sees(demoReportsChannel)
     .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
@@ -107,7 +111,11 @@ test('a question that is taken back, and a check that is handed over, take their
 test('where there is no channel for it, the form takes no photographs, and the queue has the question', async () => {
   const { server, revision, ...settings } = await room.services.servers.load('900000000000000100')
   await room.services.servers.save({ ...settings, server, revision: revision + 1, reviewChannel: null })
-  const question = await unsureUntil(wren(), messageOf(await wren().run('check start')), photographable)
+  const question = await unsureUntil(
+    wren(),
+    messageOf(await wren().run('check start', { depth: 'full' })),
+    photographable,
+  )
   const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
   if (form.kind !== 'modal') throw new Error('no form')
   expect(form.modal.fields.map(one => one.customId)).toEqual(['why'])

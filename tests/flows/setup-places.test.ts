@@ -120,11 +120,11 @@ test('a review channel that everybody has come to read since gets no question an
   await warden.choose(await warden.open('review'), [demoReportsChannel])
   const wren = room.standIn.as('Wren')
   const ask = async () => {
-    const question = messageOf(await wren.run('check start'))
+    const question = messageOf(await wren.run('check start', { depth: 'full' }))
     const form = await press(wren, await pressed(wren, question, 'Ask or hand over'), 'Ask a moderator')
     if (form.kind !== 'modal') throw new Error('no form')
     await finalOf(await wren.submit(form.modal, { why: 'what is this?' }))
-    await room.services.lanes.idle()
+    await room.services.queue.idle()
     return room.standIn.messages(demoReportsChannel).length
   }
   room.standIn.changeRights(demoReportsChannel, {})

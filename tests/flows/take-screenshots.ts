@@ -60,6 +60,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await shoot('command')
   await page.getByRole('button', { name: 'Back', exact: true }).click()
   await runByClicks(page, 'check start')
+  await press(page, /Thorough/)
   await shoot('question')
   await unsureTo(page, /Which capacity does it claim/, shoot)
   await card(page).getByRole('button', { name: 'Type in the reading' }).click()

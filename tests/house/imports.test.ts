@@ -12,6 +12,7 @@ const rooms = [
   'trends',
   'pictures',
   'server',
+  'families',
   'answers',
   'words',
   'packs',
@@ -32,6 +33,7 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
   check: { ground: 'all', engine: 'all', readings: 'types' },
   trends: { ground: 'all', engine: 'types' },
   server: { ground: 'all' },
+  families: { ground: 'all', engine: 'all', trends: 'types' },
   answers: {},
   pictures: { ground: 'all', engine: 'types', readings: 'types', trends: 'types', words: 'types' },
   words: {
@@ -41,18 +43,28 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
     readings: 'types',
     trends: 'all',
     server: 'all',
+    families: 'all',
     answers: 'types',
     readers: 'types',
   },
-  packs: { ground: 'all', engine: 'all', answers: 'all', pictures: 'all', words: 'all' },
+  packs: { ground: 'all', engine: 'all', families: 'all', answers: 'all', pictures: 'all', words: 'all' },
   readers: { readings: 'all' },
-  stores: { ground: 'all', engine: 'types', check: 'all', readings: 'types', trends: 'all', server: 'all' },
+  stores: {
+    ground: 'all',
+    engine: 'types',
+    check: 'all',
+    readings: 'types',
+    trends: 'all',
+    server: 'all',
+    families: 'all',
+  },
   jobs: {
     ground: 'all',
     engine: 'all',
     check: 'all',
     trends: 'all',
     server: 'all',
+    families: 'all',
     words: 'all',
     stores: 'types',
     discord: 'all',
@@ -65,6 +77,7 @@ const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
     trends: 'all',
     pictures: 'all',
     server: 'all',
+    families: 'all',
     answers: 'all',
     words: 'all',
     readers: 'all',
@@ -80,6 +93,7 @@ const packages: Partial<Record<Room, readonly string[]>> = {
   readings: ['csv-parse', '@stdlib/'],
   trends: ['@stdlib/', 'pure-rand', 'canonicalize', 'zod'],
   server: [],
+  families: ['zod', 'canonicalize', 'confusables'],
   answers: ['minisearch', '@orama/stemmers', 'fastest-levenshtein'],
   pictures: ['@resvg/resvg-js', 'node:crypto', 'node:module', 'node:util', 'node:zlib'],
 }
@@ -98,6 +112,7 @@ const pure: readonly Room[] = [
   'trends',
   'pictures',
   'server',
+  'families',
   'answers',
   'words',
 ]
@@ -187,12 +202,12 @@ describe.each(rooms)('the room %s', room => {
   })
 })
 
-test('only the Discord room knows discord.js, and of the pure rooms only the pack schema and the trends know zod', () => {
+test('only the Discord room knows discord.js, and of the pure rooms only the schemas of packs, families and outcomes know zod', () => {
   const wrong = sources.flatMap(({ name, source }) =>
     importsOf(source).flatMap(({ from }) => {
       if (from.startsWith('discord.js') && !name.startsWith('discord/')) return [`${name}: discord.js`]
       const pureRoom = pure.some(room => name.startsWith(`${room}/`))
-      return from === 'zod' && pureRoom && !/^(engine\/pack|trends)\//.test(name) ? [`${name}: zod`] : []
+      return from === 'zod' && pureRoom && !/^(engine\/pack|families|trends)\//.test(name) ? [`${name}: zod`] : []
     }),
   )
   expect(wrong).toEqual([])

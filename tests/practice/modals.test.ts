@@ -6,9 +6,9 @@ import {
   type ModalSubmitInteraction,
 } from 'discord.js'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import type { SeenModal } from '../../src/practice/interactions/modal.ts'
 import { text } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+import type { WireForm } from '../../src/practice/wire.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
@@ -93,7 +93,7 @@ afterAll(async () => {
   await standIn.close()
 })
 
-async function openFirst(): Promise<SeenModal> {
+async function openFirst(): Promise<WireForm> {
   const reply = await standIn.as('Wren').run('form')
   if (reply.kind !== 'modal') throw new Error(`got ${reply.kind}`)
   return reply.modal

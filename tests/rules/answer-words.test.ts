@@ -99,7 +99,7 @@ describe('what may save somebody is said as often as in English', () => {
       /benutze|benutzt|nicht (mehr )?benutz/gi,
       /no la uses|no (lo|las) uses|no uses|no se usa|no la toques, uses/gi,
     ],
-    ['charge', /\bcharg(e|ed|ing)\b/gi, /lad|lüd/gi, /carg/gi],
+    ['charge', /\bcharg(e|ed|ing)\b/gi, /lad|läd|lüd/gi, /c[aá]rg/gi],
     [
       'post',
       /\b(do not post|not be posted|without posting|not mail)/gi,

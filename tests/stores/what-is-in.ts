@@ -15,6 +15,7 @@ import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import type { Finding } from '../../src/trends/findings/finding.ts'
 import type { Scope } from '../../src/trends/outcome-log.ts'
+import { testSeal } from './test-seal.ts'
 
 /** What to look for, since no store lists everything it has. `now` in ms since 1970. */
 export type LookFor = {
@@ -29,9 +30,9 @@ export type CheckInIt = WhatIsIn['checks'][number]
 
 export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: LookFor) {
   const [checks, findings, outcomes, releases] = [
-    openCheckStore(db),
+    openCheckStore(db, testSeal),
     openFindingLog(db),
-    openOutcomeLog(db),
+    openOutcomeLog(db, testSeal),
     openReleaseLog(db),
   ]
   const [notices, optOuts] = [openNoticeStore(db), openOptOuts(db)]
@@ -124,6 +125,7 @@ function seen(screen: Screen): { readonly kind: Screen['kind']; readonly shows: 
       return { kind: screen.kind, shows: screen.to }
     case 'verdict':
       return { kind: screen.kind, shows: screen.judgement.verdict }
+    case 'beginning':
     case 'paused':
     case 'closed':
       return { kind: screen.kind, shows: '' }

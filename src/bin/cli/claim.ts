@@ -3,7 +3,7 @@ import { Command } from 'commander'
 import { dayOf } from '../../engine/day-of.ts'
 import { readClaims } from '../../readings/read-claims.ts'
 import { weighClaims } from '../../readings/weigh-claims.ts'
-import { sayClaimFinding, sayFact } from '../../words/claim-words.ts'
+import { sayClaimFinding, sayFact, sayNothingFound } from '../../words/claim-words.ts'
 import { unmarked } from '../../words/plain.ts'
 import { sayIn } from '../../words/say.ts'
 import { localesOf } from './locales-of.ts'
@@ -24,14 +24,16 @@ export function claimCommand(): Command {
       }
       const today = dayOf(Date.now())
       const facts = readClaims(text, numbers)
-      const findings = weighClaims(facts, today)
+      const found = weighClaims(facts, today)
       const read = facts.map(fact => ({ ...fact, sentence: sayFact(say, fact, text) }))
-      const weighed = findings.map(finding => ({ ...finding, sentence: sayClaimFinding(say, finding) }))
+      const weighed = found.findings.map(finding => ({ ...finding, sentence: sayClaimFinding(say, finding) }))
       const caution = say('caution.full')
-      if (json) return console.log(JSON.stringify({ text, today, facts: read, findings: weighed, caution }, null, 2))
+      if (json) {
+        const { compared } = found
+        return console.log(JSON.stringify({ text, today, facts: read, findings: weighed, compared, caution }, null, 2))
+      }
       const lines = weighed.map(({ weight, sentence }) => `${say(`claim.${weight}`)}: ${sentence}`)
-      const nothing = findings.every(finding => finding.weight === 'not-comparable') ? [say('claim.nothing')] : []
-      const words = [...read.map(one => one.sentence), '', ...lines, ...nothing, '', caution]
+      const words = [...read.map(one => one.sentence), '', ...lines, ...sayNothingFound(say, found), '', caution]
       console.log(facts.length === 0 ? say('claim.none') : unmarked(words.join('\n')))
     })
 }

@@ -1,9 +1,12 @@
 // cellwary trends close: closes the weeks that are due on a database no bot may close, because the gap is longer than a year.
+import { dirname, join } from 'node:path'
 import { Command } from 'commander'
 import { closeWeeks } from '../../jobs/close-weeks.ts'
 import { sayJobRefusal } from '../../jobs/say-job-refusal.ts'
+import { openEpochKeys } from '../../stores/epoch-keys.ts'
 import { openOutcomeLog } from '../../stores/outcome-log.ts'
 import { openReleaseLog } from '../../stores/release-log.ts'
+import { openSeal } from '../../stores/seal.ts'
 import type { Scope } from '../../trends/outcome-log.ts'
 import { sayIn } from '../../words/say.ts'
 import { fail } from './fail.ts'
@@ -21,7 +24,11 @@ export function closeCommand(): Command {
       if (!opened.ok) return fail([say(`trend-input.${opened.why}`, { db: named, says: opened.says })])
       const { db } = opened
       try {
-        const logs = { outcomes: openOutcomeLog(db), releases: openReleaseLog(db) }
+        // The keys lie in the data folder: beside the file, or where the bot is told to have it.
+        const data = /^postgres(ql)?:/.test(named) ? (process.env['CELLWARY_DATA'] ?? '.cellwary') : dirname(named)
+        const seal = openSeal(openEpochKeys(join(data, 'keys', 'seals')))
+        const lost = (rows: number) => fail([say('close.sealed', { count: rows, folder: join(data, 'keys') })])
+        const logs = { outcomes: openOutcomeLog(db, seal, undefined, lost), releases: openReleaseLog(db) }
         const rows = await db.selectFrom('releases').select('scope').distinct().execute()
         for (const { scope: key } of rows) {
           const scope: Scope =

@@ -2,19 +2,16 @@
 import { createHash } from 'node:crypto'
 import type { Entry } from '../../answers/entry.ts'
 import { sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, updateOrReply } from '../interaction/reply.ts'
 import { mayWriteHere, serverOf } from '../interaction/rights.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
-import { type AskAct, decodeAsk, type ReplyTo } from './ask-id.ts'
+import { type AskAct, askIds, type ReplyTo } from './ask-id.ts'
 import { relatedTo } from './find-answer.ts'
 import { showAnswer, showPublicAnswer } from './show-answer.ts'
 
-export const askClick: ClickHandler = (services, interaction) => {
-  const act = decodeAsk(interaction.customId)
-  return act && click(services, interaction, act)
-}
+export const askClick = onClick(askIds, click)
 
 async function click(services: Services, interaction: Clicked, act: AskAct): Promise<void> {
   const say = sayIn(interaction.locale)

@@ -1,19 +1,16 @@
 // The buttons of buying safely: another part, a region, and a part shown to everybody where the person may write.
 import type { BaseInteraction } from 'discord.js'
 import { type Say, sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, replyPrivately, updateOrReply } from '../interaction/reply.ts'
 import { mayWriteHere, moderating, serverOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
-import { type BuyingAct, type BuyingPlace, buyingParts, decodeBuying, isRegion, regions } from './buying-id.ts'
+import { type BuyingAct, type BuyingPlace, buyingIds, buyingParts, isRegion, regions } from './buying-id.ts'
 import { showBuying, showBuyingPublicly } from './show-buying.ts'
 
-export const buyingClick: ClickHandler = (services, interaction) => {
-  const act = decodeBuying(interaction.customId)
-  return act && press(services, interaction, act)
-}
+export const buyingClick = onClick(buyingIds, press)
 
 async function press(services: Services, interaction: Clicked, act: BuyingAct): Promise<void> {
   const say = sayIn(interaction.locale)

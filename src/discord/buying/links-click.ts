@@ -3,13 +3,13 @@ import type { ModalSubmitInteraction } from 'discord.js'
 import { changeLinks, type LinkChange } from '../../server/change-links.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { type Say, sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
-import { sayRefusal } from '../interaction/refusal.ts'
+import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, refuse, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
-import { decodeLinks, type LinksAct } from './links-id.ts'
+import { type LinksAct, linksIds } from './links-id.ts'
 import {
   linkForm,
   showLinksToKeep,
@@ -25,10 +25,9 @@ const typedFor = 15 * 60_000
 /** What is kept meanwhile; `link` is the one to be edited, or null for a new one. */
 type Typed = TypedLink & { readonly is: 'link'; readonly person: string; readonly link: string | null }
 
-export const linksClick: ClickHandler = (services, interaction) => {
-  const act = decodeLinks(interaction.customId)
-  return act && services.lanes.inLane(`links ${interaction.guildId}`, () => click(services, interaction, act))
-}
+export const linksClick = onClick(linksIds, (services, interaction, act) =>
+  services.queue.inOrder(`links ${interaction.guildId}`, () => click(services, interaction, act)),
+)
 
 async function click(services: Services, interaction: Clicked, act: LinksAct): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -49,21 +48,25 @@ async function click(services: Services, interaction: Clicked, act: LinksAct): P
     return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now(), { sure: true }))
   if (act.is !== 'still-good' && act.is !== 'removed')
     return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now()))
-  if (act.revision !== settings.revision) return all(settings, say('links.stale'))
+  if (act.revision !== settings.revision) return all(settings, sayRefusal(say, changedMeanwhile))
   const change: LinkChange = { is: act.is === 'removed' ? 'remove' : act.is, id: link.id }
   const changed = await save(services, settings, change)
-  if (!changed.ok) return all(changed.settings, changed.refusal ? sayRefusal(say, changed.refusal) : say('links.stale'))
+  if (!changed.ok) return all(changed.settings, sayRefusal(say, changed.refusal))
   const note = say(`links.done.${change.is}`)
   if (change.is === 'remove') return all(changed.settings, note)
   await updateOrReply(interaction, showLinkToKeep(say, changed.settings, changed.link, services.now(), { note }))
 }
 
-/** Changes the settings as they were read; without a refusal, somebody else has changed them meanwhile. */
-async function save(services: Services, settings: ServerSettings, change: LinkChange) {
+type Saved =
+  | Extract<ReturnType<typeof changeLinks>, { ok: true }>
+  | { readonly ok: false; readonly refusal: Refusal; readonly settings: ServerSettings }
+
+/** Changes the settings as they were read. */
+async function save(services: Services, settings: ServerSettings, change: LinkChange): Promise<Saved> {
   const changing = changeLinks(settings, change, services.now())
   if (!changing.ok) return { ...changing, settings }
   if ((await services.servers.save(changing.settings)) === 'saved') return changing
-  return { ok: false as const, refusal: undefined, settings: await services.servers.load(settings.server) }
+  return { ok: false as const, refusal: changedMeanwhile, settings: await services.servers.load(settings.server) }
 }
 
 async function openForm(
@@ -104,16 +107,16 @@ async function take(
   const id = act.is === 'edited' ? act.id : BigInt(interaction.id).toString(36)
   if (act.is === 'added' && settings.links.some(link => link.id === id)) return
   const change: LinkChange = { is: act.is === 'added' ? 'add' : 'edit', id, ...typed }
-  let done =
-    act.is === 'edited' && act.revision !== settings.revision ? undefined : await save(services, settings, change)
+  const late = act.is === 'edited' && act.revision !== settings.revision
+  let done = late ? { ok: false as const, refusal: changedMeanwhile, settings } : await save(services, settings, change)
   // A new link stands in nobody's way: it is added to whatever the links are by now.
-  for (let i = 0; i < 3 && act.is === 'added' && done && !done.ok && !done.refusal; i++)
+  for (let i = 0; i < 3 && act.is === 'added' && !done.ok && done.refusal === changedMeanwhile; i++)
     done = await save(services, done.settings, change)
-  if (done?.ok) {
+  if (done.ok) {
     const note = say(`links.done.${change.is}`)
     return updateOrReply(interaction, showLinkToKeep(say, done.settings, done.link, services.now(), { note }))
   }
-  const why = done?.refusal ? sayRefusal(say, done.refusal) : say('links.stale')
+  const why = sayRefusal(say, done.refusal)
   const kept: Typed = { is: 'link', person: interaction.user.id, link: act.is === 'edited' ? id : null, ...typed }
   await updateOrReply(interaction, showTyped(say, why, typed, await services.drafts.keep(kept, typedFor)))
 }

@@ -4,12 +4,12 @@ import {
   type APIStringSelectComponent,
   ButtonStyle,
   ComponentType,
-  TextInputStyle,
 } from 'discord.js'
 import { isUnreviewed } from '../../server/change-links.ts'
 import { type BuyingLink, mostLinks, type ServerSettings } from '../../server/settings.ts'
 import { bare, fenced, plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
+import { form, lineField } from '../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
 import { encodeLinks, type LinksAct } from './links-id.ts'
 
@@ -141,22 +141,14 @@ export function linkForm(
   act: Extract<LinksAct, { is: 'added' | 'edited' }>,
   filled: TypedLink,
 ): APIModalInteractionResponseCallbackData {
-  const field = (custom_id: string, words: 'url' | 'name', value: string) => ({
-    type: ComponentType.Label as const,
-    label: cut(say(`links.form.${words}`), 45),
-    description: cut(say(`links.form.${words}.hint`), 100),
-    component: {
-      type: ComponentType.TextInput as const,
-      custom_id,
-      style: TextInputStyle.Short as const,
-      required: true,
-      max_length: mostTyped,
-      ...(value !== '' && { value: value.slice(0, mostTyped) }),
-    },
-  })
-  return {
-    custom_id: encodeLinks(act),
-    title: cut(say(act.is === 'added' ? 'links.form.add' : 'links.form.edit'), 45),
-    components: [field(urlField, 'url', filled.url), field(titleField, 'name', filled.title)],
-  }
+  const field = (id: string, words: 'url' | 'name', value: string) =>
+    lineField(
+      id,
+      { label: say(`links.form.${words}`), hint: say(`links.form.${words}.hint`) },
+      { most: mostTyped, required: true, value },
+    )
+  return form(encodeLinks(act), say(act.is === 'added' ? 'links.form.add' : 'links.form.edit'), [
+    field(urlField, 'url', filled.url),
+    field(titleField, 'name', filled.title),
+  ])
 }

@@ -21,7 +21,8 @@ export const mostOpen = 10
 
 export type Wanted = {
   readonly family: string | null
-  readonly mode: Mode
+  /** Where it is left out, the first screen asks. */
+  readonly mode?: Mode
   readonly cells: number
   readonly known?: Answers
   /** Who it is offered to at once; its starter holds it until somebody takes it. */
@@ -36,7 +37,7 @@ export type Beginning =
 
 /** One after the other for each person, so that many commands at once open no more than one after the other would. */
 export const beginCheck = (services: Services, interaction: Starting, wanted: Wanted): Promise<Beginning> =>
-  services.lanes.inLane(`begins ${interaction.user.id}`, () => begin(services, interaction, wanted))
+  services.queue.inOrder(`begins ${interaction.user.id}`, () => begin(services, interaction, wanted))
 
 type Starting = ChatInputCommandInteraction | MessageComponentInteraction
 

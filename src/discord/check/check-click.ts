@@ -1,58 +1,66 @@
 // One click on a check, end to end: load, is it theirs, is it the current step, take the step, store, answer once.
 import { act } from '../../check/act.ts'
+import { chooseFamily } from '../../check/beginning.ts'
 import type { Check } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody-of.ts'
-import { refit } from '../../check/refit.ts'
 import { screenOf } from '../../check/screen.ts'
+import { sameAnswer } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
-import { inLanguage } from '../../engine/in-language.ts'
+import { sayAnswer } from '../../words/describe.ts'
 import { type Say, sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, redraw, refuse } from '../interaction/reply.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
-import { type ClickId, decodeClick } from './check-id.ts'
-import { eventOf } from './event-of.ts'
+import { type ClickId, checkIds } from './check-id.ts'
+import { chosenIn, eventOf } from './event-of.ts'
 import { afterHelp, mayHelp, showHelping } from './hand-over/helping.ts'
 import { tellDanger } from './hand-over/tell-danger.ts'
 import { tellOthers } from './hand-over/tell-others.ts'
 import { actorOf, holderOf } from './hand-over/turn.ts'
+import { fitCheck, loadCheck } from './load-check.ts'
 import { saveStep } from './save-step.ts'
+import { showAnswers } from './show/answers.ts'
+import { notListed } from './show/beginning.ts'
+import { showDetails } from './show/details.ts'
 import { showReadingForm } from './show/reading-form.ts'
 import { showScreen } from './show/screen.ts'
 
-export const checkClick: ClickHandler = (services, interaction) => {
-  const id = decodeClick(interaction.customId)
-  return id && services.lanes.inLane(id.check, () => click(services, interaction, id))
-}
+export const checkClick = onClick(checkIds, (services, interaction, id) =>
+  services.queue.inOrder(id.check, () => click(services, interaction, id)),
+)
 
 async function click(services: Services, interaction: Clicked, id: ClickId): Promise<void> {
   const say = sayIn(interaction.locale)
   // Whoever only wants to see the check sees it as it stands; every other act is compared again when it is saved.
-  const found = await services.checks.load(id.check, id.act.is === 'show' ? undefined : id.revision)
+  const found = await loadCheck(services, say, id.check, id.act.is === 'show' ? undefined : id.revision)
   if (!found) return refuse(interaction, say, { code: 'gone' })
-  // Delivered twice: whoever counted it answers it.
+  // Duplicate delivery: the process that saved it replies.
   if (found.changedBy === interaction.id) return
-  const stored = found.check
-  const judging = services.programs.programFor(stored.family, stored.day)
-  if (!judging) return refuse(interaction, say, { code: 'gone' })
-  const program = inLanguage(judging, say.locale)
-  const check = refit(program, stored)
+  const { check, program } = found
   const helps = check.holder !== interaction.user.id
   const actor = helps ? await actorOf(services, interaction, check) : holderOf(check)
   if (helps && !mayHelp(check, actor)) return refuse(interaction, say, { code: 'not-yours' })
   const show = (note?: string, now = check) =>
     helps
       ? showHelping(services, say, program, now, note)
-      : showScreen(say, program, screenOf(program, now), services.pictures, note)
+      : showScreen(say, program, screenOf(program, now), services, note)
   const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
   if (id.act.is === 'show') return redraw(interaction, await show())
   if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
   if (id.act.is === 'measure') return openForm(services, interaction, say, program, check, asked)
 
-  const read = eventOf(say, interaction, id.act, asked ?? '', program)
+  const { act: does } = id
+  if (does.is === 'answers') return redraw(interaction, showAnswers(say, program, check))
+  if (does.is === 'details') {
+    const screen = screenOf(program, check)
+    return redraw(interaction, screen.kind === 'verdict' ? showDetails(say, program, screen, does.page) : await show())
+  }
+  if (does.is === 'family') return family(services, interaction, say, program, check)
+
+  const read = eventOf(say, interaction, does, asked ?? '', program)
   if (!read.ok) return redraw(interaction, await show(read.note))
   const stepped = act(program, check, actor, read.event, services.now())
   if (!stepped.ok) {
@@ -64,17 +72,45 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   if (saving === 'seen') return
   if (saving === 'saved' && helps) return afterHelp({ services, interaction, say, program, check, actor }, saved)
   if (saving === 'saved') {
-    await redraw(interaction, await showScreen(say, program, screen, services.pictures))
+    await redraw(interaction, await showScreen(say, program, screen, services, sayChanged(say, program, check, saved)))
     if (!concernsOthers(check, saved)) return
     const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
     await tellDanger(services, inPublic, program, saved, interaction.channelId)
     return tellOthers(services, inPublic, saved)
   }
-  const latest = await services.checks.load(check.id)
+  const latest = await loadCheck(services, say, check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })
   // It may have gone into other hands meanwhile.
   if (!helps && latest.check.holder !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
-  await redraw(interaction, await show(say('stale.note'), refit(program, latest.check)))
+  await redraw(interaction, await show(say('stale.note'), latest.check))
+}
+
+/** The one line that tells what was changed, where an answer was given anew. */
+function sayChanged(say: Say, program: Program, before: Check, after: Check): string | undefined {
+  const { phase } = before
+  if (phase.is !== 'asking' || !phase.changing || after.phase.is === 'second-look') return undefined
+  const question = program.questions.get(phase.question)
+  const [was, is] = [before.answers[phase.question], after.answers[phase.question]]
+  if (!question || !was || !is || sameAnswer(was, is)) return undefined
+  const said = (answer: typeof is) => sayAnswer(say, question, answer)
+  return say('changed.note', { question: question.ask, before: said(was), after: said(is) })
+}
+
+/** The family chosen on the first screen: the check goes on under its program. */
+async function family(services: Services, interaction: Clicked, say: Say, from: Program, check: Check): Promise<void> {
+  const [chosen = notListed] = chosenIn(interaction)
+  const chosenFamily = fitCheck(services, say, { ...check, family: chosen === notListed ? null : chosen })
+  if (!chosenFamily) return refuse(interaction, say, { code: 'unknown-family', name: chosen })
+  const { program } = chosenFamily
+  const stepped = chooseFamily(from, program, check)
+  if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
+  const { saving, screen } = await saveStep(services, interaction, program, check, stepped)
+  if (saving === 'seen') return
+  if (saving === 'saved') return redraw(interaction, await showScreen(say, program, screen, services))
+  const latest = await loadCheck(services, say, check.id)
+  if (!latest) return refuse(interaction, say, { code: 'gone' })
+  const now = screenOf(latest.program, latest.check)
+  await redraw(interaction, await showScreen(say, latest.program, now, services, say('stale.note')))
 }
 
 /** Whether what channels show of it has changed: its custody, or that it came to a verdict or was closed. */

@@ -2,6 +2,7 @@
 import type { CheckEvent } from '../../check/events.ts'
 import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
+import { tools } from '../../ground/tools.ts'
 import { fieldsOf, readForm } from '../../readings/form.ts'
 import type { MenuInstrument } from '../../readings/instrument.ts'
 import type { Say } from '../../words/say.ts'
@@ -19,7 +20,7 @@ export type ClickMeaning =
 export function eventOf(
   say: Say,
   interaction: Clicked,
-  act: Exclude<CheckAction, { is: 'measure' | 'show' }>,
+  act: Exclude<CheckAction, { is: 'measure' | 'show' | 'family' | 'answers' | 'details' }>,
   question: string,
   program: Program,
 ): ClickMeaning {
@@ -27,9 +28,13 @@ export function eventOf(
     case 'pick':
       return { ok: true, event: { is: 'answer', question, answer: option(act.option) } }
     case 'choose': {
-      const [picked] = interaction.isStringSelectMenu() ? interaction.values : []
+      const [picked] = chosenIn(interaction)
       return { ok: true, event: { is: 'answer', question, answer: option(picked ?? '') } }
     }
+    case 'equip':
+      return { ok: true, event: { is: 'equip', tools: tools.filter(tool => chosenIn(interaction).includes(tool)) } }
+    case 'change':
+      return { ok: true, event: { is: 'change', question: chosenIn(interaction)[0] ?? '' } }
     case 'unsure':
       return { ok: true, event: { is: 'answer', question, answer: cantTell } }
     case 'measured':
@@ -38,10 +43,16 @@ export function eventOf(
       return { ok: true, event: { is: 'know', answers: act.facts as Answers } }
     case 'consent':
       return { ok: true, event: { is: 'consent', to: act.to, given: act.given } }
+    case 'begin':
+      return { ok: true, event: { is: 'begin', mode: act.mode } }
     default:
-      return { ok: true, event: act }
+      return { ok: true, event: { is: act.is } }
   }
 }
+
+/** What was chosen in a menu; empty for anything else. */
+export const chosenIn = (interaction: Clicked): readonly string[] =>
+  interaction.isStringSelectMenu() ? interaction.values : []
 
 function measured(say: Say, interaction: Clicked, id: string, program: Program): ClickMeaning {
   const wanted = program.questions.get(id)?.answer

@@ -59,7 +59,7 @@ export async function openBot(
   client.on(Events.ThreadCreate, (thread, newly) =>
     during(
       loading.then(([services]) =>
-        services.lanes.inLane(`offer ${thread.id}`, () => offerCheck(services, thread, newly)),
+        services.queue.inOrder(`offer ${thread.id}`, () => offerCheck(services, thread, newly)),
       ),
     ),
   )

@@ -1,6 +1,22 @@
-// What handles the clicks of one feature: it knows its own custom ids and leaves the others alone.
+// What handles the clicks of one feature: the ids it has, and what a click on one of them does.
 import type { Services } from '../services.ts'
+import type { IdKind } from './id-kind.ts'
 import type { Clicked } from './reply.ts'
 
-/** Handles a click whose custom id is of its kind; undefined, without having done anything, for any other. */
-export type ClickHandler = (services: Services, interaction: Clicked) => Promise<void> | undefined
+export type ClickHandler = {
+  /** The first word of the ids it handles. */
+  readonly mark: string
+  /** Handles a click; undefined, without having done anything, where the id is none of its ids. */
+  handle(services: Services, interaction: Clicked): Promise<void> | undefined
+}
+
+export const onClick = <Value>(
+  ids: IdKind<Value>,
+  handle: (services: Services, interaction: Clicked, value: Value) => Promise<void> | undefined,
+): ClickHandler => ({
+  mark: ids.mark,
+  handle(services, interaction) {
+    const value = ids.read(interaction.customId)
+    return value && handle(services, interaction, value)
+  },
+})

@@ -32,6 +32,9 @@ export type Refusal =
   | { readonly code: 'long-warning'; readonly length: number; readonly most: number }
   | { readonly code: 'unknown-family'; readonly name: string }
 
+/** Somebody else was faster, whatever it was about: nothing of this person's was done. */
+export const changedMeanwhile: Refusal = { code: 'changed-meanwhile' }
+
 export function sayRefusal(say: Say, refusal: Refusal): string {
   const { code, ...context } = refusal
   const values = Object.entries(context).map(([key, value]) => [

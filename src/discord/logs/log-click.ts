@@ -1,20 +1,19 @@
 // The answer to a question about a log: the file is read once more with it.
 import type { StringSelectMenuInteraction } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { defer, editReply, refuse } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
-import { type AskedLog, answerLog, logQuestionMark, withAnswer } from './read-log.ts'
+import { type AskedLog, answerLog, logQuestionIds, withAnswer } from './read-log.ts'
 import { choicesOf } from './show-log-question.ts'
 
-export const logClick: ClickHandler = (services, interaction) =>
-  interaction.customId.startsWith(logQuestionMark) && interaction.isStringSelectMenu()
-    ? choose(services, interaction)
-    : undefined
+export const logClick = onClick(logQuestionIds, (services, interaction, { draft }) =>
+  interaction.isStringSelectMenu() ? choose(services, interaction, draft) : undefined,
+)
 
-async function choose(services: Services, interaction: StringSelectMenuInteraction): Promise<void> {
+async function choose(services: Services, interaction: StringSelectMenuInteraction, draft: string): Promise<void> {
   const say = sayIn(interaction.locale)
-  const asked = (await services.drafts.find(interaction.customId.slice(logQuestionMark.length))) as AskedLog | undefined
+  const asked = (await services.drafts.find(draft)) as AskedLog | undefined
   if (asked?.is !== 'log') return refuse(interaction, say, { code: 'log-forgotten' })
   if (asked.person !== interaction.user.id) return refuse(interaction, say, { code: 'not-yours' })
   const choice = choicesOf(say, asked.question).find(one => one.value === interaction.values[0])

@@ -3,6 +3,8 @@ import type { LogAnswers, LogQuestion } from '../../readings/log/answers.ts'
 import { sayLogRefusal } from '../../words/log-words.ts'
 import type { Say } from '../../words/say.ts'
 import { latestOpen } from '../check/commands/which-check.ts'
+import { idKind } from '../interaction/id-kind.ts'
+import { ownId } from '../interaction/id-parts.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import type { LogRequest } from './log-request.ts'
@@ -18,7 +20,8 @@ export type AskedLog = {
 }
 
 const keptFor = 6 * 3600_000
-export const logQuestionMark = 'cl1.'
+/** The menu with the answers to a question about a file. */
+export const logQuestionIds = idKind('cl1', { draft: ownId })
 
 export async function answerLog(
   services: Services,
@@ -26,12 +29,16 @@ export async function answerLog(
   person: string,
   request: LogRequest,
 ): Promise<ShownMessage> {
-  const outcome = await services.lanes.inBackground(() => services.logs.read(request.file, request.options))
+  const outcome = await services.queue.inBackground(() => services.logs.read(request.file, request.options))
   if ('question' in outcome) {
     const asked: AskedLog = { is: 'log', person, request, question: outcome.question }
-    return showLogQuestion(say, outcome.question, logQuestionMark + (await services.drafts.keep(asked, keptFor)))
+    return showLogQuestion(
+      say,
+      outcome.question,
+      logQuestionIds.write({ draft: await services.drafts.keep(asked, keptFor) }),
+    )
   }
-  if (outcome.ok) return showLog(say, outcome, request, await latestOpen(services, person), services.pictures)
+  if (outcome.ok) return showLog(say, outcome, request, await latestOpen(services, say, person), services.pictures)
   const refusal = 'file' in outcome ? outcome.file : outcome.refusal
   return message([text(sayLogRefusal(say, refusal)), small(say('caution.line'))])
 }

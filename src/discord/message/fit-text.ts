@@ -6,6 +6,8 @@ export type FittingList = {
   readonly items: readonly string[]
   /** Never more than this many, whatever the room. */
   readonly most?: number
+  /** How many more there are that were not even put into words. */
+  readonly unsaid?: number
   rest(count: number): string
 }
 
@@ -25,7 +27,7 @@ export function fitLists(lists: readonly FittingList[], fixed: number, budget: n
 
 function block(list: FittingList, count: number): string {
   if (list.items.length === 0) return ''
-  const left = list.items.length - count
+  const left = list.items.length - count + (list.unsaid ?? 0)
   const lines = [`**${list.title}**`, ...list.items.slice(0, count).map(item => `- ${item}`)]
   return [...lines, ...(left > 0 ? [`-# ${list.rest(left)}`] : [])].join('\n')
 }

@@ -2,19 +2,16 @@
 
 import { type Say, sayIn } from '../../words/say.ts'
 import { takeAllAway } from '../check/hand-over/tell-others.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
 import { countedOf, forgetCountedOf } from '../trends/counted-of.ts'
-import { decodePrivacy, type PrivacyAct } from './privacy-id.ts'
+import { type PrivacyAct, privacyIds } from './privacy-id.ts'
 import { askBeforeDeleting, showPrivacy } from './show-privacy.ts'
 
-export const privacyClick: ClickHandler = (services, interaction) => {
-  const act = decodePrivacy(interaction.customId)
-  return act && press(services, interaction, act)
-}
+export const privacyClick = onClick(privacyIds, press)
 
-async function press(services: Services, interaction: Clicked, act: PrivacyAct): Promise<void> {
+async function press(services: Services, interaction: Clicked, { is: act }: PrivacyAct): Promise<void> {
   const say = sayIn(interaction.locale)
   const { id } = interaction.user
   if (act === 'delete') return updateOrReply(interaction, askBeforeDeleting(say))

@@ -1,13 +1,9 @@
-// Custom ids of what a person does about what is kept of them: a tagged union out, or nothing when the id is not one of ours.
+// Custom ids of what a person does about what is kept of them.
+import { z } from 'zod'
+import { type IdOf, idKind } from '../interaction/id-kind.ts'
 
 /** `delete` asks once more; `deleted` does it. Whose data it is about is the person who presses, whatever the id says. */
-const privacyActs = ['see', 'show', 'delete', 'deleted'] as const
-export type PrivacyAct = (typeof privacyActs)[number]
+export const privacyIds = idKind('cp1', { is: z.enum(['see', 'show', 'delete', 'deleted']) })
 
-const mark = 'cp1.'
-
-export const encodePrivacy = (act: PrivacyAct): string => mark + act
-
-/** Decodes a custom id; undefined for anything that `encodePrivacy` cannot have written. */
-export const decodePrivacy = (id: string): PrivacyAct | undefined =>
-  id.startsWith(mark) ? privacyActs.find(act => act === id.slice(mark.length)) : undefined
+export type PrivacyAct = IdOf<typeof privacyIds>
+export const { write: encodePrivacy, read: decodePrivacy } = privacyIds

@@ -17,9 +17,9 @@ export function showPrivacy(say: Say, out: boolean, note?: string): ShownMessage
     ...(note ? [text(note)] : []),
     text(`### ${say('privacy.title')}\n${say('privacy.short')}\n**${say(`counting.now.${choice}`)}**`),
     ...rows([
-      pressButton(encodePrivacy('show'), say('privacy.show'), ButtonStyle.Primary),
+      pressButton(encodePrivacy({ is: 'show' }), say('privacy.show'), ButtonStyle.Primary),
       pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),
-      pressButton(encodePrivacy('delete'), say('privacy.delete'), ButtonStyle.Danger),
+      pressButton(encodePrivacy({ is: 'delete' }), say('privacy.delete'), ButtonStyle.Danger),
     ]),
     text(kept.join('\n')),
     small(`${say('caution.line')}${missing ? `\n${missing}` : ''}`),
@@ -30,8 +30,8 @@ export function askBeforeDeleting(say: Say): ShownMessage {
   return message([
     text(`### ${say('privacy.sure.title')}\n${say('privacy.sure')}\n\n${say('privacy.stays')}`),
     ...rows([
-      pressButton(encodePrivacy('deleted'), say('privacy.sure.yes'), ButtonStyle.Danger),
-      pressButton(encodePrivacy('see'), say('privacy.sure.no')),
+      pressButton(encodePrivacy({ is: 'deleted' }), say('privacy.sure.yes'), ButtonStyle.Danger),
+      pressButton(encodePrivacy({ is: 'see' }), say('privacy.sure.no')),
     ]),
     small(say('caution.line')),
   ])

@@ -6,23 +6,23 @@ import { type Part, parts } from '../../server/setup-part.ts'
 import type { Problem } from '../../server/setup-problem.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { sayProblem } from '../../words/setup-words.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
+import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
+import { changedMeanwhile, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, defer, editReply, redraw, refuse } from '../interaction/reply.ts'
 import { managing } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { lookRound } from './places.ts'
-import { decodeSetup, type SetupId } from './setup-id.ts'
+import { type SetupId, setupIds } from './setup-id.ts'
 import { weeksForm } from './show/menus.ts'
 import { showOverview } from './show/show-overview.ts'
 import { type PartExtras, showFewerWeeks, showPart, showStopRecording } from './show/show-part.ts'
 import { asksDiscord, type ChangingAct, understand } from './understand.ts'
 
-export const setupClick: ClickHandler = (services, interaction) => {
-  const id = decodeSetup(interaction.customId)
-  return id && services.lanes.inLane(`setup ${interaction.guildId}`, () => press(services, interaction, id))
-}
+export const setupClick = onClick(setupIds, (services, interaction, id) =>
+  services.queue.inOrder(`setup ${interaction.guildId}`, () => press(services, interaction, id)),
+)
 
 async function press(services: Services, interaction: Clicked, { revision, act }: SetupId): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -45,7 +45,7 @@ async function press(services: Services, interaction: Clicked, { revision, act }
   // Delivered again, a click meets its own change.
   if (settings.changedBy === interaction.id) return redraw(interaction, show(settings, part))
   if (settings.revision !== revision)
-    return redraw(interaction, show(settings, part, { note: say('setup.changed-meanwhile') }))
+    return redraw(interaction, show(settings, part, { note: sayRefusal(say, changedMeanwhile) }))
   const slow = asksDiscord(act)
   if (slow) await defer(interaction)
   const done = await carryOut(services, interaction, say, settings, act)
@@ -89,7 +89,7 @@ async function carryOut(
   const now = await services.servers.load(settings.server)
   // Another process was given the same interaction and was faster: it is done.
   const own = now.changedBy === interaction.id
-  return { now, extras: { note: say(own ? 'setup.saved' : 'setup.changed-meanwhile') } }
+  return { now, extras: { note: own ? say('setup.saved') : sayRefusal(say, changedMeanwhile) } }
 }
 
 /** Whether a change leaves everything as it was. */

@@ -1,19 +1,13 @@
 // A person's decisions about their own checks: counted or not, and what was counted deleted.
 
 import { sayIn } from '../../words/say.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
 import { type Clicked, updateOrReply } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
 import { forgetCountedOf } from './counted-of.ts'
 import { showCounting } from './show/counting.ts'
-import { type CountingChoice, decodeTrends } from './trends-id.ts'
+import type { CountingChoice } from './trends-id.ts'
 
-export const countingClick: ClickHandler = (services, interaction) => {
-  const act = decodeTrends(interaction.customId)
-  return act?.is === 'counting' ? decide(services, interaction, act.choice) : undefined
-}
-
-async function decide(services: Services, interaction: Clicked, choice: CountingChoice): Promise<void> {
+export async function countingClick(services: Services, interaction: Clicked, choice: CountingChoice): Promise<void> {
   const say = sayIn(interaction.locale)
   const { optOuts } = services.trends
   const { id } = interaction.user

@@ -69,6 +69,12 @@ function written(condition: Condition): Record<string, unknown> {
   switch (condition.op) {
     case 'is':
       return { [condition.question]: condition.options.length === 1 ? condition.options[0] : [...condition.options] }
+    case 'unless':
+      return {
+        [condition.question]: {
+          unless: condition.options.length === 1 ? condition.options[0] : [...condition.options],
+        },
+      }
     case 'below':
     case 'above':
       return { [condition.question]: { [condition.op]: condition.limit } }

@@ -9,9 +9,8 @@ import { weekOf } from '../../trends/week.ts'
 import type { Key } from '../../words/catalogue.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
-import { type Refusal, sayRefusal } from '../interaction/refusal.ts'
+import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, followWithFile, redraw, refuse, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
@@ -20,13 +19,11 @@ import { meantBy, writtenIn } from './finding-event.ts'
 import { freshenPost, settleFinding } from './settle-finding.ts'
 import { draftOf } from './show/finding.ts'
 import { dismissalForm, editForm, warningForm, watchForm, withdrawalForm } from './show/finding-forms.ts'
-import { decodeTrends, encodeTrends, type FindingAct } from './trends-id.ts'
+import { encodeTrends, type FindingAct } from './trends-id.ts'
 import { viewFinding } from './view-finding.ts'
 
-export const findingClick: ClickHandler = (services, interaction) => {
-  const act = decodeTrends(interaction.customId)
-  return act?.is === 'finding' ? services.lanes.inLane(act.id, () => click(services, interaction, act)) : undefined
-}
+export const findingClick = (services: Services, interaction: Clicked, act: FindingAct): Promise<void> =>
+  services.queue.inOrder(act.id, () => click(services, interaction, act))
 
 type Turn = {
   readonly services: Services
@@ -56,7 +53,7 @@ async function click(services: Services, interaction: Clicked, act: FindingAct):
     return updateOrReply(interaction, await viewFinding(services, say, finding, { fromList: true }))
   if (act.does === 'draft') return draft(turn)
   const form = await formOf(turn, act)
-  if (form === 'late') return show(turn, finding, 'finding.settled')
+  if (form === 'late') return show(turn, finding, 'late')
   if (form) return interaction.isModalSubmit() ? undefined : interaction.showModal(form)
   if (act.does === 'fake') return makeFake(turn)
   const meant = meantBy(services, interaction, act)
@@ -101,7 +98,7 @@ async function makeFake(turn: Turn): Promise<void> {
   const { services, finding, interaction } = turn
   const by = interaction.user.id
   if (!decide(finding, { is: 'known-fake', by, fake: { family: finding.family, fake: '' } }, 0))
-    return show(turn, finding, 'finding.settled')
+    return show(turn, finding, 'late')
   const fake = await services.trends.knownFakes.keep({ ...finding, by })
   const late = await carryThrough(turn, { is: 'known-fake', by, fake })
   if (late) await services.trends.knownFakes.takeBack(finding.server, fake)
@@ -125,7 +122,7 @@ async function carryThrough(turn: Turn, event: Deciding): Promise<boolean> {
   const { finding, came, carried } = await settleFinding(services, turn.finding, event)
   const late = came === 'late'
   const note = { done: undefined, failed: 'finding.not-posted', 'by-hand': 'finding.by-hand' } as const
-  await show(turn, finding, late ? 'finding.settled' : note[carried])
+  await show(turn, finding, late ? 'late' : note[carried])
   const written = writtenIn(interaction)
   if ((late || carried === 'failed') && written !== undefined)
     await followWithFile(interaction, say('finding.kept-text'), textFile(written))
@@ -134,8 +131,13 @@ async function carryThrough(turn: Turn, event: Deciding): Promise<boolean> {
 }
 
 /** The message that was pressed, with the finding as it stands. */
-async function show({ services, interaction, here, pressed }: Turn, finding: Finding, note?: Key): Promise<void> {
-  const how = { fromList: pressed === null, ...(note && { note: here(note) }) }
+async function show(
+  { services, interaction, here, pressed }: Turn,
+  finding: Finding,
+  note?: Key | 'late',
+): Promise<void> {
+  const said = note === 'late' ? sayRefusal(here, changedMeanwhile) : note && here(note)
+  const how = { fromList: pressed === null, ...(said && { note: said }) }
   await redraw(interaction, await viewFinding(services, here, finding, how))
 }
 

@@ -6,9 +6,9 @@ import type { Refusal } from '../interaction/refusal.ts'
 import type { Clicked } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
 import {
-  channelField,
   longestWarning,
   reasonField,
+  warningChannel,
   warningField,
   watchWeeks,
   weeksField,
@@ -37,7 +37,7 @@ export function meantBy(services: Pick<Services, 'now'>, interaction: Clicked, a
     case 'edited':
       return warningOf(interaction, text => ({ is: 'edit-warning', by, text }))
     case 'warned': {
-      const channel = fields.getSelectedChannels(channelField, true).first()
+      const channel = fields.getSelectedChannels(warningChannel, true).first()
       if (!channel) return undefined
       // What Discord says the moderator may do there; the bot's own right shows when it posts.
       const may =

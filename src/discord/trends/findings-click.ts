@@ -2,11 +2,10 @@
 import { dayOf } from '../../engine/day-of.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import type { Deciding } from '../../trends/findings/decide.ts'
-import type { Finding } from '../../trends/findings/finding.ts'
+import { type Finding, findingStates } from '../../trends/findings/finding.ts'
 import { weekOf, weekPlus } from '../../trends/week.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
-import type { ClickHandler } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { type Clicked, refuse, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
@@ -15,17 +14,16 @@ import type { Services } from '../services.ts'
 import { freshenPost, settleFinding } from './settle-finding.ts'
 import { dismissalForm, reasonField } from './show/finding-forms.ts'
 import { type FindingsView, showFindings, showSeveral } from './show/findings.ts'
-import { decodeTrends, encodeTrends, type FindingsAct, findingFilters, type SeveralAct } from './trends-id.ts'
+import { encodeTrends, type FindingsAct, type SeveralAct } from './trends-id.ts'
 
 /** How long what was chosen is kept, in ms. */
 const chosenFor = 15 * 60_000
 
-export const findingsClick: ClickHandler = (services, interaction) => {
-  const act = decodeTrends(interaction.customId)
-  return act?.is === 'findings' || act?.is === 'several' ? click(services, interaction, act) : undefined
-}
-
-async function click(services: Services, interaction: Clicked, act: FindingsAct | SeveralAct): Promise<void> {
+export async function findingsClick(
+  services: Services,
+  interaction: Clicked,
+  act: FindingsAct | SeveralAct,
+): Promise<void> {
   const say = sayIn(interaction.locale)
   const settings = await moderating(services, interaction)
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
@@ -37,8 +35,7 @@ async function click(services: Services, interaction: Clicked, act: FindingsAct 
 function filterOf(interaction: Clicked, { filter }: FindingsAct): FindingsView['filter'] {
   if (filter !== 'chosen') return filter
   const [chosen] = interaction.isStringSelectMenu() ? interaction.values : []
-  const known = findingFilters.find(one => one === chosen)
-  return known === undefined || known === 'chosen' ? 'all' : known
+  return findingStates.find(one => one === chosen) ?? 'all'
 }
 
 export async function viewFindings(
@@ -83,7 +80,7 @@ async function several(
   const chosen = await ofServer(services, settings, kept.findings)
   const settled = []
   for (const finding of chosen)
-    settled.push(await services.lanes.inLane(finding.id, () => settleFinding(services, finding, event)))
+    settled.push(await services.queue.inOrder(finding.id, () => settleFinding(services, finding, event)))
   const done = settled.filter(one => one.came === 'in-time')
   const note = say('findings.several.done', { done: done.length, left: settled.length - done.length })
   await updateOrReply(interaction, await viewFindings(services, settings, say, { filter: 'all', page: 0, note }))

@@ -15,12 +15,15 @@ import { viewFinding } from './view-finding.ts'
 const mostAtOnce = 5
 
 /** The part of the services that works without anybody asking. */
-export type QuietDesk = Pick<Services, 'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'> & {
+export type BackgroundServices = Pick<
+  Services,
+  'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
+> & {
   readonly pictures: Pick<Services['pictures'], 'ofDrawing'>
 }
 
 /** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
-export async function tellFindings(services: QuietDesk): Promise<void> {
+export async function tellFindings(services: BackgroundServices): Promise<void> {
   // What is damaged or out of reach for one server is no reason for the others not to be told.
   for (const settings of await services.servers.all())
     await tellServer(services, settings).catch(error =>
@@ -28,7 +31,7 @@ export async function tellFindings(services: QuietDesk): Promise<void> {
     )
 }
 
-async function tellServer(services: QuietDesk, settings: ServerSettings): Promise<void> {
+async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const { findings } = services.trends
   const latest = await latestRelease(services, server)
@@ -47,7 +50,12 @@ async function tellServer(services: QuietDesk, settings: ServerSettings): Promis
 }
 
 /** Posts a finding, or changes its post to how it stands; false where the channel takes nothing. */
-async function bringUp(services: QuietDesk, settings: ServerSettings, due: Finding, channel: string): Promise<boolean> {
+async function bringUp(
+  services: BackgroundServices,
+  settings: ServerSettings,
+  due: Finding,
+  channel: string,
+): Promise<boolean> {
   let finding = due
   const change = async (event: Deciding): Promise<void> => {
     const next = decide(finding, event, services.now())
@@ -76,12 +84,12 @@ async function bringUp(services: QuietDesk, settings: ServerSettings, due: Findi
   return true
 }
 
-function refused(services: QuietDesk, { server }: ServerSettings, posting: 'forbidden' | 'gone'): false {
+function refused(services: BackgroundServices, { server }: ServerSettings, posting: 'forbidden' | 'gone'): false {
   services.log.warn({ server, posting }, 'the reports channel cannot be posted to')
   return false
 }
 
-async function latestRelease(services: QuietDesk, server: string): Promise<Release | undefined> {
+async function latestRelease(services: BackgroundServices, server: string): Promise<Release | undefined> {
   const scope = { kind: 'server', server } as const
   const week = (await services.trends.releases.weeks(scope)).at(-1)
   const bytes = week === undefined ? null : await services.trends.releases.bytes(scope, week)

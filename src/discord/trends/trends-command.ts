@@ -5,7 +5,7 @@ import type { Command } from '../interaction/command.ts'
 import { refuse, replyPrivately } from '../interaction/reply.ts'
 import { onServers } from '../interaction/where-offered.ts'
 import { findRelease } from './find-release.ts'
-import { viewRelease } from './trends-click.ts'
+import { viewRelease } from './release-click.ts'
 
 export const trendsCommand: Command = {
   name: 'trends',

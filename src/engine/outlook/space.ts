@@ -15,6 +15,8 @@ export type Space = {
   readonly variableOf: ReadonlyMap<QuestionId, number>
   /** Where `answers` puts every variable; answers to questions outside the space are passed over. Read once per object. */
   place(answers: Answers): Places
+  /** The same places with everything unanswered at "can't tell": what has been said so far, judged as it stands. */
+  asItStands(places: Places): Places
   /** How a condition weighs places: 0 false, 1 unknown, 2 true. */
   weigher(condition: Condition): (places: Places) => number
 }
@@ -23,6 +25,9 @@ export type Space = {
 export function openSpace(questions: readonly SpaceQuestion[], atoms: ReadonlyMap<QuestionId, readonly Atom[]>): Space {
   const variableOf = new Map(questions.map((question, i) => [question.id, i]))
   const finders = questions.map(question => finderOf(question, atoms.get(question.id) ?? []))
+  const unsure = questions.map(({ states }) =>
+    states.findIndex(state => state.answers.some(one => one.kind === 'cant-tell')),
+  )
   const placed = new WeakMap<Answers, Places>()
 
   function place(answers: Answers): Places {
@@ -63,7 +68,9 @@ export function openSpace(questions: readonly SpaceQuestion[], atoms: ReadonlyMa
     }
   }
 
-  return { questions, variableOf, place, weigher }
+  const asItStands = (places: Places): Places => places.map((state, i) => (state < 0 ? (unsure[i] as number) : state))
+
+  return { questions, variableOf, place, asItStands, weigher }
 }
 
 const rank = { false: 0, unknown: 1, true: 2 } as const
@@ -87,7 +94,8 @@ function finderOf(question: SpaceQuestion, atoms: readonly Atom[]): Finder {
       answer.kind === 'option'
         ? byOption.get(answer.option)
         : answer.kind === 'reading'
-          ? byLie.get(lieOf(answer.value, answer.u, limits))
+          ? // What is read off a label is exact: its states know no guard band.
+            (byLie.get(lieOf(answer.value, answer.u, limits)) ?? byLie.get(lieOf(answer.value, 0, limits)))
           : unsure
     if (state === undefined) throw new RangeError(`no state of ${question.id} fits this answer`)
     return state

@@ -1,6 +1,7 @@
 // The finitely many ways in which one question can be answered, as far as the rules can tell them apart.
 
 import { guard } from '../../ground/guard-band.ts'
+import { isMeasured } from '../../ground/quantities.ts'
 import { type Answer, cantTell, option } from '../answers.ts'
 import { type Atom, weighAtom } from '../conditions.ts'
 import type { Question } from '../pack/pack.ts'
@@ -21,7 +22,7 @@ export function statesOf(question: Question, atoms: readonly Atom[]): State[] {
   const candidates =
     given.kind === 'options'
       ? given.options.map(({ id, odds }) => ({ answer: option(id) as Answer, odds }))
-      : readingCandidates(atoms, given.least, given.most)
+      : readingCandidates(atoms, given.least, given.most, isMeasured(given.quantity))
   return mergeAlike([...candidates, { answer: cantTell, odds: question.unsureOdds }], atoms)
 }
 
@@ -45,9 +46,15 @@ function mergeAlike(candidates: readonly { answer: Answer; odds: number }[], ato
 
 /**
  * One reading for each way it can lie to the limits: clear between two of them, exactly on one (printed figures), or with its
- * guard band over a run of neighbours. A run's middle is always nearer to its ends than to the next limit outside.
+ * guard band over a run of neighbours. A run's middle is always nearer to its ends than to the next limit outside. A figure that is
+ * read off a label is exact, so that no guard band lies over anything.
  */
-function readingCandidates(atoms: readonly Atom[], least: number, most: number): { answer: Answer; odds: number }[] {
+function readingCandidates(
+  atoms: readonly Atom[],
+  least: number,
+  most: number,
+  measured: boolean,
+): { answer: Answer; odds: number }[] {
   const limits = [...new Set(atoms.flatMap(atom => ('limit' in atom ? [atom.limit] : [])))].sort((a, b) => a - b)
   const edges = [least, ...limits, most]
   const out: { answer: Answer; odds: number }[] = []
@@ -56,7 +63,7 @@ function readingCandidates(atoms: readonly Atom[], least: number, most: number):
     add(((edges[i - 1] as number) + (edges[i] as number)) / 2, 0, readingOdds.clear)
   for (const [i, first] of limits.entries()) {
     add(first, 0, readingOdds.onTheLimit)
-    for (let j = i; j < limits.length; j++) {
+    for (let j = i; measured && j < limits.length; j++) {
       const last = limits[j] as number
       const middle = (first + last) / 2
       const inner = (last - first) / 2

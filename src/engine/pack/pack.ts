@@ -1,6 +1,7 @@
 // A rule pack once read and checked: questions, rules, families and sources, with every name resolved.
 
 import type { Quantity } from '../../ground/quantities.ts'
+import type { Tool } from '../../ground/tools.ts'
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../answers.ts'
 import type { Condition } from '../conditions.ts'
 import type { RawPack } from './schema.ts'
@@ -33,6 +34,10 @@ export type Question = {
   /** Rough minutes. */
   readonly effort: number
   readonly quick: boolean
+  /** `label`: about what is printed, listed or said of the cell. */
+  readonly topic?: 'label'
+  /** Tools it cannot be answered without. */
+  readonly needs?: readonly Tool[]
   readonly picture?: Picture
   readonly unsureOdds: number
   readonly answer:
@@ -70,7 +75,15 @@ export type Family = {
   readonly about?: string
   readonly given: Readonly<Record<QuestionId, OptionId>>
   readonly enough: readonly RuleId[]
+  /** Rules that do not hold for it. */
+  readonly waives?: readonly RuleId[]
   readonly show: Show
+  /** Questions asked right after what is urgent. */
+  readonly first?: readonly QuestionId[]
+  /** Rules of any kind that keep "nothing found" away unless they are known not to hold. */
+  readonly notWhile?: readonly RuleId[]
+  /** "Nothing found" is never said of it. */
+  readonly openEnded?: boolean
 }
 
 /** A pack's texts in one language: what it has of them. */

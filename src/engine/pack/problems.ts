@@ -25,6 +25,7 @@ export type PackProblem =
     }
   | { readonly code: 'missing-pack'; readonly at: string; readonly name: string; readonly known: readonly string[] }
   | { readonly code: 'enough-cannot-be-met'; readonly at: string; readonly name: string }
+  | { readonly code: 'hazard-cannot-be-waived'; readonly at: string; readonly name: string }
   | {
       readonly code: 'too-tangled'
       readonly at: string

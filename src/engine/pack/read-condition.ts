@@ -33,8 +33,10 @@ function readAtom(
   problems: PackProblem[],
 ): Condition {
   const question = questions.get(name)
-  if (typeof value === 'string' || Array.isArray(value)) {
-    const options = (typeof value === 'string' ? [value] : value) as string[]
+  const unless = typeof value === 'object' && !Array.isArray(value) && 'unless' in value ? value.unless : undefined
+  const named = (unless ?? value) as Written
+  if (typeof named === 'string' || Array.isArray(named)) {
+    const options = (typeof named === 'string' ? [named] : named) as string[]
     if (!question) problems.push({ code: 'unknown-name', at, what: 'question', name, known: [...questions.keys()] })
     else if (question.answer.kind !== 'options') problems.push({ code: 'not-an-option-question', at, name })
     else {
@@ -42,7 +44,7 @@ function readAtom(
       for (const option of options)
         if (!known.includes(option)) problems.push({ code: 'unknown-name', at, what: 'option', name: option, known })
     }
-    return { op: 'is', question: name, options }
+    return { op: unless === undefined ? 'is' : 'unless', question: name, options }
   }
   const [op, limit] = Object.entries(value as object)[0] as ['below' | 'above', number]
   if (!question) problems.push({ code: 'unknown-name', at, what: 'question', name, known: [...questions.keys()] })

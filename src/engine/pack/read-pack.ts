@@ -1,7 +1,7 @@
 // Reads a rule pack from parsed YAML: shape first (zod), then every name it mentions; all problems at once, as data.
 import type { z } from 'zod'
 import { unitOf } from '../../ground/quantities.ts'
-import { atomsOf } from '../conditions.ts'
+import { atomsOf, questionsOf } from '../conditions.ts'
 import type { Family, Option, Pack, Picture, Question, Rule } from './pack.ts'
 import type { PackProblem } from './problems.ts'
 import { readCondition } from './read-condition.ts'
@@ -65,16 +65,18 @@ export function readPack(raw: unknown, others: readonly Pack[] = [], digest = ''
 }
 
 function readQuestion(raw: RawPack['questions'][number]): Question {
-  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, ...rest } = raw
+  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, topic, needs, ...rest } = raw
   const answer: Question['answer'] = reading
     ? { kind: 'reading', ...reading, unit: unitOf[reading.quantity] }
     : { kind: 'options', options: (options ?? []).map(readOption) }
   return {
     ...rest,
     quick,
+    ...(topic && { topic }),
     unsureOdds,
     answer,
     ...(look === undefined ? {} : { look }),
+    ...(needs && { needs }),
     ...(picture && { picture: readPicture(picture) }),
   }
 }
@@ -107,8 +109,11 @@ function readRule(
     problems,
   )
   const when = readCondition(raw.when, questions, `${at}.when`, problems)
-  const { families, validUntil, ...rest } = raw
-  return { ...rest, pack: pack.pack, when, ...(families && { families }), ...(validUntil && { validUntil }) }
+  const { families, ...rest } = raw
+  const common = { pack: pack.pack, when, ...(families && { families }) }
+  if (rest.kind === 'must' || rest.kind === 'hazard') return { ...rest, ...common }
+  const { validUntil, ...ageless } = rest
+  return { ...ageless, ...common, ...(validUntil && { validUntil }) }
 }
 
 function readFamily(
@@ -146,8 +151,40 @@ function readFamily(
     const open = rule && atomsOf(rule.when).some(atom => raw.given[atom.question] === undefined)
     if (rule && (rule.kind === 'no-bearing' || !open)) problems.push({ code: 'enough-cannot-be-met', at, name })
   }
-  const { about, show = {}, ...rest } = raw
-  return { ...rest, pack, show, ...(about === undefined ? {} : { about }) }
+  findUnknown(
+    `${at}.waives`,
+    'rule',
+    raw.waives ?? [],
+    mine.map(rule => rule.id),
+    problems,
+  )
+  const kept = mine.filter(rule => rule.kind === 'hazard' && !raw.waives?.includes(rule.id))
+  for (const name of raw.waives ?? []) {
+    const rule = mine.find(one => one.id === name && one.kind === 'hazard')
+    const reads = rule ? questionsOf(rule.when) : []
+    const covered = kept.some(other => reads.some(question => questionsOf(other.when).includes(question)))
+    if (rule && !covered) problems.push({ code: 'hazard-cannot-be-waived', at, name })
+    if (raw.enough.includes(name)) problems.push({ code: 'enough-cannot-be-met', at, name })
+  }
+  findUnknown(
+    `${at}.notWhile`,
+    'rule',
+    raw.notWhile ?? [],
+    mine.map(rule => rule.id),
+    problems,
+  )
+  findUnknown(`${at}.first`, 'question', raw.first ?? [], [...questions.keys()], problems)
+  const { about, show = {}, waives, first, notWhile, openEnded, ...rest } = raw
+  return {
+    ...rest,
+    pack,
+    show,
+    ...(about === undefined ? {} : { about }),
+    ...(waives && { waives }),
+    ...(first && { first }),
+    ...(notWhile && { notWhile }),
+    ...(openEnded && { openEnded }),
+  }
 }
 
 function findDuplicates(at: string, what: string, names: readonly string[], problems: PackProblem[]): void {

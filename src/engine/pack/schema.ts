@@ -1,6 +1,7 @@
 // The shape of a rule pack's file, as a zod schema; the editors' JSON Schema (rules/pack.schema.json) is generated from it.
 import { z } from 'zod'
 import { quantities } from '../../ground/quantities.ts'
+import { tools } from '../../ground/tools.ts'
 import { verdicts } from '../../ground/verdicts.ts'
 
 const id = z
@@ -77,6 +78,15 @@ const question = z
       ),
     effort: z.number().min(0.5).max(60).describe('Rough minutes of a person who has what it takes at hand.'),
     quick: z.boolean().optional().describe('Asked in a quick check too.'),
+    topic: z
+      .literal('label')
+      .optional()
+      .describe('label: what is printed, listed or said of the cell; asked before it is looked at closely.'),
+    needs: z
+      .array(z.enum(tools))
+      .min(1)
+      .optional()
+      .describe('Tools it cannot be answered without; it is not asked of somebody who has said that one is not there.'),
     picture: picture.optional(),
     options: z.array(answerOption).min(2).max(20).optional(),
     reading: readingShape.optional(),
@@ -94,6 +104,9 @@ const question = z
 const atom = z.union([
   id,
   z.array(id).min(1),
+  z
+    .strictObject({ unless: z.union([id, z.array(id).min(1)]) })
+    .describe('Holds unless one of these options was answered; who cannot tell excuses nothing.'),
   z.strictObject({ below: z.number() }),
   z.strictObject({ above: z.number() }),
 ])
@@ -121,6 +134,9 @@ const ruleBase = {
   says: words(400).describe('What is said when it fires: one or two plain sentences.'),
   source: z.array(id).min(1),
   families: z.array(id).min(1).optional().describe('Only for these families of the pack.'),
+}
+/** A must has none: what is impossible stays so. Its line lies far enough beyond the best known that no ageing figure reaches it. */
+const ageing = {
   validUntil: day.optional().describe('After this day the rule no longer counts; for figures that age.'),
 }
 const rule = z.discriminatedUnion('kind', [
@@ -129,9 +145,9 @@ const rule = z.discriminatedUnion('kind', [
     ...ruleBase,
     means: z.enum(['counterfeit', 'another-cell', 'salvaged', 'impossible-claim']),
   }),
-  z.strictObject({ kind: z.literal('sign'), ...ruleBase, strength: z.enum(['weak', 'moderate', 'strong']) }),
+  z.strictObject({ kind: z.literal('sign'), ...ruleBase, ...ageing, strength: z.enum(['weak', 'moderate', 'strong']) }),
   z.strictObject({ kind: z.literal('hazard'), ...ruleBase, act: z.enum(['get-away', 'isolate']) }),
-  z.strictObject({ kind: z.literal('no-bearing'), ...ruleBase }),
+  z.strictObject({ kind: z.literal('no-bearing'), ...ruleBase, ...ageing }),
 ])
 
 const family = z.strictObject({
@@ -141,7 +157,23 @@ const family = z.strictObject({
   about: words(300).optional(),
   given: z.record(id, id).describe('Answers that are settled by what the cell is sold as, such as its format.'),
   enough: z.array(id).min(1).describe('Rules that must all be answered and met before "nothing found" can be said.'),
+  waives: z
+    .array(id)
+    .min(1)
+    .optional()
+    .describe(
+      'Rules that do not hold for this family, such as the charge voltage of a cell charged to 4.35 V. A hazard can be waived only where another hazard still reads the same questions.',
+    ),
   show: show.optional(),
+  first: z
+    .array(id)
+    .optional()
+    .describe('Questions asked right after what is urgent, such as what the cell was sold as.'),
+  notWhile: z
+    .array(id)
+    .optional()
+    .describe('Rules that keep "nothing found" away while they hold, of whatever kind: an exception was used.'),
+  openEnded: z.boolean().optional().describe('"Nothing found" is never said, however much was met.'),
 })
 
 export const packSchema = z.strictObject({

@@ -1,56 +1,16 @@
 // A modal the bot opened for one person, with its fields laid flat.
 
-import { partType, type RawComponent, type RawOption } from '../world/raw.ts'
+import type { RawComponent, WireField, WireForm } from '../wire.ts'
+import { partType } from '../world/raw.ts'
 import { numberParts } from '../world/write-message.ts'
 
-export type FieldKind =
-  | 'text'
-  | 'choice'
-  | 'person'
-  | 'role'
-  | 'mentionable'
-  | 'channel'
-  | 'radio'
-  | 'checks'
-  | 'check'
-  | 'files'
-
-export type SeenField = {
-  readonly customId: string
-  readonly kind: FieldKind
-  readonly label: string
-  readonly description: string
-  readonly placeholder: string
-  readonly required: boolean
-  /** What is filled in already. */
-  readonly value: string | boolean | readonly string[] | null
-  readonly options: readonly RawOption[]
-  /** Kinds of channels that are listed; all when empty. */
-  readonly channelTypes: readonly number[]
-  readonly min: number
-  readonly max: number
-  /** A text of several lines. */
-  readonly long: boolean
-  readonly fileTypes: readonly string[]
-}
-
-export type SeenModal = {
-  readonly id: string
-  readonly customId: string
-  readonly title: string
-  readonly personId: string
-  readonly channelId: string
-  readonly components: readonly RawComponent[]
-  readonly fields: readonly SeenField[]
-}
-
 export type OpenModal = {
-  readonly seen: SeenModal
+  readonly seen: WireForm
   /** The message from which it was opened, if any. */
   readonly sourceId: string | null
 }
 
-const fieldKinds: Record<number, FieldKind> = {
+const fieldKinds: Record<number, WireField['kind']> = {
   [partType.textInput]: 'text',
   [partType.stringSelect]: 'choice',
   [partType.userSelect]: 'person',
@@ -71,7 +31,7 @@ export function layOut(given: {
   components: RawComponent[]
   personId: string
   channelId: string
-}): SeenModal {
+}): WireForm {
   const components = structuredClone(given.components)
   numberParts(components)
   const fields = components.flatMap(part => {
@@ -81,7 +41,7 @@ export function layOut(given: {
   return { ...given, components, fields }
 }
 
-function fieldOf(part: RawComponent, label: string, description: string): SeenField[] {
+function fieldOf(part: RawComponent, label: string, description: string): WireField[] {
   const kind = fieldKinds[part.type]
   if (kind === undefined) return []
   const chosen = (part.options ?? []).filter(option => option.default).map(option => option.value)

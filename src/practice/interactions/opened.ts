@@ -1,6 +1,7 @@
 // One interaction from its opening to the end of its token, and what happened to it so far.
 import type { Issue } from '../rules/issue.ts'
-import type { Json, RawComponent } from '../world/raw.ts'
+import type { RawComponent } from '../wire.ts'
+import type { Json } from '../world/raw.ts'
 import type { Message } from '../world/world.ts'
 
 /** Discord: three seconds for the first answer, fifteen minutes for the token. */

@@ -1,10 +1,11 @@
 // One message as a card on the sheet.
+
+import type { WireMessage } from '../wire.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { el } from './dom.ts'
 import { localeOf, markdown } from './markdown-view.ts'
 import { attachmentNode, partNodes, pictureNode } from './parts.ts'
-import type { WireMessage } from './wire.ts'
 
 const v2Flag = 1 << 15
 

@@ -1,6 +1,7 @@
 // The commands as a list to press, so that nobody has to know or type a name.
+
+import type { WireCommand } from '../wire.ts'
 import { el } from './dom.ts'
-import type { WireCommand } from './wire.ts'
 
 /** A command's name as it is typed or, for one about a person, as it is called. */
 export function commandName(command: WireCommand): string {

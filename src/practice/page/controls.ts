@@ -1,7 +1,8 @@
 // Buttons and menus of a message, ready to be used by the person whose page this is.
+
+import type { WireChoice, WirePart } from '../wire.ts'
 import type { Desk } from './desk.ts'
 import { el, freshId } from './dom.ts'
-import type { WireChoice, WirePart } from './wire.ts'
 
 const buttonStyles: Record<number, string> = { 1: 'main', 2: 'plain', 3: 'good', 4: 'grave', 5: 'link' }
 

@@ -1,5 +1,5 @@
 // What the parts of the page share: the frame they are drawn for, and how to do something.
-import type { WireAct, WireFrame } from './wire.ts'
+import type { WireAct, WireFrame } from '../wire.ts'
 
 export type Desk = {
   frame(): WireFrame

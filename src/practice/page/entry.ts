@@ -1,4 +1,6 @@
 // The command line: write a message, or pick a command and fill in its options.
+
+import type { WireCommand, WireValue } from '../wire.ts'
 import { combobox, type Suggestion } from './combobox.ts'
 import { commandDrawer, commandName } from './command-list.ts'
 import { whileBusy } from './controls.ts'
@@ -9,7 +11,6 @@ import { notice } from './notices.ts'
 import { type OptionField, optionField } from './option-field.ts'
 import { postForm } from './post-form.ts'
 import { act } from './talk.ts'
-import type { WireCommand, WireValue } from './wire.ts'
 
 /** Options above this number are folded away unless they must be filled in. */
 const mostShown = 4

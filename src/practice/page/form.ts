@@ -1,10 +1,11 @@
 // A modal of the bot as a dialog: labelled fields, what is missing said in words, nothing sent until "Send".
+
+import type { WireField, WireFieldValue, WireForm, WireOutcome } from '../wire.ts'
 import { choicesOf, whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el, freshId } from './dom.ts'
 import { markdown } from './markdown-view.ts'
 import { act, readUpload } from './talk.ts'
-import type { WireField, WireFieldValue, WireModal, WireOutcome } from './wire.ts'
 
 type FormField = {
   readonly customId: string
@@ -13,7 +14,7 @@ type FormField = {
 }
 
 /** Opens the dialog; `after` gets what came of sending it. */
-export function openForm(modal: WireModal, desk: Desk, after: (outcome: WireOutcome) => void): void {
+export function openForm(modal: WireForm, desk: Desk, after: (outcome: WireOutcome) => void): void {
   const dialog = byId<HTMLDialogElement>('form-dialog')
   const before = document.activeElement
   const from = before?.closest('[data-message-id]')?.getAttribute('data-message-id') ?? ''

@@ -1,7 +1,8 @@
 // The head of the page: who you are, where you are, and whether the bot is there.
+
+import type { WireFrame, WirePlace } from '../wire.ts'
 import { byId, el } from './dom.ts'
 import { memory, remember } from './memory.ts'
-import type { WireFrame, WirePlace } from './wire.ts'
 
 /** Keeps the head up to date and tells when someone or somewhere else is chosen. */
 export function pageHead(go: (you: string, place: string | null) => void): { refresh(frame: WireFrame): void } {

@@ -1,4 +1,6 @@
 // Starts the page: listens to the stand-in and hands the news to the head, the sheet and the command line.
+
+import type { WireFrame, WireNews, WireOutcome } from '../wire.ts'
 import type { Desk } from './desk.ts'
 import { byId } from './dom.ts'
 import { commandLine } from './entry.ts'
@@ -9,7 +11,6 @@ import { clearNotices, notice } from './notices.ts'
 import { openSheet } from './sheet.ts'
 import { act, listen } from './talk.ts'
 import { weatherDrawer } from './weather.ts'
-import type { WireFrame, WireNews, WireOutcome } from './wire.ts'
 
 let frame: WireFrame | null = null
 let hangUp = () => {}

@@ -1,7 +1,8 @@
 // Shows markdown as DOM nodes: names for mentions, the reader's language for times, spoilers that open on demand.
+
+import type { WireFrame } from '../wire.ts'
 import { el } from './dom.ts'
 import { type Block, readBlocks, type Span } from './markdown.ts'
-import type { WireFrame } from './wire.ts'
 
 /** The nodes of a text, for the person whose frame this is. */
 export function markdown(text: string, frame: WireFrame): HTMLElement {

@@ -1,9 +1,10 @@
 // One option of a command as a labelled field.
+
+import type { WireOption, WireValue } from '../wire.ts'
 import { combobox } from './combobox.ts'
 import type { Desk } from './desk.ts'
 import { el, freshId } from './dom.ts'
 import { readUpload } from './talk.ts'
-import type { WireOption, WireValue } from './wire.ts'
 
 export type OptionField = {
   readonly option: WireOption

@@ -1,9 +1,10 @@
 // Draws the components of a message: text, sections, pictures, files, separators, containers, rows.
+
+import type { WireFile, WirePart } from '../wire.ts'
 import { buttonNode, rowNode } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { el, sizeInWords } from './dom.ts'
 import { markdown, spoiler } from './markdown-view.ts'
-import type { WireFile, WirePart } from './wire.ts'
 
 /** The nodes of a list of components. */
 export function partNodes(parts: readonly WirePart[], messageId: string, desk: Desk): HTMLElement[] {

@@ -1,10 +1,11 @@
 // The form for a new post in a forum: a title, what it says, and the forum's tags.
+
+import type { WirePlace } from '../wire.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { el, freshId } from './dom.ts'
 import { notice } from './notices.ts'
 import { act } from './talk.ts'
-import type { WirePlace } from './wire.ts'
 
 /** The nodes of the form; once it is sent, one goes to the post. */
 export function postForm(place: WirePlace, desk: Desk): HTMLElement[] {

@@ -1,9 +1,10 @@
 // The sheet of cards: keeps them in order, changes only what changed, and keeps the reader's place and focus.
+
+import type { WireCommand, WireMessage } from '../wire.ts'
 import { cardNode } from './card.ts'
 import { commandButtons } from './command-list.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
-import type { WireCommand, WireMessage } from './wire.ts'
 
 /** What an empty sheet offers to begin with. */
 export type Beginnings = {

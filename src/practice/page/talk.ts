@@ -1,5 +1,5 @@
 // The page's two lines to the stand-in: acts go out, news comes in.
-import type { WireAct, WireNews, WireOutcome, WireUpload } from './wire.ts'
+import type { WireAct, WireNews, WireOutcome, WireUpload } from '../wire.ts'
 
 /** Sends an act and gives back what came of it; a broken line comes back as words too. */
 export async function act(what: WireAct): Promise<WireOutcome> {

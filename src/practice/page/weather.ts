@@ -1,9 +1,10 @@
 // The weather drawer: faults on order, and what Discord would have refused so far.
+
+import type { WireWeather } from '../wire.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
 import { notice } from './notices.ts'
-import type { WireWeather } from './wire.ts'
 
 const weatherOrders: readonly { readonly what: WireWeather; readonly label: string; readonly said: string }[] = [
   { what: 'twice', label: 'Deliver every click twice', said: 'From now on every click reaches the bot twice.' },

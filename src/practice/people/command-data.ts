@@ -1,16 +1,17 @@
 // Builds a slash command's `data` from a path and values, refusing what a client would not let a person send.
 import type { Room } from '../room.ts'
+import type { WireOption } from '../wire.ts'
 import { isUpload, type Upload } from '../world/files.ts'
 import type { Json } from '../world/raw.ts'
 import type { Channel, Command } from '../world/world.ts'
 import { CannotDo } from './cannot.ts'
-import { flat, type ListedOption } from './command-listing.ts'
+import { flat } from './command-listing.ts'
 import { checkEnding, type Resolved, resolveChannel, resolveFile, resolvePerson, resolveRole } from './resolve.ts'
 
 export type Value = string | number | boolean | Upload
 
 /** The command and the options of a path such as `check start`. */
-export function findCommand(room: Room, path: string): { command: Command; options: readonly ListedOption[] } {
+export function findCommand(room: Room, path: string): { command: Command; options: readonly WireOption[] } {
   const name = path.split(' ')[0]
   const found = [...room.world.commands.values()].filter(one => one.type === 1 && one.name === name)
   for (const command of found) {
@@ -69,7 +70,7 @@ export function commandData(
 function checked(
   room: Room,
   into: Resolved,
-  option: ListedOption,
+  option: WireOption,
   value: Value,
   personId: string,
   channel: Channel,

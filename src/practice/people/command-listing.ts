@@ -1,33 +1,10 @@
 // The commands a person is offered, laid flat: one entry for each path that can be run.
 import type { Room } from '../room.ts'
+import type { WireCommand, WireOption } from '../wire.ts'
 import { rights } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
 import { personMay } from '../world/rights.ts'
 import type { Channel, Command } from '../world/world.ts'
-
-export type ListedOption = {
-  readonly name: string
-  readonly shownName: string
-  readonly description: string
-  /** Discord's option type: 3 text, 4 whole number, 5 yes or no, 6 person, 7 channel, 8 role, 9 mentionable, 10 number, 11 file. */
-  readonly type: number
-  readonly required: boolean
-  readonly autocomplete: boolean
-  readonly choices: readonly { readonly name: string; readonly value: string | number }[]
-  readonly min: number | null
-  readonly max: number | null
-  readonly fileTypes: readonly string[]
-}
-
-export type CommandListing = {
-  readonly kind: 'slash' | 'person' | 'message'
-  /** `check start`, or a menu command's name. */
-  readonly path: string
-  readonly shownPath: string
-  readonly description: string
-  readonly options: readonly ListedOption[]
-  readonly id: string
-}
 
 type Spec = {
   type: number
@@ -68,7 +45,7 @@ export function offered(room: Room, personId: string, command: Command, channel:
 }
 
 /** Every path the person may run in this channel, with wording in their language. */
-export function listCommands(room: Room, personId: string, channel: Channel): CommandListing[] {
+export function listCommands(room: Room, personId: string, channel: Channel): WireCommand[] {
   const locale = room.world.people.get(personId)?.locale ?? 'en-US'
   return [...room.world.commands.values()]
     .filter(command => offered(room, personId, command, channel))
@@ -76,10 +53,10 @@ export function listCommands(room: Room, personId: string, channel: Channel): Co
 }
 
 /** All runnable paths of one command. */
-export function flat(command: Command, locale: string): CommandListing[] {
+export function flat(command: Command, locale: string): WireCommand[] {
   const kind = commandKinds[command.type as 1 | 2 | 3]
   if (kind === undefined) return []
-  const walk = (spec: Spec, path: string, shownPath: string): CommandListing[] => {
+  const walk = (spec: Spec, path: string, shownPath: string): WireCommand[] => {
     const nested = (spec.options ?? []).filter(one => one.type <= 2)
     if (nested.length > 0) {
       return nested.flatMap(one =>
@@ -98,7 +75,7 @@ function said(base: string, localized: Record<string, string> | null | undefined
   return localized?.[locale] ?? base
 }
 
-function listed(spec: Spec, locale: string): ListedOption {
+function listed(spec: Spec, locale: string): WireOption {
   return {
     name: spec.name,
     shownName: said(spec.name, spec.name_localizations, locale),

@@ -1,16 +1,17 @@
 // Builds a modal submit's `data` from what a person filled in, refusing what a client would not let them send.
 // Source of the shape: Discord's documentation, Component Reference; discord-api-types, modalSubmit.
-import type { SeenField, SeenModal } from '../interactions/modal.ts'
+
 import type { Room } from '../room.ts'
+import type { WireField, WireForm, WirePart } from '../wire.ts'
 import { isUpload, type Upload } from '../world/files.ts'
-import { type Json, partType, type RawComponent } from '../world/raw.ts'
+import { type Json, partType } from '../world/raw.ts'
 import { CannotDo } from './cannot.ts'
 import { checkEnding, type Resolved, resolveChannel, resolveFile, resolvePerson, resolveRole } from './resolve.ts'
 
 export type FieldValue = string | boolean | readonly string[] | readonly Upload[]
 
 /** `data` of the submit; fields left out keep what was filled in already. */
-export function modalData(room: Room, modal: SeenModal, given: Readonly<Record<string, FieldValue>>): Json {
+export function modalData(room: Room, modal: WireForm, given: Readonly<Record<string, FieldValue>>): Json {
   for (const name of Object.keys(given)) {
     if (!modal.fields.some(field => field.customId === name)) {
       throw new CannotDo(
@@ -19,7 +20,7 @@ export function modalData(room: Room, modal: SeenModal, given: Readonly<Record<s
     }
   }
   const resolved: Resolved = {}
-  const answer = (part: RawComponent): Json => {
+  const answer = (part: WirePart): Json => {
     const field = modal.fields.find(one => one.customId === part.custom_id)
     if (field === undefined)
       throw new CannotDo(`The form holds a field of a kind that is not known here (${part.type}).`)
@@ -38,7 +39,7 @@ export function modalData(room: Room, modal: SeenModal, given: Readonly<Record<s
   }
 }
 
-function filled(room: Room, into: Resolved, modal: SeenModal, field: SeenField, value: FieldValue): Json {
+function filled(room: Room, into: Resolved, modal: WireForm, field: WireField, value: FieldValue): Json {
   const no = (words: string) => new CannotDo(`The field "${field.label || field.customId}" ${words}`)
   if (field.kind === 'check') return { value: value === true }
   if (field.kind === 'text') {
@@ -69,8 +70,8 @@ function filled(room: Room, into: Resolved, modal: SeenModal, field: SeenField, 
 function oneValue(
   room: Room,
   into: Resolved,
-  modal: SeenModal,
-  field: SeenField,
+  modal: WireForm,
+  field: WireField,
   one: string | Upload,
   no: (words: string) => CannotDo,
 ): string {

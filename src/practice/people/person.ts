@@ -1,16 +1,16 @@
 // A member of the invented server as a test or the page acts for them: commands, clicks, menus, modals, and what they see.
-import type { SeenModal } from '../interactions/modal.ts'
 import type { Choice } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import { menuKind, type SeenMessage, see } from '../seen.ts'
+import type { WireCommand, WireForm, WirePart } from '../wire.ts'
 import { messageJson } from '../world/message-json.ts'
-import { type Json, partType, type RawComponent, walk } from '../world/raw.ts'
+import { type Json, partType, walk } from '../world/raw.ts'
 import { maySpeak, personMay, sees } from '../world/rights.ts'
 import { type Channel, channelKind, directChannel, type Message } from '../world/world.ts'
 import { addMessage } from '../world/write-message.ts'
 import { CannotDo } from './cannot.ts'
 import { commandData, findCommand, type Value } from './command-data.ts'
-import { type CommandListing, listCommands, offered } from './command-listing.ts'
+import { listCommands, offered } from './command-listing.ts'
 import { type ForumPost, openPost } from './forum-post.ts'
 import { type FieldValue, modalData } from './modal-data.ts'
 import { type Opening, openInteraction } from './open-interaction.ts'
@@ -28,7 +28,7 @@ export type Person = {
   readonly id: string
   readonly name: string
   /** The commands offered to this person in a place. */
-  commands(where?: Where): CommandListing[]
+  commands(where?: Where): WireCommand[]
   /** What autocomplete offers while they type `focused.value`. */
   suggest(
     path: string,
@@ -51,7 +51,7 @@ export type Person = {
     values: readonly string[],
     how?: { readonly stale?: boolean },
   ): Promise<Reply>
-  submit(modal: SeenModal, fields: Readonly<Record<string, FieldValue>>): Promise<Reply>
+  submit(modal: WireForm, fields: Readonly<Record<string, FieldValue>>): Promise<Reply>
   /** Their private replies and all messages of the channels they see, oldest first. */
   sees(channelId?: string): SeenMessage[]
   /** Hides one of their private replies, as "dismiss" does. */
@@ -93,7 +93,7 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
     message: SeenMessage | string,
     customId: string,
     stale: boolean,
-    more: (part: RawComponent) => Json,
+    more: (part: WirePart) => Json,
   ) => {
     const now = reach(message)
     const from = stale && typeof message !== 'string' ? message.components : now.components
@@ -202,13 +202,7 @@ export function personOf(room: Room, idOrName: string, patience: Patience): Pers
   }
 }
 
-function menuData(
-  room: Room,
-  part: RawComponent,
-  values: readonly string[],
-  personId: string,
-  channelId: string,
-): Json {
+function menuData(room: Room, part: WirePart, values: readonly string[], personId: string, channelId: string): Json {
   const kind = menuKind(part.type)
   if (kind === null) throw new CannotDo(`"${part.custom_id}" is not a menu.`)
   const min = part.min_values ?? 1

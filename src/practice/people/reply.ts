@@ -1,17 +1,18 @@
 // What a person gets back from the bot, and the wait for it.
 
-import { layOut, type SeenModal } from '../interactions/modal.ts'
+import { layOut } from '../interactions/modal.ts'
 import type { Choice, Happening, Opened } from '../interactions/opened.ts'
 import { firstAnswerMs, tokenMs } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import type { Issue } from '../rules/issue.ts'
 import { type SeenMessage, see } from '../seen.ts'
+import type { RawComponent, WireForm } from '../wire.ts'
 import type { Message } from '../world/world.ts'
 
 export type Reply =
   | { readonly kind: 'message'; readonly message: SeenMessage; readonly private: boolean; readonly deferred: boolean }
   | { readonly kind: 'updated'; readonly message: SeenMessage; readonly deferred: boolean }
-  | { readonly kind: 'modal'; readonly modal: SeenModal }
+  | { readonly kind: 'modal'; readonly modal: WireForm }
   /** Still "please wait" after `patience`; `final` gives the message once it comes, or null when the token has died. */
   | {
       readonly kind: 'deferred'
@@ -128,13 +129,13 @@ function stillWaiting(room: Room, opened: Opened, message: Message): Reply {
 function keepModal(
   room: Room,
   opened: Opened,
-  given: { customId: string; title: string; components: SeenModal['components'] },
-): SeenModal {
+  given: { customId: string; title: string; components: RawComponent[] },
+): WireForm {
   const seen = layOut({
     id: opened.id,
     customId: given.customId,
     title: given.title,
-    components: [...given.components],
+    components: given.components,
     personId: opened.personId,
     channelId: opened.channelId,
   })

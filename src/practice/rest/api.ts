@@ -1,16 +1,19 @@
-// Answers one REST request: faults first, then the token, the route, and the journal.
-import type { IncomingMessage, ServerResponse } from 'node:http'
+// Answers REST requests: faults first, then the token, the route, and the journal.
 import { setTimeout as wait } from 'node:timers/promises'
-import type { NextAnswer } from '../faults.ts'
+import type { HttpBindings } from '@hono/node-server'
+import { RESPONSE_ALREADY_SENT } from '@hono/node-server/utils/response'
+import type { Context, Hono } from 'hono'
+import type { ContentfulStatusCode } from 'hono/utils/http-status'
+import type { NextAnswer, Weather } from '../faults.ts'
 import { withoutTokens } from '../journal.ts'
 import type { Room } from '../room.ts'
 import { type Answer, notFound, refusals } from './answer.ts'
-import { readBody } from './body.ts'
+import { type Body, readBody } from './body.ts'
 import { channelRoutes } from './channel-routes.ts'
 import { commandRoutes } from './command-routes.ts'
 import { interactionRoutes } from './interaction-routes.ts'
 import { messageRoutes } from './message-routes.ts'
-import { findRoute, type Route } from './route.ts'
+import { type Route, route } from './route.ts'
 import { serverRoutes } from './server-routes.ts'
 import { threadRoutes } from './thread-routes.ts'
 import { webhookRoutes } from './webhook-routes.ts'
@@ -28,60 +31,53 @@ const routes: readonly Route[] = [
 /** Discord's limit for one file on a server without boosts. */
 const mostFile = 10 * 1024 * 1024
 
-/** Answers a request whose path starts with `/api`. */
-export async function answerApi(room: Room, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const url = new URL(request.url ?? '/', 'http://stand-in')
-  const method = request.method ?? 'GET'
-  const path = url.pathname.replace(/^\/api(\/v\d+)?/, '')
-  const shown = withoutTokens(path)
-  const body = await readBody(request)
-  const weather = room.faults.befalls(`${method} ${shown}`)
-  for (const one of weather) if (one.kind === 'delay') await wait(one.ms)
-  const ordered = weather.find(one => one.kind === 'answer')
-  let answer: Answer
-  if (ordered !== undefined) answer = orderedAnswer(ordered.answer)
-  else if (body.ok && body.files.some(file => file.bytes.length > mostFile)) answer = refusals.tooLarge
-  else if (!body.ok) answer = body.why === 'too-large' ? refusals.tooLarge : refusals.notJson
-  else {
-    const found = findRoute(routes, method, path)
-    if (found === null) answer = notFound.route
-    else if (!found.route.open && request.headers.authorization !== `Bot ${room.botToken}`)
-      answer = refusals.unauthorized
-    else answer = found.route.handle({ room, params: found.params, query: url.searchParams, ...body })
-  }
-  const told = answer.body as { code?: unknown; message?: unknown } | undefined
-  room.journal.add({
-    at: room.clock.now(),
-    method,
-    path: shown,
-    body: body.ok ? (body.list ?? body.json) : null,
-    files: body.ok ? body.files.map(file => ({ name: file.name, size: file.bytes.length })) : [],
-    status: answer.status,
-    code: answer.status >= 400 && typeof told?.code === 'number' ? told.code : null,
-    message: answer.status >= 400 && typeof told?.message === 'string' ? told.message : null,
-    issues: answer.issues ?? [],
-    byFault: ordered !== undefined,
-  })
-  if (weather.some(one => one.kind === 'lose')) {
-    request.socket.resetAndDestroy()
-    return
-  }
-  send(response, answer)
+type Asking = Context<{ Bindings: HttpBindings }>
+
+/** Puts everything below `/api` into the door; the version is already taken out of the path. */
+export function openApi(room: Room, door: Hono<{ Bindings: HttpBindings }>): void {
+  for (const one of routes) door.on(one.method, `/api${one.path}`, c => answer(room, c, one))
+  const unknown = route('', () => notFound.route, true)
+  door.all('/api/*', c => answer(room, c, unknown))
 }
 
-function send(response: ServerResponse, answer: Answer): void {
-  if (answer.body === undefined) {
-    response.writeHead(answer.status, answer.headers).end()
-    return
+const pathOf = (c: Asking) => c.req.path.slice('/api'.length)
+
+async function answer(room: Room, c: Asking, { open, handle }: Route): Promise<Response> {
+  const body = await readBody(c.env.incoming)
+  const weather = room.faults.befalls(`${c.req.method} ${withoutTokens(pathOf(c))}`)
+  for (const one of weather) if (one.kind === 'delay') await wait(one.ms)
+  const ordered = weather.find(one => one.kind === 'answer')
+  const given = () => {
+    if (ordered !== undefined) return orderedAnswer(ordered.answer)
+    if (typeof body === 'string') return body === 'too-large' ? refusals.tooLarge : refusals.notJson
+    if (body.files.some(file => file.bytes.length > mostFile)) return refusals.tooLarge
+    if (!open && c.req.header('authorization') !== `Bot ${room.botToken}`) return refusals.unauthorized
+    return handle({ room, params: c.req.param(), query: new URLSearchParams(c.req.url.split('?')[1]), ...body })
   }
-  const text = JSON.stringify(answer.body)
-  response
-    .writeHead(answer.status, {
-      'content-type': 'application/json',
-      'content-length': Buffer.byteLength(text),
-      ...answer.headers,
-    })
-    .end(text)
+  return told(room, c, given(), typeof body === 'string' ? null : body, weather)
+}
+
+/** Writes the exchange down and gives the answer out, or lets the line break before it. */
+function told(room: Room, c: Asking, answer: Answer, body: Body | null, weather: readonly Weather[]): Response {
+  const said = (answer.status >= 400 ? answer.body : undefined) as { code?: unknown; message?: unknown } | undefined
+  room.journal.add({
+    at: room.clock.now(),
+    method: c.req.method,
+    path: withoutTokens(pathOf(c)),
+    body: body && (body.list ?? body.json),
+    files: (body?.files ?? []).map(file => ({ name: file.name, size: file.bytes.length })),
+    status: answer.status,
+    code: typeof said?.code === 'number' ? said.code : null,
+    message: typeof said?.message === 'string' ? said.message : null,
+    issues: answer.issues ?? [],
+    byFault: weather.some(one => one.kind === 'answer'),
+  })
+  if (weather.some(one => one.kind === 'lose')) {
+    c.env.incoming.socket.resetAndDestroy()
+    return RESPONSE_ALREADY_SENT
+  }
+  if (answer.body === undefined) return c.body(null, answer.status as 204, answer.headers)
+  return c.json(answer.body, answer.status as ContentfulStatusCode, answer.headers)
 }
 
 /** Source of the 429 shape: Discord's documentation, "Rate Limits". */

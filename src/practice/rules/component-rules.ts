@@ -1,6 +1,7 @@
 // What Discord demands of components beyond the published description: counts, ids, buttons, menus, text lengths.
 // Source: Discord's documentation, Component Reference; the 4000 characters over all displays: the discord.js guide.
-import { messageFlag, partType, type RawComponent, type RawOption } from '../world/raw.ts'
+import type { RawComponent, RawOption } from '../wire.ts'
+import { messageFlag, partType } from '../world/raw.ts'
 import { type Issue, issue } from './issue.ts'
 
 type Path = readonly (string | number)[]

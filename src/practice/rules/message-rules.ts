@@ -1,6 +1,7 @@
 // What Discord demands of a message beyond the published description: V2 against old fields, files, embeds, mentions.
 // Source: Discord's documentation, Message Resource and Component Reference.
-import { type Json, messageFlag, partType, type RawComponent, walk } from '../world/raw.ts'
+import type { RawComponent } from '../wire.ts'
+import { type Json, messageFlag, partType, walk } from '../world/raw.ts'
 import type { Message } from '../world/world.ts'
 import type { SentFile } from '../world/write-message.ts'
 import { componentIssues, required } from './component-rules.ts'

@@ -1,6 +1,7 @@
 // What Discord demands of a modal beyond the published description.
 // Source: Discord's documentation, Component Reference; five top-level components: discord-api-types.
-import { type Json, partType, type RawComponent, walk } from '../world/raw.ts'
+import type { RawComponent } from '../wire.ts'
+import { type Json, partType, walk } from '../world/raw.ts'
 import { menuIssues, optionIssues, required } from './component-rules.ts'
 import { type Issue, issue } from './issue.ts'
 

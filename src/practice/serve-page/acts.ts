@@ -1,60 +1,11 @@
 // Carries out what a person does on the page, and says what came of it.
-import * as z from 'zod'
-import type { WireOutcome } from '../page/wire.ts'
+
 import { CannotDo } from '../people/cannot.ts'
 import type { Person } from '../people/person.ts'
 import type { Reply } from '../people/reply.ts'
 import type { Room } from '../room.ts'
+import { actShape, type WireAct, type WireOutcome, type WireUpload, type WireValue, type WireWeather } from '../wire.ts'
 import type { Upload } from '../world/files.ts'
-
-const upload = z.strictObject({ name: z.string().min(1).max(200), base64: z.string() })
-const value = z.union([z.string().max(6000), z.number(), z.boolean(), upload])
-const id = z.string().min(1).max(100)
-const common = { you: id }
-
-const actShape = z.discriminatedUnion('do', [
-  z.strictObject({ do: z.literal('say'), ...common, place: id, text: z.string().min(1).max(2000) }),
-  z.strictObject({
-    do: z.literal('post'),
-    ...common,
-    place: id,
-    title: z.string().max(100),
-    text: z.string().max(2000),
-    tags: z.array(id).max(5),
-  }),
-  z.strictObject({
-    do: z.literal('run'),
-    ...common,
-    place: id,
-    path: z.string(),
-    options: z.record(z.string(), value),
-  }),
-  z.strictObject({
-    do: z.literal('suggest'),
-    ...common,
-    place: id,
-    path: z.string(),
-    options: z.record(z.string(), value),
-    focused: z.strictObject({ name: z.string(), value: z.string().max(6000) }),
-  }),
-  z.strictObject({ do: z.literal('click'), ...common, message: id, customId: id }),
-  z.strictObject({ do: z.literal('choose'), ...common, message: id, customId: id, values: z.array(id).max(25) }),
-  z.strictObject({
-    do: z.literal('submit'),
-    ...common,
-    modal: id,
-    fields: z.record(z.string(), z.union([z.string().max(4000), z.boolean(), z.array(z.string()), z.array(upload)])),
-  }),
-  z.strictObject({ do: z.literal('use-on-message'), ...common, message: id, command: z.string() }),
-  z.strictObject({ do: z.literal('use-on-person'), ...common, place: id, person: id, command: z.string() }),
-  z.strictObject({ do: z.literal('dismiss'), ...common, message: id }),
-  z.strictObject({
-    do: z.literal('weather'),
-    what: z.enum(['twice', 'once', 'drop', 'reconnect', 'end-session', 'busy', 'broken', 'lose', 'slow', 'fair']),
-  }),
-])
-
-type Act = z.infer<typeof actShape>
 
 /** Does what the body says; everything that cannot be done comes back as words. */
 export async function carryOut(room: Room, body: unknown, personOf: (id: string) => Person): Promise<WireOutcome> {
@@ -72,7 +23,7 @@ export async function carryOut(room: Room, body: unknown, personOf: (id: string)
 const trouble = (words: string): WireOutcome => ({ kind: 'trouble', words })
 const done = (messageId: string | null = null): WireOutcome => ({ kind: 'done', messageId })
 
-async function perform(room: Room, act: Exclude<Act, { do: 'weather' }>, person: Person): Promise<WireOutcome> {
+async function perform(room: Room, act: Exclude<WireAct, { do: 'weather' }>, person: Person): Promise<WireOutcome> {
   switch (act.do) {
     case 'say':
       return done(person.say(act.text, { channel: act.place }))
@@ -107,15 +58,15 @@ async function perform(room: Room, act: Exclude<Act, { do: 'weather' }>, person:
   }
 }
 
-function received(options: Record<string, z.infer<typeof value>>): Record<string, string | number | boolean | Upload> {
+function received(options: Readonly<Record<string, WireValue>>): Record<string, string | number | boolean | Upload> {
   return Object.fromEntries(
     Object.entries(options).map(([key, given]) => [key, typeof given === 'object' ? toUpload(given) : given]),
   )
 }
 
-const oneReceived = (given: string | z.infer<typeof upload>) => (typeof given === 'string' ? given : toUpload(given))
+const oneReceived = (given: string | WireUpload) => (typeof given === 'string' ? given : toUpload(given))
 
-function toUpload(given: z.infer<typeof upload>): Upload {
+function toUpload(given: WireUpload): Upload {
   return { name: given.name, bytes: new Uint8Array(Buffer.from(given.base64, 'base64')) }
 }
 
@@ -143,7 +94,7 @@ function outcome(room: Room, reply: Reply): WireOutcome {
   }
 }
 
-function changeWeather(room: Room, what: Extract<Act, { do: 'weather' }>['what']): WireOutcome {
+function changeWeather(room: Room, what: WireWeather): WireOutcome {
   const { faults } = room
   const next = { match: /^(POST|PATCH) \/(interactions|webhooks|channels)/ }
   if (what === 'twice') faults.deliverTwice(true)

@@ -1,8 +1,9 @@
 // What one person has before them on the page: people, places, commands, and the messages of the chosen place.
-import type { WireFrame, WireMessage, WirePlace } from '../page/wire.ts'
+
 import { listCommands } from '../people/command-listing.ts'
 import type { Room } from '../room.ts'
 import { see } from '../seen.ts'
+import type { WireFrame, WireMessage, WirePlace } from '../wire.ts'
 import { maySpeak, personMay, sees } from '../world/rights.ts'
 import { type Channel, channelKind, directChannel, isThread, type Message } from '../world/world.ts'
 

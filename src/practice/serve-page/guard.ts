@@ -1,18 +1,19 @@
 // Keeps every other web page out: only this machine's own names, this page's own origin, and only JSON we asked for.
-import type { IncomingMessage } from 'node:http'
+
+type Headers = Readonly<Record<string, string>>
 
 /** Whether the request was made by the page itself (or by a tool on this machine), not by a page elsewhere. */
-export function fromOwnPage(request: IncomingMessage): boolean {
-  const { host, origin } = request.headers
-  const site = request.headers['sec-fetch-site']
+export function fromOwnPage(headers: Headers): boolean {
+  const { host, origin } = headers
+  const site = headers['sec-fetch-site']
   if (origin !== undefined && origin !== `http://${host}`) return false
   return site === undefined || site === 'same-origin' || site === 'none'
 }
 
 /** Whether a POST comes from our script: a custom header and a JSON body cannot be sent across origins unasked. */
-export function isOwnAct(request: IncomingMessage): boolean {
-  const json = request.headers['content-type']?.startsWith('application/json') === true
-  return json && request.headers['x-practice'] === 'act' && fromOwnPage(request)
+export function isOwnAct(headers: Headers): boolean {
+  const json = headers['content-type']?.startsWith('application/json') === true
+  return json && headers['x-practice'] === 'act' && fromOwnPage(headers)
 }
 
 /** Headers of everything the page consists of. */

@@ -1,49 +1,46 @@
 // Sends the page what changes for one person in one place, as server-sent events.
-import type { IncomingMessage, ServerResponse } from 'node:http'
+import type { Context } from 'hono'
+import { streamSSE } from 'hono/streaming'
 import type { Exchange } from '../journal.ts'
-import type { WireNews } from '../page/wire.ts'
 import type { Room } from '../room.ts'
+import type { WireNews } from '../wire.ts'
 import type { WorldEvent } from '../world/world.ts'
 import { frameFor, isFor, messagesFor, placeOf, toWire, whoIs } from './frame.ts'
 
 /** Keeps the line open until the page leaves. */
-export function streamNews(room: Room, url: URL, request: IncomingMessage, response: ServerResponse): void {
-  const you = whoIs(room, url.searchParams.get('you'))
-  const place = placeOf(room, you, url.searchParams.get('place'))
-  response.writeHead(200, {
-    'content-type': 'text/event-stream',
-    'cache-control': 'no-store',
-    'x-accel-buffering': 'no',
-  })
-  const say = (news: WireNews) => response.write(`data: ${JSON.stringify(news)}\n\n`)
+export function streamNews(room: Room, c: Context): Response {
+  const you = whoIs(room, c.req.query('you') ?? null)
+  const place = placeOf(room, you, c.req.query('place') ?? null)
+  return streamSSE(c, async stream => {
+    const say = (news: WireNews) => void stream.write(`data: ${JSON.stringify(news)}\n\n`)
 
-  // Many changes may come at once; the frame is sent once for all of them.
-  let framed = false
-  const sayFrame = () => {
-    if (framed) return
-    framed = true
-    setImmediate(() => {
-      framed = false
-      if (!response.writableEnded) say({ kind: 'frame', frame: frameFor(room, you, place) })
-    })
-  }
-  const onWorld = (event: WorldEvent) => {
-    if (!('message' in event)) return sayFrame()
-    const { message } = event
-    if (event.kind === 'message' && message.onlyFor === null && message.channelId !== place.id) return sayFrame()
-    if (event.kind === 'message-gone') return say({ kind: 'gone', id: message.id })
-    if (isFor(room, you, place.id, message))
-      say({ kind: 'message', message: toWire(room, message), fresh: event.kind === 'message' })
-  }
-  const onComplaint = (exchange: Exchange) => say({ kind: 'complaint', words: complaintWords(exchange) })
+    // Many changes may come at once; the frame is sent once for all of them.
+    let framed = false
+    const sayFrame = () => {
+      if (framed) return
+      framed = true
+      setImmediate(() => {
+        framed = false
+        say({ kind: 'frame', frame: frameFor(room, you, place) })
+      })
+    }
+    const onWorld = (event: WorldEvent) => {
+      if (!('message' in event)) return sayFrame()
+      const { message } = event
+      if (event.kind === 'message' && message.onlyFor === null && message.channelId !== place.id) return sayFrame()
+      if (event.kind === 'message-gone') return say({ kind: 'gone', id: message.id })
+      if (isFor(room, you, place.id, message))
+        say({ kind: 'message', message: toWire(room, message), fresh: event.kind === 'message' })
+    }
+    const onComplaint = (exchange: Exchange) => say({ kind: 'complaint', words: complaintWords(exchange) })
 
-  say({ kind: 'view', frame: frameFor(room, you, place), messages: messagesFor(room, you, place.id) })
-  room.world.listeners.add(onWorld)
-  room.gateway.listeners.add(sayFrame)
-  room.journal.listeners.add(onComplaint)
-  const beat = setInterval(() => response.write(': still here\n\n'), 20_000)
-  beat.unref()
-  request.on('close', () => {
+    say({ kind: 'view', frame: frameFor(room, you, place), messages: messagesFor(room, you, place.id) })
+    room.world.listeners.add(onWorld)
+    room.gateway.listeners.add(sayFrame)
+    room.journal.listeners.add(onComplaint)
+    const beat = setInterval(() => void stream.write(': still here\n\n'), 20_000)
+    beat.unref()
+    await new Promise<void>(resolve => stream.onAbort(resolve))
     clearInterval(beat)
     room.world.listeners.delete(onWorld)
     room.gateway.listeners.delete(sayFrame)

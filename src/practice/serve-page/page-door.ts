@@ -1,5 +1,6 @@
 // Answers everything that is not the API or a file: the page, its scripts, its news and its acts.
-import type { IncomingMessage, ServerResponse } from 'node:http'
+import type { HttpBindings } from '@hono/node-server'
+import { type Context, Hono } from 'hono'
 import { personOf } from '../people/person.ts'
 import type { Patience } from '../people/reply.ts'
 import { readBytes } from '../rest/body.ts'
@@ -12,34 +13,31 @@ import { pageFile } from './page-files.ts'
 /** Room for one file of 10 MiB in base64 and some words; more is refused. */
 const mostAct = 15 * 1024 * 1024
 
-/** Answers one request of the page. */
-export async function answerPage(
-  room: Room,
-  patience: Patience,
-  url: URL,
-  request: IncomingMessage,
-  response: ServerResponse,
-): Promise<void> {
-  const plain = (status: number, words: string) => {
-    response.writeHead(status, { ...pageHeaders, 'content-type': 'text/plain; charset=utf-8' }).end(words)
+/** The page's routes. */
+export function openPage(room: Room, patience: Patience): Hono<{ Bindings: HttpBindings }> {
+  const page = new Hono<{ Bindings: HttpBindings }>()
+  page.use(async (c, next) => {
+    for (const [name, value] of Object.entries(pageHeaders)) c.header(name, value)
+    await next()
+  })
+  page.post('/act', async c => {
+    if (!isOwnAct(c.req.header())) return c.text('Only the page itself may do this.', 403)
+    const bytes = await readBytes(c.env.incoming, mostAct)
+    if (bytes === null) return c.text('That is too large: files may have 10 MiB.', 413)
+    return c.json(await carryOut(room, parse(bytes), id => personOf(room, id, patience)))
+  })
+  page.get('/live', c =>
+    fromOwnPage(c.req.header()) ? streamNews(room, c) : c.text('Only the page itself may read this.', 403),
+  )
+  const send = async (c: Context, name: string) => {
+    const file = await pageFile(name)
+    return file === null ? c.text('Nothing is here.', 404) : c.body(file.text, 200, { 'content-type': file.kind })
   }
-  if (request.method === 'POST' && url.pathname === '/act') {
-    if (!isOwnAct(request)) return plain(403, 'Only the page itself may do this.')
-    const bytes = await readBytes(request, mostAct)
-    if (bytes === null) return plain(413, 'That is too large: files may have 10 MiB.')
-    const outcome = await carryOut(room, parse(bytes), id => personOf(room, id, patience))
-    response.writeHead(200, { ...pageHeaders, 'content-type': 'application/json' }).end(JSON.stringify(outcome))
-    return
-  }
-  if (request.method !== 'GET') return plain(405, 'Only GET is answered here.')
-  if (url.pathname === '/live') {
-    if (!fromOwnPage(request)) return plain(403, 'Only the page itself may read this.')
-    return streamNews(room, url, request, response)
-  }
-  const name = url.pathname === '/' ? 'index.html' : url.pathname.startsWith('/page/') ? url.pathname.slice(6) : ''
-  const file = await pageFile(name)
-  if (file === null) return plain(404, 'Nothing is here.')
-  response.writeHead(200, { ...pageHeaders, 'content-type': file.kind }).end(file.text)
+  page.get('/', c => send(c, 'index.html'))
+  page.get('/page/:name{[a-z-]+\\.(?:css|ts|svg)}', c => send(c, c.req.param('name')))
+  page.get('*', c => c.text('Nothing is here.', 404))
+  page.all('*', c => c.text('Only GET is answered here.', 405))
+  return page
 }
 
 function parse(bytes: Buffer): unknown {

@@ -20,8 +20,7 @@ const stripped = new Map<string, PageFile>()
 
 /** A file of the page by its plain name, or null; scripts are stripped once and kept. */
 export async function pageFile(name: string): Promise<PageFile | null> {
-  const ending = /^[a-z-]+\.(html|css|ts|svg)$/.exec(name)?.[1]
-  if (ending === undefined) return null
+  const ending = name.split('.').at(-1) ?? ''
   const known = stripped.get(name)
   if (known !== undefined) return known
   const text = await readFile(new URL(name, pageFolder), 'utf8').catch(() => null)

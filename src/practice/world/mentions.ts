@@ -1,8 +1,10 @@
 // Works out whom a message really pings: what its text mentions and what `allowed_mentions` lets through.
 // Source: Discord's documentation, Message Resource, "Allowed Mentions Object"; without one, an ordinary message pings
 // users, roles and everyone, an interaction's message users only.
+
+import type { RawComponent } from '../wire.ts'
 import { rights } from './permissions.ts'
-import type { Json, RawComponent } from './raw.ts'
+import type { Json } from './raw.ts'
 import { partType, walk } from './raw.ts'
 import type { Pinged, World } from './world.ts'
 

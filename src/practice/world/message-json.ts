@@ -1,7 +1,9 @@
 // Writes a message the way Discord's API writes it, for the bot.
+
+import type { RawComponent } from '../wire.ts'
 import { memberJson, userJson } from './describe.ts'
 import { linkOf } from './files.ts'
-import type { Json, RawComponent } from './raw.ts'
+import type { Json } from './raw.ts'
 import type { Attachment, Message, StoredFile, World } from './world.ts'
 
 /** An attachment object. */

@@ -1,58 +1,7 @@
 // The JSON shapes that travel between a bot and the stand-in, as far as the stand-in looks into them.
+import type { RawComponent, WirePart } from '../wire.ts'
 
 export type Json = { [key: string]: unknown }
-
-export type RawMedia = {
-  url: string
-  attachment_id?: string
-  [key: string]: unknown
-}
-
-export type RawOption = {
-  label: string
-  value: string
-  description?: string
-  default?: boolean
-  emoji?: { name?: string; id?: string }
-}
-
-/** Any component of a message or a modal; which fields are there depends on `type`. */
-export type RawComponent = {
-  type: number
-  id?: number
-  custom_id?: string
-  label?: string
-  description?: string
-  style?: number
-  url?: string
-  disabled?: boolean
-  required?: boolean
-  placeholder?: string
-  content?: string
-  value?: string
-  default?: boolean
-  spoiler?: boolean
-  divider?: boolean
-  spacing?: number
-  accent_color?: number | null
-  min_values?: number
-  max_values?: number
-  min_length?: number
-  max_length?: number
-  emoji?: { name?: string; id?: string }
-  options?: RawOption[]
-  file_types?: string[]
-  channel_types?: number[]
-  default_values?: { id: string; type: string }[]
-  components?: RawComponent[]
-  component?: RawComponent
-  accessory?: RawComponent
-  items?: { media: RawMedia; description?: string; spoiler?: boolean }[]
-  media?: RawMedia
-  file?: RawMedia
-  name?: string
-  size?: number
-}
 
 /** Component types. Source: Discord's documentation, Component Reference. */
 export const partType = {
@@ -88,7 +37,9 @@ export const messageFlag = {
 } as const
 
 /** Every component of a tree, parents first. */
-export function* walk(components: readonly RawComponent[] | undefined): Generator<RawComponent> {
+export function walk(components: readonly RawComponent[] | undefined): Generator<RawComponent>
+export function walk(components: readonly WirePart[] | undefined): Generator<WirePart>
+export function* walk(components: readonly WirePart[] | undefined): Generator<WirePart> {
   for (const component of components ?? []) {
     if (component === null || typeof component !== 'object') continue
     yield component

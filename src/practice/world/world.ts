@@ -2,8 +2,9 @@
 import type { Clock } from '../clock.ts'
 import type { Scenario, ScenarioPerson } from '../scenario.ts'
 import { snowflakes } from '../snowflake.ts'
+import type { RawComponent } from '../wire.ts'
 import { type Overwrite, overwritesOf } from './permissions.ts'
-import type { Json, RawComponent } from './raw.ts'
+import type { Json } from './raw.ts'
 
 /** Discord's channel types, as far as the stand-in has them. */
 export const channelKind = { text: 0, direct: 1, publicThread: 11, privateThread: 12, forum: 15 } as const

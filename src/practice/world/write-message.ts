@@ -1,7 +1,9 @@
 // Makes and changes messages from the bodies a bot sends: text, embeds, components, files.
+
+import type { RawComponent, RawMedia } from '../wire.ts'
 import { dropFile, fileOfLink, keepFile, type Upload } from './files.ts'
 import { nobodyPinged } from './mentions.ts'
-import { type Json, messageFlag, type RawComponent, type RawMedia, walk } from './raw.ts'
+import { type Json, messageFlag, walk } from './raw.ts'
 import { type Attachment, type Channel, type Message, type Pinged, tell, type World } from './world.ts'
 
 /** A file of a multipart body: `field` is the n of `files[n]`. */

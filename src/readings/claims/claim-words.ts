@@ -32,16 +32,34 @@ export const protectionWords = {
 export const chemistryWords = {
   'iron-phosphate':
     /\b(life ?po ?4|lfp|lithium[- ]iron[- ]phosphate|lithium[- ]?eisenphosphat|litio[- ]ferrofosfato|fosfato de hierro( y)?( de)? litio|lithium[- ]fer[- ]phosphate)\b/giu,
+  'sodium-ion': /\b(sodium[- ]?ion|natrium[- ]?ionen?|iones? de sodio|sodio[- ]?ion|na[- ]ion)\b/giu,
+  titanate: /\b(lithium[- ]?titan\w*|titanato de litio|lto)\b/giu,
   'lithium-ion': /\b(li[- ]?ion|lithium[- ]?ion(en)?|iones? de litio)\b/giu,
 } as const
 
-/** Prices, which say nothing about the cell: a currency before or after a number. */
+/** Prices, which say nothing about the cell: a currency before or after a number. A number is looked at from its beginning alone. */
 export const price =
-  /(?:[€$£¥]|\b(?:usd|eur|gbp|chf|cny|rmb)\b) ?\d[\d.,' ]*\d|(?:[€$£¥]|\b(?:usd|eur|gbp|chf|cny|rmb)\b) ?\d|\d[\d.,']* ?(?:[€$£¥]|(?:usd|eur|euros?|dollars?|bucks|gbp|chf|pounds sterling|cents?)\b)/giu
+  /(?:[€$£¥]|\b(?:usd|eur|gbp|chf|cny|rmb)\b) ?\d(?:[\d.,' ]{0,14}\d)?|(?<![\d.,'])\d[\d.,']{0,14} ?(?:[€$£¥]|(?:usd|eur|euros?|dollars?|bucks|gbp|chf|pounds sterling|cents?)\b)/giu
 
-/** "4x", "x4", "8 pcs", "10er Pack", "2 Stück": how many cells the text is about. */
+/** "18x65 mm", "18 x 65": a size, not a number of cells. */
+export const dimensions =
+  /(?<![\p{L}\d.,])\d{1,2}(?:[.,]\d{1,2})? ?(?:mm)? ?[x×*] ?\d{2,3}(?:[.,]\d{1,2})?(?: ?mm| ?cm|(?![\p{L}\d]|[.,]\d| [\p{L}]))/giu
+
+/** "4x", "x4", "18650x2", "8 pcs", "10er Pack", "2 Stück": how many cells the text is about. */
 export const count =
-  /\b(\d{1,3}) ?(?:x|×|pcs\.?|pieces?|cells?|st(?:u|ü)ck|stk\.?|zellen|er[- ]pack|uds?\.?|unidades|pilas|celdas|pi[eè]ces|piles|cellules|pack)(?![\p{L}\d])|(?<![\p{L}\d])(?:x|×|pack of|set of|lot de|paquete de) ?(\d{1,3})\b(?! ?(?:mm|cm))/giu
+  /(?<![\p{L}\d.,])(\d{1,3}) ?(?:[x×*](?!\p{L})|(?:pcs\.?|pieces?|cells?|st(?:u|ü)ck|stk\.?|zellen|er[- ]pack|uds?\.?|unidades|pilas|celdas|pi[eè]ces|piles|cellules|pack)(?![\p{L}\d]))|(?<!\p{L})(?:[x×*]|pack of|set of|lot de|paquete de) ?(\d{1,3})(?![\d\p{L}]|[.,]\d)/giu
+
+/** "13S4P", "4P13S": cells in series, and side by side. */
+export const connection =
+  /(?<![\p{L}\d.,])(?:(\d{1,3}) ?s ?[-/]? ?(\d{1,3}) ?p|(\d{1,3}) ?p ?[-/]? ?(\d{1,3}) ?s)(?![\p{L}\d])/giu
+
+/** Words for a battery of cells. A "pack of four" is a number of loose cells. */
+export const batteryWords =
+  /\b(battery packs?(?! of\b)|power ?banks?|akku ?packs?|akkubl[oö]ck\w*|batteriepacks?|batteries? externes?|bater[ií]as? externas?|pack de bater[ií]as|e-?bike|pedelec|bms)\b/giu
+
+/** Words of what a cell is charged from or sits in, whose voltage is not the cell's. */
+export const otherVoltage =
+  /\b(charg\w*|adapt\w*|netzteil\w*|lade\w*|usb|input|output|eingang|ausgang|entrada|salida|cargador\w*|car|auto|supply|inverter|led|lamp\w*)\b/iu
 
 /** Lower case without accents, so that the words above match as people type them. */
 function fold(text: string): string {

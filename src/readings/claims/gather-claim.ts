@@ -1,53 +1,77 @@
 // Brings the facts of a text together into the one claim they make.
 
+import { type CellChemistry, nominalVolts } from '../../ground/ceilings.ts'
 import type { FormatName } from '../../ground/formats.ts'
-import { type CeilingFormat, ceilings, type FormatCeilings } from './ceilings.ts'
 import { type Chemistry, type Fact, type FactOf, factsOf } from './facts.ts'
 
 export type Claim = {
   readonly format: FormatName | null
   readonly formats: readonly FactOf<'format'>[]
-  readonly lines: FormatCeilings | null
-  readonly chemistry: Chemistry | null
+  /** What limits are taken for: nickel or cobalt, the most generous, where the text names nothing or contradicts itself. */
+  readonly chemistry: CellChemistry
   readonly nominalV: number
-  /** Cells the text is about; a capacity is taken to be each one's, as loose cells are sold. */
+  /** The nominal voltage is the text's own, not the usual one of the chemistry. */
+  readonly saysVoltage: boolean
+  /** Every voltage the text names, V. */
+  readonly voltages: readonly number[]
+  /** Cells the text is about; a capacity is taken to be each one's, as loose cells are sold, unless they make up a battery. */
   readonly cells: number
-  /** Cells side by side in a battery's designation, which share its capacity. */
+  /** The text is about a battery of cells; `inSeries` and `parallel` say how they are connected, where it does. */
+  readonly battery: FactOf<'battery'> | null
+  readonly inSeries: number | null
+  /** Cells side by side, which share the capacity and the current of a battery; 1 for loose cells. */
   readonly parallel: number
-  /** The largest one: a minimum beside it claims less. */
+  /** The largest one: a minimum beside it claims less. One with its unit written goes before one without. */
   readonly capacity: FactOf<'capacity'> | null
   readonly energy: FactOf<'energy'> | null
   readonly mass: FactOf<'mass'> | null
+  /** 1.5 V is claimed: a cell with a converter inside, whose mAh count at 1.5 V. */
+  readonly converter: FactOf<'voltage'> | null
 }
 
 /** The claim of all facts together; what is said twice counts at its highest. */
 export function gather(facts: readonly Fact[]): Claim {
   const formats = factsOf(facts, 'format')
-  const format = formats[0]?.format ?? null
-  const chemistries = factsOf(facts, 'chemistry').map(fact => fact.chemistry)
-  const chemistry = chemistries.find(isIron) ?? chemistries[0] ?? null
-  const stated = factsOf(facts, 'voltage').find(({ V }) => V >= 3.2 && V <= 3.85)?.V
+  const chemistry = chemistryOf(factsOf(facts, 'chemistry').map(fact => fact.chemistry))
+  const voltages = factsOf(facts, 'voltage')
+  const stated = voltages.find(({ V }) => Math.abs(V / nominalVolts[chemistry] - 1) <= 0.08)?.V
   const capacities = factsOf(facts, 'capacity')
+  const written = capacities.filter(({ assumed }) => !assumed)
+  const batteries = factsOf(facts, 'battery')
+  const battery = batteries.find(({ inParallel }) => inParallel !== null) ?? batteries[0] ?? null
+  const { inSeries = null, inParallel = null } = battery ?? {}
+  const counted = Math.max(1, ...factsOf(facts, 'count').map(fact => fact.cells))
   return {
-    format,
+    format: formats[0]?.format ?? null,
     formats,
-    lines: format && format in ceilings ? ceilings[format as CeilingFormat] : null,
     chemistry,
-    nominalV: stated ?? nominalVoltage(chemistry),
-    cells: Math.max(1, ...factsOf(facts, 'count').map(fact => fact.cells)),
-    parallel: Math.max(1, ...factsOf(facts, 'designation').map(fact => fact.designation.inParallel)),
-    capacity: capacities.length === 0 ? null : capacities.reduce((most, each) => (each.mAh > most.mAh ? each : most)),
+    nominalV: stated ?? nominalVolts[chemistry],
+    saysVoltage: stated !== undefined,
+    voltages: voltages.map(({ V }) => V),
+    cells: Math.max(counted, (inSeries ?? 1) * (inParallel ?? 1)),
+    battery,
+    inSeries,
+    parallel: inParallel ?? 1,
+    capacity: largest(written.length > 0 ? written : capacities),
     energy: factsOf(facts, 'energy')[0] ?? null,
     mass: factsOf(facts, 'mass')[0] ?? null,
+    converter: voltages.find(({ V }) => V >= 1.4 && V <= 1.6) ?? null,
   }
 }
 
-/** Nominal voltage by chemistry: 3.6 V, iron phosphate 3.2 V. */
-function nominalVoltage(chemistry: Chemistry | null): number {
-  return isIron(chemistry) ? 3.2 : 3.6
+function largest(capacities: readonly FactOf<'capacity'>[]): FactOf<'capacity'> | null {
+  return capacities.reduce<FactOf<'capacity'> | null>((most, one) => (most && most.mAh >= one.mAh ? most : one), null)
 }
 
-/** Whether a chemistry is iron phosphate, which holds less and weighs less. */
-export function isIron(chemistry: Chemistry | null | undefined): boolean {
-  return chemistry === 'IFR' || chemistry === 'iron-phosphate'
+/** The one chemistry that all names mean; "lithium-ion" leaves it open, and names that contradict each other do so, too. */
+function chemistryOf(named: readonly Chemistry[]): CellChemistry {
+  const meant = new Set(named.filter(one => one !== 'lithium-ion').map(cellChemistry))
+  const [only, another] = meant
+  return only !== undefined && another === undefined ? only : 'nickel-or-cobalt'
+}
+
+/** What a name of a chemistry means for limits. */
+export function cellChemistry(named: Chemistry): CellChemistry {
+  if (named === 'IFR' || named === 'iron-phosphate') return 'iron-phosphate'
+  return named === 'sodium-ion' || named === 'titanate' ? named : 'nickel-or-cobalt'
 }

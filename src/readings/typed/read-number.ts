@@ -16,8 +16,21 @@ export function plainText(text: string): string {
     .trim()
 }
 
+/** Marks of the locales seen so far: a formatter costs more than everything else about a number. Discord knows some 30 locales. */
+const marks = new Map<string, '.' | ','>()
+const mostMarks = 100
+
 /** The decimal mark of a locale; an unknown locale counts as one with a point. */
 export function decimalMark(locale: string): '.' | ',' {
+  const known = marks.get(locale)
+  if (known) return known
+  const mark = markOf(locale)
+  if (marks.size >= mostMarks) marks.clear()
+  marks.set(locale, mark)
+  return mark
+}
+
+function markOf(locale: string): '.' | ',' {
   try {
     const parts = new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1.5)
     return parts.some(part => part.type === 'decimal' && part.value === ',') ? ',' : '.'

@@ -2,7 +2,7 @@
 //
 // Everything here is worked out from releases alone, so that it says nothing they do not say.
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
-import { failing } from '../../ground/verdicts.ts'
+import { isFailing } from '../../ground/verdicts.ts'
 import type { Release } from '../release/release.ts'
 import { baselineGap, baselineWeeks } from '../rises/baseline.ts'
 import { foresee, spikeBound } from '../rises/spike.ts'
@@ -61,7 +61,7 @@ function newlyFailed({ families }: Release, { family, rule }: Thing): number {
   const shown = families.find(one => one.family === family)
   if (!shown) return 0
   if (rule !== null) return shown.rules.find(one => one.rule === rule)?.more ?? 0
-  return shown.verdicts.filter(one => failing.includes(one.verdict)).reduce((all, one) => all + one.more, 0)
+  return shown.verdicts.filter(one => isFailing(one.verdict)).reduce((all, one) => all + one.more, 0)
 }
 
 /** By the same window and the same foresight as the exact counts are judged with, from what is shown. */

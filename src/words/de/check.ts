@@ -9,11 +9,6 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Prüfung: {what}',
   'check.batch':
     '{cells, plural, other {Du prüfst # zusammen gekaufte Zellen. Sieh dir jede an und antworte für die, die am schlechtesten aussieht.}}',
-  'check.progress':
-    '{answered, plural, =0 {Noch keine Frage beantwortet} one {# Frage beantwortet} other {# Fragen beantwortet}}, höchstens noch {left, number}. Du kannst jederzeit aufhören.',
-  'check.again': 'Bitte sieh noch einmal hin',
-  'check.again.why':
-    'Du hast „{answer}“ geantwortet. Zusammen mit dem, was du vorher gesagt hast, hieße das: Es ist nicht die Zelle, für die sie ausgegeben wird. Dabei verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; dieselbe Antwort zählt. Wenn eine frühere Antwort das Versehen war, geh zurück.',
   'check.unsure': 'Kann ich nicht sagen',
   'check.back': 'Zurück',
   'check.pause': 'Pause',
@@ -21,7 +16,6 @@ export const check: InWordsOf<typeof english> = {
   'check.measure': 'Messwert eintippen',
   'check.choose': 'Wähle, was du siehst',
   'check.letter': '{letter} · {label}',
-  'check.not-so': 'Stimmt nicht: frag mich noch einmal',
   'care.look': 'Nur hinsehen, oder sagen, was du weißt. Nichts muss angefasst werden.',
   'care.handle': 'Halte die Zelle behutsam. Halte beide Enden von Metall fern.',
   'care.meter': 'Du brauchst ein Messgerät. Wenn du keines hast, antworte „Kann ich nicht sagen“.',
@@ -78,4 +72,48 @@ export const check: InWordsOf<typeof english> = {
   'check.hazard-unsure': `Bei einem Zeichen von Gefahr warst du unsicher. Lass die Zelle liegen, wo sie ist. Müsstest du sie für eine Antwort anfassen, wähle „Kann ich nicht sagen“. ${safety['safety.turns']}`,
   'stale.note':
     'Dieser Knopf war von einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
+  'beginning.title': 'Prüfung: {what}',
+  'beginning.text':
+    'Du drückst nur Tasten. Zuerst wird nach Gefahr gefragt, und „Kann ich nicht sagen“ ist immer eine Antwort.',
+  'beginning.known': '{count, plural, one {# Angabe ist} other {# Angaben sind}} schon bekannt.',
+  'beginning.quick': 'Kurz: etwa 2 Minuten',
+  'beginning.full': 'Gründlich: etwa 10 Minuten',
+  'beginning.family': 'Als welches Modell wird sie verkauft?',
+  'beginning.family.none': 'Nicht in der Liste, oder ich weiß es nicht',
+  'beginning.tools': 'Welche Werkzeuge hast du? Ohne geht es auch.',
+  'beginning.not-now': 'Jetzt nicht',
+  'tool.lens': 'Eine Lupe oder eine Handykamera mit Zoom',
+  'tool.ruler': 'Ein Lineal',
+  'tool.calliper': 'Ein Messschieber',
+  'tool.scale': 'Eine Waage, die Gramm anzeigt',
+  'tool.meter': 'Ein Multimeter',
+  'tool.load': 'Ein Lade- oder Testgerät, das mAh zählt',
+  'tool.lens.with': 'eine Lupe',
+  'tool.ruler.with': 'ein Lineal (Größe)',
+  'tool.calliper.with': 'ein Messschieber (Größe)',
+  'tool.scale.with': 'eine Waage (Gewicht)',
+  'tool.meter.with': 'ein Multimeter (Spannung in Ruhe)',
+  'tool.load.with': 'eine Kapazitätsmessung durch jemanden, der die Geräte dafür hat',
+  'stage.safety': 'Sicherheit',
+  'stage.label': 'Aufdruck',
+  'stage.look': 'Ansehen',
+  'stage.measure': 'Messen',
+  'where.left':
+    '{way}: {answered, plural, =0 {noch nichts beantwortet} other {# beantwortet}}, {left, plural, one {höchstens noch # Frage} other {höchstens noch # Fragen}}',
+  'where.decided':
+    '{verdict} {left, plural, one {Noch # Frage kann} other {Noch bis zu # Fragen können}} es nur schlimmer machen.',
+  'again.title': 'Sieh noch einmal hin: {question}',
+  'again.why':
+    'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und drücke dann, was du jetzt siehst.',
+  'again.measure': 'Noch einmal messen und eintippen',
+  'again.still': 'Weiterhin {label}',
+  'again.rather': 'Nein, eher {label}',
+  'change.kept': '{label} (deine Antwort)',
+  'changed.note': 'Geändert: „{question}“ war „{before}“ und ist jetzt „{after}“.',
+  'check.end-now': 'Jetzt mit diesem Ergebnis aufhören',
+  'check.stuck':
+    'Das war zweimal hintereinander „Kann ich nicht sagen“. Du kannst jemanden fragen, der hier hilft, auch mit Fotos, oder mit dem aufhören, was bekannt ist.',
+  'answers.title': 'Deine Antworten',
+  'answers.text': 'Wähle eine aus, um sie noch einmal zu geben. Die anderen bleiben, wie sie sind.',
+  'answers.choose': 'Welche Antwort möchtest du ändern?',
 }

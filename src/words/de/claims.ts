@@ -13,7 +13,7 @@ export const claims: InWordsOf<typeof english> = {
     'In diesem Text wurde keine Angabe über eine Zelle gefunden. Nenn die Größe, die Kapazität, den Strom oder die Masse so, wie sie im Angebot stehen, zum Beispiel „18650 3000 mAh 20 A continuous“.',
   'claim.cut': 'Nur die ersten {most, number} Zeichen wurden gelesen.',
   'claim.impossible': 'Unmöglich',
-  'claim.high': 'Mehr, als bekannt ist, aber nicht als falsch bewiesen',
+  'claim.high': 'Hoch: Frag nach dem Datenblatt des Herstellers',
   'claim.contradiction': 'Widerspricht sich selbst',
   'claim.low': 'Verdächtig niedrig',
   'claim.not-comparable': 'Lässt sich mit nichts vergleichen',
@@ -21,7 +21,7 @@ export const claims: InWordsOf<typeof english> = {
     'Keine dieser Angaben ist unmöglich. Das zeigt nichts: Eine bescheidene Angabe ist auf jede Zelle leicht gedruckt.',
   'claim.start': 'Eine Zelle mit diesen Angaben prüfen',
   'claim.add': 'Zu meiner Prüfung hinzufügen: {what}',
-  'fact.format': 'Größe: {format}',
+  'fact.format': 'Größe: {format}{doubled, select, yes { (eine Ziffer steht doppelt da)} other {}}',
   'fact.designation':
     'Bezeichnung nach IEC 61960-3: höchstens {diameter, number} mm breit und {height, number} mm lang{format, select, none {} other {, im Handel {format} genannt}}',
   'fact.chemistry': 'Zellchemie: {chemistry}',
@@ -33,10 +33,10 @@ export const claims: InWordsOf<typeof english> = {
   'chemistry.iron-phosphate': 'Lithium-Eisenphosphat',
   'chemistry.lithium-ion': 'Lithium-Ionen, mehr steht nicht da',
   'fact.capacity':
-    'Kapazität: {value, number} mAh{grade, select, minimum { (Mindestwert genannt)} typical { (typischer Wert genannt)} other {}}',
-  'fact.energy': 'Energie: {value, number} Wh',
+    'Kapazität: {value, number} mAh{grade, select, minimum { (Mindestwert genannt)} typical { (typischer Wert genannt)} other {}}{assumed, select, yes { (ohne Einheit geschrieben, als mAh gelesen)} other {}}',
+  'fact.energy': 'Energie: {value, number} Wh{milli, select, yes { (in mWh geschrieben)} other {}}',
   'fact.current':
-    'Strom: {value, number} A {sort, select, continuous {dauerhaft} pulse {als Puls} max {„max“} charge {zum Laden} other {ohne ein Wort dazu}}{seconds, select, none {} other {, für {seconds} s}}',
+    'Strom: {value, number} A {sort, select, continuous {dauerhaft} pulse {als Puls} max {„max“} charge {zum Laden} other {ohne ein Wort dazu}}{seconds, select, none {} other {, für {seconds} s}}{limit, select, none {} other {, bis {limit} °C}}',
   'fact.rate':
     'Strom: das {value, number}-Fache der Kapazität je Stunde {sort, select, continuous {(dauerhaft)} pulse {(als Puls)} max {(„max“)} charge {(zum Laden)} other {(ohne ein Wort dazu)}}',
   'fact.mass': 'Masse: {value, number} g',
@@ -46,18 +46,18 @@ export const claims: InWordsOf<typeof english> = {
   'fact.count': '{cells, plural, one {# Zelle} other {# Zellen}}',
   'fact.unclear': '„{typed}“ kann man als {readings} lesen',
   'weighed.capacity':
-    '{value, number} mAh in dieser Größe{cells, plural, one {} other { für jede Zelle}}: Die besten bekannten fassen etwa {best, number} mAh{density, select, none {} other {. Dafür bräuchte es {density} Wh in jedem Liter}}.',
+    '{value, number} mAh{assumed, select, yes { (ohne Einheit geschrieben, als mAh gelesen)} other {}} in dieser Größe{cells, plural, one {} other { für jede Zelle}}: Die besten bekannten fassen etwa {best, number} mAh{density, select, none {} other {. Dafür bräuchte es {density} Wh in jedem Liter}}.{weight, select, high { Zellen dieser Klasse sind neu und schwer: Frag nach einem Datenblatt ab 2024, das auch den Mindestwert nennt, und wieg die Zelle.} other {}}',
   'weighed.energy-per-volume':
     '{value, number} Wh in jedem Liter, bei der {size, select, measured {gemessenen} other {angegebenen}} Größe: Die besten bekannten erreichen etwa {best, number}.',
   'weighed.energy-per-mass':
     '{value, number} Wh in jedem Kilogramm, bei der {size, select, measured {gemessenen} other {angegebenen}} Masse: Die besten bekannten erreichen etwa {best, number}.',
   'weighed.continuous-current':
-    '{value, number} A ohne Pause: Die besten bekannten dieser Größe geben etwa {best, number} A. Belaste nie eine Zelle nach so einer Zahl.',
+    '{value, number} A ohne Pause{upTo, select, temperature { bis zu einer Temperatur} other {}}: Die besten bekannten dieser Größe geben etwa {best, number} A{upTo, select, temperature {} other { ohne eine Grenze durch die Temperatur}}.{weight, select, high { Mehr gibt es nur bis zu einer Temperatur, bei der die Last abschaltet, und hier ist keine genannt.} other {}} Belaste nie eine Zelle nach so einer Zahl.',
   'weighed.capacity-and-current':
     '{capacity, number} mAh zusammen mit {current, number} A ohne Pause: Mehr vom einen kostet etwas vom anderen; Zellen dieser Größe mit mehr als {pairCapacity, number} mAh geben nicht mehr als etwa {pairCurrent, number} A.',
   'weighed.mass': '{value, number} g: Bloße Zellen dieser Größe wiegen mindestens etwa {lightest, number} g.',
   'weighed.energy-and-capacity':
-    '{energy, number} Wh passen nicht zu dieser Kapazität, die bei ihrer üblichen Spannung etwa {fromCapacity, number} Wh ergibt. Eins von beiden stimmt nicht.',
+    '{energy, number} Wh passen nicht zu dieser Kapazität, die bei {volts, number} V etwa {fromCapacity, number} Wh ergibt. Eins von beiden stimmt nicht.',
   'weighed.two-formats': 'Es nennt mehrere Größen: {formats}. Eine Zelle hat eine.',
   'weighed.charge-current':
     '{value, number} A ist ein Strom zum Laden; er sagt nichts darüber, was die Zelle abgeben kann.',
@@ -68,10 +68,27 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.sort-unsaid':
     '{value, number} A ohne ein „continuous“ (dauerhaft) daneben können ein Pulswert sein. Belaste nie eine Zelle danach.',
   'weighed.no-format': '{value, number} mAh lassen sich nur zusammen mit der Größe der Zelle beurteilen.',
-  'weighed.format-unknown': '{value, number} mAh: Für diese Größe ist hier kein Bestwert bekannt.',
   'weighed.unclear-figure':
     'Eine Zahl kann man auf zwei Arten lesen ({readings}). Sieh nach und tipp sie mit ihrer Einheit ein.',
+  'weighed.energy': '{value, number} Wh in dieser Größe: Die besten bekannten fassen etwa {best, number} Wh.',
+  'weighed.converter':
+    '{value, number} mAh neben 1,5 V: In so einer Zelle steckt ein Wandler, und ihre mAh zählen bei 1,5 V. Die Grenzen für mAh gelten für sie nicht; vergleich ihre Wh.',
+  'weighed.connection-unsaid':
+    '{value, number} mAh einer Batterie aus mehreren Zellen: Wie sie verbunden sind, steht nicht da, also folgt daraus nichts für jede Zelle. Frag, wie viele in Reihe und wie viele nebeneinander liegen, etwa 3S2P.',
+  'weighed.battery-current':
+    '{value, number} A einer Batterie aus mehreren Zellen: Wie sie verbunden sind, steht nicht da, also folgt daraus nichts für jede Zelle. Belaste nie eine Batterie nach so einer Zahl.',
+  'weighed.milliwatt-hours':
+    '{value, number} mWh sind eine Energie und keine Kapazität: Bei {volts, number} V sind es etwa {capacity, number} mAh.',
+  'claim.beyond': 'Mehr, als ein glaubhaftes Datenblatt nennt',
+  'claim.many':
+    'Nur die ersten {most, number} Angaben wurden gelesen. Schick den Teil des Textes, in dem es um eine einzelne Zelle geht.',
+  'claim.nothing-compared':
+    'Nichts davon ließ sich mit dem vergleichen, was von solchen Zellen bekannt ist; das spricht also weder dafür noch dagegen.',
+  'chemistry.sodium-ion': 'Natrium-Ionen',
+  'chemistry.titanate': 'Lithium-Titanat',
+  'fact.battery':
+    'Batterie aus mehreren Zellen{how, select, both {: {series, number} in Reihe, {parallel, number} nebeneinander} parallel {: {parallel, number} nebeneinander} voltage {, nach ihrer Spannung} other {}}',
   'weighed.out-of-date': '{says} (Der Vergleichswert ist über sein Datum hinaus und zählt eine Stufe weniger.)',
   'weighed.sources':
-    'Errechnet aus Datenblättern bis 2026 und veröffentlichten Energiedichten; die Zahlen gelten bis {date}. Preise blieben außen vor.',
+    'Errechnet aus Datenblättern bis 2026 und veröffentlichten Energiedichten{date, select, none {} other {; die Zahlen gelten bis {date}}}. Preise blieben außen vor.',
 }

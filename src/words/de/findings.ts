@@ -78,8 +78,6 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.weeks.choice': '{weeks, plural, one {# Woche} other {# Wochen}}, bis {until}',
   'finding.drafted':
     'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
-  'finding.settled':
-    'Jemand hat inzwischen darüber entschieden. Es wurde nichts geändert; hier siehst du, wie es steht.',
   'finding.not-posted':
     'Die Warnung konnte nicht gepostet oder geändert werden: Den Kanal oder die Nachricht gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Nichts wurde entschieden.',
   'finding.by-hand':

@@ -145,6 +145,4 @@ export const handOver: InWordsOf<typeof english> = {
   'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
   'refusal.only-beside-it':
     'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Antworte „Kann ich auch nicht sagen“, schick die Frage zurück, oder sag Gefahr, wenn du sie siehst.',
-  'refusal.changed-meanwhile':
-    'Im selben Augenblick hat jemand diese Prüfung geändert. Sieh noch einmal nach und entscheide dann.',
 }

@@ -38,7 +38,6 @@ export const links: InWordsOf<typeof english> = {
   'links.done.edit': 'Geändert.',
   'links.done.still-good': 'Als heute angesehen vermerkt.',
   'links.done.remove': 'Entfernt.',
-  'links.stale': 'Jemand hat die Links inzwischen geändert. Von dir wurde nichts geändert; so stehen sie jetzt.',
   'links.typed': 'Was du eingegeben hast:',
   'links.again': 'Noch einmal eingeben',
   'links.form.add': 'Ein neuer Link',

@@ -19,6 +19,8 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: Die Grenze {limit, number} für „{name}“ muss zwischen dem kleinsten ({least, number}) und dem größten Wert ({most, number}) liegen.',
   'problem.missing-pack':
     '{at}: Das Paket „{name}“ ist nicht hier{near, select, none {} other {; meintest du „{near}“?}}. Leg es neben dieses.',
+  'problem.hazard-cannot-be-waived':
+    '{at}: Auf die Gefahr {name} kann nicht verzichtet werden, denn keine andere liest, was sie liest',
   'problem.enough-cannot-be-met':
     '{at}: „{name}“ kann durch keine Antwort erfüllt werden, also könnte „nichts gefunden“ nie gesagt werden. Nimm es aus enough heraus.',
   'problem.too-tangled':

@@ -10,6 +10,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.expired':
     'Diese Prüfung wurde zwei Wochen lang nicht angerührt und ist abgelaufen. Beginne eine neue mit /prüfung start.',
   'refusal.closed': 'Diese Prüfung ist geschlossen. Beginne eine neue mit /prüfung start.',
+  'refusal.changed-meanwhile':
+    'Jemand war schneller. Von dir wurde nichts geändert. Sieh nach, wie es jetzt steht, und entscheide dann.',
   'refusal.not-now':
     'Das geht an dieser Stelle nicht. Nimm die Knöpfe der neuesten Nachricht, oder sieh mit /prüfung weiter nach, wo du bist.',
   'refusal.another-question': 'Die Prüfung ist jetzt bei einer anderen Frage. Du siehst sie mit /prüfung weiter.',
@@ -56,4 +58,5 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.long-warning':
     'Diese Warnung hat {length, number} Zeichen, und über den Vorsichtshinweis passen höchstens {most, number}. Es wurde nichts veröffentlicht. Kürze sie und veröffentliche sie noch einmal.',
   'refusal.may-not-post': 'In diesem Kanal darfst du selbst nicht schreiben. Wähle einen, in dem du schreiben darfst.',
+  'refusal.nothing-to-change': 'Diese Frage ist noch nicht beantwortet, es gibt also nichts zu ändern.',
 }

@@ -33,8 +33,6 @@ export const setup: InWordsOf<typeof english> = {
   'setup.again': 'Noch einmal versuchen',
   'setup.saved': '✓ So ist es jetzt.',
   'setup.tried': 'Eben ausprobiert: Ich darf in {channel} posten. Es wurde nichts dort gelassen.',
-  'setup.changed-meanwhile':
-    'Jemand hat die Einrichtung inzwischen geändert. Deine Änderung wurde nicht gemacht; so steht es jetzt.',
   'setup.part.reports': 'Kanal für Berichte',
   'setup.part.review': 'Kanal für Rückfragen',
   'setup.part.moderators': 'Moderation',

@@ -29,7 +29,6 @@ export const verdicts: InWordsOf<typeof english> = {
   'part.unchecked': 'Nicht geprüft',
   'part.changes': 'Was es ändern würde',
   'part.next': 'Was jetzt zu tun ist',
-  'part.asked-next': 'Die nächste Frage, die am meisten sagen würde',
   'part.judged': 'Beurteilt nach {packs}',
   'finding.published': '{says} (veröffentlicht: {source})',
   'finding.derived': '{says} (errechnet; die Zahlen stehen im Regelpaket)',
@@ -56,14 +55,26 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.not-use': 'Benutze sie nicht.',
   'next.hazard-unsure':
     'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} konntest du es nicht sagen. Bis du es kannst, behandle die Zelle als gefährlich: nicht benutzen, nicht laden, nicht herumtragen.',
-  'next.hazard-unseen':
-    'Nach {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} wurde nicht gesehen. Bis das geschehen ist, behandle die Zelle als gefährlich: nicht benutzen, nicht laden, nicht herumtragen.',
   'next.until-sure': 'Benutze sie nicht, bis du sicher bist, was sie ist.',
   'next.buy': 'Kauf nur bei bekannten, viel genutzten Quellen, und nie allein wegen eines niedrigen Preises.',
   'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, mit Fotos von der Hülle und beiden Enden.',
   'caution.full':
     'Eine Prüfung von außen kann zeigen, dass eine Zelle falsch ist; dass eine richtig ist, kann sie nie zeigen. Wenn du dir bei irgendetwas unsicher bist, benutze die Zelle nicht. Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung. Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.',
   'button.go-on': 'Weiter prüfen',
-  'button.correct': 'Letzte Antwort berichtigen',
   'button.close': 'Diese Prüfung schließen',
+  'verdict.danger.so-far': 'Das ist gefährlich.',
+  'verdict.ruled-out.so-far': 'Schon ausgeschlossen.',
+  'verdict.doubtful.so-far': 'Schon zweifelhaft.',
+  'verdict.would-tell': 'Was mehr sagen würde: {tools}.',
+  'next.handle':
+    'Bewahre sie bis dahin für sich auf, fern von Metall und allem, was Feuer fangen kann, und lade sie nicht.',
+  'part.means': 'Was das Ergebnis bedeutet',
+  'button.details': 'Einzelheiten',
+  'button.change': 'Eine Antwort ändern',
+  'details.page': 'Seite {page} von {pages}',
+  'details.on': 'Nächste Seite',
+  'details.back': 'Vorige Seite',
+  'details.close': 'Zurück zum Ergebnis',
+  'details.nothing': 'Hier gibt es nichts zu sagen.',
+  'part.asked-next': 'Die Frage, die jetzt am meisten helfen würde',
 }

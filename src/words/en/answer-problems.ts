@@ -10,6 +10,8 @@ export const answerProblems = {
   'problem.twice': '{at}: there are two entries “{name}”. Give one of them another id.',
   'problem.unknown-related':
     '{at}: there is no entry “{name}” to be related to{near, select, none {} other {; did you mean “{near}”?}}.',
+  'problem.unknown-words':
+    '{at}: there are no words of safety called “{name}”{near, select, none {} other {; did you mean “{near}”?}}.',
   'problem.language-incomplete': '{at}: in “{language}” it lacks: {lacks}. Add that, or take the language out.',
   'problem.body-too-long':
     '{at}: its text in “{language}” has {length, number} characters; at most {most, number} can be read on a telephone. Shorten it.',

@@ -72,7 +72,6 @@ export const findings = {
   'finding.form.weeks.choice': '{weeks, plural, one {# week} other {# weeks}}, until {until}',
   'finding.drafted':
     'A rule to begin with. It counts for nothing until somebody has finished it and put it into a pack.',
-  'finding.settled': 'Somebody has decided on this meanwhile. Nothing was changed; this is how it stands.',
   'finding.not-posted':
     'The warning could not be posted or changed: the channel or message is gone, or the bot may not write there. Nothing was decided.',
   'finding.by-hand':

@@ -136,5 +136,4 @@ export const handOver = {
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':
     'No photograph shows that a danger like this is absent: only whoever is beside the cell can say so. Answer “I can’t tell either”, send the question back, or say danger if you see it.',
-  'refusal.changed-meanwhile': 'Somebody changed this check at the same moment. Look again, then decide.',
 } as const

@@ -34,7 +34,6 @@ export const links = {
   'links.done.edit': 'Changed.',
   'links.done.still-good': 'Noted as looked at today.',
   'links.done.remove': 'Removed.',
-  'links.stale': 'Somebody changed the links meanwhile. Nothing was changed by you; this is where they stand.',
   'links.typed': 'What you typed:',
   'links.again': 'Type it again',
   'links.form.add': 'A new link',

@@ -4,6 +4,8 @@ export const refusals = {
   'refusal.gone': 'This check is no longer kept. Start a new one with /check start.',
   'refusal.expired': 'This check was not touched for two weeks and has run out. Start a new one with /check start.',
   'refusal.closed': 'This check is closed. Start a new one with /check start.',
+  'refusal.changed-meanwhile':
+    'Somebody was faster. What you did changed nothing. Look at how it stands now, then decide.',
   'refusal.not-now':
     'That does not go at this step. Use the buttons of the latest message, or /check resume to see where you are.',
   'refusal.another-question': 'The check is at another question now. Use /check resume to see it.',
@@ -48,4 +50,5 @@ export const refusals = {
     '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.',
   'trouble.try-again':
     'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
+  'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',
 } as const

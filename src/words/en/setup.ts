@@ -29,8 +29,6 @@ export const setup = {
   'setup.again': 'Try again',
   'setup.saved': '✓ This is how it is now.',
   'setup.tried': 'Tried just now: I may post in {channel}. Nothing was left there.',
-  'setup.changed-meanwhile':
-    'Somebody has changed the set-up meanwhile. Your change was not made; this is how it stands now.',
   'setup.part.reports': 'Reports channel',
   'setup.part.review': 'Review channel',
   'setup.part.moderators': 'Moderators',

@@ -30,5 +30,7 @@ export const trendInput = {
     '{items}: {recent, number} of {recentAll, number} recent rows, {earlier, number} of {earlierAll, number} earlier ones, p = {p}',
   'patterns.count':
     '{count, number} of {all, number} closed patterns rise or fall beyond chance (one-sided Fisher, Tarone’s factor {factor, number}).',
+  'close.sealed':
+    '{count, plural, one {# outcome waits} other {# outcomes wait}} sealed, and the folder {folder} does not hold the key. Nothing of them was counted or deleted. Run this where the bot keeps its keys.',
   'close.done': '{scope}: {count, plural, =0 {nothing was due} one {# week closed} other {# weeks closed}}.',
 } as const

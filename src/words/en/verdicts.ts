@@ -24,7 +24,6 @@ export const verdicts = {
   'part.unchecked': 'Not checked',
   'part.changes': 'What would change it',
   'part.next': 'What to do now',
-  'part.asked-next': 'The next question that would tell most',
   'part.judged': 'Judged by {packs}',
   'finding.published': '{says} (published: {source})',
   'finding.derived': '{says} (worked out; the figures are in the rule pack)',
@@ -49,14 +48,26 @@ export const verdicts = {
   'next.not-use': 'Do not use it.',
   'next.hazard-unsure':
     'You could not tell about {count, plural, one {# danger sign} other {# danger signs}}. Until you can, treat the cell as unsafe: do not use, charge or carry it.',
-  'next.hazard-unseen':
-    '{count, plural, one {# danger sign was} other {# danger signs were}} not looked for. Until it has been, treat the cell as unsafe: do not use, charge or carry it.',
   'next.until-sure': 'Do not use it until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, with photos of the wrap and both ends.',
   'caution.full':
     'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
   'button.go-on': 'Go on checking',
-  'button.correct': 'Correct the last answer',
   'button.close': 'Close this check',
+  'verdict.danger.so-far': 'This is dangerous.',
+  'verdict.ruled-out.so-far': 'Already ruled out.',
+  'verdict.doubtful.so-far': 'Already doubtful.',
+  'verdict.would-tell': 'What would tell more: {tools}.',
+  'next.handle':
+    'Until then keep it on its own, away from metal and from anything that could catch fire, and do not charge it.',
+  'part.means': 'What the result means',
+  'button.details': 'Details',
+  'button.change': 'Change an answer',
+  'details.page': 'page {page} of {pages}',
+  'details.on': 'Next page',
+  'details.back': 'Previous page',
+  'details.close': 'Back to the result',
+  'details.nothing': 'There is nothing to say here.',
+  'part.asked-next': 'The question that would help most now',
 } as const

@@ -78,7 +78,6 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.weeks.choice': '{weeks, plural, one {# semana} other {# semanas}}, hasta {until}',
   'finding.drafted':
     'Una regla para empezar. No cuenta para nada hasta que alguien la haya terminado y puesto en un paquete.',
-  'finding.settled': 'Alguien lo ha decidido mientras tanto. No se ha cambiado nada; así es como está.',
   'finding.not-posted':
     'No se pudo publicar ni cambiar el aviso: el canal o el mensaje ya no existe, o el bot no puede escribir allí. No se decidió nada.',
   'finding.by-hand': 'Está deshecho, pero el bot no puede cambiar el aviso donde está. Borra ese mensaje a mano.',

@@ -141,5 +141,4 @@ export const handOver: InWordsOf<typeof english> = {
   'word.took-over': '{who}, {holder} ha tomado la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
     'Ninguna fotografía muestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco lo sé decir», devuelve la pregunta, o di peligro si lo ves.',
-  'refusal.changed-meanwhile': 'Alguien cambió esta comprobación en el mismo momento. Mira otra vez y decide entonces.',
 }

@@ -38,7 +38,6 @@ export const links: InWordsOf<typeof english> = {
   'links.done.edit': 'Cambiado.',
   'links.done.still-good': 'Anotado como revisado hoy.',
   'links.done.remove': 'Quitado.',
-  'links.stale': 'Alguien cambió los enlaces entretanto. Tú no cambiaste nada; así están ahora.',
   'links.typed': 'Lo que escribiste:',
   'links.again': 'Escribirlo otra vez',
   'links.form.add': 'Un enlace nuevo',

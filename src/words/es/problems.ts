@@ -19,6 +19,8 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: el límite {limit, number} para «{name}» tiene que estar entre su mínimo ({least, number}) y su máximo ({most, number}).',
   'problem.missing-pack':
     '{at}: el paquete «{name}» no está aquí{near, select, none {} other {; ¿querías decir «{near}»?}}. Ponlo al lado de este.',
+  'problem.hazard-cannot-be-waived':
+    '{at}: no se puede prescindir del peligro {name}, porque ningún otro lee lo que lee',
   'problem.enough-cannot-be-met':
     '{at}: ninguna respuesta puede cumplir «{name}», así que nunca podría decirse «no se encontró nada». Quítalo de enough.',
   'problem.too-tangled':

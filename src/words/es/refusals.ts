@@ -9,6 +9,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.expired':
     'Esta comprobación lleva dos semanas sin tocarse y ha caducado. Empieza una nueva con /comprobar iniciar.',
   'refusal.closed': 'Esta comprobación está cerrada. Empieza una nueva con /comprobar iniciar.',
+  'refusal.changed-meanwhile':
+    'Alguien ha sido más rápido. Tú no has cambiado nada. Mira cómo está ahora y decide entonces.',
   'refusal.not-now':
     'Eso no se puede hacer en este paso. Usa los botones del último mensaje, o /comprobar seguir para ver por dónde vas.',
   'refusal.another-question': 'La comprobación está ahora en otra pregunta. Mírala con /comprobar seguir.',
@@ -57,4 +59,5 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.long-warning':
     'Este aviso tiene {length, number} caracteres, y encima de la precaución caben como mucho {most, number}. No se publicó nada. Acórtalo y publícalo otra vez.',
   'refusal.may-not-post': 'En ese canal tú no puedes escribir. Elige uno en el que puedas.',
+  'refusal.nothing-to-change': 'Esa pregunta aún no tiene respuesta, así que no hay nada que cambiar.',
 }

@@ -33,8 +33,6 @@ export const setup: InWordsOf<typeof english> = {
   'setup.again': 'Probar otra vez',
   'setup.saved': '✓ Así está ahora.',
   'setup.tried': 'Probado ahora mismo: puedo publicar en {channel}. No ha quedado nada allí.',
-  'setup.changed-meanwhile':
-    'Mientras tanto alguien ha cambiado la configuración. Tu cambio no se ha hecho; así está ahora.',
   'setup.part.reports': 'Canal de informes',
   'setup.part.review': 'Canal de revisión',
   'setup.part.moderators': 'Moderación',

@@ -50,9 +50,9 @@ async function weigh(
   const say = sayIn(interaction.locale)
   const now = services.now()
   const facts = readClaims(text, interaction.locale)
-  const findings = weighClaims(facts, dayOf(now))
+  const weighed = weighClaims(facts, dayOf(now))
   await replyPrivately(
     interaction,
-    showClaim(say, { text, facts, findings }, await latestOpen(services, interaction.user.id)),
+    showClaim(say, { text, facts, ...weighed }, await latestOpen(services, say, interaction.user.id)),
   )
 }

@@ -2,10 +2,11 @@
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import type { Program } from '../../../engine/compile.ts'
-import type { Fact } from '../../../readings/claims/facts.ts'
-import type { ClaimFinding, ClaimWeight } from '../../../readings/claims/finding.ts'
+import { type Fact, mostFacts } from '../../../readings/claims/facts.ts'
+import { type ClaimFinding, claimWeights } from '../../../readings/claims/finding.ts'
 import { longestClaim } from '../../../readings/read-claims.ts'
-import { sayClaimFinding, sayFact } from '../../../words/claim-words.ts'
+import type { WeighedClaims } from '../../../readings/weigh-claims.ts'
+import { sayClaimFinding, sayFact, sayNothingFound } from '../../../words/claim-words.ts'
 import { nameWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -15,35 +16,37 @@ import { startWithFacts } from '../facts/facts-codec.ts'
 import { factsOfClaim } from '../facts/facts-of-claim.ts'
 import { button } from '../show/check-buttons.ts'
 
-export type WeighedClaim = {
+export type WeighedClaim = WeighedClaims & {
   readonly text: string
   readonly facts: readonly Fact[]
-  readonly findings: readonly ClaimFinding[]
 }
 
 /** The person's open check that the facts can be added to. */
 export type OpenCheck = { readonly check: Check; readonly program: Program }
 
-const order: readonly ClaimWeight[] = ['impossible', 'contradiction', 'high', 'low', 'not-comparable']
 const quoted = 300
+/** How much of what was read is shown; the rest is counted. */
+const mostShown = 12
 
 export function showClaim(say: Say, claim: WeighedClaim, open: OpenCheck | undefined): ShownMessage {
   const { facts, findings } = claim
   const head = [`### ${say('claim.title')}`, `> ${plain(cutLine(claim.text))}`]
   if (claim.text.length > longestClaim) head.push(`-# ${say('claim.cut', { most: longestClaim })}`)
+  if (facts.length >= mostFacts) head.push(`-# ${say('claim.many', { most: mostFacts })}`)
   const caution = small(say('caution.line'))
   if (facts.length === 0) return message([text([...head, say('claim.none')].join('\n')), caution])
   const rest = (count: number) => say('list.rest', { count })
-  const weighed = order.map(weight => ({
+  const weighed = claimWeights.map(weight => ({
     title: say(`claim.${weight}`),
     items: findings.filter(finding => finding.weight === weight).map(finding => sayClaimFinding(say, finding)),
     rest,
   }))
-  const read = { title: say('claim.title'), items: facts.map(fact => sayFact(say, fact, claim.text)), most: 12, rest }
+  const read = facts.slice(0, mostShown).map(fact => sayFact(say, fact, claim.text))
+  const wasRead = { title: say('claim.read'), items: read, rest, unsaid: facts.length - read.length }
   const foot = sourcesOf(say, findings)
-  const nothing = findings.some(finding => finding.weight !== 'not-comparable') ? [] : [say('claim.nothing')]
+  const nothing = sayNothingFound(say, claim)
   const fixed = [...head, ...nothing, ...foot].join('\n').length + say('caution.line').length + 40
-  const lists = fitLists([...weighed, { ...read, title: say('claim.read') }], fixed, textBudget)
+  const lists = fitLists([...weighed, wasRead], fixed, textBudget)
   return message([
     text(head.join('\n')),
     ...[...lists, ...nothing].map(one => text(one)),
@@ -60,8 +63,12 @@ const cutLine = (typed: string): string => {
 
 function sourcesOf(say: Say, findings: readonly ClaimFinding[]): string[] {
   const dates = findings.flatMap(finding => ('validUntil' in finding ? [finding.validUntil] : []))
-  const date = dates.toSorted().at(0)
-  if (date === undefined) return []
+  if (dates.length === 0) return []
+  const date = dates
+    .filter(one => one !== null)
+    .toSorted()
+    .at(0)
+  if (date === undefined) return [say('weighed.sources', { date: 'none' })]
   const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'long', timeZone: 'UTC' })
   return [say('weighed.sources', { date: day.format(new Date(date)) })]
 }

@@ -30,7 +30,7 @@ export const checkClose: Subcommand = {
     const { saving } = await saveStep(services, interaction, program, check, closed)
     if (saving === 'seen') return
     if (saving === 'stale') return refuse(interaction, say, { code: 'not-now', event: 'close', phase: check.phase.is })
-    await replyPrivately(interaction, await showScreen(say, program, closed.screen, services.pictures))
+    await replyPrivately(interaction, await showScreen(say, program, closed.screen, services))
     if (check.custody)
       await tellOthers(services, await sayInPublic(services, check.server, interaction.guildLocale), closed.check)
   },

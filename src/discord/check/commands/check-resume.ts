@@ -1,12 +1,12 @@
 // /check resume: shows an open check where it stands, in whatever channel the person is now.
 import { ApplicationCommandOptionType } from 'discord.js'
 import { act } from '../../../check/act.ts'
-import { refit } from '../../../check/refit.ts'
 import { screenOf } from '../../../check/screen.ts'
 import { sayIn } from '../../../words/say.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { holderOf } from '../hand-over/turn.ts'
+import { loadCheck } from '../load-check.ts'
 import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { ownCheck, suggestChecks, whichOption } from './which-check.ts'
@@ -26,16 +26,13 @@ export const checkResume: Subcommand = {
     if (!own) return
     const { check, program } = own
     if (check.phase.is !== 'paused' || check.custody?.offer)
-      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), services.pictures))
+      return replyPrivately(interaction, await showScreen(say, program, screenOf(program, check), services))
     const resumed = act(program, check, holderOf(check), { is: 'resume' }, services.now())
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
     const saved = await saveStep(services, interaction, program, check, resumed)
     if (saved.saving === 'seen') return
-    const latest = saved.saving === 'saved' ? saved.check : (await services.checks.load(check.id))?.check
+    const latest = saved.saving === 'saved' ? saved : await loadCheck(services, say, check.id)
     if (!latest) return refuse(interaction, say, { code: 'gone' })
-    await replyPrivately(
-      interaction,
-      await showScreen(say, program, screenOf(program, refit(program, latest)), services.pictures),
-    )
+    await replyPrivately(interaction, await showScreen(say, program, screenOf(program, latest.check), services))
   },
 }

@@ -78,19 +78,25 @@ export const checkStart: Subcommand = {
     if (tooMuch) return refuse(interaction, say, tooMuch)
     const begun = await beginCheck(services, interaction, {
       family: typed === null || typed === noFamily ? null : typed,
-      mode: (interaction.options.getString('depth') ?? 'full') as Mode,
+      ...modeIn(interaction),
       cells: interaction.options.getInteger('cells') ?? 1,
       ...(offering && { offer: offering.taker }),
     })
     if (begun.is === 'seen') return
     if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
     const { program, screen } = begun
-    // In the check's lane: whoever presses at once waits until it is seen that it is offered.
-    await services.lanes.inLane(screen.check.id, async () => {
-      await replyPrivately(interaction, await showScreen(say, program, screen, services.pictures))
+    // In the check's turn: whoever presses at once waits until it is seen that it is offered.
+    await services.queue.inOrder(screen.check.id, async () => {
+      await replyPrivately(interaction, await showScreen(say, program, screen, services))
       if (offering) await offerOut({ services, interaction, say, program, check: screen.check }, screen)
     })
   },
+}
+
+/** How thorough it is to be, where that was said; otherwise the first screen asks. */
+function modeIn(interaction: ChatInputCommandInteraction): { readonly mode?: Mode } {
+  const depth = interaction.options.getString('depth')
+  return depth === 'quick' || depth === 'full' ? { mode: depth } : {}
 }
 
 /** Who it is for, as the options say; undefined for one's own check. */

@@ -5,16 +5,13 @@ import {
   type AutocompleteInteraction,
   type ChatInputCommandInteraction,
 } from 'discord.js'
-import type { Check } from '../../../check/check.ts'
-import { refit } from '../../../check/refit.ts'
-import type { Program } from '../../../engine/compile.ts'
-import { inLanguage } from '../../../engine/in-language.ts'
 import { findFamily } from '../../../engine/programs.ts'
 import { nameWhat } from '../../../words/describe.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
 import { refuse } from '../../interaction/reply.ts'
 import { cut } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
+import { fitCheck, type LoadedCheck } from '../load-check.ts'
 
 export const whichOption = (say: Say): APIApplicationCommandStringOption => ({
   type: ApplicationCommandOptionType.String,
@@ -41,8 +38,6 @@ export async function suggestChecks(services: Services, interaction: Autocomplet
   await interaction.respond(choices.filter(one => one.name.toLocaleLowerCase(say.locale).includes(typed)).slice(0, 25))
 }
 
-export type OwnCheck = { readonly check: Check; readonly program: Program }
-
 /**
  * The person's open check that was named, or their latest one, fitted to its program. Undefined if there is nothing left to do:
  * the command has counted before, or the person has been told why not.
@@ -51,13 +46,13 @@ export async function ownCheck(
   services: Services,
   interaction: ChatInputCommandInteraction,
   say: Say,
-): Promise<OwnCheck | undefined> {
+): Promise<LoadedCheck | undefined> {
   const open = await services.checks.heldBy(interaction.user.id, services.now())
   if (await countedAlready(services, interaction)) return undefined
   const named = interaction.options.getString('which')
   const found = named === null ? open[0] : open.find(check => check.id === named)
-  const program = found && services.programs.programFor(found.family, found.day)
-  if (found && program) return { check: refit(program, found), program: inLanguage(program, say.locale) }
+  const own = found && fitCheck(services, say, found)
+  if (own) return own
   await refuse(interaction, say, { code: found ? 'gone' : 'no-such-check' })
   return undefined
 }
@@ -71,8 +66,7 @@ function countedAlready(services: Services, interaction: ChatInputCommandInterac
 }
 
 /** The person's latest open check, fitted to its program: the one that facts can be added to. */
-export async function latestOpen(services: Services, person: string): Promise<OwnCheck | undefined> {
+export async function latestOpen(services: Services, say: Say, person: string): Promise<LoadedCheck | undefined> {
   const [check] = await services.checks.heldBy(person, services.now())
-  const program = check && services.programs.programFor(check.family, check.day)
-  return check && program && { check: refit(program, check), program }
+  return check && fitCheck(services, say, check)
 }

@@ -1,5 +1,7 @@
 // Facts about a cell inside a custom id: short enough for Discord's hundred characters, and nothing else gets out of it.
+import { z } from 'zod'
 import { type Answer, type Answers, option, reading } from '../../../engine/answers.ts'
+import { idKind } from '../../interaction/id-kind.ts'
 
 /** The questions that a claim or a log can answer, each with its letter and the kind of its answer. */
 const carried = {
@@ -47,11 +49,19 @@ export function decodeFacts(text: string): Answers | undefined {
   return facts
 }
 
-const mark = 'cf1.'
+/** The facts as one word of a custom id. */
+export const carriedFacts = z.codec(z.string().max(80), z.custom<CarriedFacts>(), {
+  decode: (word, context) => {
+    const facts = decodeFacts(word)
+    if (facts) return facts as CarriedFacts
+    context.issues.push({ code: 'custom', input: word, message: 'no facts' })
+    return z.NEVER
+  },
+  encode: encodeFacts,
+})
 
-/** The custom id of a button that starts a check with these facts. */
-export const startWithFacts = (facts: CarriedFacts): string => mark + encodeFacts(facts)
+/** The button that starts a check with these facts. */
+export const factsIds = idKind('cf1', { facts: carriedFacts })
 
-/** The facts such a button carries; undefined for any other id. */
-export const decodeStartWithFacts = (id: string): Answers | undefined =>
-  id.startsWith(mark) ? decodeFacts(id.slice(mark.length)) : undefined
+/** The custom id of such a button. */
+export const startWithFacts = (facts: CarriedFacts): string => factsIds.write({ facts })

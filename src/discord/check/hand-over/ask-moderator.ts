@@ -7,7 +7,7 @@ import { sayWhat } from '../../../words/describe.ts'
 import { sayPhotoRefusal } from '../../../words/photo-words.ts'
 import { fenced } from '../../../words/plain.ts'
 import { sayIn } from '../../../words/say.ts'
-import { type Refusal, sayRefusal } from '../../interaction/refusal.ts'
+import { changedMeanwhile, type Refusal, sayRefusal } from '../../interaction/refusal.ts'
 import { type Clicked, defer, editReply, followUpPrivately, refuse } from '../../interaction/reply.ts'
 import { message, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
@@ -35,7 +35,7 @@ export async function askModerator(services: Services, interaction: Clicked, id:
     [...(sent?.values() ?? [])].map(({ name, url, size }) => ({ name, url, bytes: size })),
   )
   if (cleaned.is === 'refused') return tell(interaction, sayPhotoRefusal(sayIn(interaction.locale), cleaned.refusal))
-  await services.lanes.inLane(id.check, async () => {
+  await services.queue.inOrder(id.check, async () => {
     const turn = await turnOf(services, interaction, id.check)
     if (turn !== 'seen') await ask(turn, interaction, id, cleaned.photos)
   })
@@ -50,7 +50,7 @@ type Asking =
 function asking(turn: Turn | 'gone', interaction: ModalSubmitInteraction, { form }: HandId): Asking {
   if (turn === 'gone') return { ok: false, refusal: { code: 'gone' } }
   const { services, program, check, actor } = turn
-  if (form?.revision !== check.revision) return { ok: false, refusal: { code: 'changed-meanwhile' } }
+  if (form?.revision !== check.revision) return { ok: false, refusal: changedMeanwhile }
   const words = interaction.fields.getTextInputValue(whyField)
   const stepped = act(program, check, actor, { is: 'ask', words, where: interaction.channelId }, services.now())
   return stepped.ok ? { ok: true, turn, stepped } : stepped
@@ -63,10 +63,10 @@ async function ask(at: Turn | 'gone', interaction: ModalSubmitInteraction, id: H
   const { services, say, program, check } = turn
   const saved = await saveStep(services, interaction, program, check, stepped)
   if (saved.saving === 'seen') return
-  if (saved.saving === 'stale') return tell(interaction, sayRefusal(say, { code: 'changed-meanwhile' }))
+  if (saved.saving === 'stale') return tell(interaction, sayRefusal(say, changedMeanwhile))
   const shown = await showToModerators({ ...turn, check: saved.check }, photos)
   const note = shown ? undefined : say('hands.asked.unseen')
-  await editReply(interaction, await showScreen(say, program, saved.screen, services.pictures, note))
+  await editReply(interaction, await showScreen(say, program, saved.screen, services, note))
 }
 
 /** Why nobody was asked, with what was typed, so that it can be copied into the form again. */

@@ -6,6 +6,7 @@ import type { HandOverEvent } from '../../../check/hand-over.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayPerson } from '../../../words/say-custody.ts'
+import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
 import { message, small, text } from '../../message/parts.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'
@@ -33,10 +34,10 @@ export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> 
   const saved = await saveStep(services, interaction, program, check, stepped)
   if (saved.saving === 'seen') return
   if (saved.saving === 'stale')
-    return refuse(interaction, say, { code: event.is === 'take' ? 'nothing-to-take' : 'changed-meanwhile' })
+    return refuse(interaction, say, event.is === 'take' ? { code: 'nothing-to-take' } : changedMeanwhile)
   const inPublic = await sayInPublic(services, saved.check.server, interaction.guildLocale)
   if (event.is === 'offer') {
-    await redraw(interaction, await showScreen(say, program, saved.screen, services.pictures))
+    await redraw(interaction, await showScreen(say, program, saved.screen, services))
     return tellOthers(services, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))
   }
   await answer(turn, inPublic, event, saved)
@@ -67,9 +68,9 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
   switch (event.is) {
     case 'take':
     case 'take-over':
-      return replyPrivately(interaction, await showScreen(say, program, screen, services.pictures))
+      return replyPrivately(interaction, await showScreen(say, program, screen, services))
     case 'withdraw':
-      return redraw(interaction, await showScreen(say, program, screen, services.pictures))
+      return redraw(interaction, await showScreen(say, program, screen, services))
     case 'share':
     case 'unask':
       return redraw(interaction, showHands(say, check))

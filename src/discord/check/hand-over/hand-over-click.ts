@@ -1,26 +1,25 @@
 // One click of a hand-over, end to end: load, who acts, what it means, take the step, store, answer, tell the others.
 
 import { sayIn } from '../../../words/say.ts'
-import type { ClickHandler } from '../../interaction/click-handler.ts'
+import { onClick } from '../../interaction/click-handler.ts'
+import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { type Clicked, refuse } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
 import { askModerator } from './ask-moderator.ts'
 import { carryOut } from './carry-out.ts'
-import { decodeHand, type HandId } from './hand-over-id.ts'
+import { type HandId, handOverIds } from './hand-over-id.ts'
 import { lookAt } from './look-at.ts'
 import { meantBy } from './meant-by.ts'
 import { openForm } from './open-form.ts'
 import { isHandOverForm } from './show/forms.ts'
 import { turnOf } from './turn.ts'
 
-export const handClick: ClickHandler = (services, interaction) => {
-  const id = decodeHand(interaction.customId)
-  if (!id) return undefined
+export const handClick = onClick(handOverIds, (services, interaction, id) =>
   // Photographs take their time, in which the check is not held up.
-  return id.does === 'asked'
+  id.does === 'asked'
     ? askModerator(services, interaction, id)
-    : services.lanes.inLane(id.check, () => click(services, interaction, id))
-}
+    : services.queue.inOrder(id.check, () => click(services, interaction, id)),
+)
 
 async function click(services: Services, interaction: Clicked, id: HandId): Promise<void> {
   const turn = await turnOf(services, interaction, id.check)
@@ -30,8 +29,7 @@ async function click(services: Services, interaction: Clicked, id: HandId): Prom
   const { check } = turn
   if (isHandOverForm(id.does)) return openForm(turn, id.does)
   // What is said about a question belongs to that one.
-  if (id.does === 'sent-back' && id.form?.revision !== check.revision)
-    return refuse(interaction, say, { code: 'changed-meanwhile' })
+  if (id.does === 'sent-back' && id.form?.revision !== check.revision) return refuse(interaction, say, changedMeanwhile)
   const meant = meantBy(interaction, id.does)
   if (meant === undefined) return lookAt(turn, id.does)
   if (!meant.ok) return refuse(interaction, say, meant.refusal)

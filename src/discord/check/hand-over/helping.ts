@@ -28,7 +28,7 @@ export async function showHelping(
   note?: string,
 ): Promise<ShownMessage> {
   const screen = helpingScreen(program, check)
-  if (screen) return showScreen(say, program, screen, services.pictures, note)
+  if (screen) return showScreen(say, program, screen, services, note)
   return message([text(say('helping.over')), small(say('caution.line'))])
 }
 

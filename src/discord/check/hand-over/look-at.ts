@@ -12,7 +12,7 @@ export async function lookAt(
   { services, interaction, say, program, check, actor }: Turn,
   does: HandOverCommand,
 ): Promise<void> {
-  const screen = () => showScreen(say, program, screenOf(program, check), services.pictures)
+  const screen = () => showScreen(say, program, screenOf(program, check), services)
   if (does === 'progress') {
     if (!seesProgress(check, actor)) return refuse(interaction, say, { code: 'not-party' })
     return replyPrivately(interaction, showProgress(say, program, check, actor))
@@ -21,7 +21,7 @@ export async function lookAt(
     if (!actor.moderator) return refuse(interaction, say, { code: 'not-moderator' })
     const helping = custodyOf(check).plea && helpingScreen(program, check)
     if (!helping) return refuse(interaction, say, { code: 'not-asked' })
-    return replyPrivately(interaction, await showScreen(say, program, helping, services.pictures))
+    return replyPrivately(interaction, await showScreen(say, program, helping, services))
   }
   if (actor.person !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
   // The word to go on stands where everybody sees it: the check itself is shown to its holder alone.

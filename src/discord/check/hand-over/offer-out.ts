@@ -19,6 +19,6 @@ export async function offerOut(
   const back = act(program, check, holderOf(check), { is: 'withdraw' }, services.now())
   const saved = back.ok && (await services.checks.save(back.check, check.revision, services.newId())) === 'saved'
   const now = saved && back.ok ? back.screen : screen
-  await editReply(interaction, await showScreen(say, program, now, services.pictures, say('offered.nowhere')))
+  await editReply(interaction, await showScreen(say, program, now, services, say('offered.nowhere')))
   return now.check
 }

@@ -3,13 +3,12 @@ import type { BaseInteraction } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import type { Actor } from '../../../check/custody.ts'
 import type { CheckId } from '../../../check/ids.ts'
-import { refit } from '../../../check/refit.ts'
 import type { Program } from '../../../engine/compile.ts'
-import { inLanguage } from '../../../engine/in-language.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
 import type { Clicked } from '../../interaction/reply.ts'
 import { moderating, rolesOf, serverOf } from '../../interaction/rights.ts'
 import type { Services } from '../../services.ts'
+import { loadCheck } from '../load-check.ts'
 
 export type Turn = {
   readonly services: Services
@@ -20,16 +19,13 @@ export type Turn = {
   readonly actor: Actor
 }
 
-/** The check as it stands, in the person's language. `seen`: delivered twice, and whoever counted it answers it. */
+/** The check as it stands, in the person's language. `seen`: a duplicate delivery, to which the process that saved it replies. */
 export async function turnOf(services: Services, interaction: Clicked, id: CheckId): Promise<Turn | 'gone' | 'seen'> {
   const say = sayIn(interaction.locale)
-  const found = await services.checks.load(id)
+  const found = await loadCheck(services, say, id)
   if (!found) return 'gone'
   if (found.changedBy === interaction.id) return 'seen'
-  const judging = services.programs.programFor(found.check.family, found.check.day)
-  if (!judging) return 'gone'
-  const program = inLanguage(judging, say.locale)
-  const check = refit(program, found.check)
+  const { check, program } = found
   return { services, interaction, say, program, check, actor: await actorOf(services, interaction, check) }
 }
 

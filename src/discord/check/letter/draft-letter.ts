@@ -87,7 +87,7 @@ function sayFacts(say: Say, program: Program, answers: Answers, finding: Finding
   let enough: Answers = answersRead(program, { ...program.given, ...answers }, finding)
   for (const id of Object.keys(enough)) {
     const without = { ...enough, [id]: cantTell }
-    if (weigh(finding.rule.when, without) === 'true') enough = without
+    if (weigh(finding.rule.when, without, cantTell) === 'true') enough = without
   }
   const said = Object.entries(enough).flatMap(([id, answer]) => {
     const question = program.questions.get(id)

@@ -1,30 +1,26 @@
 // A letter to the seller: drafted for the holder of a finished check, changed in a form, shown to them alone, and kept nowhere.
-import { refit } from '../../../check/refit.ts'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { screenOf } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { inLanguage } from '../../../engine/in-language.ts'
 import { sayIn } from '../../../words/say.ts'
-import type { ClickHandler } from '../../interaction/click-handler.ts'
+import { onClick } from '../../interaction/click-handler.ts'
 import { newOpening } from '../../interaction/id-parts.ts'
 import type { Refusal } from '../../interaction/refusal.ts'
 import { type Clicked, refuse, replyPrivately, updateOrReply } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
+import { loadCheck } from '../load-check.ts'
 import { hasLetter, writeLetter } from './draft-letter.ts'
-import { decodeLetter, isLetterLanguage, type LetterAct, type LetterLanguage } from './letter-id.ts'
+import { isLetterLanguage, type LetterAct, type LetterLanguage, letterIds } from './letter-id.ts'
 import { letterField, letterForm, letterIn, ownLanguage, showLetter } from './letter-screen.ts'
 
-export const letterClick: ClickHandler = (services, interaction) => {
-  const act = decodeLetter(interaction.customId)
-  return act && press(services, interaction, act)
-}
+export const letterClick = onClick(letterIds, press)
 
 async function press(services: Services, interaction: Clicked, act: LetterAct): Promise<void> {
   const say = sayIn(interaction.locale)
   const found = await finished(services, interaction, act)
   if ('refusal' in found) return refuse(interaction, say, found.refusal)
-  const { judging, screen } = found
-  const program = inLanguage(judging, say.locale)
+  const { judging, program, screen } = found
   const show = (text: string, language: LetterLanguage) => showLetter(say, program, screen, { text, language })
   /** As it was drafted, in the language the seller reads. */
   const draft = (language: LetterLanguage) => writeLetter(sayIn(language), inLanguage(judging, language), screen)
@@ -55,17 +51,18 @@ async function press(services: Services, interaction: Clicked, act: LetterAct): 
 const shownIn = ({ message }: Clicked): string | undefined =>
   message ? letterIn(message.components.map(part => part.toJSON())) : undefined
 
-type Finished = { readonly judging: Program; readonly screen: VerdictScreen } | { readonly refusal: Refusal }
+type Finished =
+  | { readonly judging: Program; readonly program: Program; readonly screen: VerdictScreen }
+  | { readonly refusal: Refusal }
 
 /** The verdict of the person's own check, or why there is nothing to write from. */
 async function finished(services: Services, interaction: Clicked, act: LetterAct): Promise<Finished> {
-  const found = await services.checks.load(act.check)
-  const judging = found && services.programs.programFor(found.check.family, found.check.day)
-  if (!judging) return { refusal: { code: 'gone' } }
-  if (found.check.holder !== interaction.user.id) return { refusal: { code: 'not-yours' } }
-  const check = refit(judging, found.check)
+  const found = await loadCheck(services, sayIn(interaction.locale), act.check)
+  if (!found) return { refusal: { code: 'gone' } }
+  const { check, program, judging } = found
+  if (check.holder !== interaction.user.id) return { refusal: { code: 'not-yours' } }
   const screen = screenOf(judging, check)
   if (screen.kind === 'closed') return { refusal: { code: 'closed' } }
   if (screen.kind !== 'verdict') return { refusal: { code: 'not-now', event: 'letter', phase: check.phase.is } }
-  return hasLetter(screen) ? { judging, screen } : { refusal: { code: 'nothing-to-write' } }
+  return hasLetter(screen) ? { judging, program, screen } : { refusal: { code: 'nothing-to-write' } }
 }

@@ -5,7 +5,6 @@ import {
   type APIStringSelectComponent,
   ButtonStyle,
   ComponentType,
-  TextInputStyle,
 } from 'discord.js'
 import type { CheckId } from '../../../check/ids.ts'
 import type { VerdictScreen } from '../../../check/screen.ts'
@@ -14,8 +13,9 @@ import { accusationIn } from '../../../words/accusing.ts'
 import { fenced, plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
+import { form, textField } from '../../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { stepsFor } from '../show/verdict.ts'
+import { stepsFor } from '../show/steps.ts'
 import { longestLetter } from './draft-letter.ts'
 import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from './letter-id.ts'
 
@@ -81,23 +81,11 @@ export function letterForm(
   { text: value, language }: Letter,
   opening: string,
 ): APIModalInteractionResponseCallbackData {
-  return {
-    custom_id: encodeLetter({ is: 'changed', check, language, opening }),
-    title: cut(say('letter.title'), 45),
-    components: [
-      {
-        type: ComponentType.Label,
-        label: cut(say('letter.form'), 45),
-        description: cut(say('letter.form.hint'), 100),
-        component: {
-          type: ComponentType.TextInput,
-          custom_id: letterField,
-          style: TextInputStyle.Paragraph,
-          required: true,
-          max_length: longestLetter,
-          value: cut(value, longestLetter),
-        },
-      },
-    ],
-  }
+  return form(encodeLetter({ is: 'changed', check, language, opening }), say('letter.title'), [
+    textField(
+      letterField,
+      { label: say('letter.form'), hint: say('letter.form.hint') },
+      { most: longestLetter, required: true, value },
+    ),
+  ])
 }

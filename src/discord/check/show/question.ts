@@ -1,10 +1,12 @@
-// Shows a question: what to look at, its picture, an answer for each finger, and the way out.
-import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
+// Shows a question: where one is in the check, what to look at, its picture, an answer for each finger, and the ways out.
+import { type APIButtonComponent, type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
+import { mustKeepOff } from '../../../check/next.ts'
 import type { Screen } from '../../../check/screen.ts'
+import { stages } from '../../../check/stage.ts'
+import { sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
-import type { Question } from '../../../engine/pack/pack.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -30,39 +32,69 @@ export function showQuestion(
   note?: string,
 ): ShownMessage {
   const { check, question, again } = screen
-  const head = [
-    `### ${screen.helping ? say('helping.title', { holder: sayPerson(check.holder) }) : again ? say('check.again') : say('check.title', { what: sayWhat(say, program.family) })}`,
-  ]
-  if (again && screen.helping) head.push(say('helping.again'))
-  else if (again) head.push(say('check.again.why', { answer: sayAnswer(say, question, again) }))
-  else if (check.cells > 1 && check.trail.length === 0) head.push(say('check.batch', { cells: check.cells }))
-  const ask = [`**${question.ask}**`, ...(question.look ? [question.look] : []), `-# ${say(`care.${question.care}`)}`]
-  const progress = say('check.progress', { answered: screen.answered, left: screen.left })
+  const look = question.look ? [question.look] : []
+  const ask = again
+    ? [text(`### ${say('again.title', { question: question.ask })}`)]
+    : [text([`### ${question.ask}`, ...look].join('\n'))]
+  // What to do again stands directly above the buttons, below the picture.
+  const why = again ? [text([sayWhyAgain(say, screen), ...look].join('\n'))] : []
   // Said once, where a check begins.
   const missing = check.trail.length === 0 ? sayMissing(say) : undefined
+  const last = [
+    `${say(`care.${question.care}`)} ${screen.helping ? `${say('plea.care')} ` : ''}**${say('caution.line')}**`,
+    ...(missing ? [missing] : []),
+  ]
   return message(
     [
       ...(note ? [text(note)] : []),
       ...others(say, program, screen).map(text),
-      text(head.join('\n')),
-      text(ask.join('\n')),
+      small(sayWhere(say, program, screen)),
+      ...ask,
       ...gallery(picture ? [picture] : []),
+      ...why,
       ...answers(say, screen),
+      small(last.join('\n')),
       ...(screen.helping ? helperControls(say, screen) : controls(say, screen)),
-      small(`${screen.helping ? say('plea.care') : progress} ${say('caution.line')}${missing ? `\n${missing}` : ''}`),
     ],
     picture ? [picture] : [],
   )
 }
 
-function answers(say: Say, { check, question, closed = [] }: QuestionScreen): APIMessageTopLevelComponent[] {
+/** The stages with the one the check is at, and how many questions can still matter; once something is decided, what that is. */
+function sayWhere(
+  say: Say,
+  program: Program,
+  { check, stage, left, answered, decided, helping }: QuestionScreen,
+): string {
+  if (helping) return say('helping.title', { holder: sayPerson(check.holder) })
+  const of = program.family ? `${sayWhat(say, program.family)} · ` : ''
+  if (decided) return of + say('where.decided', { verdict: say(`verdict.${decided}.so-far`), left })
+  const way = stages.map(one => (one === stage ? `**${say(`stage.${one}`)}**` : say(`stage.${one}`))).join(' · ')
+  return of + say('where.left', { way, left, answered })
+}
+
+function sayWhyAgain(say: Say, { question, again, helping }: QuestionScreen): string {
+  if (helping) return say('helping.again')
+  return again ? say('again.why', { answer: sayAnswer(say, question, again) }) : ''
+}
+
+function answers(
+  say: Say,
+  { check, question, again, changing, closed = [] }: QuestionScreen,
+): APIMessageTopLevelComponent[] {
   if (question.answer.kind === 'reading')
-    return rows([button(check, { is: 'measure' }, say('check.measure'), ButtonStyle.Primary)])
-  const options = question.answer.options.map((option, i) => ({
-    id: option.id,
-    label: say('check.letter', { letter: String.fromCharCode(65 + i), label: option.label }),
-    ...(option.hint === undefined ? {} : { hint: option.hint }),
-  }))
+    return rows([button(check, { is: 'measure' }, say(again ? 'again.measure' : 'check.measure'), ButtonStyle.Primary)])
+  const given = changing ? check.answers[question.id] : undefined
+  const options = question.answer.options.map((option, i) => {
+    const label = say('check.letter', { letter: String.fromCharCode(65 + i), label: option.label })
+    const same = (answer: typeof again) => sameAnswer(answer, { kind: 'option', option: option.id })
+    const words = again ? say(same(again) ? 'again.still' : 'again.rather', { label }) : label
+    return {
+      id: option.id,
+      label: given && same(given) ? say('change.kept', { label }) : words,
+      ...(option.hint === undefined ? {} : { hint: option.hint }),
+    }
+  })
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
   if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
   const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
@@ -73,16 +105,19 @@ function answers(say: Say, { check, question, closed = [] }: QuestionScreen): AP
   return [...(hints.length > 0 ? [small(hints.join('\n'))] : []), ...rows(buttons, wide)]
 }
 
-function controls(say: Say, { check, again }: QuestionScreen): APIMessageTopLevelComponent[] {
-  return rows([
+function controls(say: Say, { check, again, changing, stuck, decided }: QuestionScreen): APIMessageTopLevelComponent[] {
+  const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
+  const finish = again ? [] : [button(check, { is: 'finish' }, say(decided ? 'check.end-now' : 'check.finish'))]
+  const first: APIButtonComponent[] = [
     button(check, { is: 'unsure' }, say('check.unsure')),
-    ...(check.trail.length > 0 || again
-      ? [button(check, { is: 'back' }, again ? say('check.not-so') : say('check.back'))]
-      : []),
-    button(check, { is: 'pause' }, say('check.pause')),
-    ...(again ? [] : [button(check, { is: 'finish' }, say('check.finish'))]),
-    ...(check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]),
-  ])
+    ...(check.trail.length > 0 || again || changing ? [button(check, { is: 'back' }, say('check.back'))] : []),
+    ...(check.trail.length > 0 && !changing ? [button(check, { is: 'answers' }, say('button.change'))] : []),
+  ]
+  const pause = button(check, { is: 'pause' }, say('check.pause'))
+  // Where somebody is stuck, the ways out are offered in words, and come first.
+  return stuck && !again
+    ? [...rows(first), text(say('check.stuck')), ...rows([...hands, ...finish, pause])]
+    : [...rows(first), ...rows([...finish, ...hands, pause])]
 }
 
 const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevelComponent[] =>
@@ -92,19 +127,18 @@ const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevel
 function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
   const { plea, starter } = custodyOf(check)
   if (helping) return plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []
-  const wrote = sentBack(say, check)
+  const wrote = plea === undefined || plea.question === question.id ? sentBack(say, check) : undefined
   return [
+    ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),
-    ...(mustKeepOff(program, check, question) ? [say('check.hazard-unsure')] : []),
+    ...(keepsOff(program, check) ? [say('check.hazard-unsure')] : []),
     ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
 }
 
-/** Whether a danger to get away from could not be told: said at once, and again where a question asks for hands. */
-function mustKeepOff(program: Program, check: Check, question: Question): boolean {
-  const unsure = check.trail.filter(
-    id => program.hazards.get(id) === 'get-away' && check.answers[id]?.kind === 'cant-tell',
-  )
-  return unsure.length > 0 && (question.care !== 'look' || unsure.includes(check.trail.at(-1) ?? ''))
+/** Said once, right after a danger to get away from could not be told: from then on nothing is asked that needs hands. */
+const keepsOff = (program: Program, check: Check): boolean => {
+  const last = check.trail.at(-1) ?? ''
+  return mustKeepOff(program, check) && check.answers[last]?.kind === 'cant-tell' && program.hazards.has(last)
 }

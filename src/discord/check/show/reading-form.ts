@@ -1,10 +1,11 @@
 // The form for a reading: one field per figure, and what it was measured with.
-import { type APIModalInteractionResponseCallbackData, ComponentType, TextInputStyle } from 'discord.js'
+import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
 import type { MeasuredQuantity } from '../../../ground/quantities.ts'
 import { type FormField, fieldsOf, instrumentsOf } from '../../../readings/form.ts'
 import type { Say } from '../../../words/say.ts'
+import { form, lineField, menuField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
 import { encodeClick } from '../check-id.ts'
 
@@ -36,41 +37,23 @@ export function showReadingForm(
 ): APIModalInteractionResponseCallbackData {
   const quantity = question.answer.kind === 'reading' ? question.answer.quantity : 'mass'
   const instruments = instrumentsOf(quantity)
-  return {
-    custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'measured', opening } }),
-    title: cut(say('form.title'), 45),
-    components: [
-      ...fieldsOf(quantity).map(field => ({
-        type: ComponentType.Label as const,
-        label: cut(say(`form.${field.id}`), 45),
-        description: cut(hintOf(say, field), 100),
-        component: {
-          type: ComponentType.TextInput as const,
-          custom_id: field.id,
-          style: TextInputStyle.Short as const,
-          required: field.otherwise === undefined,
-          max_length: 60,
-        },
-      })),
-      ...(instruments.length === 0
-        ? []
-        : [
-            {
-              type: ComponentType.Label as const,
-              label: cut(say('form.instrument'), 45),
-              component: {
-                type: ComponentType.StringSelect as const,
-                custom_id: instrumentField,
-                required: true,
-                options: [...instruments, otherInstrument].map(kind => ({
-                  value: kind,
-                  label: cut(say(`instrument.${kind}`), 100),
-                })),
-              },
-            },
-          ]),
-    ],
-  }
+  const id = encodeClick({ check: check.id, revision: check.revision, act: { is: 'measured', opening } })
+  const options = [...instruments, otherInstrument].map(kind => ({
+    value: kind,
+    label: cut(say(`instrument.${kind}`), 100),
+  }))
+  return form(id, say('form.title'), [
+    ...fieldsOf(quantity).map(field =>
+      lineField(
+        field.id,
+        { label: say(`form.${field.id}`), hint: hintOf(say, field) },
+        { most: 60, required: field.otherwise === undefined },
+      ),
+    ),
+    ...(instruments.length === 0
+      ? []
+      : [menuField(instrumentField, { label: say('form.instrument') }, { required: true, options })]),
+  ])
 }
 
 function hintOf(say: Say, field: FormField): string {

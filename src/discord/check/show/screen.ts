@@ -5,8 +5,9 @@ import type { Program } from '../../../engine/compile.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import type { Pictures } from '../../pictures/pictures.ts'
+import type { Services } from '../../services.ts'
 import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
+import { showBeginning } from './beginning.ts'
 import { button } from './check-buttons.ts'
 import { showQuestion } from './question.ts'
 import { showVerdict } from './verdict.ts'
@@ -16,13 +17,15 @@ export async function showScreen(
   say: Say,
   program: Program,
   screen: Screen,
-  pictures: Pictures,
+  { pictures, programs }: Pick<Services, 'pictures' | 'programs'>,
   note?: string,
 ): Promise<ShownMessage> {
   const { check } = screen
   const above = note ? [text(note)] : []
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
   switch (screen.kind) {
+    case 'beginning':
+      return showBeginning(say, program, check, programs.families, note)
     case 'question':
       return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
     case 'verdict':

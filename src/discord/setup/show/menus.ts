@@ -6,12 +6,12 @@ import {
   ChannelType,
   ComponentType,
   SelectMenuDefaultValueType,
-  TextInputStyle,
 } from 'discord.js'
 import type { Tag, Use } from '../../../server/places.ts'
 import { mostModeratorRoles, type ServerSettings } from '../../../server/settings.ts'
 import { languages, type Say } from '../../../words/say.ts'
 import { nameLanguage } from '../../../words/setup-words.ts'
+import { form, lineField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
 import { encodeSetup, type SetupAct } from '../setup-id.ts'
 import { discordsOwn, weeksField } from '../understand.ts'
@@ -79,23 +79,12 @@ export function weeksForm(
   settings: ServerSettings,
   opening: string,
 ): APIModalInteractionResponseCallbackData {
-  return {
-    custom_id: encodeSetup({ revision: settings.revision, act: { is: 'weeks', opening } }),
-    title: cut(say('setup.part.keeping'), 45),
-    components: [
-      {
-        type: ComponentType.Label,
-        label: cut(say('setup.form.weeks', valuesOf(settings)), 45),
-        description: cut(say('setup.form.weeks.hint'), 100),
-        component: {
-          type: ComponentType.TextInput,
-          custom_id: weeksField,
-          style: TextInputStyle.Short,
-          required: true,
-          max_length: 5,
-          value: String(settings.keepWeeks),
-        },
-      },
-    ],
-  }
+  const id = encodeSetup({ revision: settings.revision, act: { is: 'weeks', opening } })
+  return form(id, say('setup.part.keeping'), [
+    lineField(
+      weeksField,
+      { label: say('setup.form.weeks', valuesOf(settings)), hint: say('setup.form.weeks.hint') },
+      { most: 5, required: true, value: String(settings.keepWeeks) },
+    ),
+  ])
 }

@@ -1,6 +1,6 @@
 // A server's releases week by week as a chart: how many failed checks each told of for the first time, and when what rises was noticed.
 
-import { failing } from '../../../ground/verdicts.ts'
+import { isFailing } from '../../../ground/verdicts.ts'
 import { drawTrend } from '../../../pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../../pictures/charts/plot.ts'
 import type { Drawing } from '../../../pictures/drawing.ts'
@@ -14,7 +14,7 @@ import type { Say } from '../../../words/say.ts'
  * stand for it, so part of it may be of earlier weeks.
  */
 const newlyFailed = ({ verdicts }: Release): number =>
-  verdicts.filter(one => failing.includes(one.verdict)).reduce((sum, one) => sum + one.more, 0)
+  verdicts.filter(one => isFailing(one.verdict)).reduce((sum, one) => sum + one.more, 0)
 
 /** `noticed`: the weeks that the text beside it names. Undefined where no week has anything to show. */
 export function drawWeeks(say: Say, weeks: readonly ReleasedWeek[], noticed: ReadonlySet<Week>): Drawing | undefined {

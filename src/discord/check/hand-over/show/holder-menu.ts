@@ -7,9 +7,9 @@ import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayDay, sayHandled, sayTaker } from '../../../../words/say-custody.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
-import { encodeHand, type HandOverCommand } from '../hand-over-id.ts'
+import { encodeHand, type HandOverPress } from '../hand-over-id.ts'
 
-export const handButton = (check: Check, does: HandOverCommand, label: string, style?: ButtonStyle.Primary) =>
+export const handButton = (check: Check, does: HandOverPress, label: string, style?: ButtonStyle.Primary) =>
   pressButton(encodeHand({ check: check.id, does }), label, style)
 
 /** `question`: whether the check is at a question, which a moderator can then be asked about. */

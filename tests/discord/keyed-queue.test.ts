@@ -1,7 +1,7 @@
-// Lanes: the events of one check in order, those of different checks side by side, and nothing left behind.
+// KeyedQueue: the events of one check in order, those of different checks side by side, and nothing left behind.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { openLanes } from '../../src/discord/interaction/lanes.ts'
+import { openKeyedQueue } from '../../src/discord/interaction/keyed-queue.ts'
 
 /** A task that can be ended from outside. */
 function task() {
@@ -11,13 +11,13 @@ function task() {
 const settled = () => new Promise<void>(resolve => setImmediate(resolve))
 
 test('a task waits for the earlier ones of its key, and for no other', async () => {
-  const lanes = openLanes()
+  const queue = openKeyedQueue()
   const [first, second] = [task(), task()]
   const seen: string[] = []
-  const a1 = lanes.inLane('a', () => first.run().then(() => seen.push('a1')))
-  const a2 = lanes.inLane('a', async () => seen.push('a2'))
-  const a3 = lanes.inLane('a', () => second.run().then(() => seen.push('a3')))
-  const b1 = lanes.inLane('b', async () => seen.push('b1'))
+  const a1 = queue.inOrder('a', () => first.run().then(() => seen.push('a1')))
+  const a2 = queue.inOrder('a', async () => seen.push('a2'))
+  const a3 = queue.inOrder('a', () => second.run().then(() => seen.push('a3')))
+  const b1 = queue.inOrder('b', async () => seen.push('b1'))
   await b1
   expect(seen).toEqual(['b1'])
   first.resolve()
@@ -28,15 +28,15 @@ test('a task waits for the earlier ones of its key, and for no other', async () 
   expect(seen).toEqual(['b1', 'a1', 'a2', 'a3'])
 })
 
-test('a failing task fails for its own caller only, and the lane goes on', async () => {
-  const lanes = openLanes()
+test('a failing task fails for its own caller only, and the next goes on', async () => {
+  const queue = openKeyedQueue()
   const first = task()
-  const failing = lanes.inLane('a', first.run)
-  const next = lanes.inLane('a', async () => 'fine')
+  const failing = queue.inOrder('a', first.run)
+  const next = queue.inOrder('a', async () => 'fine')
   first.reject(new Error('x'))
   await expect(failing).rejects.toThrow('x')
   expect(await next).toBe('fine')
-  await lanes.idle()
+  await queue.idle()
 })
 
 test('whatever comes when, no two tasks of one key run at once and each key keeps its order', async () => {
@@ -46,11 +46,11 @@ test('whatever comes when, no two tasks of one key run at once and each key keep
   )
   await fc.assert(
     fc.asyncProperty(steps, async all => {
-      const lanes = openLanes()
+      const queue = openKeyedQueue()
       const inside = new Map<string, number>()
       const order: Record<string, number[]> = { a: [], b: [], c: [] }
       for (const [i, { key, turns, pause }] of all.entries()) {
-        void lanes.inLane(key, async () => {
+        void queue.inOrder(key, async () => {
           expect(inside.get(key) ?? 0).toBe(0)
           inside.set(key, 1)
           for (let t = 0; t < turns; t++) await settled()
@@ -59,7 +59,7 @@ test('whatever comes when, no two tasks of one key run at once and each key keep
         })
         if (pause) await settled()
       }
-      await lanes.idle()
+      await queue.idle()
       for (const key of ['a', 'b', 'c']) expect(order[key]).toEqual([...all.keys()].filter(i => all[i]?.key === key))
     }),
     { numRuns: 100 },

@@ -1,0 +1,120 @@
+// The details of a verdict, in pages: all reasons with their sources, what would change it and what was not checked, all steps and the packs.
+import type { VerdictScreen } from '../../../check/screen.ts'
+import type { Program } from '../../../engine/compile.ts'
+import type { Unchecked } from '../../../engine/explain.ts'
+import type { Finding } from '../../../engine/judge.ts'
+import { sayAnswer, sayAnswered, sayChange, sayFinding, sayWhat } from '../../../words/describe.ts'
+import type { Say } from '../../../words/say.ts'
+import { type FittingList, fitLists } from '../../message/fit-text.ts'
+import { message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import { button } from './check-buttons.ts'
+import { stepsFor } from './steps.ts'
+
+/** The pages there are, from 1 on. */
+export const detailPages = 3
+
+/** More than this many ways to change a verdict help nobody. */
+const mostChanges = 4
+const mostUnchecked = 12
+
+export function showDetails(say: Say, program: Program, screen: VerdictScreen, page: number): ShownMessage {
+  const { check, judgement } = screen
+  const head = [
+    `### ${say(`verdict.${judgement.verdict}`)}`,
+    `-# ${say('check.title', { what: sayWhat(say, program.family) })} · ${say('details.page', { page, pages: detailPages })}`,
+  ].join('\n')
+  const fixed = head.length + say('caution.full').length + 200
+  const parts =
+    page === 1
+      ? reasons(say, program, screen)
+      : page === 2
+        ? whatElse(say, program, screen)
+        : steps(say, program, screen)
+  const shown = fitLists(parts, fixed, textBudget)
+  const packs = program.packs.map(pack => `${pack.id} ${pack.version} (${pack.digest.slice(0, 15)})`).join(', ')
+  return message([
+    text(head),
+    ...(shown.length > 0 ? shown : [say('details.nothing')]).map(text),
+    ...(page === detailPages ? [text(`> ${say('caution.full')}`), small(say('part.judged', { packs }))] : []),
+    ...rows([
+      ...(page > 1 ? [button(check, { is: 'details', page: page - 1 }, say('details.back'))] : []),
+      ...(page < detailPages ? [button(check, { is: 'details', page: page + 1 }, say('details.on'))] : []),
+      button(check, { is: 'show' }, say('details.close')),
+    ]),
+    small(say('caution.line')),
+  ])
+}
+
+const listing =
+  (say: Say) =>
+  (title: string, items: readonly string[], most?: number): FittingList => ({
+    title,
+    items,
+    ...(most !== undefined && { most }),
+    rest: (count: number) => say('list.rest', { count }),
+  })
+
+function reasons(say: Say, program: Program, { judgement, explanation, check }: VerdictScreen): FittingList[] {
+  const list = listing(say)
+  const { findings } = judgement
+  const carried = findings.filter(finding => finding.carries)
+  const others = findings.filter(
+    finding => !finding.carries && finding.rule.kind !== 'no-bearing' && !saidAlready(program, finding, carried),
+  )
+  const answered = (id: string): string => {
+    const question = program.questions.get(id)
+    const answer = check.answers[id]
+    return sayAnswered(say, check, id, question?.ask ?? id, question && answer ? sayAnswer(say, question, answer) : '')
+  }
+  const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(answered) : []
+  const means = [say(`verdict.${judgement.verdict}.means`)]
+  return [
+    list(say('part.means'), means),
+    list(
+      say('part.why'),
+      carried.map(finding => sayFinding(say, program, finding)),
+    ),
+    list(
+      say('part.also'),
+      others.map(finding => sayFinding(say, program, finding)),
+    ),
+    list(say('part.enough'), enough),
+  ]
+}
+
+function whatElse(say: Say, program: Program, { judgement, explanation }: VerdictScreen): FittingList[] {
+  const list = listing(say)
+  const ask = (id: string) => program.questions.get(id)?.ask ?? id
+  // Nobody is sent back to a dangerous cell to find out more about it; a slip of the finger can still be corrected.
+  const danger = judgement.verdict === 'danger'
+  const changes = explanation.changes
+    .filter(change => !danger || change.correction)
+    .map(change => sayChange(say, program, change))
+  const unchecked = danger
+    ? [say('unchecked.danger')]
+    : hazardsFirst(program, explanation.unchecked).map(one =>
+        say(`unchecked.${one.why}`, { question: ask(one.question) }),
+      )
+  const noBearing = judgement.findings.filter(finding => finding.rule.kind === 'no-bearing')
+  return [
+    list(say('part.changes'), (changes.length > 0 ? changes : [say('change.none')]).slice(0, mostChanges)),
+    list(
+      say('part.no-bearing'),
+      noBearing.map(finding => sayFinding(say, program, finding)),
+    ),
+    list(say('part.unchecked'), unchecked, mostUnchecked),
+  ]
+}
+
+const steps = (say: Say, program: Program, screen: VerdictScreen): FittingList[] => [
+  listing(say)(say('part.next'), stepsFor(program, screen, say)),
+]
+
+/** A sign that reads only what a carrying rule reads says the same thing more weakly. */
+function saidAlready(program: Program, finding: Finding, carried: readonly Finding[]): boolean {
+  const readBy = (one: Finding) => program.reads.get(one.rule.id) ?? []
+  return carried.some(one => readBy(finding).every(question => readBy(one).includes(question)))
+}
+
+const hazardsFirst = (program: Program, unchecked: readonly Unchecked[]): Unchecked[] =>
+  [true, false].flatMap(hazard => unchecked.filter(one => program.hazards.has(one.question) === hazard))

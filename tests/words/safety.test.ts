@@ -1,0 +1,72 @@
+// The words of safety: in one place alone, the three states told apart, nobody asked to handle what may burn, and put into texts by name.
+import { describe, expect, test } from 'vitest'
+import { english } from '../../src/words/en/english.ts'
+import { safety } from '../../src/words/en/safety.ts'
+import { inSafetyWords, safetyKeys } from '../../src/words/safety-words.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
+
+type SafetyKey = keyof typeof safety
+const keys = safetyKeys as readonly SafetyKey[]
+
+const words = {
+  en: {
+    call: /call your emergency number/i,
+    away: /get away/i,
+    hands: /\b(wear|cover both ends|put it)\b/i,
+    if: /^Only if/,
+  },
+  de: {
+    call: /ruf den Notruf/i,
+    away: /geh (jetzt )?weg/i,
+    hands: /\b(Trag Handschuhe|Kleb|leg sie)\b/i,
+    if: /^Nur wenn/,
+  },
+  es: {
+    call: /llama al número de emergencias/i,
+    away: /aléjate/i,
+    hands: /(usa guantes|tapa los|ponla)/i,
+    if: /^Solo si/,
+  },
+} as const
+
+test('nothing else in the catalogue tells anybody to call for help in words of its own', () => {
+  const own = Object.entries(english).filter(
+    ([key, said]) => /call (your|the) emergency|get away from/i.test(said) && !key.startsWith('safety.'),
+  )
+  const borrowed = own.filter(([, said]) => keys.some(key => said.includes(safety[key])))
+  expect(own.map(([key]) => key)).toEqual(borrowed.map(([key]) => key))
+})
+
+describe.each(Object.entries(words))('in %s', (language, is) => {
+  const say = sayIn(language)
+
+  test('whoever reads one sentence reads both: get away, and call', () => {
+    for (const key of ['safety.now', 'safety.turns'] as const) {
+      expect(say(key), key).toMatch(is.away)
+      expect(say(key), key).toMatch(is.call)
+    }
+  })
+
+  test('hands are asked for only where the cell is quiet, or where somebody who knows says so, and the condition comes first', () => {
+    const handling = keys.filter(key => is.hands.test(say(key)))
+    expect(handling).toEqual(['safety.cold.carry', 'safety.quiet.keep'])
+    expect(say('safety.cold.carry')).toMatch(is.if)
+  })
+
+  test('the signs of the three states are three different sentences', () => {
+    const signs = (['safety.now.sign', 'safety.cold.sign', 'safety.quiet.sign'] as const).map(key => say(key))
+    expect(new Set(signs).size).toBe(3)
+  })
+})
+
+test('a name in a text becomes what is said in its language; one that there is nothing for stays and is listed', () => {
+  for (const language of languages as readonly ('en' | 'de' | 'es')[])
+    expect(inSafetyWords('- {safety.quiet} x', language)).toEqual({
+      text: `- ${sayIn(language)('safety.quiet')} x`,
+      unknown: [],
+    })
+  expect(inSafetyWords('{safety.quite} {constructor}', 'en')).toEqual({
+    text: '{safety.quite} {constructor}',
+    unknown: ['safety.quite', 'constructor'],
+  })
+})
