@@ -57,7 +57,7 @@ export function sayNews(say: Say, names: TrendNames, finding: Finding): string[]
       ? [
           say('finding.new.faults', {
             count: faults.length,
-            faults: list.format(faults.map(rule => names.rule(family, rule))),
+            faults: list.format(faults.map(rule => withoutStop(names.rule(family, rule)))),
           }),
         ]
       : []),
@@ -69,6 +69,9 @@ export function sayNews(say: Say, names: TrendNames, finding: Finding): string[]
       : []),
   ]
 }
+
+/** A quoted sentence in the middle of ours. */
+const withoutStop = (quoted: string): string => quoted.replace(/\.(?=[^\p{L}\p{N}]?$)/u, '')
 
 /** The five things a moderator needs, in their order, each with what it answers. */
 export function sayFinding(say: Say, names: TrendNames, finding: Finding): { label: string; text: string }[] {
