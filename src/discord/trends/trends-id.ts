@@ -11,7 +11,8 @@ export type CountingChoice = z.output<typeof countingChoice>
 
 /** What can be seen of a release, and what can be taken away of it. */
 export const releaseViews = ['overview', 'families', 'rises', 'patterns'] as const
-export const releaseExports = ['csv', 'json'] as const
+/** `weeks`: all weeks up to this one as CSV; `schema`: of the JSON. */
+export const releaseExports = ['csv', 'weeks', 'json', 'schema'] as const
 export type ReleaseView = (typeof releaseViews)[number]
 
 export const findingDeeds = ['see', 'warn', 'dismiss', 'watch', 'fake', 'edit', 'draft', 'put-off'] as const

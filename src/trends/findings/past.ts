@@ -35,17 +35,18 @@ export function thingOf({ family, parts }: Pick<Finding, 'family' | 'parts'>): T
 
 /**
  * The last `most` of `weeks` (oldest first, with as many before them as there are). A rise is made of four weeks, so four are added up:
- * counts that go up in fives say little of one. `parts`: whose weeks are marked.
+ * counts that go up in fives say little of one. Marked are the weeks that are named beside it: the first, the last, and those in which
+ * something of it rose.
  */
 export function pastOf(
   weeks: readonly ReleasedWeek[],
   thing: Thing,
-  parts: Finding['parts'],
+  { parts, week: first, seen }: Pick<Finding, 'parts' | 'week' | 'seen'>,
   most: number,
 ): PastWeek[] {
   const failed = weeks.map(({ release }) => (release ? newlyFailed(release, thing) : 0))
   const checks = weeks.map(({ release }) => release?.more ?? 0)
-  const noticed = new Set(parts.flatMap(part => (part.is === 'rise' ? [part.rise.week] : [])))
+  const noticed = new Set([first, seen, ...parts.flatMap(part => (part.is === 'rise' ? [part.rise.week] : []))])
   return weeks
     .map(({ week, release }, t) => ({
       week,
@@ -56,12 +57,16 @@ export function pastOf(
     .slice(-most)
 }
 
-/** What a release shows for the first time of a thing; part of it may be of earlier weeks. */
+/**
+ * What a release adds to what was shown of a thing; part of it may be of earlier weeks. What is shown of it for the first time ever is
+ * left out: it is of all the weeks before.
+ */
 function newlyFailed({ families }: Release, { family, rule }: Thing): number {
   const shown = families.find(one => one.family === family)
   if (!shown) return 0
-  if (rule !== null) return shown.rules.find(one => one.rule === rule)?.more ?? 0
-  return shown.verdicts.filter(one => isFailing(one.verdict)).reduce((all, one) => all + one.more, 0)
+  const cells =
+    rule === null ? shown.verdicts.filter(one => isFailing(one.verdict)) : shown.rules.filter(one => one.rule === rule)
+  return cells.reduce((all, { checks, more }) => all + (more === checks ? 0 : more), 0)
 }
 
 /** By the same window and the same foresight as the exact counts are judged with, from what is shown. */

@@ -93,8 +93,9 @@ export const findings: InWordsOf<typeof english> = {
     'Nichts wurde zurückgenommen: Jemand hat darüber entschieden, nachdem du hingesehen hast. So steht es jetzt.',
   'finding.no-undo.in-force':
     'Nichts wurde zurückgenommen: Diese bekannte Fälschung ist in ihrer Modellreihe in Kraft. Nimm sie zuerst dort heraus.',
-  'finding.chart': '{what}: nicht bestandene Prüfungen, neu gezeigt in den 4 Wochen bis zu jeder Woche',
-  'finding.chart.failed': 'Nicht bestandene Prüfungen, wie die Auswertungen dieser Wochen sie zeigten',
+  'finding.chart': '{what}, je 4 Wochen',
+  'finding.chart.failed':
+    'Nicht bestandene Prüfungen, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',
   'finding.chart.bound': 'Mehr als das ist kein Zufall mehr, nach den gezeigten Zahlen',
   'finding.chart.alarm': 'In dieser Woche bemerkt, nach den genauen Zahlen',
   'findings.title': 'Funde dieses Servers',

@@ -87,8 +87,8 @@ export const findings = {
     'Nothing was taken back: somebody has decided on this after you looked. This is how it stands.',
   'finding.no-undo.in-force':
     'Nothing was taken back: this known fake is in force in its family. Take it out there first.',
-  'finding.chart': '{what}: failed checks newly shown in the 4 weeks up to each week',
-  'finding.chart.failed': 'Failed checks, as the reports of those weeks showed them',
+  'finding.chart': '{what}, 4 weeks at a time',
+  'finding.chart.failed': 'Failed checks newly shown in the 4 weeks up to each week, without the first ever shown',
   'finding.chart.bound': 'More than this is beyond chance, going by the numbers shown',
   'finding.chart.alarm': 'Noticed in this week, by exact numbers',
   'findings.title': 'Findings of this server',

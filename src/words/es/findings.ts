@@ -92,8 +92,9 @@ export const findings: InWordsOf<typeof english> = {
     'No se deshizo nada: alguien lo decidió después de que lo miraras. Así es como está.',
   'finding.no-undo.in-force':
     'No se deshizo nada: esta falsificación conocida está en vigor en su familia. Quítala allí primero.',
-  'finding.chart': '{what}: comprobaciones no pasadas, nuevas en las 4 semanas hasta cada semana',
-  'finding.chart.failed': 'Comprobaciones no pasadas, como las mostraron los informes de esas semanas',
+  'finding.chart': '{what}, de 4 en 4 semanas',
+  'finding.chart.failed':
+    'Comprobaciones no pasadas, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',
   'finding.chart.bound': 'Más que esto no es azar, según los números mostrados',
   'finding.chart.alarm': 'Se notó en esta semana, con los números exactos',
   'findings.title': 'Hallazgos de este servidor',

@@ -38,24 +38,26 @@ export const trends: InWordsOf<typeof english> = {
   'trends.weeks.alarm': 'Se notó un aumento',
   'trends.weeks.withheld': 'Sin informe',
   'trends.fives':
-    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó aquí, nada del mercado.',
+    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Solo describen a quienes comprobaron aquí, no el mercado.',
   'trends.fives.pool':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que juntan sus números, nunca en cuál, y nada del mercado.',
   'trends.verdicts': 'Resultados',
   'trends.families': 'Tipos de celda',
   'trends.families.none': 'Ningún tipo de celda ha sido comprobado aún por cinco personas.',
   'trends.rises': 'En aumento',
-  'trends.rises.none': 'Nada aumenta más de lo que explica el número de comprobaciones.',
+  'trends.noticeable':
+    'Qué podría notarse aquí: con unas {checks, plural, one {# comprobación} other {# comprobaciones}} por semana, {more, number} no pasadas más por semana en un tipo de celda se encuentran en {weeks, number} semanas en 9 de cada 10 casos (simulado). Un aumento menor puede pasar sin que se note.',
+  'trends.rises.none': 'Ningún aumento más allá de lo normal.',
   'trends.rises.too-early': 'Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
   'trends.rise':
-    '{family}: más comprobaciones no pasadas de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los tipos} other {}})',
+    '{family}: más comprobaciones acaban mal de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los tipos} other {}})',
   'trends.rise.rule':
-    '{family}: un punto de la comprobación falla más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los puntos} other {}}): {rule}',
+    '{family}: un defecto aparece más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los defectos} other {}}): {rule}',
   'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
   'trends.spike': '{family}: comprobaciones no pasadas',
   'trends.spike.rule': '{family}: {rule}',
-  'trends.patterns': 'Qué va junto en ello',
-  'trends.patterns.none': 'Ningún grupo de puntos no pasados y respuestas se ha vuelto más frecuente junto.',
+  'trends.patterns': 'Defectos que aparecen juntos',
+  'trends.patterns.none': 'Ningún defecto ni respuesta se ha vuelto más frecuente en conjunto.',
   'trends.pattern':
     '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, {earlier, plural, =0 {menos de cinco} other {#}} de {earlierOf, plural, =0 {menos de cinco} other {#}} en el año anterior{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
   'trends.unknown-family': 'Celdas de ninguna familia de la lista',
@@ -65,6 +67,18 @@ export const trends: InWordsOf<typeof english> = {
   'trends.answer': '{question} {option}',
   'trends.from': 'comprada: {place}',
   'trends.place-not-said': 'nadie dijo dónde',
+  'trends.week.before': 'Semana anterior ({week})',
+  'trends.week.after': 'Semana siguiente ({week})',
+  'trends.export.csv': 'Esta semana en CSV',
+  'trends.export.weeks': 'Todas las semanas en CSV',
+  'trends.export.json': 'Esta semana en JSON',
+  'trends.export.schema': 'Qué significa el JSON',
+  'trends.exported':
+    'Los informes tal como quedaron fijados, con los códigos de los paquetes de reglas. Una línea por semana y cosa.',
+  'trends.exported.json': 'El informe tal como quedó fijado, con los códigos de los paquetes de reglas.',
+  'trends.exported.schema': 'Un JSON Schema: cada campo de la exportación JSON, con lo que significa.',
+  'trends.exported.columns':
+    'Columnas: **week**, una semana ISO · **what**: all (todas), family (familia), verdict (resultado), rule (un punto no pasado), bought (comprada), rise (aumento), spike (solo esa semana), pattern-recent (las últimas 8 semanas), pattern-earlier (el año anterior) · **family** y **name**: identificadores de los paquetes de reglas, vacíos donde se trata de todas · **checks**: al menos tantas, de cinco en cinco, desde la primera semana · **more**: nuevas en esa semana · **of**, **share**, **low**, **high**: proporción entre tantas comprobaciones, con su intervalo del 95 % · **noticed**: la semana en que se notó un aumento · **stands-out**: yes donde destaca entre todo lo vigilado.',
   'trends.chart': 'Resultados de las comprobaciones contadas',
   'trends.chart.interval': 'dónde puede estar la proporción (95 %)',
   'trends.chart.withheld': 'muy pocas',
@@ -75,8 +89,5 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.patterns': 'Patrones',
   'trends.to.pool': 'Números de todos juntos',
   'trends.to.release': 'Solo este servidor',
-  'trends.export.csv': 'En CSV',
-  'trends.export.json': 'En JSON',
-  'trends.exported': 'El informe tal como quedó fijado, con los códigos de los paquetes de reglas.',
   quoted: '«{text}»',
 }

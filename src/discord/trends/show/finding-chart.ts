@@ -7,7 +7,11 @@ import { pastOf, type ReleasedWeek, thingOf } from '../../../trends/findings/pas
 import { bare, unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
+import { cut } from '../../message/parts.ts'
 import { weeksShown } from '../recent-releases.ts'
+
+/** A title of two lines says which fault it is. */
+const longestFault = 48
 
 /** Undefined where no release has shown anything of it yet. */
 export function drawFinding(
@@ -17,12 +21,13 @@ export function drawFinding(
   weeks: readonly ReleasedWeek[],
 ): Drawing | undefined {
   const thing = thingOf(finding)
-  const past = pastOf(weeks, thing, finding.parts, weeksShown)
+  const past = pastOf(weeks, thing, finding, weeksShown)
   if (!past.some(one => (one.failed ?? 0) > 0)) return undefined
   const family = names.family(thing.family)
-  const what = thing.rule === null ? family : `${family}, ${names.rule(thing.family, thing.rule)}`
+  const fault = thing.rule === null ? undefined : cut(unmarked(names.rule(thing.family, thing.rule)), longestFault)
+  const what = fault === undefined ? unmarked(family) : `${unmarked(family)}: ${fault}`
   return drawTrend({
-    title: say('finding.chart', { what: bare(unmarked(what)) }),
+    title: say('finding.chart', { what: bare(what) }),
     weeks: past.map(({ week, failed, bound, noticed }) => ({
       // ISO 8601 writes a week of a year so in every language.
       name: week.slice(week.indexOf('W')),
