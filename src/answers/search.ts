@@ -1,7 +1,7 @@
 // Finds the entry that answers a question: BM25 over all entries, the nearest phrasing among the best, and how sure that is.
-import { openRanking } from './bm25.ts'
-import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing, weigh } from './closeness.ts'
-import { confidenceOf, type Signs } from './confidence.ts'
+import { openRanking, type Ranked } from './bm25.ts'
+import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing } from './closeness.ts'
+import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
 import { openTerms } from './terms.ts'
 import { vocabularies } from './words/vocabularies.ts'
@@ -10,30 +10,42 @@ export type Found = { readonly entry: Entry; readonly confidence: number; readon
 
 export type AnswerSearch = {
   /** The best entries for a question in a language, at most eight, the best first; each with how sure it would be as the answer. */
-  find(query: string, language: Language): readonly Found[]
+  find(query: string, language: Language, only?: Only): readonly Found[]
+  /** Which share of a question's words, small ones left out, the entries in a language know. */
+  knows(query: string, language: Language): number
 }
+/** Which entries count; the others are left out before the best are taken. */
+export type Only = (entry: Entry) => boolean
 
 const boosts = { title: 3, keywords: 3, body: 1 }
+/** What the nearest phrasing counts beside the ranking by words: more than that, found on our own questions. */
+const phrasingCounts = 1.5
+
 const mostFound = 8
 /** For how many the nearest phrasing is looked up. */
 const looked = 2 * mostFound
 /** Longer questions are read up to here. */
 const longestQuery = 400
-/** The sum of what a question's terms tell that counts as much, for `Signs.mass`. */
-const muchMass = 10
 /** From here on question and phrasing have the same terms: closeness is a sum of fractions. */
 const nearlyOne = 0.999
 
 export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
-  const opened = new Map<Language, (query: string) => readonly Found[]>()
-  return {
-    find(query, language) {
-      // A language is indexed when the first asks in it.
-      const find = opened.get(language) ?? openLanguage(entries, language)
-      opened.set(language, find)
-      return find(query.slice(0, longestQuery))
-    },
+  const opened = new Map<Language, OneLanguage>()
+  // A language is indexed when the first asks in it.
+  const open = (language: Language): OneLanguage => {
+    const one = opened.get(language) ?? openLanguage(entries, language)
+    opened.set(language, one)
+    return one
   }
+  return {
+    find: (query, language, only) => open(language).find(query.slice(0, longestQuery), only),
+    knows: (query, language) => open(language).knows(query.slice(0, longestQuery)),
+  }
+}
+
+type OneLanguage = {
+  find(query: string, only?: Only): readonly Found[]
+  knows(query: string): number
 }
 
 type Indexed = {
@@ -43,7 +55,7 @@ type Indexed = {
   readonly phrasings: readonly Phrasing[]
 }
 
-function openLanguage(entries: readonly Entry[], language: Language): (query: string) => readonly Found[] {
+function openLanguage(entries: readonly Entry[], language: Language): OneLanguage {
   const texts = entries.map(entry => textFor(entry, language))
   const vocabulary = vocabularies[language]
   const terms = openTerms(
@@ -70,11 +82,18 @@ function openLanguage(entries: readonly Entry[], language: Language): (query: st
     const { all = new Set<string>(), named = all } = sets[i] ?? {}
     return { entry, all, named, phrasings: phrasingsOf([title, ...keywords]) }
   })
+  const ours = new Set(vocabulary.ours.split(' ').map(terms.ofWord))
   const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')))
 
-  return query => {
+  const knows = (query: string): number => {
     const asked = distinctTerms(terms.ofQuery(query))
-    const ranked = rank(asked).slice(0, looked)
+    return asked.length === 0 ? 0 : asked.filter(one => one.counts === 1 && rarity.has(one.term)).length / asked.length
+  }
+
+  function find(query: string, only?: Only): readonly Found[] {
+    const asked = distinctTerms(terms.ofQuery(query))
+    const fits = ({ place }: Ranked) => !only || entries.slice(place, place + 1).some(only)
+    const ranked = rank(asked).filter(fits).slice(0, looked)
     const best = ranked[0]?.score ?? 1
     const hits = ranked
       .flatMap(({ place, score }) => {
@@ -82,24 +101,27 @@ function openLanguage(entries: readonly Entry[], language: Language): (query: st
         if (!one) return []
         const near = nearest(asked, one.phrasings, telling)
         const covered = share(asked, one.all, telling)
-        return [{ one, near, bm25: score, score: score / best + near.close + covered }]
+        return [{ one, near, bm25: score, score: score / best + phrasingCounts * near.close + covered }]
       })
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostFound)
     const [closest = 0, next = 0] = hits.map(hit => hit.near.close).toSorted((a, b) => b - a)
     const ofTheQuestion = {
       elsewhere: nearest(asked, elsewhere, telling).close,
-      strange: 1 - share(asked, rarity, telling),
+      astray: asked.some(one => ours.has(one.term)) ? 0 : 1 - share(asked, rarity, telling),
     }
     return hits.map(({ one, near, bm25 }): Found => {
+      const common = asked.filter(({ term }) => one.named.has(term)).length
       const signs: Signs = {
-        twice: near.shared > 1 ? 1 : 0,
+        common: Math.min(1, common / muchInCommon),
+        close: near.close,
         exact: near.shared > 1 && near.close > nearlyOne && next < near.close ? 1 : 0,
-        mass: Math.min(1, weigh(asked, telling, one.named) / muchMass),
         agreed: (near.close === closest ? 0.5 : 0) + (bm25 === best ? 0.5 : 0),
         ...ofTheQuestion,
       }
       return { entry: one.entry, signs, confidence: confidenceOf(signs) }
     })
   }
+
+  return { find, knows }
 }

@@ -1,17 +1,29 @@
-// Which language a question is in, told by its small words, where it may be in several.
-import type { Language } from './entry.ts'
+// Which language a question is in: the one that knows most of its words.
+import { type Language, languages } from './entry.ts'
 import { bare, wordsOf } from './terms.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
-/** The languages of which the question has most small words: several if they come out even, all of them if it has none. */
-export function spokenIn(question: string, languages: readonly Language[]): readonly Language[] {
+/** A language that somebody reads is taken to be the one they write in, as long as no other knows more than half a word more. */
+const ownCounts = 0.5
+
+/**
+ * The language of a question. `reads` are those of the person and the server, the person's first; `knows` says which share of the
+ * words that are no small words the answers in a language know.
+ */
+export function spokenIn(
+  question: string,
+  reads: readonly Language[],
+  knows: (language: Language) => number,
+): Language {
   const words = wordsOf(bare(question))
-  const counted = languages.map(language => ({
-    language,
-    count: words.filter(word => smallWords[language].has(word)).length,
-  }))
-  const most = Math.max(...counted.map(one => one.count))
-  return counted.filter(one => one.count === most).map(one => one.language)
+  const ranked = [...new Set([...reads, ...languages])].map(language => {
+    const small = words.filter(word => smallWords[language].has(word)).length
+    return {
+      language,
+      known: small + (words.length - small) * knows(language) + (reads.includes(language) ? ownCounts : 0),
+    }
+  })
+  return ranked.toSorted((a, b) => b.known - a.known)[0]?.language ?? 'en'
 }
 
 const smallOf = (language: Language) => new Set(vocabularies[language].small.split(' '))

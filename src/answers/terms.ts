@@ -10,6 +10,8 @@ export type Terms = {
   ofText(text: string): string[]
   /** The terms of what a person has typed: mistyped words are taken for the nearest known one. */
   ofQuery(text: string): Term[]
+  /** The term of one word. */
+  ofWord(word: string): string
 }
 
 /** Lower case, without accents and apostrophes, so that what is typed in a hurry meets what is written with care. */
@@ -56,6 +58,7 @@ export function openTerms(vocabulary: Vocabulary, texts: readonly string[]): Ter
     return distance(word, near) <= (word.length >= 8 ? 2 : 1) ? near : ''
   })
   return {
+    ofWord: termOf,
     ofText: text => plainWords(text).flatMap(withParts),
     ofQuery: text =>
       plainWords(text).flatMap((word): Term[] => {

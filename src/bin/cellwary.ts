@@ -2,6 +2,7 @@
 // The command line: one file a command in cli/. Exit codes: 0 fine, 1 findings about the input, 2 misuse.
 import { Command, CommanderError } from 'commander'
 import { UnusablePacks } from '../packs/unusable-packs.ts'
+import { batchCommand } from './cli/batch.ts'
 import { claimCommand } from './cli/claim.ts'
 import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
@@ -15,7 +16,15 @@ const program = new Command('cellwary')
   )
   .enablePositionalOptions()
   .exitOverride()
-const commands = [judgeCommand(), rulesCommand(), claimCommand(), measureCommand(), trendsCommand(), pictureCommand()]
+const commands = [
+  judgeCommand(),
+  rulesCommand(),
+  claimCommand(),
+  measureCommand(),
+  batchCommand(),
+  trendsCommand(),
+  pictureCommand(),
+]
 for (const command of commands) program.addCommand(command)
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()
 

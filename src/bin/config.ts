@@ -22,6 +22,8 @@ const schema = z.object({
   CELLWARY_PSEUDO: z.enum(['on', 'off']).default('off'),
   /** `off`: nobody is asked to slow down, for measurements under load. */
   CELLWARY_FAIR_USE: z.enum(['on', 'off']).default('on'),
+  /** `on`, for practice and tests: the invented makers' families are there, too. */
+  CELLWARY_DEMO: z.enum(['on', 'off']).default('off'),
   CELLWARY_LOG: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -36,6 +38,8 @@ export type Config = {
   readonly pictures: boolean
   readonly pseudo: boolean
   readonly fairUse: boolean
+  /** Whether the invented families are there; in the practice room they always are. */
+  readonly demo: boolean
   /** Where attachments may come from, as origins (https://host): Discord's own, and the stand-in's in practice. */
   readonly attachmentOrigins: readonly string[]
   readonly logLevel: string
@@ -70,6 +74,11 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
         sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} cannot be read. Correct the path or its rights.`],
       }
     }
+  if (token === '')
+    return {
+      ok: false,
+      sentences: [`DISCORD_TOKEN_FILE: ${data.DISCORD_TOKEN_FILE} is empty. Put the bot’s token into it.`],
+    }
   return {
     ok: true,
     config: {
@@ -82,6 +91,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
       pictures: data.CELLWARY_PICTURES === 'on',
       pseudo: data.CELLWARY_PSEUDO === 'on',
       fairUse: data.CELLWARY_FAIR_USE === 'on',
+      demo: data.CELLWARY_DEMO === 'on' || token === undefined,
       attachmentOrigins: [
         ...discordFiles,
         ...(data.CELLWARY_DISCORD_API === undefined ? [] : [new URL(data.CELLWARY_DISCORD_API).origin]),

@@ -1,37 +1,41 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
-import { randomBytes } from 'node:crypto'
-import { mkdir } from 'node:fs/promises'
-import { join } from 'node:path'
+import { createHash, randomBytes } from 'node:crypto'
 import Keyv from 'keyv'
+import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
 import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
+import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
-import { openPrograms } from '../engine/programs.ts'
+import { openPrograms, type Programs } from '../engine/programs.ts'
+import { openFamilyPrograms } from '../families/family-programs.ts'
+import { lookedAtAnyway } from '../families/features.ts'
 import { settleFinished } from '../jobs/settle-finished.ts'
 import type { Job } from '../jobs/weekly-job.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
-import { installedPacks } from '../packs/installed-packs.ts'
+import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
 import { claimsKept } from '../server/offer-claims.ts'
 import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
+import { openFamilyStore } from '../stores/family-store.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
-import { openSqlite } from '../stores/open-sqlite.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
 import { openSettingsStore } from '../stores/settings-store.ts'
+import type { Tables } from '../stores/tables.ts'
 import { openTraces } from '../stores/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { openTrends } from './open-trends.ts'
+import { openDatabase, prepareFolder } from './prepare-data.ts'
 
 export type OpenedServices = {
   readonly services: Services
@@ -45,12 +49,14 @@ const rememberedFor = 90 * 24 * 3600_000
 
 export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
   const now = Date.now
+  await prepareFolder(config.data)
   const db = await openDatabase(config)
   const trends = openTrends(db, config.data, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
-  const programs = openPrograms(await packsOf(config, memory))
+  const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
+  const families = await openFamilies(db, programs, log, now)
   const pictures = config.pictures
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
@@ -75,6 +81,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
   const photos = openPhotoReader(config.attachmentOrigins)
   const services: Services = {
     programs,
+    families,
     checks,
     notices,
     servers,
@@ -112,19 +119,29 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
 }
 
 /** The installed packs; the pseudo-language is only loaded where it is switched on. */
-async function packsOf({ rules, pseudo }: Config, memory: Keyv) {
-  const packs = await installedPacks(rules, memory)
+async function packsOf({ rules, pseudo, demo }: Config, memory: Keyv, log: Logger) {
+  const { packs: all, leftOut } = await installedPacks(rules, memory)
+  for (const sentence of leftOut) log.error({ sentence }, 'a rule pack is left out')
+  const packs = demo ? all : all.filter(pack => pack.id !== demoPack)
   if (!pseudo) return packs
   const { inPseudo, openPseudo } = await import('../words/pseudo.ts')
   openPseudo()
   return packs.map(inPseudo)
 }
 
-async function openDatabase({ database, data }: Config) {
-  // PostgreSQL's driver is loaded only where it is used.
-  if (database !== undefined) return (await import('../stores/open-postgres.ts')).openPostgres(database)
-  await mkdir(data, { recursive: true })
-  return openSqlite(join(data, 'cellwary.db'))
+/** What servers describe themselves, and the constructions that come with the project; one that cannot be used is left out. */
+async function openFamilies(
+  db: Kysely<Tables>,
+  programs: Programs,
+  log: Logger,
+  now: () => number,
+): Promise<FamilyDesk> {
+  const { loadConstructions } = await import('../packs/load-constructions.ts')
+  const { constructions, problems } = await loadConstructions()
+  for (const { file, problem } of problems) log.warn({ file, problem }, 'a construction is left out')
+  const sha256 = (text: string) => createHash('sha256').update(text).digest('hex')
+  const made = openFamilyPrograms(programs, lookedAtAnyway)
+  return openFamilyDesk(openFamilyStore(db), programs, made, constructions, sha256, now)
 }
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */

@@ -1,18 +1,24 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
 import type { Logger } from 'pino'
-import { openBot } from '../discord/gateway/bot.ts'
+import { type Bot, openBot } from '../discord/gateway/bot.ts'
+import { invitationOf } from '../discord/gateway/invitation.ts'
 import { openLog } from '../discord/gateway/logger.ts'
 import { dayOf } from '../engine/day-of.ts'
-import { UnusablePacks } from '../packs/unusable-packs.ts'
-import { type Config, readConfig } from './config.ts'
+import type { Programs } from '../engine/programs.ts'
+import { type Ending, endingOf, exitCodes } from './cannot-start.ts'
+import { readConfig } from './config.ts'
 import type { OpenedServices } from './open-services.ts'
+import { prepareFolder } from './prepare-data.ts'
 
-/** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start. */
+/** So long a start waits for its commands to be registered before it says that it is ready, in ms. */
+const commandsWithin = 10_000
+
+/** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start or go on. */
 export async function run(): Promise<void> {
   const read = readConfig(process.env)
   if (!read.ok) {
     for (const sentence of read.sentences) console.error(sentence)
-    process.exit(2)
+    process.exit(exitCodes.operator)
   }
   const { config } = read
   const log = openLog(
@@ -20,25 +26,25 @@ export async function run(): Promise<void> {
   )
 
   try {
+    await prepareFolder(config.data)
     // The practice room is only loaded where it is opened.
     const practice =
       config.token === undefined
         ? await (await import('./practice-room/open-practice.ts')).openPractice(config)
         : undefined
     const connection = practice?.connection ?? { token: config.token ?? '', ...(config.api && { api: config.api }) }
-    // The rooms behind the services are loaded while Discord answers.
-    const opening = Promise.withResolvers<OpenedServices>()
-    const bot = await openBot(async posts => {
-      import('./open-services.ts')
-        .then(({ openServices }) => openServices(practice?.config ?? config, log, posts))
-        .then(opening.resolve, opening.reject)
-      return (await opening.promise).services
-    }, connection)
-    const { services, job, close } = await opening.promise
-    await bot.registered
-    if (practice) console.log(`The practice room is open: ${practice.pageUrl}\nStop it with Ctrl+C.`)
-    else log.info('ready')
-    process.send?.('ready')
+    let opened: OpenedServices | undefined
+    const bot = await openBot(
+      async posts => {
+        const { openServices } = await import('./open-services.ts')
+        opened = await openServices(practice?.config ?? config, log, posts)
+        await warmUp(opened.services.programs, opened.services.answers, log)
+        return opened.services
+      },
+      { ...connection, log },
+    )
+    if (!opened) throw new Error('the bot is ready without its services')
+    const { services, job, close } = opened
 
     let stopping = false
     let weekly: { stop(): Promise<void> } | undefined
@@ -51,48 +57,47 @@ export async function run(): Promise<void> {
       await practice?.close()
       process.exit(code)
     }
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(0))
-    const { compileAll } = await import('../packs/compile-all.ts')
-    await compileAll(services.programs, dayOf(Date.now())).catch(error => {
-      tell(error, config, log)
-      return stop(1)
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(exitCodes.fine))
+    void bot.lost.then(loss => {
+      if (stopping) return
+      const { sentences, code } = endingOf(loss, config)
+      log.fatal({ loss: loss.loss, code }, sentences.join(' '))
+      return stop(code)
     })
+    const { keepRegistering } = await import('../jobs/keep-registering.ts')
+    const registered = keepRegistering(() => bot.register(), log)
+    await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
+    announce(bot, practice?.pageUrl, log)
+    process.send?.('ready')
+
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
       await (await import('./practice-room/seed-practice.ts'))
         .seedPractice(services)
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
-    // Whoever asks first does not wait until the answers are read.
-    await services.answers().catch(error => log.warn({ err: error }, 'the answers cannot be read'))
     const { startWeeklyJob } = await import('../jobs/start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ services, ...job, whereabouts: bot.whereabouts })
   } catch (error) {
-    tell(error, config, log)
-    process.exit(1)
+    const ending = endingOf(error, config)
+    say(ending, error, log)
+    process.exit(ending.code)
   }
 }
 
-/** One sentence for what the operator can mend; the log for the rest. */
-function tell(error: unknown, config: Config, log: Logger): void {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined
-  if (error instanceof UnusablePacks) for (const sentence of error.sentences) console.error(sentence)
-  else if (error instanceof Error && code === 'newer-database') console.error(error.message)
-  else if (code === 'TokenInvalid')
-    console.error(
-      'Discord refused the token. Put a valid bot token into DISCORD_TOKEN, or leave it out to open the practice room.',
-    )
-  else if (code === 'EADDRINUSE')
-    console.error(`Port ${config.port} is taken. Stop what uses it, or set CELLWARY_PORT to another one (0 takes any).`)
-  else if ((code === 'ENOENT' || code === 'ENOTDIR' || code === 'EACCES') && config.rules !== undefined)
-    console.error(
-      `CELLWARY_RULES: ${config.rules} cannot be read (${code}). Correct the path or its rights, or leave it out.`,
-    )
-  else if (
-    config.database !== undefined &&
-    (code === 'ECONNREFUSED' || code === 'ENOTFOUND' || code === '28P01' || code === '3D000')
-  )
-    console.error(
-      `DATABASE_URL: the database does not answer or does not let the bot in (${code}). Correct the address, the name or the password.`,
-    )
-  else log.fatal({ err: error }, 'could not start')
+/** Compiles every program and reads the answers, so that nobody waits for them. Throws what makes the packs unusable. */
+async function warmUp(programs: Programs, answers: () => Promise<unknown>, log: Logger): Promise<void> {
+  const { compileAll } = await import('../packs/compile-all.ts')
+  await compileAll(programs, dayOf(Date.now()))
+  await answers().catch(error => log.warn({ err: error }, 'the answers cannot be read'))
+}
+
+function announce(bot: Bot, pageUrl: string | undefined, log: Logger): void {
+  if (pageUrl !== undefined) console.log(`The practice room is open: ${pageUrl}\nStop it with Ctrl+C.`)
+  else log.info({ invitation: invitationOf(bot.application) }, 'ready; the invitation gets the bot into a server')
+}
+
+/** Sentences for what the operator can understand; the log for the rest. */
+function say({ sentences }: Ending, error: unknown, log: Logger): void {
+  for (const sentence of sentences) console.error(sentence)
+  if (sentences.length === 0) log.fatal({ err: error }, 'could not start')
 }

@@ -1,14 +1,31 @@
-// Whether an answer fits its question, and whether it alone would rule the cell out.
-import type { Answer, Answers } from '../engine/answers.ts'
+// Whether an answer fits its question, and which answers accuse a cell.
+import type { Answer, Answers, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
-import { placesOf, verdictAt } from '../engine/judge.ts'
+import { atomsOf } from '../engine/conditions.ts'
+import { enoughFor } from '../engine/enough.ts'
+import { judge } from '../engine/judge.ts'
 import type { CheckRefusal } from './refusals.ts'
 
-/** Whether this answer is what rules the cell out. A hazard needs no second look: it ends the check at once. */
-export function decides(program: Program, before: Answers, id: string, given: Answer): boolean {
-  if (given.kind === 'cant-tell') return false
-  const verdictOn = (answers: Answers) => verdictAt(program, placesOf(program, answers))
-  return verdictOn({ ...before, [id]: given }) === 'ruled-out' && verdictOn(before) !== 'ruled-out'
+/**
+ * The answers that accuse the cell: the smallest set that rules it out, or makes it doubtful by one look alone. Not among them are answers
+ * that merely excuse nothing, and what is settled by the family. None for a danger, which ends a check at once, for signs that only
+ * add up, and where nothing accuses.
+ */
+export function accusing(program: Program, answers: Answers): readonly QuestionId[] {
+  const judgement = judge(program, answers)
+  const { verdict } = judgement
+  if (verdict !== 'ruled-out' && verdict !== 'doubtful') return []
+  const all = { ...program.given, ...answers }
+  const enough = enoughFor(program, all, judgement)
+  const only = Object.fromEntries(enough.flatMap(id => (all[id] ? [[id, all[id]] as const] : [])))
+  const alone = judge(program, only).findings.flatMap(({ rule, outOfDate }) =>
+    !outOfDate && (rule.kind === 'must' || (rule.kind === 'sign' && rule.strength === 'strong')) ? [rule] : [],
+  )
+  if (alone.length === 0) return []
+  const read = new Set(
+    alone.flatMap(rule => atomsOf(rule.when).flatMap(atom => (atom.op === 'unless' ? [] : atom.question))),
+  )
+  return enough.filter(id => read.has(id) && program.given[id] === undefined && all[id]?.kind !== 'cant-tell')
 }
 
 /** What is wrong with an answer to this question; undefined if it can be taken. */

@@ -16,7 +16,7 @@ export type Phase =
   | { readonly is: 'beginning' }
   /** `changing`: it was answered before, and stays so until another answer is given. */
   | { readonly is: 'asking'; readonly question: QuestionId; readonly changing?: true }
-  /** `answer` alone would rule the cell out: the same question once more before it counts. */
+  /** `answer` is among those that accuse the cell: the same question once more before it counts. */
   | { readonly is: 'second-look'; readonly question: QuestionId; readonly answer: Answer }
   | { readonly is: 'consent'; readonly to: Consent }
   | { readonly is: 'paused' }
@@ -44,9 +44,11 @@ export type Check = {
   readonly answers: Answers
   /** Answered questions in the order in which they were answered. */
   readonly trail: readonly QuestionId[]
+  /** Answers that accuse and were looked at twice. */
+  readonly confirmed?: readonly QuestionId[]
   /** Answers that a moderator gave in the holder's place, and who it was. */
   readonly saidBy?: Readonly<Record<QuestionId, PersonId>>
-  /** What is known from elsewhere and would speak against the cell: each is asked about once before it counts. */
+  /** Answers that accuse the cell and were given or found out once only: each is asked about again before it counts. */
   readonly pending?: Answers
   /** The tools that are there; absent where nobody was asked, as in checks begun before there was a choice. */
   readonly tools?: readonly Tool[]

@@ -1,29 +1,22 @@
 // Takes facts that were found out elsewhere into a check's answers: a listing's claims, what a log amounts to.
 import type { Answer, Answers, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
-import { decides, misfit } from './answer-fits.ts'
+import { misfit } from './answer-fits.ts'
 
 export type TakenIn = {
   readonly answers: Answers
   /** The questions that were answered by it, in order. */
   readonly taken: readonly QuestionId[]
-  /** Facts that alone would rule the cell out: not taken, but each to be asked about once before it counts. */
-  readonly pending: Answers
 }
 
 /** Facts about questions the program does not have, that do not fit, or that have an answer already, are left out. */
 export function takeIn(program: Program, before: Answers, facts: Answers): TakenIn {
   const answers: Record<QuestionId, Answer> = { ...before }
   const taken: QuestionId[] = []
-  const pending: Record<QuestionId, Answer> = {}
   for (const [question, answer] of Object.entries(facts)) {
     if (!program.questions.has(question) || answers[question] || misfit(program, question, answer)) continue
-    if (decides(program, answers, question, answer)) {
-      pending[question] = answer
-      continue
-    }
     answers[question] = answer
     taken.push(question)
   }
-  return { answers, taken, pending }
+  return { answers, taken }
 }

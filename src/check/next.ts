@@ -40,8 +40,13 @@ export function nextOf(program: Program, check: Check): Next {
   if (urgent) return { is: 'ask', question: urgent.id, left }
   const [known] = pending
   if (known) return { is: 'confirm', question: known[0], answer: known[1], left }
+  // What decides whether other answers count is asked before them.
+  const first = wanted.find(question => program.family?.first?.includes(question.id))
+  if (first) return { is: 'ask', question: first.id, left }
   const easy = firstInOrder(program, wanted)
   if (easy) return { is: 'ask', question: easy.id, left }
+  const beside = besideOf(program, check)
+  if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
     if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue
@@ -65,6 +70,19 @@ export const mustKeepOff = (program: Program, check: Check): boolean =>
   Object.entries(check.answers).some(
     ([id, answer]) => answer.kind === 'cant-tell' && program.hazards.get(id) === 'get-away',
   )
+
+/** In a quick check so many questions at most are asked for another purpose than the verdict. */
+const mostBeside = 3
+
+/** A look for another purpose than the verdict: once the dangers are known, and only while nothing speaks against the cell yet. */
+function besideOf(program: Program, { answers, mode, trail }: Check): QuestionId | undefined {
+  const { beside, questions } = program
+  if (!beside) return undefined
+  const asked = beside.among.filter(id => trail.includes(id)).length
+  if (mode === 'quick' && asked >= mostBeside) return undefined
+  const next = beside.next(answers)
+  return next !== undefined && questions.has(next) ? next : undefined
+}
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)
 

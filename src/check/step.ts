@@ -1,8 +1,8 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
-import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
+import { type Answer, type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { dayOf } from '../engine/day-of.ts'
-import { decides, misfit } from './answer-fits.ts'
+import { accusing, misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import type { PersonId } from './ids.ts'
@@ -101,14 +101,29 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
   if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
   const refusal = misfit(program, id, given)
   if (refusal) return refuse(refusal)
-  const { [id]: _before, ...others } = check.answers
-  const decisive = decides(program, others, id, given)
-  // Whoever measures again reads another figure; it confirms the first if it means the same.
-  const confirmed =
-    phase.is === 'second-look' && (sameAnswer(phase.answer, given) || (given.kind === 'reading' && decisive))
-  if (!confirmed && decisive) return settle(program, check, { is: 'second-look', question: id, answer: given })
+  const answers = { ...check.answers, [id]: given }
+  // Whoever measures again reads another figure; it confirms the first if it accuses as well.
+  const confirms =
+    phase.is === 'second-look' &&
+    (sameAnswer(phase.answer, given) || (given.kind === 'reading' && accusing(program, answers).includes(id)))
   const trail = check.trail.includes(id) ? check.trail : [...check.trail, id]
-  return moveOn(program, saidBy({ ...check, answers: { ...check.answers, [id]: given }, trail }, id, by))
+  const answered = without(sure({ ...check, answers, trail }, id, confirms), id)
+  return moveOn(program, saidBy(answered, id, by))
+}
+
+/** The check with nothing pending about this question any more. */
+function without(check: Check, id: QuestionId): Check {
+  const { pending: all = {}, ...rest } = check
+  const { [id]: _asked, ...pending } = all
+  return Object.keys(pending).length > 0 ? { ...rest, pending } : rest
+}
+
+/** Remembers that an answer was looked at twice, or no longer was. */
+function sure(check: Check, id: QuestionId, confirmed: boolean): Check {
+  const { confirmed: before = [], ...rest } = check
+  const others = before.filter(other => other !== id)
+  const now = confirmed ? [...others, id] : others
+  return now.length > 0 ? { ...rest, confirmed: now } : rest
 }
 
 /** Remembers that a moderator gave this answer, or that the holder now gave it themselves. */
@@ -119,7 +134,7 @@ function saidBy(check: Check, id: QuestionId, by: PersonId | undefined): Check {
   return Object.keys(said).length === 0 ? rest : { ...rest, saidBy: said }
 }
 
-/** Takes in what is known already, and goes on; what would rule the cell out alone waits to be asked about. */
+/** Takes in what is known already, and goes on; what accuses waits to be asked about. */
 function know(program: Program, check: Check, facts: Answers, by = 1): Stepping {
   const knowing = withFacts(program, check, facts)
   return check.phase.is === 'beginning' && by > 0
@@ -128,14 +143,8 @@ function know(program: Program, check: Check, facts: Answers, by = 1): Stepping 
 }
 
 function withFacts(program: Program, check: Check, facts: Answers): Check {
-  const { answers, taken, pending } = takeIn(program, check.answers, facts)
-  const all = { ...check.pending, ...pending }
-  return {
-    ...check,
-    answers,
-    trail: [...check.trail, ...taken],
-    ...(Object.keys(all).length > 0 && { pending: all }),
-  }
+  const { answers, taken } = takeIn(program, check.answers, facts)
+  return setAside(program, { ...check, answers, trail: [...check.trail, ...taken] })
 }
 
 /** Asks an answered question again; from a question that is being changed, another one can be chosen. */
@@ -148,10 +157,8 @@ function change(program: Program, check: Check, question: QuestionId): Stepping 
 /** Takes back the last answer and asks it again; from a second look or a consent, the last step that counted. */
 function back(program: Program, check: Check): Stepping {
   const { phase } = check
-  if (phase.is === 'second-look') {
-    const { [phase.question]: _dropped, ...pending } = check.pending ?? {}
-    return settle(program, { ...check, ...(check.pending && { pending }) }, { is: 'asking', question: phase.question })
-  }
+  if (phase.is === 'second-look')
+    return settle(program, without(check, phase.question), { is: 'asking', question: phase.question })
   // What was being changed stays as it was answered.
   if (phase.is === 'asking' && phase.changing) return moveOn(program, check)
   const last = check.trail.at(-1)
@@ -159,17 +166,33 @@ function back(program: Program, check: Check): Stepping {
   const { [last]: _dropped, ...answers } = check.answers
   // What was declined after that answer is offered again.
   const consents = Object.fromEntries(Object.entries(check.consents).filter(([, given]) => given))
-  return settle(
-    program,
-    { ...check, answers, consents, trail: check.trail.slice(0, -1) },
-    { is: 'asking', question: last },
-  )
+  const before = sure({ ...check, answers, consents, trail: check.trail.slice(0, -1) }, last, false)
+  return settle(program, before, { is: 'asking', question: last })
 }
 
-/** Asks what comes next; into a check's phase goes what the answers so far leave open. */
+/** Asks what comes next: what the answers so far leave open, those that accuse a second time before they count. */
 export function moveOn(program: Program, check: Check, by = 1): Stepping {
-  const next = nextOf(program, check)
-  return settle(program, check, phaseOf(next), by, next)
+  const kept = setAside(program, check)
+  const next = nextOf(program, kept)
+  return settle(program, kept, phaseOf(next), by, next)
+}
+
+/**
+ * Takes out of a check's answers what accuses and was given once only, to be asked about again: the figure first, since a slip of
+ * the hand is likeliest there, otherwise the latest; then what else would accuse without it.
+ */
+function setAside(program: Program, check: Check): Check {
+  let kept = check
+  for (;;) {
+    const accusers = accusing(program, kept.answers)
+    const once = kept.trail.filter(id => accusers.includes(id) && !check.confirmed?.includes(id))
+    const question = once.find(id => kept.answers[id]?.kind === 'reading') ?? once.at(-1)
+    const answer = question === undefined ? undefined : kept.answers[question]
+    if (question === undefined || answer === undefined) return kept
+    const { [question]: _aside, ...answers } = kept.answers
+    const trail = kept.trail.filter(id => id !== question)
+    kept = { ...kept, answers, trail, pending: { ...kept.pending, [question]: answer } }
+  }
 }
 
 /** The phase in which a check waits for what comes next. */

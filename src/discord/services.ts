@@ -11,6 +11,7 @@ import type { SettingsStore } from '../server/settings-store.ts'
 import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { FairUse } from './fair-use/open-fair-use.ts'
+import type { FamilyDesk } from './families/family-desk.ts'
 import type { KeyedQueue } from './interaction/keyed-queue.ts'
 import type { Pictures } from './pictures/pictures.ts'
 import type { Posts } from './posts/post.ts'
@@ -26,6 +27,8 @@ export type Drafts = {
 
 export type Services = {
   readonly programs: Programs
+  /** What servers describe themselves. */
+  readonly families: FamilyDesk
   readonly checks: CheckStore<Outcome>
   /** Where checks are shown to others. */
   readonly notices: NoticeStore

@@ -39,6 +39,8 @@ export type Program = {
   /** The same for `enough`: all of them false is what "nothing found" needs. */
   readonly metWhenFalse: readonly ((places: Places) => number)[]
   readonly outlook: OutlookReader
+  /** What is worth a look for another purpose than the verdict, once the questions for that are done; none where it is absent. */
+  readonly beside?: { next(answers: Answers): QuestionId | undefined; readonly among: readonly QuestionId[] }
 }
 
 type Counting = Exclude<Rule, { kind: 'no-bearing' }>
@@ -49,9 +51,15 @@ export type Compiling =
 
 /**
  * Compiles packs for one family. Packs without families apply to every cell; a pack with families joins only when one of them
- * is the family. `today` is YYYY-MM-DD; rules past their last day no longer count.
+ * is the family. `today` is YYYY-MM-DD; rules past their last day no longer count. `also`: questions that can be answered though no
+ * rule reads them: they change no verdict.
  */
-export function compile(packs: readonly Pack[], today: string, familyId?: FamilyId): Compiling {
+export function compile(
+  packs: readonly Pack[],
+  today: string,
+  familyId?: FamilyId,
+  also: readonly QuestionId[] = [],
+): Compiling {
   const family = familyId === undefined ? undefined : findFamily(packs, familyId)
   if (familyId !== undefined && !family) {
     const known = packs.flatMap(pack => pack.families.map(candidate => candidate.id))
@@ -65,7 +73,7 @@ export function compile(packs: readonly Pack[], today: string, familyId?: Family
   )
   const twice = repeated(inScope)
   if (twice.length > 0) return { ok: false, problems: twice }
-  const read = new Set(rules.flatMap(rule => questionsOf(rule.when)))
+  const read = new Set([...rules.flatMap(rule => questionsOf(rule.when)), ...also])
   const questions = inScope.flatMap(pack => pack.questions.filter(question => read.has(question.id)))
   const expired = new Set(
     rules

@@ -34,7 +34,13 @@ export function judge(program: Program, answers: Answers): Judgement {
   for (const rule of fired) if (!expired.has(rule.id)) count(tally, rule)
   const verdict = verdictOf(program, tally, places)
   const carrier = carriedBy[verdict]
-  const findings = fired.map((rule): Finding => {
+  const counted = fired.filter(rule => rule.kind !== 'no-bearing' && !expired.has(rule.id))
+  const readBy = (rule: Rule): readonly QuestionId[] => program.reads.get(rule.id) ?? []
+  // Nothing is said to tell nothing while something else takes the same answers for a sign.
+  const spoken = fired.filter(
+    rule => rule.kind !== 'no-bearing' || !counted.some(other => readBy(rule).every(id => readBy(other).includes(id))),
+  )
+  const findings = spoken.map((rule): Finding => {
     const outOfDate = expired.has(rule.id)
     return { rule, carries: rule.kind === carrier && !outOfDate, outOfDate }
   })

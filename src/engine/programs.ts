@@ -1,10 +1,14 @@
 // The programs of all installed packs: one per family, compiled when first needed, found again for the day a check began on.
-import type { FamilyId } from './answers.ts'
+import type { FamilyId, QuestionId } from './answers.ts'
 import { type Compiling, compile, type PackRef, type Program } from './compile.ts'
 import type { Family, Pack } from './pack/pack.ts'
 
 export type Programs = {
   readonly packs: readonly PackRef[]
+  /** The installed packs that hold for every cell. */
+  readonly general: readonly Pack[]
+  /** Days between two last days of figures are one period, and share programs. */
+  periodOf(day: string): number
   readonly families: readonly Family[]
   /** Compiles for a family (null: none known) as of a day, YYYY-MM-DD; the result is kept. */
   compileFor(family: FamilyId | null, day: string): Compiling
@@ -12,23 +16,25 @@ export type Programs = {
   programFor(family: FamilyId | null, day: string): Program | undefined
 }
 
-export function openPrograms(packs: readonly Pack[]): Programs {
+/** `also`: questions that are known to every program, whether or not a rule reads them. */
+export function openPrograms(packs: readonly Pack[], also: readonly QuestionId[] = []): Programs {
   const compiled = new Map<string, Compiling>()
   const lastDays = [...new Set(packs.flatMap(pack => pack.rules.flatMap(rule => rule.validUntil ?? [])))].sort()
-  /** Days between two last days of figures share a program. */
   const periodOf = (day: string): number => lastDays.filter(last => last < day).length
 
   function compileFor(family: FamilyId | null, day: string): Compiling {
     const key = `${periodOf(day)} ${family ?? ''}`
     const known = compiled.get(key)
     if (known) return known
-    const result = compile(packs, day, family ?? undefined)
+    const result = compile(packs, day, family ?? undefined, also)
     compiled.set(key, result)
     return result
   }
 
   return {
     packs: packs.map(({ id, version, digest }) => ({ id, version, digest })),
+    general: packs.filter(pack => pack.families.length === 0),
+    periodOf,
     families: packs.flatMap(pack => pack.families),
     compileFor,
     programFor(family, day) {

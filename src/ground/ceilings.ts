@@ -61,6 +61,7 @@ const known: { readonly [C in CellChemistry]?: { readonly [F in FormatName]?: Ca
     '46800': lines('published', 26_000, 28_000, 30_000, 36_000),
   },
   'iron-phosphate': {
+    '10440': lines('memory', 280, 280, 350, 450),
     '14500': lines('memory', 700, 700, 800, 1000),
     '16340': lines('memory', 550, 550, 650, 800),
     '18350': lines('memory', 750, 750, 850, 1100),
@@ -93,18 +94,19 @@ const plain = (best: number, high: number, credible: number, impossible: number)
 })
 
 /**
- * Energy per volume and per mass. Sources: nickel or cobalt, 18650: 14.4 Wh bare is 812 Wh/L (derived), 300 Wh/kg, 330 claimed
+ * Energy per volume and per mass. `credible` leaves room for a cell at the small end of its format and a label of 3.7 V, by which a
+ * genuine 4.0 Ah 18650 comes to 895 Wh/L and a 6.5 Ah 21700 to 990. Sources: nickel or cobalt, 18650: 14.4 Wh bare is 812 Wh/L (derived), 300 Wh/kg, 330 claimed
  * (2026), so impossible from 1,050 Wh/L and 415 Wh/kg; 21700, the densest of all: 890–900 Wh/L, 335 Wh/kg, so from 1,150 and 420.
  * Iron phosphate: 26650 of 4.0 Ah, 364 Wh/L and 142 Wh/kg, so from 500 and 190. Sodium: 18650 of 1.5 Ah, 276 Wh/L (derived), 118
  * Wh/kg. Titanate: 60–110 Wh/kg, up to 177 Wh/L, so from 250.
  */
 const densities: Readonly<Record<CellChemistry, DensityLines>> = {
-  'nickel-or-cobalt': { perVolume_WhpL: plain(812, 760, 850, 1050), perMass_Whpkg: plain(330, 300, 345, 415) },
-  'iron-phosphate': { perVolume_WhpL: plain(364, 400, 430, 500), perMass_Whpkg: plain(142, 150, 165, 190) },
+  'nickel-or-cobalt': { perVolume_WhpL: plain(812, 900, 950, 1050), perMass_Whpkg: plain(330, 340, 375, 415) },
+  'iron-phosphate': { perVolume_WhpL: plain(364, 400, 440, 500), perMass_Whpkg: plain(142, 150, 175, 190) },
   'sodium-ion': { perVolume_WhpL: plain(276, 300, 330, 370), perMass_Whpkg: plain(118, 140, 180, 220) },
   titanate: { perVolume_WhpL: plain(177, 180, 220, 250), perMass_Whpkg: plain(110, 115, 130, 140) },
 }
-const densest: DensityLines = { perVolume_WhpL: plain(900, 850, 960, 1150), perMass_Whpkg: plain(335, 320, 360, 420) }
+const densest: DensityLines = { perVolume_WhpL: plain(900, 1000, 1050, 1150), perMass_Whpkg: plain(335, 345, 385, 420) }
 
 /** The formats whose own cells reach the density of the newest 21700s. */
 const asDenseAs21700: readonly FormatName[] = ['21700']
@@ -177,7 +179,7 @@ export const tradeOffs: {
   }[]
 } = {
   '18650': [{ capacity_mAh: 3300, free_A: 20, toTemperature_A: 35 }],
-  '21700': [{ capacity_mAh: 6200, free_A: 40, toTemperature_A: 70 }],
+  '21700': [{ capacity_mAh: 6200, free_A: 40, toTemperature_A: 125 }],
 }
 
 /** Mass of genuine bare cells in g: the lightest and the heaviest, and the lightest that holds much for its format. */
@@ -200,7 +202,7 @@ export const masses: { readonly [C in CellChemistry]?: { readonly [F in FormatNa
     '18350': { lightest: 22, heaviest: 27, ground: 'memory' },
     '18650': { lightest: 40, heaviest: 50, full: { capacity_mAh: 2500, lightest: 42 }, ground: 'published' },
     '20700': { lightest: 55, heaviest: 66, ground: 'memory' },
-    '21700': { lightest: 60, heaviest: 80, full: { capacity_mAh: 5000, lightest: 64 }, ground: 'published' },
+    '21700': { lightest: 60, heaviest: 80, full: { capacity_mAh: 4500, lightest: 62 }, ground: 'published' },
     '26650': { lightest: 80, heaviest: 105, ground: 'memory' },
     '26800': { lightest: 105, heaviest: 125, ground: 'published' },
     '46800': { lightest: 330, heaviest: 380, ground: 'published' },

@@ -13,7 +13,7 @@ export async function settleFinished(services: Services): Promise<number> {
   for (;;) {
     const found = await services.checks.finished(services.now() + lifetime - settlesAfter, atOnce)
     for (const check of found) {
-      const program = services.programs.programFor(check.family, check.day)
+      const program = await services.families.programOf(check)
       // Without its packs nobody can say any more what it came to.
       if (!program)
         services.log.warn({ packs: check.packs.map(one => one.id) }, 'a finished check of other packs was not counted')

@@ -5,7 +5,6 @@ import { type BackgroundServices, tellFindings } from '../discord/trends/tell-fi
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
-import { weeksSealed } from '../stores/seal.ts'
 import { epochOf } from '../trends/epoch.ts'
 import type { Leases } from '../trends/lease.ts'
 import type { Scope } from '../trends/outcome-log.ts'
@@ -33,6 +32,8 @@ export type Looked =
   | { readonly is: 'done'; readonly frozen: readonly { readonly scope: Scope; readonly week: Week }[] }
 
 const leaseName = 'weekly'
+/** Nothing that was sealed before so many weeks is read any more: a check lives for two, and what it left has been counted. */
+const weeksSealed = 3
 /** A process that dies at it holds the others up for this long, in ms. */
 export const leaseMs = 10 * 60_000
 

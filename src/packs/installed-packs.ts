@@ -3,7 +3,9 @@ import { createHash } from 'node:crypto'
 import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { compile } from '../engine/compile.ts'
 import type { Pack } from '../engine/pack/pack.ts'
+import type { PackProblem } from '../engine/pack/problems.ts'
 import { shippedRules } from './shipped-rules.ts'
 import { UnusablePacks } from './unusable-packs.ts'
 
@@ -22,32 +24,63 @@ export const readers = [
   './read-yaml.ts',
 ].map(path => fileURLToPath(new URL(path, import.meta.url)))
 
-/** The installed packs. Throws `UnusablePacks` if one of them cannot be used. */
-export async function installedPacks(folder: string | undefined, memory?: Memory): Promise<readonly Pack[]> {
+/** The pack of invented makers: for practice, for tests and as a pattern, and never for a server's own checks. */
+export const demoPack = 'paper-harbour'
+
+export type Installed = {
+  readonly packs: readonly Pack[]
+  /** Why packs of one's own were left out, a sentence each; the rest works without them. */
+  readonly leftOut: readonly string[]
+}
+
+/** The installed packs; broken ones of one's own are left out. Throws `UnusablePacks` if a shipped one cannot be used. */
+export async function installedPacks(folder: string | undefined, memory?: Memory): Promise<Installed> {
   if (!memory) return readInstalledPacks(folder)
   const key = await hashOf(folder)
   // What cannot be remembered is read.
-  const known = (await memory.get(key).catch(() => undefined)) as readonly Pack[] | undefined
+  const known = (await memory.get(key).catch(() => undefined)) as Installed | undefined
   if (known) return known
   const packs = await readInstalledPacks(folder)
   await memory.set(key, packs).catch(() => undefined)
   return packs
 }
 
-async function readInstalledPacks(folder: string | undefined): Promise<readonly Pack[]> {
+async function readInstalledPacks(folder: string | undefined): Promise<Installed> {
   // YAML, its schema and the words for its mistakes are loaded only where packs are read.
   const [{ loadPacks }, { sayProblem }, { sayIn }] = await Promise.all([
     import('./load-packs.ts'),
     import('../words/problem-words.ts'),
     import('../words/say.ts'),
   ])
+  const say = sayIn('en')
   const shipped = await loadPacks(shippedRules, { cases: false })
   const base = shipped.packs.map(loaded => loaded.pack)
+  if (shipped.problems.length > 0)
+    throw new UnusablePacks(shipped.problems.map(({ file, problem }) => `${file}: ${sayProblem(say, problem)}`))
   const more = folder === undefined ? { packs: [], problems: [] } : await loadPacks(folder, { cases: false, base })
-  const problems = [...shipped.problems, ...more.problems]
-  if (problems.length > 0)
-    throw new UnusablePacks(problems.map(({ file, problem }) => `${file}: ${sayProblem(sayIn('en'), problem)}`))
-  return [...base, ...more.packs.map(loaded => loaded.pack)]
+  const leftOut = more.problems.map(({ file, problem }) => `${file}: ${sayProblem(say, problem)}`)
+  const packs = [...base]
+  for (const { pack, folder: home } of more.packs) {
+    // A pack that names what another has named already, or that is too tangled, would stop every check of the rest.
+    const problems = unusableBeside(pack, packs)
+    if (problems.length === 0) packs.push(pack)
+    else leftOut.push(...problems.map(problem => `${home}: ${sayProblem(say, problem)}`))
+  }
+  return { packs, leftOut }
+}
+
+/** What keeps a pack from being used together with these. */
+function unusableBeside(pack: Pack, others: readonly Pack[]): readonly PackProblem[] {
+  const taken = new Set(others.flatMap(other => other.families.map(family => family.id)))
+  const twice = pack.families.filter(family => taken.has(family.id))
+  if (twice.length > 0) return twice.map(({ id }) => ({ code: 'duplicate', at: pack.id, what: 'family', name: id }))
+  if (others.some(other => other.id === pack.id))
+    return [{ code: 'duplicate', at: pack.id, what: 'pack', name: pack.id }]
+  for (const family of pack.families.length > 0 ? pack.families : [undefined]) {
+    const result = compile([...others, pack], pack.written, family?.id)
+    if (!result.ok) return result.problems
+  }
+  return []
 }
 
 /** A hash over the packs' files, cases left out, and the code that reads them. */

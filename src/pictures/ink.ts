@@ -27,8 +27,9 @@ export const damageInks = {
   water: '#7fb8e6',
 } as const
 
-/** Wrap colours by name; `clear` lets the can show. */
+/** Wrap colours by name; `sample` is the paper of a drawing, so that no drawing looks like one maker's cell; `clear` lets the can show. */
 export const wraps = {
+  sample: '#dccbaa',
   green: '#54ad72',
   blue: '#5b95d3',
   red: '#d65f56',

@@ -7,6 +7,12 @@ import { tag } from './svg.ts'
 /** Width in px of every drawing, for which strokes and type sizes are chosen: a phone in upright position. */
 export const sheetWidth = 360
 
+/**
+ * The most px a picture of a question may be tall: a third of a small phone's screen (360 × 640), so that the answers stay above
+ * the fold.
+ */
+export const questionHeight = 212
+
 /** Closes a drawing: panel, frame and content in one SVG, `height` px tall. */
 export function panel(height: number, content: string, about: readonly AltFact[]): Drawing {
   const width = sheetWidth

@@ -1,5 +1,9 @@
-// Bad weather on order: events twice, dropped sockets, 429, 5xx, slow and lost answers.
+// Bad weather on order: events twice, dropped sockets, a revoked token, 429, 5xx, slow and lost answers, blocked words.
+import type { Access } from './access.ts'
 import type { Gateway } from './gateway/gateway.ts'
+import type { RateLimits, RouteLimit } from './rest/rate-limits.ts'
+import { reachServer } from './world/rebuild.ts'
+import type { World } from './world/world.ts'
 
 /** Which requests: text that `METHOD /path` must contain, a pattern, or every request when left out. */
 export type Match = string | RegExp
@@ -23,8 +27,16 @@ export type Faults = {
   dropSocket(closeCode?: number): void
   /** Gateway op 7. */
   askReconnect(): void
-  /** The server is out of reach, or back: GUILD_DELETE that says `unavailable`, GUILD_CREATE. */
-  outage(on: boolean): void
+  /** A server is out of reach, or back: GUILD_DELETE that says `unavailable`, GUILD_CREATE. The first server when none is named. */
+  outage(on: boolean, serverId?: string): void
+  /** The token is good no longer: 401 for what needs it, 4004 on every connection and at every identify. */
+  revokeToken(): void
+  /** Every identify meets this close code (4011, 4013, 4014 …) until null takes it back. */
+  refuseSessions(closeCode: number | null): void
+  /** Limits by route, told in headers and kept with 429; none until they are set. */
+  limitRoutes(limits: readonly RouteLimit[]): void
+  /** Text that automatic moderation blocks (200000), and links that its filter does (240000). */
+  block(texts: Blocked): void
   /** Gateway op 9. */
   invalidateSession(resumable: boolean): void
   /** The next matching requests get this answer and change nothing. */
@@ -42,7 +54,13 @@ export type Weather =
   | { readonly kind: 'delay'; readonly ms: number }
   | { readonly kind: 'lose' }
 
+export type Blocked = {
+  readonly words?: readonly string[]
+  readonly links?: readonly string[]
+}
+
 export type FaultBook = Faults & {
+  readonly blocked: Blocked
   readonly twice: boolean
   /** What befalls this request (`METHOD /path`, tokens taken out); each order is used up by its times. */
   befalls(request: string): readonly Weather[]
@@ -56,9 +74,17 @@ type Order = {
 
 const noWeather: readonly Weather[] = []
 
-/** Fair weather; `gateway` gives the connections the socket faults act on. */
-export function openFaults(gateway: () => Gateway): FaultBook {
+export type Weathered = {
+  readonly world: World
+  readonly gateway: Gateway
+  readonly access: Access
+  readonly rateLimits: RateLimits
+}
+
+/** Fair weather over these. */
+export function openFaults({ world, gateway, access, rateLimits }: Weathered): FaultBook {
   let twice = false
+  let blocked: Blocked = {}
   let orders: Order[] = []
   const order = (match: Match | undefined, times: number | undefined, weather: Weather) => {
     orders.push({ match, weather, left: times ?? 1 })
@@ -70,16 +96,37 @@ export function openFaults(gateway: () => Gateway): FaultBook {
     deliverTwice(on) {
       twice = on
     },
-    dropSocket: (code = 4000) => gateway().drop(code),
-    askReconnect: () => gateway().askReconnect(),
-    outage: on => gateway().outage(on),
-    invalidateSession: resumable => gateway().invalidate(resumable),
+    dropSocket: (code = 4000) => gateway.drop(code),
+    askReconnect: () => gateway.askReconnect(),
+    get blocked() {
+      return blocked
+    },
+    block(texts) {
+      blocked = texts
+    },
+    outage(on, serverId = world.scenario.server.id) {
+      const server = world.servers.get(serverId)
+      if (server !== undefined) reachServer(world, server, !on)
+    },
+    revokeToken() {
+      access.valid = false
+      gateway.drop(4004)
+    },
+    refuseSessions(code) {
+      access.refuses = code
+    },
+    limitRoutes: limits => rateLimits.set(limits),
+    invalidateSession: resumable => gateway.invalidate(resumable),
     answerNext: answer => order(answer.match, answer.times, { kind: 'answer', answer }),
     delayNext: ({ match, ms, times }) => order(match, times, { kind: 'delay', ms }),
     loseAnswer: which => order(which?.match, which?.times, { kind: 'lose' }),
     clear() {
       twice = false
       orders = []
+      blocked = {}
+      access.valid = true
+      access.refuses = null
+      rateLimits.set([])
     },
     befalls(request) {
       if (orders.length === 0) return noWeather

@@ -16,6 +16,8 @@ export type ScenarioRole = {
   readonly permissions?: string
   /** Belongs to a bot or a subscription; nobody can be given it. */
   readonly managed?: boolean
+  /** The managed role that Discord makes for the bot as it joins; the bot wears it. */
+  readonly ofBot?: boolean
 }
 
 export type ScenarioChannel = {
@@ -52,12 +54,46 @@ export type Elsewhere = {
   readonly managers: readonly string[]
 }
 
+/** A further server of the same people. */
+export type FurtherServer = {
+  readonly id: string
+  readonly name: string
+  readonly locale: string
+  readonly roles: readonly ScenarioRole[]
+  readonly channels: readonly ScenarioChannel[]
+  /** The roles of each member, by the person's id; who is not named here is no member. */
+  readonly members: Readonly<Record<string, readonly string[]>>
+  /** What is installed there: the bot with its commands, or its commands alone. */
+  readonly install: 'bot' | 'commands'
+  /** READY names it, but it stays unavailable until it is told to arrive, which may be never. */
+  readonly late?: boolean
+}
+
+/** A conversation among people where the bot is no member; two make a direct one, more a group. */
+export type PrivateConversation = {
+  readonly id: string
+  readonly name: string
+  /** Each has the bot installed for themselves or not, as `installedBy` says. */
+  readonly people: readonly string[]
+}
+
 /** The whole invented server. All ids are Snowflakes written as decimal strings and differ from each other. */
 export type Scenario = {
-  readonly application: { readonly id: string; readonly name: string; readonly permissions?: string }
+  readonly application: {
+    readonly id: string
+    readonly name: string
+    /** What the bot was given when it was invited. */
+    readonly permissions?: string
+    /** Where it can be installed at all; on servers and by people when left out. */
+    readonly installs?: readonly ('server' | 'person')[]
+    /** Ids of those who have installed it for themselves, besides those who are elsewhere. */
+    readonly installedBy?: readonly string[]
+  }
   readonly server: { readonly id: string; readonly name: string; readonly locale: string }
   readonly roles: readonly ScenarioRole[]
   readonly channels: readonly ScenarioChannel[]
   readonly people: readonly ScenarioPerson[]
   readonly elsewhere?: Elsewhere
+  readonly servers?: readonly FurtherServer[]
+  readonly conversations?: readonly PrivateConversation[]
 }

@@ -2,21 +2,31 @@
 import { randomBytes } from 'node:crypto'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
+import { openAccess, type SessionLimits } from './access.ts'
 import { openClock } from './clock.ts'
 import { type Faults, openFaults } from './faults.ts'
 import { announce } from './gateway/announce.ts'
-import { type Gateway, openGateway } from './gateway/gateway.ts'
-import { intentBit } from './gateway/session.ts'
+import { openGateway } from './gateway/gateway.ts'
 import { type Exchange, openJournal } from './journal.ts'
 import { CannotDo } from './people/cannot.ts'
 import { type Person, personOf } from './people/person.ts'
 import type { Patience } from './people/reply.ts'
 import { handle } from './rest/handle.ts'
+import { openRateLimits } from './rest/rate-limits.ts'
 import type { Room } from './room.ts'
 import { loadRules, type Validation } from './rules/rules.ts'
 import type { Scenario, ScenarioChannel } from './scenario.ts'
 import { type SeenMessage, see } from './seen.ts'
-import { changeRights, changeThread, removeChannel, removeRole } from './world/rebuild.ts'
+import {
+  changeRights,
+  changeThread,
+  joinServer,
+  leaveServer,
+  reachServer,
+  removeBotFrom,
+  removeChannel,
+  removeRole,
+} from './world/rebuild.ts'
 import { maySpeak, personMay } from './world/rights.ts'
 import { createWorld, directChannel } from './world/world.ts'
 import { addMessage } from './world/write-message.ts'
@@ -29,6 +39,8 @@ export type StandInOptions = {
   readonly now?: () => number
   /** `true`, the default, refuses bad bodies as Discord does; `'deferred'` only notes them in `complaints`; `false` does not look. */
   readonly validate?: Validation
+  /** How many sessions the bot may still begin, and how fast; a thousand, and as fast as it likes, when left out. */
+  readonly sessions?: SessionLimits
   /** Real milliseconds to wait for the edit after a deferred answer (5000) or an acknowledgement (1500). */
   readonly patience?: Partial<Patience>
 }
@@ -56,8 +68,13 @@ export type StandIn = {
   removeChannel(id: string): void
   changeRights(channelId: string, rights: Pick<ScenarioChannel, 'forbid' | 'permit'>): void
   changeThread(id: string, state: { readonly archived?: boolean; readonly locked?: boolean }): void
-  /** Somebody removes the bot from the server, as an administrator can. */
-  removeBot(): void
+  /** Somebody removes the bot from a server (the first when none is named), as an administrator can. */
+  removeBot(serverId?: string): void
+  /** A person leaves a server (the first when none is named), or joins it, or comes back. */
+  leave(person: string, serverId?: string): void
+  join(person: string, serverId?: string): void
+  /** A server that READY has named as unavailable comes at last. */
+  arrive(serverId: string): void
   readonly faults: Faults
   readonly journal: readonly Exchange[]
   readonly complaints: readonly Exchange[]
@@ -97,8 +114,10 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     }),
   )
   const server = createServer({ keepAliveTimeout: 60_000 })
-  const gateway: Gateway = openGateway(server, world, botToken)
-  const faults = openFaults(() => gateway)
+  const access = openAccess(botToken, options.sessions ?? {}, clock.now)
+  const gateway = openGateway(server, world, access)
+  const rateLimits = openRateLimits(clock.now)
+  const faults = openFaults({ world, gateway, access, rateLimits })
   const room: Room = {
     world,
     clock,
@@ -106,7 +125,8 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     faults,
     journal,
     rules,
-    botToken,
+    access,
+    rateLimits,
     interactions: new Map(),
     modals: new Map(),
   }
@@ -138,6 +158,12 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     return channel
   }
 
+  const serverOf = (id = scenario.server.id) => {
+    const found = world.servers.get(id)
+    if (found === undefined) throw new CannotDo(`There is no server ${id}.`)
+    return found
+  }
+
   return {
     apiUrl: `${world.origin}/api`,
     pageUrl: `${world.origin}/`,
@@ -164,8 +190,10 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
       return message === undefined ? null : see(world, message)
     },
     directId: person => directChannel(world, personOf(room, person, patience).id).id,
-    // Source: Discord's documentation, "Guild Delete": without `unavailable`, the bot is on the server no longer.
-    removeBot: () => gateway.send('GUILD_DELETE', { id: scenario.server.id }, intentBit.guilds, scenario.server.id),
+    removeBot: id => removeBotFrom(world, serverOf(id)),
+    leave: (person, id) => leaveServer(world, serverOf(id), personOf(room, person, patience).id),
+    join: (person, id) => joinServer(world, serverOf(id), personOf(room, person, patience).id),
+    arrive: id => reachServer(world, serverOf(id), true),
     removeRole: id => removeRole(world, id),
     removeChannel: id => removeChannel(world, channelOf(id)),
     changeRights: (id, rights) => changeRights(world, channelOf(id), rights),

@@ -13,13 +13,12 @@ export type FigureMethod =
   | 'exponential-fit'
   | 'highest-minus-start'
   | 'first-sample'
-  | 'as-displayed'
 
 export type FigureNote =
-  /** The discharge went on or began before: the true figure is at least this. */
+  /** The discharge went on or began before, or the file counts otherwise: nothing may be held against the cell by it. */
   | {
       readonly code: 'lower-bound'
-      readonly because: 'stopped-above-cutoff' | 'not-full-at-start' | 'starts-under-load'
+      readonly because: 'stopped-above-cutoff' | 'not-full-at-start' | 'starts-under-load' | 'counter-disagrees'
     }
   /** Sampling gaps: `interval` holds what the log allows. */
   | { readonly code: 'gaps-as-interval'; readonly gaps: number; readonly seconds: number }

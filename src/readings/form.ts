@@ -68,13 +68,14 @@ export type FormReading =
 
 /**
  * Reads a filled form: value in the quantity's canonical unit and its standard uncertainty. Without an instrument a measured
- * value is taken with the widest of its menu, never as exact.
+ * value is taken with the widest of its menu, never as exact. `limit`: what it will be held against, in the same unit, where that is known.
  */
 export function readForm(
   quantity: Quantity,
   typed: Readonly<Record<string, string>>,
   instrument: Instrument | undefined,
   locale: string,
+  limit?: number,
 ): FormReading {
   const values: Partial<Record<FormField['id'], { value: number; u: number }>> = {}
   const refusals: { field: FormField['id']; refusal: TypedRefusal }[] = []
@@ -87,7 +88,9 @@ export function readForm(
       else
         values[field.id] = {
           value: read.value,
-          u: field.printed ? 0 : uncertainty(field.quantity, read.value, instrument),
+          u: field.printed
+            ? 0
+            : uncertainty(field.quantity, read.value, instrument, field.quantity === quantity ? limit : undefined),
         }
     }
   }
@@ -95,10 +98,22 @@ export function readForm(
   return { ok: true, ...combine(quantity, values) }
 }
 
-/** The standard uncertainty of a measured value; without an instrument, the widest of those that measure it. */
-export function uncertainty(quantity: MeasuredQuantity, value: number, instrument: Instrument | undefined): number {
-  if (instrument) return standardUncertainty(quantity, value, instrument)
-  const all = instrumentsFor(quantity).map(kind => standardUncertainty(quantity, value, { kind }))
+/**
+ * The standard uncertainty of a measured value; without an instrument, the widest of those that measure it.
+ *
+ * Where the value will be held against a `limit`, it is taken at the wider of the two: the question is what a cell exactly on the
+ * limit would show. An uncertainty in percent is smaller at a reading below the limit than at the limit itself; taken there, it
+ * would call 2.9 % of cells on the limit below it, not 2.3 %.
+ */
+export function uncertainty(
+  quantity: MeasuredQuantity,
+  value: number,
+  instrument: Instrument | undefined,
+  limit = value,
+): number {
+  const widest = Math.max(Math.abs(value), Math.abs(limit))
+  if (instrument) return standardUncertainty(quantity, widest, instrument)
+  const all = instrumentsFor(quantity).map(kind => standardUncertainty(quantity, widest, { kind }))
   return Math.max(0, ...all)
 }
 

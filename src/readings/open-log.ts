@@ -79,25 +79,31 @@ export function openLog(options: LogOptions): OpenLog {
 }
 
 function readTable(body: Body, options: LogOptions, answers: LogAnswers): LogReading {
-  const { table, raw, broken, restarts } = body
+  const { table, raw, broken, restarts, counted_mAh } = body
   const { shape, columns, split, timeKind, twoPartClock } = table
   if (raw.time.length < leastRows) {
     return refuse({ code: 'too-few-rows', rows: raw.time.length, least: leastRows })
   }
   const swapped = answers.columnsAreRight ? null : lookSwapped(raw, shape, columns)
   if (swapped) return { ok: false, question: swapped }
-  const scaled = scalesOf({ raw, shape, columns, mark: split.mark, timeKind, twoPartClock, answers })
+  const scaled = scalesOf({ raw, shape, columns, mark: split.mark, timeKind, twoPartClock, answers, counted_mAh })
   if (!scaled.ok) return scaled
   const kept = dropImpossible(raw, scaled.scales, restarts)
-  const brokenRows = broken.broken + kept.dropped
+  const brokenRows = broken.broken + kept.dropped + kept.empty
   if (kept.dropped > 0.05 * raw.time.length) {
-    return refuse({ code: 'broken-rows', broken: brokenRows, rows: raw.time.length + broken.broken, first: null })
+    const broke = broken.broken + kept.dropped
+    return refuse({ code: 'broken-rows', broken: broke, rows: raw.time.length + broken.broken, first: null })
+  }
+  if (kept.raw.time.length < leastRows) {
+    return refuse({ code: 'too-few-rows', rows: kept.raw.time.length, least: leastRows })
   }
   const ordered = putInOrder(kept.raw, scaled.scales, kept.restarts, columns.temperature !== undefined)
   if (!ordered.ok) return ordered
   const { trace } = ordered
   const runs = weightyRuns(trace, runsOf(phasesOf(trace, ordered.restarts), ordered.restarts))
-  const [first, ...others] = runs.map(({ run }) => measureRun(trace, run, options))
+  const [first, ...others] = runs.map(({ run }) =>
+    measureRun(trace, run, { ...options, counterFactor: scaled.scales.counterFactor }),
+  )
   if (!first) return refuse({ code: 'charge-only' })
   const charges = runs.map(({ charge_As }) => charge_As)
   const choices = (Object.entries(columns) as [Role, number][]).map(([role, column]) => [role, choiceOf(shape, column)])

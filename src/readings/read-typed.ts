@@ -30,6 +30,8 @@ export type TypedRefusal =
       readonly typed: string
       readonly numbers: readonly string[]
     }
+  /** Two ends where one figure is asked for. */
+  | { readonly code: 'range'; readonly quantity: MeasuredQuantity; readonly typed: string }
   | {
       readonly code: 'unknown-unit'
       readonly quantity: MeasuredQuantity
@@ -61,6 +63,8 @@ export type TypedRefusal =
       readonly unit: MeasuredUnit
       readonly lowest: number
       readonly highest: number
+      /** The figure with its decimal mark one place on, where that is a usual one: 42 V may be 4.2 V. */
+      readonly meant: number | null
     }
 
 export type TypedReading =
@@ -86,6 +90,8 @@ export function readTyped(text: string, quantity: MeasuredQuantity, locale: stri
       return refuse({ code: 'not-a-number', quantity, typed })
     case 'several-numbers':
       return refuse({ code: 'several-numbers', quantity, typed, numbers: parts.numbers })
+    case 'range':
+      return refuse({ code: 'range', quantity, typed })
     case 'time':
       return settle(
         typed,
@@ -159,7 +165,10 @@ function settle(typed: string, quantity: MeasuredQuantity, readings: readonly Po
   const { value, unit } = readings[0]!
   if (value < 0 && lowest >= 0) return refuse({ code: 'negative', quantity, typed, value })
   const side = value < lowest ? 'too-low' : 'too-high'
-  return refuse({ code: 'out-of-range', quantity, typed, side, value, unit, lowest, highest })
+  const { usualFrom, usualTo } = plausible[quantity]
+  const shifted = Number((side === 'too-low' ? value * 10 : value / 10).toPrecision(12))
+  const meant = shifted >= usualFrom && shifted <= usualTo ? shifted : null
+  return refuse({ code: 'out-of-range', quantity, typed, side, value, unit, lowest, highest, meant })
 }
 
 function reading(number: number, unit: Unit, quantity: MeasuredQuantity): PossibleReading {

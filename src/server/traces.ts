@@ -10,10 +10,17 @@ export type KeptOfPerson = {
   readonly drafts: readonly unknown[]
   /** What they have decided as a moderator about what was found. */
   readonly decisions: readonly unknown[]
+  /** What they have to do with the families of servers: versions, drafts, reference cells, photographs. */
+  readonly families: readonly unknown[]
 }
 
 /** How many records were deleted, or in the case of decisions, have lost their name. */
-export type Forgotten = { readonly checks: number; readonly drafts: number; readonly decisions: number }
+export type Forgotten = {
+  readonly checks: number
+  readonly drafts: number
+  readonly decisions: number
+  readonly families: number
+}
 
 /** Stands where the name of a person stood who has had it deleted. */
 export const nobody = ''

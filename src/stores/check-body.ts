@@ -37,7 +37,7 @@ async function bodyOf(seal: Seal, check: Check): Promise<string> {
 }
 
 /** A closed check only says that it is closed, and who had it: nothing of what was looked at stays. */
-function emptied({ saidBy: _said, settled: _settled, ...rest }: Check): Check {
+function emptied({ saidBy: _said, confirmed: _twice, pending: _asked, settled: _settled, ...rest }: Check): Check {
   return { ...rest, cells: 1, family: null, packs: [], answers: {}, trail: [], consents: {} }
 }
 

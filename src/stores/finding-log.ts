@@ -1,8 +1,9 @@
 // Findings over SQL: one row each, one statement a save.
-import type { Kysely } from 'kysely'
+import type { Expression, ExpressionBuilder, Kysely, SqlBool } from 'kysely'
 import { begin, type Finding, isPending } from '../trends/findings/finding.ts'
 import type { FindingLog } from '../trends/findings/finding-log.ts'
 import { readFinding } from '../trends/findings/read-finding.ts'
+import type { Week } from '../trends/week.ts'
 import type { FindingRow, Tables } from './tables.ts'
 
 export function openFindingLog(db: Kysely<Tables>): FindingLog {
@@ -30,12 +31,19 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
     },
 
     async due(server, week) {
-      const rows = await ofServer(server)
-        .where(is => is.or([is('due', '=', 1), is.and([is('state', '=', 'watching'), is('again', '<=', week)])]))
-        .orderBy('week')
-        .orderBy('key')
-        .execute()
+      const rows = await ofServer(server).where(dueIn(week)).orderBy('week').orderBy('key').execute()
       return rows.map(row => read(row.body))
+    },
+
+    async serversWaiting(week) {
+      const rows = await db
+        .selectFrom('findings')
+        .select('server')
+        .distinct()
+        .where(is => is.or([dueIn(week)(is), is('unposted', '=', 1)]))
+        .orderBy('server')
+        .execute()
+      return rows.map(row => row.server)
     },
 
     async unposted(server) {
@@ -58,6 +66,11 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
     },
   }
 }
+
+const dueIn =
+  (week: Week) =>
+  (is: ExpressionBuilder<Tables, 'findings'>): Expression<SqlBool> =>
+    is.or([is('due', '=', 1), is.and([is('state', '=', 'watching'), is('again', '<=', week)])])
 
 const read = (body: string): Finding => readFinding(JSON.parse(body))
 

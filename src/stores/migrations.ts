@@ -1,8 +1,9 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
+import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan } from './newer-database.ts'
-import { outcomesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
 
@@ -116,7 +117,9 @@ const migrations: Record<string, Migration> = {
   // It changed a trigger that the next step takes away.
   '0010-outcomes-once': { async up() {} },
   '0011-waiting-outcomes': waitingOutcomesMigration,
+  '0012-unread-releases': unreadReleasesMigration,
   '0013-stories': storiesMigration,
+  '0020-families': familiesMigration,
 }
 
 /**

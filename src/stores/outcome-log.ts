@@ -10,7 +10,7 @@ import {
 } from 'kysely'
 import { type Epoch, epochOf } from '../trends/epoch.ts'
 import { isName } from '../trends/names.ts'
-import { answerItem, type Item, ruleItems } from '../trends/outcome.ts'
+import { answerItem, type Item, type Outcome, ruleItems } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
 import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
 import { countOutcomes } from './count-outcomes.ts'
@@ -19,7 +19,7 @@ import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
-import { admitWaiting, noLonger, outcomesIn, waitingOf } from './waiting-outcomes.ts'
+import { admitWaiting, noLonger, waitingOf } from './waiting-outcomes.ts'
 
 /**
  * `damaged` is told how many rows had to be left out of an answer, `lost` how many of those that wait cannot be opened, because the key
@@ -48,6 +48,18 @@ export function openOutcomeLog(
   const letGoOf = async ({ numDeletedRows }: DeleteResult): Promise<number> => {
     if (numDeletedRows > 0n) await scrub(db)
     return Number(numDeletedRows)
+  }
+
+  /** Of several that wait for one family, or wait and are counted already, one is counted: so they are one. */
+  const outcomesBy = async (pseudonyms: readonly string[]): Promise<Outcome[]> => {
+    if (pseudonyms.length === 0) return []
+    const counted = await db
+      .selectFrom('outcomes')
+      .selectAll()
+      .where(where([borneBy(pseudonyms)]))
+      .execute()
+    const rows = [...(await waitingOf(db, seal, pseudonyms)).map(one => one.row), ...counted]
+    return [...new Map(rows.map(row => [handleOf(row), row])).values()].flatMap(row => outcomeOf(row) ?? [])
   }
 
   return {
@@ -127,25 +139,16 @@ export function openOutcomeLog(
         .execute()
     },
 
-    async of(pseudonyms) {
-      if (pseudonyms.length === 0) return []
-      const rows = await db
-        .selectFrom('outcomes')
-        .selectAll()
-        .where(where([borneBy(pseudonyms)]))
-        .execute()
-      return [...rows.flatMap(row => outcomeOf(row) ?? []), ...outcomesIn(await waitingOf(db, seal, pseudonyms))]
-    },
+    of: outcomesBy,
 
     async forget(pseudonyms) {
-      if (pseudonyms.length === 0) return 0
+      const theirs = await outcomesBy(pseudonyms)
+      if (theirs.length === 0) return 0
       // First those that wait: once they have joined the others, they are found there.
-      const waiting = await noLonger(db, await waitingOf(db, seal, pseudonyms))
-      const gone = await db
-        .deleteFrom('outcomes')
-        .where(where([borneBy(pseudonyms)]))
-        .executeTakeFirst()
-      return waiting.size + (await letGoOf(gone))
+      await noLonger(db, await waitingOf(db, seal, pseudonyms))
+      const gone = db.deleteFrom('outcomes').where(where([borneBy(pseudonyms)]))
+      await letGoOf(await gone.executeTakeFirst())
+      return theirs.length
     },
 
     async purgeBefore(week, server) {

@@ -77,3 +77,15 @@ const onPostgres = [
   'truncate outcomes',
   'insert into outcomes select * from outcomes_until_now order by epoch, reporter, family, server',
 ]
+
+/** A release is unread until its findings are taken down: of those there are, the latest of each server is read once more. */
+export const unreadReleasesMigration: Migration = {
+  async up(db: Kysely<unknown>) {
+    for (const statement of [
+      'alter table releases add column unread integer not null default 0',
+      "update releases set unread = 1 where state is not null and scope <> 'pool'",
+      'create index releases_unread on releases (scope, week) where unread = 1',
+    ])
+      await sql.raw(statement).execute(db)
+  },
+}

@@ -26,14 +26,19 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
           ? sql`exists (select 1 from releases where scope = ${key})`
           : sql`exists (select 1 from releases where scope = ${key} and week = ${at})`
       const done = await sql`
-        insert into releases (scope, week, bytes, state)
+        insert into releases (scope, week, bytes, state, unread)
         select * from (select cast(${key} as text) as scope, cast(${week} as text) as week, cast(${bytes} as text) as bytes,
-          cast(${JSON.stringify(state)} as text) as state) as new
+          cast(${JSON.stringify(state)} as text) as state, ${sql.lit(scope.kind === 'pool' ? 0 : 1)} as unread) as new
         where not ${kept(null)} or (${kept(weekPlus(week, -1))} and not ${kept(week)})
         on conflict do nothing`.execute(db)
       if (done.numAffectedRows !== 1n) return 'already-frozen'
-      // Only the latest state is ever gone on from; what older ones counted need not be kept.
-      await db.updateTable('releases').set({ state: null }).where('scope', '=', key).where('week', '<', week).execute()
+      // Only the latest state is ever gone on from, and only the latest findings are told; what older ones counted need not be kept.
+      await db
+        .updateTable('releases')
+        .set({ state: null, unread: 0 })
+        .where('scope', '=', key)
+        .where('week', '<', week)
+        .execute()
       return 'frozen'
     },
 
@@ -45,6 +50,29 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
         .where('week', '=', week)
         .executeTakeFirst()
       return row?.bytes ?? null
+    },
+
+    async unread() {
+      const rows = await db
+        .selectFrom('releases')
+        .select(['scope', 'week', 'bytes'])
+        .where('unread', '=', 1)
+        .orderBy('scope')
+        .orderBy('week')
+        .execute()
+      // One that was cut off between two weeks has left two.
+      const latest = new Map(rows.map(row => [row.scope, row]))
+      return [...latest.values()].map(({ scope, ...rest }) => ({ server: scope.slice(ofServer.length), ...rest }))
+    },
+
+    async markRead(server, week) {
+      await db
+        .updateTable('releases')
+        .set({ unread: 0 })
+        .where('scope', '=', `${ofServer}${server}`)
+        .where('week', '<=', week)
+        .where('unread', '=', 1)
+        .execute()
     },
 
     async weeks(scope) {
@@ -68,4 +96,5 @@ function stateOf(text: string): ReleaseState | null {
     : null
 }
 
-const keyOf = (scope: Scope): string => (scope.kind === 'pool' ? 'pool' : `server:${scope.server}`)
+const ofServer = 'server:'
+const keyOf = (scope: Scope): string => (scope.kind === 'pool' ? 'pool' : `${ofServer}${scope.server}`)

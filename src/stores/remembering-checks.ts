@@ -1,4 +1,5 @@
 // A check store that answers from memory where it can: most clicks are on the very state this process saved last.
+import { LRUCache } from 'lru-cache'
 import type { Check } from '../check/check.ts'
 import type { CheckId } from '../check/ids.ts'
 import type { CheckStore, Stored } from '../check/store.ts'
@@ -16,11 +17,8 @@ export type RememberingChecks<Outcome> = CheckStore<Outcome> & {
  * expects, and a save that finds the database ahead is stale there, is told so, and is forgotten here.
  */
 export function rememberChecks<Outcome>(store: CheckStore<Outcome>): RememberingChecks<Outcome> {
-  const remembered = new Map<CheckId, Stored>()
-  const remember = (stored: Stored) => {
-    if (remembered.size >= most) remembered.clear()
-    remembered.set(stored.check.id, stored)
-  }
+  const remembered = new LRUCache<CheckId, Stored>({ max: most })
+  const remember = (stored: Stored) => remembered.set(stored.check.id, stored)
   return {
     ...store,
     letGo(gone) {

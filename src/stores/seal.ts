@@ -11,9 +11,6 @@ export type Seal = {
   open(sealed: string): Promise<string | undefined>
 }
 
-/** Weeks after which nothing that was sealed is read any more, and its key is destroyed: a check lives for two. */
-export const weeksSealed = 3
-
 const mark = 'sealed1'
 export const isSealed = (text: string): boolean => text.startsWith(`${mark}.`)
 

@@ -46,8 +46,8 @@ export type OutcomeRow = {
   rest: string
 }
 
-/** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. */
-export type ReleaseRow = { scope: string; week: string; bytes: string; state: string | null }
+/** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. `unread`: 1 until its findings are taken down. */
+export type ReleaseRow = { scope: string; week: string; bytes: string; state: string | null; unread: number }
 
 /** Who does a piece of work alone, and until when (ms since 1970) unless it is given back before. */
 export type LeaseRow = { name: string; holder: string; until: number }
@@ -78,6 +78,33 @@ export type NoticeRow = { check_id: string; kind: string; channel: string; messa
 /** A forum post under which an offer was made, or was about to be. */
 export type OfferRow = { post: string; server: string; claimed_at: number }
 
+/** A server's family: what is searched for in columns of its own. `putting`: a version on its way; a trigger carries it over. */
+export type FamilyRow = {
+  id: string
+  server: string
+  state: string
+  head: number
+  revision: number
+  name_key: string
+  named: string
+  body: string
+  opened_by: string
+  changed_by: string
+  putting: string | null
+}
+export type FamilyVersionRow = {
+  family: string
+  server: string
+  number: number
+  digest: string
+  body: string
+  by: string
+  agreed_by: string | null
+}
+export type FamilyReferenceRow = { id: string; server: string; family: string; body: string }
+export type FamilyPhotoRow = { id: string; server: string; family: string; body: string; size: number; bytes: Buffer }
+export type FamilyTrialRow = { server: string; week: string; made: number }
+
 export type Tables = {
   checks: CheckRow
   notices: NoticeRow
@@ -89,4 +116,9 @@ export type Tables = {
   leases: LeaseRow
   opt_outs: OptOutRow
   offers: OfferRow
+  families: FamilyRow
+  family_versions: FamilyVersionRow
+  family_references: FamilyReferenceRow
+  family_photos: FamilyPhotoRow
+  family_trials: FamilyTrialRow
 }

@@ -7,6 +7,8 @@ import { type Decision, type Finding, withoutPerson } from '../trends/findings/f
 import { readFinding } from '../trends/findings/read-finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
 import { bodyColumns, checksOf, columnsOf } from './check-body.ts'
+import { openFamilyStore } from './family-store.ts'
+import { familyDeedsOf, forgetInFamilies } from './family-traces.ts'
 import { openFindingLog } from './finding-log.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
@@ -112,6 +114,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
+        families: await familyDeedsOf(db, person),
       }
     },
 
@@ -125,8 +128,14 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
         .executeTakeFirst()
       await leaveOthers(person)
       const decisions = await loseName(person)
+      const families = await forgetInFamilies(db, person)
       await scrub(db)
-      return { checks: Number(checks.numDeletedRows) + given, drafts: Number(drafts.numDeletedRows), decisions }
+      return {
+        checks: Number(checks.numDeletedRows) + given,
+        drafts: Number(drafts.numDeletedRows),
+        decisions,
+        families,
+      }
     },
 
     async forgetServer(server) {
@@ -134,6 +143,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
       await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
       await db.deleteFrom('checks').where('server', '=', server).execute()
       await findings.forget(server)
+      await openFamilyStore(db).forget(server)
       await db.deleteFrom('outcomes').where('server', '=', server).execute()
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
       await db.deleteFrom('offers').where('server', '=', server).execute()

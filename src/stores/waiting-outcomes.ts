@@ -7,7 +7,7 @@ import { setImmediate as turn } from 'node:timers/promises'
 import { type Expression, type ExpressionBuilder, type Kysely, type SqlBool, sql } from 'kysely'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Week } from '../trends/week.ts'
-import { outcomeOf, parsed, rowOf } from './outcome-row.ts'
+import { parsed, rowOf } from './outcome-row.ts'
 import { type Seal, weekIn } from './seal.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
 
@@ -105,8 +105,6 @@ export async function waitingOf(db: Kysely<Tables>, seal: Seal, pseudonyms: read
     found.push(...opened.filter(({ row }) => borne.has(row.reporter) || borne.has(row.pooled)))
   return found
 }
-
-export const outcomesIn = (waiting: readonly Waiting[]): Outcome[] => waiting.flatMap(({ row }) => outcomeOf(row) ?? [])
 
 /** Takes them out of their checks; says of which. */
 export async function noLonger(db: Kysely<Tables>, waiting: readonly Waiting[]): Promise<ReadonlySet<string>> {

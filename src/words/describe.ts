@@ -2,9 +2,9 @@
 import type { Check } from '../check/check.ts'
 import type { Answer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
-import type { Change } from '../engine/explain.ts'
 import type { Finding } from '../engine/judge.ts'
 import type { Family, Question, Source } from '../engine/pack/pack.ts'
+import type { Change, Range } from '../engine/what-if.ts'
 import { bare, plain } from './plain.ts'
 import type { Say } from './say.ts'
 
@@ -48,13 +48,23 @@ export function sayFinding(say: Say, program: Program, finding: Finding): string
 const nameOf = (source: Source | undefined): string => withoutStop(source?.text.split(/[:;] /)[0] ?? '')
 const withoutStop = (sentence: string): string => sentence.replace(/\.$/, '')
 
-/** What one changed answer would make of the verdict. */
+/** What one changed answer, or a range of a measured value, would make of the verdict. */
 export function sayChange(say: Say, program: Program, change: Change): string {
-  const question = program.questions.get(change.question)
-  const [first] = change.answers
-  const answer = question && first ? sayAnswer(say, question, first) : ''
-  const values = { question: question?.ask ?? change.question, answer, verdict: say(`verdict.${change.verdict}`) }
+  const asked = program.questions.get(change.question)
+  const question = asked?.ask ?? change.question
+  if (change.is === 'undecided') return say('change.undecided', { question, range: sayRange(say, asked, change.range) })
+  const answer =
+    change.is === 'range' ? sayRange(say, asked, change.range) : asked ? sayAnswer(say, asked, change.answer) : ''
+  const values = { question, answer, verdict: say(`verdict.${change.verdict}`) }
   return say(change.correction ? 'change.correction' : 'change.more', values)
+}
+
+/** A range of values in words, such as "between 2.41 and 2.59 V". */
+function sayRange(say: Say, question: Question | undefined, { from, to }: Range): string {
+  const unit = question?.answer.kind === 'reading' ? question.answer.unit : ''
+  if (from === undefined) return say('answer.range.under', { to: roundFor(to ?? 0), unit })
+  if (to === undefined) return say('answer.range.over', { from: roundFor(from), unit })
+  return say('answer.range.between', { from: roundFor(from), to: roundFor(to), unit })
 }
 
 /** The day until which a check is kept, as Discord shows it in the reader's own calendar. */

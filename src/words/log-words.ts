@@ -55,7 +55,8 @@ export function sayTrap(say: Say, trap: Trap): string {
   const values: Record<string, string | number> = {}
   for (const [key, value] of Object.entries(trap))
     if (typeof value === 'number')
-      values[key] = key.endsWith('_s') || key === 'seconds' ? span(say, value) : round(value, 2)
+      values[key] =
+        key.endsWith('_s') || key === 'seconds' ? span(say, value) : key === 'factor' ? value : round(value, 2)
     else if (typeof value === 'boolean') values[key] = value ? 'yes' : 'no'
   if (trap.code === 'two-wire-resistance')
     [values['from'], values['to']] = trap.leads_mΩ.map(Math.round) as [number, number]

@@ -1,7 +1,6 @@
 // The book of answers: which language a question is looked up in, entries by id, and no answer that is not sure.
 import { describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
-import { spokenIn } from '../../src/answers/spoken-in.ts'
 import { shippedAnswers } from './questions.ts'
 
 const book = openBook(await shippedAnswers())
@@ -12,22 +11,57 @@ test('what people type in a few words is answered where it is one of an entry’
   expect(book.lookUp('cómo cargo una celda', ['es']).answer?.id).toBe('charging')
 })
 
-describe('the language of a question', () => {
+describe('a question is looked up in the language that it is in, whatever its writer reads', () => {
   test.each([
-    ['is it fine to leave them charging while i sleep', ['en']],
-    ['kann ich die über nacht laden', ['de']],
-    ['¿puedo dejarlas cargando por la noche?', ['es']],
-    ['18650', ['en', 'de', 'es']],
-  ] as const)('%s', (question, spoken) => {
-    expect(spokenIn(question, ['en', 'de', 'es'])).toEqual(spoken)
+    ['is it fine to leave them charging while i sleep', 'en', 'charging-overnight'],
+    ['kann ich die über nacht laden', 'de', 'charging-overnight'],
+    ['¿puedo dejarlas cargando por la noche?', 'es', 'charging-overnight'],
+    ['cómo sé si mi 18650 es falsa', 'es', 'is-mine-fake'],
+    ['woran erkenne ich eine gefälschte 18650', 'de', 'is-mine-fake'],
+    ['Hilfe mein Akku raucht', 'de', 'hot-or-smoking'],
+    ['help my battery is smoking', 'en', 'hot-or-smoking'],
+    ['ayuda sale humo', 'es', 'hot-or-smoking'],
+  ] as const)('%s', (question, language, id) => {
+    for (const reads of [['en'], ['de'], ['es'], ['es', 'de']] as const) {
+      const found = book.lookUp(question, reads)
+      expect([found.language, found.answer?.id], reads.join()).toEqual([language, id])
+    }
+  })
+
+  test('words that all languages share are taken for those of its writer', () => {
+    for (const language of ['en', 'de', 'es'] as const) {
+      expect(book.lookUp('18650', [language]).language).toBe(language)
+      expect(book.lookUp('LiFePO4 32700', [language]).language).toBe(language)
+    }
   })
 })
 
-test('an English question of somebody who reads German is looked up in English', () => {
-  expect(book.lookUp('is it fine to leave them charging while i sleep', ['de', 'en']).answer?.id).toBe(
-    'charging-overnight',
-  )
-  expect(book.lookUp('which headlamp throws furthest at night', ['de', 'en']).answer).toBeUndefined()
+describe('a sign of danger is answered by getting away, however unsure the search is', () => {
+  test.each([
+    ['it smokes', 'en'],
+    ['HELP its hissing on my desk', 'en'],
+    ['my cat knocked the battery over and now it is hissing', 'en'],
+    ['es zischt', 'de'],
+    ['der akku vom hund seinem halsband ist aufgebläht', 'de'],
+    ['huele raro y está caliente', 'es'],
+  ] as const)('%s', (question, language) => {
+    expect(book.lookUp(question, [language]).answer?.caution).toBe('emergency')
+  })
+
+  test.each([
+    ['my cat is hissing at the dog', 'en'],
+    ['is there a smoking area at the station', 'en'],
+    ['his brother likes it', 'en'],
+    ['mein chef raucht zu viel', 'de'],
+    ['mi gato está hinchado', 'es'],
+  ] as const)('but not one of something else: %s', (question, language) => {
+    expect(book.lookUp(question, [language]).answer).toBeUndefined()
+  })
+})
+
+test('one word in common is not enough, unless it is all there is', () => {
+  expect(book.lookUp('is this sofa heavy', ['en']).answer).toBeUndefined()
+  expect(book.lookUp('what does mah mean', ['en']).answer?.id).toBe('what-mah-means')
 })
 
 test('an id finds its entry, and so does its title in any language, however it is typed', () => {
@@ -50,5 +84,5 @@ test('what is sure is an answer with others beside it, what is not is none', () 
   expect(sure.near).not.toContain(sure.answer)
   const unsure = book.lookUp('which headlamp throws furthest', ['en'])
   expect(unsure.answer).toBeUndefined()
-  expect(book.lookUp('', ['en'])).toEqual({ near: [] })
+  expect(book.lookUp('', ['en'])).toEqual({ near: [], language: 'en' })
 })

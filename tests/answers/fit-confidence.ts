@@ -3,13 +3,16 @@ import type { Signs } from '../../src/answers/confidence.ts'
 import { openShippedSearch, questionsOf } from './questions.ts'
 
 type Example = { readonly x: readonly number[]; readonly right: number }
-const signs: readonly Exclude<keyof Signs, 'exact'>[] = ['mass', 'twice', 'agreed', 'strange', 'elsewhere']
+const signs: readonly Exclude<keyof Signs, 'exact'>[] = ['common', 'close', 'agreed', 'astray', 'elsewhere']
 /** Pulls weights towards zero, so that a few odd questions do not decide. */
 const ridge = 0.001
 const rounds = 20_000
 
 const search = await openShippedSearch()
-const fresh = (questionsOf('own-questions.yaml') ?? []).filter(one => one.fresh || one.right.length === 0)
+const fresh = [
+  ...(questionsOf('own-questions.yaml') ?? []).filter(one => one.fresh || one.right.length === 0),
+  ...(questionsOf('worried-newcomers.yaml') ?? []),
+]
 const examples = fresh.flatMap(({ ask, language, right }): Example[] => {
   const [first] = search.find(ask, language)
   if (!first) return []

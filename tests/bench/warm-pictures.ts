@@ -9,7 +9,10 @@ import { sayIn } from '../../src/words/say.ts'
 const rounds = 200
 
 async function open() {
-  const compiled = openPrograms(await installedPacks(undefined)).compileFor(null, new Date().toISOString().slice(0, 10))
+  const compiled = openPrograms((await installedPacks(undefined)).packs).compileFor(
+    null,
+    new Date().toISOString().slice(0, 10),
+  )
   if (!compiled.ok) throw new Error('the shipped packs do not compile')
   const { program } = compiled
   const pictures = openPictures(new Keyv())

@@ -49,6 +49,7 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       posts: noPosts,
       pictures: { ofDrawing: async () => undefined },
       traces: openTraces(db, trends.seal),
+      families: { programsFor: async () => openPrograms(packs) },
       log: logger,
     }
     return {

@@ -64,7 +64,7 @@ test('remembered packs are read again when their words change', async () => {
 questions: [{ id: glow, ask: Does it glow?, care: look, effort: 1, options: [{ id: y, label: Yes }, { id: n, label: No }] }]
 rules: [{ id: glowing, kind: hazard, act: get-away, when: { glow: y }, says: It glows., source: [s] }]\n`,
   )
-  const told = async () => (await installedPacks(own, memory)).find(pack => pack.id === 'own')?.words['de']
+  const told = async () => (await installedPacks(own, memory)).packs.find(pack => pack.id === 'own')?.words['de']
   expect(await told()).toBeUndefined()
   await writeFile(join(own, 'words', 'de.yaml'), 'rules: { glowing: Sie leuchtet. }\n')
   expect((await told())?.rules['glowing']).toBe('Sie leuchtet.')

@@ -142,3 +142,35 @@ describe('cellwary claim', () => {
     })
   })
 })
+
+describe('cellwary batch', () => {
+  test('masses that are not one lot, in words that do not call them counterfeit, with the caution', async () => {
+    const { out, code } = await run('batch', '43.1, 44.9, 46.8 g')
+    expect(code).toBe(0)
+    expect(out).toMatch(/They are not one lot/)
+    expect(out).toMatch(/does not mean “counterfeit”/)
+    expect(out).toMatch(/do not use the cell/)
+  })
+
+  test('as JSON, with its statistics', async () => {
+    const { out } = await run('batch', '2500 2510 2490 mAh', '--quantity', 'capacity', '--json')
+    expect(JSON.parse(out)).toMatchObject({
+      quantity: 'capacity',
+      count: 3,
+      found: 'one-lot-possible',
+      tells: 'nothing',
+      chiSquare: { degreesOfFreedom: 2 },
+      sentences: expect.arrayContaining([expect.stringMatching(/2,490 to 2,510 mAh/)]),
+      caution: expect.stringMatching(/do not use the cell/),
+    })
+  })
+
+  test.each([
+    [['45.1'], 1, /There is 1 figure in it; at least 2/],
+    [['45.1 46 V'], 1, /Figure 2 \(“46 V”\): “V” does not fit here/],
+    [['45.1 460 45.2'], 1, /Figure 2 is 460 g, about ten times off the others. Is it not 46 g\?/],
+    [['45 46', '--quantity', 'colour'], 2, /mass, capacity/],
+  ])('%j is a mistake with its sentence', async (words, code, sentence) => {
+    expect(await run('batch', ...words)).toMatchObject({ code, err: expect.stringMatching(sentence) })
+  })
+})

@@ -46,7 +46,7 @@ test.each([
   [
     'rules that are not there',
     { CELLWARY_RULES: '/no/such/folder' },
-    1,
+    2,
     /^CELLWARY_RULES: \/no\/such\/folder cannot be read \(ENOENT\)/,
   ],
 ] as const)('%s', async (_, env, wanted, sentence) => {
@@ -62,7 +62,7 @@ test('a pack with a mistake', async () => {
   await writeFile(join(home, 'pack.yaml'), 'pack: broken\nversion: 1\n')
   const { code, err } = await start({ CELLWARY_RULES: join(folder, 'rules') })
   expect(err).toMatch(/broken\/pack\.yaml: version: /)
-  expect(code).toBe(1)
+  expect(code).toBe(2)
 })
 
 test('a database that a newer version has changed', async () => {
@@ -77,7 +77,7 @@ test('a database that a newer version has changed', async () => {
   expect(err).toMatch(
     /^The database was written by a newer version: .* Start version .* nothing in the database was changed\.\n$/,
   )
-  expect(code).toBe(1)
+  expect(code).toBe(2)
 })
 
 test('a port that somebody else has', async () => {
@@ -87,5 +87,5 @@ test('a port that somebody else has', async () => {
   const { code, err } = await start({ CELLWARY_PORT: String(port) })
   server.close()
   expect(err).toMatch(new RegExp(`^Port ${port} is taken`))
-  expect(code).toBe(1)
+  expect(code).toBe(2)
 })

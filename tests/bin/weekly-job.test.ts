@@ -172,7 +172,7 @@ describe('judging again', () => {
   let packs: readonly Pack[]
   let it: TestJob
   beforeEach(async () => {
-    packs = await installedPacks(undefined)
+    packs = (await installedPacks(undefined)).packs
     it = await openJob(sqlite!, packs)
     it.at(in_('2026-W48'))
   })

@@ -45,6 +45,23 @@ for (const kind of databases)
       expect(await log.due('b', '2026-W41')).toEqual([])
     })
 
+    test('servers in which something is to be told or posted are found at once, and no others', async () => {
+      await log.add('w1', [rise('one')], newId)
+      await log.add('w2', [rise('one')], newId)
+      const first = await told('w2')
+      const waiting = async (week: string) => (await log.serversWaiting(week)).filter(one => one.startsWith('w'))
+      expect(await waiting('2026-W41')).toEqual(['w1'])
+      const behind = decide(first, { is: 'put-off', by: 'p', until: '2026-W43' }, now) as Finding
+      const off = decide(behind, { is: 'shown', post: null }, now) as Finding
+      await log.save(behind)
+      expect(await waiting('2026-W42')).toEqual(['w1', 'w2'])
+      await log.save(off)
+      expect(await waiting('2026-W42')).toEqual(['w1'])
+      expect(await waiting('2026-W43')).toEqual(['w1', 'w2'])
+      await log.save(decide(off, { is: 'warn', by: 'p', channel: 'c', text: 't' }, now) as Finding)
+      expect(await waiting('2026-W41')).toEqual(['w1', 'w2'])
+    })
+
     test('what was told is due again when its post is behind, or when the week has come until which it was watched', async () => {
       await log.add('c', [rise('one')], newId)
       const first = await told('c')

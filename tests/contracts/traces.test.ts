@@ -6,6 +6,7 @@ import { unsettled } from '../../src/server/settings.ts'
 import { nobody, type Traces } from '../../src/server/traces.ts'
 import { draftsNamespace, KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
+import { openFamilyStore } from '../../src/stores/family-store.ts'
 import { openFindingLog } from '../../src/stores/finding-log.ts'
 import { openOfferClaims } from '../../src/stores/offer-claims.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
@@ -14,6 +15,7 @@ import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import { openTraces } from '../../src/stores/traces.ts'
 import { decide } from '../../src/trends/findings/decide.ts'
 import type { Finding } from '../../src/trends/findings/finding.ts'
+import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
 import { databases, type Opened } from '../stores/databases.ts'
 import { testSeal } from '../stores/test-seal.ts'
 import { base as baseOutcome } from '../trends/base-outcome.ts'
@@ -73,13 +75,19 @@ for (const kind of databases)
       const theirs = await traces.of(wren)
       expect(theirs.checks).toMatchObject([{ id: 'a1' }, { id: 'a2' }])
       expect(theirs.drafts).toEqual([{ is: 'log', person: wren, typed: '2500 mAh' }])
-      expect(await traces.of('nobody at all')).toEqual({ checks: [], others: [], drafts: [], decisions: [] })
+      expect(await traces.of('nobody at all')).toEqual({
+        checks: [],
+        others: [],
+        drafts: [],
+        decisions: [],
+        families: [],
+      })
     })
 
     test('deleting takes all of it and nothing else; the second time there is nothing left to take', async () => {
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0 })
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0 })
-      expect(await traces.of(wren)).toEqual({ checks: [], others: [], drafts: [], decisions: [] })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0, families: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0, families: 0 })
+      expect(await traces.of(wren)).toEqual({ checks: [], others: [], drafts: [], decisions: [], families: [] })
       expect(await stores.checks.load('a1')).toBeUndefined()
       expect((await stores.checks.heldBy(odalys, now)).map(one => one.id)).toEqual(['a3'])
       expect(await stores.drafts.get('d2')).toBeDefined()
@@ -111,7 +119,7 @@ for (const kind of databases)
       const custody = { starter: odalys, from: odalys, shares: true, history }
       const answers = { mass: { kind: 'reading', value: 44.7, u: 0.1 } } as const
       await stores.checks.create({ ...checkOf('e1', wren, shed), custody, answers, trail: ['mass'] }, 'i6')
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 1, drafts: 0, decisions: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 1, drafts: 0, decisions: 0, families: 0 })
       const back = (await stores.checks.heldBy(odalys, now)).find(one => one.id === 'e1')
       expect(back).toMatchObject({ answers: {}, trail: [], phase: { is: 'paused' }, revision: 2 })
       expect(JSON.stringify(back)).not.toContain(wren)
@@ -161,6 +169,28 @@ for (const kind of databases)
       expect((await traces.of(wren)).decisions).toEqual([])
     })
 
+    /** A family with all that may belong to one. */
+    async function leaveFamily(server: string) {
+      const store = openFamilyStore(opened.db)
+      const facts = named('f-aaaaaa', 'Larkmoor')
+      const draft = draftOf(server, facts)
+      await store.create(draft, 'larkmoor')
+      const after = { ...draft, state: 'in-force' as const, head: 1, revision: 2, changedBy: 'put' }
+      await store.putInForce(after, 'larkmoor', versionOf(facts, 1))
+      await store.keepReference(server, 'f-aaaaaa', referenceOf('r1'), 9)
+      const photo = {
+        id: 'p1',
+        server,
+        family: 'f-aaaaaa',
+        feature: 'legs',
+        option: 'three',
+        genuine: true,
+        alt: 'legs',
+      }
+      await store.keepPhoto({ ...photo, by: wren, at: 1, bytes: new Uint8Array([1]) }, 9)
+      await store.countTrial(server, '2026-W40', 6)
+    }
+
     test('a server that leaves takes all of its own along, and nothing of another server or of the pool', async () => {
       const week = '2026-W40'
       const state = { first: week, families: {}, series: {}, rises: [] }
@@ -174,6 +204,7 @@ for (const kind of databases)
         expect(await stores.checks.settle(done, { ...baseOutcome, server, week: '2026-W41' })).toBe(true)
         await stores.releases.freeze({ kind: 'server', server }, week, '{}', state)
         await stores.findings.add(server, [{ key: 'two', family: 'heron', week, parts: [rise] }], () => `g-${server}`)
+        await leaveFamily(server)
       }
       await stores.releases.freeze({ kind: 'pool' }, week, '{"pool":1}', state)
       for (let i = 0; i < 2; i++) await traces.forgetServer(shed)
@@ -187,7 +218,10 @@ for (const kind of databases)
       expect(await left(shed)).toEqual({ settings: 0, check: undefined, counts: false, release: null, findings: 0 })
       expect(await left(barn)).toEqual({ settings: 1, check: 'c-barn', counts: true, release: '{}', findings: 1 })
       // A table that names servers and is not looked at here is one that nobody has entered in `traces.ts`.
-      const looked = ['checks', 'findings', 'offers', 'outcomes'] as const
+      const looked = [
+        ...(['checks', 'families', 'family_photos', 'family_references', 'family_trials', 'family_versions'] as const),
+        ...(['findings', 'offers', 'outcomes'] as const),
+      ]
       const tables = await opened.db.introspection.getTables()
       const naming = tables.filter(one => one.columns.some(({ name }) => name === 'server')).map(one => one.name)
       expect([...new Set(naming)].sort()).toEqual(looked)

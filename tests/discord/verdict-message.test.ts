@@ -26,7 +26,7 @@ const noPictures = {
   forBench: async () => undefined,
   ofDrawing: async () => undefined,
 }
-const withoutPictures = { pictures: noPictures, programs: openPrograms([]) }
+const withoutPictures = { pictures: noPictures, families: { programsFor: async () => openPrograms([]) } }
 
 const textsOf = (message: ShownMessage): string[] =>
   message.components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : []))

@@ -47,7 +47,7 @@ async function verdictMessage(program: Program, answers: Answers) {
   } as const
   return showScreen(say, program, screenOf(program, check), {
     pictures,
-    programs: openPrograms([]),
+    families: { programsFor: async () => openPrograms([]) },
   })
 }
 

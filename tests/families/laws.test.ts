@@ -9,7 +9,7 @@ import { placesOf, verdictAt } from '../../src/engine/judge.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import { factsDigest } from '../../src/families/derive/facts-digest.ts'
 import { exported, imported } from '../../src/families/exchange/exchange.ts'
-import type { Facts } from '../../src/families/facts/facts-schema.ts'
+import type { Construction, Facts } from '../../src/families/facts/facts-schema.ts'
 import { unearnedMusts, withEarned } from '../../src/families/strength/earned.ts'
 import type { Reference } from '../../src/families/strength/references.ts'
 import { severity } from '../../src/ground/verdicts.ts'
@@ -105,21 +105,36 @@ test('a further reference that agrees never lowers a verdict', () => {
   )
 })
 
-test('a further reference that contradicts never raises a verdict', () => {
+test('a further reference that contradicts never raises a verdict, also where a construction says how strongly it tells', () => {
   fc.assert(
     fc.property(
       withReferences((trait, options) =>
         trait.made.length === 0 ? [] : options.filter(one => !trait.made.includes(one)),
       ),
-      ({ facts, before, more, answers }) => {
-        const [a, b] = [before, [...before, more]].map(list => programOf(withEarned(facts, undefined, list)))
+      fc.boolean(),
+      ({ facts, before, more, answers }, built) => {
+        const [a, b] = [before, [...before, more]].map(list =>
+          programOf(withEarned(facts, built ? builtAs(facts) : undefined, list)),
+        )
         if (!a || !b) return
         for (const said of answers)
           expect(severity[verdictOf(b, said)]).toBeLessThanOrEqual(severity[verdictOf(a, said)])
       },
     ),
-    { numRuns: 40 },
+    { numRuns: 60 },
   )
+})
+
+/** A construction that says all that the facts say. */
+const builtAs = (facts: Facts): Construction => ({
+  ...{
+    construction: 'drawn',
+    version: '1.0.0',
+    written: day,
+    title: { en: 'Drawn' },
+    formats: [facts.identity.format],
+  },
+  ...{ kinds: [facts.identity.kind], sibling: {}, show: {}, sources: {}, traits: facts.traits },
 })
 
 test('a further cell of the same person, or of the same order, changes no strength', () => {

@@ -90,7 +90,7 @@ test('a person who wants to be forgotten is, to the byte; their neighbour is not
   await handOver(person, neighbour)
   expect(await everyByte(data)).toContain(person)
   expect(await forgetCountedOf(services, person)).toBe(1)
-  expect(await services.traces.forgetPerson(person)).toEqual({ checks: 3, drafts: 1, decisions: 1 })
+  expect(await services.traces.forgetPerson(person)).toEqual({ checks: 3, drafts: 1, decisions: 1, families: 0 })
   const after = await everyByte(data)
   expect(after).not.toContain(person)
   expect(after).toContain(neighbour)

@@ -79,9 +79,11 @@ test('ten thousand checks, closed, counted and expired, leave nothing of their p
   expect(tracesIn(during).length).toBeGreaterThan(checks)
 
   now += lifetime + 8 * 24 * 3600_000
-  expect(await services.checks.purge(now)).toBe(checks)
+  // What nobody has counted yet is not deleted with its check.
+  expect(await services.checks.purge(now)).toBe(0)
   const scope = { kind: 'server', server } as const
   const closing = await closeWeeks(services.trends, scope, now)
+  expect(await services.checks.purge(now)).toBe(checks)
   expect(closing.frozen.length).toBeGreaterThan(0)
   const bytes = (await services.trends.releases.bytes(scope, closing.frozen[0] ?? '')) ?? ''
   const release = readRelease(bytes)

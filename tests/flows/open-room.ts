@@ -8,6 +8,7 @@ import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { type Bot, openBot } from '../../src/discord/gateway/bot.ts'
 import { openLog } from '../../src/discord/gateway/logger.ts'
 import type { Services } from '../../src/discord/services.ts'
+import type { Exchange } from '../../src/practice/journal.ts'
 import type { Scenario } from '../../src/practice/scenario.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
 
@@ -52,14 +53,17 @@ export async function openRoom(
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }
     let opened: OpenedServices | undefined
     let services: Services | undefined
-    const bot = await openBot(async posts => {
-      opened = await openServices(config, logger, posts)
-      services = change(opened.services)
-      return services
-    }, connection)
+    const bot = await openBot(
+      async posts => {
+        opened = await openServices(config, logger, posts)
+        services = change(opened.services)
+        return services
+      },
+      { ...connection, log: logger },
+    )
     if (!opened || !services) throw new Error('the bot is ready without its services')
     const { job, close } = opened
-    await bot.registered
+    await bot.register()
     return { services, job, whereabouts: bot.whereabouts, close: () => bot.close().then(close) }
   }
   const first = await open()
@@ -77,7 +81,9 @@ export async function openRoom(
     },
     async close() {
       for (const close of closing) await close().catch(() => undefined)
-      const invalid = standIn.complaints.filter(one => one.code === invalidBody && !one.byFault)
+      // A reply to what somebody has deleted meanwhile is refused in the same way, and is nobody's mistake.
+      const mistaken = (one: Exchange) => one.issues.some(issue => issue.code !== 'REPLIES_UNKNOWN_MESSAGE')
+      const invalid = standIn.complaints.filter(one => one.code === invalidBody && !one.byFault && mistaken(one))
       await standIn.close()
       await rm(data, { recursive: true, force: true })
       if (invalid.length > 0) throw new Error(`Discord would refuse these bodies: ${JSON.stringify(invalid, null, 1)}`)

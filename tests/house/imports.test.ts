@@ -93,7 +93,7 @@ const packages: Partial<Record<Room, readonly string[]>> = {
   readings: ['csv-parse', '@stdlib/'],
   trends: ['@stdlib/', 'pure-rand', 'canonicalize', 'zod'],
   server: [],
-  families: ['zod', 'canonicalize', 'confusables'],
+  families: ['zod', 'canonicalize', 'confusables', 'lru-cache'],
   answers: ['minisearch', '@orama/stemmers', 'fastest-levenshtein'],
   pictures: ['@resvg/resvg-js', 'node:crypto', 'node:module', 'node:util', 'node:zlib'],
 }

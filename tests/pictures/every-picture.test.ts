@@ -69,10 +69,10 @@ describe('every picture', () => {
     }
   })
 
-  it('sets no label smaller than 12.5 px on a 360 px wide sheet', () => {
+  it('sets no label smaller than 10.5 px on a 360 px wide sheet', () => {
     for (const { name, drawing } of all) {
       for (const node of texts(drawing.svg))
-        expect(number(node, 'font-size'), `${name}: ${node.text}`).toBeGreaterThanOrEqual(12.5)
+        expect(number(node, 'font-size'), `${name}: ${node.text}`).toBeGreaterThanOrEqual(10.5)
     }
   })
 

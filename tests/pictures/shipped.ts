@@ -12,7 +12,7 @@ import { drawQuestion } from '../../src/pictures/from-packs/draw-question.ts'
 import { sayIn } from '../../src/words/say.ts'
 import type { SheetEntry } from './contact-sheet.ts'
 
-const programs = openPrograms(await installedPacks(undefined))
+const programs = openPrograms((await installedPacks(undefined)).packs)
 const all = [null, ...programs.families.map(family => family.id)].map(
   family => programs.programFor(family, '2026-11-27')!,
 )

@@ -28,6 +28,14 @@ describe('an assumed nominal voltage', () => {
     expect(assumed.value).toBeCloseTo(425.8, 1)
     expect(assumed.value - 2 * assumed.u).toBeLessThan(378.5)
   })
+  test('has the uncertainty of an even spread over 3.2 to 4.0 V, and the mass adds its own', () => {
+    const assumed = value(
+      readForm('energy-per-mass', { capacity: '2000 mAh', mass: '45 g' }, { kind: 'tenth-gram-scale' }, 'en'),
+    )
+    // By hand: 7.2 Wh in 45 g is 160 Wh/kg; half-widths of 0.4 V in 3.6 V and of 0.29 g in 45 g, each over the square root of three.
+    expect(assumed.value).toBeCloseTo(160, 9)
+    expect(assumed.u / 160).toBeCloseTo(Math.hypot(0.4 / 3.6, 0.29 / 45) / Math.sqrt(3), 9)
+  })
   test('gives way to a typed one', () => {
     const told = value(readForm('energy-per-volume', { ...typed, 'nominal-voltage': '3.2 V' }, calliper, 'en'))
     expect(told.value).toBeCloseTo(378.5, 1)
@@ -46,4 +54,13 @@ test('every field that was filled in wrongly is named, not only the first', () =
 test("a form and its menu of instruments fit into one of Discord's forms (five components)", () => {
   for (const quantity of ['mass', 'energy-per-volume', 'energy-per-mass', 'claimed-current', 'temperature'] as const)
     expect(fieldsOf(quantity).length + (instrumentsOf(quantity).length > 0 ? 1 : 0)).toBeLessThanOrEqual(5)
+})
+
+test('a reading that is held against a limit is as uncertain as the wider of the two', () => {
+  const hobby = { kind: 'hobby-load' } as const
+  const u = (limit?: number) => value(readForm('capacity', { value: '2000 mAh' }, hobby, 'en', limit)).u
+  // 2 % and 5 mAh, at 2,000 and at 3,000 mAh.
+  expect(u()).toBeCloseTo(45 / Math.sqrt(3), 9)
+  expect(u(3000)).toBeCloseTo(65 / Math.sqrt(3), 9)
+  expect(u(1000)).toBe(u())
 })

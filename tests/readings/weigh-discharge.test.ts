@@ -2,7 +2,7 @@
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator'
 import { describe, expect, test } from 'vitest'
-import { evidenceOf, type TypedDischarge, typedEvidence } from '../../src/readings/discharge/evidence.ts'
+import { evidenceOf } from '../../src/readings/discharge/evidence.ts'
 import type { MeasureOptions } from '../../src/readings/discharge/measure-options.ts'
 import { measureRun } from '../../src/readings/discharge/measure-run.ts'
 import { phasesOf, runsOf } from '../../src/readings/discharge/phases.ts'
@@ -117,39 +117,6 @@ describe('at the claimed current', () => {
     expect(findings({ continuous_A: 1, label_mAh: 9900 })).toEqual([
       'far-below-label: strong',
       'gives-out-at-claimed-current: strong',
-    ])
-  })
-})
-
-describe('a capacity typed after a test', () => {
-  const typical: TypedDischarge = {
-    capacity_mAh: 1180,
-    instrument: { kind: 'hobby-load' },
-    current_A: 0.5,
-    end_V: 2.8,
-    cutoff_V: 2.8,
-    start_V: 4.18,
-    full_V: 4.2,
-    room_C: 22,
-    surface_C: 27,
-  }
-  const weigh = (typed: Partial<TypedDischarge>, claim: DischargeClaim) =>
-    weighDischarge(typedEvidence({ ...typical, ...typed }), claim).map(each => `${each.code}: ${each.bearing}`)
-
-  test('is weighed like a log', () => {
-    expect(weigh({}, { label_mAh: 9900 })).toEqual(['far-below-label: strong'])
-    expect(weigh({}, { label_mAh: 1200 })).toEqual(['label-reached: none'])
-    expect(weigh({ end_V: 3.3 }, { label_mAh: 9900 })).toEqual(['only-a-lower-bound: none'])
-    expect(weigh({ start_V: 3.9 }, { label_mAh: 9900 })).toEqual(['only-a-lower-bound: none'])
-  })
-
-  test('needs the conditions of the promise', () => {
-    const minimum = { capacity_mAh: 2500, current_A: 0.5, cutoff_V: 2.8 }
-    expect(weigh({}, { minimum })).toEqual(['below-minimum: must'])
-    expect(weigh({ room_C: null }, { minimum })).toEqual(['minimum-not-comparable: none'])
-    expect(weigh({ end_V: null }, { minimum })).toEqual(['minimum-not-comparable: none'])
-    expect(weigh({ surface_C: 75, current_A: 10 }, { continuous_A: 10 })).toEqual([
-      'too-hot-at-claimed-current: strong',
     ])
   })
 })

@@ -77,7 +77,7 @@ describe('what may save somebody is said as often as in English', () => {
     [
       'call your emergency number',
       /call your emergency number|your emergency number first/gi,
-      /ruf (von draußen |sofort )?den Notruf|zuerst der Notruf/gi,
+      /wähl (von draußen |sofort )?den Notruf|zuerst der Notruf/gi,
       /llama (desde fuera )?al número de emergencias|primero el número de emergencias/gi,
     ],
     [

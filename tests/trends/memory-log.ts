@@ -122,6 +122,8 @@ export function openMemoryReleases(): ReleaseLog {
     async bytes(scope, week) {
       return of(scope).get(week)?.bytes ?? null
     },
+    unread: async () => [],
+    markRead: async () => undefined,
     async weeks(scope) {
       return [...of(scope).keys()].sort()
     },

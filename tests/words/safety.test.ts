@@ -16,7 +16,7 @@ const words = {
     if: /^Only if/,
   },
   de: {
-    call: /ruf den Notruf/i,
+    call: /wähl den Notruf/i,
     away: /geh (jetzt )?weg/i,
     hands: /\b(Trag Handschuhe|Kleb|leg sie)\b/i,
     if: /^Nur wenn/,

@@ -5,6 +5,12 @@ export type Vocabulary = {
   readonly small: string
   /** Words that mean the same here, one group a line; the first stands for the rest. */
   readonly same: readonly string[]
+  /** Words that show that a question is about cells: with none of them, a strange word weighs more. */
+  readonly ours: string
+  /** What somebody types whose cell burns, smokes, swells, leaks or gets hot, whatever else stands in the question. */
+  readonly danger: readonly RegExp[]
+  /** What smokes, swells or burns, too, and is no cell. */
+  readonly otherThings: RegExp
   /** What people also ask in such places and no entry is about: a question that lies near these is not ours. */
   readonly elsewhere: readonly string[]
   /** Words that mean something only together, and the one word they are taken for. */

@@ -21,7 +21,7 @@ export function judgeCommand(): Command {
     .action(async (file: string, options: { json?: true; rules?: string }) => {
       const say = sayIn('en')
       const now = Date.now()
-      const programs = openPrograms(await installedPacks(options.rules))
+      const programs = openPrograms((await installedPacks(options.rules)).packs)
       const read = await openCase(file, programs, dayOf(now), say)
       if (!read.ok) return fail(read.sentences)
       const { program, answers, family } = read.value

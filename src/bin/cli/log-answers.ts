@@ -18,7 +18,7 @@ const roles = ['time', 'voltage', 'current', 'temperature', 'mode'] as const sat
 const units = {
   time: ['ms', 's', 'min', 'h', 'd'] satisfies TimeUnit[],
   voltage: ['V', 'mV'] satisfies VoltageUnit[],
-  current: ['A', 'mA'] satisfies CurrentUnit[],
+  current: ['A', 'mA', '10mA', '100mA'] satisfies CurrentUnit[],
 }
 
 export function answersFrom({ column = [], unit = [], clock, asTheyStand }: FileAnswers): AnswersGiven {

@@ -93,7 +93,7 @@ async function run(
     return
   }
   const say = sayIn(locale)
-  const programs = openPrograms(await installedPacks(rules))
+  const programs = openPrograms((await installedPacks(rules)).packs)
   const drawn = await draw({ programs, say, day: dayOf(Date.now()) })
   if (!('svg' in drawn)) return fail(drawn)
   const alt = await writeDrawing(output, drawn, say)

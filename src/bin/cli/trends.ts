@@ -77,7 +77,7 @@ async function show({ db: named, week, server, pool, json, picture, rules }: Opt
     if (json && picture === undefined) return
     const read = readRelease(bytes.text)
     if (!read.ok) return fail([say('trend-input.damaged', { week: bytes.week })])
-    if (!json) console.log(unmarked(wordsOf(say, read.release, openPrograms(await installedPacks(rules)))))
+    if (!json) console.log(unmarked(wordsOf(say, read.release, openPrograms((await installedPacks(rules)).packs))))
     if (picture !== undefined) await writeDrawing(picture, drawShares(say, read.release), say)
   } finally {
     await opened.db.destroy()

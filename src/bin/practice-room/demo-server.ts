@@ -21,7 +21,7 @@ export const demoServer: Scenario = {
   roles: [
     { id: demoWardens, name: 'Wardens', permissions: moderatorRights },
     { id: helpers, name: 'Lamp-keepers' },
-    { id: demoBotRole, name: 'Cellwary', managed: true },
+    { id: demoBotRole, name: 'Cellwary', ofBot: true },
   ],
   channels: [
     { id: '900000000000000301', name: 'cell-questions', kind: 'text', topic: 'Is this cell what it claims to be?' },

@@ -43,7 +43,7 @@ type Starting = ChatInputCommandInteraction | MessageComponentInteraction
 
 async function begin(services: Services, interaction: Starting, wanted: Wanted): Promise<Beginning> {
   const now = services.now()
-  const judging = services.programs.programFor(wanted.family, dayOf(now))
+  const judging = await services.families.programToStart(serverOf(interaction), wanted.family, dayOf(now))
   if (!judging) return refused({ code: 'unknown-family', name: cut(wanted.family ?? '', 60) })
   const program = inLanguage(judging, sayIn(interaction.locale).locale)
   const open = await services.checks.heldBy(interaction.user.id, now)

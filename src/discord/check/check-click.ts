@@ -6,6 +6,7 @@ import { custodyOf } from '../../check/custody-of.ts'
 import { screenOf } from '../../check/screen.ts'
 import { sameAnswer } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
+import { inLanguage } from '../../engine/in-language.ts'
 import { sayAnswer } from '../../words/describe.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
@@ -20,7 +21,7 @@ import { afterHelp, mayHelp, showHelping } from './hand-over/helping.ts'
 import { tellDanger } from './hand-over/tell-danger.ts'
 import { tellOthers } from './hand-over/tell-others.ts'
 import { actorOf, holderOf } from './hand-over/turn.ts'
-import { fitCheck, loadCheck } from './load-check.ts'
+import { loadCheck } from './load-check.ts'
 import { saveStep } from './save-step.ts'
 import { showAnswers } from './show/answers.ts'
 import { notListed } from './show/beginning.ts'
@@ -99,9 +100,10 @@ function sayChanged(say: Say, program: Program, before: Check, after: Check): st
 /** The family chosen on the first screen: the check goes on under its program. */
 async function family(services: Services, interaction: Clicked, say: Say, from: Program, check: Check): Promise<void> {
   const [chosen = notListed] = chosenIn(interaction)
-  const chosenFamily = fitCheck(services, say, { ...check, family: chosen === notListed ? null : chosen })
-  if (!chosenFamily) return refuse(interaction, say, { code: 'unknown-family', name: chosen })
-  const { program } = chosenFamily
+  const wanted = chosen === notListed ? null : chosen
+  const judging = await services.families.programToStart(check.server, wanted, check.day)
+  if (!judging) return refuse(interaction, say, { code: 'unknown-family', name: chosen })
+  const program = inLanguage(judging, say.locale)
   const stepped = chooseFamily(from, program, check)
   if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
   const { saving, screen } = await saveStep(services, interaction, program, check, stepped)

@@ -7,6 +7,7 @@ import { mayContribute } from '../../trends/contribute.ts'
 import { makeOutcome } from '../../trends/make-outcome.ts'
 import type { Outcome } from '../../trends/outcome.ts'
 import { weekOf } from '../../trends/week.ts'
+import { isServerFamily } from '../families/family-desk.ts'
 import { moderatesUnder, serverOf } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { finishedCheckOf } from './finished-check.ts'
@@ -66,7 +67,7 @@ export async function outcomeFor(
     const now = services.now()
     const settings = asked ?? (await services.servers.load(server))
     if (!asked && (!settings.outcomes || (await services.trends.optOuts.has(holder)))) return null
-    const who = { server, user: holder, week: weekOf(now), pooling: settings.pooling }
+    const who = { server, user: holder, week: weekOf(now), pooling: settings.pooling && !isServerFamily(check.family) }
     const made = makeOutcome(finishedCheckOf(program, check, now), await services.trends.reporterOf(who))
     if (made.ok) return made.outcome
     services.log.error({ refusal: made.refusal }, 'an outcome was not kept')

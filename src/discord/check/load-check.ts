@@ -27,12 +27,16 @@ export async function loadCheck(
   expected?: number,
 ): Promise<FoundCheck | undefined> {
   const found = await services.checks.load(id, expected)
-  const loaded = found && fitCheck(services, say, found.check)
+  const loaded = found && (await fitCheck(services, say, found.check))
   return loaded && { ...loaded, changedBy: found.changedBy }
 }
 
 /** The same for a check that was found otherwise. Undefined where its packs are gone. */
-export function fitCheck(services: Pick<Services, 'programs'>, say: Say, stored: Check): LoadedCheck | undefined {
-  const judging = services.programs.programFor(stored.family, stored.day)
+export async function fitCheck(
+  services: Pick<Services, 'families'>,
+  say: Say,
+  stored: Check,
+): Promise<LoadedCheck | undefined> {
+  const judging = await services.families.programOf(stored)
   return judging && { check: refit(judging, stored), program: inLanguage(judging, say.locale), judging }
 }

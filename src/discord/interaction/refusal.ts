@@ -27,6 +27,7 @@ export type Refusal =
   | {
       readonly code: 'to-a-bot' | 'not-here' | 'to-everyone' | 'two-takers' | 'not-party' | 'changed-meanwhile'
     }
+  | { readonly code: 'bot-not-here'; readonly link: string }
   | { readonly code: 'too-many-open'; readonly count: number }
   | { readonly code: 'small-pool'; readonly least: number }
   | { readonly code: 'long-warning'; readonly length: number; readonly most: number }
@@ -39,7 +40,7 @@ export function sayRefusal(say: Say, refusal: Refusal): string {
   const { code, ...context } = refusal
   const values = Object.entries(context).map(([key, value]) => [
     key,
-    typeof value === 'string' && key !== 'unit' ? plain(value) : value,
+    typeof value === 'string' && key !== 'unit' && key !== 'link' ? plain(value) : value,
   ])
   return say(`refusal.${code}`, Object.fromEntries(values) as Values)
 }

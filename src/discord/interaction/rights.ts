@@ -2,14 +2,24 @@
 import { type BaseInteraction, PermissionFlagsBits } from 'discord.js'
 import { isModerator, mayManage } from '../../server/rights.ts'
 import type { ServerSettings } from '../../server/settings.ts'
+import { invitationOf } from '../gateway/invitation.ts'
 import type { Services } from '../services.ts'
+import type { Refusal } from './refusal.ts'
 
 /**
- * The server an interaction came from, if the bot is a member there; null in direct messages, and on servers where somebody has only
- * brought it along: those have decided nothing about it.
+ * The server an interaction came from, if the bot is a member there; null in direct messages, on servers where somebody has only
+ * brought it along, and on those that have taken its commands without the bot: these have decided nothing about it.
  */
-export function serverOf({ guildId, authorizingIntegrationOwners }: BaseInteraction): string | null {
-  return authorizingIntegrationOwners.guildId === guildId ? guildId : null
+export function serverOf({ guildId, authorizingIntegrationOwners, client }: BaseInteraction): string | null {
+  if (guildId === null || authorizingIntegrationOwners.guildId !== guildId) return null
+  // Discord names the server as the owner for its commands alone, too.
+  return client.guilds.cache.has(guildId) ? guildId : null
+}
+
+/** Why somebody may not do what takes a right on the server: where the bot is no member nobody may, and the link is told. */
+export function refusalOf(interaction: BaseInteraction, code: 'not-moderator' | 'not-manager'): Refusal {
+  if (interaction.guildId === null || serverOf(interaction) !== null) return { code }
+  return { code: 'bot-not-here', link: invitationOf(interaction.applicationId) }
 }
 
 /** The settings of the server if the person may moderate there; undefined for everybody else and outside servers. */

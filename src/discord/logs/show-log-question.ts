@@ -29,6 +29,8 @@ function ask(say: Say, question: LogQuestion): string {
     case 'which-column':
       return say(`log.ask.${question.role}`)
     case 'which-unit':
+      if (question.counter)
+        return say('log.ask.counter', { label: plain(question.label), factor: question.counter.factor })
       return say('log.ask.unit', { label: plain(question.label) })
     case 'which-clock':
       return say('log.ask.clock', { label: plain(question.label) })

@@ -10,7 +10,7 @@ import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { changedMeanwhile, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, defer, editReply, redraw, refuse } from '../interaction/reply.ts'
-import { managing } from '../interaction/rights.ts'
+import { managing, refusalOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { lookRound } from './places.ts'
@@ -27,7 +27,7 @@ export const setupClick = onClick(setupIds, (services, interaction, id) =>
 async function press(services: Services, interaction: Clicked, { revision, act }: SetupId): Promise<void> {
   const say = sayIn(interaction.locale)
   const settings = await managing(services, interaction)
-  if (!settings) return refuse(interaction, say, { code: 'not-manager' })
+  if (!settings) return refuse(interaction, say, refusalOf(interaction, 'not-manager'))
   const show = (now: ServerSettings, what: Part | 'overview', extras: PartExtras = {}): ShownMessage => {
     const around = lookRound(interaction.guild, now)
     return what === 'overview' ? showOverview(say, now, around) : showPart(say, now, around, what, extras)

@@ -3,7 +3,7 @@ import { ApplicationCommandType, PermissionFlagsBits } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
 import type { Command } from '../interaction/command.ts'
 import { refuse, replyPrivately } from '../interaction/reply.ts'
-import { managing } from '../interaction/rights.ts'
+import { managing, refusalOf } from '../interaction/rights.ts'
 import { onServers } from '../interaction/where-offered.ts'
 import { lookRound } from './places.ts'
 import { showOverview } from './show/show-overview.ts'
@@ -21,7 +21,7 @@ export const setupCommand: Command = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const settings = await managing(services, interaction)
-    if (!settings) return refuse(interaction, say, { code: 'not-manager' })
+    if (!settings) return refuse(interaction, say, refusalOf(interaction, 'not-manager'))
     await replyPrivately(interaction, showOverview(say, settings, lookRound(interaction.guild, settings)))
   },
 }

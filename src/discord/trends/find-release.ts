@@ -6,7 +6,7 @@ import { readRelease } from '../../trends/release/freeze-week.ts'
 import type { Release } from '../../trends/release/release.ts'
 import type { Week } from '../../trends/week.ts'
 import type { Refusal } from '../interaction/refusal.ts'
-import { moderating } from '../interaction/rights.ts'
+import { moderating, refusalOf } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 
 export type FoundRelease =
@@ -27,7 +27,7 @@ export async function findRelease(
   of: Scope['kind'] = 'server',
 ): Promise<FoundRelease> {
   const settings = await moderating(services, interaction)
-  if (!settings) return { ok: false, refusal: { code: 'not-moderator' } }
+  if (!settings) return { ok: false, refusal: refusalOf(interaction, 'not-moderator') }
   if (of === 'pool') {
     if (!settings.pooling) return { ok: false, refusal: { code: 'not-pooling' } }
     const pooling = (await services.servers.all()).filter(one => one.outcomes && one.pooling).length

@@ -73,7 +73,8 @@ async function formOf({ services, finding, say }: Turn, act: FindingAct) {
       if (!goes({ is: 'warn', by: '', channel: '', text: '' })) return 'late'
       // The warning is drafted in the language it will be posted in.
       const home = sayIn(publicLanguage(await services.servers.load(finding.server)))
-      const names = openTrendNames(home, services.programs, dayOf(services.now()))
+      const programs = await services.families.programsFor(finding.server)
+      const names = openTrendNames(home, programs, dayOf(services.now()))
       return warningForm(say, finding, home('warning.draft', { what: draftOf(home, names, finding) }), opening)
     }
     case 'dismiss':
@@ -150,8 +151,9 @@ const giveBack = ({ interaction, say }: Turn, refusal: Refusal): Promise<void> =
 
 const textFile = (content: string) => ({ name: 'warning.txt', content })
 
-function draft({ services, interaction, say, finding }: Turn): Promise<void> {
+async function draft({ services, interaction, say, finding }: Turn): Promise<void> {
   const { family } = finding
-  const program = services.programs.programFor(family === unknownFamily ? null : family, dayOf(services.now()))
+  const programs = await services.families.programsFor(finding.server)
+  const program = programs.programFor(family === unknownFamily ? null : family, dayOf(services.now()))
   return replyWithFile(interaction, say('finding.drafted'), { name: 'rule.yaml', content: draftRule(finding, program) })
 }

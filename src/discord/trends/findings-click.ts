@@ -46,10 +46,11 @@ export async function viewFindings(
 ): Promise<ShownMessage> {
   const release = (await services.trends.releases.weeks({ kind: 'server', server })).at(-1)
   const view = { ...how, week: weekOf(services.now()), release }
-  return showFindings(say, namesOf(services, say), await services.trends.findings.of(server), view)
+  return showFindings(say, await namesOf(services, server, say), await services.trends.findings.of(server), view)
 }
 
-const namesOf = (services: Services, say: Say) => openTrendNames(say, services.programs, dayOf(services.now()))
+const namesOf = async (services: Services, server: string, say: Say) =>
+  openTrendNames(say, await services.families.programsFor(server), dayOf(services.now()))
 
 type Chosen = { readonly person: string; readonly findings: readonly string[] }
 
@@ -65,7 +66,7 @@ async function several(
     const findings = interaction.isStringSelectMenu() ? interaction.values : []
     const chosen = await ofServer(services, settings, findings)
     const draft = await services.drafts.keep({ person, findings } as Chosen, chosenFor)
-    return updateOrReply(interaction, showSeveral(say, namesOf(services, say), chosen, draft))
+    return updateOrReply(interaction, showSeveral(say, await namesOf(services, settings.server, say), chosen, draft))
   }
   const kept = (await services.drafts.find(act.draft)) as Chosen | undefined
   if (kept?.person !== person) return refuse(interaction, say, { code: 'form-forgotten' })

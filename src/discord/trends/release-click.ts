@@ -55,7 +55,7 @@ export async function viewRelease(
   found: Found,
   view: ReleaseView,
 ): Promise<ShownMessage> {
-  const names = openTrendNames(say, services.programs, dayOf(services.now()))
+  const names = openTrendNames(say, await services.families.programsFor(found.settings.server), dayOf(services.now()))
   const { release, settings } = found
   // Of the pool no past is shown: it may have been of too few servers then.
   const own = release.scope === 'server'

@@ -7,6 +7,7 @@ import { readRelease } from '../../trends/release/freeze-week.ts'
 import type { Release } from '../../trends/release/release.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayIn } from '../../words/say.ts'
+import type { FamilyDesk } from '../families/family-desk.ts'
 import type { Services } from '../services.ts'
 import { carryOut } from './carry-out.ts'
 import { viewFinding } from './view-finding.ts'
@@ -20,26 +21,36 @@ export type BackgroundServices = Pick<
   'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
 > & {
   readonly pictures: Pick<Services['pictures'], 'ofDrawing'>
+  readonly families: Pick<FamilyDesk, 'programsFor'>
 }
 
-/** Does what is due for every server; whatever a cut-off left undone is done by the next look, under the same nonce. */
+/**
+ * Does what is due: takes down what new releases have found, and tells it in the servers where something waits. Whatever a cut-off
+ * left undone is done by the next look, under the same nonce.
+ */
 export async function tellFindings(services: BackgroundServices): Promise<void> {
   // What is damaged or out of reach for one server is no reason for the others not to be told.
-  for (const settings of await services.servers.all())
-    await tellServer(services, settings).catch(error =>
-      services.log.error({ err: error, server: settings.server }, 'a server could not be told of what was found'),
+  for (const { server, week, bytes } of await services.trends.releases.unread()) {
+    const read = readRelease(bytes)
+    if (read.ok) await takeDown(services, server, read.release)
+    else services.log.error({ server, week }, 'a damaged release: nothing that it found is told')
+    await services.trends.releases.markRead(server, week)
+  }
+  for (const server of await services.trends.findings.serversWaiting(weekOf(services.now())))
+    await tellServer(services, await services.servers.load(server)).catch(error =>
+      services.log.error({ err: error, server }, 'a server could not be told of what was found'),
     )
+}
+
+async function takeDown({ trends: { findings }, newId }: BackgroundServices, server: string, release: Release) {
+  const told = tellStories(release, await findings.of(server))
+  for (const grown of told.grown) await findings.save(grown)
+  await findings.add(server, told.begun, newId)
 }
 
 async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const { findings } = services.trends
-  const latest = await latestRelease(services, server)
-  if (latest) {
-    const told = tellStories(latest, await findings.of(server))
-    for (const grown of told.grown) await findings.save(grown)
-    await findings.add(server, told.begun, services.newId)
-  }
   for (const finding of await findings.unposted(server)) await carryOut(services, finding)
   if (reportsChannel === null) return
   if (services.posts.isOpenToAll(reportsChannel))
@@ -87,12 +98,4 @@ async function bringUp(
 function refused(services: BackgroundServices, { server }: ServerSettings, posting: 'forbidden' | 'gone'): false {
   services.log.warn({ server, posting }, 'the reports channel cannot be posted to')
   return false
-}
-
-async function latestRelease(services: BackgroundServices, server: string): Promise<Release | undefined> {
-  const scope = { kind: 'server', server } as const
-  const week = (await services.trends.releases.weeks(scope)).at(-1)
-  const bytes = week === undefined ? null : await services.trends.releases.bytes(scope, week)
-  const read = bytes === null ? undefined : readRelease(bytes)
-  return read?.ok ? read.release : undefined
 }

@@ -12,14 +12,17 @@ import { type FindingView, showFinding } from './show/finding.ts'
 import { drawFinding } from './show/finding-chart.ts'
 
 export async function viewFinding(
-  services: Pick<Services, 'trends' | 'programs' | 'now'> & {
+  services: Pick<Services, 'trends' | 'now'> & {
+    readonly families: Pick<Services['families'], 'programsFor'>
+
     readonly pictures: Pick<Services['pictures'], 'ofDrawing'>
   },
   say: Say,
   finding: Finding,
   how: Pick<FindingView, 'note' | 'fromList'> = {},
 ): Promise<ShownMessage> {
-  const names = openTrendNames(say, services.programs, dayOf(services.now()))
+  const programs = await services.families.programsFor(finding.server)
+  const names = openTrendNames(say, programs, dayOf(services.now()))
   const week = weekOf(services.now())
   // As many weeks before those that are drawn as what is foreseen of them rests on.
   const most = weeksShown + baselineGap + baselineWeeks

@@ -59,6 +59,8 @@ function factOf(params: CellParameters, tell: Tell, asked: boolean): AltFact {
       : { code: 'format', values: { format: params.format }, rank }
   }
   if (tell.key === 'vent' && value === 'lines') return { code: 'vent-lines', values: { n: params.ventLines }, rank }
+  if (tell.key === 'weldMarks' && params.weldMarkShape === 'lines')
+    return { code: 'weld-lines', values: { n: params.weldMarks }, rank }
   if (Object.hasOwn(counts, tell.key)) return { code: kebab(tell.key), values: { n: Number(value) }, rank }
   if ((switches as readonly string[]).includes(tell.key))
     return { code: value === true ? tell.key : `no-${tell.key}`, rank }

@@ -21,6 +21,13 @@ function legPath(camera: Camera, cell: Cell, i: number, n: number, lift: number)
   return line([corner(foot, -1), corner(head, -1), corner(head, 1), corner(foot, 1)], true)
 }
 
+/** A short weld line across the spoke at `angle`, `r` mm from the middle. */
+function dash(camera: Camera, r: number, angle: number, z: number, radius: number): string {
+  const [half, turn] = [0.025 * radius, Math.asin((0.13 * radius) / Math.max(r, 0.14 * radius))]
+  const corner = (out: number, side: number) => spot(camera, r + out * half, angle + side * turn, z)
+  return line([corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], true)
+}
+
 function drum(camera: Camera, r: number, bottom: number, top: number, look: Look): string {
   const style = look === 'drawn' ? { fill: metals.light, ...edge } : ghost
   const drop = rise(camera) * (top - bottom)
@@ -64,7 +71,10 @@ export function contact(params: CellParameters, cell: Cell, camera: Camera, look
     const place = params.weldMarks === 1 ? 0 : radii.plateau * 0.48 * radius
     const angle = (2 * Math.PI * i) / params.weldMarks
     return tag('path', {
-      d: dot(camera, place, angle, z, 0.05 * radius),
+      d:
+        params.weldMarkShape === 'lines'
+          ? dash(camera, place, angle, z, radius)
+          : dot(camera, place, angle, z, 0.05 * radius),
       fill: metals.deep,
       stroke: inks.line,
       'stroke-width': lineWidths.fine,

@@ -2,7 +2,7 @@
 import { describeOptions } from '../alt/describe-cell.ts'
 import type { Drawing } from '../drawing.ts'
 import { inks } from '../ink.ts'
-import { panel } from '../panel.ts'
+import { panel, questionHeight } from '../panel.ts'
 import { textLine } from '../type/text-block.ts'
 import { lookClose } from './compose-cell.ts'
 import { badge } from './mark.ts'
@@ -12,6 +12,9 @@ import { tileGap, tileHeight, tiles } from './tiles.ts'
 
 /** One option: what it shows (nothing: a question mark), and words under it, handed in. */
 export type PictureOption = { show?: Partial<CellParameters>; label?: string }
+
+/** px for two lines of words under a tile. */
+const labelRoom = 60
 
 /** A, B, … Z, AA, AB … */
 export const optionLetter = (i: number): string =>
@@ -25,18 +28,30 @@ const unknown = (box: Box): string =>
     anchor: 'middle',
   })
 
-/** Draws a sheet of two columns, 360 px wide; its height follows from the options and their labels. */
+/** Up to this many options stand in one row. */
+const mostInRow = 4
+
+/** Above this many options there is no room for words under them: the letter leads to the button that has them. */
+const mostCaptions = 3
+
+/** Draws a sheet, 360 px wide, as tall as a question's picture may be; more than four options take two rows. */
 export function drawOptions(options: readonly PictureOption[]): Drawing {
   const cells = options.map(option => (option.show === undefined ? undefined : completeCell(option.show)))
   const labels = options.map(option => option.label ?? '')
-  const picture = Math.max(88, ...cells.map(cell => (cell === undefined ? 0 : tileHeight(cell))))
+  const rows = Math.ceil(options.length / mostInRow)
+  const columns = Math.ceil(options.length / rows)
+  const wanted = Math.max(88, ...cells.map(cell => (cell === undefined ? 0 : tileHeight(cell))))
+  const captions = options.length <= mostCaptions ? labels : labels.map(() => '')
+  const label = captions.some(text => text !== '') ? labelRoom : 8
+  const room = (questionHeight - tileGap) / rows - tileGap - label
+  const picture = Math.min(wanted, Math.floor(room))
   const list = cells.map((params, i) => ({
     name: `option-${optionLetter(i)}`,
-    label: labels[i] as string,
+    label: captions[i] as string,
     draw: (box: Box, corner: { x: number; y: number }): string =>
       (params === undefined ? unknown(box) : lookClose(params, box).svg) +
       badge(corner.x, corner.y, 13, optionLetter(i), inks.line),
   }))
-  const laid = tiles(list, picture, tileGap)
+  const laid = tiles(list, picture, tileGap, columns)
   return panel(Math.ceil(laid.height + tileGap), laid.svg, describeOptions(cells, labels, optionLetter))
 }

@@ -25,6 +25,8 @@ export const choices = {
   /** marks of an earlier pack on the end that is shown: burnt pits, or torn nickel strip that still sticks */
   welds: ['none', 'scars', 'nickel'],
   terminal: ['clean', 'ground', 'plated'],
+  /** what `weldMarks` are: dots, or short lines */
+  weldMarkShape: ['dots', 'lines'],
   /** the positive contact: standing on legs with gaps between them, or closed all round */
   contact: ['legs', 'closed'],
   lettering: ['none', 'can', 'wrap', 'second-wrap'],

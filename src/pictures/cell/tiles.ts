@@ -1,4 +1,4 @@
-// Lays cell pictures out in two columns that are still readable 360 px wide.
+// Lays cell pictures out in columns that are still readable 360 px wide.
 import { inks, lineWidths } from '../ink.ts'
 import { sheetWidth } from '../panel.ts'
 import { part, tag } from '../svg.ts'
@@ -7,7 +7,6 @@ import { type CellParameters, isPeeled } from './parameters.ts'
 import type { Box } from './scene.ts'
 
 const tileSpace = 8
-const tileWidth = (sheetWidth - 3 * tileSpace) / 2
 
 /** One tile: its name in the SVG, words under the picture ('' for none), and how to draw into the box it is given. */
 export type Tile = { name: string; label: string; draw: (box: Box, corner: { x: number; y: number }) => string }
@@ -21,21 +20,26 @@ export function tileHeight(params: CellParameters): number {
   return params.pointAt === 'length' ? 172 : tileHeights[params.view]
 }
 
-/** Draws the tiles from `top` px on, all pictures `picture` px tall; a single tile gets the whole width. */
-export function tiles(list: readonly Tile[], picture: number, top: number): { svg: string; height: number } {
-  const single = list.length === 1
-  const width = single ? sheetWidth - 2 * tileSpace : tileWidth
+/** Draws the tiles from `top` px on, all pictures `picture` px tall, in so many columns (two); a single tile gets the whole width. */
+export function tiles(
+  list: readonly Tile[],
+  picture: number,
+  top: number,
+  columns = Math.min(2, list.length),
+): { svg: string; height: number } {
+  const width = (sheetWidth - (columns + 1) * tileSpace) / columns
+  const inset = columns > 2 ? 8 : 14
   const style = { size: 14.5, anchor: 'middle' } as const
   let y = top
   let svg = ''
-  for (let row = 0; row < list.length; row += 2) {
-    const here = list.slice(row, row + 2)
+  for (let row = 0; row < list.length; row += columns) {
+    const here = list.slice(row, row + columns)
     const words = here.map(tile => (tile.label === '' ? undefined : textBlock(tile.label, 0, 0, width - 16, style)))
     const text = Math.max(0, ...words.map(block => block?.height ?? 0))
     const height = picture + (text === 0 ? 8 : text + 20)
     here.forEach((tile, column) => {
-      const x = tileSpace + column * (tileWidth + tileSpace)
-      const box = { x: x + 14, y: y + 12, width: width - 28, height: picture - 12 }
+      const x = tileSpace + column * (width + tileSpace)
+      const box = { x: x + inset, y: y + 12, width: width - 2 * inset, height: picture - 12 }
       svg += part(
         tile.name,
         tag('rect', {

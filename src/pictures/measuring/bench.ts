@@ -1,5 +1,5 @@
 // What stands on a bench: simple shapes that the measuring pictures are put together from.
-import { inks, lineWidths, metals } from '../ink.ts'
+import { inks, lineWidths, metals, wraps } from '../ink.ts'
 import { line, part, round, tag } from '../svg.ts'
 
 export const edge = { stroke: inks.line, 'stroke-width': lineWidths.inner } as const
@@ -8,7 +8,7 @@ const toolColour = '#3f4b57'
 const screenColour = '#e4efe0'
 
 /** An upright cell: middle `x`, top `y`, `width` × `height` px; the plus contact stands out on top. */
-export function upright(x: number, y: number, width: number, height: number, fill = '#54ad72'): string {
+export function upright(x: number, y: number, width: number, height: number, fill = wraps.sample): string {
   const [left, nub] = [x - width / 2, width * 0.44]
   return part(
     'cell',
@@ -39,7 +39,7 @@ export function upright(x: number, y: number, width: number, height: number, fil
 }
 
 /** A lying cell, plus contact to the right; top left corner `x`, `y`. */
-export function lying(x: number, y: number, length: number, width: number, fill = '#54ad72'): string {
+export function lying(x: number, y: number, length: number, width: number, fill = wraps.sample): string {
   const nub = width * 0.44
   return part(
     'cell',

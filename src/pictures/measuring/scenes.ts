@@ -1,5 +1,5 @@
 // The measuring pictures, one function each: wordless, but for units and signs that are the same in every language.
-import { inks, metals } from '../ink.ts'
+import { inks, metals, wraps } from '../ink.ts'
 import { round, tag } from '../svg.ts'
 import { textLine } from '../type/text-block.ts'
 import {
@@ -180,7 +180,7 @@ export const lampAtAnAngle = (): string =>
   tag('path', { d: 'M262 38L132 112L176 164L286 66Z', fill: '#ffe9a3', 'fill-opacity': 0.85 }) +
   tag('path', { d: 'M262 38L286 66L300 58L304 44L290 26L276 26Z', fill: metals.mid, ...bold }) +
   tag('path', { d: 'M290 26L304 44L344 20L330 2Z', fill: darkGrey, ...bold }) +
-  tag('path', { d: 'M80 130A74 40 0 0 1 228 130V206H80Z', fill: '#54ad72', ...bold }) +
+  tag('path', { d: 'M80 130A74 40 0 0 1 228 130V206H80Z', fill: wraps.sample, ...bold }) +
   tag('ellipse', { cx: 154, cy: 132, rx: 66, ry: 33, fill: '#fffaf0', ...edge }) +
   tag('ellipse', { cx: 154, cy: 133, rx: 44, ry: 21, fill: metals.gap, ...edge }) +
   tag('path', { d: 'M150 118L196 128L176 151Z', fill: '#ffe9a3', 'fill-opacity': 0.6 }) +

@@ -1,10 +1,20 @@
 // Turns changes of the world into gateway events, with message content only where the intents allow it.
-import { channelJson } from '../world/describe.ts'
+import { channelJson, memberJson, userJson } from '../world/describe.ts'
 import { messageJson } from '../world/message-json.ts'
 import { rights } from '../world/permissions.ts'
+import type { Json } from '../world/raw.ts'
 import { botMay } from '../world/rights.ts'
-import { type Channel, isThread, type Message, type World, type WorldEvent } from '../world/world.ts'
+import {
+  botIsIn,
+  type Channel,
+  isThread,
+  type Message,
+  type Server,
+  type World,
+  type WorldEvent,
+} from '../world/world.ts'
 import type { Gateway } from './gateway.ts'
+import { guildCreate } from './payloads.ts'
 import { intentBit, type Session } from './session.ts'
 
 /** Sends every change of the world the bot would hear of. */
@@ -12,17 +22,46 @@ export function announce(world: World, gateway: Gateway): void {
   world.listeners.add(event => {
     if (gateway.sessions.size === 0) return
     if (event.kind === 'commands') return
-    if (event.kind === 'role-gone') {
-      const { id } = world.scenario.server
-      return gateway.send('GUILD_ROLE_DELETE', { guild_id: id, role_id: event.roleId }, intentBit.guilds, id)
-    }
+    if ('server' in event) return announceServer(world, gateway, event)
     if ('channel' in event) return announceChannel(world, gateway, event.kind, event.channel)
     announceMessage(world, gateway, event.kind, event.message)
   })
 }
 
+type ServerEvent = Extract<WorldEvent, { server: Server }>
+
+function announceServer(world: World, gateway: Gateway, event: ServerEvent): void {
+  const { server } = event
+  if (server.install !== 'bot' && event.kind !== 'bot-removed') return
+  const [name, data, intent = intentBit.guilds] = serverEvent(world, event)
+  gateway.send(name, data, intent, server.id)
+}
+
+/** Source: Discord's documentation, "Guild Create" and "Guild Delete": without `unavailable`, the bot is on the server no longer. */
+function serverEvent(world: World, event: ServerEvent): [name: string, data: Json, intent?: number] {
+  const { server } = event
+  const { id } = server
+  const guild = { guild_id: id }
+  switch (event.kind) {
+    case 'role-gone':
+      return ['GUILD_ROLE_DELETE', { ...guild, role_id: event.roleId }]
+    case 'person-left':
+      return ['GUILD_MEMBER_REMOVE', { ...guild, user: userJson(world, event.personId) }, intentBit.members]
+    case 'person-came': {
+      const user = userJson(world, event.personId)
+      return ['GUILD_MEMBER_ADD', { ...guild, ...memberJson(world, server, event.personId), user }, intentBit.members]
+    }
+    case 'server-arrived':
+      return ['GUILD_CREATE', guildCreate(world, server)]
+    case 'server-unavailable':
+      return ['GUILD_DELETE', { id, unavailable: true }]
+    case 'bot-removed':
+      return ['GUILD_DELETE', { id }]
+  }
+}
+
 function announceChannel(world: World, gateway: Gateway, kind: WorldEvent['kind'], channel: Channel): void {
-  if (channel.personId !== null || channel.elsewhere) return
+  if (channel.serverId === null || !botIsIn(world, channel)) return
   const subject = isThread(channel) ? 'THREAD' : 'CHANNEL'
   // Threads are only told to those who may see them.
   if (isThread(channel) && kind !== 'channel-gone' && (botMay(world, channel) & rights.view) === 0n) return
@@ -31,7 +70,7 @@ function announceChannel(world: World, gateway: Gateway, kind: WorldEvent['kind'
     ...channelJson(world, channel),
     ...(kind === 'channel' && isThread(channel) ? { newly_created: true } : {}),
   }
-  gateway.send(`${subject}_${verb}`, data, intentBit.guilds, world.scenario.server.id)
+  gateway.send(`${subject}_${verb}`, data, intentBit.guilds, channel.serverId)
 }
 
 function announceMessage(world: World, gateway: Gateway, kind: WorldEvent['kind'], message: Message): void {
@@ -41,7 +80,7 @@ function announceMessage(world: World, gateway: Gateway, kind: WorldEvent['kind'
   const direct = channel.personId !== null
   const needs = direct ? intentBit.directMessages : intentBit.guildMessages
   if (![...gateway.sessions].some(session => (session.intents & needs) !== 0)) return
-  const home = direct ? null : world.scenario.server.id
+  const home = channel.serverId
   if (kind === 'message-gone') {
     const where = direct ? {} : { guild_id: home }
     gateway.send('MESSAGE_DELETE', { id: message.id, channel_id: channel.id, ...where }, needs, home)

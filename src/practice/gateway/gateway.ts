@@ -3,9 +3,10 @@
 import { randomBytes } from 'node:crypto'
 import type { Server } from 'node:http'
 import { type WebSocket, WebSocketServer } from 'ws'
+import type { Access } from '../access.ts'
 import type { World } from '../world/world.ts'
 import { guildCreate, membersChunk, readyPayload } from './payloads.ts'
-import { dispatch, intentBit, replay, resumableMs, type Session } from './session.ts'
+import { concerns, dispatch, intentBit, replay, resumableMs, type Session } from './session.ts'
 
 export type Gateway = {
   readonly sessions: ReadonlySet<Session>
@@ -22,8 +23,6 @@ export type Gateway = {
   drop(code: number): void
   askReconnect(): void
   invalidate(resumable: boolean): void
-  /** Source: Discord's documentation, "Guild Delete" and "Guild Create". */
-  outage(on: boolean): void
   readonly listeners: Set<() => void>
   close(): void
 }
@@ -32,7 +31,7 @@ const heartbeatMs = 41_250
 const sendsPerMinute = 120
 
 /** Serves the gateway at `/gateway` of the given server. */
-export function openGateway(server: Server, world: World, botToken: string): Gateway {
+export function openGateway(server: Server, world: World, access: Access): Gateway {
   const sockets = new WebSocketServer({ noServer: true, maxPayload: 1 << 20 })
   const sessions = new Set<Session>()
   const listeners = new Set<() => void>()
@@ -54,12 +53,23 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
     let minute = { from: Date.now(), sends: 0 }
     const say = (op: number, d: unknown) => socket.send(JSON.stringify({ op, d, s: null, t: null }))
 
+    const known = (token: unknown) => access.valid && token === access.token
+
     const identify = (d: Record<string, unknown>) => {
       if (session !== null) return socket.close(4005, 'Already authenticated.')
-      if (d['token'] !== botToken) return socket.close(4004, 'Authentication failed.')
+      if (!known(d['token'])) return socket.close(4004, 'Authentication failed.')
+      if (access.refuses !== null) return socket.close(access.refuses, 'Refused by a fault.')
       const [id, count] = (d['shard'] as [number, number] | undefined) ?? [0, 1]
       if (!(id >= 0 && id < count)) return socket.close(4010, 'Invalid shard.')
       if (typeof d['intents'] !== 'number' || d['intents'] < 0) return socket.close(4013, 'Invalid intent(s).')
+      const begun = access.beginSession(id)
+      if (begun === 'too-soon') return say(9, false)
+      if (begun === 'used-up') {
+        // Discord ends every session then, and resets the token.
+        access.valid = false
+        gateway.drop(4004)
+        return socket.close(4004, 'Authentication failed.')
+      }
       session = {
         id: randomBytes(16).toString('hex'),
         intents: d['intents'],
@@ -71,26 +81,29 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
       }
       sessions.add(session)
       dispatch(session, 'READY', readyPayload(world, session))
-      const guilds = (session.intents & intentBit.guilds) !== 0 && concerns(session, world.scenario.server.id)
-      if (guilds) dispatch(session, 'GUILD_CREATE', guildCreate(world))
+      for (const server of world.servers.values()) {
+        const told = server.install === 'bot' && server.available && concerns(session, server.id)
+        if (told && (session.intents & intentBit.guilds) !== 0)
+          dispatch(session, 'GUILD_CREATE', guildCreate(world, server))
+      }
       notify()
     }
 
     const resume = (d: Record<string, unknown>) => {
-      if (d['token'] !== botToken) return socket.close(4004, 'Authentication failed.')
-      const known = [...sessions].find(one => one.id === d['session_id'])
-      if (known === undefined) return say(9, false)
+      if (!known(d['token'])) return socket.close(4004, 'Authentication failed.')
+      const left = [...sessions].find(one => one.id === d['session_id'])
+      if (left === undefined) return say(9, false)
       // After op 9 "resumable" the bot resumes on the line it already has.
-      if (known.socket !== socket) known.socket?.terminate()
-      known.socket = socket
-      known.awaySince = null
-      session = known
-      if (!replay(known, Number(d['seq']))) {
-        sessions.delete(known)
+      if (left.socket !== socket) left.socket?.terminate()
+      left.socket = socket
+      left.awaySince = null
+      session = left
+      if (!replay(left, Number(d['seq']))) {
+        sessions.delete(left)
         session = null
         return socket.close(4007, 'Invalid seq.')
       }
-      dispatch(known, 'RESUMED', { _trace: [] })
+      dispatch(left, 'RESUMED', { _trace: [] })
       notify()
     }
 
@@ -146,16 +159,11 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
     }
   }
 
-  return {
+  const gateway: Gateway = {
     sessions,
     listeners,
     live: () => [...sessions].filter(one => one.socket?.readyState === 1).length,
     send,
-    outage(on) {
-      const { id } = world.scenario.server
-      if (on) send('GUILD_DELETE', { id, unavailable: true }, intentBit.guilds, id)
-      else send('GUILD_CREATE', guildCreate(world), intentBit.guilds, id)
-    },
     drop(code) {
       eachOpen((_, socket) => (code === 1006 ? socket.terminate() : socket.close(code)))
     },
@@ -175,10 +183,5 @@ export function openGateway(server: Server, world: World, botToken: string): Gat
       sessions.clear()
     },
   }
-}
-
-/** Whether a session's shard gets the events of this server; direct conversations (null) belong to shard 0. */
-function concerns(session: Session, home: string | null): boolean {
-  const [id, count] = session.shard
-  return home === null ? id === 0 : Number((BigInt(home) >> 22n) % BigInt(count)) === id
+  return gateway
 }

@@ -19,7 +19,19 @@ const keptEvents = 2000
 /** Minutes a session without a socket can be resumed. Discord says "minutes"; the figure is from memory. */
 export const resumableMs = 5 * 60_000
 
-export const intentBit = { guilds: 1 << 0, guildMessages: 1 << 9, directMessages: 1 << 12, content: 1 << 15 } as const
+export const intentBit = {
+  guilds: 1 << 0,
+  members: 1 << 1,
+  guildMessages: 1 << 9,
+  directMessages: 1 << 12,
+  content: 1 << 15,
+} as const
+
+/** Whether a session's shard gets the events of this server; conversations (null) belong to shard 0. */
+export function concerns(session: Session, serverId: string | null): boolean {
+  const [id, count] = session.shard
+  return serverId === null ? id === 0 : Number((BigInt(serverId) >> 22n) % BigInt(count)) === id
+}
 
 /** Numbers an event, keeps it and sends it if a socket is there. */
 export function dispatch(session: Session, name: string, data: unknown): void {

@@ -1,6 +1,7 @@
 // Applies the bot's first answer to an interaction: the callback types and what each may answer.
 // Source: Discord's documentation, "Receiving and Responding", interaction callback types.
 import { type Answer, badBody, noContent, notFound, ok, refusals } from '../rest/answer.ts'
+import { autoModRefusal } from '../rest/auto-mod.ts'
 import type { Room } from '../room.ts'
 import { type Issue, issue } from '../rules/issue.ts'
 import type { RawComponent } from '../wire.ts'
@@ -38,9 +39,19 @@ export function firstAnswer(
     happen(opened, { kind: 'refused', issues: wrong })
     return badBody(wrong)
   }
+  const blocked = blockedAnswer(room, opened, type, body)
+  if (blocked !== null) return blocked
   opened.answered = type
   const made = apply(room, opened, { type, data: (body['data'] as Json | undefined) ?? {}, files })
   return withResponse ? ok(resource(room, opened, type, made)) : noContent
+}
+
+/** Only what everybody sees is looked at. */
+function blockedAnswer(room: Room, opened: Opened, type: number, body: Json): Answer | null {
+  const data = (body['data'] ?? {}) as Json
+  const source = room.world.messages.get(opened.sourceId ?? '')
+  const hidden = type === 7 ? source?.onlyFor !== null : (Number(data['flags'] ?? 0) & messageFlag.ephemeral) !== 0
+  return hidden || (type !== 4 && type !== 7) ? null : autoModRefusal(room, data)
 }
 
 function context(room: Room, opened: Opened) {
@@ -114,7 +125,7 @@ export function postFor(room: Room, opened: Opened, body: Json, files: readonly 
     onlyFor: hidden ? opened.personId : null,
     flags: flags | (hidden ? messageFlag.ephemeral : 0),
     metadata: opened.metadata,
-    pinged: pingedBy(room.world, body, { viaInteraction: true, botBits: botMay(room.world, channel) }),
+    pinged: pingedBy(room.world, body, channel, { viaInteraction: true, botBits: botMay(room.world, channel) }),
   })
 }
 

@@ -1,10 +1,11 @@
 // The commands a person is offered, laid flat: one entry for each path that can be run.
 import type { Room } from '../room.ts'
 import type { WireCommand, WireOption } from '../wire.ts'
+import { installersOf } from '../world/describe.ts'
 import { rights } from '../world/permissions.ts'
 import type { Json } from '../world/raw.ts'
 import { personMay } from '../world/rights.ts'
-import type { Channel, Command } from '../world/world.ts'
+import { type Channel, type Command, contextOf, homeOf } from '../world/world.ts'
 
 type Spec = {
   type: number
@@ -27,13 +28,17 @@ const commandKinds = { 1: 'slash', 2: 'person', 3: 'message' } as const
 
 /** Whether the command's own default and its places let this person use it in this channel. */
 export function offered(room: Room, personId: string, command: Command, channel: Channel): boolean {
-  const direct = channel.personId !== null
+  const context = contextOf(channel)
   const contexts = command.body['contexts'] as number[] | null | undefined
-  if (contexts ? !contexts.includes(direct ? 1 : 0) : direct && command.body['dm_permission'] === false) return false
+  if (contexts ? !contexts.includes(context) : context !== 0 && command.body['dm_permission'] === false) return false
+  if (command.guildId !== null && command.guildId !== channel.serverId) return false
   // Discord's default is installation on a server.
   const types = (command.body['integration_types'] as number[] | null | undefined) ?? [0]
-  if (channel.elsewhere && (!types.includes(1) || command.guildId !== null)) return false
-  if (direct) return command.guildId === null
+  const home = homeOf(room.world, channel)
+  const there = context === 1 || (home !== null && home.install !== 'none')
+  const own = types.includes(1) && installersOf(room.world).includes(personId)
+  if (!own && !(there && types.includes(0))) return false
+  if (context !== 0) return true
   const needs = command.body['default_member_permissions']
   const bits = personMay(room.world, personId, channel)
   if ((bits & rights.commands) === 0n) return false

@@ -3,11 +3,11 @@
 import { randomBytes } from 'node:crypto'
 import type { InteractionType, Opened } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
-import { appPermissions, channelForInteraction, memberWithRights, userJson } from '../world/describe.ts'
+import { appPermissions, channelForInteraction, installersOf, memberWithRights, userJson } from '../world/describe.ts'
 import { messageJson } from '../world/message-json.ts'
 import type { Json } from '../world/raw.ts'
 import { sees } from '../world/rights.ts'
-import { type Channel, homeOf, isThread, type Message, type World } from '../world/world.ts'
+import { botIsIn, type Channel, contextOf, homeOf, isThread, type Message, type World } from '../world/world.ts'
 import { CannotDo } from './cannot.ts'
 
 /** Interactions remembered; the oldest are forgotten past this, long after their tokens died. */
@@ -33,7 +33,7 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
   if (person === undefined) throw new CannotDo(`There is no person ${personId} in the scenario.`)
   if (!sees(world, personId, channel)) throw new CannotDo(`${person.name} does not see the channel ${channel.name}.`)
   if (isThread(channel) && channel.archived) throw new CannotDo(`The thread ${channel.name} is archived.`)
-  const direct = channel.personId !== null
+  const context = contextOf(channel)
   const id = world.newId()
   const home = homeOf(world, channel)
   const owners = ownersOf(world, channel, personId)
@@ -61,7 +61,7 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
     application_id: world.scenario.application.id,
     type,
     data,
-    ...(direct
+    ...(context !== 0
       ? { user: userJson(world, personId) }
       : {
           guild_id: home?.id,
@@ -78,7 +78,7 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
     entitlements: [],
     entitlement_sku_ids: [],
     authorizing_integration_owners: owners,
-    context: direct ? 1 : 0,
+    context,
     attachment_size_limit: 10 * 1024 * 1024,
     ...(source === null ? {} : { message: messageJson(world, source) }),
   }
@@ -86,7 +86,7 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
     opened,
     send() {
       // From memory: what comes from where the bot is no member arrives at the first shard, as direct messages do.
-      const shardOf = direct || channel.elsewhere ? null : world.scenario.server.id
+      const shardOf = botIsIn(world, channel) ? channel.serverId : null
       room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
       if (room.faults.twice) room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
     },
@@ -97,10 +97,11 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
  * Who has installed the bot, as far as it matters here. Source: Discord's documentation, "Authorizing Integration Owners Object":
  * under "0" the server it is installed on ("0" in its direct messages), under "1" the person who has installed it for themselves.
  */
-function ownersOf({ scenario }: World, channel: Channel, personId: string): Json {
-  const own = scenario.elsewhere?.people.includes(personId) ? { '1': personId } : {}
-  if (channel.elsewhere) return own
-  return { '0': channel.personId === null ? scenario.server.id : '0', ...own }
+function ownersOf(world: World, channel: Channel, personId: string): Json {
+  const own = installersOf(world).includes(personId) ? { '1': personId } : {}
+  if (channel.personId !== null) return { '0': '0', ...own }
+  const home = homeOf(world, channel)
+  return home === null || home.install === 'none' ? own : { '0': home.id, ...own }
 }
 
 function metadataOf(room: Room, opening: Opening, id: string, owners: Json): Json {

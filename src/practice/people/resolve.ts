@@ -5,6 +5,7 @@ import { keepFile, type Upload } from '../world/files.ts'
 import { attachmentJson } from '../world/message-json.ts'
 import type { Json } from '../world/raw.ts'
 import { personMay } from '../world/rights.ts'
+import { homeOf } from '../world/world.ts'
 import { CannotDo } from './cannot.ts'
 
 export type Resolved = Record<string, Record<string, Json>>
@@ -14,14 +15,18 @@ export function resolvePerson(room: Room, into: Resolved, id: string, channelId:
   const user = userJson(room.world, id)
   if (user === null) throw new CannotDo(`There is no person ${id} in the scenario.`)
   const channel = room.world.channels.get(channelId)
-  const bits = channel === undefined ? 0n : personMay(room.world, id, channel)
+  const home = channel === undefined ? null : homeOf(room.world, channel)
   put(into, 'users', id, user)
-  put(into, 'members', id, { ...memberJson(room.world, id), permissions: bits.toString() })
+  // Who is no member of the server is resolved as a user alone.
+  if (channel === undefined || !home?.members.has(id)) return
+  const permissions = personMay(room.world, id, channel).toString()
+  put(into, 'members', id, { ...memberJson(room.world, home, id), permissions })
 }
 
 /** Adds a role. */
 export function resolveRole(room: Room, into: Resolved, id: string): void {
-  const role = rolesJson(room.world).find(one => one['id'] === id)
+  const home = [...room.world.servers.values()].find(one => one.roles.some(role => role.id === id) || one.id === id)
+  const role = home && rolesJson(room.world, home).find(one => one['id'] === id)
   if (role === undefined) throw new CannotDo(`There is no role ${id} in the scenario.`)
   put(into, 'roles', id, role)
 }

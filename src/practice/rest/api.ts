@@ -7,12 +7,13 @@ import type { ContentfulStatusCode } from 'hono/utils/http-status'
 import type { NextAnswer, Weather } from '../faults.ts'
 import { withoutTokens } from '../journal.ts'
 import type { Room } from '../room.ts'
-import { type Answer, notFound, refusals } from './answer.ts'
+import { type Answer, notFound, refusals, refuse } from './answer.ts'
 import { type Body, readBody } from './body.ts'
 import { channelRoutes } from './channel-routes.ts'
 import { commandRoutes } from './command-routes.ts'
 import { interactionRoutes } from './interaction-routes.ts'
 import { messageRoutes } from './message-routes.ts'
+import { emptyBucket, tooMany, tooManyAnywhere } from './rate-limits.ts'
 import { type Route, route } from './route.ts'
 import { serverRoutes } from './server-routes.ts'
 import { threadRoutes } from './thread-routes.ts'
@@ -42,19 +43,24 @@ export function openApi(room: Room, door: Hono<{ Bindings: HttpBindings }>): voi
 
 const pathOf = (c: Asking) => c.req.path.slice('/api'.length)
 
-async function answer(room: Room, c: Asking, { open, handle }: Route): Promise<Response> {
+async function answer(room: Room, c: Asking, { method, path, open, handle }: Route): Promise<Response> {
   const body = await readBody(c.env.incoming)
   const weather = room.faults.befalls(`${c.req.method} ${withoutTokens(pathOf(c))}`)
   for (const one of weather) if (one.kind === 'delay') await wait(one.ms)
   const ordered = weather.find(one => one.kind === 'answer')
+  const turn = room.rateLimits.turn(`${method} ${path}`, c.req.param())
   const given = () => {
     if (ordered !== undefined) return orderedAnswer(ordered.answer)
     if (typeof body === 'string') return body === 'too-large' ? refusals.tooLarge : refusals.notJson
     if (body.files.some(file => file.bytes.length > mostFile)) return refusals.tooLarge
-    if (!open && c.req.header('authorization') !== `Bot ${room.botToken}`) return refusals.unauthorized
+    const { valid, token } = room.access
+    if (!open && !(valid && c.req.header('authorization') === `Bot ${token}`)) return refusals.unauthorized
+    if (turn.refusal !== null) return turn.refusal
     return handle({ room, params: c.req.param(), query: new URLSearchParams(c.req.url.split('?')[1]), ...body })
   }
-  return told(room, c, given(), typeof body === 'string' ? null : body, weather)
+  const { headers, ...rest } = given()
+  const answered = { ...rest, headers: { ...turn.headers, ...headers } }
+  return told(room, c, answered, typeof body === 'string' ? null : body, weather)
 }
 
 /** Writes the exchange down and gives the answer out, or lets the line break before it. */
@@ -70,7 +76,7 @@ function told(room: Room, c: Asking, answer: Answer, body: Body | null, weather:
     code: typeof said?.code === 'number' ? said.code : null,
     message: typeof said?.message === 'string' ? said.message : null,
     issues: answer.issues ?? [],
-    byFault: weather.some(one => one.kind === 'answer'),
+    byFault: answer.status === 429 || weather.some(one => one.kind === 'answer'),
   })
   if (weather.some(one => one.kind === 'lose')) {
     c.env.incoming.socket.resetAndDestroy()
@@ -80,29 +86,8 @@ function told(room: Room, c: Asking, answer: Answer, body: Body | null, weather:
   return c.json(answer.body, answer.status as ContentfulStatusCode, answer.headers)
 }
 
-/** Source of the 429 shape: Discord's documentation, "Rate Limits". */
-function orderedAnswer(order: NextAnswer): Answer {
-  const { status, retryAfter = 1, global = false } = order
-  if (status === 429) {
-    return {
-      status,
-      body: { message: order.message ?? 'You are being rate limited.', retry_after: retryAfter, global },
-      headers: {
-        'retry-after': String(Math.ceil(retryAfter)),
-        'x-ratelimit-scope': global ? 'global' : 'user',
-        ...(global
-          ? { 'x-ratelimit-global': 'true' }
-          : {
-              'x-ratelimit-limit': '5',
-              'x-ratelimit-remaining': '0',
-              'x-ratelimit-reset': String(Date.now() / 1000 + retryAfter),
-              'x-ratelimit-reset-after': String(retryAfter),
-              'x-ratelimit-bucket': 'practice-bucket',
-            }),
-      },
-    }
-  }
-  if (status >= 500)
-    return { status, body: { message: order.message ?? `${status}: Server Error`, code: order.code ?? 0 } }
-  return { status, body: { message: order.message ?? 'Refused by a fault', code: order.code ?? 0 } }
+function orderedAnswer({ status, code = 0, message, retryAfter = 1, global = false }: NextAnswer): Answer {
+  if (status === 429)
+    return global ? tooManyAnywhere(retryAfter, message) : tooMany(retryAfter, emptyBucket(retryAfter), message)
+  return refuse(status, code, message ?? (status >= 500 ? `${status}: Server Error` : 'Refused by a fault'))
 }

@@ -1,8 +1,9 @@
 // The bot's commands: read, write one, write them all, for everyone or for one server.
 import type { Room } from '../room.ts'
+import { type Issue, issue } from '../rules/issue.ts'
 import type { Json } from '../world/raw.ts'
 import { type Command, tell } from '../world/world.ts'
-import { type Answer, badBody, noContent, notFound, ok, refuse } from './answer.ts'
+import { type Answer, badBody, noContent, notFound, ok, refusals, refuse } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 /** A command as Discord gives it back. */
@@ -32,7 +33,10 @@ function homeOf({ room, params }: Asked): { ok: true; guildId: string | null } |
       answer: refuse(403, 20012, 'You are not authorized to perform this action on this application'),
     }
   const guildId = params['server'] ?? null
-  if (guildId !== null && guildId !== room.world.scenario.server.id) return { ok: false, answer: notFound.server }
+  const server = room.world.servers.get(guildId ?? '')
+  // From memory: commands of a server take the scope of commands there, not the bot.
+  if (guildId !== null && (server === undefined || server.install === 'none'))
+    return { ok: false, answer: refusals.access }
   return { ok: true, guildId }
 }
 
@@ -57,12 +61,29 @@ function write(room: Room, guildId: string | null, body: Json): Command {
   return command
 }
 
+/** Discord takes an installation context only where the application can be installed so. The code of this issue is from memory. */
+function wrongWith(room: Room, list: readonly Json[]): Issue[] {
+  const { installs = ['server', 'person'] } = room.world.scenario.application
+  const outside = list.flatMap((body, at) =>
+    ((body['integration_types'] as unknown[] | null | undefined) ?? []).flatMap((type, index) =>
+      installs.includes(type === 1 ? 'person' : 'server')
+        ? []
+        : issue(
+            [at, 'integration_types', index],
+            'APPLICATION_COMMAND_INVALID_INTEGRATION_TYPE',
+            'The application cannot be installed in this way.',
+          ),
+    ),
+  )
+  return [...room.rules.commands(list), ...outside]
+}
+
 function writeAll(asked: Asked): Answer {
   const home = homeOf(asked)
   if (!home.ok) return home.answer
   const { room } = asked
   const list = (asked.list ?? []) as Json[]
-  const wrong = room.rules.commands(list)
+  const wrong = wrongWith(room, list)
   if (wrong.length > 0) return badBody(wrong)
   const kept = new Set(list.map(body => write(room, home.guildId, body).id))
   for (const old of inHome(room, home.guildId)) if (!kept.has(old.id)) room.world.commands.delete(old.id)
@@ -75,7 +96,7 @@ function writeOne(asked: Asked): Answer {
   const home = homeOf(asked)
   if (!home.ok) return home.answer
   const { room, json } = asked
-  const wrong = room.rules.commands([json]).map(one => ({ ...one, path: one.path.slice(1) }))
+  const wrong = wrongWith(room, [json]).map(one => ({ ...one, path: one.path.slice(1) }))
   if (wrong.length > 0) return badBody(wrong)
   const command = write(room, home.guildId, json)
   tell(room.world, { kind: 'commands' })
@@ -92,7 +113,7 @@ function withCommand(asked: Asked, act: (command: Command) => Answer): Answer {
 const change = (asked: Asked) =>
   withCommand(asked, command => {
     const body = { ...command.body, ...asked.json }
-    const wrong = asked.room.rules.commands([body]).map(one => ({ ...one, path: one.path.slice(1) }))
+    const wrong = wrongWith(asked.room, [body]).map(one => ({ ...one, path: one.path.slice(1) }))
     if (wrong.length > 0) return badBody(wrong)
     const after = { ...command, name: String(body['name']), version: asked.room.world.newId(), body }
     asked.room.world.commands.set(command.id, after)

@@ -1,5 +1,6 @@
 // Messages the bot posts, reads, edits and deletes in channels with its own token.
 import type { Room } from '../room.ts'
+import { issue } from '../rules/issue.ts'
 import { pingedBy } from '../world/mentions.ts'
 import { messageJson } from '../world/message-json.ts'
 import { rights } from '../world/permissions.ts'
@@ -8,6 +9,7 @@ import { botMay, maySpeak } from '../world/rights.ts'
 import { type Channel, channelKind, isThread, type Message, tell } from '../world/world.ts'
 import { addMessage, editMessage, removeMessage, type SentFile } from '../world/write-message.ts'
 import { type Answer, badBody, noContent, notFound, ok, refusals } from './answer.ts'
+import { autoModRefusal } from './auto-mod.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 /** Minutes in which a repeated nonce gives the first message back. The figure is from memory ("a few minutes"). */
@@ -43,8 +45,11 @@ export function postByBot(
   const reference = json['message_reference'] as { message_id?: string; fail_if_not_exists?: boolean } | undefined
   const replied = reference?.message_id === undefined ? undefined : room.world.messages.get(reference.message_id)
   if (reference?.message_id !== undefined && replied === undefined && reference.fail_if_not_exists !== false) {
-    return notFound.message
+    // From memory: how Discord words a reply to a message that is gone.
+    return badBody([issue(['message_reference'], 'REPLIES_UNKNOWN_MESSAGE', 'Unknown message')])
   }
+  const blocked = autoModRefusal(room, json)
+  if (blocked !== null) return blocked
   wake(room, channel)
   return addMessage(room.world, {
     channel,
@@ -53,7 +58,7 @@ export function postByBot(
     files,
     type: replied === undefined ? 0 : 19,
     replyTo: replied?.id ?? null,
-    pinged: pingedBy(room.world, json, { viaInteraction: false, botBits: bits, repliedTo: replied?.author }),
+    pinged: pingedBy(room.world, json, channel, { viaInteraction: false, botBits: bits, repliedTo: replied?.author }),
   })
 }
 
@@ -107,7 +112,8 @@ function edit(asked: Asked): Answer {
     if (message.author !== 'bot') return refusals.otherAuthor
     if (isThread(channel) && channel.archived) return refusals.archived
     const wrong = room.rules.channelEdit(json, files, message)
-    if (wrong.length > 0) return badBody(wrong)
+    const blocked = autoModRefusal(room, json)
+    if (wrong.length > 0 || blocked !== null) return blocked ?? badBody(wrong)
     editMessage(room.world, message, json, files)
     return ok(messageJson(room.world, message))
   })

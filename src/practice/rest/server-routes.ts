@@ -1,13 +1,16 @@
 // The gateway's address, users, the application, and the server's members, roles and channels.
 import { applicationJson, channelJson, memberJson, rolesJson, serverJson, userJson } from '../world/describe.ts'
-import { channelKind, isThread } from '../world/world.ts'
+import { isThread, type Server } from '../world/world.ts'
 import { type Answer, notFound, ok } from './answer.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 const gatewayUrl = ({ room }: Asked) => `${room.world.origin.replace(/^http/, 'ws')}/gateway`
 
-function onServer(asked: Asked, answer: () => Answer): Answer {
-  return asked.params['server'] === asked.room.world.scenario.server.id ? answer() : notFound.server
+function onServer(answer: (asked: Asked, server: Server) => Answer): (asked: Asked) => Answer {
+  return asked => {
+    const server = asked.room.world.servers.get(asked.params['server'] ?? '')
+    return server?.install === 'bot' ? answer(asked, server) : notFound.server
+  }
 }
 
 function user({ room, params }: Asked): Answer {
@@ -16,30 +19,30 @@ function user({ room, params }: Asked): Answer {
   return found === null ? notFound.user : ok(found)
 }
 
-function member(asked: Asked): Answer {
-  const { world } = asked.room
-  const given = asked.params['user'] ?? ''
+function member({ room: { world }, params }: Asked, server: Server): Answer {
+  const given = params['user'] ?? ''
   const id = given === '@me' ? world.scenario.application.id : given
-  const found = userJson(world, id)
-  return onServer(asked, () => (found === null ? notFound.member : ok({ ...memberJson(world, id), user: found })))
+  const there = id === world.scenario.application.id || server.members.has(id)
+  return there ? ok({ ...memberJson(world, server, id), user: userJson(world, id) }) : notFound.member
 }
 
-function members(asked: Asked): Answer {
-  const { world } = asked.room
-  const begins = asked.query.get('query')?.toLowerCase() ?? ''
-  const found = [...world.people.values()].filter(person => person.name.toLowerCase().startsWith(begins))
-  const most = Number(asked.query.get('limit') ?? 1)
-  return onServer(asked, () =>
-    ok(found.slice(0, most).map(({ id }) => ({ ...memberJson(world, id), user: userJson(world, id) }))),
+function members({ room: { world }, query }: Asked, server: Server): Answer {
+  const begins = query.get('query')?.toLowerCase() ?? ''
+  const found = [...world.people.values()].filter(
+    person => server.members.has(person.id) && person.name.toLowerCase().startsWith(begins),
   )
+  const most = Number(query.get('limit') ?? 1)
+  return ok(found.slice(0, most).map(({ id }) => ({ ...memberJson(world, server, id), user: userJson(world, id) })))
 }
 
-function channels(asked: Asked): Answer {
-  const { world } = asked.room
-  const plain = [...world.channels.values()].filter(
-    one => !isThread(one) && one.type !== channelKind.direct && !one.elsewhere,
-  )
-  return onServer(asked, () => ok(plain.map(one => channelJson(world, one))))
+function channels({ room: { world } }: Asked, server: Server): Answer {
+  const plain = [...world.channels.values()].filter(one => !isThread(one) && one.serverId === server.id)
+  return ok(plain.map(one => channelJson(world, one)))
+}
+
+function role({ room: { world }, params }: Asked, server: Server): Answer {
+  const found = rolesJson(world, server).find(one => one['id'] === params['role'])
+  return found === undefined ? notFound.role : ok(found)
 }
 
 export const serverRoutes: readonly Route[] = [
@@ -48,23 +51,26 @@ export const serverRoutes: readonly Route[] = [
     ok({
       url: gatewayUrl(asked),
       shards: 1,
-      session_start_limit: { total: 1000, remaining: 1000, reset_after: 86_400_000, max_concurrency: 16 },
+      session_start_limit: asked.room.access.sessionStartLimit(),
     }),
   ),
   route('GET /users/:user', user),
   route('GET /applications/@me', ({ room }) => ok(applicationJson(room.world))),
   route('GET /oauth2/applications/@me', ({ room }) => ok(applicationJson(room.world))),
-  route('GET /users/@me/guilds', ({ room }) => ok([serverJson(room.world)])),
-  route('GET /guilds/:server', asked => onServer(asked, () => ok(serverJson(asked.room.world)))),
-  route('GET /guilds/:server/channels', channels),
-  route('GET /guilds/:server/roles', asked => onServer(asked, () => ok(rolesJson(asked.room.world)))),
-  route('GET /guilds/:server/roles/:role', asked =>
-    onServer(asked, () => {
-      const found = rolesJson(asked.room.world).find(role => role['id'] === asked.params['role'])
-      return found === undefined ? notFound.role : ok(found)
-    }),
+  route('GET /users/@me/guilds', ({ room: { world } }) =>
+    ok([...world.servers.values()].filter(one => one.install === 'bot').map(one => serverJson(world, one))),
   ),
-  route('GET /guilds/:server/members', members),
-  route('GET /guilds/:server/members/search', members),
-  route('GET /guilds/:server/members/:user', member),
+  route(
+    'GET /guilds/:server',
+    onServer(({ room }, server) => ok(serverJson(room.world, server))),
+  ),
+  route('GET /guilds/:server/channels', onServer(channels)),
+  route(
+    'GET /guilds/:server/roles',
+    onServer(({ room }, server) => ok(rolesJson(room.world, server))),
+  ),
+  route('GET /guilds/:server/roles/:role', onServer(role)),
+  route('GET /guilds/:server/members', onServer(members)),
+  route('GET /guilds/:server/members/search', onServer(members)),
+  route('GET /guilds/:server/members/:user', onServer(member)),
 ]

@@ -116,8 +116,10 @@ export const threadRoutes: readonly Route[] = [
     return ok([...reached.channel.members].map(user => memberOf(reached.channel, user)))
   }),
   route('GET /guilds/:server/threads/active', ({ room, params }) => {
-    if (params['server'] !== room.world.scenario.server.id) return notFound.server
-    const open = [...room.world.channels.values()].filter(one => one.parentId !== null && !one.archived)
+    const server = room.world.servers.get(params['server'] ?? '')
+    if (server?.install !== 'bot') return notFound.server
+    const threads = [...room.world.channels.values()].filter(one => one.parentId !== null && one.serverId === server.id)
+    const open = threads.filter(one => !one.archived)
     const botId = room.world.scenario.application.id
     return ok({
       threads: open.map(one => channelJson(room.world, one)),

@@ -8,6 +8,7 @@ import { messageFlag } from '../world/raw.ts'
 import type { Message } from '../world/world.ts'
 import { editMessage, removeMessage } from '../world/write-message.ts'
 import { type Answer, badBody, noContent, notFound, ok, refusals } from './answer.ts'
+import { autoModRefusal } from './auto-mod.ts'
 import { type Asked, type Route, route } from './route.ts'
 
 type Found = { ok: true; opened: Opened } | { ok: false; answer: Answer }
@@ -43,6 +44,9 @@ function followUp(asked: Asked): Answer {
   const wrong = room.rules.followUp(json, files)
   if (wrong.length > 0) return badBody(wrong)
   if (room.rules.isEmpty(json, files)) return refusals.empty
+  const publicly = (Number(json['flags'] ?? 0) & messageFlag.ephemeral) === 0
+  const blocked = publicly ? autoModRefusal(room, json) : null
+  if (blocked !== null) return blocked
   const waiting =
     opened.answered === 5 && opened.originalId !== null ? room.world.messages.get(opened.originalId) : null
   if (waiting && (waiting.flags & messageFlag.loading) !== 0) {
@@ -65,6 +69,8 @@ function edit(asked: Asked): Answer {
   if (message === null) return notFound.message
   const wrong = room.rules.edit(json, files, message)
   if (wrong.length > 0) return badBody(wrong)
+  const blocked = message.onlyFor === null ? autoModRefusal(room, json) : null
+  if (blocked !== null) return blocked
   editMessage(room.world, message, json, files)
   happen(held.opened, { kind: 'edited', message })
   return ok(messageJson(room.world, message))

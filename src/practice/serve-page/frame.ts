@@ -5,7 +5,7 @@ import type { Room } from '../room.ts'
 import { see } from '../seen.ts'
 import type { WireFrame, WireMessage, WirePlace } from '../wire.ts'
 import { maySpeak, personMay, sees } from '../world/rights.ts'
-import { type Channel, channelKind, directChannel, isThread, type Message } from '../world/world.ts'
+import { type Channel, channelKind, directChannel, homeOf, isThread, type Message } from '../world/world.ts'
 
 /** The person of this id, or the first of the scenario. */
 export function whoIs(room: Room, id: string | null): string {
@@ -56,14 +56,15 @@ export function toWire(room: Room, message: Message): WireMessage {
 /** Everything around the messages. */
 export function frameFor(room: Room, you: string, place: Channel): WireFrame {
   const { world } = room
-  const { application, server, people, roles } = world.scenario
+  const { application, people } = world.scenario
+  const server = homeOf(world, place)
   return {
-    server: server.name,
+    server: server?.name ?? world.scenario.server.name,
     bot: { id: application.id, name: application.name, connected: room.gateway.live() > 0 },
     you,
     place: place.id,
     people: people.map(({ id, name, about, locale }) => ({ id, name, about: about ?? '', locale })),
-    roles: roles.filter(role => role.id !== server.id).map(({ id, name }) => ({ id, name })),
+    roles: (server?.roles ?? []).filter(role => role.id !== server?.id).map(({ id, name }) => ({ id, name })),
     places: placesOf(room, you).map(one => placeToWire(room, you, one)),
     commands: place.type === channelKind.forum ? [] : listCommands(room, you, place),
   }

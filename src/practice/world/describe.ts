@@ -2,8 +2,8 @@
 import type { ScenarioRole } from '../scenario.ts'
 import { botDefault, everyoneDefault, rights } from './permissions.ts'
 import type { Json } from './raw.ts'
-import { botMay, personMay } from './rights.ts'
-import { type Channel, channelKind, homeOf, isThread, type World } from './world.ts'
+import { botMay, botRoles, personMay } from './rights.ts'
+import { botIsIn, type Channel, channelKind, homeOf, isThread, type Server, type World } from './world.ts'
 
 const joinedAt = '2024-01-01T00:00:00.000000+00:00'
 
@@ -30,7 +30,7 @@ export function userJson(world: World, id: string): Json | null {
 }
 
 /** A guild member object without the user. */
-export function memberJson(world: World, id: string): Json {
+export function memberJson(world: World, server: Server | null, id: string): Json {
   return {
     avatar: null,
     banner: null,
@@ -42,20 +42,22 @@ export function memberJson(world: World, id: string): Json {
     nick: null,
     pending: false,
     premium_since: null,
-    roles: id === world.scenario.application.id ? [] : [...(world.people.get(id)?.roles ?? [])],
+    roles:
+      server === null ? [] : id === world.scenario.application.id ? botRoles(server) : (server.members.get(id) ?? []),
   }
 }
 
 /** A member object as an interaction carries it: with the user and the permissions in the channel. */
 export function memberWithRights(world: World, personId: string, channel: Channel): Json {
   return {
-    ...memberJson(world, personId),
+    ...memberJson(world, homeOf(world, channel), personId),
     user: userJson(world, personId),
     permissions: personMay(world, personId, channel).toString(),
   }
 }
 
-function roleJson(role: ScenarioRole, position: number, permissions: string): Json {
+function roleJson(world: World, role: ScenarioRole, position: number, permissions: string): Json {
+  const { id } = world.scenario.application
   return {
     id: role.id,
     name: role.name,
@@ -66,27 +68,32 @@ function roleJson(role: ScenarioRole, position: number, permissions: string): Js
     unicode_emoji: null,
     position,
     permissions,
-    managed: role.managed ?? false,
+    managed: role.managed ?? role.ofBot ?? false,
+    ...(role.ofBot ? { tags: { bot_id: id } } : {}),
     mentionable: false,
     flags: 0,
   }
 }
 
 /** All roles, everyone's first. */
-export function rolesJson(world: World): Json[] {
-  const { server, roles } = world.scenario
-  const everyone = roles.find(role => role.id === server.id)
-  const first = roleJson({ id: server.id, name: '@everyone' }, 0, everyone?.permissions ?? everyoneDefault.toString())
-  const others = roles.filter(role => role.id !== server.id)
-  return [first, ...others.map((role, at) => roleJson(role, at + 1, role.permissions ?? '0'))]
+export function rolesJson(world: World, { id, roles }: Server): Json[] {
+  const everyone = roles.find(role => role.id === id)?.permissions ?? everyoneDefault.toString()
+  const first = roleJson(world, { id, name: '@everyone' }, 0, everyone)
+  const others = roles.filter(role => role.id !== id)
+  const given = world.scenario.application.permissions ?? botDefault.toString()
+  return [
+    first,
+    ...others.map((role, at) => roleJson(world, role, at + 1, role.permissions ?? (role.ofBot ? given : '0'))),
+  ]
 }
 
 /** A channel object. */
 export function channelJson(world: World, channel: Channel): Json {
   const last = channel.messageIds.at(-1) ?? null
-  if (channel.type === channelKind.direct) {
-    const user = channel.personId === null ? null : userJson(world, channel.personId)
-    return { id: channel.id, type: channel.type, last_message_id: last, flags: 0, recipients: [user] }
+  if (channel.type === channelKind.direct || channel.type === channelKind.group) {
+    const people = channel.personId === null ? channel.among : [channel.personId]
+    const recipients = people.map(id => userJson(world, id))
+    return { id: channel.id, type: channel.type, last_message_id: last, flags: 0, recipients }
   }
   const common = {
     id: channel.id,
@@ -101,7 +108,7 @@ export function channelJson(world: World, channel: Channel): Json {
   if (isThread(channel)) return { ...common, ...threadParts(world, channel) }
   return {
     ...common,
-    position: world.scenario.channels.findIndex(one => one.id === channel.id),
+    position: [...world.channels.values()].filter(one => one.serverId === channel.serverId).indexOf(channel),
     topic: channel.topic,
     nsfw: false,
     permission_overwrites: channel.overwrites.map(({ id, type, deny, allow }) => ({
@@ -157,26 +164,26 @@ export function channelForInteraction(world: World, channel: Channel, personId: 
 /** The bot's permissions in a channel as an interaction carries them. */
 export function appPermissions(world: World, channel: Channel): string {
   // Where it is no member it may do what an answer needs (from memory).
-  if (channel.elsewhere) return (rights.embed | rights.attach | rights.externalEmoji).toString()
+  if (!botIsIn(world, channel)) return (rights.embed | rights.attach | rights.externalEmoji).toString()
   return channel.type === channelKind.direct ? botDefault.toString() : botMay(world, channel).toString()
 }
 
 /** The server, as `GET /guilds/:id` answers. */
-export function serverJson(world: World): Json {
-  const { server, people } = world.scenario
+export function serverJson(world: World, server: Server): Json {
+  const people = [...server.members.keys()]
   return {
     id: server.id,
     name: server.name,
     icon: null,
     splash: null,
     discovery_splash: null,
-    owner_id: people.at(-1)?.id ?? world.scenario.application.id,
+    owner_id: people.at(-1) ?? world.scenario.application.id,
     afk_channel_id: null,
     afk_timeout: 300,
     verification_level: 0,
     default_message_notifications: 1,
     explicit_content_filter: 0,
-    roles: rolesJson(world),
+    roles: rolesJson(world, server),
     emojis: [],
     stickers: [],
     features: ['COMMUNITY'],
@@ -204,7 +211,8 @@ export function serverJson(world: World): Json {
 
 /** The application, as `GET /applications/@me` answers. */
 export function applicationJson(world: World): Json {
-  const { id, name } = world.scenario.application
+  const { id, name, installs = ['server', 'person'] } = world.scenario.application
+  const parts = { scopes: ['applications.commands', 'bot'], permissions: '0' }
   return {
     id,
     name,
@@ -217,10 +225,21 @@ export function applicationJson(world: World): Json {
     hook: true,
     team: null,
     owner: userJson(world, world.scenario.people[0]?.id ?? id),
-    approximate_guild_count: 1,
-    approximate_user_install_count: 0,
+    approximate_guild_count: [...world.servers.values()].filter(one => one.install === 'bot').length,
+    approximate_user_install_count: installersOf(world).length,
+    integration_types_config: {
+      ...(installs.includes('server') ? { '0': { oauth2_install_params: parts } } : {}),
+      ...(installs.includes('person')
+        ? { '1': { oauth2_install_params: { ...parts, scopes: ['applications.commands'] } } }
+        : {}),
+    },
     interactions_endpoint_url: null,
     redirect_uris: [],
     tags: [],
   }
+}
+
+/** Ids of those who have installed the application for themselves. */
+export function installersOf({ scenario }: World): string[] {
+  return [...(scenario.application.installedBy ?? []), ...(scenario.elsewhere?.people ?? [])]
 }

@@ -6,7 +6,7 @@ import type { RawComponent } from '../wire.ts'
 import { rights } from './permissions.ts'
 import type { Json } from './raw.ts'
 import { partType, walk } from './raw.ts'
-import type { Pinged, World } from './world.ts'
+import { type Channel, homeOf, type Pinged, type World } from './world.ts'
 
 export const nobodyPinged: Pinged = { people: [], roles: [], everyone: false }
 
@@ -21,6 +21,7 @@ type Allowed = {
 export function pingedBy(
   world: World,
   body: Json,
+  channel: Channel,
   how: { readonly viaInteraction: boolean; readonly botBits: bigint; readonly repliedTo?: string | undefined },
 ): Pinged {
   const content = typeof body['content'] === 'string' ? body['content'] : ''
@@ -39,7 +40,7 @@ export function pingedBy(
   if (replied !== undefined && world.people.has(replied) && (allowed?.replied_user ?? allowed === null)) {
     if (!people.includes(replied)) people.push(replied)
   }
-  const known = new Set(world.scenario.roles.map(role => role.id))
+  const known = new Set(homeOf(world, channel)?.roles.map(role => role.id))
   const mayAll = (how.botBits & rights.mentionEveryone) !== 0n
   return {
     people,

@@ -4,7 +4,7 @@ import type { RawComponent } from '../wire.ts'
 import { memberJson, userJson } from './describe.ts'
 import { linkOf } from './files.ts'
 import type { Json } from './raw.ts'
-import type { Attachment, Message, StoredFile, World } from './world.ts'
+import { type Attachment, homeOf, type Message, type StoredFile, type World } from './world.ts'
 
 /** An attachment object. */
 export function attachmentJson(world: World, { file, description, title }: Attachment): Json {
@@ -25,10 +25,10 @@ export function attachmentJson(world: World, { file, description, title }: Attac
 
 /** A message object; `forGateway` adds what only events carry. */
 export function messageJson(world: World, message: Message, forGateway = false): Json {
-  const { server, application } = world.scenario
+  const { application } = world.scenario
   const authorId = message.author === 'bot' ? application.id : message.author
   const channel = world.channels.get(message.channelId)
-  const fromServer = channel?.personId === null
+  const home = channel === undefined ? null : homeOf(world, channel)
   const replied = message.replyTo === null ? undefined : world.messages.get(message.replyTo)
   return {
     id: message.id,
@@ -58,12 +58,12 @@ export function messageJson(world: World, message: Message, forGateway = false):
             type: 0,
             message_id: message.replyTo,
             channel_id: message.channelId,
-            ...(fromServer ? { guild_id: server.id } : {}),
+            ...(home === null ? {} : { guild_id: home.id }),
           },
           referenced_message: replied === undefined ? null : messageJson(world, { ...replied, replyTo: null }),
         }),
     ...(message.reactions.size === 0 ? {} : { reactions: reactionsJson(world, message) }),
-    ...(forGateway && fromServer ? { guild_id: server.id, member: memberJson(world, authorId) } : {}),
+    ...(forGateway && home !== null ? { guild_id: home.id, member: memberJson(world, home, authorId) } : {}),
   }
 }
 

@@ -1,6 +1,6 @@
 // What a person or the bot may do in a channel: roles, then the channel's overwrites, in Discord's order.
 // Source: Discord's documentation, Permissions, "Permission Hierarchy" and "Permission Overwrites".
-import type { Forbid, Forbidden, Scenario, ScenarioChannel } from '../scenario.ts'
+import type { Forbid, Forbidden, ScenarioChannel, ScenarioRole } from '../scenario.ts'
 
 export const rights = {
   administrator: 1n << 3n,
@@ -48,6 +48,12 @@ const bitsTaken: Record<Forbidden, bigint> = {
   commands: rights.commands,
 }
 
+/** What permissions need to know of a server. */
+export type Ruled = {
+  readonly id: string
+  readonly roles: readonly ScenarioRole[]
+}
+
 export type Overwrite = {
   readonly id: string
   readonly type: 0 | 1
@@ -56,7 +62,11 @@ export type Overwrite = {
 }
 
 /** A scenario channel's `forbid` and `permit` as Discord's permission overwrites, one for each role or member. */
-export function overwritesOf(scenario: Scenario, channel: Pick<ScenarioChannel, 'forbid' | 'permit'>): Overwrite[] {
+export function overwritesOf(
+  botId: string,
+  server: Ruled,
+  channel: Pick<ScenarioChannel, 'forbid' | 'permit'>,
+): Overwrite[] {
   const bitsFor = (list: readonly Forbid[] | undefined, who: string) =>
     (list ?? [])
       .filter(one => one.who === who)
@@ -64,29 +74,29 @@ export function overwritesOf(scenario: Scenario, channel: Pick<ScenarioChannel, 
       .reduce((bits, one) => bits | bitsTaken[one], 0n)
   const named = new Set([...(channel.forbid ?? []), ...(channel.permit ?? [])].map(one => one.who))
   return [...named].map(who => ({
-    id: who === 'bot' ? scenario.application.id : who,
-    type: who === scenario.server.id || scenario.roles.some(role => role.id === who) ? 0 : 1,
+    id: who === 'bot' ? botId : who,
+    type: who === server.id || server.roles.some(role => role.id === who) ? 0 : 1,
     deny: bitsFor(channel.forbid, who),
     allow: bitsFor(channel.permit, who),
   }))
 }
 
 /** The permissions everyone on the server starts with. */
-function everyoneBits(scenario: Scenario): bigint {
-  const role = scenario.roles.find(one => one.id === scenario.server.id)
+function everyoneBits(server: Ruled): bigint {
+  const role = server.roles.find(one => one.id === server.id)
   return role?.permissions === undefined ? everyoneDefault : BigInt(role.permissions)
 }
 
 /** Permissions of a member with these roles and extra bits in a channel with these overwrites. */
 export function permissionsOf(
-  scenario: Scenario,
+  server: Ruled,
   member: { readonly id: string; readonly roles: readonly string[]; readonly extra?: bigint },
   overwrites: readonly Overwrite[],
 ): bigint {
-  let bits = everyoneBits(scenario) | (member.extra ?? 0n)
-  for (const role of scenario.roles) if (member.roles.includes(role.id)) bits |= BigInt(role.permissions ?? '0')
+  let bits = everyoneBits(server) | (member.extra ?? 0n)
+  for (const role of server.roles) if (member.roles.includes(role.id)) bits |= BigInt(role.permissions ?? '0')
   if ((bits & rights.administrator) !== 0n) return everyRight
-  const everyone = (one: Overwrite) => one.type === 0 && one.id === scenario.server.id
+  const everyone = (one: Overwrite) => one.type === 0 && one.id === server.id
   const roles = (one: Overwrite) => one.type === 0 && !everyone(one) && member.roles.includes(one.id)
   const alone = (one: Overwrite) => one.type === 1 && one.id === member.id
   for (const level of [everyone, roles, alone]) {

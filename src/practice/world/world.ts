@@ -1,13 +1,13 @@
 // The invented server as it stands: channels, threads, direct conversations, messages, commands and files.
 import type { Clock } from '../clock.ts'
-import type { Scenario, ScenarioPerson } from '../scenario.ts'
+import type { Elsewhere, Scenario, ScenarioPerson, ScenarioRole } from '../scenario.ts'
 import { snowflakes } from '../snowflake.ts'
 import type { RawComponent } from '../wire.ts'
-import { type Overwrite, overwritesOf } from './permissions.ts'
+import { type Overwrite, overwritesOf, rights } from './permissions.ts'
 import type { Json } from './raw.ts'
 
 /** Discord's channel types, as far as the stand-in has them. */
-export const channelKind = { text: 0, direct: 1, publicThread: 11, privateThread: 12, forum: 15 } as const
+export const channelKind = { text: 0, direct: 1, group: 3, publicThread: 11, privateThread: 12, forum: 15 } as const
 
 export type Channel = {
   readonly id: string
@@ -23,14 +23,29 @@ export type Channel = {
   /** The person of a direct conversation; null for the others. */
   readonly personId: string | null
   readonly ownerId: string | null
-  /** On the other server, where the bot is no member. */
-  readonly elsewhere: boolean
+  /** The server it is on; null for conversations. */
+  readonly serverId: string | null
+  /** The people of a conversation among themselves, without the bot; empty for the others. */
+  readonly among: readonly string[]
   readonly members: Set<string>
   archived: boolean
   locked: boolean
   autoArchive: number
   appliedTags: string[]
   readonly madeAt: number
+}
+
+/** A server as it stands; the roles of its members are by person. */
+export type Server = {
+  readonly id: string
+  readonly name: string
+  readonly locale: string
+  roles: readonly ScenarioRole[]
+  readonly members: Map<string, readonly string[]>
+  /** `none`: only people who have installed the bot for themselves bring it along. */
+  install: 'bot' | 'commands' | 'none'
+  /** The bot has been told of it, and it is not out of reach. */
+  available: boolean
 }
 
 export type StoredFile = {
@@ -94,12 +109,15 @@ export type WorldEvent =
   | { readonly kind: 'channel' | 'channel-changed' | 'channel-gone'; readonly channel: Channel }
   /** The bot was brought into a thread that was there before. */
   | { readonly kind: 'thread-joined'; readonly channel: Channel }
-  | { readonly kind: 'role-gone'; readonly roleId: string }
+  | { readonly kind: 'role-gone'; readonly roleId: string; readonly server: Server }
+  | { readonly kind: 'person-left' | 'person-came'; readonly personId: string; readonly server: Server }
+  | { readonly kind: 'server-arrived' | 'server-unavailable' | 'bot-removed'; readonly server: Server }
   | { readonly kind: 'commands' }
 
 export type World = {
-  /** As it stands now: roles can go. */
-  scenario: Scenario
+  readonly scenario: Scenario
+  /** The scenario's own server first. */
+  readonly servers: Map<string, Server>
   readonly clock: Clock
   newId(): string
   readonly channels: Map<string, Channel>
@@ -121,6 +139,7 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
   const newId = snowflakes(clock.now)
   const world: World = {
     scenario,
+    servers: new Map(serversOf(scenario).map(server => [server.id, server])),
     clock,
     newId,
     channels: new Map(),
@@ -133,25 +152,61 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
     origin: '',
     listeners: new Set(),
   }
-  for (const channel of scenario.channels) {
-    addChannel(world, {
-      id: channel.id,
-      type: channel.kind === 'forum' ? channelKind.forum : channelKind.text,
-      name: channel.name,
-      topic: channel.topic ?? null,
-      overwrites: overwritesOf(scenario, channel),
-      tags: (channel.tags ?? []).map(name => ({ id: newId(), name })),
-    })
-  }
-  const { elsewhere } = scenario
-  if (elsewhere) addChannel(world, { ...elsewhere.channel, type: channelKind.text, elsewhere: true })
+  const own = { ...scenario.server, roles: scenario.roles, channels: scenario.channels }
+  for (const server of [own, ...(scenario.servers ?? [])])
+    for (const channel of server.channels)
+      addChannel(world, {
+        id: channel.id,
+        type: channel.kind === 'forum' ? channelKind.forum : channelKind.text,
+        name: channel.name,
+        topic: channel.topic ?? null,
+        overwrites: overwritesOf(scenario.application.id, server, channel),
+        tags: (channel.tags ?? []).map(name => ({ id: newId(), name })),
+        serverId: server.id,
+      })
+  const { elsewhere, conversations = [] } = scenario
+  if (elsewhere) addChannel(world, { ...elsewhere.channel, type: channelKind.text, serverId: elsewhere.id })
+  for (const { id, name, people } of conversations)
+    addChannel(world, { id, name, among: people, type: people.length > 2 ? channelKind.group : channelKind.direct })
   return world
 }
 
-/** The server a channel belongs to; null for direct conversations. */
-export function homeOf({ scenario }: World, channel: Channel): { id: string; locale: string } | null {
-  if (channel.personId !== null) return null
-  return channel.elsewhere && scenario.elsewhere ? scenario.elsewhere : scenario.server
+function serversOf({ server, roles, people, elsewhere, servers = [] }: Scenario): Server[] {
+  const own: Server = {
+    ...server,
+    roles,
+    members: new Map(people.map(person => [person.id, person.roles])),
+    install: 'bot',
+    available: true,
+  }
+  const further = servers.map(({ id, name, locale, roles, members, install, late = false }) => ({
+    ...{ id, name, locale, roles, install },
+    members: new Map(Object.entries(members)),
+    available: !late,
+  }))
+  return [own, ...further, ...(elsewhere ? [serverElsewhere(elsewhere)] : [])]
+}
+
+function serverElsewhere({ id, name, locale, people, managers }: Elsewhere): Server {
+  const managing = { id: (BigInt(id) - 1n).toString(), name: 'managing', permissions: rights.manageServer.toString() }
+  const members = new Map(people.map(one => [one, managers.includes(one) ? [managing.id] : []]))
+  return { id, name, locale, roles: [managing], members, install: 'none', available: true }
+}
+
+/** The server a channel belongs to; null for conversations. */
+export function homeOf(world: World, channel: Channel): Server | null {
+  return world.servers.get(channel.serverId ?? '') ?? null
+}
+
+/** Where Discord says an interaction happens: 0 on a server, 1 in the bot's own conversation, 2 among people. */
+export function contextOf(channel: Channel): 0 | 1 | 2 {
+  if (channel.personId !== null) return 1
+  return channel.among.length > 0 ? 2 : 0
+}
+
+/** Whether the bot is where the channel is: on its server, or in its own conversation with a person. */
+export function botIsIn(world: World, channel: Channel): boolean {
+  return channel.personId !== null || homeOf(world, channel)?.install === 'bot'
 }
 
 /** Adds a channel, thread or direct conversation; what is left out is empty. */
@@ -164,7 +219,8 @@ export function addChannel(world: World, given: Pick<Channel, 'id' | 'type' | 'n
     parentId: null,
     personId: null,
     ownerId: null,
-    elsewhere: false,
+    serverId: world.channels.get(given.parentId ?? '')?.serverId ?? null,
+    among: [],
     members: new Set(),
     archived: false,
     locked: false,

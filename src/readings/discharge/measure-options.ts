@@ -20,4 +20,6 @@ export type MeasureOptions = {
   readonly gapCurrent_A?: readonly [number, number]
   /** Capacity on the label, mAh, to say how low the rate was. */
   readonly claimed_mAh?: number
+  /** How many times as much charge the file's own counter shows; 1 or nothing where it agrees or there is none. */
+  readonly counterFactor?: number
 }

@@ -87,7 +87,10 @@ function settled(relaxed: Relaxation, uVoltage: (volts: number) => number): Figu
 /** The traps after which the cell may hold more than was drawn. */
 function boundsOf(traps: readonly Trap[]): FigureNote[] {
   return traps.flatMap(({ code }): FigureNote[] =>
-    code === 'stopped-above-cutoff' || code === 'not-full-at-start' || code === 'starts-under-load'
+    code === 'stopped-above-cutoff' ||
+    code === 'not-full-at-start' ||
+    code === 'starts-under-load' ||
+    code === 'counter-disagrees'
       ? [{ code: 'lower-bound', because: code }]
       : [],
   )

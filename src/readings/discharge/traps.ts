@@ -1,7 +1,6 @@
 // What can make a discharge say less, or something else, than it seems to: codes with the figures for a sentence.
 import type { Drawn } from './charge-drawn.ts'
 import type { Cutoff } from './cutoff.ts'
-import { fullWithin_V } from './full-cell.ts'
 import { longestLoad, type RunLayout } from './lay-out-run.ts'
 import type { MeasureOptions } from './measure-options.ts'
 import type { RestBefore } from './rests.ts'
@@ -38,6 +37,8 @@ export type Trap =
   /** A load this light lets almost any cell look good. */
   | { readonly code: 'current-too-low'; readonly current_A: number; readonly wanted_A: number }
   | { readonly code: 'current-not-constant'; readonly from_A: number; readonly to_A: number }
+  /** The file's own counter shows `factor` times the charge: the current is not logged in the unit that was taken. */
+  | { readonly code: 'counter-disagrees'; readonly factor: number }
   | { readonly code: 'coarse-sampling'; readonly interval_s: number; readonly samples: number }
 
 type Seen = {
@@ -52,6 +53,8 @@ type Seen = {
   readonly wiring: 'four-wire' | 'two-wire'
 }
 
+/** How far below its full voltage a cell that was full may rest: 10 to 40 mV in the hours after charging (common practice, no source). */
+const fullWithin_V = 0.06
 // Room for judging resistance and capacity: trade facts, from memory; 20 ± 5 °C is IEC 61960's own.
 const room = { from: 18, to: 27 }
 /** Rest after charging, IEC 61960 (from memory): 1 to 4 h. */
@@ -137,6 +140,8 @@ function ofTemperature({ temperature, options, resistance_mΩ, wiring, drawn }: 
 
 function ofCurrent({ layout, options, drawn }: Seen): Trap[] {
   const traps: Trap[] = []
+  const { counterFactor: factor = 1 } = options
+  if (factor !== 1) traps.push({ code: 'counter-disagrees', factor })
   const current_A = drawn.meanCurrent_A
   if (options.claimed_mAh !== undefined) {
     const wanted_A = (options.claimed_mAh / 1000) * lowRate_It

@@ -6,7 +6,8 @@ export type NeededRole = 'time' | 'voltage' | 'current'
 
 export type TimeUnit = 'ms' | 's' | 'min' | 'h' | 'd'
 export type VoltageUnit = 'V' | 'mV'
-export type CurrentUnit = 'A' | 'mA'
+/** Some devices log their current as a whole number of 10 or 100 mA. */
+export type CurrentUnit = 'A' | 'mA' | '10mA' | '100mA'
 
 /** What a person said to an earlier question about the same file; each part is optional. */
 export type LogAnswers = {
@@ -43,6 +44,8 @@ export type LogQuestion =
       readonly label: string
       readonly options: readonly (TimeUnit | VoltageUnit | CurrentUnit)[]
       readonly rows: FirstRows
+      /** Why it is asked although the file says, or seems to say: its own counter shows `factor` times the charge. */
+      readonly counter?: { readonly factor: number }
     }
   | {
       readonly code: 'which-clock'

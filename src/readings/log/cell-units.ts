@@ -11,9 +11,20 @@ export function unitOfColumn({ header, cells }: Column, mark: DecimalMark): stri
 }
 
 /** The unit of every column that is read as numbers, by column. */
-export function unitsOfColumns(columns: readonly Column[], assigned: Assigned, mark: DecimalMark): Map<number, string> {
+export function unitsOfColumns(
+  columns: readonly Column[],
+  assigned: Assigned,
+  mark: DecimalMark,
+  counter: { readonly column: number } | null,
+): Map<number, string> {
   const { time, voltage, current, temperature } = assigned
-  const read = [time, voltage, current, ...(temperature === undefined ? [] : [temperature])]
+  const read = [
+    time,
+    voltage,
+    current,
+    ...(temperature === undefined ? [] : [temperature]),
+    ...(counter ? [counter.column] : []),
+  ]
   return new Map(read.map(column => [column, unitOfColumn(columns[column]!, mark)]))
 }
 

@@ -86,9 +86,12 @@ const byDimension: Partial<Record<Dimension, HeaderRole>> = {
   resistance: 'resistance',
 }
 
+const longestHeader = 120
+
 /** Reads one header cell. "U[V]", "Spannung / mV", "time_ms", "Courant (A)", "I" and "mV" are all understood. */
 export function readHeader(cell: string): Header {
-  const { name, unit } = splitUnit(cell.trim())
+  // No header is longer; what stands behind is not looked at.
+  const { name, unit } = splitUnit(cell.slice(0, longestHeader).trim())
   const tokens = tokensOf(name)
   const doubts = tokens.filter(token => doubtful.has(token)).length
   if (tokens.some(token => spoils.has(token))) return { role: null, unit, doubts }

@@ -19,7 +19,7 @@ export function lookSwapped(
   const [volts, amperes] = [spread(voltage), spread(current)]
   const same = quantile(rows, row => Math.abs(Math.abs(current[row]!) - Math.abs(voltage[row]!)), 0.9)
   const because =
-    same <= 0.002 * volts.middle
+    volts.middle > 0 && same <= 0.002 * volts.middle
       ? 'same-values'
       : looksLikeCell(amperes) && !looksLikeCell(volts) && volts.high > 0
         ? 'swapped'

@@ -2,6 +2,9 @@
 
 export type DecimalMark = '.' | ','
 
+/** No number, time or date of a log is longer; a longer cell is text, and is not searched for one. */
+export const longestCell = 64
+
 const powers = Array.from({ length: 23 }, (_, power) => 10 ** power)
 
 /**
@@ -53,6 +56,7 @@ export type CellNumber = {
  * With decimal mark "." a comma can only group digits, and the other way round; a group is three digits.
  */
 export function cellNumber(text: string, mark: DecimalMark): CellNumber | null {
+  if (text.length > longestCell) return null
   const plain = text
     .replace(/[\u00a0\u202f\u2009]/g, ' ')
     .replace(/\u2212/g, '-')

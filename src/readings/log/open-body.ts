@@ -3,11 +3,13 @@ import type { LogAnswers, LogQuestion, LogRefusal } from './answers.ts'
 import { type Assigned, assignColumns, timeKindOf } from './assign-columns.ts'
 import { unitsOfColumns } from './cell-units.ts'
 import { growing, type RawColumns } from './growing.ts'
+import { type ChargeCount, chargeCount, counterColumn } from './own-counter.ts'
 import { type BrokenRows, type RowReader, rowReader } from './row-reader.ts'
-import { type Encoding, sniff } from './sniff.ts'
+import { type Encoding, firstLineEnd, sniff } from './sniff.ts'
 import { mostColumns, type SplitHead, splitHead } from './split-head.ts'
 import { shapeOf, type TableShape } from './table-shape.ts'
 import { isTwoPartClock, stampOrder, type TimeKind, timeReader } from './time-cell.ts'
+import { hasWrappedLines, type LineUnwrapper, lineUnwrapper } from './unwrap-lines.ts'
 
 /** How the table is written. */
 export type Table = {
@@ -24,6 +26,8 @@ export type Body = {
   readonly raw: RawColumns
   readonly broken: BrokenRows
   readonly restarts: readonly number[]
+  /** The charge by the file's own counter, over all its runs, mAh; null without one. */
+  readonly counted_mAh: number | null
 }
 
 export type Stopped =
@@ -42,7 +46,14 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
   let waiting: Uint8Array[] = []
   let waitingBytes = 0
   let started:
-    | { reader: RowReader; table: Table; encoding: Encoding; decode: (chunk: Uint8Array) => Uint8Array }
+    | {
+        reader: RowReader
+        table: Table
+        encoding: Encoding
+        decode: (chunk: Uint8Array) => Uint8Array
+        unwrap: LineUnwrapper | null
+        counted: () => number | null
+      }
     | undefined
   let stopped: Stopped | undefined
   const into = growing()
@@ -51,12 +62,15 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
     if (refusal) stopped ??= { ok: false, refusal }
   }
   const start = (whole: boolean) => {
-    const bytes = joined(waiting, waitingBytes)
+    const bytes = joined(waiting)
     waiting = []
     const sniffed = sniff(bytes.subarray(0, headBytes))
     if (!sniffed.ok) return stop(sniffed.refusal)
     const decode = decoderOf(sniffed.encoding)
-    const text = decode(bytes.subarray(sniffed.skip))
+    const decoded = decode(bytes.subarray(sniffed.skip))
+    const readable = sniffed.blankNuls ? withoutNuls(decoded) : decoded
+    const unwrap = hasWrappedLines(new TextDecoder().decode(readable.subarray(0, headBytes))) ? lineUnwrapper() : null
+    const text = unwrap ? unwrapped(unwrap, readable, whole) : readable
     const end = whole ? text.length : lastLineEnd(text)
     const wide = end === 0 ? columnsOf(text) : 0
     if (wide > mostColumns) return stop({ code: 'too-many-columns', columns: wide, most: mostColumns })
@@ -69,6 +83,8 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
     }
     const { table, readTime } = read
     const { columns, split, shape } = table
+    const counter = counterColumn(shape.columns, split.mark, columns)
+    const count: ChargeCount = chargeCount()
     const reader = rowReader(
       {
         delimiter: split.delimiter,
@@ -78,7 +94,9 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
         current: columns.current,
         temperature: columns.temperature ?? -1,
         mode: columns.mode ?? -1,
-        units: unitsOfColumns(shape.columns, columns, split.mark),
+        counter: counter?.column ?? -1,
+        onCount: count.push,
+        units: unitsOfColumns(shape.columns, columns, split.mark, counter),
         readTime,
         headerCells: shape.headerCells,
         firstRowNumber: shape.firstRowNumber,
@@ -86,15 +104,21 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
       },
       into,
     )
-    started = { reader, table, encoding: sniffed.encoding, decode }
+    const counted = () => {
+      const total = count.total()
+      return counter && total !== null ? total * counter.toMilliampereHours : null
+    }
+    started = { reader, table, encoding: sniffed.encoding, decode, unwrap, counted }
     stop(reader.push(text.subarray(shape.firstRowAt)))
   }
 
   return {
     push(chunk) {
       if (stopped) return 'enough'
-      if (started) stop(started.reader.push(started.decode(chunk)))
-      else {
+      if (started) {
+        const text = started.decode(chunk)
+        stop(started.reader.push(started.unwrap ? started.unwrap.push(text) : text))
+      } else {
         waiting.push(chunk)
         waitingBytes += chunk.length
         if (waitingBytes >= headBytes) start(false)
@@ -103,10 +127,12 @@ export function openBody(answers: LogAnswers, mostRows: number): BodyReader {
     },
     end() {
       if (!stopped && !started) start(true)
+      if (!stopped && started?.unwrap) stop(started.reader.push(started.unwrap.end()))
       if (!stopped && started) stop(started.reader.end())
       if (stopped || !started) return stopped ?? { ok: false, refusal: { code: 'empty' } }
       const { reader, table, encoding } = started
-      return { encoding, table, raw: into.columns(), broken: reader.broken, restarts: reader.restarts }
+      const { broken, restarts } = reader
+      return { encoding, table, raw: into.columns(), broken, restarts, counted_mAh: started.counted() }
     },
   }
 }
@@ -141,6 +167,20 @@ function readHead(
   return { table, readTime }
 }
 
+/** The text with blanks for the NUL bytes of its first line. */
+function withoutNuls(text: Uint8Array): Uint8Array {
+  const blanked = text.slice()
+  const end = firstLineEnd(blanked)
+  for (let at = 0; at < end; at++) if (blanked[at] === 0) blanked[at] = 32
+  return blanked
+}
+
+/** The first lines without the quotes around them; all of the text, where it is `whole`. */
+function unwrapped(unwrap: LineUnwrapper, text: Uint8Array, whole: boolean): Uint8Array {
+  const first = unwrap.push(text)
+  return whole ? joined([first, unwrap.end()]) : first
+}
+
 /** From bytes as they come to bytes in UTF-8. */
 function decoderOf(encoding: Encoding): (chunk: Uint8Array) => Uint8Array {
   if (encoding === 'utf-8') return chunk => chunk
@@ -161,9 +201,9 @@ function columnsOf(bytes: Uint8Array): number {
   return Math.max(...counts.values())
 }
 
-function joined(chunks: readonly Uint8Array[], length: number): Uint8Array {
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
   if (chunks.length === 1) return chunks[0]!
-  const all = new Uint8Array(length)
+  const all = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0))
   let at = 0
   for (const chunk of chunks) {
     all.set(chunk, at)

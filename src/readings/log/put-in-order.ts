@@ -108,6 +108,7 @@ function signCurrent(trace: Trace, mode: Uint8Array, restarts: readonly number[]
     }
     return { ok: true, sign: 'by-mode' }
   }
+  if (mode.includes(2) && onlyCharges(trace, mode)) return { ok: false, refusal: { code: 'charge-only' } }
   const moving = phasesOf(trace, restarts).filter(phase => phase.kind !== 'rest')
   const change = (kind: Phase['kind']) =>
     moving.filter(phase => phase.kind === kind).reduce((sum, phase) => sum + voltageChange(trace, phase), 0)
@@ -120,9 +121,12 @@ function signCurrent(trace: Trace, mode: Uint8Array, restarts: readonly number[]
   const negative = kinds.has('charge')
   if (negative) flip(trace, { from: 0, to: rows - 1 })
   // One sign only: a stretch in which the voltage rises was a charge written without its sign.
-  const rising = moving.filter(phase => voltageChange(trace, phase) > 0)
+  const rising = moving.filter(phase => voltageChange(trace, phase) > 0 || holdsVoltage(trace, phase))
+  const falls = moving.some(phase => !rising.includes(phase) && voltageChange(trace, phase) < -leastFall_V)
   if (moving.length === 0) return { ok: false, refusal: { code: 'no-load', highest_A: highest } }
-  if (rising.length === moving.length) return { ok: false, refusal: { code: 'charge-only' } }
+  if (rising.length === moving.length || (rising.length > 0 && !falls)) {
+    return { ok: false, refusal: { code: 'charge-only' } }
+  }
   for (const phase of rising) flip(trace, phase)
   return { ok: true, sign: rising.length > 0 ? 'unsigned' : negative ? 'negative' : 'positive' }
 }
@@ -131,6 +135,28 @@ function signCurrent(trace: Trace, mode: Uint8Array, restarts: readonly number[]
 function voltageChange({ voltage_V, current_A }: Trace, { from, to }: Phase): number {
   const rested = from > 0 && Math.abs(current_A[from - 1]!) < Math.abs(current_A[from]!) / 2
   return voltage_V[to]! - voltage_V[rested ? from - 1 : from]!
+}
+
+/** A discharge lets the voltage fall by more than this, whatever the cell. */
+const leastFall_V = 0.01
+
+/** Whether every row with a current belongs to a charge by the mode column. */
+function onlyCharges({ current_A }: Trace, mode: Uint8Array): boolean {
+  return current_A.every((amperes, row) => mode[row] === 2 || Math.abs(amperes) <= 0.005)
+}
+
+/**
+ * Whether a stretch is the second half of a charge: the voltage is held near full while the current tapers off. A step of its own in
+ * the logs of cyclers, in which the voltage does not rise any more. Nothing is discharged at a held voltage this high.
+ */
+function holdsVoltage({ voltage_V, current_A }: Trace, { from, to }: Phase): boolean {
+  if (to - from < 4 || Math.abs(current_A[to]!) > 0.7 * Math.abs(current_A[from]!)) return false
+  let [least, most] = [Number.POSITIVE_INFINITY, 0]
+  for (let row = from; row <= to; row++) {
+    least = Math.min(least, voltage_V[row]!)
+    most = Math.max(most, voltage_V[row]!)
+  }
+  return least >= 3.5 && most - least <= 0.02
 }
 
 function flip({ current_A }: Trace, { from, to }: { readonly from: number; readonly to: number }): void {

@@ -16,6 +16,9 @@ export type ReaderPlan = {
   readonly current: number
   readonly temperature: number
   readonly mode: number
+  /** The file's own count of the charge, handed on row by row; -1 if the log has none. */
+  readonly counter: number
+  readonly onCount: (value: number) => void
   /** Unit of each column of numbers, for cells that carry one of their own. */
   readonly units: ReadonlyMap<number, string>
   /** Reads a time that is no plain number; null when the time column holds numbers. */
@@ -48,8 +51,8 @@ const modeCodes = { rest: 1, charge: 2, discharge: 3 } as const
 /** A reader that pushes what it reads into `into`. */
 export function rowReader(plan: ReaderPlan, into: Growing): RowReader {
   const markByte = plan.mark.charCodeAt(0)
-  const { time, voltage, current, temperature, mode } = plan
-  const wanted = 1 + Math.max(time, voltage, current, temperature, mode)
+  const { time, voltage, current, temperature, mode, counter } = plan
+  const wanted = 1 + Math.max(time, voltage, current, temperature, mode, counter)
   const cells = { starts: new Int32Array(wanted), ends: new Int32Array(wanted) }
   const { starts, ends } = cells
   const broken: BrokenRows = { broken: 0, first: null }
@@ -104,6 +107,7 @@ export function rowReader(plan: ReaderPlan, into: Growing): RowReader {
     if (!Number.isFinite(i)) return brokenRow(bytes, width, current)
     if (into.rows() >= plan.mostRows) return { code: 'too-many-rows', most: plan.mostRows }
     into.push(t, v, i, number(bytes, temperature, width), modeOf(bytes, width))
+    if (counter >= 0) plan.onCount(number(bytes, counter, width))
     return null
   }
 

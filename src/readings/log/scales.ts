@@ -7,6 +7,7 @@ import type { Assigned } from './assign-columns.ts'
 import { unitOfColumn } from './cell-units.ts'
 import type { RawColumns } from './growing.ts'
 import type { DecimalMark } from './number-cell.ts'
+import { powerBetween } from './own-counter.ts'
 import { firstRows, type TableShape } from './table-shape.ts'
 import type { TimeKind } from './time-cell.ts'
 
@@ -16,6 +17,8 @@ export type Scales = {
   readonly voltage: number
   readonly current: number
   readonly temperature: (value: number) => number
+  /** How many times as much the file's own counter shows, by a power of ten; 1 where it agrees, or cannot be compared. */
+  readonly counterFactor: number
   readonly units: {
     readonly time: TimeUnit | 'clock' | 'stamp'
     readonly voltage: VoltageUnit
@@ -37,11 +40,13 @@ export type ScaleInput = {
   /** Clock texts had two parts and were read as m:ss. */
   readonly twoPartClock: boolean
   readonly answers: LogAnswers
+  /** The charge by the file's own counter, mAh. */
+  readonly counted_mAh: number | null
 }
 
 const timeFactors: Record<TimeUnit, number> = { ms: 0.001, s: 1, min: 60, h: 3600, d: 86_400 }
 const voltageFactors: Record<VoltageUnit, number> = { V: 1, mV: 0.001 }
-const currentFactors: Record<CurrentUnit, number> = { A: 1, mA: 0.001 }
+const currentFactors: Record<CurrentUnit, number> = { A: 1, mA: 0.001, '10mA': 0.01, '100mA': 0.1 }
 
 /** Settles all scales. A unit written in the file, or answered, is never overruled; it can only be refused. */
 export function scalesOf(input: ScaleInput): ScaleResult {
@@ -51,7 +56,8 @@ export function scalesOf(input: ScaleInput): ScaleResult {
     voltage: answers.units?.voltage ?? unitOf<VoltageUnit>(shape, columns.voltage, mark, 'voltage', voltageFactors),
     current: answers.units?.current ?? unitOf<CurrentUnit>(shape, columns.current, mark, 'current', currentFactors),
   }
-  const typical_V = quantile(raw.voltage.length, row => Math.abs(raw.voltage[row]!), 0.5)
+  // A device that waits for its cell logs zeros.
+  const typical_V = quantile(raw.voltage.length, row => Math.abs(raw.voltage[row]!) || Number.NaN, 0.5) || 0
   const voltage = stated.voltage ?? (typical_V > 100 ? 'mV' : 'V')
   const volts = typical_V * voltageFactors[voltage]
   if (!(volts >= 0.5 && volts <= 5)) return { ok: false, refusal: { code: 'voltage-not-one-cell', typical_V: volts } }
@@ -61,10 +67,22 @@ export function scalesOf(input: ScaleInput): ScaleResult {
   const currents: readonly CurrentUnit[] = stated.current ? [stated.current] : ['A', 'mA']
   const all = times.flatMap(time => currents.map(current => ({ time, current })))
   const plausible = all.filter(({ time, current }) => isPlausible(drawn, time.factor, currentFactors[current]))
-  const fitting = all.length === 1 ? all : plausible
+  const power = ({ time, current }: (typeof all)[number]) =>
+    powerBetween(input.counted_mAh, (drawn.charge * time.factor * currentFactors[current]) / 3.6)
+  const counted = all.filter(each => power(each) === 0)
+  const fitting = all.length === 1 ? all : counted.length === 1 ? counted : plausible
   const settled = fitting[0]
   if (!settled || fitting.length > 1) return { ok: false, question: ask(input, times, currents, fitting) }
 
+  const off = power(settled) ?? 0
+  const other = off === 0 || answers.units?.current ? undefined : shifted(settled.current, off)
+  if (other) {
+    const options = [other, settled.current]
+    const counter = { factor: 10 ** off }
+    const label = shape.columns[columns.current]!.label.slice(0, 40)
+    const question = { code: 'which-unit', role: 'current', label, options, rows: firstRows(shape), counter } as const
+    return { ok: false, question }
+  }
   const amperes = drawn.typical * currentFactors[settled.current]
   if (amperes > 300) return { ok: false, refusal: { code: 'current-implausible', typical_A: amperes } }
   return {
@@ -74,6 +92,7 @@ export function scalesOf(input: ScaleInput): ScaleResult {
       voltage: voltageFactors[voltage],
       current: currentFactors[settled.current],
       temperature: temperatureScale(input),
+      counterFactor: 10 ** off,
       units: {
         time: settled.time.unit ?? (input.timeKind === 'stamp' ? 'stamp' : 'clock'),
         voltage,
@@ -81,6 +100,13 @@ export function scalesOf(input: ScaleInput): ScaleResult {
       },
     },
   }
+}
+
+/** The unit that is 10^power times as large, where devices log in it. */
+function shifted(unit: CurrentUnit, power: number): CurrentUnit | undefined {
+  const wanted = currentFactors[unit] * 10 ** power
+  const units = Object.keys(currentFactors) as CurrentUnit[]
+  return units.find(each => Math.abs(currentFactors[each] / wanted - 1) < 1e-9)
 }
 
 type TimeOption = {

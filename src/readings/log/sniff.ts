@@ -3,8 +3,8 @@ import type { LogRefusal } from './answers.ts'
 
 export type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252'
 export type Sniffed =
-  /** `skip` bytes of byte order mark come first. */
-  | { readonly ok: true; readonly encoding: Encoding; readonly skip: number }
+  /** `skip` bytes of byte order mark come first; `blankNuls`: the first line holds NUL bytes, to be read as blanks. */
+  | { readonly ok: true; readonly encoding: Encoding; readonly skip: number; readonly blankNuls?: true }
   | { readonly ok: false; readonly refusal: LogRefusal }
 
 const starts: readonly (readonly [readonly number[], 'zip' | 'image' | 'pdf' | 'compressed' | 'binary'])[] = [
@@ -36,30 +36,46 @@ export function sniff(head: Uint8Array): Sniffed {
   if (head[0] === 0xef && head[1] === 0xbb && head[2] === 0xbf) return { ok: true, encoding: 'utf-8', skip: 3 }
   if (head[0] === 0xff && head[1] === 0xfe) return { ok: true, encoding: 'utf-16le', skip: 2 }
   if (head[0] === 0xfe && head[1] === 0xff) return { ok: true, encoding: 'utf-16be', skip: 2 }
-  const { nuls, firstNul, oddNuls, controls } = count(head)
+  const { nuls, firstNul, lastNul, oddNuls, controls } = count(head)
   if (nuls > 0) {
     // Latin text in UTF-16 has every other byte zero.
     const pairs = Math.floor(head.length / 2)
     if (pairs >= 4 && oddNuls > 0.9 * pairs && oddNuls === nuls) return { ok: true, encoding: 'utf-16le', skip: 0 }
     if (pairs >= 4 && nuls > 0.9 * pairs && oddNuls === 0) return { ok: true, encoding: 'utf-16be', skip: 0 }
     if (controls > 0.1 * head.length) return refuse({ code: 'not-text', looksLike: 'binary' })
+    // Some devices write the end of a text into their first line; anywhere else a NUL is damage.
+    if (lastNul < firstLineEnd(head)) return { ok: true, encoding: encodingOf(head), skip: 0, blankNuls: true }
     return refuse({ code: 'nul-bytes', at: firstNul })
   }
   if (controls > 0.02 * head.length) return refuse({ code: 'not-text', looksLike: 'binary' })
-  return { ok: true, encoding: isUtf8(head) ? 'utf-8' : 'windows-1252', skip: 0 }
+  return { ok: true, encoding: encodingOf(head), skip: 0 }
+}
+
+const encodingOf = (head: Uint8Array): Encoding => (isUtf8(head) ? 'utf-8' : 'windows-1252')
+
+/** One past the first line that holds anything. */
+export function firstLineEnd(bytes: Uint8Array): number {
+  let written = false
+  for (let at = 0; at < bytes.length; at++) {
+    const isEnd = bytes[at] === 10 || bytes[at] === 13
+    if (isEnd && written) return at
+    if (!isEnd && bytes[at]! > 32) written = true
+  }
+  return 0
 }
 
 function count(head: Uint8Array) {
-  let [nuls, firstNul, oddNuls, controls] = [0, -1, 0, 0]
+  let [nuls, firstNul, lastNul, oddNuls, controls] = [0, -1, -1, 0, 0]
   for (let at = 0; at < head.length; at++) {
     const byte = head[at]!
     if (byte === 0) {
       if (firstNul < 0) firstNul = at
+      lastNul = at
       nuls++
       if (at % 2 === 1) oddNuls++
     } else if (byte < 32 && byte !== 9 && byte !== 10 && byte !== 13 && byte !== 12) controls++
   }
-  return { nuls, firstNul, oddNuls, controls: controls + nuls }
+  return { nuls, firstNul, lastNul, oddNuls, controls: controls + nuls }
 }
 
 function isUtf8(head: Uint8Array): boolean {

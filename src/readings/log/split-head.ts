@@ -1,7 +1,7 @@
 // Cuts the head of a file into cells: which character separates them, and which mark the decimals.
 import { type CsvError, parse } from 'csv-parse/sync'
 import { excerpt, type LogRefusal } from './answers.ts'
-import { cellNumber, type DecimalMark } from './number-cell.ts'
+import { cellNumber, type DecimalMark, longestCell } from './number-cell.ts'
 import { clockSeconds, stampSeconds } from './time-cell.ts'
 
 export type Delimiter = ',' | ';' | '\t' | '|'
@@ -111,6 +111,7 @@ function decimalMark(rows: readonly HeadRow[]): HeadResult<DecimalMark> {
   for (const { cells, measured } of rows) {
     if (measured < 2) continue
     for (const cell of cells) {
+      if (cell.length > longestCell) continue
       if (/^[+-]?\d{4,}(?:[.,]\d+)?$/.test(cell)) writesThousandsPlain = true
       const match = /^[+-]?(\d*)([.,'\d ]*?)([.,])(\d+)(?:e[+-]?\d+)?(?: ?[^\d\s.,:]{1,6})?$/i.exec(cell)
       if (!match || stampSeconds(cell) !== null) continue

@@ -1,5 +1,7 @@
 // Time as logs write it: clocks ("1:02:03.5", "2d 03:04:05") and timestamps in the usual orders, as seconds.
 
+import { longestCell } from './number-cell.ts'
+
 export type StampOrder = 'year-first' | 'day-first' | 'month-first' | 'unknown'
 
 const clock =
@@ -11,6 +13,7 @@ const clock =
  * Hours may exceed 24 (elapsed time); a day count in front adds 86,400 s each.
  */
 export function clockSeconds(text: string, twoParts: 'h:mm' | 'm:ss'): number | null {
+  if (text.length > longestCell) return null
   const match = clock.exec(text.trim())
   if (!match) return null
   const [, days, a, b, c, decimals, shortDecimals, half] = match
@@ -37,6 +40,7 @@ export type Stamp = {
 
 /** A date with an optional time of day; the year may come first or last, two-digit years are 20xx. Zone is left out. */
 export function stampSeconds(text: string): Stamp | null {
+  if (text.length > longestCell) return null
   const match = stamp.exec(text.trim())
   if (!match) return null
   const [, first = '', , second = '', third = '', time] = match

@@ -6,16 +6,23 @@ export type SplitTyped =
   /** Time written in parts: hours, and a second reading in hours when "a:b" may be h:mm or m:ss. */
   | { readonly kind: 'time'; readonly hours: readonly [number, ...number[]] }
   | { readonly kind: 'several-numbers'; readonly numbers: readonly string[] }
+  /** "44-45 g", "2500 to 3000 mAh". */
+  | { readonly kind: 'range'; readonly numbers: readonly [string, string] }
   | { readonly kind: 'no-number' }
 
 const lead =
   /^(?:[~≈=]|[øØ⌀]|ca\.?|approx\.?|about|around|circa|etwa|env\.?|environ|aprox\.?|unos|\p{L}{1,12} ?[:=]) */iu
 const body = /^([+-]?(?:\d|[.,](?=\d))(?:[\d.,' ]*\d)?(?:e[+-]?\d+)?)(.*)$/iu
+/** What stands between the two ends of a range, with the unit of the first. */
+const between = /^\p{L}{0,5}Ω? ?(?:-|~|to|bis|a|al|hasta|à|until)(?: |(?=\d))\D*?\d/iu
 const resistorCode = /^(\d*)r(\d+)$/i
 
 /** Takes a typed answer apart; `asTime` allows hours and minutes written together. */
 export function splitTyped(text: string, asTime: boolean): SplitTyped {
-  const plain = plainText(text).replace(lead, '')
+  // Dots between the ends of a range are no decimal mark.
+  const plain = plainText(text)
+    .replace(lead, '')
+    .replace(/\.{2,3}/g, '-')
   if (asTime) {
     const hours = timeParts(plain)
     if (hours) return { kind: 'time', hours }
@@ -28,6 +35,7 @@ export function splitTyped(text: string, asTime: boolean): SplitTyped {
   const [number, unit] = [match[1]!.trim(), match[2]!.trim()]
   // The 3 of dm³ and cm³ and m³ is part of the unit.
   const others = unit.replace(/(?<=[dc]?m\^?)3$/i, '').match(/\d[\d.,]*/g)
+  if (others?.length === 1 && between.test(unit)) return { kind: 'range', numbers: [number, others[0]!] }
   if (others) return { kind: 'several-numbers', numbers: [number, ...others] }
   return { kind: 'number-and-unit', number, unit: unit.replace('^', '') }
 }

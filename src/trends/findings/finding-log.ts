@@ -10,6 +10,8 @@ export type FindingLog = {
   of(server: string): Promise<readonly Finding[]>
   /** Findings of a server whose channel is behind (`isDue`) in `week`; oldest first. */
   due(server: string, week: Week): Promise<readonly Finding[]>
+  /** Servers in which something is due in `week`, or a warning is to be posted. */
+  serversWaiting(week: Week): Promise<readonly string[]>
   /** Findings with a warning, or one taken back, that Discord does not have yet. */
   unposted(server: string): Promise<readonly Finding[]>
   /** Stores `finding`, whose revision is one more than the stored one; `stale` if somebody else changed it meanwhile. */

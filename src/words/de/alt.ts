@@ -88,6 +88,8 @@ export const altDe: Readonly<Record<string, string>> = {
     'Auf der Scheibe unter dem Pluskontakt {n, plural, one {läuft # Linie} other {laufen # Linien}} von der Mitte nach außen.',
   'vent-button': 'Die Scheibe unter dem Pluskontakt hat in der Mitte einen erhabenen Knopf.',
   'vent-smooth': 'Die Scheibe unter dem Pluskontakt ist glatt.',
+  'weld-lines':
+    '{n, plural, =0 {Kein kurzer Schweißstrich} one {# kurzer Schweißstrich} other {# kurze Schweißstriche}} auf dem Pluskontakt.',
   'weld-marks':
     '{n, plural, =0 {Kein kleiner Schweißpunkt} one {# kleiner Schweißpunkt} other {# kleine Schweißpunkte}} auf dem Pluskontakt.',
   'lettering-none': 'Keine Beschriftung.',
@@ -128,6 +130,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'no-seam': 'An der Hülle ist keine Naht zu sehen.',
   format: 'Format {format}.',
   'format-sizes': 'Format {format}: {diameter} mm breit, {length} mm lang.',
+  'wrap-colour-sample': 'Hülle in keines Herstellers Farbe gezeichnet.',
   'wrap-colour-green': 'Grüne Hülle.',
   'wrap-colour-blue': 'Blaue Hülle.',
   'wrap-colour-red': 'Rote Hülle.',

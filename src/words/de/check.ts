@@ -9,6 +9,7 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Prüfung: {what}',
   'check.batch':
     '{cells, plural, other {Du prüfst # zusammen gekaufte Zellen. Sieh dir jede an und antworte für die, die am schlechtesten aussieht.}}',
+  'again.ten-times': 'Getippt war {value}. Sind es nicht {other}? Zähl die Ziffern.',
   'check.unsure': 'Kann ich nicht sagen',
   'check.back': 'Zurück',
   'check.pause': 'Pause',

@@ -1,11 +1,13 @@
 // The German catalogue, put together from one file per topic; what it lacks is said in English.
 import type { Catalogue } from '../catalogue.ts'
 import { ask } from './ask.ts'
+import { batch } from './batch.ts'
 import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
+import { families } from './families.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
@@ -29,6 +31,7 @@ export const german: Partial<Catalogue> = {
   ...commands,
   ...check,
   ...ask,
+  ...families,
   ...handOver,
   ...safety,
   ...verdicts,
@@ -37,6 +40,7 @@ export const german: Partial<Catalogue> = {
   ...problems,
   ...pictures,
   ...claims,
+  ...batch,
   ...logs,
   ...logRefusals,
   ...photoRefusals,

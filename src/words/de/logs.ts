@@ -39,6 +39,8 @@ export const logs: InWordsOf<typeof english> = {
   'log.ask.voltage': 'Welche Spalte ist die Spannung der Zelle?',
   'log.ask.current': 'Welche Spalte ist der Strom?',
   'log.ask.unit': 'In welcher Einheit ist {label}?',
+  'log.ask.counter':
+    'Der eigene Zähler der Datei zeigt das {factor, number}-Fache der Ladung, die sich aus {label} ergibt. In welcher Einheit steht {label}?',
   'log.ask.clock': 'Was bedeuten die zwei Zahlen von {label}?',
   'log.ask.swapped': 'Die Spalte {voltage} sieht wie ein Strom aus, oder {current} wie eine Spannung. Was stimmt?',
   'log.ask.same-values':
@@ -58,6 +60,8 @@ export const logs: InWordsOf<typeof english> = {
   'log.unit.mV': 'Millivolt',
   'log.unit.A': 'Ampere',
   'log.unit.mA': 'Milliampere',
+  'log.unit.10mA': 'Zehner von Milliampere (100 heißt 1 A)',
+  'log.unit.100mA': 'Zehntel eines Ampere (10 heißt 1 A)',
   'figure.plain': '{value} ± {u} {unit}',
   'figure.at-least': 'mindestens {value} {unit} (± {u} {unit})',
   'figure.between': 'zwischen {from} und {to} {unit} (± {u} {unit} an jedem Ende)',
@@ -103,6 +107,8 @@ export const logs: InWordsOf<typeof english> = {
   'trap.current-too-low':
     '{current_A, number} A ist eine so leichte Last, dass fast jede Zelle gut aussieht; unter etwa {wanted_A, number} A sagt ein Bestehen nichts.',
   'trap.current-not-constant': 'Der Strom wurde nicht gehalten: Er ging von {from_A, number} bis {to_A, number} A.',
+  'trap.counter-disagrees':
+    'Der eigene Zähler der Datei zeigt das {factor, number}-Fache der Ladung, die sich aus ihren Strömen ergibt; deren Einheit ist also zweifelhaft. Der Zelle wird dieses Protokoll nicht angelastet.',
   'trap.coarse-sampling':
     'Es gibt nur {samples, number} Messpunkte unter Last, einen alle {interval_s}: Die Werte sind grob.',
   'told.far-below-label':

@@ -31,4 +31,11 @@ export const names: InWordsOf<typeof english> = {
   'name.log.instrument': 'messgerät',
   'name.log.wires': 'leitungen',
   'name.log.chemistry': 'zellchemie',
+  'name.family': 'modell',
+  'name.family.show': 'zeigen',
+  'name.family.show.family': 'welches',
+  'name.family.list': 'liste',
+  'name.family.new': 'neu',
+  'name.family.import': 'einlesen',
+  'name.family.import.file': 'datei',
 }

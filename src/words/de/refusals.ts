@@ -33,15 +33,19 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.too-long': '{field}: Das ist zu lang. Tipp einen Wert mit Einheit, höchstens {longest, number} Zeichen.',
   'typed.not-a-number': '{field}: Darin ist keine Zahl. Tipp den abgelesenen Wert mit seiner Einheit ein.',
   'typed.several-numbers': '{field}: Darin sind mehrere Zahlen. Tipp nur eine.',
+  'typed.range':
+    '{field}: „{typed}“ ist ein Bereich. Tipp eine einzige Zahl: von einem aufgedruckten Bereich die kleinere, von einer Anzeige die, bei der sie stehen bleibt.',
   'typed.unknown-unit': '{field}: Die Einheit „{unit}“ ist hier nicht bekannt. Nimm eine von {accepted}.',
   'typed.unit-does-not-fit': '{field}: „{unit}“ passt hier nicht. Nimm eine von {accepted}.',
   'typed.ambiguous':
     '{field}: Das kann {readings} heißen. Tipp es noch einmal mit Einheit und ohne Tausendertrennzeichen.',
   'typed.negative': '{field}: Das kann nicht unter null liegen. Sieh auf das Vorzeichen.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.',
+    '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.{meant, select, none {} other { War {meant} gemeint?}}',
   'trouble.try-again':
     'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
+  'refusal.bot-not-here':
+    'Ich bin kein Mitglied dieses Servers. Deshalb kann ich weder Einstellungen für ihn aufbewahren noch hier etwas schreiben. Wer ihn verwalten darf, kann mich einladen: <{link}>',
   'refusal.not-moderator':
     'Das kann nur die Moderation dieses Servers sehen oder tun. Wenn du dazugehörst, bitte die Person, die den Bot eingerichtet hat, deine Rolle zu nennen.',
   'refusal.no-release':

@@ -7,12 +7,13 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.ask': 'Brennt, raucht oder zischt sie gerade, ist sie heiß, bläht sie sich auf oder läuft sie aus?',
   'safety.now.sign':
     'Sie brennt, raucht, zischt, knistert oder ist heiß, oder sie bläht sich gerade auf oder läuft gerade aus',
-  'safety.now': 'Geh jetzt weg von der Zelle und ruf den Notruf.',
+  'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
   'safety.now.far':
     'Bring alle hinaus, schließ die Tür hinter dir und atme den Rauch nicht ein: Er ist giftig. Im Freien bleib mindestens 25 m entfernt.',
   'safety.now.carry':
-    'Fass sie nicht an, heb sie nicht auf, fotografiere sie nicht. Nur wenn es gefahrlos geht, und solange sie weder raucht noch zischt: Zieh den Stecker, oder bring sie mit einem Werkzeug, nie mit der Hand, weg von allem, was Feuer fangen kann.',
-  'safety.now.call': 'Sag der Feuerwehr, dass es ein Lithium-Ionen-Akku ist.',
+    'Fass sie nicht an, heb sie nicht auf, fotografiere sie nicht. Nur wenn es gefahrlos geht, und solange sie weder raucht noch zischt: Zieh den Stecker, oder schieb sie mit einem Werkzeug, nie mit der Hand, weg von allem, was Feuer fangen kann.',
+  'safety.now.call':
+    'In Europa 112, in den USA und Kanada 911, in Großbritannien 999, in Australien 000. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Wird sie still, bleib weg: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cold.sign':
@@ -32,7 +33,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du sie abgibst. Nicht in den Müll, und nie per Post.',
   'safety.turns':
-    'Wird sie warm, zischt, riecht oder raucht sie, bläht sie sich auf oder läuft aus: Geh weg von ihr und ruf den Notruf.',
+    'Wird sie warm, zischt, riecht oder raucht sie, bläht sie sich auf oder läuft aus: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
     'Erste Hilfe: Wasch die Haut mit Wasser und Seife, spül die Augen bei offenen Lidern, je mindestens 15 Minuten. Leg Kontaktlinsen und benetzte Kleidung ab. Etwas in den Augen, Dämpfe eingeatmet, etwas verschluckt: frische Luft und sofort ärztliche Hilfe.',
 }

@@ -12,7 +12,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger.means': 'Was du gesehen hast, ist jetzt gefährlich, was für eine Zelle es auch ist.',
   'verdict.ruled-out.means': 'Mindestens eine Sache kann bei der Zelle, als die sie verkauft wurde, nicht so sein.',
   'verdict.doubtful.means':
-    'Kein einzelnes Zeichen entscheidet, aber zusammen reichen sie, um die Finger von ihr zu lassen.',
+    'Was gegen sie spricht, reicht, um die Finger von ihr zu lassen, auch wenn es nichts beweist.',
   'verdict.open.means':
     'Nichts schließt die Zelle aus, und nichts kann sie bestätigen: Was geprüft wurde, reicht nicht, um mehr zu sagen.',
   'verdict.nothing-found.means':
@@ -37,11 +37,16 @@ export const verdicts: InWordsOf<typeof english> = {
   'finding.out-of-date': '{says} (diese Zahl ist veraltet und wurde nicht gezählt)',
   'answer.said': '{question} {answer}',
   'answer.reading': '{value, number} {unit}',
+  'answer.range.under': '{to, number} {unit} oder weniger',
+  'answer.range.over': '{from, number} {unit} oder mehr',
+  'answer.range.between': 'zwischen {from, number} und {to, number} {unit}',
   'unchecked.not-asked': '{question} (nicht gefragt)',
   'unchecked.cant-tell': '{question} (du konntest es nicht sagen)',
+  'unchecked.undecided': '{said} (zu nah an der Grenze der Gefahr, um sie auszuschließen)',
   'unchecked.danger': 'Alles andere. Geh nicht zur Zelle zurück, um nachzusehen.',
   'change.correction': 'Wenn „{question}“ in Wirklichkeit „{answer}“ war: {verdict}',
   'change.more': 'Wenn sich bei „{question}“ „{answer}“ ergibt: {verdict}',
+  'change.undecided': 'Wenn „{question}“ in Wirklichkeit {range} war, lässt es sich nicht entscheiden',
   'change.none': 'Nichts von dem, was noch zu prüfen wäre.',
   'list.rest': '…und {count, number} weitere',
   'next.keep':
@@ -55,6 +60,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.not-use': 'Benutze sie nicht.',
   'next.hazard-unsure':
     'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} konntest du es nicht sagen. Bis du es kannst, behandle die Zelle als gefährlich: nicht benutzen, nicht laden, nicht herumtragen.',
+  'next.hazard-undecided':
+    '{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Grenze der Gefahr, um sie auszuschließen. Behandle die Zelle als gefährlich: nicht benutzen, nicht laden, nicht herumtragen.',
   'next.until-sure': 'Benutze sie nicht, bis du sicher bist, was sie ist.',
   'next.buy': 'Kauf nur bei bekannten, viel genutzten Quellen, und nie allein wegen eines niedrigen Preises.',
   'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, mit Fotos von der Hülle und beiden Enden.',

@@ -88,6 +88,8 @@ export const altEn: Readonly<Record<string, string>> = {
     'The disc below the plus contact has {n, plural, one {# line} other {# lines}} that {n, plural, one {runs} other {run}} out from its middle.',
   'vent-button': 'The disc below the plus contact has a raised button in the middle.',
   'vent-smooth': 'The disc below the plus contact is smooth.',
+  'weld-lines':
+    '{n, plural, =0 {No short weld line} one {# short weld line} other {# short weld lines}} on the plus contact.',
   'weld-marks':
     '{n, plural, =0 {No small weld mark} one {# small weld mark} other {# small weld marks}} on the plus contact.',
   'lettering-none': 'No lettering.',
@@ -127,6 +129,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'no-seam': 'The wrap shows no seam.',
   format: 'Format {format}.',
   'format-sizes': 'Format {format}: {diameter} mm wide, {length} mm long.',
+  'wrap-colour-sample': 'Wrap drawn in no maker’s colour.',
   'wrap-colour-green': 'Green wrap.',
   'wrap-colour-blue': 'Blue wrap.',
   'wrap-colour-red': 'Red wrap.',

@@ -6,6 +6,7 @@ export const check = {
   'check.title': 'Check of {what}',
   'check.batch':
     '{cells, plural, other {You check # cells bought together. Look at every one, and answer for the one that looks worst.}}',
+  'again.ten-times': 'It was typed as {value}. Is it not {other}? Count the digits.',
   'check.unsure': 'Can’t tell',
   'check.back': 'Back',
   'check.pause': 'Pause',

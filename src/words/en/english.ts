@@ -1,11 +1,13 @@
 // The English catalogue: every word people see, put together from one file per topic.
 import { answerProblems } from './answer-problems.ts'
 import { ask } from './ask.ts'
+import { batch } from './batch.ts'
 import { buying } from './buying.ts'
 import { check } from './check.ts'
 import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
+import { families } from './families.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
@@ -31,6 +33,7 @@ export const english = {
   ...commands,
   ...check,
   ...ask,
+  ...families,
   ...handOver,
   ...safety,
   ...verdicts,
@@ -41,6 +44,7 @@ export const english = {
   ...pictureInput,
   ...answerProblems,
   ...claims,
+  ...batch,
   ...logs,
   ...logRefusals,
   ...photoRefusals,

@@ -35,6 +35,8 @@ export const logs = {
   'log.ask.voltage': 'Which column is the voltage of the cell?',
   'log.ask.current': 'Which column is the current?',
   'log.ask.unit': 'In which unit is {label}?',
+  'log.ask.counter':
+    'The file’s own counter shows {factor, number} times the charge that {label} adds up to. In which unit is {label}?',
   'log.ask.clock': 'What do the two figures of {label} mean?',
   'log.ask.swapped': 'The column {voltage} looks like a current, or {current} like a voltage. Which is right?',
   'log.ask.same-values':
@@ -54,6 +56,8 @@ export const logs = {
   'log.unit.mV': 'Millivolts',
   'log.unit.A': 'Amperes',
   'log.unit.mA': 'Milliamperes',
+  'log.unit.10mA': 'Tens of milliamperes (100 means 1 A)',
+  'log.unit.100mA': 'Tenths of an ampere (10 means 1 A)',
   'figure.plain': '{value} ± {u} {unit}',
   'figure.at-least': 'at least {value} {unit} (± {u} {unit})',
   'figure.between': 'between {from} and {to} {unit} (± {u} {unit} at each end)',
@@ -98,6 +102,8 @@ export const logs = {
   'trap.current-too-low':
     '{current_A, number} A is so light a load that almost any cell looks good; below about {wanted_A, number} A a pass tells nothing.',
   'trap.current-not-constant': 'The current was not held: it went from {from_A, number} to {to_A, number} A.',
+  'trap.counter-disagrees':
+    'The file’s own counter shows {factor, number} times the charge that its currents add up to, so their unit is in doubt. Nothing is held against the cell by this log.',
   'trap.coarse-sampling':
     'There are only {samples, number} samples under load, one every {interval_s}: the figures are coarse.',
   'told.far-below-label':

@@ -27,4 +27,11 @@ export const names = {
   'name.log.instrument': 'instrument',
   'name.log.wires': 'wires',
   'name.log.chemistry': 'chemistry',
+  'name.family': 'family',
+  'name.family.show': 'show',
+  'name.family.show.family': 'which',
+  'name.family.list': 'list',
+  'name.family.new': 'new',
+  'name.family.import': 'import',
+  'name.family.import.file': 'file',
 } as const

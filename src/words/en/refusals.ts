@@ -22,6 +22,8 @@ export const refusals = {
   'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
   'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
+  'refusal.bot-not-here':
+    'I am not a member of this server, so I can neither keep settings for it nor post here. Somebody who may manage it can invite me: <{link}>',
   'refusal.not-moderator':
     'Only moderators of this server can see or do that. If you are one, ask whoever set the bot up to name your role.',
   'refusal.no-release':
@@ -42,12 +44,14 @@ export const refusals = {
   'typed.too-long': '{field}: that is too long. Type one figure with its unit, at most {longest, number} characters.',
   'typed.not-a-number': '{field}: no number found in it. Type the figure you read, with its unit.',
   'typed.several-numbers': '{field}: there are several numbers in it. Type only one.',
+  'typed.range':
+    '{field}: “{typed}” is a range. Type one figure: of a printed range the lower one; of a display, the one it settles on.',
   'typed.unknown-unit': '{field}: the unit “{unit}” is not known here. Use one of {accepted}.',
   'typed.unit-does-not-fit': '{field}: “{unit}” does not fit here. Use one of {accepted}.',
   'typed.ambiguous': '{field}: this can mean {readings}. Type it again with its unit, and without a thousands mark.',
   'typed.negative': '{field}: this cannot be below zero. Check the sign.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.',
+    '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
   'trouble.try-again':
     'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
   'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',

@@ -10,7 +10,8 @@ export const safety = {
     'Get everyone out of the room, close the door behind you and do not breathe the smoke: it is poisonous. Outside, stay at least 25 m away.',
   'safety.now.carry':
     'Do not touch it, pick it up or photograph it. Only if it is safe to do so, and as long as it neither smokes nor hisses: unplug it, or move it with a tool, never by hand, away from anything that could catch fire.',
-  'safety.now.call': 'Tell the fire service that it is a lithium-ion battery.',
+  'safety.now.call':
+    'Call 112 in Europe, 911 in the USA and Canada, 999 in the UK, 000 in Australia. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
     'If it goes quiet, stay away: it can start again, hours or even weeks later. Go back only when the fire service says so.',
   // It happened, and is cold and quiet now.

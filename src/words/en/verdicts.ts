@@ -7,7 +7,7 @@ export const verdicts = {
   'verdict.nothing-found': 'Nothing found, which proves nothing',
   'verdict.danger.means': 'What you saw is unsafe right now, whatever the cell is.',
   'verdict.ruled-out.means': 'At least one thing cannot be so on the cell it is sold as.',
-  'verdict.doubtful.means': 'No single sign decides, but together they are enough to leave it alone.',
+  'verdict.doubtful.means': 'What speaks against it is enough to leave it alone, though it proves nothing.',
   'verdict.open.means':
     'Nothing rules the cell out, and nothing can rule it in: what was checked is not enough to say more.',
   'verdict.nothing-found.means':
@@ -32,11 +32,16 @@ export const verdicts = {
   'finding.out-of-date': '{says} (this figure is out of date and was not counted)',
   'answer.said': '{question} {answer}',
   'answer.reading': '{value, number} {unit}',
+  'answer.range.under': '{to, number} {unit} or less',
+  'answer.range.over': '{from, number} {unit} or more',
+  'answer.range.between': 'between {from, number} and {to, number} {unit}',
   'unchecked.not-asked': '{question} (not asked)',
   'unchecked.cant-tell': '{question} (you could not tell)',
+  'unchecked.undecided': '{said} (too near the limit of danger to be cleared)',
   'unchecked.danger': 'Everything else. Do not go back to the cell to look.',
   'change.correction': 'If “{question}” was really “{answer}”: {verdict}',
   'change.more': 'If “{question}” turns out “{answer}”: {verdict}',
+  'change.undecided': 'If “{question}” was really {range}, it cannot be decided',
   'change.none': 'Nothing that is left to check.',
   'list.rest': '…and {count, number} more',
   'next.keep':
@@ -48,6 +53,8 @@ export const verdicts = {
   'next.not-use': 'Do not use it.',
   'next.hazard-unsure':
     'You could not tell about {count, plural, one {# danger sign} other {# danger signs}}. Until you can, treat the cell as unsafe: do not use, charge or carry it.',
+  'next.hazard-undecided':
+    '{count, plural, one {# measured value lies} other {# measured values lie}} too near a limit of danger to be cleared. Treat the cell as unsafe: do not use, charge or carry it.',
   'next.until-sure': 'Do not use it until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, with photos of the wrap and both ends.',

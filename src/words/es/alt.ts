@@ -90,6 +90,8 @@ export const altEs: Readonly<Record<string, string>> = {
     'El disco debajo del contacto positivo tiene {n, plural, one {# línea que sale} other {# líneas que salen}} de su centro.',
   'vent-button': 'El disco debajo del contacto positivo tiene un botón en relieve en el centro.',
   'vent-smooth': 'El disco debajo del contacto positivo es liso.',
+  'weld-lines':
+    '{n, plural, =0 {Ninguna raya corta de soldadura} one {# raya corta de soldadura} other {# rayas cortas de soldadura}} en el contacto positivo.',
   'weld-marks':
     '{n, plural, =0 {Ninguna pequeña marca de soldadura} one {# pequeña marca de soldadura} other {# pequeñas marcas de soldadura}} en el contacto positivo.',
   'lettering-none': 'Sin letras.',
@@ -131,6 +133,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'no-seam': 'En la funda no se ve ninguna costura.',
   format: 'Formato {format}.',
   'format-sizes': 'Formato {format}: {diameter} mm de ancho, {length} mm de largo.',
+  'wrap-colour-sample': 'Funda dibujada en un color que no es de ningún fabricante.',
   'wrap-colour-green': 'Funda verde.',
   'wrap-colour-blue': 'Funda azul.',
   'wrap-colour-red': 'Funda roja.',

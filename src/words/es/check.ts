@@ -9,6 +9,7 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Comprobación: {what}',
   'check.batch':
     '{cells, plural, other {Compruebas # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
+  'again.ten-times': 'Se escribió {value}. ¿No será {other}? Cuenta las cifras.',
   'check.unsure': 'No sabría decirlo',
   'check.back': 'Atrás',
   'check.pause': 'Pausa',

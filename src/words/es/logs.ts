@@ -39,6 +39,8 @@ export const logs: InWordsOf<typeof english> = {
   'log.ask.voltage': '¿Qué columna es la tensión de la celda?',
   'log.ask.current': '¿Qué columna es la corriente?',
   'log.ask.unit': '¿En qué unidad está {label}?',
+  'log.ask.counter':
+    'El contador del propio archivo muestra {factor, number} veces la carga que suma {label}. ¿En qué unidad está {label}?',
   'log.ask.clock': '¿Qué significan las dos cifras de {label}?',
   'log.ask.swapped': 'La columna {voltage} parece una corriente, o {current} una tensión. ¿Qué es lo correcto?',
   'log.ask.same-values':
@@ -58,6 +60,8 @@ export const logs: InWordsOf<typeof english> = {
   'log.unit.mV': 'Milivoltios',
   'log.unit.A': 'Amperios',
   'log.unit.mA': 'Miliamperios',
+  'log.unit.10mA': 'Decenas de miliamperios (100 es 1 A)',
+  'log.unit.100mA': 'Décimas de amperio (10 es 1 A)',
   'figure.plain': '{value} ± {u} {unit}',
   'figure.at-least': 'al menos {value} {unit} (± {u} {unit})',
   'figure.between': 'entre {from} y {to} {unit} (± {u} {unit} en cada extremo)',
@@ -102,6 +106,8 @@ export const logs: InWordsOf<typeof english> = {
   'trap.current-too-low':
     '{current_A, number} A es una corriente tan pequeña que casi cualquier celda queda bien; por debajo de unos {wanted_A, number} A, pasar la prueba no dice nada.',
   'trap.current-not-constant': 'La corriente no se mantuvo: fue de {from_A, number} a {to_A, number} A.',
+  'trap.counter-disagrees':
+    'El contador del propio archivo muestra {factor, number} veces la carga que suman sus corrientes, así que su unidad es dudosa. Nada de este registro se tiene en cuenta contra la celda.',
   'trap.coarse-sampling':
     'Solo hay {samples, number} muestras durante la descarga, una cada {interval_s}: las cifras son gruesas.',
   'told.far-below-label':

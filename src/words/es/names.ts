@@ -31,4 +31,11 @@ export const names: InWordsOf<typeof english> = {
   'name.log.instrument': 'instrumento',
   'name.log.wires': 'cables',
   'name.log.chemistry': 'quimica',
+  'name.family': 'modelo',
+  'name.family.show': 'mostrar',
+  'name.family.show.family': 'cual',
+  'name.family.list': 'lista',
+  'name.family.new': 'nuevo',
+  'name.family.import': 'importar',
+  'name.family.import.file': 'archivo',
 }

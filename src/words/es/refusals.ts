@@ -34,15 +34,19 @@ export const refusals: InWordsOf<typeof english> = {
     '{field}: es demasiado largo. Escribe una cifra con su unidad, {longest, number} caracteres como mucho.',
   'typed.not-a-number': '{field}: no contiene ningún número. Escribe la cifra que lees, con su unidad.',
   'typed.several-numbers': '{field}: contiene varios números. Escribe solo uno.',
+  'typed.range':
+    '{field}: «{typed}» es un intervalo. Escribe una sola cifra: de un intervalo impreso, la menor; de una pantalla, aquella en la que se queda quieta.',
   'typed.unknown-unit': '{field}: la unidad «{unit}» no se conoce aquí. Usa una de estas: {accepted}.',
   'typed.unit-does-not-fit': '{field}: «{unit}» no encaja aquí. Usa una de estas: {accepted}.',
   'typed.ambiguous':
     '{field}: puede querer decir {readings}. Escríbelo otra vez con su unidad y sin separador de miles.',
   'typed.negative': '{field}: no puede ser menor que cero. Mira el signo.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.',
+    '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
   'trouble.try-again':
     'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+  'refusal.bot-not-here':
+    'No soy miembro de este servidor, así que no puedo guardar su configuración ni escribir aquí. Quien pueda gestionarlo puede invitarme: <{link}>',
   'refusal.not-moderator':
     'Eso solo puede verlo o hacerlo la moderación de este servidor. Si eres parte de ella, pide a quien configuró el bot que nombre tu rol.',
   'refusal.no-release':

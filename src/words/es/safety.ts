@@ -12,7 +12,8 @@ export const safety: InWordsOf<typeof english> = {
     'Saca a todos de la habitación, cierra la puerta al salir y no respires el humo: es tóxico. Al aire libre, quédate a 25 m como mínimo.',
   'safety.now.carry':
     'No la toques, no la levantes ni la fotografíes. Solo si puedes hacerlo sin peligro, y mientras no eche humo ni sisee: desenchúfala, o apártala con una herramienta, nunca con la mano, de todo lo que pueda arder.',
-  'safety.now.call': 'Di a los bomberos que es una batería de iones de litio.',
+  'safety.now.call':
+    'Llama al 112 en Europa, al 911 en EE. UU. y Canadá, al 999 en el Reino Unido, al 000 en Australia. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques: puede empezar de nuevo, horas o incluso semanas después. Vuelve solo cuando lo digan los bomberos.',
   'safety.cold.sign': 'Estuvo caliente, echó humo, siseó, se hinchó o perdió líquido, y ahora está fría y no hace nada',

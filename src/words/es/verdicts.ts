@@ -11,7 +11,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.nothing-found': 'No se encontró nada, y eso no demuestra nada',
   'verdict.danger.means': 'Lo que has visto es peligroso ahora mismo, sea la celda que sea.',
   'verdict.ruled-out.means': 'Al menos una cosa no puede ser así en la celda que dicen vender.',
-  'verdict.doubtful.means': 'Ninguna señal decide por sí sola, pero juntas bastan para dejarla de lado.',
+  'verdict.doubtful.means': 'Lo que habla en su contra basta para dejarla en paz, aunque no demuestra nada.',
   'verdict.open.means': 'Nada descarta la celda, y nada puede confirmarla: lo comprobado no basta para decir más.',
   'verdict.nothing-found.means':
     'Todo lo que se comprueba en su familia se respondió y se cumple. Las buenas falsificaciones también lo pasan todo; ninguna comprobación desde fuera puede demostrar que una celda es auténtica.',
@@ -35,11 +35,16 @@ export const verdicts: InWordsOf<typeof english> = {
   'finding.out-of-date': '{says} (esta cifra está caducada y no se contó)',
   'answer.said': '{question} {answer}',
   'answer.reading': '{value, number} {unit}',
+  'answer.range.under': '{to, number} {unit} o menos',
+  'answer.range.over': '{from, number} {unit} o más',
+  'answer.range.between': 'entre {from, number} y {to, number} {unit}',
   'unchecked.not-asked': '{question} (sin preguntar)',
   'unchecked.cant-tell': '{question} (no sabías decirlo)',
+  'unchecked.undecided': '{said} (demasiado cerca del límite de peligro para descartarlo)',
   'unchecked.danger': 'Todo lo demás. No vuelvas a la celda para mirar.',
   'change.correction': 'Si en realidad «{question}» era «{answer}»: {verdict}',
   'change.more': 'Si resulta que «{question}» es «{answer}»: {verdict}',
+  'change.undecided': 'Si «{question}» era en realidad {range}, no se puede decidir',
   'change.none': 'Nada de lo que queda por comprobar.',
   'list.rest': '…y {count, number} más',
   'next.keep':
@@ -52,6 +57,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.not-use': 'No la uses.',
   'next.hazard-unsure':
     'En {count, plural, one {# señal de peligro} other {# señales de peligro}} no supiste decirlo. Hasta que lo sepas, trata la celda como peligrosa: no la uses, no la cargues, no la lleves contigo.',
+  'next.hazard-undecided':
+    '{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartarlo. Trata la celda como peligrosa: no la uses, no la cargues, no la lleves contigo.',
   'next.until-sure': 'No la uses hasta que tengas la seguridad de qué es.',
   'next.buy': 'Compra solo a fuentes conocidas y muy usadas, y nunca solo por un precio bajo.',
   'next.ask': 'Pregunta a alguien que entienda de celdas, con fotos de la funda y de los dos extremos.',

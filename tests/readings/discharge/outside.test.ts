@@ -144,6 +144,32 @@ describe('two pulses of IEC 61960: 0.52 A for 10 s to 3.742 V, 2.60 A for 1 s to
   })
 })
 
+describe('two pulses are told by how they stand to each other', () => {
+  // From 0.5 A to 3 … 7 times as much (the method has 5), after 7 to 13 s (10), for 0.5 to 2.5 s (1).
+  const methodOf = ({ times = 5, held = 10, pulsed = 1 }) => {
+    const t = Array.from({ length: 800 }, (_, n) => n / 10)
+    const at = (x: number) => (x < 20 ? 0 : x < 20 + held ? 0.5 : x <= 20 + held + pulsed ? 0.5 * times : 0)
+    const I = t.map(at)
+    const V = I.map(amperes => 3.77 - amperes * 0.045)
+    return measure(traceOf(t, V, I), { wiring: 'four-wire' }).figures.resistance?.method
+  }
+  test.each([
+    [{ times: 2.9 }, 'load-step'],
+    [{ times: 3 }, 'two-pulse'],
+    [{ times: 5 }, 'two-pulse'],
+    [{ times: 7 }, 'two-pulse'],
+    [{ times: 7.2 }, 'load-step'],
+    [{ held: 6 }, 'load-step'],
+    [{ held: 8 }, 'two-pulse'],
+    [{ held: 12 }, 'two-pulse'],
+    [{ held: 14 }, 'load-step'],
+    [{ pulsed: 2 }, 'two-pulse'],
+    [{ pulsed: 4 }, 'load-step'],
+  ])('%j: %s', (pulse, method) => {
+    expect(methodOf(pulse)).toBe(method)
+  })
+})
+
 describe('relaxation after the load', () => {
   const t = [0, 60, 120, 180, 240, 300, 600, 900, 1800]
   const V = [3.13, 3.1598, 3.1822, 3.1991, 3.2117, 3.2212, 3.2431, 3.2483, 3.25]

@@ -39,6 +39,13 @@ describe('numbers', () => {
     expect(cellNumber(text, mark)).toEqual({ value, unit })
   })
 
+  test.each(['12,34.5', '1,2345', '1234,567', '1,,234', ',123', '1 23', '9'.repeat(65)])(
+    '"%s" is no number in groups of three',
+    text => {
+      expect(cellNumber(text, '.')).toBeNull()
+    },
+  )
+
   test.each(['NaN', 'inf', '-', '', '1.2.3', '1,23,4', '12:30', '=1', 'V 4.1', '1e999', '4.1.', '0x10', '1_000'])(
     '"%s" is none',
     text => {
@@ -208,6 +215,8 @@ describe('rows, as csv-parse reads them', () => {
           mode: -1,
           units: new Map(),
           readTime: null,
+          counter: -1,
+          onCount: () => {},
           headerCells: [],
           firstRowNumber: 1,
           mostRows: 100,

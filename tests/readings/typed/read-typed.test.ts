@@ -144,7 +144,16 @@ describe('refusals say what is wrong', () => {
     ['heavy', 'mass', 'not-a-number'],
     ['1.2.3 g', 'mass', 'not-a-number'],
     ['>44 g', 'mass', 'not-a-number'],
-    ['44-45 g', 'mass', 'several-numbers'],
+    ['44-45 g', 'mass', 'range'],
+    ['44 – 45 g', 'mass', 'range'],
+    ['2500mAh-3000mAh', 'capacity', 'range'],
+    ['2500 to 3000 mAh', 'capacity', 'range'],
+    ['2500 bis 3000', 'capacity', 'range'],
+    ['3.6..3.7 V', 'voltage', 'range'],
+    ['44 g 45 g', 'mass', 'several-numbers'],
+    ['44-45-46 g', 'mass', 'several-numbers'],
+    ['12.95 Wh', 'capacity', 'unit-does-not-fit'],
+    ['3400 mWh', 'capacity', 'unit-does-not-fit'],
     ['44.7 ± 0.1 g', 'mass', 'several-numbers'],
     ['44.7 stone', 'mass', 'unknown-unit'],
     ['44.7 mm', 'mass', 'unit-does-not-fit'],
@@ -258,4 +267,12 @@ describe('factors agree with a general unit library', () => {
     // Its ounce carries seven digits.
     expect((12.5 * unit.factor + (unit.offset ?? 0)) / expected).toBeCloseTo(1, 6)
   })
+})
+
+test('watt-hours are never taken for ampere-hours, nor milliwatt-hours for milliampere-hours', () => {
+  for (const written of ['Wh', 'wh', 'W h', 'Wattstunden', 'watt hours', 'mWh', 'mwh'])
+    expect(readTyped(`3000 ${written}`, 'capacity', 'en-US')).toMatchObject({
+      ok: false,
+      refusal: { code: 'unit-does-not-fit', measures: 'energy', accepted: ['mAh', 'Ah'] },
+    })
 })

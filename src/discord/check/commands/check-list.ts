@@ -2,10 +2,10 @@
 import { ApplicationCommandOptionType, ButtonStyle, type ChatInputCommandInteraction } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import { custodyOf, isFor } from '../../../check/custody-of.ts'
-import { findFamily } from '../../../engine/programs.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import { sayIn } from '../../../words/say.ts'
 import { sayPerson } from '../../../words/say-custody.ts'
+import { familiesOfChecks } from '../../families/families-of-checks.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { replyPrivately } from '../../interaction/reply.ts'
 import { serverOf } from '../../interaction/rights.ts'
@@ -32,7 +32,8 @@ export const checkList: Subcommand = {
     const offered = (await offeredTo(services, interaction)).slice(0, most)
     if (own.length + others.length + offered.length === 0)
       return replyPrivately(interaction, message([text(say('list.none')), small(say('caution.line'))]))
-    const what = (check: Check) => sayWhat(say, findFamily(services.programs, check.family))
+    const family = await familiesOfChecks(services, [...own, ...others, ...offered])
+    const what = (check: Check) => sayWhat(say, family(check))
     const entry = (check: Check) =>
       say('list.entry', { what: what(check), count: check.trail.length, date: sayExpiry(check) })
     const held = (check: Check) =>

@@ -2,17 +2,15 @@
 import { ApplicationCommandOptionType, type ChatInputCommandInteraction } from 'discord.js'
 import type { Mode } from '../../../check/check.ts'
 import { mostCells } from '../../../check/step.ts'
-import { bare } from '../../../words/plain.ts'
 import { sayIn } from '../../../words/say.ts'
+import { noFamily, suggestFamilies } from '../../families/suggest-families.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
-import { cut } from '../../message/parts.ts'
+import { serverOf } from '../../interaction/rights.ts'
 import { beginCheck } from '../begin-check.ts'
 import { offerOut } from '../hand-over/offer-out.ts'
 import { type Choosing, takerOf } from '../hand-over/taker-of.ts'
 import { showScreen } from '../show/screen.ts'
-
-const noFamily = '-'
 
 export const checkStart: Subcommand = {
   name: 'start',
@@ -59,14 +57,9 @@ export const checkStart: Subcommand = {
 
   async suggest(services, interaction) {
     const say = sayIn(interaction.locale)
-    const typed = interaction.options.getFocused().toLocaleLowerCase(say.locale)
-    const families = services.programs.families
-      .map(({ id, name, maker }) => ({
-        value: id,
-        name: cut(say('family.choice', { name: bare(name), maker: bare(maker) }), 100),
-      }))
-      .filter(one => one.name.toLocaleLowerCase(say.locale).includes(typed))
-    await interaction.respond([...families.slice(0, 24), { value: noFamily, name: say('family.none') }])
+    await interaction.respond(
+      await suggestFamilies(services, say, serverOf(interaction), interaction.options.getFocused()),
+    )
   },
 
   async run(services, interaction) {

@@ -2,13 +2,13 @@
 import { ApplicationCommandOptionType } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
-import { findFamily } from '../../../engine/programs.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
 import { sayPerson, sayTaker } from '../../../words/say-custody.ts'
+import { familiesOfChecks } from '../../families/families-of-checks.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
-import { moderating } from '../../interaction/rights.ts'
+import { moderating, refusalOf } from '../../interaction/rights.ts'
 import { message, rows, small, text } from '../../message/parts.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
 
@@ -25,13 +25,14 @@ export const checkWaiting: Subcommand = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const settings = await moderating(services, interaction)
-    if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+    if (!settings) return refuse(interaction, say, refusalOf(interaction, 'not-moderator'))
     const all = await services.checks.handedIn(settings.server, services.now())
     const shown = [isStuck, isOffered, isHeld].flatMap(kind => all.filter(kind)).slice(0, most)
     if (shown.length === 0)
       return replyPrivately(interaction, message([text(say('waiting.none')), small(say('caution.line'))]))
+    const family = await familiesOfChecks(services, shown)
     const lines = shown.map((check, i) => {
-      const what = sayWhat(say, findFamily(services.programs, check.family))
+      const what = sayWhat(say, family(check))
       const state = stateOf(say, check)
       return `${i + 1}. ${say('waiting.entry', { what, holder: sayPerson(check.holder), state })}`
     })

@@ -5,9 +5,9 @@ import {
   type AutocompleteInteraction,
   type ChatInputCommandInteraction,
 } from 'discord.js'
-import { findFamily } from '../../../engine/programs.ts'
 import { nameWhat } from '../../../words/describe.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
+import { familiesOfChecks } from '../../families/families-of-checks.ts'
 import { refuse } from '../../interaction/reply.ts'
 import { cut } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
@@ -24,11 +24,13 @@ export async function suggestChecks(services: Services, interaction: Autocomplet
   const say = sayIn(interaction.locale)
   const typed = interaction.options.getFocused().toLocaleLowerCase(say.locale)
   const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
-  const choices = (await services.checks.heldBy(interaction.user.id, services.now())).map(check => ({
+  const held = await services.checks.heldBy(interaction.user.id, services.now())
+  const family = await familiesOfChecks(services, held)
+  const choices = held.map(check => ({
     value: check.id,
     name: cut(
       say('check.choice', {
-        what: nameWhat(say, findFamily(services.programs, check.family)),
+        what: nameWhat(say, family(check)),
         date: day.format(check.startedAt),
         count: check.trail.length,
       }),
@@ -51,7 +53,7 @@ export async function ownCheck(
   if (await countedAlready(services, interaction)) return undefined
   const named = interaction.options.getString('which')
   const found = named === null ? open[0] : open.find(check => check.id === named)
-  const own = found && fitCheck(services, say, found)
+  const own = found && (await fitCheck(services, say, found))
   if (own) return own
   await refuse(interaction, say, { code: found ? 'gone' : 'no-such-check' })
   return undefined
@@ -68,5 +70,5 @@ function countedAlready(services: Services, interaction: ChatInputCommandInterac
 /** The person's latest open check, fitted to its program: the one that facts can be added to. */
 export async function latestOpen(services: Services, say: Say, person: string): Promise<LoadedCheck | undefined> {
   const [check] = await services.checks.heldBy(person, services.now())
-  return check && fitCheck(services, say, check)
+  return check && (await fitCheck(services, say, check))
 }

@@ -5,7 +5,6 @@ import type { Check } from '../../../check/check.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
 import type { CheckId, PersonId } from '../../../check/ids.ts'
 import type { Notice, NoticeKind } from '../../../check/notice-store.ts'
-import { findFamily } from '../../../engine/programs.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import type { ShownMessage } from '../../message/parts.ts'
@@ -14,15 +13,15 @@ import type { Services } from '../../services.ts'
 import { showPleaOver } from './show/help-request.ts'
 import { type PanelNote, showPanel, showWord } from './show/panel.ts'
 
-const whatOf = (services: Services, say: Say, check: Check): string =>
-  sayWhat(say, findFamily(services.programs, check.family))
+const whatOf = async (services: Services, say: Say, check: Check): Promise<string> =>
+  sayWhat(say, await services.families.familyOf(check.server, check.family))
 
 /** Redraws what there is of a check in channels; what is over is taken away. */
 export async function tellOthers(services: Services, say: Say, check: Check): Promise<void> {
   const over = check.phase.is === 'closed'
   for (const notice of await services.notices.of(check.id)) {
     if (notice.kind === 'panel') {
-      const done = await redraw(services, notice, showPanel(say, whatOf(services, say, check), check))
+      const done = await redraw(services, notice, showPanel(say, await whatOf(services, say, check), check))
       if (done === 'gone' || (over && done === 'done')) await services.notices.drop(notice)
     } else if (notice.kind === 'plea' && isSettled(check)) {
       // Its photographs go with it. What Discord does not take now, the sweep takes away later.
@@ -40,7 +39,7 @@ export async function postPanel(services: Services, say: Say, check: Check, chan
   const taker = custodyOf(check).offer?.to
   const ping = taker?.to === 'person' ? taker.person : undefined
   return (
-    (await put(services, check, 'panel', channel, showPanel(say, whatOf(services, say, check), check), ping)) !==
+    (await put(services, check, 'panel', channel, showPanel(say, await whatOf(services, say, check), check), ping)) !==
     undefined
   )
 }
@@ -52,7 +51,7 @@ export async function postWord(
   check: Check,
   { word, who, channel }: { readonly word: PanelNote; readonly who: PersonId; readonly channel: string },
 ): Promise<boolean> {
-  const shown = showWord(say, whatOf(services, say, check), check, word, who)
+  const shown = showWord(say, await whatOf(services, say, check), check, word, who)
   return (await put(services, check, who === check.holder ? 'word' : 'alarm', channel, shown, who)) !== undefined
 }
 

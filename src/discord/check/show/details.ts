@@ -61,12 +61,8 @@ function reasons(say: Say, program: Program, { judgement, explanation, check }: 
   const others = findings.filter(
     finding => !finding.carries && finding.rule.kind !== 'no-bearing' && !saidAlready(program, finding, carried),
   )
-  const answered = (id: string): string => {
-    const question = program.questions.get(id)
-    const answer = check.answers[id]
-    return sayAnswered(say, check, id, question?.ask ?? id, question && answer ? sayAnswer(say, question, answer) : '')
-  }
-  const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(answered) : []
+  const given = (id: string): string => sayGiven(say, program, check, id)
+  const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(given) : []
   const means = [say(`verdict.${judgement.verdict}.means`)]
   return [
     list(say('part.means'), means),
@@ -82,8 +78,16 @@ function reasons(say: Say, program: Program, { judgement, explanation, check }: 
   ]
 }
 
-function whatElse(say: Say, program: Program, { judgement, explanation }: VerdictScreen): FittingList[] {
+/** A question with what was answered to it. */
+function sayGiven(say: Say, program: Program, check: VerdictScreen['check'], id: string): string {
+  const question = program.questions.get(id)
+  const answer = check.answers[id]
+  return sayAnswered(say, check, id, question?.ask ?? id, question && answer ? sayAnswer(say, question, answer) : '')
+}
+
+function whatElse(say: Say, program: Program, { judgement, explanation, check }: VerdictScreen): FittingList[] {
   const list = listing(say)
+  const said = (id: string): string => sayGiven(say, program, check, id)
   const ask = (id: string) => program.questions.get(id)?.ask ?? id
   // Nobody is sent back to a dangerous cell to find out more about it; a slip of the finger can still be corrected.
   const danger = judgement.verdict === 'danger'
@@ -93,7 +97,9 @@ function whatElse(say: Say, program: Program, { judgement, explanation }: Verdic
   const unchecked = danger
     ? [say('unchecked.danger')]
     : hazardsFirst(program, explanation.unchecked).map(one =>
-        say(`unchecked.${one.why}`, { question: ask(one.question) }),
+        one.why === 'undecided'
+          ? say('unchecked.undecided', { said: said(one.question) })
+          : say(`unchecked.${one.why}`, { question: ask(one.question) }),
       )
   const noBearing = judgement.findings.filter(finding => finding.rule.kind === 'no-bearing')
   return [

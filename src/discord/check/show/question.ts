@@ -5,8 +5,12 @@ import { custodyOf } from '../../../check/custody-of.ts'
 import { mustKeepOff } from '../../../check/next.ts'
 import type { Screen } from '../../../check/screen.ts'
 import { stages } from '../../../check/stage.ts'
-import { sameAnswer } from '../../../engine/answers.ts'
+import { type Answer, sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
+import type { Question } from '../../../engine/pack/pack.ts'
+import { isFormat } from '../../../ground/formats.ts'
+import { unitOf } from '../../../ground/quantities.ts'
+import { tenTimesOff } from '../../../readings/typed/ten-times.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -73,9 +77,12 @@ function sayWhere(
   return of + say('where.left', { way, left, answered })
 }
 
-function sayWhyAgain(say: Say, { question, again, helping }: QuestionScreen): string {
+/** Why it is asked again, and what the slip may have been. */
+function sayWhyAgain(say: Say, screen: QuestionScreen): string {
+  const { question, again, helping } = screen
   if (helping) return say('helping.again')
-  return again ? say('again.why', { answer: sayAnswer(say, question, again) }) : ''
+  if (!again) return ''
+  return [say('again.why', { answer: sayAnswer(say, question, again) }), ...askOfSlip(say, screen)].join(' ')
 }
 
 function answers(
@@ -135,6 +142,18 @@ function others(say: Say, program: Program, { check, question, helping }: Questi
     ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
+}
+
+/** Asks about the figure that would be ten times more or less, where that one is an ordinary one for the format and this one is not. */
+function askOfSlip(say: Say, { check, question, again }: QuestionScreen): string[] {
+  const format = check.answers['format']
+  if (again?.kind !== 'reading' || question.answer.kind !== 'reading') return []
+  if (format?.kind !== 'option' || !isFormat(format.option)) return []
+  const { quantity } = question.answer
+  const other = tenTimesOff(quantity, again.value, format.option)
+  if (other === null) return []
+  const of = (value: number) => say('answer.reading', { value, unit: unitOf[quantity] })
+  return [say('again.ten-times', { value: of(again.value), other: of(other) })]
 }
 
 /** Said once, right after a danger to get away from could not be told: from then on nothing is asked that needs hands. */

@@ -12,12 +12,15 @@ import { button } from './check-buttons.ts'
 import { showQuestion } from './question.ts'
 import { showVerdict } from './verdict.ts'
 
+/** What screens are shown with: pictures, and the families that can be chosen from. */
+type ShowsWith = Pick<Services, 'pictures'> & { readonly families: Pick<Services['families'], 'programsFor'> }
+
 /** The message for a screen; `note` stands above it (a refusal, or that the button was an old one). */
 export async function showScreen(
   say: Say,
   program: Program,
   screen: Screen,
-  { pictures, programs }: Pick<Services, 'pictures' | 'programs'>,
+  { pictures, families }: ShowsWith,
   note?: string,
 ): Promise<ShownMessage> {
   const { check } = screen
@@ -25,7 +28,7 @@ export async function showScreen(
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
   switch (screen.kind) {
     case 'beginning':
-      return showBeginning(say, program, check, programs.families, note)
+      return showBeginning(say, program, check, (await families.programsFor(check.server)).families, note)
     case 'question':
       return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
     case 'verdict':

@@ -12,8 +12,10 @@ export function stepsFor(program: Program, { judgement, explanation }: VerdictSc
   if (mustLeave(judgement)) return leaving.map(key => say(key))
   const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
   const unsure = open.filter(one => one.why === 'cant-tell').length
+  const near = open.filter(one => one.why === 'undecided').length
   const decided = verdict === 'danger'
   return [
+    ...(near > 0 && !decided ? [say('next.hazard-undecided', { count: near })] : []),
     ...(unsure > 0 && !decided ? [say('next.hazard-unsure', { count: unsure })] : []),
     ...steps[verdict].map(key => say(key)),
   ]

@@ -42,7 +42,10 @@ export function roleMenu(say: Say, revision: number, chosen: readonly string[]) 
     placeholder: cut(say('setup.choose.roles'), 150),
     min_values: 1,
     max_values: mostModeratorRoles,
-    default_values: chosen.map(id => ({ id, type: SelectMenuDefaultValueType.Role as const })),
+    // An empty list beside `min_values: 1` may be refused.
+    ...(chosen.length > 0 && {
+      default_values: chosen.map(id => ({ id, type: SelectMenuDefaultValueType.Role as const })),
+    }),
   })
 }
 

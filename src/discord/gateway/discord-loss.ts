@@ -1,0 +1,46 @@
+// Why Discord does not have the bot, or will not have it any longer: what the operator must mend, and what may pass by itself.
+import { DiscordAPIError, GatewayCloseCodes } from 'discord.js'
+
+/**
+ * `token`: it is refused; `intents`: not allowed for the application; `shards`: the numbers do not fit; `version`: this version of
+ * the bot is too old for the gateway; `sessions`: none are left until `at`; `unreachable`: no answer, or only a failing one.
+ */
+export type Loss =
+  | { readonly is: 'token' | 'intents' | 'shards' | 'version' }
+  | { readonly is: 'sessions'; readonly at: string }
+  | { readonly is: 'unreachable'; readonly why: string }
+
+/** Thrown by a start that cannot be, and told of a bot whose connection is over for good. */
+export class DiscordLost extends Error {
+  readonly loss: Loss
+
+  constructor(loss: Loss, options?: ErrorOptions) {
+    super(`Discord is lost: ${loss.is}`, options)
+    this.loss = loss
+  }
+}
+
+/** The closes that discord.js does not come back from (Discord's documentation, "Gateway Close Event Codes"). */
+const closes: Readonly<Record<number, Loss>> = {
+  [GatewayCloseCodes.AuthenticationFailed]: { is: 'token' },
+  [GatewayCloseCodes.InvalidShard]: { is: 'shards' },
+  [GatewayCloseCodes.ShardingRequired]: { is: 'shards' },
+  [GatewayCloseCodes.InvalidAPIVersion]: { is: 'version' },
+  [GatewayCloseCodes.InvalidIntents]: { is: 'intents' },
+  [GatewayCloseCodes.DisallowedIntents]: { is: 'intents' },
+}
+
+/** What a close of the gateway means that is never tried again. */
+export const lossOfClose = (code: number): Loss => closes[code] ?? { is: 'unreachable', why: `close ${code}` }
+
+/** What a login that failed means. */
+export function lossOf(error: unknown): Loss {
+  if (error instanceof DiscordLost) return error.loss
+  const code = error instanceof Error && 'code' in error ? error.code : undefined
+  if (code === 'TokenInvalid' || (error instanceof DiscordAPIError && error.status === 401)) return { is: 'token' }
+  const says = error instanceof Error ? error.message : String(error)
+  // @discordjs/ws has no class for it.
+  const at = /^Not enough sessions remaining.*resets at (\S+)$/.exec(says)?.[1]
+  if (at !== undefined) return { is: 'sessions', at }
+  return { is: 'unreachable', why: typeof code === 'string' || typeof code === 'number' ? String(code) : says }
+}

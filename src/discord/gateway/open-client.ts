@@ -1,0 +1,47 @@
+// The client of discord.js as the bot needs it: one intent, nobody pinged unasked, and nothing kept in memory that nobody reads.
+import { Client, GatewayIntentBits, type Options as ManagerOptions, Options } from 'discord.js'
+import { isLongWait } from './long-waits.ts'
+
+/** A server that Discord announces and never sends makes the bot deaf for so long at most, in ms. */
+const waitForServers = 2_000
+
+/** Of members and users the bot reads itself alone; whoever interacts comes with the interaction. */
+const itself = { maxSize: 0, keepOverLimit: (one: { id: string; client: Client }) => one.id === one.client.user?.id }
+
+/** What is kept in memory: servers, channels, roles and permissions, which rights are read from. */
+const kept: Parameters<typeof ManagerOptions.cacheWithLimits>[0] = {
+  ApplicationCommandManager: 0,
+  AutoModerationRuleManager: 0,
+  BaseGuildEmojiManager: 0,
+  GuildBanManager: 0,
+  GuildEmojiManager: 0,
+  GuildInviteManager: 0,
+  GuildMemberManager: itself,
+  GuildMessageManager: 0,
+  GuildScheduledEventManager: 0,
+  GuildStickerManager: 0,
+  DMMessageManager: 0,
+  MessageManager: 0,
+  PresenceManager: 0,
+  ReactionManager: 0,
+  ReactionUserManager: 0,
+  StageInstanceManager: 0,
+  ThreadMemberManager: 0,
+  UserManager: itself,
+  VoiceStateManager: 0,
+}
+
+/** `api`: the REST base, Discord's own by default. */
+export const openClient = (token: string, api?: string): Client => {
+  const client = new Client({
+    intents: [GatewayIntentBits.Guilds],
+    allowedMentions: { parse: [] },
+    // As many connections as Discord advises; one up to about 2,500 servers.
+    shards: 'auto',
+    waitGuildTimeout: waitForServers,
+    makeCache: Options.cacheWithLimits(kept),
+    rest: { invalidRequestWarningInterval: 100, rejectOnRateLimit: isLongWait, ...(api && { api }) },
+  })
+  client.rest.setToken(token)
+  return client
+}

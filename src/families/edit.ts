@@ -1,0 +1,141 @@
+// Changes to a family's draft: one at a time, each a new revision, or a refusal that changes nothing.
+import { factsFrom } from './construction.ts'
+import type { Construction, Facts, Figures, KnownFake, TellingStrength, Trait } from './facts/facts-schema.ts'
+import { limits, type ServerFamily } from './family.ts'
+
+export type Edit =
+  | { readonly is: 'built'; readonly construction: Construction }
+  | {
+      readonly is: 'made'
+      readonly feature: string
+      readonly options: readonly string[]
+      readonly all: readonly string[]
+    }
+  | {
+      readonly is: 'tells'
+      readonly feature: string
+      readonly tells: TellingStrength | 'no-bearing'
+      readonly all: readonly string[]
+    }
+  | { readonly is: 'exception'; readonly feature: string; readonly on: boolean }
+  | { readonly is: 'not-known'; readonly feature: string }
+  | { readonly is: 'figures'; readonly figures: Figures }
+  | { readonly is: 'fake'; readonly fake: KnownFake }
+  | { readonly is: 'fake-retired'; readonly fake: string }
+  | { readonly is: 'facts'; readonly facts: Facts }
+
+export type EditRefusal =
+  | { readonly code: 'wrong-size'; readonly formats: readonly string[] }
+  | { readonly code: 'nothing-made' }
+  | { readonly code: 'too-many-features' | 'too-many-fakes'; readonly most: number }
+
+export type Editing =
+  | { readonly ok: true; readonly family: ServerFamily }
+  | { readonly ok: false; readonly refusal: EditRefusal }
+
+/** What is being worked on: the draft, or the version in force as the start of one. */
+export const workedOn = (family: ServerFamily, inForce: Facts | undefined): Facts | undefined => family.draft ?? inForce
+
+/** `by`: the interaction. A draft that changes is not in review any more, since that was asked for something else. */
+export function editDraft(family: ServerFamily, facts: Facts, edit: Edit, by: string): Editing {
+  const changed = apply(facts, edit)
+  if ('code' in changed) return { ok: false, refusal: changed }
+  return {
+    ok: true,
+    family: {
+      ...family,
+      state: family.head > 0 ? (family.state === 'retired' ? 'retired' : 'in-force') : 'draft',
+      draft: changed,
+      review: null,
+      revision: family.revision + 1,
+      changedBy: by,
+    },
+  }
+}
+
+function apply(facts: Facts, edit: Edit): Facts | EditRefusal {
+  switch (edit.is) {
+    case 'facts':
+      return { ...edit.facts, identity: { ...edit.facts.identity, id: facts.identity.id } }
+    case 'built': {
+      const { construction } = edit
+      if (!construction.formats.includes(facts.identity.format))
+        return { code: 'wrong-size', formats: construction.formats }
+      return { ...factsFrom(construction, facts.identity), figures: facts.figures, fakes: facts.fakes }
+    }
+    case 'figures':
+      return { ...facts, figures: edit.figures }
+    case 'fake':
+      if (facts.fakes.length >= limits.fakes) return { code: 'too-many-fakes', most: limits.fakes }
+      return { ...facts, fakes: [...facts.fakes.filter(one => one.id !== edit.fake.id), edit.fake] }
+    case 'fake-retired':
+      return {
+        ...facts,
+        fakes: facts.fakes.map(one => (one.id === edit.fake ? { ...one, state: 'retired' as const } : one)),
+      }
+    case 'not-known': {
+      const { [edit.feature]: _gone, ...traits } = facts.traits
+      return { ...facts, traits }
+    }
+    default:
+      return withTrait(facts, edit)
+  }
+}
+
+type TraitEdit = Extract<Edit, { is: 'made' | 'tells' | 'exception' }>
+
+function withTrait(facts: Facts, edit: TraitEdit): Facts | EditRefusal {
+  const before: Trait = facts.traits[edit.feature] ?? { made: [], against: [], remarks: [] }
+  const known = Object.keys(facts.traits).length
+  if (!facts.traits[edit.feature] && known >= limits.features)
+    return { code: 'too-many-features', most: limits.features }
+  const after = traitAfter(before, edit)
+  return 'code' in after ? after : { ...facts, traits: { ...facts.traits, [edit.feature]: after } }
+}
+
+function traitAfter(before: Trait, edit: TraitEdit): Trait | EditRefusal {
+  switch (edit.is) {
+    case 'made': {
+      // What was made so speaks no more against it; what people pick for "something else" stays silent.
+      const made = [...edit.options]
+      const against = before.against
+        .map(one => ({ ...one, options: one.options.filter(option => !made.includes(option)) }))
+        .filter(one => one.options.length > 0)
+      const remarks = before.remarks.filter(one => !one.options.every(option => !made.includes(option)))
+      if (against.length > 0 || before.made.length > 0) return { made, against, remarks }
+      return { made, against: others(made, edit.all, 'weak'), remarks }
+    }
+    case 'tells': {
+      if (before.made.length === 0) return { code: 'nothing-made' }
+      const plain = before.against.filter(one => !one.together)
+      const [first] = plain
+      if (edit.tells === 'no-bearing')
+        return {
+          made: before.made,
+          against: before.against.filter(one => one.together),
+          remarks: [{ options: first?.options ?? others(before.made, edit.all, 'weak')[0]?.options ?? [] }].filter(
+            one => one.options.length > 0,
+          ),
+        }
+      const tells = edit.tells
+      const counted = plain.length > 0 ? plain.map(one => ({ ...one, tells })) : others(before.made, edit.all, tells)
+      const remarks = before.remarks.filter(
+        one => !counted.some(each => each.options.some(o => one.options.includes(o))),
+      )
+      return { made: before.made, against: [...counted, ...before.against.filter(one => one.together)], remarks }
+    }
+    case 'exception':
+      return {
+        ...before,
+        against: before.against.map(({ unless: _, ...one }) =>
+          edit.on && !one.together ? { ...one, unless: 'open-rewrap' as const } : one,
+        ),
+      }
+  }
+}
+
+/** Options that are neither as made nor "something else", which may be anything. */
+function others(made: readonly string[], all: readonly string[], tells: TellingStrength): Trait['against'] {
+  const options = all.filter(one => !made.includes(one) && one !== 'other' && one !== 'nowhere')
+  return options.length > 0 ? [{ options, tells, from: 'moderator' }] : []
+}

@@ -1,0 +1,30 @@
+// German for the masses or capacities of cells that were bought together.
+import type { InWordsOf } from '../catalogue.ts'
+import type { batch as english } from '../en/batch.ts'
+
+export const batch: InWordsOf<typeof english> = {
+  'batch.title':
+    'Was {count, number} zusammen gekaufte Zellen nach ihrer {quantity, select, mass {Masse} other {Kapazität}} zeigen',
+  'batch.figures':
+    'Im Mittel {mean} {unit}, von {least} bis {most} {unit}: eine Spannweite von {range} {unit}, {share} des Mittels. Fast alle Lose bleiben mit so einem Gerät innerhalb von {limit} {unit}.',
+  'batch.one-lot-possible':
+    'Sie liegen so nah beieinander wie die Zellen eines Loses. Das zeigt nichts darüber, was sie sind: Auch Fälschungen kommen in Losen.',
+  'batch.two-runs': 'Sie liegen etwas weiter auseinander als ein Los: Es können zwei Fertigungen sein.',
+  'batch.two-kinds': 'Es sind zwei Arten von Zellen oder zwei Ausführungen derselben.',
+  'batch.not-one-lot': 'Sie sind nicht ein Los: Die Zellen eines Loses liegen viel näher beieinander.',
+  'batch.clusters': 'Sie zerfallen in zwei Gruppen: {low} und {high} {unit}.',
+  'batch.scale-too-coarse':
+    'Sie liegen weiter auseinander als ein Los, aber das Gerät zeigt zu wenige Stellen, um sicher zu sein. Nimm eins, das {wanted} {unit} oder weniger anzeigt.',
+  'batch.not-counterfeit':
+    '„Nicht ein Los“ heißt nicht „gefälscht“: Andere Modelle darunter, eine mit Schutzschaltung oder neu überzogene Hüllen bewirken dasselbe. Sind alle ohne Schutzschaltung, und stecken alle in der gleichen Hülle? Wiegt eine Münze auf der Waage jedes Mal gleich viel? Sieh dir dann jede Zelle für sich an.',
+  'batch.used': 'Gebrauchte Zellen werden allein durch den Gebrauch ungleich, das hier gilt also für neue.',
+  'batch.problem.too-few-values':
+    'Darin {count, plural, =0 {steht keine Zahl} one {steht # Zahl} other {stehen # Zahlen}}; mindestens {fewest, number} braucht es. Tipp für jede Zelle eine, etwa 45,1; 45,3; 45,2 g.',
+  'batch.problem.too-many-values':
+    'Darin stehen {count, number} Zahlen; höchstens {most, number} werden genommen. Schick einen Teil der Zellen.',
+  'batch.problem.value': 'Zahl {place, number} („{typed}“)',
+  'batch.problem.commas':
+    'In „{typed}“ kann ein Komma die Zahlen trennen oder die Dezimalen. Setz einen Strichpunkt zwischen die Zahlen.',
+  'batch.problem.ten-times':
+    'Zahl {place, number} ist {value}, etwa zehnmal daneben. Sind es nicht {other}? Tipp sie noch einmal.',
+}

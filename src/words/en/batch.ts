@@ -1,0 +1,26 @@
+// English for the masses or capacities of cells that were bought together.
+export const batch = {
+  'batch.title': 'What a batch of {count, number} cells shows by {quantity, select, mass {mass} other {capacity}}',
+  'batch.figures':
+    'Mean {mean} {unit}, from {least} to {most} {unit}: a range of {range} {unit}, {share} of the mean. Nearly all lots stay within {limit} {unit} on such an instrument.',
+  'batch.one-lot-possible':
+    'They lie as close together as the cells of one lot do. That shows nothing about what they are: false ones come in lots, too.',
+  'batch.two-runs': 'They lie a little further apart than one lot does: they may be two production runs.',
+  'batch.two-kinds': 'They are two kinds of cell, or two versions of one.',
+  'batch.not-one-lot': 'They are not one lot: the cells of one lot lie far closer together.',
+  'batch.clusters': 'They fall into two groups: {low} and {high} {unit}.',
+  'batch.scale-too-coarse':
+    'They lie further apart than one lot does, but the instrument shows too few digits to be sure of it. Use one that shows {wanted} {unit} or less.',
+  'batch.not-counterfeit':
+    '“Not one lot” does not mean “counterfeit”: other models among them, one with a protection circuit, or wraps put on again do the same. Are all of them bare, and all in the same wrap? Does a coin weigh the same on the scale each time? Then look at each cell by itself.',
+  'batch.used': 'Used cells grow unequal by use alone, so this holds for new ones.',
+  'batch.problem.too-few-values':
+    'There {count, plural, =0 {is no figure} one {is # figure} other {are # figures}} in it; at least {fewest, number} are needed. Type one for each cell, such as 45.1, 45.3, 45.2 g.',
+  'batch.problem.too-many-values':
+    'There are {count, number} figures in it; at most {most, number} are taken. Send some of the cells.',
+  'batch.problem.value': 'Figure {place, number} (“{typed}”)',
+  'batch.problem.commas':
+    'In “{typed}” a comma may part the figures or the decimals. Put a semicolon between the figures.',
+  'batch.problem.ten-times':
+    'Figure {place, number} is {value}, about ten times off the others. Is it not {other}? Type it again.',
+} as const

@@ -1,0 +1,30 @@
+// Spanish for the masses or capacities of cells that were bought together.
+import type { InWordsOf } from '../catalogue.ts'
+import type { batch as english } from '../en/batch.ts'
+
+export const batch: InWordsOf<typeof english> = {
+  'batch.title':
+    'Lo que muestran {count, number} celdas compradas juntas por su {quantity, select, mass {masa} other {capacidad}}',
+  'batch.figures':
+    'De media {mean} {unit}, de {least} a {most} {unit}: un recorrido de {range} {unit}, el {share} de la media. Casi todos los lotes quedan dentro de {limit} {unit} con un instrumento así.',
+  'batch.one-lot-possible':
+    'Están tan cerca unas de otras como las celdas de un mismo lote. Eso no demuestra qué son: las falsas también vienen en lotes.',
+  'batch.two-runs': 'Están algo más separadas que las de un lote: pueden ser dos tandas de fabricación.',
+  'batch.two-kinds': 'Son dos clases de celda, o dos versiones de una misma.',
+  'batch.not-one-lot': 'No son un mismo lote: las celdas de un lote están mucho más cerca unas de otras.',
+  'batch.clusters': 'Se separan en dos grupos: {low} y {high} {unit}.',
+  'batch.scale-too-coarse':
+    'Están más separadas que las de un lote, pero el instrumento muestra pocas cifras para estar seguros. Usa uno que muestre {wanted} {unit} o menos.',
+  'batch.not-counterfeit':
+    '«No son un mismo lote» no quiere decir «falsas»: otros modelos entre ellas, una con circuito de protección o fundas puestas de nuevo hacen lo mismo. ¿Están todas sin circuito, y todas con la misma funda? ¿Pesa una moneda lo mismo cada vez en la balanza? Mira después cada celda por separado.',
+  'batch.used': 'Las celdas usadas se vuelven desiguales solo por el uso, así que esto vale para las nuevas.',
+  'batch.problem.too-few-values':
+    'Contiene {count, plural, =0 {ninguna cifra} one {# cifra} other {# cifras}}; hacen falta al menos {fewest, number}. Escribe una por celda, como 45,1; 45,3; 45,2 g.',
+  'batch.problem.too-many-values':
+    'Contiene {count, number} cifras; se toman {most, number} como mucho. Envía una parte de las celdas.',
+  'batch.problem.value': 'Cifra {place, number} («{typed}»)',
+  'batch.problem.commas':
+    'En «{typed}» una coma puede separar las cifras o los decimales. Pon un punto y coma entre las cifras.',
+  'batch.problem.ten-times':
+    'La cifra {place, number} es {value}, unas diez veces distinta de las demás. ¿No será {other}? Escríbela otra vez.',
+}

@@ -1,0 +1,178 @@
+// Whoever reads all of a busy month's database cannot tell from which check an outcome came: not by a number of a transaction, a place,
+// the log or what either of them holds.
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { SqliteAdapter, sql } from 'kysely'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type Check, lifetime } from '../../src/check/check.ts'
+import { option } from '../../src/engine/answers.ts'
+import { openCheckStore } from '../../src/stores/check-store.ts'
+import { openEpochKeys } from '../../src/stores/epoch-keys.ts'
+import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
+import { openSeal } from '../../src/stores/seal.ts'
+import type { Outcome } from '../../src/trends/outcome.ts'
+import { weekOf } from '../../src/trends/week.ts'
+import { base } from '../trends/base-outcome.ts'
+import { databases, type Opened } from './databases.ts'
+
+const servers = ['alder', 'birch', 'cedar']
+const monday = Date.UTC(2026, 10, 2)
+const day = 24 * 3600_000
+/** Invented, but the same each time: a person's answers are theirs alone, as most are on a small server. */
+const drawn = (n: number): number => ((n + 1) * 2_654_435_761) % 4_294_967_296
+const people = Array.from({ length: 28 * 12 }, (_, n) => {
+  const at = monday + Math.floor(n / 12) * day + n
+  const server = servers[n % 3] as string
+  const marks = { legs: `legs-${drawn(n) % 97}`, ring: `ring-${drawn(n + 1000) % 89}` }
+  const outcome: Outcome = {
+    ...base,
+    server,
+    week: weekOf(at),
+    // As an HMAC would: no order that anybody without the key could know.
+    reporter: drawn(n).toString(16).padStart(8, '0').repeat(8),
+    options: marks,
+  }
+  const check: Check = {
+    id: `check${String(n).padStart(4, '0')}`,
+    revision: 0,
+    server,
+    holder: `person ${n}`,
+    mode: 'full',
+    cells: 3,
+    family: 'harrow-30',
+    packs: [],
+    day: '2026-11-25',
+    answers: { legs: option(marks.legs), ring: option(marks.ring) },
+    trail: ['legs', 'ring'],
+    consents: {},
+    phase: { is: 'done' },
+    startedAt: at,
+    expiresAt: at + lifetime,
+  }
+  return { check, outcome, at }
+})
+
+for (const kind of databases)
+  describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {
+    let opened: Opened
+    let folder: string
+    let slot: string | undefined
+    const onSqlite = () => opened.db.getExecutor().adapter instanceof SqliteAdapter
+    beforeAll(async () => {
+      opened = await kind.open()
+      folder = await mkdtemp(join(tmpdir(), 'cellwary-joined-'))
+      const { db } = opened
+      if (!onSqlite()) {
+        const level = await sql<{ wal_level: string }>`show wal_level`.execute(db)
+        if (level.rows[0]?.wal_level === 'logical') {
+          slot = `cellwary_${process.pid}`
+          await sql`select pg_create_logical_replication_slot(${slot}, 'test_decoding')`.execute(db)
+        }
+      }
+      const seal = openSeal(openEpochKeys(folder))
+      const store = openCheckStore(db, seal)
+      const outcomes = openOutcomeLog(db, seal)
+      let week = weekOf(monday)
+      for (const { check, outcome, at } of people) {
+        if (weekOf(at) !== week) {
+          await outcomes.admit(week)
+          week = weekOf(at)
+        }
+        await store.create(check, `opens ${check.id}`)
+        // Some close theirs; what the others have left open is counted as it stands.
+        if (at % 3 === 0) await store.settle(check, outcome)
+        else await store.save({ ...check, revision: 1, phase: { is: 'closed' } }, 0, `closes ${check.id}`, outcome)
+      }
+      await outcomes.admit(week)
+    })
+    afterAll(async () => {
+      if (slot !== undefined) await sql`select pg_drop_replication_slot(${slot})`.execute(opened.db)
+      await opened?.close()
+      await rm(folder, { recursive: true, force: true })
+    })
+
+    test('all are counted', async () => {
+      const rows = await opened.db.selectFrom('outcomes').select('reporter').execute()
+      expect(rows).toHaveLength(people.length)
+    })
+
+    test('nothing that a check still holds is an answer of an outcome', async () => {
+      const rows = await opened.db.selectFrom('checks').selectAll().execute()
+      expect(rows).toHaveLength(people.length)
+      const text = JSON.stringify(rows)
+      for (const { outcome } of people) {
+        expect(text).not.toContain(outcome.reporter)
+        for (const mark of Object.values(outcome.options)) expect(text).not.toContain(mark)
+      }
+      // Sealed bodies are told apart by no length either: that of the longest answers is that of the shortest.
+      const lengths = rows.filter(row => row.phase === 'done').map(row => row.body.length)
+      expect(new Set(lengths).size).toBe(1)
+    })
+
+    test('the order in which outcomes lie is that of their pseudonyms, and not that in which people came', async () => {
+      const place = onSqlite() ? sql`1` : sql`ctid`
+      const { rows } = await sql<Outcome>`select server, week, reporter from outcomes order by ${place}`.execute(
+        opened.db,
+      )
+      const found = Map.groupBy(rows, ({ server, week }) => `${server} ${week}`)
+      expect(found.size).toBe(3 * 4)
+      for (const [batch, lying] of found) {
+        const reporters = lying.map(one => one.reporter)
+        expect(reporters, batch).toEqual(reporters.toSorted())
+        const came = people.filter(one => `${one.outcome.server} ${one.outcome.week}` === batch)
+        expect(reporters, batch).not.toEqual(came.map(one => one.outcome.reporter))
+      }
+      // Nor is there a number of a row on SQLite, which would say it.
+      if (onSqlite()) await expect(sql`select rowid from outcomes`.execute(opened.db)).rejects.toThrow(/rowid/)
+    })
+
+    test('a transaction’s number says no more than the server and week, which stand in the outcome', async () => {
+      if (onSqlite()) return
+      const { rows } = await sql<{ checks: number; outcomes: number }>`
+        select count(*) filter (where kind = 'check') as checks, count(*) filter (where kind = 'outcome') as outcomes
+        from (select xmin::text as x, 'check' as kind from checks union all select xmin::text, 'outcome' from outcomes) as mixed
+        group by x having count(*) filter (where kind = 'outcome') > 0`.execute(opened.db)
+      expect(rows).toHaveLength(3 * 4)
+      for (const { checks, outcomes } of rows) {
+        expect(outcomes).toBe(28)
+        expect([0, 28]).toContain(checks)
+      }
+    })
+
+    test('in the log of changes no transaction holds one check and what it came to', async ctx => {
+      if (onSqlite()) return
+      if (slot === undefined) return ctx.skip('wal_level is not logical')
+      const { rows } = await sql<{ xid: string; data: string }>`
+        select xid::text as xid, data from pg_logical_slot_get_changes(${slot}, null, null)`.execute(opened.db)
+      const perTransaction = Map.groupBy(rows, row => row.xid)
+      let seen = 0
+      for (const changes of perTransaction.values()) {
+        const text = changes.map(one => one.data).join('\n')
+        const told = people.filter(one => text.includes(one.outcome.reporter))
+        const checks = people.filter(one => text.includes(one.check.id))
+        if (told.length === 0) continue
+        seen += told.length
+        expect(told.length).toBe(28)
+        expect([0, 28]).toContain(checks.length)
+        // The order of both: neither is that in which people came, and the checks' says nothing of the outcomes'.
+        const order = (list: readonly string[]) => list.toSorted((a, b) => text.indexOf(a) - text.indexOf(b))
+        const reporters = order(told.map(one => one.outcome.reporter))
+        expect(reporters).toEqual(reporters.toSorted())
+      }
+      expect(seen).toBe(people.length)
+    })
+
+    test('a back-up holds no answer of a counted check', async () => {
+      if (!onSqlite()) return
+      const copy = join(folder, 'copy.db')
+      await sql`vacuum into ${copy}`.execute(opened.db)
+      const { DatabaseSync } = await import('node:sqlite')
+      const database = new DatabaseSync(copy)
+      const text = JSON.stringify(database.prepare('select * from checks').all())
+      database.close()
+      expect(text).toContain('person 7')
+      for (const { outcome } of people)
+        for (const mark of Object.values(outcome.options)) expect(text).not.toContain(mark)
+    })
+  })
