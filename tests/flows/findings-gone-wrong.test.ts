@@ -137,8 +137,9 @@ test('what was counted under a pack that is no longer installed is still shown, 
   let programs: Services['programs'] | undefined
   await openSeeded(services => ({
     ...services,
-    get programs() {
-      return programs ?? services.programs
+    families: {
+      ...services.families,
+      programsFor: async of => programs ?? services.families.programsFor(of),
     },
   }))
   programs = openPrograms([])

@@ -1,5 +1,5 @@
 // What a click or a form about a finding means, as a decision; or why it cannot be one.
-import { PermissionFlagsBits } from 'discord.js'
+import { PermissionFlagsBits, PermissionsBitField } from 'discord.js'
 import type { Deciding } from '../../trends/findings/decide.ts'
 import { weekOf, weekPlus } from '../../trends/week.ts'
 import type { Refusal } from '../interaction/refusal.ts'
@@ -39,10 +39,8 @@ export function meantBy(services: Pick<Services, 'now'>, interaction: Clicked, a
     case 'warned': {
       const channel = fields.getSelectedChannels(warningChannel, true).first()
       if (!channel) return undefined
-      // What Discord says the moderator may do there; the bot's own right shows when it posts.
-      const may =
-        'permissions' in channel && typeof channel.permissions === 'string' ? BigInt(channel.permissions) : null
-      const mayPost = may === null ? mayIn(interaction, channel.id) : (may & PermissionFlagsBits.SendMessages) !== 0n
+      const told = toldOf(channel)
+      const mayPost = told?.has(PermissionFlagsBits.SendMessages) ?? mayIn(interaction, channel.id)
       if (!mayPost) return { refusal: { code: 'may-not-post' } }
       return warningOf(interaction, text => ({ is: 'warn', by, channel: channel.id, text }))
     }
@@ -62,6 +60,13 @@ function warningOf(interaction: Clicked, event: (text: string) => Deciding): Mea
 export function writtenIn(interaction: Clicked): string | undefined {
   if (!interaction.isModalSubmit() || !interaction.fields.fields.has(warningField)) return undefined
   return interaction.fields.getTextInputValue(warningField)
+}
+
+/** What Discord says the moderator may do there, as it came with the form; the bot's own right shows when it posts. */
+function toldOf(channel: object): PermissionsBitField | undefined {
+  const told = 'permissions' in channel ? channel.permissions : undefined
+  if (typeof told === 'string' && /^\d+$/.test(told)) return new PermissionsBitField(BigInt(told))
+  return told instanceof PermissionsBitField ? told : undefined
 }
 
 function mayIn(interaction: Clicked, channelId: string): boolean {
