@@ -6,6 +6,7 @@ import { checkClick } from './check/check-click.ts'
 import { factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
+import { waitingClick } from './check/waiting/waiting-click.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
@@ -15,6 +16,7 @@ import { trendsClick } from './trends/trends-click.ts'
 const handlers = [
   checkClick,
   handClick,
+  waitingClick,
   factsClick,
   askClick,
   logClick,

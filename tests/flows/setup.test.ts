@@ -38,10 +38,10 @@ describe('the overview', () => {
     message = await pressed(warden.person, message, 'Step by step')
     const titles = ['Reports channel', 'Review channel', 'Moderators', 'Language', 'What is recorded', 'For how long']
     for (const [i, title] of titles.entries()) {
-      expect(text(message)).toContain(`### ${title} (${i + 1} of 7)`)
+      expect(text(message)).toContain(`### ${title} (${i + 1} of 8)`)
       message = await pressed(warden.person, message, 'Next: ')
     }
-    expect(text(message)).toMatch(/Offers in a forum \(7 of 7\)/)
+    expect(text(message)).toMatch(/Offers in a forum \(8 of 8\)/)
     expect(text(await pressed(warden.person, message, 'Overview'))).toMatch(/How this server is set up/)
     expect((await warden.settings()).revision).toBe(0)
   })

@@ -27,6 +27,7 @@ import { setup } from './setup.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
+import { waiting } from './waiting.ts'
 
 export const english = {
   ...names,
@@ -35,6 +36,7 @@ export const english = {
   ...ask,
   ...families,
   ...handOver,
+  ...waiting,
   ...safety,
   ...verdicts,
   ...refusals,

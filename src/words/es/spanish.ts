@@ -25,6 +25,7 @@ import { safety } from './safety.ts'
 import { setup } from './setup.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
+import { waiting } from './waiting.ts'
 
 export const spanish: Partial<Catalogue> = {
   ...names,
@@ -33,6 +34,7 @@ export const spanish: Partial<Catalogue> = {
   ...ask,
   ...families,
   ...handOver,
+  ...waiting,
   ...safety,
   ...verdicts,
   ...refusals,

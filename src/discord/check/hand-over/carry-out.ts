@@ -14,13 +14,19 @@ import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { offerOut } from './offer-out.ts'
-import { showPleaOver } from './show/help-request.ts'
+import { showClaimed, showPleaOver } from './show/help-request.ts'
 import { showHands } from './show/holder-menu.ts'
 import { type PanelNote, showPanel } from './show/panel.ts'
 import { postWord, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
-export async function carryOut(turn: Turn, event: HandOverEvent): Promise<void> {
+/** Takes of one person come one after the other, also beginnings: two at once would each see that there is room for one more. */
+export const carryOut = (turn: Turn, event: HandOverEvent): Promise<void> =>
+  event.is === 'take' || event.is === 'take-over'
+    ? turn.services.queue.inOrder(`begins ${turn.actor.person}`, () => inTurn(turn, event))
+    : inTurn(turn, event)
+
+async function inTurn(turn: Turn, event: HandOverEvent): Promise<void> {
   const { services, interaction, say, program, check, actor } = turn
   const stepped = act(program, check, actor, event, services.now())
   if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
@@ -75,7 +81,11 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
     case 'unask':
       return redraw(interaction, showHands(say, check))
     case 'send-back':
-      return redraw(interaction, showPleaOver(inPublic))
+      return redraw(interaction, showPleaOver(inPublic, check, program))
+    case 'claim':
+    case 'let-go':
+    case 'pass-on':
+      return replyPrivately(interaction, showClaimed(say, check))
     case 'decline':
       return redraw(interaction, showPanel(inPublic, what, check))
     default: {

@@ -133,8 +133,13 @@ const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevel
 /** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
 function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
   const { plea, starter } = custodyOf(check)
-  if (helping) return plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []
-  const wrote = plea === undefined || plea.question === question.id ? sentBack(say, check) : undefined
+  if (helping)
+    return [
+      ...(plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []),
+      // Why there is no answer that says that all is well.
+      ...(program.hazards.get(question.id) === 'get-away' ? [say('refusal.only-beside-it')] : []),
+    ]
+  const wrote = plea === undefined || plea.question === question.id ? sentBack(say, check, question.id) : undefined
   return [
     ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),

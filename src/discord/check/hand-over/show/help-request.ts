@@ -1,11 +1,14 @@
 // What moderators see of somebody who is stuck: the question, their words and photographs; and the question to answer for them.
 import { ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
+import type { HandOverAction, HandOverRecord } from '../../../../check/custody.ts'
 import { custodyOf } from '../../../../check/custody-of.ts'
+import type { Program } from '../../../../engine/compile.ts'
 import type { Question } from '../../../../engine/pack/pack.ts'
+import { sayAnswer } from '../../../../words/describe.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
-import { sayPerson } from '../../../../words/say-custody.ts'
+import { sayHandled, sayPerson } from '../../../../words/say-custody.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
 import type { ShownPicture } from '../../../message/shown-picture.ts'
 import { handButton } from './holder-menu.ts'
@@ -31,6 +34,8 @@ export function showPlea(
       ...(photos.length > 0 ? [small(say('plea.photos', { count: photos.length }))] : []),
       ...rows([
         handButton(check, 'help', say('plea.help'), ButtonStyle.Primary),
+        handButton(check, 'claim', say('plea.claim')),
+        handButton(check, 'pass-on', say('plea.pass-on')),
         handButton(check, 'send-back', say('plea.send-back')),
         handButton(check, 'take-over', say('plea.take-over')),
       ]),
@@ -40,8 +45,42 @@ export function showPlea(
   )
 }
 
-/** A plea that was answered, sent back or withdrawn: its photographs go with it. */
-export const showPleaOver = (say: Say): ShownMessage => message([text(say('plea.over')), small(say('caution.line'))])
+/** A plea that was answered, sent back or withdrawn, for the moderators who saw it: who did what, and when. Its photographs go with it. */
+export function showPleaOver(say: Say, check: Check, program?: Program): ShownMessage {
+  const last = custodyOf(check).history.findLast(one => endings.includes(one.did))
+  const answer = last?.did === 'helped' ? answerOf(say, check, last, program) : undefined
+  const lines = [say('plea.over'), ...(last ? [sayHandled(say, last)] : []), ...(answer ? [answer] : [])]
+  return message([text(lines.join('\n')), small(say('caution.line'))])
+}
+
+const endings: readonly HandOverAction[] = ['helped', 'sent-back', 'took-over', 'unasked']
+
+/** What a moderator has answered in the holder's place, and only that. */
+function answerOf(
+  say: Say,
+  check: Check,
+  { question = '', by }: HandOverRecord,
+  program?: Program,
+): string | undefined {
+  const asked = program?.questions.get(question)
+  const answer = check.answers[question]
+  if (!asked || !answer || check.saidBy?.[question] !== by) return undefined
+  return say('answer.said', { question: asked.ask, answer: sayAnswer(say, asked, answer) })
+}
+
+/** What whoever claims a question, lets it go or passes it on sees. */
+export function showClaimed(say: Say, check: Check): ShownMessage {
+  const { history, plea } = custodyOf(check)
+  const last = history.at(-1)
+  return message([
+    text(last ? sayHandled(say, last) : say('plea.over')),
+    ...rows([
+      handButton(check, 'help', say('plea.help'), ButtonStyle.Primary),
+      plea?.claimed ? handButton(check, 'let-go', say('plea.let-go')) : handButton(check, 'claim', say('plea.claim')),
+    ]),
+    small(say('caution.line')),
+  ])
+}
 
 /** What the moderator sees once their answer is stored; `told`: in which channel the holder was told, or in none, once that is known. */
 export function showThanks(say: Say, check: Check, told?: { readonly in: string | undefined }): ShownMessage {
