@@ -1,7 +1,7 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
-import { tellsOfDanger } from './danger.ts'
-import type { Entry, EntryId, Language } from './entry.ts'
+import { speaksOfOtherThings, tellsOfDanger } from './danger.ts'
+import { type Entry, type EntryId, type Language, languages } from './entry.ts'
 import { type Found, openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
 import { bare, wordsOf } from './terms.ts'
@@ -17,6 +17,8 @@ export type AnswerBook = {
   entry(id: EntryId): Entry | undefined
   /** Looks a question up in the language that it is in, whatever its writer reads (theirs first, then the server's); an id or a title finds its entry. */
   lookUp(question: string, reads: readonly Language[]): LookedUp
+  /** Makes the index of every language, so that nobody who asks waits for it. */
+  open(): void
 }
 
 const urgent = (entry: Entry): boolean => entry.caution === 'emergency'
@@ -52,9 +54,16 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
   /** Getting away goes before everything else that is sure; a sign of danger needs no sureness at all. */
   function answerTo(question: string, language: Language, found: readonly Found[]): Entry | undefined {
     if (tellsOfDanger(question, language)) return (search.find(question, language, urgent)[0] ?? found[0])?.entry
-    const sure = found.filter((one, i) => (i === 0 || urgent(one.entry)) && isSure(one, one.entry.caution))
+    if (speaksOfOtherThings(question, language)) return found.find(one => one.signs.exact === 1)?.entry
+    const sure = found.filter((one, i) =>
+      i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
+    )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }
 
-  return { entries, entry: id => byId.get(id), lookUp }
+  const open = () => {
+    for (const language of languages) search.find('', language)
+  }
+
+  return { entries, entry: id => byId.get(id), lookUp, open }
 }

@@ -9,7 +9,7 @@ export type Signs = {
   readonly close: number
   /** 1 if the question is one of the entry's own phrasings, of two terms or more, and no other entry's. */
   readonly exact: number
-  /** Half for each of the two rankings, by words and by phrasings, that puts the entry first. */
+  /** A third for each of the three rankings, by words, by phrasings and by Bayes, that puts the entry first. */
   readonly agreed: number
   /** Share of the question that no entry knows anything of, where no word shows that it is about cells; otherwise 0. */
   readonly astray: number
@@ -27,20 +27,20 @@ export const muchInCommon = 4
  * finds it.
  */
 const weights: Signs & { readonly constant: number } = {
-  constant: -4,
-  common: 3.9,
-  close: 3,
+  constant: -3.3,
+  common: 3.2,
+  close: 2.8,
   exact: 4.5,
-  agreed: 2,
-  astray: -1,
-  elsewhere: -4.9,
+  agreed: 2.1,
+  astray: -2.4,
+  elsewhere: -4.7,
 }
 
 /**
  * From here on an answer is shown; below, only the nearest topics. A wrong answer costs more than a second tap, but not where
  * something may be burning: there, a needless “get away” costs less than a missing one.
  */
-const sureFrom: Record<CautionKind, number> = { line: 0.75, full: 0.75, emergency: 0.5 }
+const sureFrom: Record<CautionKind, number> = { line: 0.77, full: 0.77, emergency: 0.5 }
 /** From here on a question is an entry's own phrasing but for a slip; below, one word in common is not enough. */
 const nearlyExact = 0.9
 

@@ -1,9 +1,11 @@
-// Finds the entry that answers a question: BM25 over all entries, the nearest phrasing among the best, and how sure that is.
+// Finds the entry that answers a question: BM25 and Bayes over all entries, the nearest phrasing among the best, and how sure that is.
+import { openBayes } from './bayes.ts'
 import { openRanking, type Ranked } from './bm25.ts'
 import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing } from './closeness.ts'
 import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
-import { openTerms } from './terms.ts'
+import { type KnownWords, wordsIn } from './known-words.ts'
+import { bare, openTerms, wordsOf } from './terms.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
 export type Found = { readonly entry: Entry; readonly confidence: number; readonly signs: Signs }
@@ -18,12 +20,13 @@ export type AnswerSearch = {
 export type Only = (entry: Entry) => boolean
 
 const boosts = { title: 3, keywords: 3, body: 1 }
-/** What the nearest phrasing counts beside the ranking by words: more than that, found on our own questions. */
+/** What the nearest phrasing and Bayes count beside the ranking by words: found on keywords that were left out of the entries in turn. */
 const phrasingCounts = 1.5
+const bayesCounts = 2
 
 const mostFound = 8
 /** For how many the nearest phrasing is looked up. */
-const looked = 2 * mostFound
+const looked = 3 * mostFound
 /** Longer questions are read up to here. */
 const longestQuery = 400
 /** From here on question and phrasing have the same terms: closeness is a sum of fractions. */
@@ -31,6 +34,7 @@ const nearlyOne = 0.999
 
 export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
   const opened = new Map<Language, OneLanguage>()
+  const words = new Map<Language, KnownWords>()
   // A language is indexed when the first asks in it.
   const open = (language: Language): OneLanguage => {
     const one = opened.get(language) ?? openLanguage(entries, language)
@@ -38,15 +42,16 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
     return one
   }
   return {
-    find: (query, language, only) => open(language).find(query.slice(0, longestQuery), only),
-    knows: (query, language) => open(language).knows(query.slice(0, longestQuery)),
+    find: (query, language, only) => open(language)(query.slice(0, longestQuery), only),
+    knows: (query, language) => {
+      const known = words.get(language) ?? wordsIn(entries, language)
+      words.set(language, known)
+      return known.share(query.slice(0, longestQuery))
+    },
   }
 }
 
-type OneLanguage = {
-  find(query: string, only?: Only): readonly Found[]
-  knows(query: string): number
-}
+type OneLanguage = (query: string, only?: Only) => readonly Found[]
 
 type Indexed = {
   readonly entry: Entry
@@ -62,12 +67,22 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
     vocabulary,
     texts.flatMap(({ title, body, keywords }) => [title, body, ...keywords]),
   )
-  const fields = texts.map(({ title, keywords, body }) => ({
-    title: terms.ofText(title),
-    keywords: keywords.flatMap(terms.ofText),
-    body: terms.ofText(body),
-  }))
-  const rank = openRanking(fields, boosts)
+  const fields = texts.map(({ title, keywords, body }) => {
+    const asked = keywords.map(terms.ofText)
+    const titled = terms.ofText(title)
+    return { title: titled, keywords: asked.flat(), body: terms.ofText(body), phrased: [titled, ...asked] }
+  })
+  const rank = openRanking(
+    fields.map(({ title, keywords, body }) => ({ title, keywords, body })),
+    boosts,
+  )
+  const spokenWords = (text: string) => wordsOf(bare(text)).map(terms.ofWord)
+  const fitting = openBayes(
+    texts.map(({ title, keywords, body }) => ({
+      phrasings: [title, title, ...keywords].map(spokenWords),
+      body: spokenWords(body),
+    })),
+  )
   const sets = fields.map(({ title, keywords, body }) => {
     const named = new Set([...title, ...keywords])
     return { named, all: new Set([...named, ...body]) }
@@ -76,52 +91,52 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
   for (const { all } of sets) for (const term of all) rarity.set(term, (rarity.get(term) ?? 0) + 1)
   /** How much a term tells: one that no entry has tells most. */
   const telling: Telling = term => Math.log(1 + (entries.length + 0.5) / ((rarity.get(term) ?? 0) + 0.5))
-  const phrasingsOf = (list: readonly string[]) => list.map(one => toPhrasing(terms.ofText(one), telling))
+  const phrasingsOf = (list: readonly (readonly string[])[]) => list.map(one => toPhrasing(one, telling))
   const indexed = entries.map((entry, i): Indexed => {
-    const { title = '', keywords = [] } = texts[i] ?? {}
     const { all = new Set<string>(), named = all } = sets[i] ?? {}
-    return { entry, all, named, phrasings: phrasingsOf([title, ...keywords]) }
+    return { entry, all, named, phrasings: phrasingsOf(fields[i]?.phrased ?? []) }
   })
   const ours = new Set(vocabulary.ours.split(' ').map(terms.ofWord))
-  const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')))
-
-  const knows = (query: string): number => {
-    const asked = distinctTerms(terms.ofQuery(query))
-    return asked.length === 0 ? 0 : asked.filter(one => one.counts === 1 && rarity.has(one.term)).length / asked.length
-  }
+  const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')).map(terms.ofText))
 
   function find(query: string, only?: Only): readonly Found[] {
     const asked = distinctTerms(terms.ofQuery(query))
-    const fits = ({ place }: Ranked) => !only || entries.slice(place, place + 1).some(only)
-    const ranked = rank(asked).filter(fits).slice(0, looked)
+    const counts = ({ place }: Ranked) => !only || entries.slice(place, place + 1).some(only)
+    const ranked = rank(asked).filter(counts).slice(0, looked)
     const best = ranked[0]?.score ?? 1
+    const fits = fitting(spokenWords(query))
     const hits = ranked
       .flatMap(({ place, score }) => {
         const one = indexed[place]
         if (!one) return []
         const near = nearest(asked, one.phrasings, telling)
         const covered = share(asked, one.all, telling)
-        return [{ one, near, bm25: score, score: score / best + phrasingCounts * near.close + covered }]
+        const fit = fits[place] ?? 0
+        const sum = score / best + phrasingCounts * near.close + bayesCounts * fit + covered
+        return [{ one, near, fit, bm25: score, score: sum }]
       })
       .toSorted((a, b) => b.score - a.score)
       .slice(0, mostFound)
     const [closest = 0, next = 0] = hits.map(hit => hit.near.close).toSorted((a, b) => b - a)
+    // What was only guessed from a mistyped word may be a word of another matter.
+    const strangers = new Set(asked.filter(one => one.counts < 1 || !rarity.has(one.term)).map(one => one.term))
     const ofTheQuestion = {
       elsewhere: nearest(asked, elsewhere, telling).close,
-      astray: asked.some(one => ours.has(one.term)) ? 0 : 1 - share(asked, rarity, telling),
+      astray: asked.some(one => ours.has(one.term)) ? 0 : share(asked, strangers, telling),
     }
-    return hits.map(({ one, near, bm25 }): Found => {
+    const fittest = Math.max(...hits.map(hit => hit.fit))
+    return hits.map(({ one, near, fit, bm25 }): Found => {
       const common = asked.filter(({ term }) => one.named.has(term)).length
       const signs: Signs = {
         common: Math.min(1, common / muchInCommon),
         close: near.close,
         exact: near.shared > 1 && near.close > nearlyOne && next < near.close ? 1 : 0,
-        agreed: (near.close === closest ? 0.5 : 0) + (bm25 === best ? 0.5 : 0),
+        agreed: [near.close === closest, bm25 === best, fit === fittest].filter(Boolean).length / 3,
         ...ofTheQuestion,
       }
       return { entry: one.entry, signs, confidence: confidenceOf(signs) }
     })
   }
 
-  return { find, knows }
+  return find
 }

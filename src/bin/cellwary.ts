@@ -1,9 +1,11 @@
 #!/usr/bin/env node
 // The command line: one file a command in cli/. Exit codes: 0 fine, 1 findings about the input, 2 misuse.
 import { Command, CommanderError } from 'commander'
+import manifest from '../../package.json' with { type: 'json' }
 import { UnusablePacks } from '../packs/unusable-packs.ts'
 import { batchCommand } from './cli/batch.ts'
 import { claimCommand } from './cli/claim.ts'
+import { doctorCommand } from './cli/doctor.ts'
 import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
 import { pictureCommand } from './cli/picture.ts'
@@ -14,6 +16,7 @@ const program = new Command('cellwary')
   .description(
     'Check whether a cylindrical lithium-ion cell is what it claims to be. A pass proves nothing; unsure means do not use.',
   )
+  .version(manifest.version)
   .enablePositionalOptions()
   .exitOverride()
 const commands = [
@@ -24,6 +27,7 @@ const commands = [
   batchCommand(),
   trendsCommand(),
   pictureCommand(),
+  doctorCommand(),
 ]
 for (const command of commands) program.addCommand(command)
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()

@@ -1,30 +1,33 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
 import { createHash, randomBytes } from 'node:crypto'
 import Keyv from 'keyv'
-import type { Kysely } from 'kysely'
+import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
-import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
+import type { FamilyFiles } from '../discord/families/family-files.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
+import { dayOf } from '../engine/day-of.ts'
 import { openPrograms, type Programs } from '../engine/programs.ts'
 import { openFamilyPrograms } from '../families/family-programs.ts'
 import { lookedAtAnyway } from '../families/features.ts'
-import { settleFinished } from '../jobs/settle-finished.ts'
+import { sweep } from '../jobs/sweep.ts'
 import type { Job } from '../jobs/weekly-job.ts'
+import { ageingSoon } from '../packs/ageing.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
 import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
-import { claimsKept } from '../server/offer-claims.ts'
+import { openTextReader, type TextReader } from '../readers/text-file.ts'
 import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
+import { databaseTime } from '../stores/database-time.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
@@ -40,6 +43,8 @@ import { openDatabase, prepareFolder } from './prepare-data.ts'
 export type OpenedServices = {
   readonly services: Services
   readonly job: Omit<Job, 'services'>
+  /** Rejects where the database does not answer. */
+  askDatabase(): Promise<unknown>
   close(): Promise<void>
 }
 
@@ -47,12 +52,19 @@ export type OpenedServices = {
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
+/** `queried` is told of every statement of the database, in seconds. */
+export async function openServices(
+  config: Config,
+  log: Logger,
+  posts: Posts,
+  queried?: (seconds: number) => void,
+): Promise<OpenedServices> {
   const now = Date.now
   await prepareFolder(config.data)
-  const db = await openDatabase(config)
+  const db = await openDatabase(config, log, queried)
+  const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
-  const checks = rememberChecks(openCheckStore(db, trends.seal))
+  const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
@@ -61,19 +73,17 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
   const queue = openKeyedQueue()
-  const sweep = () =>
+  const clock = {
+    memory: new Keyv({ store: new KeptValues(db, 'clock') }),
+    databaseTime: () => databaseTime(db),
+  }
+  const sweepOnce = () =>
     queue
-      .inBackground(async () => {
-        const settled = await settleFinished(services)
-        const gone = await checks.purge(now())
-        await offers.purge(now() - claimsKept)
-        await sweepNotices(services)
-        log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
-      })
+      .inBackground({ is: 'sweep' }, () => sweep(services, kept, clock))
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
-  const timer = setInterval(sweep, sweepEvery).unref()
+  const timer = setInterval(sweepOnce, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
-  const servers = openSettingsStore(db)
+  const servers = openSettingsStore(db, leftOut)
   const offers = openOfferClaims(db)
   const notices = openNoticeStore(db)
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
@@ -92,9 +102,10 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     drafts,
     logs,
     photos,
+    files: familyFiles(openTextReader(config.attachmentOrigins)),
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
-    traces: tracesWith(openTraces(db, trends.seal), checks),
+    traces: tracesWith(openTraces(db, trends.seal, leftOut), checks),
     posts: queuePosts(posts),
     now,
     newId,
@@ -106,10 +117,12 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
       keys: trends.keys,
       sealKeys: trends.sealKeys,
       leases: trends.leases,
+      clock,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
       whereabouts: () => 'elsewhere',
     },
+    askDatabase: () => sql`select 1`.execute(db),
     async close() {
       clearInterval(timer)
       await queue.idle()
@@ -123,6 +136,8 @@ async function packsOf({ rules, pseudo, demo }: Config, memory: Keyv, log: Logge
   const { packs: all, leftOut } = await installedPacks(rules, memory)
   for (const sentence of leftOut) log.error({ sentence }, 'a rule pack is left out')
   const packs = demo ? all : all.filter(pack => pack.id !== demoPack)
+  for (const ageing of ageingSoon(packs, dayOf(Date.now())))
+    log.warn(ageing, 'signs of a rule pack stop counting on this day; their figures want looking up')
   if (!pseudo) return packs
   const { inPseudo, openPseudo } = await import('../words/pseudo.ts')
   openPseudo()
@@ -143,6 +158,20 @@ async function openFamilies(
   const made = openFamilyPrograms(programs, lookedAtAnyway)
   return openFamilyDesk(openFamilyStore(db), programs, made, constructions, sha256, now)
 }
+
+/** Families as files; YAML is loaded when the first is read or written. */
+const familyFiles = (reader: TextReader): FamilyFiles => ({
+  async read(link, id) {
+    const [{ readFamilyFile }, { fileLimits }] = await Promise.all([
+      import('../packs/read-family-file.ts'),
+      import('../families/exchange/exchange.ts'),
+    ])
+    const file = await reader.read(link, fileLimits.bytes)
+    if (file.ok) return readFamilyFile(file.text, id)
+    return file.why === 'too-large' ? { ok: false, tooLarge: fileLimits.bytes / 1024 } : { ok: false, yaml: file.why }
+  },
+  write: async facts => (await import('../packs/read-family-file.ts')).writeFamilyFile(facts),
+})
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */
 function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {

@@ -63,8 +63,8 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
     services: {
       outcomes: openOutcomeLog(db, seal, damaged, lost),
       releases: openReleaseLog(db),
-      findings: openFindingLog(db),
       knownFakes: keptByName,
+      findings: openFindingLog(db, error => log.error({ err: error }, 'a finding is left out')),
       optOuts: openOptOuts(db),
       async reporterOf({ server, user, week, pooling }) {
         const key = await keys.keyOf(epochOf(week))

@@ -35,12 +35,12 @@ function goOn(program: Program, check: Check, event: CheckEvent, now: number): S
 
 /** A moderator, at the one question they were asked. */
 function help(program: Program, check: Check, actor: Actor, event: Answering, now: number): Stepping {
-  const { plea } = custodyOf(check)
-  if (!mayHelp(actor) || plea?.question !== event.question) return refused({ code: 'not-yours' })
+  const { helpRequest } = custodyOf(check)
+  if (!mayHelp(actor) || helpRequest?.question !== event.question) return refused({ code: 'not-yours' })
   if (!canBeSaidFromAfar(program, check, event.question, event.answer)) return refused({ code: 'only-beside-it' })
   // Whoever asked may have paused meanwhile: the question they asked about is answered all the same.
   const asking: Check =
-    check.phase.is === 'paused' ? { ...check, phase: { is: 'asking', question: plea.question } } : check
+    check.phase.is === 'paused' ? { ...check, phase: { is: 'asking', question: helpRequest.question } } : check
   const helper = { by: actor.person, at: now }
   return settled(check, step(program, asking, { ...event, by: actor.person }, now), helper)
 }
@@ -62,15 +62,15 @@ function hand(program: Program, check: Check, actor: Actor, event: HandOverEvent
 
 /** A question that was asked of a moderator is asked no longer once it is answered, or the check has gone on to another. */
 function settled(before: Check, stepped: Stepping, helper?: Helper): Stepping {
-  const { plea } = custodyOf(before)
-  if (!stepped.ok || !plea) return stepped
+  const { helpRequest } = custodyOf(before)
+  if (!stepped.ok || !helpRequest) return stepped
   const { check, screen } = stepped
   const { phase } = check
-  const still = phase.is === 'paused' || ('question' in phase && phase.question === plea.question)
+  const still = phase.is === 'paused' || ('question' in phase && phase.question === helpRequest.question)
   if (still) return stepped
-  const { plea: _over, ...custody } = custodyOf(check)
+  const { helpRequest: _over, ...custody } = custodyOf(check)
   const history = helper
-    ? [...custody.history, { ...helper, did: 'helped' as const, question: plea.question }]
+    ? [...custody.history, { ...helper, did: 'helped' as const, question: helpRequest.question }]
     : custody.history
   const next: Check = { ...check, custody: { ...custody, history } }
   return { ok: true, check: next, screen: { ...screen, check: next } }

@@ -15,8 +15,8 @@ export function isFor(taker: Taker, actor: Actor): boolean {
 
 /** Whether a check is with somebody else than its starter, offered to somebody, or at a question that moderators were asked. */
 export function isInOtherHands(check: Check): boolean {
-  const { starter, offer, plea } = custodyOf(check)
-  return check.holder !== starter || offer !== undefined || plea !== undefined
+  const { starter, offer, helpRequest } = custodyOf(check)
+  return check.holder !== starter || offer !== undefined || helpRequest !== undefined
 }
 
 /** Whether a person may see how far a check is: its holder, its starter, whom it is offered to, and moderators. */

@@ -55,7 +55,7 @@ export type Custody = {
   /** Who the holder had it from; absent while it is with the starter. */
   readonly from?: PersonId
   readonly offer?: Offer
-  readonly plea?: HelpRequest
+  readonly helpRequest?: HelpRequest
   /** Whether the holder lets the starter see the answers. */
   readonly shares: boolean
   /** Oldest first. */

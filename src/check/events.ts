@@ -12,6 +12,8 @@ export type Start = {
   readonly mode?: Mode
   readonly cells: number
   readonly family: FamilyId | null
+  /** The tools its person has said are there. */
+  readonly tools?: readonly Tool[]
   /** What is known before the first question, such as a listing's claims. */
   readonly known?: Answers
 }

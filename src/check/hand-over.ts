@@ -65,7 +65,7 @@ export const isHandOver = (event: { readonly is: string }): event is HandOverEve
 /** Takes one event at `now` (ms since 1970). Neither the revision nor the question on screen changes here. */
 export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: number): HandedOver {
   const custody = custodyOf(check)
-  const { offer, plea } = custody
+  const { offer, helpRequest } = custody
   const holds = actor.person === check.holder
   if (check.server === null) return refuse({ code: 'outside-server' })
   const tooOften = custody.history.length >= mostHandled
@@ -82,7 +82,7 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
       return kept(
         check,
-        { ...without(custody, 'plea'), offer: { to: event.to, until: now + offerLasts } },
+        { ...without(custody, 'helpRequest'), offer: { to: event.to, until: now + offerLasts } },
         entry('offered', event.why, event.to),
       )
     case 'take':
@@ -107,28 +107,30 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       if (!holds) return refuse({ code: 'not-yours' })
       if (!actor.here) return refuse({ code: 'outside-server' })
       if (offer) return refuse({ code: 'offered' })
-      if (plea) return refuse({ code: 'asked-already' })
+      if (helpRequest) return refuse({ code: 'asked-already' })
       if (!('question' in check.phase)) return refuse({ code: 'nothing-to-ask' })
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
       return kept(
         check,
-        { ...custody, plea: { question: check.phase.question, words: cut(event.words), where: event.where } },
+        { ...custody, helpRequest: { question: check.phase.question, words: cut(event.words), where: event.where } },
         entry('asked', event.words),
       )
     case 'unask':
       if (!holds) return refuse({ code: 'not-yours' })
-      return plea ? kept(check, without(custody, 'plea'), entry('unasked')) : refuse({ code: 'not-asked' })
+      return helpRequest
+        ? kept(check, without(custody, 'helpRequest'), entry('unasked'))
+        : refuse({ code: 'not-asked' })
     case 'claim':
     case 'let-go':
     case 'pass-on':
     case 'send-back': {
       if (!mayHelp(actor)) return refuse({ code: 'not-moderator' })
-      if (!plea) return refuse({ code: 'not-asked' })
-      const about = { question: plea.question }
+      if (!helpRequest) return refuse({ code: 'not-asked' })
+      const about = { question: helpRequest.question }
       if (event.is === 'send-back')
-        return kept(check, without(custody, 'plea'), { ...entry('sent-back', event.why), ...about })
+        return kept(check, without(custody, 'helpRequest'), { ...entry('sent-back', event.why), ...about })
       if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
-      return helped(check, custody, plea, event, actor, entry, about, now)
+      return helped(check, custody, helpRequest, event, actor, entry, about, now)
     }
     case 'take-over':
       if (!actor.moderator) return refuse({ code: 'not-moderator' })
@@ -159,24 +161,28 @@ function helped(
       if (claimed?.by === actor.person) return refuse({ code: 'to-oneself' })
       // Whoever has said so first is not pushed aside; they let it go, or pass it on.
       if (claimed) return refuse({ code: 'claimed-already' })
-      const plea = { ...asked, ...still, claimed: { by: actor.person, at: now } }
-      return kept(check, { ...custody, plea }, { ...entry('claimed'), ...about })
+      const helpRequest = { ...asked, ...still, claimed: { by: actor.person, at: now } }
+      return kept(check, { ...custody, helpRequest }, { ...entry('claimed'), ...about })
     }
     case 'let-go': {
       if (claimed?.by !== actor.person) return refuse({ code: 'not-claimed' })
-      return kept(check, { ...custody, plea: { ...asked, ...still } }, { ...entry('let-go'), ...about })
+      return kept(check, { ...custody, helpRequest: { ...asked, ...still } }, { ...entry('let-go'), ...about })
     }
     case 'pass-on': {
       const { to } = event
       if (to.to === 'anyone')
-        return kept(check, { ...custody, plea: asked }, { ...entry('passed-on', '', to), ...about })
+        return kept(check, { ...custody, helpRequest: asked }, { ...entry('passed-on', '', to), ...about })
       if (to.to === 'person' && to.person === check.holder) return refuse({ code: 'to-oneself' })
-      return kept(check, { ...custody, plea: { ...asked, meant: to } }, { ...entry('passed-on', '', to), ...about })
+      return kept(
+        check,
+        { ...custody, helpRequest: { ...asked, meant: to } },
+        { ...entry('passed-on', '', to), ...about },
+      )
     }
   }
 }
 
-const without = (custody: Custody, part: 'offer' | 'plea'): Custody => {
+const without = (custody: Custody, part: 'offer' | 'helpRequest'): Custody => {
   const { [part]: _gone, ...rest } = custody
   return rest
 }

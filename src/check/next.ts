@@ -1,6 +1,6 @@
 // Which question comes next: an expert's order, and within it the one that tells most for its effort.
 //
-// First what may mean "get away from it", then what was found out elsewhere and needs a second look, then label, looks and tools.
+// First what may mean "get away from it", then what accuses and needs a second look, then label and looks, the hands, and tools.
 // Within that, every question waits until the hazards that take less care have been asked about: no hands before the looks, no meter before
 // the wrap is known to be whole. Lifting a wrap and putting a load on come last: whatever an easier step can settle needs no risky one.
 import type { Answer, QuestionId } from '../engine/answers.ts'
@@ -9,8 +9,8 @@ import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
 import type { Care, Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
-import { stageOf, stages } from './stage.ts'
-import { hasTool } from './tools.ts'
+import { stageOf } from './stage.ts'
+import { hasTool, toolsFor } from './tools.ts'
 
 export type Next =
   | { readonly is: 'ask'; readonly question: QuestionId; readonly left: number }
@@ -29,13 +29,14 @@ export function nextOf(program: Program, check: Check): Next {
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
   const offHands = mustKeepOff(program, check)
   const wanted = open.filter(
-    question =>
-      (check.mode === 'full' || question.quick) && hasTool(check, question) && !(offHands && question.care !== 'look'),
+    question => isInDepth(check, question) && hasTool(check, question) && !(offHands && question.care !== 'look'),
   )
   const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
   const left =
-    wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false).length +
-    pending.filter(([id]) => !wanted.some(question => question.id === id)).length
+    mayStillAsk(
+      check,
+      wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false),
+    ) + pending.filter(([id]) => !wanted.some(question => question.id === id)).length
   const urgent = wanted.find(question => stageOf(program, question) === 'safety')
   if (urgent) return { is: 'ask', question: urgent.id, left }
   const [known] = pending
@@ -43,7 +44,7 @@ export function nextOf(program: Program, check: Check): Next {
   // What decides whether other answers count is asked before them.
   const first = wanted.find(question => program.family?.first?.includes(question.id))
   if (first) return { is: 'ask', question: first.id, left }
-  const easy = firstInOrder(program, wanted)
+  const easy = firstInOrder(program, check, wanted)
   if (easy) return { is: 'ask', question: easy.id, left }
   const beside = besideOf(program, check)
   if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
@@ -55,14 +56,41 @@ export function nextOf(program: Program, check: Check): Next {
   return { is: 'done', settled: false }
 }
 
-/** The first by stage among those that ask for no more care than the mildest hazard that is still open; `wanted` is by gain. */
-function firstInOrder(program: Program, wanted: readonly Question[]): Question | undefined {
-  const reach = levels.findIndex(level =>
-    wanted.some(question => question.care === level && program.hazards.has(question.id)),
-  )
+/** Whether an answer to a question can still bring a danger: all else that the hazard reads is answered, or will be asked. */
+function canEndanger(program: Program, check: Check, wanted: readonly Question[], id: QuestionId): boolean {
+  const open = new Set(wanted.map(question => question.id))
+  return program.rules.some(rule => {
+    const read = rule.kind === 'hazard' ? (program.reads.get(rule.id) ?? []) : []
+    return read.includes(id) && read.every(one => open.has(one) || check.answers[one] !== undefined)
+  })
+}
+
+/** The first by what it asks of a person, among those that ask for no more than the mildest hazard still open; `wanted` is by gain. */
+function firstInOrder(program: Program, check: Check, wanted: readonly Question[]): Question | undefined {
+  const unsafe = wanted.filter(({ id }) => program.hazards.has(id) && canEndanger(program, check, wanted, id))
+  const cares = new Set(unsafe.map(question => question.care))
+  const reach = levels.findIndex(level => cares.has(level))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
-  const easy = wanted.filter(question => within.includes(question.care))
-  return stages.flatMap(stage => easy.find(question => stageOf(program, question) === stage) ?? [])[0]
+  return within.flatMap(level => wanted.find(question => question.care === level) ?? [])[0]
+}
+
+/**
+ * A quick check asks so many questions and no more, whatever is still open: of people who are asked ten, one in fourteen leaves, of
+ * those who are asked thirty, one in three (MacElroy 2000, second-hand).
+ */
+export const mostQuick = 10
+
+/** Whether a question belongs into a check as thorough as this one: a tool that is there is used even when the other questions are over. */
+function isInDepth({ mode, trail, tools }: Check, question: Question): boolean {
+  if (mode === 'full') return true
+  return question.quick && (trail.length < mostQuick || (tools !== undefined && toolsFor(question).length > 0))
+}
+
+/** How many of these can be asked at most. */
+function mayStillAsk({ mode, trail }: Check, questions: readonly Question[]): number {
+  if (mode === 'full') return questions.length
+  const withTools = questions.filter(question => toolsFor(question).length > 0).length
+  return Math.min(questions.length - withTools, Math.max(0, mostQuick - trail.length)) + withTools
 }
 
 /** Whether a danger to get away from could not be told: then nothing is asked that needs hands. */

@@ -2,10 +2,10 @@
 import type { CheckId } from './ids.ts'
 
 /**
- * `panel`: where it was offered. `plea`: what moderators were asked, with photographs. `word`: its holder was told to go on.
+ * `panel`: where it was offered. `help-request`: what moderators were asked, with photographs. `note`: its holder was told to go on.
  * `alarm`: somebody who does not hold it was told of danger, or that it is with somebody else now.
  */
-export type NoticeKind = 'panel' | 'plea' | 'word' | 'alarm'
+export type NoticeKind = 'panel' | 'help-request' | 'note' | 'alarm'
 
 export type Notice = {
   readonly check: CheckId

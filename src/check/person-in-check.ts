@@ -34,7 +34,12 @@ export function giveBackWithout(check: Check, person: PersonId): Check | undefin
   const { starter } = custodyOf(check)
   if (starter === person) return undefined
   const { saidBy: _said, leaves: _leaves, ...rest } = check
-  const { from: _from, offer: _offer, plea: _plea, ...custody } = without({ ...check, holder: starter }, person)
+  const {
+    from: _from,
+    offer: _offer,
+    helpRequest: _helpRequest,
+    ...custody
+  } = without({ ...check, holder: starter }, person)
   // Packs that it was judged by are found anew, and with them what is given.
   const anew = { answers: {}, trail: [], consents: {}, packs: [], phase: { is: 'paused' } } as const
   return { ...rest, ...anew, holder: starter, custody: { ...custody, shares: false } }
@@ -52,14 +57,14 @@ export function forgetPerson(check: Check, person: PersonId): Check {
 }
 
 function without(check: Check, person: PersonId): Custody {
-  const { from, offer, plea, starter, history, ...rest } = custodyOf(check)
+  const { from, offer, helpRequest, starter, history, ...rest } = custodyOf(check)
   const toThem = offer?.to.to === 'person' && offer.to.person === person
   return {
     ...rest,
     starter: starter === person ? check.holder : starter,
     ...(from !== undefined && from !== person && starter !== person && { from }),
     ...(offer && !toThem && { offer }),
-    ...(plea && { plea: unclaimed(plea, person) }),
+    ...(helpRequest && { helpRequest: unclaimed(helpRequest, person) }),
     history: history.map(one => forgetIn(one, person)),
   }
 }

@@ -107,8 +107,8 @@ function isStuck({ trail, answers }: Check): boolean {
 
 /** The question a moderator was asked about; undefined if nothing is asked any more. */
 export function helpingScreen(program: Program, check: Check): Extract<Screen, { kind: 'question' }> | undefined {
-  const { plea } = custodyOf(check)
-  const question = plea && program.questions.get(plea.question)
+  const { helpRequest } = custodyOf(check)
+  const question = helpRequest && program.questions.get(helpRequest.question)
   if (!question || check.phase.is === 'closed') return undefined
   const again =
     check.phase.is === 'second-look' && check.phase.question === question.id ? check.phase.answer : undefined

@@ -1,5 +1,5 @@
 // The life of a check: one event in, the next state and its screen out, or a refusal that changes nothing.
-import { type Answer, type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
+import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { dayOf } from '../engine/day-of.ts'
 import { accusing, misfit } from './answer-fits.ts'

@@ -30,10 +30,10 @@ export function waitingFor(checks: readonly Check[], actor: Actor, filter: Waiti
 /** Undefined for a check that waits for nobody: it goes on with its holder, is over, or its offer has lapsed. */
 export function waitOf(check: Check, now: number): Waiting | undefined {
   if (check.phase.is === 'closed' || now >= check.expiresAt) return undefined
-  const { plea, offer, history } = custodyOf(check)
+  const { helpRequest, offer, history } = custodyOf(check)
   const last = (did: 'asked' | 'offered') => history.findLast(one => one.did === did)?.at ?? check.startedAt
-  if (plea) {
-    const { question, claimed, meant } = plea
+  if (helpRequest) {
+    const { question, claimed, meant } = helpRequest
     return { check, since: last('asked'), for: 'help', question, claimedBy: claimed?.by ?? null, meant: meant ?? null }
   }
   return offer && now < offer.until ? { check, since: last('offered'), for: 'taker', to: offer.to } : undefined

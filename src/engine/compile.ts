@@ -1,6 +1,7 @@
 // From packs to a program: the questions and rules in scope for one family (or none), ready to judge and to look ahead.
 import { type Answers, type FamilyId, option, type QuestionId, type RuleId } from './answers.ts'
 import { questionsOf } from './conditions.ts'
+import { type Bench, openBench } from './outlook/bench.ts'
 import { atomsByQuestion, compileModel } from './outlook/model.ts'
 import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
 import { openSpace, type Places, type Space } from './outlook/space.ts'
@@ -51,14 +52,15 @@ export type Compiling =
 
 /**
  * Compiles packs for one family. Packs without families apply to every cell; a pack with families joins only when one of them
- * is the family. `today` is YYYY-MM-DD; rules past their last day no longer count. `also`: questions that can be answered though no
- * rule reads them: they change no verdict.
+ * is the family. `today` is YYYY-MM-DD; signs past their last day no longer count. `also`: questions that can be answered though no
+ * rule reads them: they change no verdict. On one `bench` what programs share is made once.
  */
 export function compile(
   packs: readonly Pack[],
   today: string,
   familyId?: FamilyId,
   also: readonly QuestionId[] = [],
+  bench: Bench = openBench(),
 ): Compiling {
   const family = familyId === undefined ? undefined : findFamily(packs, familyId)
   if (familyId !== undefined && !family) {
@@ -87,11 +89,24 @@ export function compile(
     ? rules.filter(rule => closes.includes(rule.id) || (rule.kind === 'hazard' && !expired.has(rule.id)))
     : []
   const atoms = atomsByQuestion(rules.map(rule => rule.when))
-  const states = new Map(questions.map(question => [question.id, statesOf(question, atoms.get(question.id) ?? [])]))
-  const modelQuestions = questions.map(({ id, effort }) => ({ id, effort, states: states.get(id) ?? [] }))
-  const space = openSpace(modelQuestions, atoms)
-  const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when) }
-  const result = compileModel(model, space)
+  // What every cell is asked stands first, so that the same rules find their questions in the same places whatever the family.
+  const general = new Set(rules.flatMap(rule => (rule.families ? [] : questionsOf(rule.when))))
+  const inOrder = [...questions.filter(one => general.has(one.id)), ...questions.filter(one => !general.has(one.id))]
+  const space = openSpace(
+    inOrder.map(question => {
+      const mine = atoms.get(question.id) ?? []
+      return { id: question.id, variable: bench.variable(question, question.id, mine, () => statesOf(question, mine)) }
+    }),
+    bench.weighers,
+  )
+  const given: Answers = Object.fromEntries(Object.entries(family?.given ?? {}).map(([id, one]) => [id, option(one)]))
+  const modelQuestions = space.questions.map(({ id, variable }, i) => ({
+    id,
+    effort: inOrder[i]?.effort ?? 1,
+    states: variable.states,
+  }))
+  const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when), given }
+  const result = compileModel(model, bench, space)
   if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
   return {
     ok: true,
@@ -103,10 +118,10 @@ export function compile(
       rules,
       reads: new Map(rules.map(rule => [rule.id, questionsOf(rule.when)])),
       enough,
-      hazards: hazardsOf(rules),
+      hazards: hazardsOf(rules, questions),
       expired,
-      given: Object.fromEntries(Object.entries(family?.given ?? {}).map(([question, id]) => [question, option(id)])),
-      states,
+      given,
+      states: new Map(space.questions.map(({ id, variable }) => [id, variable.states])),
       sources: Object.fromEntries(inScope.map(pack => [pack.id, pack.sources])),
       space,
       weighers: rules.map(rule => space.weigher(rule.when)),
@@ -134,11 +149,14 @@ function repeated(packs: readonly Pack[]): PackProblem[] {
   ]
 }
 
-function hazardsOf(rules: readonly Rule[]): Map<QuestionId, Urgency> {
+/** What a label says is no sign of danger: it tells which line another answer is held against. */
+function hazardsOf(rules: readonly Rule[], questions: readonly Question[]): Map<QuestionId, Urgency> {
+  const label = new Set(questions.flatMap(question => (question.topic === 'label' ? [question.id] : [])))
   const found = new Map<QuestionId, Urgency>()
   for (const rule of rules)
     if (rule.kind === 'hazard')
-      for (const id of questionsOf(rule.when)) if (found.get(id) !== 'get-away') found.set(id, rule.act)
+      for (const id of questionsOf(rule.when))
+        if (!label.has(id) && found.get(id) !== 'get-away') found.set(id, rule.act)
   return found
 }
 

@@ -62,7 +62,11 @@ export function atomsOf(condition: Condition): Atom[] {
   return condition.op === 'not' ? atomsOf(condition.of) : condition.of.flatMap(atomsOf)
 }
 
+const read = new WeakMap<Condition, readonly QuestionId[]>()
+
 /** The questions a condition reads, each once. */
-export function questionsOf(condition: Condition): QuestionId[] {
-  return [...new Set(atomsOf(condition).map(atom => atom.question))]
+export function questionsOf(condition: Condition): readonly QuestionId[] {
+  const known = read.get(condition) ?? [...new Set(atomsOf(condition).map(atom => atom.question))]
+  read.set(condition, known)
+  return known
 }

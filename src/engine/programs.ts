@@ -1,6 +1,7 @@
 // The programs of all installed packs: one per family, compiled when first needed, found again for the day a check began on.
 import type { FamilyId, QuestionId } from './answers.ts'
 import { type Compiling, compile, type PackRef, type Program } from './compile.ts'
+import { type Bench, openBench } from './outlook/bench.ts'
 import type { Family, Pack } from './pack/pack.ts'
 
 export type Programs = {
@@ -16,8 +17,13 @@ export type Programs = {
   programFor(family: FamilyId | null, day: string): Program | undefined
 }
 
-/** `also`: questions that are known to every program, whether or not a rule reads them. */
-export function openPrograms(packs: readonly Pack[], also: readonly QuestionId[] = []): Programs {
+/** `also`: questions that are known to every program, whether or not a rule reads them. Programs on one bench share what they can. */
+export function openPrograms(
+  packs: readonly Pack[],
+  also: readonly QuestionId[] = [],
+  shared: Bench = openBench(),
+): Programs {
+  let bench = shared
   const compiled = new Map<string, Compiling>()
   const lastDays = [...new Set(packs.flatMap(pack => pack.rules.flatMap(rule => rule.validUntil ?? [])))].sort()
   const periodOf = (day: string): number => lastDays.filter(last => last < day).length
@@ -26,7 +32,8 @@ export function openPrograms(packs: readonly Pack[], also: readonly QuestionId[]
     const key = `${periodOf(day)} ${family ?? ''}`
     const known = compiled.get(key)
     if (known) return known
-    const result = compile(packs, day, family ?? undefined, also)
+    if (bench.full) bench = openBench()
+    const result = compile(packs, day, family ?? undefined, also, bench)
     compiled.set(key, result)
     return result
   }

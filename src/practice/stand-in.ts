@@ -8,6 +8,7 @@ import { type Faults, openFaults } from './faults.ts'
 import { announce } from './gateway/announce.ts'
 import { openGateway } from './gateway/gateway.ts'
 import { type Exchange, openJournal } from './journal.ts'
+import { type Keeper, keepIn } from './keep.ts'
 import { CannotDo } from './people/cannot.ts'
 import { type Person, personOf } from './people/person.ts'
 import type { Patience } from './people/reply.ts'
@@ -75,6 +76,8 @@ export type StandIn = {
   join(person: string, serverId?: string): void
   /** A server that READY has named as unavailable comes at last. */
   arrive(serverId: string): void
+  /** Brings back what the folder holds of an earlier room, and keeps there what is said from now on. */
+  keepIn(folder: string): Promise<Keeper['found']>
   readonly faults: Faults
   readonly journal: readonly Exchange[]
   readonly complaints: readonly Exchange[]
@@ -158,6 +161,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     return channel
   }
 
+  let keeper: Keeper | undefined
   const serverOf = (id = scenario.server.id) => {
     const found = world.servers.get(id)
     if (found === undefined) throw new CannotDo(`There is no server ${id}.`)
@@ -201,7 +205,12 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     connections: () => gateway.live(),
     connected: (count = 1) => until(() => gateway.live() >= count),
     ready: () => until(() => gateway.live() > 0 && world.commandsWritten),
+    async keepIn(folder) {
+      keeper = await keepIn(folder, world)
+      return keeper.found
+    },
     async close() {
+      await keeper?.close()
       clock.close()
       gateway.close()
       server.closeAllConnections()

@@ -173,12 +173,38 @@ const form = z.strictObject({
 })
 export type WireForm = Frozen<z.infer<typeof form>>
 
+/** The languages of Discord's own client. Source: Discord's documentation, Reference, "Locales". */
+export const locales = [
+  ...[
+    'en-GB',
+    'en-US',
+    'de',
+    'es-ES',
+    'es-419',
+    'bg',
+    'cs',
+    'da',
+    'el',
+    'fi',
+    'fr',
+    'hi',
+    'hr',
+    'hu',
+    'id',
+    'it',
+    'ja',
+  ],
+  ...['ko', 'lt', 'nl', 'no', 'pl', 'pt-BR', 'ro', 'ru', 'sv-SE', 'th', 'tr', 'uk', 'vi', 'zh-CN', 'zh-TW'],
+] as const
+
 // Everything around the messages, for one person in one place.
 
 const place = z.strictObject({
   id: z.string(),
   name: z.string(),
   kind: z.enum(['text', 'forum', 'thread', 'direct']),
+  /** The name of the server it is on; null for conversations. */
+  server: z.string().nullable(),
   topic: z.string().nullable(),
   mayWrite: z.boolean(),
   /** A forum's tags. */
@@ -190,11 +216,16 @@ const place = z.strictObject({
 export type WirePlace = Frozen<z.infer<typeof place>>
 
 const frame = z.strictObject({
-  server: z.string(),
+  /** Where the place is; null for conversations. */
+  server: named.nullable(),
+  /** Servers that this person is not on, and could join. */
+  otherServers: z.array(named),
   bot: named.extend({ connected: z.boolean() }),
   you: z.string(),
   place: z.string(),
-  people: z.array(named.extend({ about: z.string(), locale: z.string() })),
+  /** `here` are those who see this place's server, or are in this conversation. */
+  locales: z.array(z.enum(locales)),
+  people: z.array(named.extend({ about: z.string(), locale: z.string(), here: z.boolean() })),
   roles: z.array(named),
   places: z.array(place),
   commands: z.array(command),
@@ -247,6 +278,8 @@ export const actShape = z.discriminatedUnion('do', [
   z.strictObject({ do: z.literal('use-on-message'), ...by, message: id, command: z.string() }),
   z.strictObject({ do: z.literal('use-on-person'), ...there, person: id, command: z.string() }),
   z.strictObject({ do: z.literal('dismiss'), ...by, message: id }),
+  z.strictObject({ do: z.enum(['leave', 'join']), ...by, server: id }),
+  z.strictObject({ do: z.literal('read-in'), ...by, locale: z.enum(locales) }),
   z.strictObject({ do: z.literal('weather'), what: weather }),
 ])
 export type WireAct = Frozen<z.infer<typeof actShape>>

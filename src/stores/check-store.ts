@@ -3,14 +3,22 @@ import type { Kysely, Updateable } from 'kysely'
 import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
+import type { LeftOut } from './bodies/body.ts'
 import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
+import { atOnce, inBatches } from './in-batches.ts'
+import { insert, insertWithin } from './insert-check.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { CheckRow, Tables } from './tables.ts'
 import { sealOutcome } from './waiting-outcomes.ts'
 import { withValues } from './with-values.ts'
 
-export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outcome> {
+/** `leftOut` is told of checks that cannot be read, where others are listed; the one that is loaded throws `UnreadableBody`. */
+export function openCheckStore(
+  db: Kysely<Tables>,
+  seal: Seal,
+  leftOut: LeftOut = () => undefined,
+): CheckStore<Outcome> {
   // The statements of every click, compiled once: kysely builds the text, each call brings its values in order.
   const loading = db
     .selectFrom('checks')
@@ -36,7 +44,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
     db.selectFrom('checks').select(bodyColumns).where('phase', '!=', 'closed').where('expires_at', '>', now)
 
   return {
-    async create(check, interaction) {
+    async create(check, interaction, most) {
       const row = {
         ...(await columnsOf(seal, check)),
         id: check.id,
@@ -44,12 +52,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         opened_by: interaction,
         changed_by: interaction,
       }
-      const done = await db
-        .insertInto('checks')
-        .values(row)
-        .onConflict(conflict => conflict.column('opened_by').doNothing())
-        .executeTakeFirst()
-      return done.numInsertedOrUpdatedRows === 1n ? 'saved' : 'seen'
+      return most === undefined ? insert(db, row) : insertWithin(db, row, most)
     },
 
     async load(id) {
@@ -84,7 +87,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         .orderBy('expires_at')
         .limit(limit)
         .execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async settle(check, outcome) {
@@ -101,7 +104,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
 
     async heldBy(person, now) {
       const rows = await openAt(now).where('holder', '=', person).orderBy('started_at', 'desc').orderBy('id').execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async startedBy(person, now) {
@@ -111,7 +114,7 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         .orderBy('started_at', 'desc')
         .orderBy('id')
         .execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
     },
 
     async handedIn(server, now) {
@@ -121,7 +124,17 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
         .orderBy('started_at')
         .orderBy('id')
         .execute()
-      return checksOf(seal, rows)
+      return checksOf(seal, rows, leftOut)
+    },
+
+    async startedSince(person, since) {
+      const row = await db
+        .selectFrom('checks')
+        .select(({ fn }) => fn.countAll<number>().as('count'))
+        .where('holder', '=', person)
+        .where('started_at', '>=', since)
+        .executeTakeFirstOrThrow()
+      return row.count
     },
 
     async counted(person, interaction) {
@@ -136,13 +149,18 @@ export function openCheckStore(db: Kysely<Tables>, seal: Seal): CheckStore<Outco
 
     async purge(now) {
       // What it has left still waits to be counted, if nobody has closed weeks for so long.
-      const gone = await db
-        .deleteFrom('checks')
+      const expired = db
+        .selectFrom('checks')
+        .select('id')
         .where('expires_at', '<=', now)
         .where('outcome', 'is', null)
-        .executeTakeFirst()
-      if (gone.numDeletedRows > 0n) await scrub(db)
-      return Number(gone.numDeletedRows)
+        .limit(atOnce)
+      const gone = await inBatches(async () => {
+        const { numDeletedRows } = await db.deleteFrom('checks').where('id', 'in', expired).executeTakeFirstOrThrow()
+        return numDeletedRows
+      })
+      if (gone > 0) await scrub(db)
+      return gone
     },
   }
 }

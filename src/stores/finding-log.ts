@@ -2,11 +2,18 @@
 import type { Expression, ExpressionBuilder, Kysely, SqlBool } from 'kysely'
 import { begin, type Finding, isPending } from '../trends/findings/finding.ts'
 import type { FindingLog } from '../trends/findings/finding-log.ts'
-import { readFinding } from '../trends/findings/read-finding.ts'
 import type { Week } from '../trends/week.ts'
+import type { LeftOut } from './bodies/body.ts'
+import { findingBody } from './bodies/finding.ts'
 import type { FindingRow, Tables } from './tables.ts'
 
-export function openFindingLog(db: Kysely<Tables>): FindingLog {
+/** `leftOut` is told of findings that cannot be read, where others are listed; the one that is loaded throws `UnreadableBody`. */
+export function openFindingLog(db: Kysely<Tables>, leftOut: LeftOut = () => undefined): FindingLog {
+  const readAll = (rows: readonly { readonly body: string }[]): Finding[] =>
+    findingBody.readAll(
+      rows.map(row => row.body),
+      leftOut,
+    )
   const ofServer = (server: string) => db.selectFrom('findings').select('body').where('server', '=', server)
   return {
     async add(server, found, newId) {
@@ -22,17 +29,17 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
 
     async load(id) {
       const row = await db.selectFrom('findings').select('body').where('id', '=', id).executeTakeFirst()
-      return row && read(row.body)
+      return row && findingBody.read(row.body)
     },
 
     async of(server) {
       const rows = await ofServer(server).orderBy('week', 'desc').orderBy('key').execute()
-      return rows.map(row => read(row.body))
+      return readAll(rows)
     },
 
     async due(server, week) {
       const rows = await ofServer(server).where(dueIn(week)).orderBy('week').orderBy('key').execute()
-      return rows.map(row => read(row.body))
+      return readAll(rows)
     },
 
     async serversWaiting(week) {
@@ -48,7 +55,7 @@ export function openFindingLog(db: Kysely<Tables>): FindingLog {
 
     async unposted(server) {
       const rows = await ofServer(server).where('unposted', '=', 1).orderBy('key').execute()
-      return rows.map(row => read(row.body))
+      return readAll(rows)
     },
 
     async save(finding) {
@@ -72,13 +79,11 @@ const dueIn =
   (is: ExpressionBuilder<Tables, 'findings'>): Expression<SqlBool> =>
     is.or([is('due', '=', 1), is.and([is('state', '=', 'watching'), is('again', '<=', week)])])
 
-const read = (body: string): Finding => readFinding(JSON.parse(body))
-
 const changeable = (finding: Finding): Omit<FindingRow, 'id' | 'server' | 'key' | 'week'> => ({
   revision: finding.revision,
   state: finding.state,
   again: finding.until,
   unposted: isPending(finding) ? 1 : 0,
   due: !finding.told || finding.stale ? 1 : 0,
-  body: JSON.stringify(finding),
+  body: findingBody.write(finding),
 })

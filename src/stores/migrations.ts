@@ -118,9 +118,32 @@ const migrations: Record<string, Migration> = {
   '0010-outcomes-once': { async up() {} },
   '0011-waiting-outcomes': waitingOutcomesMigration,
   '0012-unread-releases': unreadReleasesMigration,
-  '0013-stories': storiesMigration,
+  '0013-help-requests': {
+    async up(db: Any) {
+      await sql`update notices set kind = 'help-request' where kind = 'plea'`.execute(db)
+      await sql`update notices set kind = 'note' where kind = 'word'`.execute(db)
+    },
+  },
   '0020-families': familiesMigration,
+  '0023-stories': storiesMigration,
+  // A server that leaves has its checks found in pieces.
+  '0021-checks-by-server': {
+    async up(db: Any) {
+      await sql`create index checks_by_server on checks (server)`.execute(db)
+    },
+  },
+  // Before the pool shows a family, it is counted on how many servers it has been checked.
+  '0022-pool-servers': {
+    async up(db: Any) {
+      await sql`create index outcomes_pool_servers on outcomes (week, family, server) where pooled is not null`.execute(
+        db,
+      )
+    },
+  },
 }
+
+/** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */
+export const newerDatabase = (db: Kysely<Tables>) => newerThan(db, Object.keys(migrations))
 
 /**
  * Brings the database up to date, or throws what stopped it: `NewerDatabase` where a newer version was here. `schema`: the one its
@@ -133,6 +156,6 @@ export async function migrate(db: Kysely<Tables>, schema?: string): Promise<void
     ...(schema !== undefined && { migrationTableSchema: schema }),
   })
   const { error, results = [] } = await migrator.migrateToLatest()
-  if (error) throw (await newerThan(db, Object.keys(migrations)).catch(() => undefined)) ?? error
+  if (error) throw (await newerDatabase(db).catch(() => undefined)) ?? error
   if (results.length > 0) await keepVersion(db)
 }

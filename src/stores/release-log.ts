@@ -2,8 +2,9 @@
 import { type Kysely, sql } from 'kysely'
 import type { ReleaseLog, Scope } from '../trends/outcome-log.ts'
 import type { ReleaseState } from '../trends/release/state.ts'
-import { isWeek, weekPlus } from '../trends/week.ts'
-import { parsed } from './outcome-row.ts'
+import { weekPlus } from '../trends/week.ts'
+import { UnreadableBody } from './bodies/body.ts'
+import { stateBody } from './bodies/release-state.ts'
 import type { Tables } from './tables.ts'
 
 export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
@@ -28,7 +29,7 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
       const done = await sql`
         insert into releases (scope, week, bytes, state, unread)
         select * from (select cast(${key} as text) as scope, cast(${week} as text) as week, cast(${bytes} as text) as bytes,
-          cast(${JSON.stringify(state)} as text) as state, ${sql.lit(scope.kind === 'pool' ? 0 : 1)} as unread) as new
+          cast(${stateBody.write(state)} as text) as state, ${sql.lit(scope.kind === 'pool' ? 0 : 1)} as unread) as new
         where not ${kept(null)} or (${kept(weekPlus(week, -1))} and not ${kept(week)})
         on conflict do nothing`.execute(db)
       if (done.numAffectedRows !== 1n) return 'already-frozen'
@@ -89,11 +90,12 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
 
 /** Null if the text is not the state a release is gone on from. */
 function stateOf(text: string): ReleaseState | null {
-  const state = parsed(text) as Partial<ReleaseState> | null | undefined
-  const parts = [state?.families, state?.series, state?.rises]
-  return isWeek(state?.first) && parts.every(part => typeof part === 'object' && part !== null)
-    ? (state as ReleaseState)
-    : null
+  try {
+    return stateBody.read(text)
+  } catch (error) {
+    if (error instanceof UnreadableBody) return null
+    throw error
+  }
 }
 
 const ofServer = 'server:'

@@ -1,27 +1,24 @@
 // The settings of servers over SQL: one row a server, one statement a save.
 import type { Kysely } from 'kysely'
-import type { ServerSettings } from '../server/settings.ts'
 import { unsettled } from '../server/settings.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
+import type { LeftOut } from './bodies/body.ts'
+import { settingsBody } from './bodies/settings.ts'
 import type { Tables } from './tables.ts'
 import { withValues } from './with-values.ts'
 
-export function openSettingsStore(db: Kysely<Tables>): SettingsStore {
-  const read = (server: string, body: string): ServerSettings => ({
-    // What a later version has added holds as before any decision.
-    ...unsettled(server),
-    ...(JSON.parse(body) as Partial<ServerSettings>),
-  })
+/** `leftOut` is told of settings that cannot be read, where those of all servers are asked for; `load` throws `UnreadableBody`. */
+export function openSettingsStore(db: Kysely<Tables>, leftOut: LeftOut = () => undefined): SettingsStore {
   // Asked for in every click: compiled once.
   const loading = db.selectFrom('servers').select('body').where('id', '=', '').compile()
   return {
     async load(server) {
       const { rows } = await db.executeQuery(withValues(loading, [server]))
-      return rows[0] ? read(server, rows[0].body) : unsettled(server)
+      return rows[0] ? settingsBody.read(rows[0].body) : unsettled(server)
     },
 
     async save(settings) {
-      const row = { id: settings.server, revision: settings.revision, body: JSON.stringify(settings) }
+      const row = { id: settings.server, revision: settings.revision, body: settingsBody.write(settings) }
       const done =
         settings.revision === 1
           ? await db
@@ -41,8 +38,11 @@ export function openSettingsStore(db: Kysely<Tables>): SettingsStore {
     },
 
     async all() {
-      const rows = await db.selectFrom('servers').select(['id', 'body']).orderBy('id').execute()
-      return rows.map(row => read(row.id, row.body))
+      const rows = await db.selectFrom('servers').select('body').orderBy('id').execute()
+      return settingsBody.readAll(
+        rows.map(row => row.body),
+        leftOut,
+      )
     },
 
     async forget(server) {

@@ -4,18 +4,21 @@ import type { Check } from '../check/check.ts'
 import { forgetPerson, giveBackWithout, partIn } from '../check/person-in-check.ts'
 import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
 import { type Decision, type Finding, withoutPerson } from '../trends/findings/finding.ts'
-import { readFinding } from '../trends/findings/read-finding.ts'
+import type { LeftOut } from './bodies/body.ts'
+import { findingBody } from './bodies/finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
-import { bodyColumns, checksOf, columnsOf } from './check-body.ts'
+import { bodyColumns, type checkOf, checksOf, columnsOf } from './check-body.ts'
 import { openFamilyStore } from './family-store.ts'
 import { familyDeedsOf, forgetInFamilies } from './family-traces.ts'
 import { openFindingLog } from './finding-log.ts'
+import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { Tables } from './tables.ts'
 
-export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
-  const findings = openFindingLog(db)
+/** `leftOut` is told of what cannot be read: it is deleted with the rest, but not shown. */
+export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = () => undefined): Traces {
+  const findings = openFindingLog(db, leftOut)
   const draftsOf = (person: string) => holds('value', 'person', person)
 
   async function decidedBy(person: string): Promise<Finding[]> {
@@ -24,7 +27,10 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
       .select('body')
       .where(holds('body', 'by', person))
       .execute()
-    return rows.map(row => readFinding(JSON.parse(row.body)))
+    return findingBody.readAll(
+      rows.map(row => row.body),
+      leftOut,
+    )
   }
 
   async function loseName(person: string): Promise<number> {
@@ -50,7 +56,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
       .where(is => is.or([is('settled', '=', 1), contains('body', named)]))
       .orderBy('id')
       .execute()
-    return (await checksOf(seal, rows)).filter(check => JSON.stringify(check).includes(named))
+    return (await checksOf(seal, rows, leftOut)).filter(check => JSON.stringify(check).includes(named))
   }
 
   /** Puts a changed check in the place of what it was; false if somebody else has changed it meanwhile. */
@@ -65,22 +71,37 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
     return done.numUpdatedRows === 1n
   }
 
-  /** Checks that others started and this person held are their starters' again. */
-  async function giveBackTo(person: string): Promise<number> {
-    let given = 0
-    const rows = await db
+  /** Rows of checks that were handed on and this person holds: others may wait for them. */
+  const handedTo = (person: string) =>
+    db
       .selectFrom('checks')
-      .select(bodyColumns)
+      .select(['id', 'revision', ...bodyColumns])
       .where('holder', '=', person)
       .where('starter', 'is not', null)
-      .where('phase', '!=', 'closed')
       .execute()
-    for (const check of await checksOf(seal, rows)) {
-      const back = giveBackWithout(check, person)
-      if (!back) continue
-      if (await put(check, back)) given++
-    }
-    return given
+
+  /** Checks that others started and this person held are their starters' again; those that nobody waits for go. Says how many. */
+  async function letGoOfHanded(person: string): Promise<number> {
+    let gone = 0
+    for (let rows = await handedTo(person); rows.length > 0; rows = await handedTo(person))
+      for (const row of rows) {
+        const check = await readable(row)
+        const back = check && check.phase.is !== 'closed' ? giveBackWithout(check, person) : undefined
+        // Whoever has changed it meanwhile is met again by the next look: what comes back to somebody is never deleted.
+        if (check && back ? await put(check, back) : await remove(row)) gone++
+      }
+    return gone
+  }
+
+  /** What this version cannot read goes as a whole: nobody could be given it back. */
+  async function readable(row: Parameters<typeof checkOf>[1]): Promise<Check | undefined> {
+    const [check] = await checksOf(seal, [row], leftOut)
+    return check
+  }
+
+  async function remove({ id, revision }: { readonly id: string; readonly revision: number }): Promise<boolean> {
+    const done = await db.deleteFrom('checks').where('id', '=', id).where('revision', '=', revision).executeTakeFirst()
+    return done.numDeletedRows === 1n
   }
 
   async function leaveOthers(person: string): Promise<void> {
@@ -110,7 +131,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
         decisions.filter(one => isBy(one, person)).map(one => ({ server, week, parts, ...partOf(one, person) })),
       )
       return {
-        checks: await checksOf(seal, checks),
+        checks: await checksOf(seal, checks, leftOut),
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
@@ -119,8 +140,12 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
     },
 
     async forgetPerson(person) {
-      const given = await giveBackTo(person)
-      const checks = await db.deleteFrom('checks').where('holder', '=', person).executeTakeFirst()
+      const handed = await letGoOfHanded(person)
+      const checks = await db
+        .deleteFrom('checks')
+        .where('holder', '=', person)
+        .where('starter', 'is', null)
+        .executeTakeFirst()
       const drafts = await db
         .deleteFrom('kept')
         .where(inNamespace(draftsNamespace))
@@ -131,7 +156,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
       const families = await forgetInFamilies(db, person)
       await scrub(db)
       return {
-        checks: Number(checks.numDeletedRows) + given,
+        checks: Number(checks.numDeletedRows) + handed,
         drafts: Number(drafts.numDeletedRows),
         decisions,
         families,
@@ -139,12 +164,27 @@ export function openTraces(db: Kysely<Tables>, seal: Seal): Traces {
     },
 
     async forgetServer(server) {
-      const checks = db.selectFrom('checks').select('id').where('server', '=', server)
-      await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
-      await db.deleteFrom('checks').where('server', '=', server).execute()
+      await inBatches(async () => {
+        const found = await db.selectFrom('checks').select('id').where('server', '=', server).limit(atOnce).execute()
+        const checks = found.map(one => one.id)
+        if (checks.length === 0) return 0
+        await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
+        await db.deleteFrom('checks').where('id', 'in', checks).execute()
+        return checks.length
+      })
       await findings.forget(server)
       await openFamilyStore(db).forget(server)
-      await db.deleteFrom('outcomes').where('server', '=', server).execute()
+      const outcomes = db
+        .selectFrom('outcomes')
+        .select(['server', 'epoch', 'family', 'reporter'])
+        .where('server', '=', server)
+        .limit(atOnce)
+      await inBatches(async () => {
+        const done = await sql`delete from outcomes where (server, epoch, family, reporter) in (${outcomes})`.execute(
+          db,
+        )
+        return done.numAffectedRows ?? 0
+      })
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
       await db.deleteFrom('offers').where('server', '=', server).execute()
       await db.deleteFrom('servers').where('id', '=', server).execute()

@@ -7,7 +7,8 @@ import { setImmediate as turn } from 'node:timers/promises'
 import { type Expression, type ExpressionBuilder, type Kysely, type SqlBool, sql } from 'kysely'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Week } from '../trends/week.ts'
-import { parsed, rowOf } from './outcome-row.ts'
+import { waitingBody } from './bodies/waiting-outcome.ts'
+import { rowOf } from './outcome-row.ts'
 import { type Seal, weekIn } from './seal.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
 
@@ -16,9 +17,9 @@ const most = 200
 
 /** The outcome as it waits. */
 export const sealOutcome = (seal: Seal, outcome: Outcome): Promise<string> =>
-  seal.close(JSON.stringify(rowOf(outcome)), outcome.week)
+  seal.close(waitingBody.write(outcome), outcome.week)
 
-export type Waiting = { readonly check: string; readonly row: OutcomeRow }
+export type Waiting = { readonly check: string; readonly outcome: Outcome }
 
 /** Those that wait of a server's weeks, part by part, and how many of a part cannot be opened. */
 async function* parts(
@@ -43,7 +44,8 @@ async function* parts(
     const opened: Waiting[] = []
     for (const { id, outcome } of rows) {
       const text = outcome === null ? undefined : await seal.open(outcome)
-      if (text !== undefined) opened.push({ check: id, row: parsed(text) as OutcomeRow })
+      const [read] = text === undefined ? [] : waitingBody.readAll([text], () => undefined)
+      if (read !== undefined) opened.push({ check: id, outcome: read })
     }
     yield { opened, lost: rows.length - opened.length }
     await turn()
@@ -89,7 +91,7 @@ async function join(
   return db.transaction().execute(async within => {
     const taken = await noLonger(within, waiting)
     // What was deleted meanwhile, because its person wanted so, does not join.
-    const rows = waiting.filter(one => taken.has(one.check)).map(one => one.row)
+    const rows = waiting.filter(one => taken.has(one.check)).map(one => rowOf(one.outcome))
     for (const row of rows.sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1))) await keep(within, row)
     return rows.length
   })
@@ -102,7 +104,7 @@ export async function waitingOf(db: Kysely<Tables>, seal: Seal, pseudonyms: read
   const borne = new Set<string | null>(pseudonyms)
   const found: Waiting[] = []
   for await (const { opened } of parts(db, seal, most, is => is.lit(true)))
-    found.push(...opened.filter(({ row }) => borne.has(row.reporter) || borne.has(row.pooled)))
+    found.push(...opened.filter(({ outcome: { reporter, pooled } }) => borne.has(reporter) || borne.has(pooled)))
   return found
 }
 

@@ -20,7 +20,7 @@ const bandedReading = z
  * One contribution: no id of a person or message, no name, text, file or picture, and no time finer than a week. A field it does not
  * know is a fault too: it could hold what must not be kept.
  */
-const outcomeShape = z
+export const outcomeShape = z
   .strictObject({
     server: z.string().min(1),
     /** The person's pseudonym on this server in the week's epoch. */

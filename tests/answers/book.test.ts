@@ -21,6 +21,10 @@ describe('a question is looked up in the language that it is in, whatever its wr
     ['Hilfe mein Akku raucht', 'de', 'hot-or-smoking'],
     ['help my battery is smoking', 'en', 'hot-or-smoking'],
     ['ayuda sale humo', 'es', 'hot-or-smoking'],
+    // No small word tells.
+    ['gefälschte Zellen erkennen', 'de', 'is-mine-fake'],
+    ['celda hinchada', 'es', 'hot-or-smoking'],
+    ['swollen cell', 'en', 'hot-or-smoking'],
   ] as const)('%s', (question, language, id) => {
     for (const reads of [['en'], ['de'], ['es'], ['es', 'de']] as const) {
       const found = book.lookUp(question, reads)

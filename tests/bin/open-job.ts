@@ -57,6 +57,11 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       keys: trends.keys,
       sealKeys: trends.sealKeys,
       leases: trends.leases,
+      // A clock that has run steadily for as long as anybody knows.
+      clock: {
+        memory: { get: async () => ({ at: now, steadySince: 0 }), set: async () => true },
+        databaseTime: async () => null,
+      },
       holder: `holder-${++holders}`,
       absences: new Keyv({ store: new KeptValues(db, 'absences', () => now) }),
       whereabouts: () => 'elsewhere',

@@ -50,7 +50,9 @@ export const asEvent = (is: string, check: Check): Event => {
   if (is === 'ask') return { is, words: 'help', where: 'c' }
   if (is === 'pass-on') return { is, to: { to: 'anyone' } }
   if (is === 'share') return { is, shares: true }
-  if (is === 'answer')
-    return { is, question: question(check) || (custodyOf(check).plea?.question ?? 'legs'), answer: option('no') }
+  if (is === 'answer') {
+    const asked = question(check) || (custodyOf(check).helpRequest?.question ?? 'legs')
+    return { is, question: asked, answer: option(asked === 'legs' ? 'three' : 'no') }
+  }
   return { is, why: 'because' } as Event
 }

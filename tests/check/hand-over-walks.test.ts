@@ -51,9 +51,9 @@ test('whoever does whatever, nobody does what they may not, a check has one hold
         entitled(before, check, actor, event, clock)
         expect(check.revision).toBe(before.revision + 1)
         expect(stepped.screen).toEqual(screenOf(program, check))
-        const { history, offer: open, plea } = custodyOf(check)
+        const { history, offer: open, helpRequest } = custodyOf(check)
         expect(history.slice(0, custodyOf(before).history.length)).toEqual(custodyOf(before).history)
-        expect(open && plea).toBeUndefined()
+        expect(open && helpRequest).toBeUndefined()
         // Whoever holds it can always go on with it, or take it back and then go on.
         if (check.phase.is !== 'closed')
           expect(act(program, check, { ...actor, person: check.holder }, { is: 'close' }, clock).ok).toBe(true)
@@ -89,7 +89,7 @@ test('whoever is taken out of others’ checks leaves no trace in them, and the 
 
 /** Said a second time, from the outside: by whom each kind of change may have been caused. */
 function entitled(before: Check, after: Check, actor: Actor, event: Event, at: number): void {
-  const { starter, offer: open, plea, from } = custodyOf(before)
+  const { starter, offer: open, helpRequest, from } = custodyOf(before)
   const held = actor.person === before.holder
   if (after.holder !== before.holder) {
     const tookIt =
@@ -100,7 +100,7 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
       (open.to.to === 'anyone' ||
         (open.to.to === 'person' && open.to.person === actor.person) ||
         (open.to.to === 'role' && actor.roles.includes(open.to.role)))
-    const others = before.holder !== starter || open !== undefined || plea !== undefined
+    const others = before.holder !== starter || open !== undefined || helpRequest !== undefined
     const tookOver = event.is === 'take-over' && actor.moderator && others
     const gaveBack = event.is === 'give-back' && held && after.holder === from
     expect(tookIt || tookOver || gaveBack).toBe(true)
@@ -112,11 +112,11 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
     if (JSON.stringify(after.answers[id]) !== JSON.stringify(before.answers[id]))
       expect(
         (held && (open === undefined || at >= open.until || isDanger(after))) ||
-          ((actor.moderator || actor.helper === true) && plea?.question === id),
+          ((actor.moderator || actor.helper === true) && helpRequest?.question === id),
       ).toBe(true)
   // Whom a question waits for is said by those who may help alone, and nobody's claim is taken from them.
-  const [was, is] = [plea?.claimed, custodyOf(after).plea?.claimed]
-  if (plea && custodyOf(after).plea && JSON.stringify(was) !== JSON.stringify(is)) {
+  const [was, is] = [helpRequest?.claimed, custodyOf(after).helpRequest?.claimed]
+  if (helpRequest && custodyOf(after).helpRequest && JSON.stringify(was) !== JSON.stringify(is)) {
     expect(actor.moderator || actor.helper === true).toBe(true)
     if (is) expect([is.by, was]).toEqual([actor.person, undefined])
     else expect(event.is === 'pass-on' || was?.by === actor.person).toBe(true)

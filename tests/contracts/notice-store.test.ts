@@ -18,19 +18,19 @@ for (const kind of databases) {
 
     test('keeps one of each kind, and gives back the message it takes the place of', async () => {
       expect(await store.put(panel)).toBeUndefined()
-      expect(await store.put({ ...panel, kind: 'plea', until: 50 })).toBeUndefined()
+      expect(await store.put({ ...panel, kind: 'help-request', until: 50 })).toBeUndefined()
       expect(await store.put({ ...panel, until: 120 })).toBeUndefined()
       expect(await store.put({ ...panel, message: 'm2', until: 120 })).toEqual({ ...panel, until: 120 })
       expect(await store.of('a')).toEqual([
+        { ...panel, kind: 'help-request', until: 50 },
         { ...panel, message: 'm2', until: 120 },
-        { ...panel, kind: 'plea', until: 50 },
       ])
     })
 
     test('tells whose time has come, and drops only the message that was meant', async () => {
       await store.put({ ...panel, check: 'b', until: 80 })
       expect((await store.expired(80, 10)).map(one => [one.check, one.kind])).toEqual([
-        ['a', 'plea'],
+        ['a', 'help-request'],
         ['b', 'panel'],
       ])
       expect(await store.expired(80, 1)).toHaveLength(1)

@@ -16,7 +16,7 @@ import { openTraces } from '../../src/stores/traces.ts'
 import { decide } from '../../src/trends/findings/decide.ts'
 import type { Finding } from '../../src/trends/findings/finding.ts'
 import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
-import { databases, type Opened } from '../stores/databases.ts'
+import { databases, type Opened, sql } from '../stores/databases.ts'
 import { testSeal } from '../stores/test-seal.ts'
 import { base as baseOutcome } from '../trends/base-outcome.ts'
 
@@ -223,7 +223,13 @@ for (const kind of databases)
         ...(['findings', 'offers', 'outcomes'] as const),
       ]
       const tables = await opened.db.introspection.getTables()
-      const naming = tables.filter(one => one.columns.some(({ name }) => name === 'server')).map(one => one.name)
+      // Other tests have schemas of their own in the same database.
+      const schema =
+        kind.name === 'SQLite'
+          ? undefined
+          : (await sql<{ s: string }>`select current_schema() as s`.execute(opened.db)).rows[0]?.s
+      const mine = tables.filter(one => one.schema === schema)
+      const naming = mine.filter(one => one.columns.some(({ name }) => name === 'server')).map(one => one.name)
       expect([...new Set(naming)].sort()).toEqual(looked)
       for (const name of looked) {
         const servers = (await opened.db.selectFrom(name).select('server').execute()).map(one => one.server)

@@ -6,7 +6,7 @@ import type { Check } from '../../src/check/check.ts'
 import { showNoAnswer } from '../../src/discord/answers/show-answer.ts'
 import { sayLinks } from '../../src/discord/buying/show-links.ts'
 import { showClaim } from '../../src/discord/check/claims/show-claim.ts'
-import { showPlea } from '../../src/discord/check/hand-over/show/help-request.ts'
+import { showHelpRequest } from '../../src/discord/check/hand-over/show/help-request.ts'
 import { sentBack, showHands } from '../../src/discord/check/hand-over/show/holder-menu.ts'
 import { showPanel } from '../../src/discord/check/hand-over/show/panel.ts'
 import { sayRefusal } from '../../src/discord/interaction/refusal.ts'
@@ -44,7 +44,7 @@ const checkWith = (why: string): Check => ({
     starter: '12',
     shares: false,
     offer: { to: { to: 'anyone' }, until: 2e12 },
-    plea: { question: 'q', words: why, where: null },
+    helpRequest: { question: 'q', words: why, where: null },
     history: [
       { by: '12', did: 'offered', at: 1e12, to: { to: 'anyone' }, why },
       { by: '13', did: 'sent-back', at: 1e12, why },
@@ -87,7 +87,7 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
   'a reason in a check’s history': (say, text) => showHands(say, checkWith(text)),
   'what a moderator wrote back': (say, text) => said(sentBack(say, checkWith(text), 'q') ?? ''),
   'a reason on a panel': (say, text) => showPanel(say, 'x', checkWith(text)),
-  'the words of a plea': (say, text) => showPlea(say, 'x', checkWith(text), question, []),
+  'the words of a help request': (say, text) => showHelpRequest(say, 'x', checkWith(text), question, []),
   'the name of a family and its maker': (say, text) => said(`### ${sayWhat(say, familyNamed(text))}`),
   'a family that is not there': (say, text) => said(sayRefusal(say, { code: 'unknown-family', name: text })),
   'the title of a link': (say, text) => said(sayLinks(say, [link(text)], 1, 1e12)),

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Answers } from '../../src/engine/answers.ts'
 import { smallestEnough } from '../../src/engine/enough.ts'
+import { openBench } from '../../src/engine/outlook/bench.ts'
 import { compileModel, type Model } from '../../src/engine/outlook/model.ts'
 import { type Outlook, openOutlook } from '../../src/engine/outlook/outlook.ts'
 import { severity, type Verdict, verdicts } from '../../src/ground/verdicts.ts'
@@ -72,6 +73,24 @@ test('a question is offered exactly when it can still change the verdict, and it
         }
     }),
     { numRuns: 1000 },
+  )
+}, 240_000)
+
+test('what is given is settled while compiling, and models on one bench answer as models that stand alone', () => {
+  fc.assert(
+    fc.property(modelWithAnswers(6), modelWithAnswers(4), ({ model, answers }, other) => {
+      const [first] = Object.entries(answers)
+      const given: Answers = first ? { [first[0]]: first[1] } : {}
+      const bench = openBench()
+      for (const before of [other.model, { ...model, rules: model.rules.slice(1) }]) compileModel(before, bench)
+      const result = compileModel({ ...model, given }, bench)
+      if (!result.ok) throw new Error(`too tangled: ${result.tangle.rules}`)
+      const outlook = openOutlook(result.compiled)(answers)
+      const exact = bruteForce(model, answers)
+      expect(outlook.reachable).toEqual(verdicts.filter(v => exact[v] > 0))
+      for (const [i, v] of verdicts.entries()) expect(outlook.chances[i]).toBeCloseTo(exact[v], 10)
+    }),
+    { numRuns: 500 },
   )
 }, 240_000)
 

@@ -12,6 +12,9 @@ const everybody = '900000000000000301'
 let room: TestRoom
 beforeAll(async () => {
   room = await openRoom()
+  // As when the bot starts.
+  const answers = await room.services.answers()
+  answers.open()
 })
 afterAll(() => room.close())
 const wren = () => room.standIn.as('Wren')
@@ -39,9 +42,25 @@ describe('/ask', () => {
   test('says first that one gets away, where a cell may be burning', async () => {
     const message = await ask('my cell is hissing and smoking')
     expect(buttons(message).map(one => one.label)).toEqual(['Post it in this channel'])
-    expect(text(message)).toMatch(/^> .*\n\*\*Smoke, hiss, heat[\s\S]*### It gets hot, hisses, smokes or swells/)
-    // Where it is less sure, what comes nearest still says so.
-    expect(text(await ask('sizzling noise from my headlamp'))).toMatch(/\*\*Smoke, hiss, heat/)
+    expect(text(message)).toMatch(
+      /^> .*\nIs it burning.*\*\*Get away from the cell now and call your emergency number\.\*\*[\s\S]*### It gets hot, hisses, smokes or swells/,
+    )
+    expect(text(await ask('sizzling noise from my headlamp'))).toMatch(/\*\*Get away from the cell now/)
+  })
+
+  test('offers the check before everything else, where the question is about a cell in the hand', async () => {
+    const message = await ask('how do i know if my 18650 is fake')
+    expect(text(message)).toMatch(
+      /^> .*\nAbout a cell you have in front of you\?.*\n### How do I know whether my cell is fake/,
+    )
+    expect(buttons(message).map(one => one.label)).toEqual(['Check a cell', 'Post it in this channel'])
+  })
+
+  test('answers in the language of the question, whatever the person has set', async () => {
+    expect(text(await ask('woran erkenne ich eine gefälschte 18650'))).toContain(
+      '### Woran erkenne ich, ob meine Zelle',
+    )
+    expect(text(await ask('ayuda sale humo de la batería'))).toContain('Aléjate de la celda ahora')
   })
 
   test('says that it has no entry rather than guess, with the nearest as choices', async () => {
@@ -60,7 +79,7 @@ describe('/ask', () => {
   test('what says nothing has no choices either, and a check can still be started', async () => {
     const message = await ask('???')
     expect(buttons(message).map(one => one.label)).toEqual(['Check a cell'])
-    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/nothing answered yet/)
+    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/Danger is asked about first/)
     await closeAll(wren())
   })
 

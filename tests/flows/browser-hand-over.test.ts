@@ -91,9 +91,9 @@ describe.skipIf(!chromiumThere)('in other hands, in the browser', () => {
       await page.locator('#place').selectOption(demoReportsChannel)
       await until(page, `document.querySelector('.card:last-of-type img')`)
       await look()
-      await press(page, server('plea.help'))
+      await press(page, server('help-request.help'))
       await look()
-      expect(await wordsOf(page)).toContain(his('plea.care'))
+      expect(await wordsOf(page)).toContain(his('help-request.care'))
       expect(await press(page, /^A · /)).toMatch(/Gracias/)
       await look()
 

@@ -24,7 +24,9 @@ export type OpenPractice = { readonly pageUrl: string; stop(): Promise<number | 
 
 /** The practice room as a newcomer to the project opens it: `npm start` without a token, on any free port. */
 export async function startPractice(more: Readonly<Record<string, string>> = {}): Promise<OpenPractice> {
-  const data = await mkdtemp(join(tmpdir(), 'cellwary-browser-'))
+  // A folder of somebody else's is theirs to take away.
+  const given = more['CELLWARY_DATA']
+  const data = given ?? (await mkdtemp(join(tmpdir(), 'cellwary-browser-')))
   const { DISCORD_TOKEN: _, DISCORD_TOKEN_FILE: __, DATABASE_URL: ___, ...inherited } = process.env
   const child: ChildProcess = spawn(process.execPath, [entry], {
     env: { ...inherited, ...more, CELLWARY_DATA: data, CELLWARY_PORT: '0' },
@@ -44,7 +46,7 @@ export async function startPractice(more: Readonly<Record<string, string>> = {})
     async stop() {
       child.kill('SIGTERM')
       const [code] = await gone
-      await rm(data, { recursive: true, force: true })
+      if (given === undefined) await rm(data, { recursive: true, force: true })
       return code
     },
   }

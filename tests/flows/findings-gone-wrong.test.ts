@@ -63,7 +63,7 @@ test('a moderator who loses the role between report and click, or with a form op
   const before = room.standIn.as('Wren').sees(everybody).length
   for (const reply of [
     await tomas().submit(form, { warning: 'look', channel: [everybody] }),
-    await press(tomas(), first, 'It is a known fake'),
+    await press(tomas(), first, 'Make a known fake'),
   ])
     expect(text(messageOf(reply))).toMatch(/Only moderators of this server/)
   expect(room.standIn.as('Wren').sees(everybody)).toHaveLength(before)

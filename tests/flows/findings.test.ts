@@ -76,7 +76,7 @@ test('a warning is drafted, edited in a form, posted where the moderator says, w
   const after = messageOf(await tomas().submit(form, { warning, channel: [everybody] }))
   expect(text(after)).toMatch(/posted a warning on/)
   expect(labels(after)).toEqual([
-    'It is a known fake',
+    'Make a known fake',
     'Edit the warning',
     'Withdraw the warning',
     'Draft a rule',
@@ -116,7 +116,7 @@ test('it is made a known fake from the list in a few presses, the post in the ch
   expect(text(list)).toMatch(/Findings of this server/)
   const seen = await pressed(tomas(), list, '.see')
   expect(labels(seen)).toContain('To the report')
-  const after = await pressed(tomas(), seen, 'It is a known fake')
+  const after = await pressed(tomas(), seen, 'Make a known fake')
   expect(text(after)).toMatch(/Kept as a known fake/)
   await room.services.queue.idle()
   expect(text(post())).toMatch(/made it a known fake/)

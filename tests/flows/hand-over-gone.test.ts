@@ -25,7 +25,7 @@ async function latest(person: Person, channel: string, words: RegExp): Promise<S
   return person.sees(channel).findLast(one => !one.private && words.test(text(one))) as SeenMessage
 }
 const panel = (person: Person, channel = questions) => latest(person, channel, /A cell to check/)
-const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question/)
+const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck at a question/)
 
 async function stuck(channel = questions): Promise<SeenMessage> {
   const question = messageOf(await wren().run('check start', { depth: 'full' }, { channel }))
@@ -49,12 +49,12 @@ test('a moderator who loses the right between the question and the answer: nothi
   expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Only the person who holds/)
   const [check] = await room.services.checks.heldBy(wren().id, room.services.now())
   expect(check?.trail).toEqual([])
-  expect(check?.custody?.plea).toBeDefined()
+  expect(check?.custody?.helpRequest).toBeDefined()
 })
 
 test('the channel in which it was asked is deleted: the moderator is told that nobody could be', async () => {
   await stuck(workbench)
-  const question = await pressed(tomas(), await plea(), 'Answer for them')
+  const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
   room.standIn.removeChannel(workbench)
   expect(text(await settled(room, await pressed(tomas(), question, '.unsure')))).toMatch(
     /could not tell <@900000000000000401>/,

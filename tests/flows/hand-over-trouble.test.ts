@@ -63,7 +63,7 @@ async function latest(person: Person, channel: string, says: RegExp): Promise<Se
   await room.services.queue.idle()
   return person.sees(channel).findLast(one => !one.private && says.test(text(one))) as SeenMessage
 }
-const plea = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
+const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
 const panel = (person: Person) => latest(person, everybody, /A cell to check/)
 
 describe('danger', () => {
@@ -78,7 +78,7 @@ describe('danger', () => {
 
   test('is never ruled out by a moderator who is not beside the cell', async () => {
     await ask(await own(), { why: 'it feels a bit warm' })
-    const question = await pressed(tomas(), await plea(), 'Answer for them')
+    const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     expect(text(question)).toMatch(/it feels a bit warm/)
     const given = buttons(question).map(one => [one.label.slice(4, 12), one.disabled])
     expect(given.slice(0, 2)).toEqual([
@@ -99,7 +99,7 @@ describe('danger', () => {
 
   test('stays on the screen, though the check is offered from a menu that was still open', async () => {
     const hands = await pressed(wren(), await ask(await own()), 'Ask or hand over')
-    await pressed(tomas(), await pressed(tomas(), await plea(), 'Answer for them'), 'At least one')
+    await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'At least one')
     expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(/Danger/)
     expect(text(messageOf(await wren().run('check resume')))).toMatch(/Danger/)
   })
@@ -117,7 +117,7 @@ describe('danger', () => {
     await room.services.queue.idle()
     expect(reply.kind).not.toBe('silent')
     const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
-    expect(check?.custody?.plea).toBeUndefined()
+    expect(check?.custody?.helpRequest).toBeUndefined()
   })
 })
 
@@ -129,13 +129,13 @@ describe('who is told', () => {
 
   test('whose check is taken over', async () => {
     await ask(await own())
-    await fill(tomas(), await press(tomas(), await plea(), 'Take the check over'), { why: 'x' })
+    await fill(tomas(), await press(tomas(), await helpRequest(), 'Take the check over'), { why: 'x' })
     expect((await latest(wren(), everybody, /has taken over/)).pinged.people).toEqual([ids.Wren])
   })
 
   test('a moderator, that they must reach somebody themselves, where danger could not be told', async () => {
     await ask(await own())
-    const question = await pressed(tomas(), await plea(), 'Answer for them')
+    const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
     expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
       /must see at once.*Reach them another way/,
@@ -162,14 +162,14 @@ test('words and photographs stay with the question they were written for', async
       .some(one => /Somebody was faster/.test(text(one))),
   ).toBe(true)
   const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
-  expect(check?.custody?.plea).toBeUndefined()
+  expect(check?.custody?.helpRequest).toBeUndefined()
 })
 
 test('the menu opens, however long and however marked what people wrote', async () => {
   let now = await own()
   for (let i = 0; i < 5; i++) {
     await ask(now, { why: '*'.repeat(300) })
-    await fill(tomas(), await press(tomas(), await plea(), 'Send it back'), { why: '*'.repeat(300) })
+    await fill(tomas(), await press(tomas(), await helpRequest(), 'Send it back'), { why: '*'.repeat(300) })
     now = messageOf(await wren().run('check resume'))
   }
   expect(text(await pressed(wren(), now, 'Ask or hand over'))).toMatch(/Your check, and other people/)
@@ -186,13 +186,13 @@ test('whoever took a check and has their data deleted gives it back, without wha
 describe('photographs go', () => {
   const asked = async () => {
     await ask(await atRing(), { why: 'x', photos: [photo] })
-    return plea()
+    return helpRequest()
   }
   const stands = (id: string) =>
     tomas()
       .sees(demoReportsChannel)
       .find(one => one.id === id)
-  const answer = async () => pressed(tomas(), await pressed(tomas(), await plea(), 'Answer for them'), '.unsure')
+  const answer = async () => pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), '.unsure')
 
   test('when the check is closed by its command', async () => {
     const { id } = await asked()
@@ -219,7 +219,7 @@ describe('photographs go', () => {
   test('at once, where it could not be written down that they stand there', async () => {
     change.notices = { put: busy }
     await ask(await atRing(), { why: 'x', photos: [photo] })
-    const now = await plea()
+    const now = await helpRequest()
     expect(now?.attachments ?? []).toEqual([])
   })
 })

@@ -208,7 +208,7 @@ describe('asking a moderator', () => {
     const hands = await pressed(as('Wren'), await withWren(), 'Ask or hand over')
     return fill(as('Wren'), await press(as('Wren'), hands, 'Ask a moderator'), { why: words })
   }
-  const plea = async (): Promise<SeenMessage> => {
+  const helpRequest = async (): Promise<SeenMessage> => {
     await room.services.queue.idle()
     return as('Tomas')
       .sees(demoReportsChannel)
@@ -217,13 +217,13 @@ describe('asking a moderator', () => {
 
   test('who answers for them: marked as theirs, and whoever asked is told to go on', async () => {
     expect(text(await stuck())).toMatch(/waits for a moderator/)
-    expect(text(await plea())).toMatch(/is that \\\*smoke\\\*\?/)
+    expect(text(await helpRequest())).toMatch(/is that \\\*smoke\\\*\?/)
     expect(as('Wren').sees(demoReportsChannel)).toEqual([])
-    const question = await pressed(as('Tomas'), await plea(), 'Answer for them')
+    const question = await pressed(as('Tomas'), await helpRequest(), 'Answer for them')
     expect(buttons(question).map(one => one.label)).not.toContain('Back')
     const thanks = await pressed(as('Tomas'), question, '.unsure')
     expect(text(await settled(room, thanks))).toMatch(/Thank you.*was told in <#900000000000000301>/s)
-    expect(text(await plea())).toMatch(/has been dealt with/)
+    expect(text(await helpRequest())).toMatch(/has been dealt with/)
     const word = await wordOf(as('Wren'))
     expect(word.pinged.people).toEqual([ids.Wren])
     expect(text(await pressed(as('Wren'), word, 'Go on'))).toMatch(/1 answered/)
@@ -233,7 +233,7 @@ describe('asking a moderator', () => {
 
   test('who finds danger: the person is told to look before they touch the cell', async () => {
     await stuck()
-    let question = await pressed(as('Tomas'), await plea(), 'Answer for them')
+    let question = await pressed(as('Tomas'), await helpRequest(), 'Answer for them')
     // The first question that is asked is whether it smokes, hisses or swells.
     question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
@@ -243,7 +243,9 @@ describe('asking a moderator', () => {
 
   test('who sends it back says why, and that is read by whoever asked alone', async () => {
     await stuck()
-    await fill(as('Tomas'), await press(as('Tomas'), await plea(), 'Send it back'), { why: 'Look from **above**.' })
+    await fill(as('Tomas'), await press(as('Tomas'), await helpRequest(), 'Send it back'), {
+      why: 'Look from **above**.',
+    })
     const now = await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on')
     expect(text(now)).toMatch(/wrote: Look from \\\*\\\*above/)
     expect(text(await wordOf(as('Wren')))).not.toMatch(/above/)
@@ -251,7 +253,7 @@ describe('asking a moderator', () => {
 
   test('nobody else can answer, though they come by the button; the queue is for moderators', async () => {
     await stuck()
-    const id = buttons(await plea())[0]?.customId as string
+    const id = buttons(await helpRequest())[0]?.customId as string
     expect(text(messageOf(await as('Ilse').click(await postButton(room.standIn, id), id)))).toMatch(/Only moderators/)
     expect(text(messageOf(await as('Ilse').run('check waiting')))).toMatch(/Only moderators/)
     const queue = messageOf(await as('Tomas').run('check waiting'))
@@ -261,9 +263,9 @@ describe('asking a moderator', () => {
 
   test('a moderator takes over, and the question is asked no more', async () => {
     const waiting = await stuck()
-    await fill(as('Tomas'), await press(as('Tomas'), await plea(), 'Take the check over'), { why: 'they left' })
+    await fill(as('Tomas'), await press(as('Tomas'), await helpRequest(), 'Take the check over'), { why: 'they left' })
     expect(text(await pressed(as('Wren'), waiting, '.unsure'))).toMatch(/Only the person who holds/)
-    expect(text(await plea())).toMatch(/has been dealt with/)
+    expect(text(await helpRequest())).toMatch(/has been dealt with/)
     expect(text(await panelOf(as('Ilse')))).toMatch(/<@900000000000000403> has the check/)
   })
 })

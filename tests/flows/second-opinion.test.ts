@@ -34,7 +34,7 @@ async function ask(photos: readonly Upload[]): Promise<SeenMessage> {
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await wren().submit(form.modal, { why: 'what is this?', photos }))
 }
-async function plea(): Promise<SeenMessage> {
+async function helpRequest(): Promise<SeenMessage> {
   await room.services.queue.idle()
   return tomas()
     .sees(demoReportsChannel)
@@ -44,7 +44,7 @@ const photo = (name: string): Upload => ({ name, bytes: samplePhoto() })
 
 test('moderators see two photographs with nothing in them but the pictures; with the answer they are gone', async () => {
   expect(text(await ask([photo('IMG_0815 Pier.jpg'), photo('second.jpg')]))).toMatch(/waits for a moderator/)
-  const asked = await plea()
+  const asked = await helpRequest()
   expect(asked.attachments.map(one => one.name)).toEqual(['photo-1.jpg', 'photo-2.jpg'])
   expect(asked.attachments[0]?.description).toMatch(/Photograph 1 of the cell/)
   for (const { url } of asked.attachments) {
@@ -54,7 +54,7 @@ test('moderators see two photographs with nothing in them but the pictures; with
   }
   const question = await pressed(tomas(), asked, 'Answer for them')
   expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Thank you/)
-  const after = await plea()
+  const after = await helpRequest()
   expect(after.id).toBe(asked.id)
   expect(after.attachments).toEqual([])
 })
@@ -73,19 +73,19 @@ test.each([
   // What was typed beside the photographs is not lost with them.
   expect(told).toMatch(/What you typed:\s+```\s+what is this\?\s+```/)
   const [check] = await room.services.checks.heldBy(wren().id, room.services.now())
-  expect(check?.custody?.plea).toBeUndefined()
+  expect(check?.custody?.helpRequest).toBeUndefined()
   expect(await room.services.notices.of(check?.id ?? '')).toEqual([])
 })
 
 test('a check that is closed, or that nobody touches until it runs out, takes its photographs along', async () => {
   const waiting = await ask([photo('one.jpg')])
-  const asked = await plea()
+  const asked = await helpRequest()
   expect(asked.attachments).toHaveLength(1)
   await pressed(wren(), await pressed(wren(), waiting, 'Pause'), 'Close')
-  expect((await plea()).attachments).toEqual([])
+  expect((await helpRequest()).attachments).toEqual([])
 
   await ask([photo('two.jpg')])
-  const forgotten = await plea()
+  const forgotten = await helpRequest()
   expect(forgotten.attachments).toHaveLength(1)
   // What the sweep of every hour does, two weeks on.
   for (const notice of await room.services.notices.expired(room.services.now() + lifetime + 3600_000, 10))
@@ -100,12 +100,12 @@ test('a check that is closed, or that nobody touches until it runs out, takes it
 test('a question that is taken back, and a check that is handed over, take their photographs along', async () => {
   const waiting = await ask([photo('one.jpg')])
   await pressed(wren(), await pressed(wren(), waiting, 'Ask or hand over'), 'Take the question back')
-  expect((await plea()).attachments).toEqual([])
+  expect((await helpRequest()).attachments).toEqual([])
   const again = await ask([photo('one.jpg')])
   const form = await press(wren(), await pressed(wren(), again, 'Ask or hand over'), 'Hand it over')
   if (form.kind !== 'modal') throw new Error('no form')
   await wren().submit(form.modal, { why: 'no time' })
-  expect((await plea()).attachments).toEqual([])
+  expect((await helpRequest()).attachments).toEqual([])
 })
 
 test('where there is no channel for it, the form takes no photographs, and the queue has the question', async () => {

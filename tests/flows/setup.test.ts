@@ -36,7 +36,15 @@ describe('the overview', () => {
     let message = await warden.overview()
     expect(message.onlyFor).toBe(warden.person.id)
     message = await pressed(warden.person, message, 'Step by step')
-    const titles = ['Reports channel', 'Review channel', 'Moderators', 'Helpers', 'Language', 'What is recorded', 'For how long']
+    const titles = [
+      'Reports channel',
+      'Review channel',
+      'Moderators',
+      'Helpers',
+      'Language',
+      'What is recorded',
+      'For how long',
+    ]
     for (const [i, title] of titles.entries()) {
       expect(text(message)).toContain(`### ${title} (${i + 1} of 8)`)
       message = await pressed(warden.person, message, 'Next: ')

@@ -20,16 +20,24 @@ export type SmallGateway = {
   readonly api: string
   /** Everything that was asked of REST so far. */
   readonly asked: Asked[]
+  /** The ids of the messages that stand in channels. */
+  readonly standing: ReadonlySet<string>
   /** `METHOD /path` (without /api/v10, tokens as they are) to what is answered; a function is asked each time. */
   readonly answers: Map<string, Answer | ((asked: Asked) => Answer)>
   /** What IDENTIFY is answered with instead of READY: a close code. */
   closeWith: number | undefined
+  /** Closes whoever wants to resume, again and again. */
+  refuseResume: boolean
   /** Servers that READY names; those that are not `coming` never come. */
   servers: readonly { readonly id: string; readonly coming: boolean }[]
   session: { total: number; remaining: number; reset_after: number; max_concurrency: number }
   application: Json
+  /** The `Date` of its answers, in ms; the machine's own when undefined. */
+  clock: number | undefined
   /** Resolves once a session has been resumed. */
   readonly resumed: Promise<void>
+  /** Awaited before a request is answered: a test can hold an answer back. */
+  before: (asked: Asked) => Promise<void> | undefined
   /** Closes the connections there are with this code. */
   drop(code: number): void
   send(name: string, data: Json): void
@@ -43,6 +51,8 @@ export async function openSmallGateway(): Promise<SmallGateway> {
   const sockets = new Set<WebSocket>()
   let commands: unknown = []
   let sequence = 0
+  const nonces = new Map<string, string>()
+  const standing = new Set<string>()
   let newId = 900_000_000_000_001_000n
   const resumed = Promise.withResolvers<void>()
   const waiting = new Map<string, (body: Json) => void>()
@@ -52,10 +62,14 @@ export async function openSmallGateway(): Promise<SmallGateway> {
   const room: SmallGateway = {
     api: '',
     asked,
+    standing,
     resumed: resumed.promise,
     answers: new Map(),
     closeWith: undefined,
+    refuseResume: false,
     servers: [{ id: serverId, coming: true }],
+    clock: undefined,
+    before: () => undefined,
     session: { total: 1000, remaining: 1000, reset_after: 3_600_000, max_concurrency: 1 },
     application: {
       id: applicationId,
@@ -109,9 +123,20 @@ export async function openSmallGateway(): Promise<SmallGateway> {
       return fine({ interaction: { id: callback, type: 2 }, resource: { type: 4 } })
     }
     if (/^POST \/channels\/\d+\/messages$/.test(what)) {
-      newId += 1n
-      return fine({ id: String(newId), channel_id: channelId })
+      const nonce = String(body['nonce'])
+      const known = nonces.get(nonce)
+      if (known === undefined) newId += 1n
+      nonces.set(nonce, known ?? String(newId))
+      standing.add(known ?? String(newId))
+      return fine({ id: known ?? String(newId), channel_id: channelId })
     }
+    const message = /^\/channels\/\d+\/messages\/(\d+)$/.exec(path)?.[1]
+    if (message && method === 'PATCH') return fine({ id: message })
+    if (message && method === 'DELETE') {
+      standing.delete(message)
+      return { status: 204 }
+    }
+    if (/^POST \/channels\/\d+\/typing$/.test(what)) return { status: 204 }
     return { status: 404, body: { code: 0, message: '404: Not Found' } }
   }
 
@@ -119,13 +144,18 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     const path = (request.url ?? '').replace(/^\/api\/v10/, '').replace(/\?.*/, '')
     const one = { method: request.method ?? '', path: decodeURIComponent(path), body: await bodyOf(request) }
     asked.push(one)
+    await room.before(one)
     const wanted = request.headers.authorization
     const set = room.answers.get(`${one.method} ${one.path}`)
     const refused = wanted !== undefined && wanted !== `Bot ${botToken}`
     const answer: Answer = refused
       ? { status: 401, body: { code: 0, message: '401: Unauthorized' } }
       : ((typeof set === 'function' ? set(one) : set) ?? standard(one))
-    response.writeHead(answer.status, { 'content-type': 'application/json', ...answer.headers })
+    response.writeHead(answer.status, {
+      ...(answer.body !== undefined && { 'content-type': 'application/json' }),
+      ...(room.clock !== undefined && { date: new Date(room.clock).toUTCString() }),
+      ...answer.headers,
+    })
     response.end(answer.body === undefined ? '' : JSON.stringify(answer.body))
   })
 
@@ -136,6 +166,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     socket.on('message', raw => {
       const { op, d } = JSON.parse(String(raw)) as { op: number; d: Json }
       if (op === 1) socket.send(JSON.stringify({ op: 11 }))
+      if (op === 6 && room.refuseResume) return socket.close(4000)
       if (op === 6) {
         room.send('RESUMED', {})
         return resumed.resolve()

@@ -20,10 +20,10 @@ export type Kind = {
   open(holding?: string): Promise<Opened>
 }
 
-const url = process.env['CELLWARY_TEST_POSTGRES'] ?? 'postgres://postgres@127.0.0.1:5432/test'
+export const postgresUrl = process.env['CELLWARY_TEST_POSTGRES'] ?? 'postgres://postgres@127.0.0.1:5432/test'
 
 async function reachable(): Promise<boolean> {
-  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 2000 })
+  const client = new pg.Client({ connectionString: postgresUrl, connectionTimeoutMillis: 2000 })
   try {
     await client.connect()
     await client.end()
@@ -64,19 +64,19 @@ export const databases: readonly Kind[] = [
   },
   {
     name: 'PostgreSQL',
-    missing: postgres ? undefined : `no PostgreSQL at ${new URL(url).host}`,
+    missing: postgres ? undefined : `no PostgreSQL at ${new URL(postgresUrl).host}`,
     dump: 'postgres.sql',
     async open(holding) {
       const schema = `cellwary_${randomUUID().replaceAll('-', '')}`
-      const client = new pg.Client({ connectionString: url })
+      const client = new pg.Client({ connectionString: postgresUrl })
       await client.connect()
       await client.query(`create schema ${schema}`)
       if (holding !== undefined) await client.query(`set search_path to ${schema};\n${holding}`)
-      const opened = [await openPostgres(url, schema)]
+      const opened = [await openPostgres(postgresUrl, schema)]
       return {
         db: opened[0] as Kysely<Tables>,
         async again() {
-          opened.push(await openPostgres(url, schema))
+          opened.push(await openPostgres(postgresUrl, schema))
           return opened.at(-1) as Kysely<Tables>
         },
         async close() {

@@ -59,7 +59,7 @@ export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: Loo
           shares: custody.shares,
           deeds: custody.history.map(one => one.did),
         }),
-        ...(custody?.plea && { asked: custody.plea.question }),
+        ...(custody?.helpRequest && { asked: custody.helpRequest.question }),
         notices: (await notices.of(id)).map(({ kind, channel, message, until }) => ({ kind, channel, message, until })),
       }
     }),

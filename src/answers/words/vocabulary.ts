@@ -20,7 +20,17 @@ export type Vocabulary = {
   stem(word: string): string
 }
 
-/** Figures with a unit, as all languages write them: what kind of figure it is tells more than the figure. */
+/** Sizes of cells: a figure that is a name. */
+const sizes =
+  /^(10440|14430|14500|16340|17500|18350|18500|18650|20700|21700|26650|26700|26800|32650|32700|33140|46800|60086|61960)$/
+/** A bare figure of four or five digits: a size, a year, or what somebody measured or read. */
+const bareFigure = (value: number): string => {
+  if (sizes.test(String(value))) return ` ${value} `
+  if (value > 1989 && value < 2031) return ' yearfigure '
+  return value > 5900 ? ' mah hugecapacity ' : ' mah '
+}
+
+/** Figures, with a unit as all languages write them: what kind of figure it is tells more than the figure. */
 export const figures: readonly (readonly [RegExp, (value: number) => string])[] = [
   [/(\d+(?:[.,]\d+)?) ?(?:mah|milliamp\w* ?h\w*)\b/g, value => (value > 5900 ? ' mah hugecapacity ' : ' mah ')],
   [/(\d+(?:[.,]\d+)?) ?(?:v|volts?|voltios?)\b/g, value => (value < 2.5 ? ' volt emptyvolt ' : ' volt ')],
@@ -29,4 +39,5 @@ export const figures: readonly (readonly [RegExp, (value: number) => string])[] 
   [/(\d+(?:[.,]\d+)?) ?(?:mm|millimet\w*|milimet\w*)\b/g, () => ' millimetre '],
   [/(\d+(?:[.,]\d+)?) ?(?:mω|mohms?|milliohms?)(?![a-z])/g, () => ' milliohm '],
   [/(\d+(?:[.,]\d+)?) ?(?:°c?|degrees?|grad|grados)(?![a-z])/g, () => ' degree '],
+  [/(?<![\p{L}\d.,/-])(\d{4,5})(?![\p{L}\d.,/-])/gu, bareFigure],
 ]

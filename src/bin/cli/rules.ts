@@ -2,6 +2,7 @@
 import { Command } from 'commander'
 import { type Entry, languages } from '../../answers/entry.ts'
 import { dayOf } from '../../engine/day-of.ts'
+import { ageingSoon } from '../../packs/ageing.ts'
 import { checkRules } from '../../packs/check-rules.ts'
 import { answersIn, loadAnswers } from '../../packs/load-answers.ts'
 import { loadPacks } from '../../packs/load-packs.ts'
@@ -17,7 +18,8 @@ export function rulesCommand(): Command {
     .action(async (dir: string, options: { beside: string }) => {
       const say = sayIn('en')
       const beside = (await loadPacks(options.beside)).packs.map(loaded => loaded.pack)
-      const here = (await loadPacks(dir)).packs.map(loaded => loaded.pack.id)
+      const loaded = (await loadPacks(dir)).packs.map(one => one.pack)
+      const here = loaded.map(pack => pack.id)
       const today = dayOf(Date.now())
       const report = await checkRules(
         dir,
@@ -37,6 +39,11 @@ export function rulesCommand(): Command {
         console.log(
           `${pack}: ${texts.length} of its texts are missing in words/${language}.yaml and are shown as the pack has them: ` +
             `${texts.slice(0, 5).join(', ')}${texts.length > 5 ? ', …' : ''}`,
+        )
+      for (const { pack, day, rules } of ageingSoon(loaded, today))
+        console.log(
+          `${pack}: after ${day} ${rules.length} of its signs no longer count; look up their figures anew: ` +
+            `${rules.slice(0, 5).join(', ')}${rules.length > 5 ? ', …' : ''}`,
         )
       if (answers.entries.length > 0) console.log(`answers: ${countAnswers(answers.entries)}`)
       const empty = report.packs.length === 0 && answers.entries.length === 0 && problems.length === 0

@@ -52,6 +52,7 @@ export const demoServer: Scenario = {
     { id: '900000000000000402', name: 'Ilse', locale: 'de', roles: [helpers], about: 'helper' },
     { id: '900000000000000403', name: 'Tomas', locale: 'es-ES', roles: [demoWardens], about: 'moderator' },
     { id: '900000000000000405', name: 'Maret', locale: 'de', roles: [demoWardens], about: 'moderator' },
+    { id: '900000000000000406', name: 'Hollis', locale: 'en-GB', roles: [demoWardens], about: 'moderator' },
     {
       id: '900000000000000404',
       name: 'Odalys',
@@ -59,6 +60,43 @@ export const demoServer: Scenario = {
       roles: [],
       about: 'newcomer, direct messages closed',
       dmClosed: true,
+    },
+  ],
+}
+
+const skippers = '900000000000000511'
+/** A second server, where nothing is set up yet: something to walk into, and to set up. */
+export const demoHarbour = '900000000000000500'
+
+/** The practice room as it opens: the server with a past, and one without. */
+export const demoScenario: Scenario = {
+  ...demoServer,
+  servers: [
+    {
+      id: demoHarbour,
+      name: 'Harbour Models',
+      locale: 'en-GB',
+      roles: [
+        { id: skippers, name: 'Skippers', permissions: moderatorRights },
+        { id: '900000000000000512', name: 'Cellwary', ofBot: true },
+      ],
+      channels: [
+        { id: '900000000000000521', name: 'slipway', kind: 'text', topic: 'Nothing is set up on this server yet.' },
+        {
+          id: '900000000000000522',
+          name: 'skippers',
+          kind: 'text',
+          topic: 'For skippers',
+          forbid: [{ who: demoHarbour, what: ['view'] }],
+          permit: [{ who: skippers, what: ['view'] }],
+        },
+      ],
+      members: {
+        '900000000000000401': [],
+        '900000000000000402': [],
+        '900000000000000406': [skippers],
+      },
+      install: 'bot',
     },
   ],
 }

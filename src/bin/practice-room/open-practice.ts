@@ -6,24 +6,28 @@ import { openStandIn } from '../../practice/stand-in.ts'
 import { isWeek, weekOf, weeksFrom } from '../../trends/week.ts'
 import { pseudoLocale } from '../../words/pseudo.ts'
 import type { Config } from '../config.ts'
-import { demoServer } from './demo-server.ts'
+import { demoScenario } from './demo-server.ts'
 
 /** After so many weeks the invented story is over, and practice begins anew. */
 const storyLasts = 3
 
 /** Everybody's screen and the server itself in the pseudo-language of the tests. */
 const pseudoServer: Scenario = {
-  ...demoServer,
-  server: { ...demoServer.server, locale: pseudoLocale },
-  people: demoServer.people.map(person => ({ ...person, locale: pseudoLocale })),
+  ...demoScenario,
+  server: { ...demoScenario.server, locale: pseudoLocale },
+  people: demoScenario.people.map(person => ({ ...person, locale: pseudoLocale })),
 }
 
 /** The stand-in, what the bot needs to connect to it, and a data folder of its own so that practice never mixes with use. */
 export async function openPractice(config: Config) {
   const data = join(config.data, 'practice')
   // The port comes first: whoever has it may be at work on the very same data.
-  const standIn = await openStandIn({ scenario: config.pseudo ? pseudoServer : demoServer, port: config.port })
+  const standIn = await openStandIn({ scenario: config.pseudo ? pseudoServer : demoScenario, port: config.port })
   await beginAnewWhenStale(data, Date.now())
+  if ((await standIn.keepIn(join(data, 'room'))) === 'unreadable')
+    console.warn(
+      `What was said in the practice room before cannot be read; it lies in ${join(data, 'room', 'room-unreadable.json')}.`,
+    )
   return {
     pageUrl: standIn.pageUrl,
     connection: { token: standIn.botToken, api: standIn.apiUrl },

@@ -12,6 +12,8 @@ import { titleFor } from './show-answer.ts'
 /** The search reads no more of a question. */
 const longestQuestion = 400
 const mostSuggested = 25
+/** Suggestions read no more of what is being typed: a title is no longer. */
+const longestTyped = 80
 
 export const askCommand: Command = {
   name: 'ask',
@@ -36,7 +38,7 @@ export const askCommand: Command = {
   async suggest(services, interaction) {
     const say = sayIn(interaction.locale)
     const book = await services.answers()
-    const typed = interaction.options.getFocused().trim()
+    const typed = interaction.options.getFocused().trim().slice(0, longestTyped)
     const low = typed.toLocaleLowerCase(say.locale)
     const titled = book.entries.map(entry => ({ entry, title: titleFor(say, entry) }))
     const holding = titled.filter(one => one.title.toLocaleLowerCase(say.locale).includes(low)).map(one => one.entry)

@@ -27,9 +27,11 @@ export function showAnswer(say: Say, { entry, near, mayPost, note, question, to 
   return message([
     ...(note ? [text(`**${note}**`)] : []),
     ...quote(question),
+    ...emergency(say, [entry]),
+    ...checkFirst(say, entry),
     ...body(say, entry),
     ...related(say, near, to),
-    ...rows([...check(say, entry), ...(mayPost ? [post] : [])]),
+    ...rows([...checkAfter(say, entry), ...(mayPost ? [post] : [])]),
     ...caution(say, entry),
   ])
 }
@@ -37,9 +39,11 @@ export function showAnswer(say: Say, { entry, near, mayPost, note, question, to 
 /** What everybody in a channel sees; `by` is the id of the person who posted it. */
 export function showPublicAnswer(say: Say, entry: Entry, near: readonly Entry[], by: string): ShownMessage {
   return message([
+    ...emergency(say, [entry]),
+    ...checkFirst(say, entry),
     ...body(say, entry),
     ...related(say, near, null),
-    ...rows(check(say, entry)),
+    ...rows(checkAfter(say, entry)),
     ...caution(say, entry),
     small(say('ask.posted-by', { who: `<@${by}>` })),
   ])
@@ -51,11 +55,12 @@ export function showNoAnswer(say: Say, { question, to }: Asked, near: readonly E
   return message([
     ...quote(question),
     ...emergency(say, near.slice(0, 1)),
+    ...(near[0] ? checkFirst(say, near[0]) : []),
     text([none, ...(near.length > 0 ? [say('ask.nearest')] : [])].join('\n')),
     ...rows(
       [
         ...near.map(entry => pressButton(encodeAsk({ is: 'show', entry: entry.id, to }), titleFor(say, entry))),
-        ...check(say, near[0]),
+        ...checkAfter(say, near[0]),
       ],
       1,
     ),
@@ -78,7 +83,6 @@ function body(say: Say, entry: Entry) {
   const own = textFor(entry, languageOf(say.locale))
   const sources = entry.sources.map(source => saySource(say, source)).join(' · ')
   return [
-    ...emergency(say, [entry]),
     text(`### ${own.title}\n${own.body}`),
     small(
       [
@@ -89,9 +93,15 @@ function body(say: Say, entry: Entry) {
   ]
 }
 
-/** Nobody is sent to look closer at a cell that may burn. */
-const check = (say: Say, entry: Entry | undefined) =>
-  entry?.caution === 'emergency' ? [] : [pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary)]
+const checkButton = (say: Say) => pressButton(startWithFacts({}), say('ask.check'), ButtonStyle.Primary)
+
+/** Whoever asks about a cell before them is better served by looking at that cell than by reading on. */
+const checkFirst = (say: Say, entry: Entry) =>
+  entry.inHand ? [text(say('ask.in-hand')), ...rows([checkButton(say)])] : []
+
+/** Offered below where it was not offered first. Nobody is sent to look closer at a cell that may burn. */
+const checkAfter = (say: Say, entry: Entry | undefined) =>
+  entry?.inHand || entry?.caution === 'emergency' ? [] : [checkButton(say)]
 
 /** Whoever may have a burning cell before them reads first that one gets away. */
 const emergency = (say: Say, entries: readonly Entry[]) =>

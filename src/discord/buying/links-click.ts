@@ -25,9 +25,12 @@ const typedFor = 15 * 60_000
 /** What is kept meanwhile; `link` is the one to be edited, or null for a new one. */
 type Typed = TypedLink & { readonly is: 'link'; readonly person: string; readonly link: string | null }
 
-export const linksClick = onClick(linksIds, (services, interaction, act) =>
-  services.queue.inOrder(`links ${interaction.guildId}`, () => click(services, interaction, act)),
-)
+export const linksClick = onClick(linksIds, async (services, interaction, act) => {
+  // Whoever may not is told at once, and holds up nobody who may.
+  if (!(await moderating(services, interaction)))
+    return refuse(interaction, sayIn(interaction.locale), { code: 'not-moderator' })
+  return services.queue.inOrder(`links ${interaction.guildId}`, () => click(services, interaction, act))
+})
 
 async function click(services: Services, interaction: Clicked, act: LinksAct): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -76,7 +79,7 @@ async function openForm(
   settings: ServerSettings,
   act: Extract<LinksAct, { is: 'add' | 'edit' | 'again' }>,
 ): Promise<void> {
-  if (interaction.isModalSubmit()) return
+  if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
   const typed = act.is === 'again' ? ((await services.drafts.find(act.draft)) as Typed | undefined) : undefined
   if (act.is === 'again' && (typed?.is !== 'link' || typed.person !== interaction.user.id))
     return refuse(interaction, say, { code: 'form-forgotten' })

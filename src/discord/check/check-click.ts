@@ -11,6 +11,7 @@ import { sayAnswer } from '../../words/describe.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
+import { decideInOrder, type Later } from '../interaction/keyed-queue.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, redraw, refuse } from '../interaction/reply.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
@@ -30,60 +31,66 @@ import { showReadingForm } from './show/reading-form.ts'
 import { showScreen } from './show/screen.ts'
 
 export const checkClick = onClick(checkIds, (services, interaction, id) =>
-  services.queue.inOrder(id.check, () => click(services, interaction, id)),
+  decideInOrder(services.queue, id.check, () => click(services, interaction, id)),
 )
 
-async function click(services: Services, interaction: Clicked, id: ClickId): Promise<void> {
+async function click(services: Services, interaction: Clicked, id: ClickId): Promise<Later> {
   const say = sayIn(interaction.locale)
   // Whoever only wants to see the check sees it as it stands; every other act is compared again when it is saved.
   const found = await loadCheck(services, say, id.check, id.act.is === 'show' ? undefined : id.revision)
-  if (!found) return refuse(interaction, say, { code: 'gone' })
+  if (!found) return () => refuse(interaction, say, { code: 'gone' })
   // Duplicate delivery: the process that saved it replies.
-  if (found.changedBy === interaction.id) return
+  if (found.changedBy === interaction.id) return undefined
   const { check, program } = found
   const helps = check.holder !== interaction.user.id
   const actor = helps ? await actorOf(services, interaction, check) : holderOf(check)
-  if (helps && !mayHelpWith(check, actor)) return refuse(interaction, say, { code: 'not-yours' })
+  if (helps && !mayHelpWith(check, actor)) return () => refuse(interaction, say, { code: 'not-yours' })
   const show = (note?: string, now = check) =>
     helps
       ? showHelping(services, say, program, now, note)
       : showScreen(say, program, screenOf(program, now), services, note)
-  const asked = helps ? custodyOf(check).plea?.question : 'question' in check.phase ? check.phase.question : undefined
-  if (id.act.is === 'show') return redraw(interaction, await show())
-  if (id.revision !== check.revision) return redraw(interaction, await show(say('stale.note')))
-  if (id.act.is === 'measure') return openForm(services, interaction, say, program, check, asked)
+  const asked = helps
+    ? custodyOf(check).helpRequest?.question
+    : 'question' in check.phase
+      ? check.phase.question
+      : undefined
+  if (id.act.is === 'show') return done(redraw(interaction, await show()))
+  if (id.revision !== check.revision) return done(redraw(interaction, await show(say('stale.note'))))
+  if (id.act.is === 'measure') return done(openForm(services, interaction, say, program, check, asked))
 
   const { act: does } = id
-  if (does.is === 'answers') return redraw(interaction, showAnswers(say, program, check))
+  if (does.is === 'answers') return done(redraw(interaction, showAnswers(say, program, check)))
   if (does.is === 'details') {
     const screen = screenOf(program, check)
-    return redraw(interaction, screen.kind === 'verdict' ? showDetails(say, program, screen, does.page) : await show())
+    return done(
+      redraw(interaction, screen.kind === 'verdict' ? showDetails(say, program, screen, does.page) : await show()),
+    )
   }
-  if (does.is === 'family') return family(services, interaction, say, program, check)
+  if (does.is === 'family') return done(family(services, interaction, say, program, check))
 
   const read = eventOf(say, interaction, does, asked ?? '', program)
-  if (!read.ok) return redraw(interaction, await show(read.note))
+  if (!read.ok) return done(redraw(interaction, await show(read.note)))
   const stepped = act(program, check, actor, read.event, services.now())
   if (!stepped.ok) {
     const { code } = stepped.refusal
-    if (code === 'expired' || code === 'closed') return refuse(interaction, say, stepped.refusal)
-    return redraw(interaction, await show(sayRefusal(say, stepped.refusal)))
+    if (code === 'expired' || code === 'closed') return () => refuse(interaction, say, stepped.refusal)
+    return done(redraw(interaction, await show(sayRefusal(say, stepped.refusal))))
   }
   const { saving, screen, check: saved } = await saveStep(services, interaction, program, check, stepped)
-  if (saving === 'seen') return
-  if (saving === 'saved' && helps) return afterHelp({ services, interaction, say, program, check, actor }, saved)
+  if (saving === 'seen') return undefined
+  if (saving === 'saved' && helps) return done(afterHelp({ services, interaction, say, program, check, actor }, saved))
   if (saving === 'saved') {
     await redraw(interaction, await showScreen(say, program, screen, services, sayChanged(say, program, check, saved)))
-    if (!concernsOthers(check, saved)) return
+    if (!concernsOthers(check, saved)) return undefined
     const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
     await tellDanger(services, inPublic, program, saved, interaction.channelId)
-    return tellOthers(services, inPublic, saved)
+    return done(tellOthers(services, inPublic, saved))
   }
   const latest = await loadCheck(services, say, check.id)
-  if (!latest) return refuse(interaction, say, { code: 'gone' })
+  if (!latest) return () => refuse(interaction, say, { code: 'gone' })
   // It may have gone into other hands meanwhile.
-  if (!helps && latest.check.holder !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
-  await redraw(interaction, await show(say('stale.note'), latest.check))
+  if (!helps && latest.check.holder !== check.holder) return () => refuse(interaction, say, { code: 'not-yours' })
+  return done(redraw(interaction, await show(say('stale.note'), latest.check)))
 }
 
 /** The one line that tells what was changed, where an answer was given anew. */
@@ -107,8 +114,8 @@ async function family(services: Services, interaction: Clicked, say: Say, from: 
   const stepped = chooseFamily(from, program, check)
   if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
   const { saving, screen } = await saveStep(services, interaction, program, check, stepped)
-  if (saving === 'seen') return
-  if (saving === 'saved') return redraw(interaction, await showScreen(say, program, screen, services))
+  if (saving === 'seen') return undefined
+  if (saving === 'saved') return done(redraw(interaction, await showScreen(say, program, screen, services)))
   const latest = await loadCheck(services, say, check.id)
   if (!latest) return refuse(interaction, say, { code: 'gone' })
   const now = screenOf(latest.program, latest.check)
@@ -134,3 +141,6 @@ async function openForm(
     return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: check.phase.is })
   await interaction.showModal(showReadingForm(say, check, question, newOpening(services.newId)))
 }
+
+/** Said in turn: nothing is left to be said. */
+const done = (said: Promise<void>): Promise<undefined> => said.then(() => undefined)

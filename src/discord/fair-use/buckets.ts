@@ -11,10 +11,10 @@ export type Rate = {
 }
 
 export type Buckets = {
-  /** In how many ms there is a token for `key`; 0 if there is one now. Takes none. */
-  wait(key: string, now: number): number
-  /** Takes a token, also where there is none: the wait is then the longer, but never longer than from an empty bucket. */
-  take(key: string, now: number): void
+  /** In how many ms there are so many tokens (one) for `key`; 0 if there are now. Takes none. More than a bucket holds are a full one. */
+  wait(key: string, now: number, tokens?: number): number
+  /** Takes tokens, also where there are none: the wait is then the longer, but never longer than from an empty bucket. */
+  take(key: string, now: number, tokens?: number): void
   /** How many keys are kept. */
   readonly size: number
 }
@@ -36,10 +36,10 @@ export function openBuckets({ burst, every_ms }: Rate): Buckets {
   }
 
   return {
-    wait: (key, now) => Math.max(0, fullFor(key, now) - (burst - 1) * every_ms),
-    take(key, now) {
+    wait: (key, now, tokens = 1) => Math.max(0, fullFor(key, now) - Math.max(0, burst - tokens) * every_ms),
+    take(key, now, tokens = 1) {
       if (fullAt.size >= sweepAt) sweep(now)
-      fullAt.set(key, now + Math.min(fullFor(key, now) + every_ms, burst * every_ms))
+      fullAt.set(key, now + Math.min(fullFor(key, now) + tokens * every_ms, burst * every_ms))
     },
     get size() {
       return fullAt.size

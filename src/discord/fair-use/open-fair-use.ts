@@ -15,7 +15,7 @@ export type TooMuch = {
 
 export type FairUse = {
   /** Takes what it costs from the person's bucket and the server's, or says from when on it can be had, and takes nothing. */
-  admit(asked: Asked, person: string, server: string | null, now: number): TooMuch | undefined
+  admit(asked: Asked, person: string, server: string | null, now: number, tokens?: number): TooMuch | undefined
   /** The same for a message that others see because this person asked for it; `channel`: null where only the person is counted. */
   admitPost(person: string, channel: string | null, now: number): TooMuch | undefined
 }
@@ -23,12 +23,15 @@ export type FairUse = {
 export type Rates = {
   readonly person: Readonly<Record<Asked, Rate>>
   readonly server: Readonly<Record<Asked, Rate>>
+  /** What is kept back on a server for those of its people who have asked for little: each one's part, and all of it. */
+  readonly quiet?: { readonly person: Rate; readonly server: Rate }
   readonly posts: { readonly person: Rate; readonly channel: Rate }
 }
 
 /**
  * A whole check is about 60 clicks, and nobody reads four questions a second for long. A server's share is that of eight people
- * who press as fast as they may without ever pausing, or of a hundred who read what they are asked.
+ * who press as fast as they may without ever pausing, or of a hundred who read what they are asked. Beside it so much is kept back
+ * that forty people who read go on while a crowd has used the rest up: whoever presses faster than one reads has none of it.
  */
 const usual: Rates = {
   person: {
@@ -41,6 +44,7 @@ const usual: Rates = {
     file: { burst: 60, every_ms: 2_000 },
     suggestions: { burst: 600, every_ms: 20 },
   },
+  quiet: { person: { burst: 12, every_ms: 2_000 }, server: { burst: 200, every_ms: 50 } },
   posts: { person: { burst: 5, every_ms: 30_000 }, channel: { burst: 5, every_ms: 15_000 } },
 }
 
@@ -52,14 +56,28 @@ export function openFairUse(rates: Rates = usual): FairUse {
     suggestions: openBuckets(suggestions),
   })
   const [people, servers] = [open(person), open(server)]
+  const quiet = rates.quiet && { person: openBuckets(rates.quiet.person), server: openBuckets(rates.quiet.server) }
   const posts = { person: openBuckets(rates.posts.person), channel: openBuckets(rates.posts.channel) }
   return {
-    admit: (asked, who, where, now) =>
-      admitTo(
-        { own: people[asked], who, is: asked === 'file' ? 'too-many-files' : 'too-fast' },
-        { shared: servers[asked], where, is: 'server-too-fast' },
-        now,
-      ),
+    admit(asked, who, where, now, tokens = 1) {
+      const own = {
+        own: people[asked],
+        who,
+        is: asked === 'file' ? ('too-many-files' as const) : ('too-fast' as const),
+      }
+      const shared = { shared: servers[asked], where, is: 'server-too-fast' as const }
+      const tooMuch = admitTo(own, shared, now, tokens)
+      if (asked !== 'act' || !quiet) return tooMuch
+      const mine = `${where} ${who}`
+      const isQuiet = quiet.person.wait(mine, now, tokens) === 0
+      quiet.person.take(mine, now, tokens)
+      if (tooMuch?.code !== 'server-too-fast' || where === null || !isQuiet) return tooMuch
+      // A crowd locks out none of those who have asked for little.
+      if (quiet.server.wait(where, now, tokens) > 0) return tooMuch
+      quiet.server.take(where, now, tokens)
+      own.own.take(who, now, tokens)
+      return undefined
+    },
     admitPost: (who, where, now) =>
       admitTo(
         { own: posts.person, who, is: 'too-many-posts' },
@@ -73,13 +91,18 @@ type Own = { readonly own: Buckets; readonly who: string; readonly is: TooMuch['
 type Shared = { readonly shared: Buckets; readonly where: string | null; readonly is: TooMuch['code'] }
 
 /** A token out of both, or out of neither. */
-function admitTo({ own, who, ...mine }: Own, { shared, where, ...ours }: Shared, now: number): TooMuch | undefined {
-  const wait = own.wait(who, now)
+function admitTo(
+  { own, who, ...mine }: Own,
+  { shared, where, ...ours }: Shared,
+  now: number,
+  tokens = 1,
+): TooMuch | undefined {
+  const wait = own.wait(who, now, tokens)
   if (wait > 0) return { code: mine.is, at: inSeconds(now + wait) }
-  const sharedWait = where === null ? 0 : shared.wait(where, now)
+  const sharedWait = where === null ? 0 : shared.wait(where, now, tokens)
   if (sharedWait > 0) return { code: ours.is, at: inSeconds(now + sharedWait) }
-  own.take(who, now)
-  if (where !== null) shared.take(where, now)
+  own.take(who, now, tokens)
+  if (where !== null) shared.take(where, now, tokens)
   return undefined
 }
 

@@ -27,10 +27,13 @@ export function failingOf(error: unknown): Failing {
     return ordinary.includes(error.code) ? 'ordinary' : error.status >= 500 ? 'trouble' : 'fault'
   if (error instanceof HTTPError || error instanceof RateLimitError) return 'trouble'
   // Stores and sockets name their failures by a string code (SQLITE_BUSY, ECONNRESET, 57P01); slips of ours have none.
-  const code = error instanceof Error && 'code' in error ? error.code : undefined
+  const code = codeOf(error)
+  if (code === 'unreadable-body') return 'fault'
   const named = typeof code === 'string' && !code.startsWith('ERR_INVALID')
   return named || (error instanceof Error && error.name === 'AbortError') ? 'trouble' : 'fault'
 }
+
+const codeOf = (error: unknown): unknown => (error instanceof Error && 'code' in error ? error.code : undefined)
 
 /** Logs a failure and tells the person, where there is still a way to reach them. */
 export async function answerFailure(services: Services, interaction: Interaction, error: unknown): Promise<void> {
@@ -47,7 +50,8 @@ export async function answerFailure(services: Services, interaction: Interaction
     return
   if (interaction.replied) return
   const say = sayIn(interaction.locale)
-  const shown = message([text(say('trouble.try-again', { reference })), small(say('caution.line'))])
+  const words = codeOf(error) === 'unreadable-body' ? 'trouble.unreadable' : 'trouble.try-again'
+  const shown = message([text(say(words, { reference })), small(say('caution.line'))])
   const tell = interaction.deferred ? followUpPrivately : replyPrivately
   await tell(interaction, shown).catch(second => services.log.debug({ err: second, reference }, 'could not be told'))
 }

@@ -29,7 +29,9 @@ export async function answerLog(
   person: string,
   request: LogRequest,
 ): Promise<ShownMessage> {
-  const outcome = await services.queue.inBackground(() => services.logs.read(request.file, request.options))
+  const outcome = await services.queue.inBackground({ is: 'file', bytes: request.file.size }, () =>
+    services.logs.read(request.file, request.options),
+  )
   if ('question' in outcome) {
     const asked: AskedLog = { is: 'log', person, request, question: outcome.question }
     return showLogQuestion(

@@ -20,9 +20,12 @@ import { showOverview } from './show/show-overview.ts'
 import { type PartExtras, showFewerWeeks, showPart, showStopRecording } from './show/show-part.ts'
 import { asksDiscord, type ChangingAct, understand } from './understand.ts'
 
-export const setupClick = onClick(setupIds, (services, interaction, id) =>
-  services.queue.inOrder(`setup ${interaction.guildId}`, () => press(services, interaction, id)),
-)
+export const setupClick = onClick(setupIds, async (services, interaction, id) => {
+  // Whoever may not is told at once, and holds up nobody who may.
+  if (!(await managing(services, interaction)))
+    return refuse(interaction, sayIn(interaction.locale), refusalOf(interaction, 'not-manager'))
+  return services.queue.inOrder(`setup ${interaction.guildId}`, () => press(services, interaction, id))
+})
 
 async function press(services: Services, interaction: Clicked, { revision, act }: SetupId): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -38,7 +41,7 @@ async function press(services: Services, interaction: Clicked, { revision, act }
     return redraw(interaction, stopping ? showStopRecording(say, settings) : show(settings, act.what))
   }
   if (act.is === 'ask-weeks') {
-    if (interaction.isModalSubmit()) return
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     return interaction.showModal(weeksForm(say, settings, newOpening(services.newId)))
   }
   const part = partOf(act)

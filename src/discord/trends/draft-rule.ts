@@ -45,7 +45,7 @@ export function draftRule(finding: Finding, program: Program | undefined): strin
 }
 
 /** What its patterns say goes together; where it has none, the failed checks that rise. */
-function itemsOf({ parts }: Finding): readonly Item[] {
+export function itemsOf({ parts }: Finding): readonly Item[] {
   const together = parts.flatMap(part => (part.is === 'pattern' ? part.pattern.items : []))
   const risen = parts.flatMap(part =>
     part.is === 'rise' && part.rise.rule !== null ? [`rule:${part.rise.rule}` as const] : [],

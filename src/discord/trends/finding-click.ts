@@ -1,5 +1,6 @@
 // What moderators do about a finding: look, warn, watch, dismiss, make it a known fake, take it back; each is asked whether they may.
 import { MessageFlags } from 'discord.js'
+import type { Program } from '../../engine/compile.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
 import { type Deciding, decide, lastUndoable } from '../../trends/findings/decide.ts'
@@ -9,12 +10,14 @@ import { weekOf } from '../../trends/week.ts'
 import type { Key } from '../../words/catalogue.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
+import { isServerFamily } from '../families/family-desk.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, followWithFile, redraw, refuse, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { draftRule } from './draft-rule.ts'
+import { openFakeForm } from './fake-from-finding.ts'
 import { meantBy, writtenIn } from './finding-event.ts'
 import { freshenPost, settleFinding } from './settle-finding.ts'
 import { draftOf } from './show/finding.ts'
@@ -22,8 +25,12 @@ import { dismissalForm, editForm, warningForm, watchForm, withdrawalForm } from 
 import { encodeTrends, type FindingAct } from './trends-id.ts'
 import { viewFinding } from './view-finding.ts'
 
-export const findingClick = (services: Services, interaction: Clicked, act: FindingAct): Promise<void> =>
-  services.queue.inOrder(act.id, () => click(services, interaction, act))
+export async function findingClick(services: Services, interaction: Clicked, act: FindingAct): Promise<void> {
+  // Whoever may not is told at once, and holds up nobody who may.
+  if (!(await moderating(services, interaction)))
+    return refuse(interaction, sayIn(interaction.locale), { code: 'not-moderator' })
+  return services.queue.inOrder(act.id, () => click(services, interaction, act))
+}
 
 type Turn = {
   readonly services: Services
@@ -97,6 +104,11 @@ async function formOf({ services, finding, say }: Turn, act: FindingAct) {
 
 async function makeFake(turn: Turn): Promise<void> {
   const { services, finding, interaction } = turn
+  // What the server's moderators describe themselves gets its known fake there, by a form; sent in, it comes back here.
+  if (isServerFamily(finding.family)) {
+    const program = await programOf(turn)
+    if (await openFakeForm(services, interaction, finding.server, finding, program)) return
+  }
   const by = interaction.user.id
   if (!decide(finding, { is: 'known-fake', by, fake: { family: finding.family, fake: '' } }, 0))
     return show(turn, finding, 'late')
@@ -151,9 +163,13 @@ const giveBack = ({ interaction, say }: Turn, refusal: Refusal): Promise<void> =
 
 const textFile = (content: string) => ({ name: 'warning.txt', content })
 
-async function draft({ services, interaction, say, finding }: Turn): Promise<void> {
-  const { family } = finding
-  const programs = await services.families.programsFor(finding.server)
-  const program = programs.programFor(family === unknownFamily ? null : family, dayOf(services.now()))
+async function programOf({ services, finding: { family, server } }: Turn): Promise<Program | undefined> {
+  const programs = await services.families.programsFor(server)
+  return programs.programFor(family === unknownFamily ? null : family, dayOf(services.now()))
+}
+
+async function draft(turn: Turn): Promise<void> {
+  const { interaction, say, finding } = turn
+  const program = await programOf(turn)
   return replyWithFile(interaction, say('finding.drafted'), { name: 'rule.yaml', content: draftRule(finding, program) })
 }

@@ -7,6 +7,10 @@ export type Formula = number
 export const never: Formula = 0
 export const always: Formula = 1
 
+const none: readonly Formula[] = []
+/** How many restricted formulas are remembered. */
+const mostRestricted = 100_000
+
 type Node =
   | { readonly op: 'constant' }
   | { readonly op: 'literal'; readonly variable: number; readonly holds: readonly boolean[] }
@@ -21,6 +25,12 @@ export type Formulas = {
   restrict(formula: Formula, variable: number, state: number): Formula
   /** The variables a formula depends on, ascending. */
   variables(formula: Formula): readonly number[]
+  /** The literals over `variable` in a formula, by number: states that all of them hold alike in restrict it alike. */
+  literalsOf(formula: Formula, variable: number): readonly Formula[]
+  /** In which states a literal holds. */
+  holdsOf(literal: Formula): readonly boolean[]
+  /** How many formulas are kept. */
+  readonly size: number
 }
 
 export function openFormulas(): Formulas {
@@ -78,12 +88,32 @@ export function openFormulas(): Formulas {
             node.op,
             node.of.map(part => restrict(part, variable, state)),
           )
+    // What is remembered can be worked out again.
+    if (restricted.size >= mostRestricted) restricted.clear()
     restricted.set(key, result)
     return result
   }
 
+  const literals = new Map<number, readonly Formula[]>()
+  function literalsOf(formula: Formula, variable: number): readonly Formula[] {
+    if (formula <= always || !(variablesOf[formula] as readonly number[]).includes(variable)) return none
+    const node = nodes[formula] as Exclude<Node, { op: 'constant' }>
+    if (node.op === 'literal') return [formula]
+    const key = formula * 4096 + variable
+    const found = literals.get(key)
+    if (found) return found
+    const mine = [...new Set(node.of.flatMap(part => literalsOf(part, variable)))]
+    literals.set(key, mine)
+    return mine
+  }
+
   return {
     literal,
+    literalsOf,
+    holdsOf: formula => (nodes[formula] as Extract<Node, { op: 'literal' }>).holds,
+    get size() {
+      return nodes.length
+    },
     and: parts => join('and', parts),
     or: parts => join('or', parts),
     restrict,

@@ -22,6 +22,13 @@ const formulaOf = (item: Item): Formula => Math.floor(item / width)
 export const restrict = (formulas: Formulas, items: Group, variable: number, state: number): Item[] =>
   items.map(item => formulas.restrict(formulaOf(item), variable, state) * width + (item % width))
 
+/** The literals over one question in a group, each once. */
+export function literalsOf(formulas: Formulas, items: Group, variable: number): ReadonlySet<Formula> {
+  const found = new Set<Formula>()
+  for (const item of items) for (const literal of formulas.literalsOf(formulaOf(item), variable)) found.add(literal)
+  return found
+}
+
 /** The variables of a group, ascending. */
 export function variablesOf(formulas: Formulas, items: Group): number[] {
   const found = new Set<number>()

@@ -1,13 +1,14 @@
 // What the outlook is computed from: questions with their states, rules with their conditions, and nothing of a pack's words.
-import type { QuestionId, RuleId } from '../answers.ts'
-import { type Atom, atomsOf, type Condition, weighAtom } from '../conditions.ts'
+import type { Answers, QuestionId, RuleId } from '../answers.ts'
+import { type Atom, atomsOf, type Condition } from '../conditions.ts'
 import type { Strength } from '../pack/pack.ts'
-import { type Formula, type Formulas, openFormulas } from './formulas.ts'
-import { type Group, type Item, itemOf, split, variablesOf } from './groups.ts'
-import { openSpace, type Space } from './space.ts'
+import { type Bench, openBench } from './bench.ts'
+import type { Formula } from './formulas.ts'
+import { type Group, type Item, itemOf, restrict, split, variablesOf } from './groups.ts'
+import { openSpace, type Space, type SpaceQuestion } from './space.ts'
 import type { State } from './states.ts'
 import type { Summary } from './summaries.ts'
-import { openViews, TooTangled, type Views } from './views.ts'
+import { TooTangled } from './views.ts'
 
 export type ModelRule = { readonly id: RuleId; readonly when: Condition } & (
   | { readonly kind: 'hazard' | 'must' }
@@ -20,21 +21,20 @@ export type Model = {
   readonly rules: readonly ModelRule[]
   /** Conditions that must all be false before "nothing found"; undefined where no family is known. */
   readonly enough: readonly Condition[] | undefined
+  /** Answers that never change: their questions are settled while compiling. */
+  readonly given?: Answers
 }
 
 export type CompiledModel = {
   readonly model: Model
   readonly space: Space
-  readonly formulas: Formulas
-  readonly views: Views
-  /** Items of the whole model in groups that share no question, with the variables of each. */
-  readonly parts: readonly { readonly items: Group; readonly variables: readonly number[] }[]
+  readonly bench: Bench
+  /** Items of the whole model in groups that share no question, with the places of the questions that each group reads. */
+  readonly parts: readonly { readonly items: Group; readonly indexes: readonly number[] }[]
   readonly settled: Summary
-  /** The chance of each state of each variable. */
-  readonly chances: readonly (readonly number[])[]
 }
 
-/** How many groups may be kept before a pack counts as too tangled. */
+/** How many new groups may be needed before a pack counts as too tangled. */
 const viewCap = 10_000
 
 export type Tangle = {
@@ -44,42 +44,50 @@ export type Tangle = {
 }
 
 /**
- * Compiles a model. Questions that no rule reads are left out. `{ ok: false }` names the rules and questions of the group
- * that cannot be solved within `cap` kept groups.
+ * Compiles a model on a bench, where what other models made is found again. `{ ok: false }` names the rules and questions of the group
+ * that cannot be solved within `cap` new groups.
  */
 export function compileModel(
   model: Model,
-  space = spaceOf(model),
+  bench: Bench = openBench(),
+  space: Space = spaceOf(model, bench),
   cap = viewCap,
 ): { readonly ok: true; readonly compiled: CompiledModel } | { readonly ok: false; readonly tangle: Tangle } {
-  const formulas = openFormulas()
-  const chances = model.questions.map(({ states }) => {
-    const total = states.reduce((sum, state) => sum + state.odds, 0)
-    return states.map(state => state.odds / total)
-  })
-  const views = openViews(formulas, chances, cap)
-  const { settled, groups } = split(formulas, itemsOf(model, formulas, space))
+  const { formulas, views } = bench
+  const indexOfVariable = new Map(space.questions.map(({ variable }, i) => [variable.number, i]))
+  let items: readonly Item[] = itemsOf(model, bench, space)
+  for (const [id, answer] of Object.entries(model.given ?? {})) {
+    const variable = space.questions[space.indexOf.get(id) ?? -1]?.variable
+    if (variable) items = restrict(formulas, items, variable.number, variable.stateOf(answer))
+  }
+  const { settled, groups } = split(formulas, items)
   for (const group of groups) {
     try {
-      views.viewOf(group)
+      views.within(cap, () => views.viewOf(group))
     } catch (error) {
       if (!(error instanceof TooTangled)) throw error
-      const questions = variablesOf(formulas, group).map(variable => (model.questions[variable] as ModelQuestion).id)
+      const read = new Set(variablesOf(formulas, group))
+      const questions = space.questions.filter(one => read.has(one.variable.number)).map(one => one.id)
       const rules = model.rules.filter(rule => atomsOf(rule.when).some(atom => questions.includes(atom.question)))
       return { ok: false, tangle: { rules: rules.map(rule => rule.id), questions, cap } }
     }
   }
-  views.settleDown()
-  const parts = groups.map(items => ({ items, variables: variablesOf(formulas, items) }))
-  return {
-    ok: true,
-    compiled: { model, space, formulas, views, settled, parts, chances },
-  }
+  const parts = groups.map(group => ({
+    items: group,
+    indexes: variablesOf(formulas, group).map(number => indexOfVariable.get(number) as number),
+  }))
+  return { ok: true, compiled: { model, space, bench, settled, parts } }
 }
 
 /** The space of a model that stands alone. */
-function spaceOf(model: Model): Space {
-  return openSpace(model.questions, atomsByQuestion([...model.rules.map(rule => rule.when), ...(model.enough ?? [])]))
+function spaceOf(model: Model, bench: Bench): Space {
+  const atoms = atomsByQuestion([...model.rules.map(rule => rule.when), ...(model.enough ?? [])])
+  return openSpace(
+    model.questions.map((question): SpaceQuestion => {
+      const { id, states } = question
+      return { id, variable: bench.variable(question, id, atoms.get(id) ?? [], () => states) }
+    }),
+  )
 }
 
 /** Every atom of the conditions, by the question it reads, each written atom once. */
@@ -87,21 +95,22 @@ export function atomsByQuestion(conditions: readonly Condition[]): Map<QuestionI
   const found = new Map<QuestionId, Map<string, Atom>>()
   for (const atom of conditions.flatMap(atomsOf)) {
     const mine = found.get(atom.question) ?? new Map<string, Atom>()
-    found.set(atom.question, mine.set(JSON.stringify(atom), atom))
+    found.set(atom.question, mine.set(`${atom.op} ${'limit' in atom ? atom.limit : atom.options.join()}`, atom))
   }
   return new Map([...found].map(([question, mine]) => [question, [...mine.values()]]))
 }
 
-function itemsOf(model: Model, formulas: Formulas, { variableOf }: Space): Item[] {
+function itemsOf(model: Model, { formulas }: Bench, space: Space): Item[] {
   /** The formula under which `condition` is `wanted`; unknown is neither. */
   function formulaFor(condition: Condition, wanted: 'true' | 'false'): Formula {
     if ('question' in condition) {
-      const variable = variableOf.get(condition.question)
-      const question = variable === undefined ? undefined : model.questions[variable]
-      if (variable === undefined || !question) throw new RangeError(`no question ${condition.question}`)
+      const variable = space.questions[space.indexOf.get(condition.question) ?? -1]?.variable
+      if (!variable) throw new RangeError(`no question ${condition.question}`)
+      const truths = variable.truthsOf(condition)
+      const sought = wanted === 'true' ? 2 : 0
       return formulas.literal(
-        variable,
-        question.states.map(s => weighAtom(condition, s.answers[0]) === wanted),
+        variable.number,
+        variable.states.map((_, state) => truths[state] === sought),
       )
     }
     if (condition.op === 'not') return formulaFor(condition.of, wanted === 'true' ? 'false' : 'true')

@@ -4,8 +4,8 @@ import { type Verdict, verdicts } from '../../ground/verdicts.ts'
 import type { Answer, Answers, QuestionId } from '../answers.ts'
 import { informationGain } from './gain.ts'
 import { restrict, split } from './groups.ts'
-import type { CompiledModel, ModelQuestion } from './model.ts'
-import type { Places } from './space.ts'
+import type { CompiledModel } from './model.ts'
+import type { Places, SpaceQuestion } from './space.ts'
 import {
   certainly,
   combine,
@@ -54,7 +54,10 @@ export type OutlookReader = (answers: Answers) => Outlook
 
 /** A reader of outlooks over one compiled model; what it remembers is bounded. */
 export function openOutlook(compiled: CompiledModel): OutlookReader {
-  const { formulas, views, parts, model, space } = compiled
+  const { parts, model, space, bench } = compiled
+  const { formulas, views } = bench
+  const questionOf = new Map(space.questions.map(({ id, variable }) => [variable.number, id]))
+  const effortOf = new Map(model.questions.map(question => [question.id, question.effort]))
   const familyKnown = model.enough !== undefined
   const residuals = parts.map(() => new Map<string, Residual>())
   let kept = 0
@@ -64,13 +67,14 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
     const part = parts[index] as (typeof parts)[number]
     const mine = residuals[index] as Map<string, Residual>
     let key = ''
-    for (const variable of part.variables) key += String.fromCharCode((places[variable] as number) + 1)
+    for (const index of part.indexes) key += String.fromCharCode((places[index] as number) + 1)
     const known = mine.get(key)
     if (known) return known
     let { items } = part
-    for (const variable of part.variables) {
-      const state = places[variable] as number
-      if (state >= 0) items = restrict(formulas, items, variable, state)
+    for (const index of part.indexes) {
+      const state = places[index] as number
+      const { variable } = space.questions[index] as SpaceQuestion
+      if (state >= 0) items = restrict(formulas, items, variable.number, state)
     }
     const { settled, groups } = split(formulas, items)
     const residual = { settled, views: groups.map(views.viewOf) }
@@ -85,21 +89,22 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
   function prospectOf(whatIf: WhatIf, rows: number[], chances: readonly number[]): Prospect | undefined {
     const after = whatIf.classes.map(one => mix(one, rows))
     if (!after.some(one => differs(one, chances))) return undefined
-    const question = model.questions[whatIf.variable] as ModelQuestion
-    const odds = compiled.chances[whatIf.variable] as readonly number[]
+    const question = questionOf.get(whatIf.variable) as QuestionId
+    const { chances: odds, states } = bench.variableAt(whatIf.variable)
+    const { classOf } = whatIf.partition
     const weights = zeros(after.length)
     for (let state = 0; state < odds.length; state++) {
-      const index = whatIf.classOf[state] as number
+      const index = classOf[state] as number
       weights[index] = (weights[index] as number) + (odds[state] as number)
     }
     const gain = informationGain(chances, weights, after)
     const branches = () =>
       after.map((given, index) => ({
-        answers: question.states.flatMap((state, i) => (whatIf.classOf[i] === index ? state.answers : [])),
+        answers: states.flatMap((state, i) => (classOf[i] === index ? state.answers : [])),
         chance: weights[index] as number,
         verdicts: given,
       }))
-    return { question: question.id, gain, worth: gain / question.effort, branches }
+    return { question, gain, worth: gain / (effortOf.get(question) ?? 1), branches }
   }
 
   function look(places: Places): Outlook {

@@ -3,15 +3,16 @@
 // Branch on the busiest question; each branch falls into smaller groups, each solved once and kept: a decision diagram built
 // on demand, whose nodes are sets of unfinished rules. What an answer to another question changes lies in one smaller group
 // of each branch, so every "what if" comes out of the same pass.
-import type { Formulas } from './formulas.ts'
-import { busiest, type Group, restrict, split, variablesOf } from './groups.ts'
+import type { Formula, Formulas } from './formulas.ts'
+import { busiest, type Group, literalsOf, restrict, split, variablesOf } from './groups.ts'
+import type { Partition, Partitions } from './partitions.ts'
 import { certainly, convolve, convolveInto, type SummaryChances, summaryCount, zeros } from './summaries.ts'
 
 /** What each answer to one open question leads to: states that lead to the same are one class. */
 export type WhatIf = {
   readonly variable: number
-  /** The class of each state. */
-  readonly classOf: Uint16Array
+  readonly partition: Partition
+  /** What each class leads to. */
   readonly classes: readonly SummaryChances[]
 }
 export type View = { readonly chances: SummaryChances; readonly whatIfs: readonly WhatIf[] }
@@ -21,62 +22,76 @@ export class TooTangled extends Error {}
 
 export type Views = {
   viewOf(group: Group): View
-  /** From now on views are dropped at the cap and made again, instead of raising `TooTangled`. */
-  settleDown(): void
+  /** Views of groups that need more than `cap` new ones raise `TooTangled` while `work` runs; the ones made are kept. */
+  within<T>(cap: number, work: () => T): T
 }
 
-/** `chances[v][s]`: the chance that variable v turns out in state s. `cap` bounds how many views are kept. */
-export function openViews(formulas: Formulas, chances: readonly (readonly number[])[], cap: number): Views {
+/** `chancesOf(v)[s]`: the chance that variable v turns out in state s. Beyond `most` views all are dropped, and made again when needed. */
+export function openViews(
+  formulas: Formulas,
+  partitions: Partitions,
+  chancesOf: (variable: number) => readonly number[],
+  most: number,
+): Views {
   const kept = new Map<string, View>()
-  let compiling = true
+  let left = Number.POSITIVE_INFINITY
+
+  const byLiteral = new Map<Formula, Partition>()
+  /** How a literal parts the states of its question. */
+  function partitionOf(literal: Formula): Partition {
+    const before = byLiteral.get(literal) ?? partitions.of(formulas.holdsOf(literal).map(Number))
+    byLiteral.set(literal, before)
+    return before
+  }
 
   function viewOf(group: Group): View {
     const key = group.join()
     const known = kept.get(key)
     if (known) return known
-    if (compiling && kept.size >= cap) throw new TooTangled()
+    if (left-- <= 0) throw new TooTangled()
     const view = solve(group)
-    if (!compiling && kept.size >= cap) kept.clear()
+    if (kept.size >= most) kept.clear()
     kept.set(key, view)
     return view
   }
 
   function solve(group: Group): View {
     const pivot = busiest(formulas, group)
-    const branches = branchesOf(group, pivot)
-    const whole = mixed(
-      branches.list.map(branch => branch.chances),
-      branches.list.map(branch => branch.chance),
-    )
+    const { list, partition } = branchesOf(group, pivot)
+    const chances = zeros(summaryCount)
+    for (const branch of list) addInto(chances, branch.chances, branch.chance)
     const others = variablesOf(formulas, group).filter(variable => variable !== pivot)
     return {
-      chances: whole,
+      chances,
       whatIfs: [
-        { variable: pivot, classOf: branches.classOf, classes: branches.list.map(branch => branch.chances) },
-        ...others.map(variable => whatIfOver(branches.list, variable)),
+        { variable: pivot, partition, classes: list.map(branch => branch.chances) },
+        ...others.map(variable => whatIfOver(list, variable)),
       ],
     }
   }
 
   /** The pivot's states by what they leave behind, each class solved. */
-  function branchesOf(group: Group, pivot: number): { list: Branch[]; classOf: Uint16Array } {
-    const odds = chances[pivot] as readonly number[]
-    const classOf = new Uint16Array(odds.length)
-    const classes = new Map<string, number>()
+  function branchesOf(group: Group, pivot: number): { list: Branch[]; partition: Partition } {
+    const odds = chancesOf(pivot)
+    let alike = partitions.whole(odds.length)
+    for (const literal of literalsOf(formulas, group, pivot)) alike = partitions.refine(alike, partitionOf(literal))
+    const indexes = new Map<string, number>()
     const list: Branch[] = []
-    for (const [state, chance] of odds.entries()) {
+    const branchOfClass = alike.firstOf.map(state => {
       const items = restrict(formulas, group, pivot, state)
       const key = items.join()
-      let index = classes.get(key)
-      if (index === undefined) {
-        index = list.length
-        classes.set(key, index)
-        list.push(branchOf(items))
-      }
-      classOf[state] = index
+      const index = indexes.get(key) ?? list.length
+      indexes.set(key, index)
+      if (index === list.length) list.push(branchOf(items))
+      return index
+    })
+    const numbers: number[] = []
+    for (const [state, chance] of odds.entries()) {
+      const index = branchOfClass[alike.classOf[state] as number] as number
+      numbers.push(index)
       ;(list[index] as Branch).chance += chance
     }
-    return { list, classOf }
+    return { list, partition: partitions.of(numbers) }
   }
 
   function branchOf(items: Group): Branch {
@@ -93,7 +108,6 @@ export function openViews(formulas: Formulas, chances: readonly (readonly number
 
   /** What the answers to `variable` lead to over all branches: the common refinement of their classes. */
   function whatIfOver(branches: readonly Branch[], variable: number): WhatIf {
-    const size = (chances[variable] as readonly number[]).length
     const places = branches.map(({ views }) => {
       for (const view of views) {
         const whatIf = view.whatIfs.find(one => one.variable === variable)
@@ -101,30 +115,33 @@ export function openViews(formulas: Formulas, chances: readonly (readonly number
       }
       return undefined
     })
-    let classOf: Uint16Array = new Uint16Array(size)
-    for (const place of places) if (place) classOf = refine(classOf, place.whatIf.classOf)
-    const classes: number[][] = []
-    for (let state = 0; state < size; state++) {
-      if (classes[classOf[state] as number]) continue
+    let partition = partitions.whole(chancesOf(variable).length)
+    for (const place of places) if (place) partition = partitions.refine(partition, place.whatIf.partition)
+    const classes = partition.firstOf.map(state => {
       const sum = zeros(summaryCount)
       for (const [i, branch] of branches.entries()) {
         const place = places[i]
         if (!place) addInto(sum, branch.chances, branch.chance)
         else {
-          const own = place.whatIf.classes[place.whatIf.classOf[state] as number] as SummaryChances
+          const own = place.whatIf.classes[place.whatIf.partition.classOf[state] as number] as SummaryChances
           const rest = branch.rests[branch.views.indexOf(place.view)] as SummaryChances
           convolveInto(sum, own, rest, branch.chance)
         }
       }
-      classes[classOf[state] as number] = sum
-    }
-    return { variable, classOf, classes }
+      return sum
+    })
+    return { variable, partition, classes }
   }
 
   return {
     viewOf,
-    settleDown() {
-      compiling = false
+    within(cap, work) {
+      left = cap
+      try {
+        return work()
+      } finally {
+        left = Number.POSITIVE_INFINITY
+      }
     },
   }
 }
@@ -137,26 +154,8 @@ type Branch = {
   readonly rests: readonly SummaryChances[]
 }
 
-function mixed(parts: readonly SummaryChances[], weights: readonly number[]): SummaryChances {
-  const sum = zeros(summaryCount)
-  for (const [i, part] of parts.entries()) addInto(sum, part, weights[i] as number)
-  return sum
-}
-
 function addInto(sum: number[], more: SummaryChances, weight: number): void {
   for (let i = 0; i < summaryCount; i++) sum[i] = (sum[i] as number) + weight * (more[i] as number)
-}
-
-/** Two states share a class only if both partitions say so; classes are numbered as they first occur. */
-function refine(a: Uint16Array, b: Uint16Array): Uint16Array {
-  const found = new Map<number, number>()
-  return a.map((classA, state) => {
-    const key = classA * 65536 + (b[state] as number)
-    const known = found.get(key)
-    if (known !== undefined) return known
-    found.set(key, found.size)
-    return found.size - 1
-  })
 }
 
 /** For each part, everything but itself combined with `settled`: prefixes from the left, suffixes from the right. */

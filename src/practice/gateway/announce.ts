@@ -21,10 +21,10 @@ import { intentBit, type Session } from './session.ts'
 export function announce(world: World, gateway: Gateway): void {
   world.listeners.add(event => {
     if (gateway.sessions.size === 0) return
-    if (event.kind === 'commands') return
     if ('server' in event) return announceServer(world, gateway, event)
     if ('channel' in event) return announceChannel(world, gateway, event.kind, event.channel)
-    announceMessage(world, gateway, event.kind, event.message)
+    // Commands and languages are the bot's own doing, or none of its business.
+    if ('message' in event) announceMessage(world, gateway, event.kind, event.message)
   })
 }
 

@@ -70,7 +70,9 @@ const channelTypes = { text: 0, direct: 1, thread: 11, forum: 15 } as const
 
 function listed(part: Pick<WirePart, 'type' | 'options' | 'channel_types'>, desk: Desk): readonly WireChoice[] {
   const frame = desk.frame()
-  const people = frame.people.map(one => ({ label: one.name, value: one.id, description: one.about }))
+  const people = frame.people
+    .filter(one => one.here)
+    .map(one => ({ label: one.name, value: one.id, description: one.about }))
   const roles = frame.roles.map(one => ({ label: one.name, value: one.id, description: 'a role' }))
   if (part.type === 5) return people
   if (part.type === 6) return roles

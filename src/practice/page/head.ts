@@ -3,9 +3,16 @@
 import type { WireFrame, WirePlace } from '../wire.ts'
 import { byId, el } from './dom.ts'
 import { memory, remember } from './memory.ts'
+import { languageName } from './person-drawer.ts'
+
+export type Head = {
+  refresh(frame: WireFrame): void
+  /** The room itself does not answer: nothing is known of the bot. */
+  lost(): void
+}
 
 /** Keeps the head up to date and tells when someone or somewhere else is chosen. */
-export function pageHead(go: (you: string, place: string | null) => void): { refresh(frame: WireFrame): void } {
+export function pageHead(go: (you: string, place: string | null) => void): Head {
   const tabs = byId('people-tabs')
   const place = byId<HTMLSelectElement>('place')
   const phone = byId('phone')
@@ -28,8 +35,9 @@ export function pageHead(go: (you: string, place: string | null) => void): { ref
   return {
     refresh(now) {
       frame = now
-      byId('server-name').textContent = now.server
-      document.title = `${now.server} · practice room`
+      const where = now.server?.name ?? 'a conversation'
+      byId('server-name').textContent = `Rehearsal: ${where}`
+      document.title = `${where} · practice room`
       const state = byId('bot-state')
       state.textContent = now.bot.connected ? `${now.bot.name} is connected` : `${now.bot.name} is not connected`
       state.dataset['connected'] = String(now.bot.connected)
@@ -37,10 +45,18 @@ export function pageHead(go: (you: string, place: string | null) => void): { ref
       drawPlaces(place, now)
       const here = now.places.find(one => one.id === now.place)
       const you = now.people.find(one => one.id === now.you)
-      byId('sheet-title').textContent = `What ${you?.name ?? ''} sees in ${here === undefined ? '' : placeName(here)}`
-      // Narrow tabs have no room for what a person is; it is said here then.
-      const about = you?.about ? el('span', { class: 'who' }, `${you.name}: ${you.about}. `) : null
-      byId('topic').replaceChildren(...(about ? [about] : []), here?.topic ?? '')
+      const on = here?.server ? ` on ${here.server}` : ''
+      byId('sheet-title').textContent =
+        `What ${you?.name ?? ''} sees in ${here === undefined ? '' : placeName(here)}${on}`
+      const about = you?.about ? ` (${you.about})` : ''
+      const who = you ? `You are ${you.name}${about}. You read ${languageName(you.locale)}.` : ''
+      byId('who').textContent = who
+      byId('topic').textContent = here?.topic ?? ''
+    },
+    lost() {
+      const state = byId('bot-state')
+      state.textContent = 'The practice room does not answer. Is it still running?'
+      state.dataset['connected'] = 'false'
     },
   }
 }
@@ -72,18 +88,27 @@ function placeName(place: WirePlace): string {
   return place.name
 }
 
+/** Places by server; conversations come last. */
 function drawPlaces(select: HTMLSelectElement, frame: WireFrame): void {
   const lines = frame.places.map(place => {
     const fresh = place.latest !== null && place.id !== frame.place && isNews(frame.you, place)
     const indent = place.kind === 'thread' ? '— ' : ''
     const name = place.kind === 'direct' ? `Directly with ${place.name}` : place.name
     const words = `${indent}${name}${place.archived ? ' (closed)' : ''}${fresh ? ' · new' : ''}`
-    return { id: place.id, words, shut: place.kind === 'forum' && !place.mayWrite }
+    return { id: place.id, words, shut: place.kind === 'forum' && !place.mayWrite, server: place.server }
   })
   const drawn = JSON.stringify(lines)
   if (select.dataset['drawn'] !== drawn) {
     select.dataset['drawn'] = drawn
-    select.replaceChildren(...lines.map(line => el('option', { value: line.id, disabled: line.shut }, line.words)))
+    select.replaceChildren(
+      ...[...Map.groupBy(lines, line => line.server ?? 'Privately')].map(([server, those]) =>
+        el(
+          'optgroup',
+          { label: server },
+          ...those.map(line => el('option', { value: line.id, disabled: line.shut }, line.words)),
+        ),
+      ),
+    )
   }
   select.value = frame.place
 }

@@ -2,12 +2,12 @@
 
 import type { WireFrame, WireNews, WireOutcome } from '../wire.ts'
 import type { Desk } from './desk.ts'
-import { byId } from './dom.ts'
 import { commandLine } from './entry.ts'
 import { openForm } from './form.ts'
 import { pageHead } from './head.ts'
 import { memory, remember } from './memory.ts'
 import { clearNotices, notice } from './notices.ts'
+import { personDrawer } from './person-drawer.ts'
 import { openSheet } from './sheet.ts'
 import { act, listen } from './talk.ts'
 import { weatherDrawer } from './weather.ts'
@@ -34,6 +34,7 @@ const head = pageHead(go)
 const entry = commandLine(desk)
 const sheet = openSheet(desk, entry)
 const weather = weatherDrawer(desk)
+const person = personDrawer(desk)
 
 function show(outcome: WireOutcome): void {
   if (outcome.kind === 'trouble') notice(outcome.words)
@@ -51,9 +52,7 @@ function go(you: string, place: string | null): void {
 function connect(): void {
   hangUp()
   const you = memory.you
-  hangUp = listen(you, you === null ? null : (memory.places[you] ?? null), hear, () => {
-    byId('bot-state').textContent = 'The practice room does not answer'
-  })
+  hangUp = listen(you, you === null ? null : (memory.places[you] ?? null), hear, head.lost)
 }
 
 function hear(news: WireNews): void {
@@ -86,6 +85,7 @@ function draw(): void {
   memory.places[now.you] = now.place
   remember()
   head.refresh(now)
+  person.refresh()
   entry.refresh()
   document.body.dataset['ready'] = 'true'
 }

@@ -40,7 +40,7 @@ type Control = {
 
 function controlFor(option: WireOption, id: string, desk: Desk, suggest: Suggest): Control {
   const frame = desk.frame()
-  const people = frame.people.map(one => ({ name: one.name, value: one.id }))
+  const people = frame.people.filter(one => one.here).map(one => ({ name: one.name, value: one.id }))
   const roles = frame.roles.map(one => ({ name: `${one.name} (a role)`, value: one.id }))
   if (option.choices.length > 0) return pickOne(id, option, option.choices)
   if (option.type === 5) {

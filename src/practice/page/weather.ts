@@ -38,7 +38,11 @@ export function weatherDrawer(desk: Desk): { complain(words: string): void } {
   const heard = el('ul', { id: 'complaints' })
   const none = el('p', { class: 'hint' }, 'Nothing so far.')
   drawer.replaceChildren(
-    el('p', { class: 'hint' }, 'Try what the bot makes of bad days.'),
+    el(
+      'p',
+      { class: 'hint' },
+      'For testers: each of these makes Discord behave badly on purpose, to see what the bot makes of it. To try the bot, nobody needs them.',
+    ),
     el(
       'div',
       { class: 'row' },

@@ -6,6 +6,7 @@ import type { Reply } from '../people/reply.ts'
 import type { Room } from '../room.ts'
 import { actShape, type WireAct, type WireOutcome, type WireUpload, type WireValue, type WireWeather } from '../wire.ts'
 import type { Upload } from '../world/files.ts'
+import { changeLanguage, joinServer, leaveServer } from '../world/rebuild.ts'
 
 /** Does what the body says; everything that cannot be done comes back as words. */
 export async function carryOut(room: Room, body: unknown, personOf: (id: string) => Person): Promise<WireOutcome> {
@@ -52,6 +53,17 @@ async function perform(room: Room, act: Exclude<WireAct, { do: 'weather' }>, per
       return outcome(room, await person.useOnMessage(act.command, act.message))
     case 'use-on-person':
       return outcome(room, await person.useOnPerson(act.command, act.person, { channel: act.place }))
+    case 'leave':
+    case 'join': {
+      const server = room.world.servers.get(act.server)
+      if (server === undefined) return trouble('This server is not there any more.')
+      if (act.do === 'leave') leaveServer(room.world, server, person.id)
+      else joinServer(room.world, server, person.id)
+      return done()
+    }
+    case 'read-in':
+      changeLanguage(room.world, person.id, act.locale)
+      return done()
     case 'dismiss':
       person.dismiss(act.message)
       return done()

@@ -3,7 +3,7 @@
 import { listCommands } from '../people/command-listing.ts'
 import type { Room } from '../room.ts'
 import { see } from '../seen.ts'
-import type { WireFrame, WireMessage, WirePlace } from '../wire.ts'
+import { locales, type WireFrame, type WireMessage, type WirePlace } from '../wire.ts'
 import { maySpeak, personMay, sees } from '../world/rights.ts'
 import { type Channel, channelKind, directChannel, homeOf, isThread, type Message } from '../world/world.ts'
 
@@ -56,14 +56,21 @@ export function toWire(room: Room, message: Message): WireMessage {
 /** Everything around the messages. */
 export function frameFor(room: Room, you: string, place: Channel): WireFrame {
   const { world } = room
-  const { application, people } = world.scenario
+  const { application } = world.scenario
   const server = homeOf(world, place)
   return {
-    server: server?.name ?? world.scenario.server.name,
+    server: server && { id: server.id, name: server.name },
+    otherServers: [...world.servers.values()]
+      .filter(one => one.install !== 'none' && !one.members.has(you))
+      .map(({ id, name }) => ({ id, name })),
+    locales: [...locales],
     bot: { id: application.id, name: application.name, connected: room.gateway.live() > 0 },
     you,
     place: place.id,
-    people: people.map(({ id, name, about, locale }) => ({ id, name, about: about ?? '', locale })),
+    people: [...world.people.values()].map(({ id, name, about = '', locale }) => ({
+      ...{ id, name, about, locale },
+      here: server?.members.has(id) ?? (place.personId === id || place.among.includes(id)),
+    })),
     roles: (server?.roles ?? []).filter(role => role.id !== server?.id).map(({ id, name }) => ({ id, name })),
     places: placesOf(room, you).map(one => placeToWire(room, you, one)),
     commands: place.type === channelKind.forum ? [] : listCommands(room, you, place),
@@ -83,6 +90,7 @@ function placeToWire(room: Room, you: string, channel: Channel): WirePlace {
     id: channel.id,
     name: kind === 'direct' ? room.world.scenario.application.name : channel.name,
     kind,
+    server: homeOf(room.world, channel)?.name ?? null,
     topic: channel.topic,
     mayWrite: maySpeak(personMay(room.world, you, channel), channel),
     tags: channel.tags,

@@ -10,7 +10,7 @@ import { frameFor, isFor, messagesFor, placeOf, toWire, whoIs } from './frame.ts
 /** Keeps the line open until the page leaves. */
 export function streamNews(room: Room, c: Context): Response {
   const you = whoIs(room, c.req.query('you') ?? null)
-  const place = placeOf(room, you, c.req.query('place') ?? null)
+  let place = placeOf(room, you, c.req.query('place') ?? null)
   return streamSSE(c, async stream => {
     const say = (news: WireNews) => void stream.write(`data: ${JSON.stringify(news)}\n\n`)
 
@@ -21,10 +21,19 @@ export function streamNews(room: Room, c: Context): Response {
       framed = true
       setImmediate(() => {
         framed = false
+        // Whoever has left, or may not see it any more, is somewhere else now.
+        const now = placeOf(room, you, place.id)
+        if (now.id !== place.id) {
+          place = now
+          return sayAll()
+        }
         say({ kind: 'frame', frame: frameFor(room, you, place) })
       })
     }
+    const sayAll = () =>
+      say({ kind: 'view', frame: frameFor(room, you, place), messages: messagesFor(room, you, place.id) })
     const onWorld = (event: WorldEvent) => {
+      if (event.kind === 'restored') return sayAll()
       if (!('message' in event)) return sayFrame()
       const { message } = event
       if (event.kind === 'message' && message.onlyFor === null && message.channelId !== place.id) return sayFrame()
@@ -34,7 +43,7 @@ export function streamNews(room: Room, c: Context): Response {
     }
     const onComplaint = (exchange: Exchange) => say({ kind: 'complaint', words: complaintWords(exchange) })
 
-    say({ kind: 'view', frame: frameFor(room, you, place), messages: messagesFor(room, you, place.id) })
+    sayAll()
     room.world.listeners.add(onWorld)
     room.gateway.listeners.add(sayFrame)
     room.journal.listeners.add(onComplaint)

@@ -56,6 +56,14 @@ export function joinServer(world: World, server: Server, personId: string): void
   tell(world, { kind: 'person-came', personId, server })
 }
 
+/** A person chooses another language for what Discord and the bot say to them. */
+export function changeLanguage(world: World, personId: string, locale: string): void {
+  const person = world.people.get(personId)
+  if (person === undefined) return
+  world.people.set(personId, { ...person, locale })
+  tell(world, { kind: 'person-changed', personId })
+}
+
 /** The bot is taken off a server; people who have installed it for themselves still bring it along. */
 export function removeBotFrom(world: World, server: Server): void {
   server.install = 'none'

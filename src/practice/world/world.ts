@@ -112,7 +112,9 @@ export type WorldEvent =
   | { readonly kind: 'role-gone'; readonly roleId: string; readonly server: Server }
   | { readonly kind: 'person-left' | 'person-came'; readonly personId: string; readonly server: Server }
   | { readonly kind: 'server-arrived' | 'server-unavailable' | 'bot-removed'; readonly server: Server }
-  | { readonly kind: 'commands' }
+  | { readonly kind: 'person-changed'; readonly personId: string }
+  /** What was kept from before a restart is there again. */
+  | { readonly kind: 'commands' | 'restored' }
 
 export type World = {
   readonly scenario: Scenario
@@ -161,7 +163,11 @@ export function createWorld(scenario: Scenario, clock: Clock): World {
         name: channel.name,
         topic: channel.topic ?? null,
         overwrites: overwritesOf(scenario.application.id, server, channel),
-        tags: (channel.tags ?? []).map(name => ({ id: newId(), name })),
+        // The same after a restart: what the bot has noted of a tag holds.
+        tags: (channel.tags ?? []).map((name, at) => ({
+          id: (BigInt(channel.id) * 100n + BigInt(at)).toString(),
+          name,
+        })),
         serverId: server.id,
       })
   const { elsewhere, conversations = [] } = scenario

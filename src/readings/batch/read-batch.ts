@@ -71,12 +71,12 @@ type Separated = { readonly ok: true; readonly text: string } | { readonly ok: f
 function separate(text: string): Separated {
   const plain = text.normalize('NFKC').replace(/\u2212/g, '-')
   if (/\d\.\d/.test(plain)) return { ok: true, text: plain.replaceAll(',', ' ') }
-  const chains = plain.match(/\d+(?:,\d+){2,}/g) ?? []
+  const chains = plain.match(/(?<![\d,])\d+(?:,\d+){2,}/g) ?? []
   const odd = chains.find(chain => new Set(chain.split(',').map(({ length }) => length)).size > 1 || chain.length < 8)
   if (odd !== undefined) return { ok: false, chain: odd.slice(0, 40) }
   return {
     ok: true,
-    text: plain.replace(/\d+(?:,\d+){2,}/g, chain => chain.replaceAll(',', ' ')).replace(/,(?=\s|$)/g, ' '),
+    text: plain.replace(/(?<![\d,])\d+(?:,\d+){2,}/g, chain => chain.replaceAll(',', ' ')).replace(/,(?=\s|$)/g, ' '),
   }
 }
 

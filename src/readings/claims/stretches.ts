@@ -14,10 +14,7 @@ export function stretches(length: number): Stretches {
   const taken = new Uint8Array(length)
   return {
     take: ({ from, to }) => void taken.fill(1, from, to),
-    isFree({ from, to }) {
-      const at = taken.indexOf(1, from)
-      return at < 0 || at >= to
-    },
+    isFree: ({ from, to }) => !taken.subarray(from, to).includes(1),
     isTaken: index => taken[index] === 1,
   }
 }

@@ -75,8 +75,9 @@ export function chargeDrawn(trace: Trace, run: Run, options: DrawnOptions): Draw
       const part = integrate(trace, stretch, end)
       const rows = end ? integrate(trace, stretch) : part
       sum = add(sum, part)
-      off_As += simpson(trace, stretch, row => trace.current_A[row]!) - rows.charge_As
-      off_Ws += simpson(trace, stretch, row => trace.current_A[row]! * trace.voltage_V[row]!) - rows.energy_Ws
+      const smooth = simpson(trace, stretch)
+      off_As += smooth.charge_As - rows.charge_As
+      off_Ws += smooth.energy_Ws - rows.energy_Ws
       if (gap) gaps.push(gap)
     }
 

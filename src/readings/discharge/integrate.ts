@@ -67,28 +67,46 @@ export function add(a: Integral, b: Integral): Integral {
   }
 }
 
+/** Charge and energy by another rule than the trapezoid's, to see how far the two lie apart. */
+export type Smooth = { readonly charge_As: number; readonly energy_Ws: number }
+
 /**
- * ∫ y dt over rows by Simpson's rule for uneven steps; with an odd number of intervals the mean of the two ways to
+ * ∫ I dt and ∫ V·I dt over rows by Simpson's rule for uneven steps; with an odd number of intervals the mean of the two ways to
  * leave one to the trapezoid rule. Its distance from the trapezoid integral is the discretisation in the budget.
  */
-export function simpson(trace: Trace, { from, to }: Rows, at: (row: number) => number): number {
-  const t = trace.time_s
-  const trapezoid = (row: number) => ((t[row + 1]! - t[row]!) * (at(row) + at(row + 1))) / 2
-  const parabolas = (first: number, last: number) => {
-    let sum = 0
-    for (let row = first; row + 2 <= last; row += 2) {
-      const [h0, h1] = [t[row + 1]! - t[row]!, t[row + 2]! - t[row + 1]!]
-      if (h0 <= 0 || h1 <= 0) {
-        sum += trapezoid(row) + trapezoid(row + 1)
-        continue
-      }
-      const h = h0 + h1
-      sum += (h / 6) * ((2 - h1 / h0) * at(row) + (h * h * at(row + 1)) / (h0 * h1) + (2 - h0 / h1) * at(row + 2))
-    }
-    return sum
-  }
+export function simpson(trace: Trace, { from, to }: Rows): Smooth {
   const intervals = to - from
-  if (intervals < 2) return intervals === 1 ? trapezoid(from) : 0
-  if (intervals % 2 === 0) return parabolas(from, to)
-  return (parabolas(from, to - 1) + trapezoid(to - 1) + trapezoid(from) + parabolas(from + 1, to)) / 2
+  if (intervals < 2) return intervals === 1 ? trapezoid(trace, from) : { charge_As: 0, energy_Ws: 0 }
+  if (intervals % 2 === 0) return parabolas(trace, from, to)
+  const [early, late] = [parabolas(trace, from, to - 1), parabolas(trace, from + 1, to)]
+  const [first, last] = [trapezoid(trace, from), trapezoid(trace, to - 1)]
+  return {
+    charge_As: (early.charge_As + last.charge_As + first.charge_As + late.charge_As) / 2,
+    energy_Ws: (early.energy_Ws + last.energy_Ws + first.energy_Ws + late.energy_Ws) / 2,
+  }
+}
+
+function trapezoid(trace: Trace, row: number): Smooth {
+  const { charge_As, energy_Ws } = integrate(trace, { from: row, to: row + 1 })
+  return { charge_As, energy_Ws }
+}
+
+/** A parabola through every three samples; two samples of one moment leave their intervals to the trapezoid rule. */
+function parabolas({ time_s, voltage_V, current_A }: Trace, from: number, to: number): Smooth {
+  let [charge, energy] = [0, 0]
+  for (let row = from; row + 2 <= to; row += 2) {
+    const [h0, h1] = [time_s[row + 1]! - time_s[row]!, time_s[row + 2]! - time_s[row + 1]!]
+    const [i0, i1, i2] = [current_A[row]!, current_A[row + 1]!, current_A[row + 2]!]
+    const [p0, p1, p2] = [voltage_V[row]! * i0, voltage_V[row + 1]! * i1, voltage_V[row + 2]! * i2]
+    if (h0 <= 0 || h1 <= 0) {
+      charge += (h0 * (i0 + i1) + h1 * (i1 + i2)) / 2
+      energy += (h0 * (p0 + p1) + h1 * (p1 + p2)) / 2
+      continue
+    }
+    const h = h0 + h1
+    const [first, middle, last] = [2 - h1 / h0, (h * h) / (h0 * h1), 2 - h0 / h1]
+    charge += (h / 6) * (first * i0 + middle * i1 + last * i2)
+    energy += (h / 6) * (first * p0 + middle * p1 + last * p2)
+  }
+  return { charge_As: charge, energy_Ws: energy }
 }

@@ -4,13 +4,15 @@ const [quote, newline, carriageReturn, space, tab, comma, semicolon] = [34, 10, 
 /** A line longer than this is handed on as it is, so that nothing is gathered without end. */
 const longest = 65_536
 
+const wholeLine = /^"(?:[^"]|"")*"[,; \t]*$/
+
 /** Whether most lines of the head are one quoted cell that holds a separator: `"0;4,105;1,000"`. */
 export function hasWrappedLines(head: string): boolean {
   const lines = head
     .split(/[\r\n]+/)
     .filter(line => line.trim() !== '')
     .slice(0, 60)
-  const wrapped = lines.filter(line => /^"(?:[^"]|"")*[,;\t|](?:[^"]|"")*"[,; \t]*$/.test(line.slice(0, 2000)))
+  const wrapped = lines.filter(line => wholeLine.test(line) && /[,;\t|]/.test(line.slice(1, line.lastIndexOf('"'))))
   return wrapped.length >= 3 && wrapped.length >= 0.6 * lines.length
 }
 

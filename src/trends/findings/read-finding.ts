@@ -1,9 +1,9 @@
-// Reads a finding as it is stored, also as earlier versions wrote it: one rise or pattern each, settled or not.
+// A finding as the first versions wrote it, one rise or pattern, settled or not, brought up to what it is now.
 import type { Week } from '../week.ts'
 import { type Decision, type Finding, type Found, type Standing, untouched, type Warning } from './finding.ts'
 
 /** What versions before findings had parts wrote. */
-type Earlier = {
+export type EarlierFinding = {
   readonly id: string
   readonly server: string
   readonly key: string
@@ -16,13 +16,8 @@ type Earlier = {
   readonly decisions: readonly Pick<Decision, 'by' | 'at' | 'did' | 'why'>[]
 }
 
-/** `body`: parsed JSON that this project has written. */
-export function readFinding(body: unknown): Finding {
-  const stored = body as Finding | Earlier
-  return 'found' in stored ? broughtUp(stored) : stored
-}
-
-function broughtUp(earlier: Earlier): Finding {
+/** The same finding as it is kept now. */
+export function broughtUp(earlier: EarlierFinding): Finding {
   const { id, server, key, week, found, revision, state } = earlier
   const warning = earlier.warning && { ...earlier.warning, message: null }
   let standing: Standing = untouched
@@ -51,7 +46,7 @@ function broughtUp(earlier: Earlier): Finding {
   }
 }
 
-function after(before: Standing, { did, why }: Earlier['decisions'][number], warning: Warning | null): Standing {
+function after(before: Standing, { did, why }: EarlierFinding['decisions'][number], warning: Warning | null): Standing {
   if (did === 'put-off') return { ...before, state: 'watching', until: why }
   if (did === 'dismissed') return { ...before, state: 'dismissed', until: null }
   return { ...before, state: 'warned', until: null, warning }

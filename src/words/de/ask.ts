@@ -22,6 +22,7 @@ export const ask: InWordsOf<typeof english> = {
   'ask.none': 'Kein Eintrag hier beantwortet das sicher, darum bekommst du lieber keine Antwort als eine geratene.',
   'ask.no-text': 'Diese Nachricht hat keinen Text, nach dem man suchen könnte.',
   'ask.nearest': 'Nicht sicher, aber vielleicht meinst du eine von diesen:',
+  'ask.in-hand': 'Geht es um eine Zelle, die vor dir liegt? Prüf sie Schritt für Schritt:',
   'ask.check': 'Eine Zelle prüfen',
   'ask.post': 'In diesem Kanal veröffentlichen',
   'ask.reply': 'Als Antwort veröffentlichen',

@@ -9,7 +9,6 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Prüfung: {what}',
   'check.batch':
     '{cells, plural, other {Du prüfst # zusammen gekaufte Zellen. Sieh dir jede an und antworte für die, die am schlechtesten aussieht.}}',
-  'again.ten-times': 'Getippt war {value}. Sind es nicht {other}? Zähl die Ziffern.',
   'check.unsure': 'Kann ich nicht sagen',
   'check.back': 'Zurück',
   'check.pause': 'Pause',
@@ -106,6 +105,7 @@ export const check: InWordsOf<typeof english> = {
   'again.title': 'Sieh noch einmal hin: {question}',
   'again.why':
     'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und drücke dann, was du jetzt siehst.',
+  'again.ten-times': 'Getippt war {value}. Sind es nicht {other}? Zähl die Ziffern.',
   'again.measure': 'Noch einmal messen und eintippen',
   'again.still': 'Weiterhin {label}',
   'again.rather': 'Nein, eher {label}',

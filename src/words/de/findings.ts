@@ -47,7 +47,6 @@ export const findings: InWordsOf<typeof english> = {
     'Sieh sie bei den bekannten Fälschungen dieser Zellen durch. Lagst du falsch, nimm es zurück.',
   'finding.next.dismissed': 'Nichts. Kommt ein weiterer Mangel dazu, wird es wieder gemeldet.',
   'finding.warn': 'Eine Warnung posten',
-  'finding.fake': 'Ist eine bekannte Fälschung',
   'finding.watch': 'Beobachten',
   'finding.dismiss': 'Verwerfen, mit Begründung',
   'finding.undo.watch': 'Nicht mehr beobachten',

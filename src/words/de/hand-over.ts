@@ -41,18 +41,18 @@ export const handOver: InWordsOf<typeof english> = {
   'panel.take': 'Ich nehme sie',
   'panel.decline': 'Ich nicht',
   'panel.progress': 'Wie weit ist sie?',
-  'plea.title': 'Jemand kommt bei einer Frage nicht weiter',
-  'plea.text': '{holder} kann es nicht sagen, in der Prüfung: {what}',
-  'plea.words': 'Dazu geschrieben: {words}',
-  'plea.photos':
+  'help-request.title': 'Jemand kommt bei einer Frage nicht weiter',
+  'help-request.text': '{holder} kann es nicht sagen, in der Prüfung: {what}',
+  'help-request.words': 'Dazu geschrieben: {words}',
+  'help-request.photos':
     '{count, plural, one {# Foto, bereinigt um alles außer dem Bild.} other {# Fotos, bereinigt um alles außer den Bildern.}}',
-  'plea.photo':
+  'help-request.photo':
     'Foto {number} der Zelle, geschickt von der Person, die nicht weiterkommt; was darauf ist, weiß dieses Programm nicht.',
-  'plea.help': 'Stellvertretend antworten',
-  'plea.send-back': 'Zurückschicken',
-  'plea.take-over': 'Die ganze Prüfung übernehmen',
-  'plea.over': 'Diese Frage ist erledigt.',
-  'plea.care':
+  'help-request.help': 'Stellvertretend antworten',
+  'help-request.send-back': 'Zurückschicken',
+  'help-request.take-over': 'Die ganze Prüfung übernehmen',
+  'help-request.over': 'Diese Frage ist erledigt.',
+  'help-request.care':
     'Antworte nur, was du wirklich sehen kannst. Kannst du es auch nicht sagen, dann sag das: Es zählt nie gegen die Zelle.',
   'helping.title': 'Du antwortest für {holder}',
   'helping.thanks': 'Danke. {holder} hat deine Antwort, gekennzeichnet als die der Moderation.',
@@ -75,7 +75,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.paused': 'Angehalten nach {answered, plural, one {# Antwort} other {# Antworten}}.',
   'progress.done': 'Sie ist zu einem Ergebnis gekommen.',
   'progress.offered': 'Sie ist bis {until} angeboten: {taker}.',
-  'progress.plea': 'Die Moderation ist zu einer Frage gefragt.',
+  'progress.help-request': 'Die Moderation ist zu einer Frage gefragt.',
   'progress.answers': 'Gezeigte Antworten',
   'progress.verdict': 'Ergebnis bisher: {verdict}',
   'progress.history': 'Was mit ihr geschah',

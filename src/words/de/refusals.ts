@@ -22,6 +22,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.not-a-number': 'Das ist keine Zahl. Tipp den abgelesenen Wert mit seiner Einheit ein.',
   'refusal.nothing-to-go-back-to': 'Es gibt keine frühere Antwort, zu der man zurückgehen könnte.',
   'refusal.too-many-cells': 'Eine Prüfung kann für 1 bis {most, number} Zellen stehen, nicht für {cells, number}.',
+  'refusal.too-many-today':
+    'Du hast binnen eines Tages {most, number} Prüfungen begonnen; mehr werden für eine Person nicht gespeichert. Mach mit einer davon weiter oder beginn die nächste morgen. Benutze bis dahin keine Zelle, bei der du unsicher bist.',
   'refusal.too-many-open':
     'Du hast {count, number} offene Prüfungen, mehr gehen nicht. Schließ zuerst eine mit /prüfung schließen.',
   'refusal.unknown-family': 'Hier gibt es keine Modellreihe „{name}“. Nimm eine aus der Liste, oder lass das Feld weg.',
@@ -42,6 +44,8 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.negative': '{field}: Das kann nicht unter null liegen. Sieh auf das Vorzeichen.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.{meant, select, none {} other { War {meant} gemeint?}}',
+  'trouble.unreadable':
+    'Was hier gespeichert ist, kann die Version des Bots, die gerade läuft, nicht lesen. Nichts wurde geändert, nichts ist verloren. Nenn jemandem von der Moderation dieses Kennzeichen: {reference}; wer den Bot betreibt, findet den Grund im Protokoll.',
   'trouble.try-again':
     'Auf unserer Seite hat etwas nicht geklappt. Dein letzter Schritt ist vielleicht nicht gespeichert: /prüfung weiter zeigt dir, wo du bist. Wenn es immer wieder passiert, nenn jemandem von der Moderation dieses Kennzeichen: {reference}.',
   'refusal.bot-not-here':

@@ -18,6 +18,7 @@ export const ask = {
   'ask.none': 'No entry here answers this for sure, so you get no answer rather than a guessed one.',
   'ask.no-text': 'This message has no text to look for.',
   'ask.nearest': 'Not sure, but one of these may be what you mean:',
+  'ask.in-hand': 'About a cell you have in front of you? Check it step by step:',
   'ask.check': 'Check a cell',
   'ask.post': 'Post it in this channel',
   'ask.reply': 'Post it as a reply',

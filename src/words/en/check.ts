@@ -6,7 +6,6 @@ export const check = {
   'check.title': 'Check of {what}',
   'check.batch':
     '{cells, plural, other {You check # cells bought together. Look at every one, and answer for the one that looks worst.}}',
-  'again.ten-times': 'It was typed as {value}. Is it not {other}? Count the digits.',
   'check.unsure': 'Can’t tell',
   'check.back': 'Back',
   'check.pause': 'Pause',
@@ -97,6 +96,7 @@ export const check = {
   'again.title': 'Look again: {question}',
   'again.why':
     'You answered “{answer}”. That would speak strongly against the cell, and it is easy to miscount or misread. Look once more, then press what you see now.',
+  'again.ten-times': 'It was typed as {value}. Is it not {other}? Count the digits.',
   'again.measure': 'Measure once more and type it in',
   'again.still': 'Still {label}',
   'again.rather': 'No, rather {label}',

@@ -41,7 +41,6 @@ export const findings = {
   'finding.next.known-fake': 'look it over among the known fakes of this kind of cell. If you were wrong, undo it.',
   'finding.next.dismissed': 'nothing. If another fault joins it, it is reported again.',
   'finding.warn': 'Post a warning',
-  'finding.fake': 'It is a known fake',
   'finding.watch': 'Watch it',
   'finding.dismiss': 'Dismiss, with a reason',
   'finding.undo.watch': 'Stop watching',

@@ -36,18 +36,18 @@ export const handOver = {
   'panel.take': 'Take it',
   'panel.decline': 'Not me',
   'panel.progress': 'How far is it?',
-  'plea.title': 'Somebody is stuck at a question',
-  'plea.text': '{holder} cannot tell, in the check of {what}:',
-  'plea.words': 'They wrote: {words}',
-  'plea.photos':
+  'help-request.title': 'Somebody is stuck at a question',
+  'help-request.text': '{holder} cannot tell, in the check of {what}:',
+  'help-request.words': 'They wrote: {words}',
+  'help-request.photos':
     '{count, plural, one {# photograph, cleaned of everything but the picture.} other {# photographs, cleaned of everything but the pictures.}}',
-  'plea.photo':
+  'help-request.photo':
     'Photograph {number} of the cell, sent by whoever is stuck; what it shows is not known to this program.',
-  'plea.help': 'Answer for them',
-  'plea.send-back': 'Send it back',
-  'plea.take-over': 'Take the check over',
-  'plea.over': 'This question has been dealt with.',
-  'plea.care':
+  'help-request.help': 'Answer for them',
+  'help-request.send-back': 'Send it back',
+  'help-request.take-over': 'Take the check over',
+  'help-request.over': 'This question has been dealt with.',
+  'help-request.care':
     'Answer only what you can really see. If you cannot tell either, say so: it never counts against the cell.',
   'helping.title': 'You answer for {holder}',
   'helping.thanks': 'Thank you. {holder} has your answer, marked as a moderator’s.',
@@ -70,7 +70,7 @@ export const handOver = {
   'progress.paused': 'Paused after {answered, plural, one {# answer} other {# answers}}.',
   'progress.done': 'It has come to a result.',
   'progress.offered': 'It is offered to {taker} until {until}.',
-  'progress.plea': 'A moderator is asked about a question.',
+  'progress.help-request': 'A moderator is asked about a question.',
   'progress.answers': 'Shared answers',
   'progress.verdict': 'The result so far: {verdict}',
   'progress.history': 'What happened to it',

@@ -16,6 +16,8 @@ export const refusals = {
   'refusal.not-a-number': 'That is not a number. Type the figure you read, with its unit.',
   'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
   'refusal.too-many-cells': 'A check can stand for 1 to {most, number} cells, not {cells, number}.',
+  'refusal.too-many-today':
+    'You have started {most, number} checks within a day, and no more are kept for one person. Go on with one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
   'refusal.too-many-open':
     'You have {count, number} checks open, which is the most. Close one first with /check close.',
   'refusal.unknown-family': 'There is no family “{name}” here. Pick one from the list, or leave it out.',
@@ -52,6 +54,8 @@ export const refusals = {
   'typed.negative': '{field}: this cannot be below zero. Check the sign.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
+  'trouble.unreadable':
+    'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; whoever runs the bot finds the reason in its log.',
   'trouble.try-again':
     'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
   'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',

@@ -22,6 +22,7 @@ export const ask: InWordsOf<typeof english> = {
   'ask.none': 'Ninguna entrada responde a esto con seguridad, así que es mejor ninguna respuesta que una inventada.',
   'ask.no-text': 'Este mensaje no tiene texto que buscar.',
   'ask.nearest': 'No es seguro, pero quizá te refieras a una de estas:',
+  'ask.in-hand': '¿Es sobre una celda que tienes delante? Compruébala paso a paso:',
   'ask.check': 'Comprobar una celda',
   'ask.post': 'Publicarla en este canal',
   'ask.reply': 'Publicarla como respuesta',

@@ -9,7 +9,6 @@ export const check: InWordsOf<typeof english> = {
   'check.title': 'Comprobación: {what}',
   'check.batch':
     '{cells, plural, other {Compruebas # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
-  'again.ten-times': 'Se escribió {value}. ¿No será {other}? Cuenta las cifras.',
   'check.unsure': 'No sabría decirlo',
   'check.back': 'Atrás',
   'check.pause': 'Pausa',
@@ -104,6 +103,7 @@ export const check: InWordsOf<typeof english> = {
   'again.title': 'Mira otra vez: {question}',
   'again.why':
     'Respondiste «{answer}». Eso hablaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y pulsa lo que ves ahora.',
+  'again.ten-times': 'Se escribió {value}. ¿No será {other}? Cuenta las cifras.',
   'again.measure': 'Medir otra vez y escribirlo',
   'again.still': 'Sigue siendo {label}',
   'again.rather': 'No, más bien {label}',

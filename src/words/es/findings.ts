@@ -47,7 +47,6 @@ export const findings: InWordsOf<typeof english> = {
     'revísala entre las falsificaciones conocidas de este tipo de celda. Si te equivocaste, deshazlo.',
   'finding.next.dismissed': 'nada. Si se le une otro defecto, se avisa otra vez.',
   'finding.warn': 'Publicar un aviso',
-  'finding.fake': 'Es una falsificación conocida',
   'finding.watch': 'Poner en observación',
   'finding.dismiss': 'Descartarlo, con un motivo',
   'finding.undo.watch': 'Dejar de observar',

@@ -40,18 +40,18 @@ export const handOver: InWordsOf<typeof english> = {
   'panel.take': 'Yo la tomo',
   'panel.decline': 'Yo no',
   'panel.progress': '¿Por dónde va?',
-  'plea.title': 'Alguien no sabe seguir en una pregunta',
-  'plea.text': '{holder} no lo sabe decir, en la comprobación de {what}:',
-  'plea.words': 'Escribe: {words}',
-  'plea.photos':
+  'help-request.title': 'Alguien no sabe seguir en una pregunta',
+  'help-request.text': '{holder} no lo sabe decir, en la comprobación de {what}:',
+  'help-request.words': 'Escribe: {words}',
+  'help-request.photos':
     '{count, plural, one {# fotografía, limpia de todo lo que no es imagen.} other {# fotografías, limpias de todo lo que no es imagen.}}',
-  'plea.photo':
+  'help-request.photo':
     'Fotografía {number} de la celda, enviada por quien no sabe seguir; este programa no sabe qué se ve en ella.',
-  'plea.help': 'Responder en su lugar',
-  'plea.send-back': 'Devolver la pregunta',
-  'plea.take-over': 'Tomar toda la comprobación',
-  'plea.over': 'Esta pregunta ya está atendida.',
-  'plea.care':
+  'help-request.help': 'Responder en su lugar',
+  'help-request.send-back': 'Devolver la pregunta',
+  'help-request.take-over': 'Tomar toda la comprobación',
+  'help-request.over': 'Esta pregunta ya está atendida.',
+  'help-request.care':
     'Responde solo lo que de verdad puedas ver. Si tampoco lo sabes decir, dilo: nunca cuenta en contra de la celda.',
   'helping.title': 'Respondes en lugar de {holder}',
   'helping.thanks': 'Gracias. {holder} tiene tu respuesta, marcada como de la moderación.',
@@ -74,7 +74,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.paused': 'En pausa tras {answered, plural, one {# respuesta} other {# respuestas}}.',
   'progress.done': 'Ha llegado a un resultado.',
   'progress.offered': 'Se ofrece a {taker} hasta el {until}.',
-  'progress.plea': 'Se ha preguntado a la moderación por una pregunta.',
+  'progress.help-request': 'Se ha preguntado a la moderación por una pregunta.',
   'progress.answers': 'Respuestas mostradas',
   'progress.verdict': 'El resultado hasta ahora: {verdict}',
   'progress.history': 'Lo que ha pasado con ella',

@@ -22,6 +22,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.nothing-to-go-back-to': 'No hay ninguna respuesta anterior a la que volver.',
   'refusal.too-many-cells':
     'Una comprobación puede valer para entre 1 y {most, number} celdas, no para {cells, number}.',
+  'refusal.too-many-today':
+    'Has empezado {most, number} comprobaciones en un día, y no se guardan más de una persona. Sigue con una de ellas o empieza la siguiente mañana. Hasta entonces, no uses una celda de la que no estés seguro.',
   'refusal.too-many-open':
     'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
   'refusal.unknown-family': 'Aquí no hay ninguna familia «{name}». Elige una de la lista, o déjalo vacío.',
@@ -43,6 +45,8 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.negative': '{field}: no puede ser menor que cero. Mira el signo.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
+  'trouble.unreadable':
+    'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se ha cambiado ni perdido nada. Da a alguien de moderación esta referencia: {reference}; quien se encarga del bot encuentra la causa en su registro.',
   'trouble.try-again':
     'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
   'refusal.bot-not-here':

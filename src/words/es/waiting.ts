@@ -21,9 +21,9 @@ export const waiting: InWordsOf<typeof english> = {
   'queue.to-message': 'Ir al mensaje',
   'queue.count':
     '{count, plural, one {# espera} other {# esperan}}{pages, plural, one {} other {, página {page} de #}}',
-  'plea.claim': 'Lo miro yo',
-  'plea.let-go': 'Soltarlo otra vez',
-  'plea.pass-on': 'Dejárselo a…',
+  'help-request.claim': 'Lo miro yo',
+  'help-request.let-go': 'Soltarlo otra vez',
+  'help-request.pass-on': 'Dejárselo a…',
   'form.pass-on.to.hint': 'Una persona o un rol. Vacío: todos los que pueden ayudar.',
   'deed.claimed': '{when}: {who} lo miró',
   'deed.let-go': '{when}: {who} lo soltó otra vez',

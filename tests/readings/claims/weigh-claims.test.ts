@@ -79,6 +79,26 @@ describe('capacities by format and chemistry', () => {
   )
 })
 
+describe('restraint', () => {
+  // The best that is known of each size, from published sheets or memory, with a modest current: never impossible, nor beyond belief.
+  const kinds = {
+    'nickel-or-cobalt': 'INR',
+    'iron-phosphate': 'LiFePO4',
+    'sodium-ion': 'sodium-ion',
+    titanate: 'LTO',
+  } as const
+  test.each(Object.entries(kinds))('the best known %s of every size', (chemistry, word) => {
+    for (const format of formatNames) {
+      const { best } = capacityLines(format, chemistry as keyof typeof kinds)
+      for (const text of [
+        `${format} ${word} ${best}mAh 2A continuous`,
+        `${format} ${word} ${(best / 1000).toFixed(2)}Ah`,
+      ])
+        expect(codes(text).filter(code => /impossible|beyond/.test(code))).toEqual([])
+    }
+  })
+})
+
 describe('currents and their limits', () => {
   // 18650 of 3.5 Ah 8–10 A, of 3.0 Ah 36 A without and 56 A with a cut-off at 80 °C; 21700 of 5.0 Ah 125 A with 75 °C advised.
   test.each([
@@ -92,7 +112,8 @@ describe('currents and their limits', () => {
     ['18650 3000mAh 75A (80 °C)', ['continuous-current: beyond']],
     ['18650 75A continuous', ['continuous-current: beyond']],
     ['21700 5000mAh 125A (75 °C)', []],
-    ['21700 6500mAh 100A (75 °C)', ['capacity-and-current: beyond', 'capacity: high']],
+    ['21700 6500mAh 45A continuous', ['capacity-and-current: beyond', 'capacity: high']],
+    ['21700 6500mAh 130A (75 °C)', ['capacity-and-current: beyond', 'capacity: high']],
     ['18650 3000mAh 99A pulse (80 °C)', ['current-not-comparable: not-comparable']],
     ['18650 100A pulse', ['current-not-comparable: not-comparable']],
     ['18650 100A max', ['current-not-comparable: not-comparable']],
@@ -155,6 +176,19 @@ describe('watt-hours', () => {
     ['18650 36000mWh', ['energy: impossible', 'milliwatt-hours: not-comparable']],
   ])('%s', (text, expected) => {
     expect(codes(text)).toEqual(expected)
+  })
+
+  test('milliwatt-hours are told as the milliampere-hours they are, at the voltage that is printed', () => {
+    expect(weigh('18650 9900mWh').findings[0]).toMatchObject({ value: 9.9, capacity_mAh: 2750, volts: 3.6 })
+    expect(weigh('18650 9990mWh 3.7V').findings[0]).toMatchObject({ capacity_mAh: expect.closeTo(2700, 6), volts: 3.7 })
+    // A charging voltage is no nominal one.
+    expect(weigh('18650 9900mWh 4.2V').findings[0]).toMatchObject({ volts: 3.6 })
+  })
+
+  test('the voltage of a battery is that of all its cells in series', () => {
+    expect(codes('10S4P 18650 36V 10Ah 360Wh')).toEqual([])
+    expect(codes('10S4P 18650 36V 10Ah 36Wh')).toEqual([])
+    expect(codes('10S4P 18650 36V 10Ah 900Wh')).toEqual(['energy-and-capacity: contradiction'])
   })
 
   test('a label of 1.5 V counts at 1.5 V: rules for mAh are off, and only an impossible energy counts', () => {

@@ -6,7 +6,7 @@ import { sayIn } from '../../../words/say.ts'
 import { noFamily, suggestFamilies } from '../../families/suggest-families.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
-import { serverOf } from '../../interaction/rights.ts'
+import { mayWriteHere, serverOf } from '../../interaction/rights.ts'
 import { beginCheck } from '../begin-check.ts'
 import { offerOut } from '../hand-over/offer-out.ts'
 import { type Choosing, takerOf } from '../hand-over/taker-of.ts'
@@ -67,6 +67,9 @@ export const checkStart: Subcommand = {
     const typed = interaction.options.getString('family')
     const offering = offerIn(interaction)
     if (offering && !offering.ok) return refuse(interaction, say, offering.refusal)
+    // What the bot posts for somebody, they may post themselves.
+    if (offering && serverOf(interaction) !== null && !mayWriteHere(interaction))
+      return refuse(interaction, say, { code: 'may-not-post-here' })
     const tooMuch = offering && services.fairUse.admitPost(interaction.user.id, interaction.channelId, services.now())
     if (tooMuch) return refuse(interaction, say, tooMuch)
     const begun = await beginCheck(services, interaction, {

@@ -6,12 +6,14 @@ import { idKind } from '../../interaction/id-kind.ts'
 /** The questions that a claim or a log can answer, each with its letter and the kind of its answer. */
 const carried = {
   format: { letter: 'f', kind: 'option' },
+  'other-format': { letter: 'o', kind: 'option' },
   'claimed-capacity': { letter: 'c', kind: 'reading' },
   'claimed-current': { letter: 'i', kind: 'reading' },
   'current-word': { letter: 'w', kind: 'option' },
   chemistry: { letter: 'k', kind: 'option' },
   'measured-capacity': { letter: 'm', kind: 'option' },
   'test-current': { letter: 't', kind: 'option' },
+  'load-test': { letter: 'l', kind: 'option' },
 } as const
 
 export type CarriedQuestion = keyof typeof carried
@@ -24,11 +26,17 @@ export function encodeFacts(facts: CarriedFacts): string {
   return questions
     .flatMap(question => {
       const answer = facts[question]
-      if (!answer || answer.kind === 'cant-tell') return []
+      if (!answer || answer.kind === 'cant-tell' || (question === 'format' && isImplied(facts))) return []
       const value = answer.kind === 'option' ? answer.option : String(Math.round(answer.value * 100) / 100)
       return [carried[question].letter + value.replace('.', ',')]
     })
     .join('_')
+}
+
+/** Another size goes without saying where it is named: every character counts here. */
+const isImplied = (facts: CarriedFacts): boolean => {
+  const { format } = facts
+  return facts['other-format'] !== undefined && format?.kind === 'option' && format.option === 'other'
 }
 
 /** The facts of a custom id; undefined for anything that `encodeFacts` cannot have written. */
@@ -46,6 +54,7 @@ export function decodeFacts(text: string): Answers | undefined {
       facts[question] = reading(Number(value.replace(',', '.')))
     }
   }
+  if (facts['other-format'] && !facts['format']) facts['format'] = option('other')
   return facts
 }
 

@@ -17,7 +17,7 @@ import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import type { HandId } from './hand-over-id.ts'
 import { photosField, whyField } from './show/forms.ts'
-import { showPlea } from './show/help-request.ts'
+import { showHelpRequest } from './show/help-request.ts'
 import { put } from './tell-others.ts'
 import { type Turn, turnOf } from './turn.ts'
 
@@ -77,11 +77,11 @@ function tell(interaction: ModalSubmitInteraction, sentence: string): Promise<vo
   return followUpPrivately(interaction, message([text(sentence), ...typed, small(say('caution.line'))]))
 }
 
-/** Posts the plea in the channel of moderators; false if there is none, the bot may not post there, or everybody could read it. */
+/** Posts the help request in the channel of moderators; false if there is none, the bot may not post there, or everybody could read it. */
 async function showToModerators({ services, interaction, program, check }: Turn, photos: Photos): Promise<boolean> {
   const settings = check.server === null ? undefined : await services.servers.load(check.server)
   const channel = settings?.reviewChannel
-  const asked = check.custody?.plea?.question
+  const asked = check.custody?.helpRequest?.question
   if (!channel || asked === undefined || services.posts.isOpenToAll(channel)) return false
   const say = await sayInPublic(services, check.server, interaction.guildLocale)
   const theirs = inLanguage(program, say.locale)
@@ -90,8 +90,8 @@ async function showToModerators({ services, interaction, program, check }: Turn,
   const pictures: ShownPicture[] = photos.map(({ name, bytes }, i) => ({
     name,
     bytes,
-    alt: say('plea.photo', { number: i + 1 }),
+    alt: say('help-request.photo', { number: i + 1 }),
   }))
-  const shown = showPlea(say, sayWhat(say, theirs.family), check, question, pictures)
-  return (await put(services, check, 'plea', channel, shown)) !== undefined
+  const shown = showHelpRequest(say, sayWhat(say, theirs.family), check, question, pictures)
+  return (await put(services, check, 'help-request', channel, shown)) !== undefined
 }

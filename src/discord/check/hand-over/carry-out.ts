@@ -6,52 +6,62 @@ import type { HandOverEvent } from '../../../check/hand-over.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayPerson } from '../../../words/say-custody.ts'
+import type { Later } from '../../interaction/keyed-queue.ts'
 import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
+import { mayWriteHere } from '../../interaction/rights.ts'
 import { message, small, text } from '../../message/parts.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'
 import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { offerOut } from './offer-out.ts'
-import { showClaimed, showPleaOver } from './show/help-request.ts'
+import { showClaimed, showHelpRequestOver } from './show/help-request.ts'
 import { showHands } from './show/holder-menu.ts'
 import { type PanelNote, showPanel } from './show/panel.ts'
 import { postWord, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
-/** Takes of one person come one after the other, also beginnings: two at once would each see that there is room for one more. */
-export const carryOut = (turn: Turn, event: HandOverEvent): Promise<void> =>
+/**
+ * Gives back what is left to be said to whoever was refused. Takes of one person come one after the other, also beginnings: two at once
+ * would each see that there is room for one more.
+ */
+export const carryOut = (turn: Turn, event: HandOverEvent): Promise<Later> =>
   event.is === 'take' || event.is === 'take-over'
     ? turn.services.queue.inOrder(`begins ${turn.actor.person}`, () => inTurn(turn, event))
     : inTurn(turn, event)
 
-async function inTurn(turn: Turn, event: HandOverEvent): Promise<void> {
+async function inTurn(turn: Turn, event: HandOverEvent): Promise<Later> {
   const { services, interaction, say, program, check, actor } = turn
   const stepped = act(program, check, actor, event, services.now())
-  if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
+  if (!stepped.ok) return () => refuse(interaction, say, stepped.refusal)
   if (event.is === 'take' || event.is === 'take-over') {
     const count = (await services.checks.heldBy(actor.person, services.now())).length
-    if (count >= mostOpen) return refuse(interaction, say, { code: 'too-many-open', count })
+    if (count >= mostOpen) return () => refuse(interaction, say, { code: 'too-many-open', count })
   }
+  // What the bot posts for somebody, they may post themselves.
+  if (event.is === 'offer' && !mayWriteHere(interaction))
+    return () => refuse(interaction, say, { code: 'may-not-post-here' })
   const tooMuch =
     event.is === 'offer' && services.fairUse.admitPost(actor.person, interaction.channelId, services.now())
-  if (tooMuch) return refuse(interaction, say, tooMuch)
+  if (tooMuch) return () => refuse(interaction, say, tooMuch)
   const saved = await saveStep(services, interaction, program, check, stepped)
-  if (saved.saving === 'seen') return
+  if (saved.saving === 'seen') return undefined
   if (saved.saving === 'stale')
-    return refuse(interaction, say, event.is === 'take' ? { code: 'nothing-to-take' } : changedMeanwhile)
+    return () => refuse(interaction, say, event.is === 'take' ? { code: 'nothing-to-take' } : changedMeanwhile)
   const inPublic = await sayInPublic(services, saved.check.server, interaction.guildLocale)
   if (event.is === 'offer') {
     await redraw(interaction, await showScreen(say, program, saved.screen, services))
-    return tellOthers(services, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))
+    await tellOthers(services, inPublic, await offerOut({ ...turn, check: saved.check }, saved.screen))
+    return undefined
   }
   await answer(turn, inPublic, event, saved)
   await tellOthers(services, inPublic, saved.check)
   const word = words[event.is]
-  if (!word) return
+  if (!word) return undefined
   const who = event.is === 'take-over' ? check.holder : saved.check.holder
   await postWord(services, inPublic, saved.check, { word, who, channel: await whereTold(turn, saved.check) })
+  return undefined
 }
 
 /** What whoever did not press is told. */
@@ -64,7 +74,7 @@ const words: Partial<Record<HandOverEvent['is'], PanelNote>> = {
 /** The channel the holder looks at: where they asked or were given it; without any, the one of this click. */
 async function whereTold({ services, interaction, check }: Turn, now: Check): Promise<string> {
   const panel = (await services.notices.of(now.id)).find(one => one.kind === 'panel')
-  return custodyOf(check).plea?.where ?? panel?.channel ?? interaction.channelId ?? ''
+  return custodyOf(check).helpRequest?.where ?? panel?.channel ?? interaction.channelId ?? ''
 }
 
 /** What whoever pressed sees: their own message in their language, a channel's in that of the server. */
@@ -81,7 +91,7 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
     case 'unask':
       return redraw(interaction, showHands(say, check))
     case 'send-back':
-      return redraw(interaction, showPleaOver(inPublic, check, program))
+      return redraw(interaction, showHelpRequestOver(inPublic, check, program))
     case 'claim':
     case 'let-go':
     case 'pass-on':

@@ -2,6 +2,7 @@
 
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
+import { decideInOrder, type Later } from '../../interaction/keyed-queue.ts'
 import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { type Clicked, refuse } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
@@ -18,23 +19,25 @@ export const handClick = onClick(handOverIds, (services, interaction, id) =>
   // Photographs take their time, in which the check is not held up.
   id.does === 'asked'
     ? askModerator(services, interaction, id)
-    : services.queue.inOrder(id.check, () => click(services, interaction, id)),
+    : decideInOrder(services.queue, id.check, () => click(services, interaction, id)),
 )
 
-async function click(services: Services, interaction: Clicked, id: HandId): Promise<void> {
+async function click(services: Services, interaction: Clicked, id: HandId): Promise<Later> {
   const turn = await turnOf(services, interaction, id.check)
-  if (turn === 'seen') return
+  if (turn === 'seen') return undefined
   const say = sayIn(interaction.locale)
-  if (turn === 'gone') return refuse(interaction, say, { code: 'gone' })
+  if (turn === 'gone') return () => refuse(interaction, say, { code: 'gone' })
   const { check } = turn
-  if (isHandOverForm(id.does)) return openForm(turn, id.does)
+  const { does } = id
+  if (isHandOverForm(does)) return () => openForm(turn, does)
   // What is said about a question belongs to that one.
-  if (id.does === 'sent-back' && id.form?.revision !== check.revision) return refuse(interaction, say, changedMeanwhile)
+  if (id.does === 'sent-back' && id.form?.revision !== check.revision)
+    return () => refuse(interaction, say, changedMeanwhile)
   const meant = meantBy(interaction, id.does)
-  if (meant === undefined) return lookAt(turn, id.does)
-  if (!meant.ok) return refuse(interaction, say, meant.refusal)
+  if (meant === undefined) return () => lookAt(turn, id.does)
+  if (!meant.ok) return () => refuse(interaction, say, meant.refusal)
   // Pressed once more by whoever has taken it: they are shown where it stands.
   if (meant.event.is === 'take' && check.holder === interaction.user.id && !check.custody?.offer)
-    return lookAt(turn, 'go-on')
+    return () => lookAt(turn, 'go-on')
   return carryOut(turn, meant.event)
 }

@@ -18,7 +18,7 @@ import type { Turn } from './turn.ts'
 
 /** Whether this person may answer the question somebody else is stuck at. */
 export const mayHelpWith = (check: Check, actor: Actor): boolean =>
-  mayHelp(actor) && custodyOf(check).plea !== undefined
+  mayHelp(actor) && custodyOf(check).helpRequest !== undefined
 
 /** The question that is asked, and nothing else of the check. */
 export async function showHelping(
@@ -38,10 +38,10 @@ export async function afterHelp(
   { services, interaction, say, program, check: before }: Turn,
   after: Check,
 ): Promise<void> {
-  if (custodyOf(after).plea) return redraw(interaction, await showHelping(services, say, program, after))
+  if (custodyOf(after).helpRequest) return redraw(interaction, await showHelping(services, say, program, after))
   await redraw(interaction, showThanks(say, after))
   const inPublic = await sayInPublic(services, after.server, interaction.guildLocale)
-  const channel = custodyOf(before).plea?.where ?? undefined
+  const channel = custodyOf(before).helpRequest?.where ?? undefined
   const word = wordFor(program, before, after)
   const who = after.holder
   const told = channel !== undefined && (await postWord(services, inPublic, after, { word, who, channel }))
@@ -52,5 +52,5 @@ export async function afterHelp(
 function wordFor(program: Program, before: Check, after: Check): PanelNote {
   if (isDanger(program, after)) return 'danger'
   if (after.phase.is === 'done') return 'result'
-  return after.answers[custodyOf(before).plea?.question ?? '']?.kind === 'cant-tell' ? 'unsure' : 'helped'
+  return after.answers[custodyOf(before).helpRequest?.question ?? '']?.kind === 'cant-tell' ? 'unsure' : 'helped'
 }

@@ -20,7 +20,7 @@ export async function lookAt(
   }
   if (does === 'help') {
     if (!mayHelp(actor)) return refuse(interaction, say, { code: 'not-moderator' })
-    const helping = custodyOf(check).plea && helpingScreen(program, check)
+    const helping = custodyOf(check).helpRequest && helpingScreen(program, check)
     if (!helping) return refuse(interaction, say, { code: 'not-asked' })
     return replyPrivately(interaction, await showScreen(say, program, helping, services))
   }

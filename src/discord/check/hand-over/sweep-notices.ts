@@ -1,4 +1,4 @@
-// Takes away what should not stand in channels any more: messages past their time, and pleas that nobody asks any more.
+// Takes away what should not stand in channels any more: messages past their time, and help requests that nobody asks any more.
 import type { Services } from '../../services.ts'
 import { isSettled, takeAway } from './tell-others.ts'
 
@@ -9,8 +9,8 @@ export async function sweepNotices(
   services: Pick<Services, 'posts' | 'notices' | 'checks' | 'now' | 'log'>,
 ): Promise<void> {
   for (const notice of await services.notices.expired(services.now(), most)) await takeAway(services, notice)
-  for (const plea of await services.notices.ofKind('plea', most)) {
-    const found = await services.checks.load(plea.check)
-    if (!found || isSettled(found.check)) await takeAway(services, plea)
+  for (const helpRequest of await services.notices.ofKind('help-request', most)) {
+    const found = await services.checks.load(helpRequest.check)
+    if (!found || isSettled(found.check)) await takeAway(services, helpRequest)
   }
 }

@@ -12,7 +12,7 @@ import type { Say } from '../../../words/say.ts'
 import type { ShownMessage } from '../../message/parts.ts'
 import type { Changing } from '../../posts/post.ts'
 import type { Services } from '../../services.ts'
-import { showPleaOver } from './show/help-request.ts'
+import { showHelpRequestOver } from './show/help-request.ts'
 import { type PanelNote, showPanel, showWord } from './show/panel.ts'
 
 const whatOf = async (services: Services, say: Say, check: Check): Promise<string> =>
@@ -31,16 +31,21 @@ export async function tellOthers(services: Services, say: Say, check: Check): Pr
     if (notice.kind === 'panel') {
       const done = await redraw(services, notice, showPanel(say, await whatOf(services, say, check), check))
       if (done === 'gone' || (over && done === 'done')) await services.notices.drop(notice)
-    } else if (notice.kind === 'plea' && isSettled(check)) {
+    } else if (notice.kind === 'help-request' && isSettled(check)) {
       // Its photographs go with it. What Discord does not take now, the sweep takes away later.
-      const done = await redraw(services, notice, showPleaOver(say, check, await programOf(services, say, check)))
+      const done = await redraw(
+        services,
+        notice,
+        showHelpRequestOver(say, check, await programOf(services, say, check)),
+      )
       if (done === 'done' || done === 'gone') await services.notices.drop(notice)
-    } else if (notice.kind === 'word' && over) await takeAway(services, notice)
+    } else if (notice.kind === 'note' && over) await takeAway(services, notice)
   }
 }
 
 /** Whether moderators are asked nothing about it any more. */
-export const isSettled = (check: Check): boolean => check.phase.is === 'closed' || custodyOf(check).plea === undefined
+export const isSettled = (check: Check): boolean =>
+  check.phase.is === 'closed' || custodyOf(check).helpRequest === undefined
 
 /** Shows the check where it is offered; false where the bot may not post. */
 export async function postPanel(services: Services, say: Say, check: Check, channel: string): Promise<boolean> {
@@ -60,7 +65,7 @@ export async function postWord(
   { word, who, channel }: { readonly word: PanelNote; readonly who: PersonId; readonly channel: string },
 ): Promise<boolean> {
   const shown = showWord(say, await whatOf(services, say, check), check, word, who)
-  return (await put(services, check, who === check.holder ? 'word' : 'alarm', channel, shown, who)) !== undefined
+  return (await put(services, check, who === check.holder ? 'note' : 'alarm', channel, shown, who)) !== undefined
 }
 
 /** Posts a notice in the place of the one of its kind that stood before. Trouble on the way counts as "not posted". */
@@ -86,8 +91,8 @@ export async function put(
   } catch (error) {
     // What nobody would take away later is taken away now.
     services.log.warn({ err: error, kind }, 'a notice could not be kept')
-    if (kind === 'plea') await services.posts.remove(posting.place).catch(() => undefined)
-    return kind === 'plea' ? undefined : notice
+    if (kind === 'help-request') await services.posts.remove(posting.place).catch(() => undefined)
+    return kind === 'help-request' ? undefined : notice
   }
 }
 

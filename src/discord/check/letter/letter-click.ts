@@ -35,7 +35,7 @@ async function press(services: Services, interaction: Clicked, act: LetterAct): 
       return updateOrReply(interaction, show(draft(language), language))
     }
     case 'change': {
-      if (interaction.isModalSubmit()) return
+      if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
       const { language } = act
       const text = shownIn(interaction) ?? draft(language)
       return interaction.showModal(letterForm(say, act.check, { text, language }, newOpening(services.newId)))

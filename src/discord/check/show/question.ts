@@ -5,12 +5,8 @@ import { custodyOf } from '../../../check/custody-of.ts'
 import { mustKeepOff } from '../../../check/next.ts'
 import type { Screen } from '../../../check/screen.ts'
 import { stages } from '../../../check/stage.ts'
-import { type Answer, sameAnswer } from '../../../engine/answers.ts'
+import { sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
-import type { Question } from '../../../engine/pack/pack.ts'
-import { isFormat } from '../../../ground/formats.ts'
-import { unitOf } from '../../../ground/quantities.ts'
-import { tenTimesOff } from '../../../readings/typed/ten-times.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -19,12 +15,15 @@ import { sayMissing } from '../../../words/say-missing.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton, sentBack } from '../hand-over/show/holder-menu.ts'
+import { askOfSlip } from './ask-of-slip.ts'
 import { button, menu } from './check-buttons.ts'
 
 type QuestionScreen = Extract<Screen, { kind: 'question' }>
 
 /** Up to this many options are buttons; more become a menu. */
-const mostButtons = 5
+const mostButtons = 6
+/** Discord's most in one row. */
+const mostInRow = 5
 /** Labels up to this length share a row; longer ones get a row each, so that a phone does not squeeze them. */
 const shortLabel = 16
 
@@ -41,11 +40,11 @@ export function showQuestion(
     ? [text(`### ${say('again.title', { question: question.ask })}`)]
     : [text([`### ${question.ask}`, ...look].join('\n'))]
   // What to do again stands directly above the buttons, below the picture.
-  const why = again ? [text([sayWhyAgain(say, screen), ...look].join('\n'))] : []
+  const why = again ? [text([sayWhyAgain(say, screen), ...askOfSlip(say, screen), ...look].join('\n'))] : []
   // Said once, where a check begins.
   const missing = check.trail.length === 0 ? sayMissing(say) : undefined
   const last = [
-    `${say(`care.${question.care}`)} ${screen.helping ? `${say('plea.care')} ` : ''}**${say('caution.line')}**`,
+    `${say(`care.${question.care}`)} ${screen.helping ? `${say('help-request.care')} ` : ''}**${say('caution.line')}**`,
     ...(missing ? [missing] : []),
   ]
   return message(
@@ -77,12 +76,9 @@ function sayWhere(
   return of + say('where.left', { way, left, answered })
 }
 
-/** Why it is asked again, and what the slip may have been. */
-function sayWhyAgain(say: Say, screen: QuestionScreen): string {
-  const { question, again, helping } = screen
+function sayWhyAgain(say: Say, { question, again, helping }: QuestionScreen): string {
   if (helping) return say('helping.again')
-  if (!again) return ''
-  return [say('again.why', { answer: sayAnswer(say, question, again) }), ...askOfSlip(say, screen)].join(' ')
+  return again ? say('again.why', { answer: sayAnswer(say, question, again) }) : ''
 }
 
 function answers(
@@ -104,7 +100,7 @@ function answers(
   })
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
   if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
-  const wide = options.every(option => option.label.length <= shortLabel) ? mostButtons : 1
+  const wide = options.every(option => option.label.length <= shortLabel) ? mostInRow : 1
   const buttons = options.map(option => ({
     ...button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),
     ...(closed.includes(option.id) && { disabled: true }),
@@ -128,37 +124,29 @@ function controls(say: Say, { check, again, changing, stuck, decided }: Question
 }
 
 const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevelComponent[] =>
-  rows([button(check, { is: 'unsure' }, say('helping.unsure')), handButton(check, 'send-back', say('plea.send-back'))])
+  rows([
+    button(check, { is: 'unsure' }, say('helping.unsure')),
+    handButton(check, 'send-back', say('help-request.send-back')),
+  ])
 
 /** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
 function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
-  const { plea, starter } = custodyOf(check)
+  const { helpRequest, starter } = custodyOf(check)
   if (helping)
     return [
-      ...(plea?.words ? [say('plea.words', { words: plain(plea.words) })] : []),
+      ...(helpRequest?.words ? [say('help-request.words', { words: plain(helpRequest.words) })] : []),
       // Why there is no answer that says that all is well.
       ...(program.hazards.get(question.id) === 'get-away' ? [say('refusal.only-beside-it')] : []),
     ]
-  const wrote = plea === undefined || plea.question === question.id ? sentBack(say, check, question.id) : undefined
+  const wrote =
+    helpRequest === undefined || helpRequest.question === question.id ? sentBack(say, check, question.id) : undefined
   return [
     ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),
     ...(keepsOff(program, check) ? [say('check.hazard-unsure')] : []),
-    ...(plea?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
+    ...(helpRequest?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
   ]
-}
-
-/** Asks about the figure that would be ten times more or less, where that one is an ordinary one for the format and this one is not. */
-function askOfSlip(say: Say, { check, question, again }: QuestionScreen): string[] {
-  const format = check.answers['format']
-  if (again?.kind !== 'reading' || question.answer.kind !== 'reading') return []
-  if (format?.kind !== 'option' || !isFormat(format.option)) return []
-  const { quantity } = question.answer
-  const other = tenTimesOff(quantity, again.value, format.option)
-  if (other === null) return []
-  const of = (value: number) => say('answer.reading', { value, unit: unitOf[quantity] })
-  return [say('again.ten-times', { value: of(again.value), other: of(other) })]
 }
 
 /** Said once, right after a danger to get away from could not be told: from then on nothing is asked that needs hands. */

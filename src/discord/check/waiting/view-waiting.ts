@@ -55,7 +55,7 @@ async function lookUp(
   say: Say,
   waiting: Waiting,
 ): Promise<Pick<WaitingEntry, 'question' | 'notice'>> {
-  const kind = waiting.for === 'help' ? 'plea' : 'panel'
+  const kind = waiting.for === 'help' ? 'help-request' : 'panel'
   const notice = (await services.notices.of(waiting.check.id)).find(one => one.kind === kind)
   if (waiting.for === 'taker') return { question: undefined, notice }
   const program = await services.families.programOf(waiting.check)

@@ -18,9 +18,9 @@ const forms = {
   decline: { sends: 'declined', title: 'panel.decline', asks: 'form.why', required: false },
   'give-back': { sends: 'gave-back', title: 'hands.give-back', asks: 'form.why', required: true },
   ask: { sends: 'asked', title: 'hands.ask', asks: 'form.ask.words', required: false },
-  'send-back': { sends: 'sent-back', title: 'plea.send-back', asks: 'form.send-back.why', required: true },
-  'pass-on': { sends: 'passed-on', title: 'plea.pass-on', asks: 'form.why', required: false },
-  'take-over': { sends: 'took-over', title: 'plea.take-over', asks: 'form.why', required: true },
+  'send-back': { sends: 'sent-back', title: 'help-request.send-back', asks: 'form.send-back.why', required: true },
+  'pass-on': { sends: 'passed-on', title: 'help-request.pass-on', asks: 'form.why', required: false },
+  'take-over': { sends: 'took-over', title: 'help-request.take-over', asks: 'form.why', required: true },
 } as const satisfies Partial<Record<HandOverPress, { sends: SentHandOver; title: Key; asks: Key; required: boolean }>>
 
 export type HandOverForm = keyof typeof forms

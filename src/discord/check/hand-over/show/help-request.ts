@@ -13,43 +13,43 @@ import { gallery, message, rows, type ShownMessage, small, text } from '../../..
 import type { ShownPicture } from '../../../message/shown-picture.ts'
 import { handButton } from './holder-menu.ts'
 
-export function showPlea(
+export function showHelpRequest(
   say: Say,
   what: string,
   check: Check,
   question: Question,
   photos: readonly ShownPicture[],
 ): ShownMessage {
-  const words = custodyOf(check).plea?.words
+  const words = custodyOf(check).helpRequest?.words
   const lines = [
-    `### ${say('plea.title')}`,
-    say('plea.text', { holder: sayPerson(check.holder), what }),
+    `### ${say('help-request.title')}`,
+    say('help-request.text', { holder: sayPerson(check.holder), what }),
     `**${question.ask}**`,
-    ...(words ? [say('plea.words', { words: plain(words) })] : []),
+    ...(words ? [say('help-request.words', { words: plain(words) })] : []),
   ]
   return message(
     [
       text(lines.join('\n')),
       ...gallery(photos),
-      ...(photos.length > 0 ? [small(say('plea.photos', { count: photos.length }))] : []),
+      ...(photos.length > 0 ? [small(say('help-request.photos', { count: photos.length }))] : []),
       ...rows([
-        handButton(check, 'help', say('plea.help'), ButtonStyle.Primary),
-        handButton(check, 'claim', say('plea.claim')),
-        handButton(check, 'pass-on', say('plea.pass-on')),
-        handButton(check, 'send-back', say('plea.send-back')),
-        handButton(check, 'take-over', say('plea.take-over')),
+        handButton(check, 'help', say('help-request.help'), ButtonStyle.Primary),
+        handButton(check, 'claim', say('help-request.claim')),
+        handButton(check, 'pass-on', say('help-request.pass-on')),
+        handButton(check, 'send-back', say('help-request.send-back')),
+        handButton(check, 'take-over', say('help-request.take-over')),
       ]),
-      small(`${say('plea.care')}\n${say('caution.line')}`),
+      small(`${say('help-request.care')}\n${say('caution.line')}`),
     ],
     photos,
   )
 }
 
-/** A plea that was answered, sent back or withdrawn, for the moderators who saw it: who did what, and when. Its photographs go with it. */
-export function showPleaOver(say: Say, check: Check, program?: Program): ShownMessage {
+/** A helpRequest that was answered, sent back or withdrawn, for the moderators who saw it: who did what, and when. Its photographs go with it. */
+export function showHelpRequestOver(say: Say, check: Check, program?: Program): ShownMessage {
   const last = custodyOf(check).history.findLast(one => endings.includes(one.did))
   const answer = last?.did === 'helped' ? answerOf(say, check, last, program) : undefined
-  const lines = [say('plea.over'), ...(last ? [sayHandled(say, last)] : []), ...(answer ? [answer] : [])]
+  const lines = [say('help-request.over'), ...(last ? [sayHandled(say, last)] : []), ...(answer ? [answer] : [])]
   return message([text(lines.join('\n')), small(say('caution.line'))])
 }
 
@@ -70,13 +70,15 @@ function answerOf(
 
 /** What whoever claims a question, lets it go or passes it on sees. */
 export function showClaimed(say: Say, check: Check): ShownMessage {
-  const { history, plea } = custodyOf(check)
+  const { history, helpRequest } = custodyOf(check)
   const last = history.at(-1)
   return message([
-    text(last ? sayHandled(say, last) : say('plea.over')),
+    text(last ? sayHandled(say, last) : say('help-request.over')),
     ...rows([
-      handButton(check, 'help', say('plea.help'), ButtonStyle.Primary),
-      plea?.claimed ? handButton(check, 'let-go', say('plea.let-go')) : handButton(check, 'claim', say('plea.claim')),
+      handButton(check, 'help', say('help-request.help'), ButtonStyle.Primary),
+      helpRequest?.claimed
+        ? handButton(check, 'let-go', say('help-request.let-go'))
+        : handButton(check, 'claim', say('help-request.claim')),
     ]),
     small(say('caution.line')),
   ])

@@ -15,9 +15,9 @@ export const handButton = (check: Check, does: HandOverPress, label: string, sty
 
 /** `question`: whether the check is at a question, which a moderator can then be asked about. */
 export function showHands(say: Say, check: Check, note?: string): ShownMessage {
-  const { plea, offer, shares, from, starter, history } = custodyOf(check)
+  const { helpRequest, offer, shares, from, starter, history } = custodyOf(check)
   const buttons = [
-    ...(plea
+    ...(helpRequest
       ? [handButton(check, 'unask', say('hands.unask'))]
       : 'question' in check.phase
         ? [handButton(check, 'ask', say('hands.ask'), ButtonStyle.Primary)]
@@ -34,7 +34,7 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
   return message([
     ...(note ? [text(note)] : []),
     text(`### ${say('hands.title')}\n${say('hands.text')}`),
-    ...(plea ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
+    ...(helpRequest ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
     ...(offer ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) }))] : []),
     ...(shares ? [text(say('hands.shared'))] : []),
     ...(past.length > 0 ? [small(past.join('\n'))] : []),

@@ -45,7 +45,7 @@ export function showProgress(say: Say, program: Program, check: Check, actor: Ac
 }
 
 function standing(say: Say, program: Program, check: Check): string[] {
-  const { offer, plea, shares } = custodyOf(check)
+  const { offer, helpRequest, shares } = custodyOf(check)
   const answered = check.trail.length
   if (check.phase.is === 'closed') return [say('closed.text')]
   if (offer) return [say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) })]
@@ -57,7 +57,7 @@ function standing(say: Say, program: Program, check: Check): string[] {
   const next = nextOf(program, check)
   return [
     say('progress.asking', { answered, left: next.is === 'done' ? 1 : next.left }),
-    ...(plea ? [say('progress.plea')] : []),
+    ...(helpRequest ? [say('progress.help-request')] : []),
   ]
 }
 

@@ -1,0 +1,153 @@
+// How far it is to a result for the people who come: an overstated cell, a good one nobody knows, one who can tell nothing, a danger.
+import { describe, expect, test } from 'vitest'
+import type { Check, Mode } from '../../src/check/check.ts'
+import { mostQuick } from '../../src/check/next.ts'
+import { type Stepping, start, step } from '../../src/check/step.ts'
+import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
+import { compile, type Program } from '../../src/engine/compile.ts'
+import { inLanguage } from '../../src/engine/in-language.ts'
+import { judge } from '../../src/engine/judge.ts'
+import type { Tool } from '../../src/ground/tools.ts'
+import { isFailing } from '../../src/ground/verdicts.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+
+const now = Date.UTC(2026, 10, 29)
+const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
+function programFor(family?: string): Program {
+  const compiled = compile(packs, '2026-11-29', family)
+  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
+  return compiled.program
+}
+
+function taken(stepping: Stepping): Check {
+  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
+  return stepping.check
+}
+
+/** `decided`: how many different questions and taps it took until only worse could come out; all of them where nothing was decided. */
+type Walk = {
+  readonly verdict: string
+  readonly questions: string[]
+  readonly decided: { readonly questions: number; readonly taps: number }
+}
+
+/** Walks from the first screen to the result: unnamed questions are answered by `otherwise`. */
+function walk(
+  program: Program,
+  mode: Mode,
+  tools: readonly Tool[],
+  answers: Answers,
+  otherwise: (program: Program, id: string) => Answer = () => cantTell,
+): Walk {
+  const family = program.family?.id ?? null
+  let check = taken(start(program, { id: 'c', holder: 'p', server: null, cells: 1, family }, now))
+  let taps = 1
+  if (tools.length > 0) {
+    check = taken(step(program, check, { is: 'equip', tools }, now))
+    taps += tools.length + 1
+  }
+  check = taken(step(program, check, { is: 'begin', mode }, now))
+  taps += 1
+  const questions: string[] = []
+  let decided: Walk['decided'] | undefined
+  for (let i = 0; i < 200 && check.phase.is !== 'done'; i++) {
+    const { phase } = check
+    if (phase.is === 'consent') {
+      check = taken(step(program, check, { is: 'consent', to: phase.to, given: false }, now))
+      taps += 1
+      continue
+    }
+    if (phase.is !== 'asking' && phase.is !== 'second-look') throw new Error(phase.is)
+    const given =
+      phase.is === 'second-look' ? phase.answer : (answers[phase.question] ?? otherwise(program, phase.question))
+    questions.push(phase.question)
+    // A figure is typed into a form that is opened and sent; a menu is opened before something is chosen.
+    const asked = program.questions.get(phase.question)?.answer
+    const menu = asked?.kind === 'options' && asked.options.length > 6
+    taps += given.kind === 'cant-tell' ? 1 : asked?.kind === 'reading' || menu ? 2 : 1
+    check = taken(step(program, check, { is: 'answer', question: phase.question, answer: given }, now))
+    if (isFailing(judge(program, check.answers).verdict)) decided ??= { questions: new Set(questions).size, taps }
+  }
+  const { verdict } = judge(program, check.answers)
+  return { verdict, questions, decided: decided ?? { questions: new Set(questions).size, taps } }
+}
+
+/** The first answer of each question that fires nothing, where a person can see that all is as it should be. */
+const harmless = (program: Program, id: string): Answer => {
+  const question = program.questions.get(id)
+  if (question?.answer.kind !== 'options') return cantTell
+  const quiet = question.answer.options.find(one =>
+    judge(program, { [id]: option(one.id) }).findings.every(({ rule }) => rule.kind === 'no-bearing'),
+  )
+  return quiet ? option(quiet.id) : cantTell
+}
+
+const languages = ['en', 'de', 'es'] as const
+const depths = ['quick', 'full'] as const
+
+describe.each(languages)('in %s', language => {
+  const unlisted = inLanguage(programFor(), language)
+
+  test('an overstated cell: ruled out within six questions and twelve taps, quick or thorough', () => {
+    for (const depth of depths) {
+      const answers = { format: option('18650'), 'claimed-capacity': reading(9900), 'hot-now': option('nothing') }
+      const { verdict, questions, decided } = walk(unlisted, depth, [], answers, harmless)
+      expect(verdict).toBe('ruled-out')
+      if (depth === 'full') continue
+      expect(decided.questions, questions.join()).toBeLessThanOrEqual(6)
+      expect(decided.taps, questions.join()).toBeLessThanOrEqual(12)
+    }
+  })
+
+  test('a good cell of no known family, without tools: open after twelve questions at most', () => {
+    const answers = { format: option('18650'), 'claimed-capacity': reading(2500) }
+    const { verdict, questions } = walk(unlisted, 'quick', [], answers, harmless)
+    expect(verdict).toBe('open')
+    expect(questions.length, questions.join()).toBeLessThanOrEqual(mostQuick)
+  })
+
+  test('whoever can tell nothing is through within ten, and is asked nothing that needs hands', () => {
+    const { verdict, questions } = walk(unlisted, 'quick', [], {})
+    expect(verdict).toBe('open')
+    expect(questions.length, questions.join()).toBeLessThanOrEqual(10)
+    for (const id of questions) expect(unlisted.questions.get(id)?.care).toBe('look')
+  })
+
+  test('danger on the first question is one tap', () => {
+    for (const depth of depths) {
+      const { verdict, questions } = walk(unlisted, depth, [], { 'hot-now': option('happening') })
+      expect(verdict).toBe('danger')
+      expect(questions).toEqual(['hot-now'])
+    }
+  })
+
+  test('a scale that is there is used in a quick check, one that is not there is not asked for', () => {
+    const answers = { format: option('18650'), 'claimed-capacity': reading(3000), mass: reading(33, 0.3) }
+    expect(walk(unlisted, 'quick', ['scale'], answers, harmless).questions).toContain('mass')
+    expect(walk(unlisted, 'quick', ['lens'], answers, harmless).questions).not.toContain('mass')
+  })
+})
+
+test('a relabelled cell of a known family is ruled out within eight questions, quick', () => {
+  const family = packs.flatMap(pack => pack.families).find(one => one.id === 'brindlewick-rook')
+  if (!family) throw new Error('the family is gone')
+  const program = programFor(family.id)
+  const contradicted = Object.fromEntries(
+    program.rules.flatMap(rule =>
+      rule.kind === 'must' && rule.families?.includes(family.id) && rule.when.op === 'is'
+        ? [[rule.when.question, option(rule.when.options[0] ?? '')]]
+        : [],
+    ),
+  )
+  const { verdict, questions, decided } = walk(program, 'quick', [], contradicted, harmless)
+  expect(verdict).toBe('ruled-out')
+  expect(decided.questions, questions.join()).toBeLessThanOrEqual(8)
+})
+
+test('nothing that was answered is asked again, but for a second look', () => {
+  for (const depth of depths) {
+    const { questions } = walk(programFor(), depth, ['scale', 'meter', 'calliper', 'ruler'], {}, harmless)
+    expect(new Set(questions).size).toBe(questions.length)
+  }
+})
