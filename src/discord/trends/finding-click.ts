@@ -1,5 +1,5 @@
 // What moderators do about a finding: warn, dismiss with a reason, put off, or begin a rule; each is asked whether they may.
-import { PermissionFlagsBits } from 'discord.js'
+import { GuildMember, PermissionFlagsBits } from 'discord.js'
 import { dayOf } from '../../engine/day-of.ts'
 import { publicLanguage } from '../../server/settings.ts'
 import { type Deciding, decide, type Finding } from '../../trends/finding.ts'
@@ -105,5 +105,8 @@ function eventOf(services: Services, interaction: Clicked, does: FindingAct['doe
 
 function mayIn(interaction: Clicked, channelId: string): boolean {
   const channel = interaction.guild?.channels.cache.get(channelId)
-  return channel?.permissionsFor(interaction.user.id)?.has(PermissionFlagsBits.SendMessages) ?? false
+  // Whoever interacts comes with the interaction: of members nothing else is kept.
+  const { member } = interaction
+  if (!channel || !(member instanceof GuildMember)) return false
+  return channel.permissionsFor(member).has(PermissionFlagsBits.SendMessages)
 }
