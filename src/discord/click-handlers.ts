@@ -6,6 +6,8 @@ import { checkClick } from './check/check-click.ts'
 import { factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
+import { familyClick } from './families/family-click.ts'
+import { familyStartClick } from './families/start-family.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
@@ -24,6 +26,8 @@ const handlers = [
   linksClick,
   setupClick,
   letterClick,
+  familyClick,
+  familyStartClick,
 ]
 
 export const clickHandlers: ReadonlyMap<string, ClickHandler> = new Map(handlers.map(one => [one.mark, one]))

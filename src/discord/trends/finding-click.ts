@@ -7,12 +7,14 @@ import { unknownFamily } from '../../trends/outcome.ts'
 import { nextWeek, weekOf } from '../../trends/week.ts'
 import { sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
+import { isServerFamily } from '../families/family-desk.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, followWithFile, redraw, refuse, replyWithFile } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { draftRule } from './draft-rule.ts'
+import { openFakeForm } from './fake-from-finding.ts'
 import {
   dismissalForm,
   longestWarning,
@@ -49,6 +51,7 @@ async function click(services: Services, interaction: Clicked, { id, does }: Fin
   if (does === 'draft') {
     const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
     const program = programs.programFor(family === unknownFamily ? null : family, today)
+    if (isServerFamily(family) && (await openFakeForm(services, interaction, settings.server, finding, program))) return
     return replyWithFile(interaction, say('finding.drafted'), {
       name: 'rule.yaml',
       content: draftRule(finding, program),

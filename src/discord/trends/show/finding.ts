@@ -6,8 +6,10 @@ import { plain, plainLines } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { sayPattern, sayRise } from '../../../words/trend-words.ts'
+import { isServerFamily } from '../../families/family-desk.ts'
 import { channelField, form, textField } from '../../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import { familyOfFinding } from '../fake-from-finding.ts'
 import { encodeTrends } from '../trends-id.ts'
 
 export const sayFound = (say: Say, names: TrendNames, { found }: Finding): string =>
@@ -37,7 +39,7 @@ export function showFinding(say: Say, names: TrendNames, finding: Finding, note?
             pressButton(act('put-off'), say('finding.put-off')),
           ]
         : []),
-      pressButton(act('draft'), say('finding.draft')),
+      pressButton(act('draft'), say(isServerFamily(familyOfFinding(finding)) ? 'finding.fake' : 'finding.draft')),
     ]),
     small(`${say('finding.care')}\n${say('trends.fives')}`),
   ])
