@@ -223,4 +223,7 @@ export const families: Partial<Catalogue> = {
   'finding.fake.made':
     'Als bekannte Fälschung in den Entwurf übernommen. Ergänze sie, probiere sie und lass ihr zustimmen.',
   'picture.constructions': 'Bauarten',
+  'privacy.families.name': 'Modelle, die du beschrieben hast:',
+  'privacy.families':
+    'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
 }

@@ -215,4 +215,7 @@ export const families = {
   'finding.fake': 'Make a known fake',
   'finding.fake.made': 'Added to the draft as a known fake. Complete it, try it, and have it agreed to.',
   'picture.constructions': 'Ways of building',
+  'privacy.families.name': 'Families you described:',
+  'privacy.families':
+    "Which versions, reference cells and photographs of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said of the cells stays.",
 } as const

@@ -219,4 +219,7 @@ export const families: Partial<Catalogue> = {
   'finding.fake': 'Crear falsificación conocida',
   'finding.fake.made': 'Añadida al borrador como falsificación conocida. Complétala, pruébala y haz que la acepten.',
   'picture.constructions': 'Construcciones',
+  'privacy.families.name': 'Modelos que has descrito:',
+  'privacy.families':
+    'Qué versiones, celdas de referencia y fotografías de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo dicho de las celdas queda.',
 }
