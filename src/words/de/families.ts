@@ -226,4 +226,9 @@ export const families: Partial<Catalogue> = {
   'privacy.families.name': 'Modelle, die du beschrieben hast:',
   'privacy.families':
     'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
+  'command.family.offer': 'Eine gute Zelle als Referenz für ein Modell anbieten',
+  'families.reference.thanks':
+    'Danke. Die Moderation sieht deine Zelle bei den Referenzzellen; sie zählt, sobald jemand sie angenommen hat.',
+  'families.refused.offered-enough':
+    'Du hast schon {most, number} Zellen dieses Modells angeboten. Die Moderation sieht sich erst diese an.',
 }

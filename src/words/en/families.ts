@@ -218,4 +218,9 @@ export const families = {
   'privacy.families.name': 'Families you described:',
   'privacy.families':
     "Which versions, reference cells and photographs of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said of the cells stays.",
+  'command.family.offer': 'Offer a good cell as a reference for a model',
+  'families.reference.thanks':
+    'Thank you. Moderators see your cell among the reference cells, and it counts once one of them has accepted it.',
+  'families.refused.offered-enough':
+    'You have offered {most, number} cells of this model already. Moderators look at those first.',
 } as const

@@ -34,4 +34,6 @@ export const names = {
   'name.family.new': 'new',
   'name.family.import': 'import',
   'name.family.import.file': 'file',
+  'name.family.offer': 'offer',
+  'name.family.offer.family': 'which',
 } as const

@@ -222,4 +222,9 @@ export const families: Partial<Catalogue> = {
   'privacy.families.name': 'Modelos que has descrito:',
   'privacy.families':
     'Qué versiones, celdas de referencia y fotografías de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo dicho de las celdas queda.',
+  'command.family.offer': 'Ofrecer una celda buena como referencia de un modelo',
+  'families.reference.thanks':
+    'Gracias. La moderación ve tu celda entre las de referencia y cuenta cuando alguien la acepta.',
+  'families.refused.offered-enough':
+    'Ya has ofrecido {most, number} celdas de este modelo. La moderación mira primero esas.',
 }
