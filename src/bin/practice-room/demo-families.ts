@@ -1,11 +1,12 @@
 // The models that the practice room's moderators have described: two in force, one in review, one retired; all invented.
+
+import type { Services } from '../../discord/services.ts'
 import { factsFrom } from '../../families/construction.ts'
 import { editDraft } from '../../families/edit.ts'
 import type { Construction, Facts, Identity } from '../../families/facts/facts-schema.ts'
 import type { ServerFamily, Version } from '../../families/family.ts'
 import { skeletonOf } from '../../families/names.ts'
 import { propose } from '../../families/propose.ts'
-import type { Services } from '../../discord/services.ts'
 import { weekOf } from '../../trends/week.ts'
 
 /** The wardens who have described them. */
