@@ -1,7 +1,7 @@
 // What a listing claims, through the real client: typed, or read from somebody's message; and the check that starts from it.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
-import { caution, closeAll, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import { answer, caution, closeAll, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -73,7 +73,10 @@ describe('the check that starts from a claim', () => {
     const form = await press(wren(), again, 'Measure once more')
     if (form.kind !== 'modal') throw new Error('no form')
     const next = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
-    expect(text(await pressed(wren(), next, 'Stop and show'))).toMatch(/^## Ruled out/m)
+    // The size accuses as well: it is looked at again, too.
+    expect(text(next)).toMatch(/Look again: Which size/)
+    const sure = await answer(wren(), next, '18650')
+    expect(text(await pressed(wren(), sure, 'End now with this result'))).toMatch(/^## Ruled out/m)
     await closeAll(wren())
   })
 
