@@ -76,7 +76,7 @@ describe('the check that starts from a claim', () => {
     // The size accuses as well: it is looked at again, too.
     expect(text(next)).toMatch(/Look again: Which size/)
     const sure = await answer(wren(), next, '18650')
-    expect(text(await pressed(wren(), sure, 'End now with this result'))).toMatch(/^## Ruled out/m)
+    expect(text(await pressed(wren(), sure, 'Stop and show'))).toMatch(/^## Ruled out/m)
     await closeAll(wren())
   })
 
