@@ -1,5 +1,5 @@
 // Why the bot cannot start or go on, in sentences for whoever hosts it, and the exit code that says whether starting again helps.
-import { DiscordLost, type Loss } from '../discord/gateway/discord-loss.ts'
+import { DiscordLost, type Loss, sayLoss } from '../discord/gateway/discord-loss.ts'
 import { UnusablePacks } from '../packs/unusable-packs.ts'
 import type { Config } from './config.ts'
 
@@ -26,6 +26,10 @@ export function endingOf(error: unknown, config: Config): Ending {
   if (error instanceof DiscordLost) return { sentences: [sayLoss(error.loss)], code: codes[error.loss.is] }
   if (error instanceof UnusablePacks) return operator(...error.sentences)
   if (error instanceof Error && code === 'newer-database') return operator(error.message)
+  if (code === 'EADDRINUSE' && config.figures && (error as { port?: number }).port === config.figures.port)
+    return operator(
+      `Port ${config.figures.port} is taken. Stop what uses it, or set CELLWARY_FIGURES_PORT to another one.`,
+    )
   if (code === 'EADDRINUSE')
     return operator(
       `Port ${config.port} is taken. Stop what uses it, or set CELLWARY_PORT to another one (0 takes any).`,
@@ -46,23 +50,6 @@ const codes: Readonly<Record<Loss['is'], ExitCode>> = {
   version: exitCodes.operator,
   sessions: exitCodes.trouble,
   unreachable: exitCodes.trouble,
-}
-
-export function sayLoss(loss: Loss): string {
-  switch (loss.is) {
-    case 'token':
-      return 'Discord refused the token. Put a valid bot token into DISCORD_TOKEN or its file (Discord’s developer portal, Bot, Reset Token), or leave both out to open the practice room.'
-    case 'intents':
-      return 'Discord does not allow the bot what it asks for (gateway intents). It asks for “Guilds” alone, which is not privileged: look whether the application is what you think it is, and whether it is suspended.'
-    case 'shards':
-      return 'Discord refused how the connections are numbered. Every process of one bot needs the same number of shards: check CELLWARY_SHARDS, or leave it out.'
-    case 'version':
-      return 'Discord no longer speaks with this version of the bot. Install a newer one.'
-    case 'sessions':
-      return `Discord lets the bot start no more sessions until ${loss.at}: it was started too often within a day. It tries again then; find out what stops it so often.`
-    case 'unreachable':
-      return `Discord cannot be reached (${loss.why}). The bot tries again when it is started again; check the network of this machine, and whether Discord is down.`
-  }
 }
 
 /** The code of a failure: of the system, the database or Discord; that of what caused it where it has none itself. */

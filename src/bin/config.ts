@@ -16,6 +16,10 @@ const schema = z.object({
   CELLWARY_RULES: z.string().min(1).optional(),
   /** The practice page's port on 127.0.0.1; 0 takes any free one. */
   CELLWARY_PORT: z.coerce.number().int().min(0).max(65535).default(4207),
+  /** The port of /healthz, /readyz and /metrics; none is opened without it, 0 takes any. */
+  CELLWARY_FIGURES_PORT: z.coerce.number().int().min(0).max(65535).optional(),
+  /** Who may ask there: this machine alone, unless another address of it is named. */
+  CELLWARY_FIGURES_HOST: z.string().min(1).default('127.0.0.1'),
   /** `off`: questions come without their drawings. */
   CELLWARY_PICTURES: z.enum(['on', 'off']).default('on'),
   /** `on`, for tests: a person whose locale is qps-ploc is spoken to in a made-up language that shows what is hard-coded. */
@@ -36,6 +40,8 @@ export type Config = {
   readonly rules: string | undefined
   readonly port: number
   readonly pictures: boolean
+  /** Undefined: no figures are shown. */
+  readonly figures: { readonly host: string; readonly port: number } | undefined
   readonly pseudo: boolean
   readonly fairUse: boolean
   /** Whether the invented families are there; in the practice room they always are. */
@@ -96,6 +102,10 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
       rules: data.CELLWARY_RULES,
       port: data.CELLWARY_PORT,
       pictures: data.CELLWARY_PICTURES === 'on',
+      figures:
+        data.CELLWARY_FIGURES_PORT === undefined
+          ? undefined
+          : { host: data.CELLWARY_FIGURES_HOST, port: data.CELLWARY_FIGURES_PORT },
       pseudo: data.CELLWARY_PSEUDO === 'on',
       fairUse: data.CELLWARY_FAIR_USE === 'on',
       demo: data.CELLWARY_DEMO === 'on' || token === undefined,

@@ -1,11 +1,11 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
 import { createHash, randomBytes } from 'node:crypto'
 import Keyv from 'keyv'
-import type { Kysely } from 'kysely'
+import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
-import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
+import type { FamilyFiles } from '../discord/families/family-files.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
@@ -16,17 +16,18 @@ import { dayOf } from '../engine/day-of.ts'
 import { openPrograms, type Programs } from '../engine/programs.ts'
 import { openFamilyPrograms } from '../families/family-programs.ts'
 import { lookedAtAnyway } from '../families/features.ts'
-import { settleFinished } from '../jobs/settle-finished.ts'
+import { sweep } from '../jobs/sweep.ts'
 import type { Job } from '../jobs/weekly-job.ts'
 import { ageingSoon } from '../packs/ageing.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
 import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
-import { claimsKept } from '../server/offer-claims.ts'
+import { openTextReader, type TextReader } from '../readers/text-file.ts'
 import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
+import { databaseTime } from '../stores/database-time.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
@@ -42,6 +43,8 @@ import { openDatabase, prepareFolder } from './prepare-data.ts'
 export type OpenedServices = {
   readonly services: Services
   readonly job: Omit<Job, 'services'>
+  /** Rejects where the database does not answer. */
+  askDatabase(): Promise<unknown>
   close(): Promise<void>
 }
 
@@ -49,10 +52,16 @@ export type OpenedServices = {
 const sweepEvery = 3600_000
 const rememberedFor = 90 * 24 * 3600_000
 
-export async function openServices(config: Config, log: Logger, posts: Posts): Promise<OpenedServices> {
+/** `queried` is told of every statement of the database, in seconds. */
+export async function openServices(
+  config: Config,
+  log: Logger,
+  posts: Posts,
+  queried?: (seconds: number) => void,
+): Promise<OpenedServices> {
   const now = Date.now
   await prepareFolder(config.data)
-  const db = await openDatabase(config, log)
+  const db = await openDatabase(config, log, queried)
   const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
@@ -64,17 +73,15 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
   const queue = openKeyedQueue()
-  const sweep = () =>
+  const clock = {
+    memory: new Keyv({ store: new KeptValues(db, 'clock') }),
+    databaseTime: () => databaseTime(db),
+  }
+  const sweepOnce = () =>
     queue
-      .inBackground({ is: 'sweep' }, async () => {
-        const settled = await settleFinished(services)
-        const gone = await checks.purge(now())
-        await offers.purge(now() - claimsKept)
-        await sweepNotices(services)
-        log.debug({ settled, checks: gone, values: await kept.purge() }, 'swept')
-      })
+      .inBackground({ is: 'sweep' }, () => sweep(services, kept, clock))
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
-  const timer = setInterval(sweep, sweepEvery).unref()
+  const timer = setInterval(sweepOnce, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
   const servers = openSettingsStore(db, leftOut)
   const offers = openOfferClaims(db)
@@ -95,6 +102,7 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
     drafts,
     logs,
     photos,
+    files: familyFiles(openTextReader(config.attachmentOrigins)),
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
     traces: tracesWith(openTraces(db, trends.seal, leftOut), checks),
@@ -109,10 +117,12 @@ export async function openServices(config: Config, log: Logger, posts: Posts): P
       keys: trends.keys,
       sealKeys: trends.sealKeys,
       leases: trends.leases,
+      clock,
       holder: newId(),
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
       whereabouts: () => 'elsewhere',
     },
+    askDatabase: () => sql`select 1`.execute(db),
     async close() {
       clearInterval(timer)
       await queue.idle()
@@ -148,6 +158,20 @@ async function openFamilies(
   const made = openFamilyPrograms(programs, lookedAtAnyway)
   return openFamilyDesk(openFamilyStore(db), programs, made, constructions, sha256, now)
 }
+
+/** Families as files; YAML is loaded when the first is read or written. */
+const familyFiles = (reader: TextReader): FamilyFiles => ({
+  async read(link, id) {
+    const [{ readFamilyFile }, { fileLimits }] = await Promise.all([
+      import('../packs/read-family-file.ts'),
+      import('../families/exchange/exchange.ts'),
+    ])
+    const file = await reader.read(link, fileLimits.bytes)
+    if (file.ok) return readFamilyFile(file.text, id)
+    return file.why === 'too-large' ? { ok: false, tooLarge: fileLimits.bytes / 1024 } : { ok: false, yaml: file.why }
+  },
+  write: async facts => (await import('../packs/read-family-file.ts')).writeFamilyFile(facts),
+})
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */
 function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {

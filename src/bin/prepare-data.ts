@@ -1,7 +1,7 @@
 // Makes the data folder and tries it out, and opens the database; what is wrong is said by the name of the setting.
 import { mkdir, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
-import type { Kysely } from 'kysely'
+import type { Kysely, LogEvent } from 'kysely'
 import type { Logger } from 'pino'
 import { openSqlite } from '../stores/open-sqlite.ts'
 import type { Tables } from '../stores/tables.ts'
@@ -38,13 +38,18 @@ const isFolder = async (path: string): Promise<boolean> =>
   (await stat(path).catch(() => undefined))?.isDirectory() ?? false
 
 /** The database of the settings, up to date. Throws `CannotStart`, and `NewerDatabase` as it is. */
-export async function openDatabase({ database, data }: Config, log: Logger): Promise<Kysely<Tables>> {
+export async function openDatabase(
+  { database, data }: Config,
+  log: Logger,
+  queried?: (seconds: number) => void,
+): Promise<Kysely<Tables>> {
+  const timed = queried && (({ queryDurationMillis }: LogEvent) => queried(queryDurationMillis / 1000))
   const lost = (error: Error) => log.warn({ err: error }, 'a connection to the database was lost; another is made')
   try {
     // PostgreSQL's driver is loaded only where it is used.
     if (database !== undefined)
-      return await (await import('../stores/open-postgres.ts')).openPostgres(database, undefined, lost)
-    return await openSqlite(join(data, 'cellwary.db'))
+      return await (await import('../stores/open-postgres.ts')).openPostgres(database, undefined, lost, timed)
+    return await openSqlite(join(data, 'cellwary.db'), timed)
   } catch (error) {
     if (codeOf(error) === 'newer-database') throw error
     throw database === undefined ? ofFile(join(data, 'cellwary.db'), error) : ofServer(error)

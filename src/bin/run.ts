@@ -5,10 +5,13 @@ import type { AnswerBook } from '../answers/book.ts'
 import { type Bot, openBot } from '../discord/gateway/bot.ts'
 import { invitationOf } from '../discord/gateway/invitation.ts'
 import { openLog } from '../discord/gateway/logger.ts'
+import type { Services } from '../discord/services.ts'
 import { dayOf } from '../engine/day-of.ts'
 import type { Programs } from '../engine/programs.ts'
 import { type Ending, endingOf, exitCodes } from './cannot-start.ts'
-import { readConfig } from './config.ts'
+import { type Config, readConfig } from './config.ts'
+import type { Prometheus } from './figures/prometheus.ts'
+import type { FiguresServer } from './figures/serve-figures.ts'
 import type { OpenedServices } from './open-services.ts'
 import { prepareFolder } from './prepare-data.ts'
 
@@ -36,23 +39,28 @@ export async function run(): Promise<void> {
         : undefined
     const connection = practice?.connection ?? { token: config.token ?? '', ...(config.api && { api: config.api }) }
     let opened: OpenedServices | undefined
+    // Figures are only loaded where they are shown.
+    const prometheus = config.figures && (await import('./figures/prometheus.ts')).openPrometheus()
     const bot = await openBot(
       async posts => {
         const { openServices } = await import('./open-services.ts')
-        opened = await openServices(practice?.config ?? config, log, posts)
+        opened = await openServices(practice?.config ?? config, log, posts, prometheus?.queried)
         await warmUp(opened.services.programs, opened.services.answers, log)
         return opened.services
       },
-      { ...connection, log },
+      { ...connection, log, ...(prometheus && { figures: prometheus.figures }) },
     )
     if (!opened) throw new Error('the bot is ready without its services')
-    const { services, job, close } = opened
+    const { services, job, askDatabase, close } = opened
+    const figures =
+      prometheus && config.figures && (await showFigures(config.figures, prometheus, bot, services, askDatabase, log))
 
     let stopping = false
     let weekly: { stop(): Promise<void> } | undefined
     const stop = async (code: number) => {
       if (stopping) return
       stopping = true
+      await figures?.close()
       await weekly?.stop()
       await bot.close()
       await close()
@@ -93,6 +101,31 @@ async function warmUp(programs: Programs, answers: () => Promise<AnswerBook>, lo
   await answers()
     .then(book => book.open())
     .catch(error => log.warn({ err: error }, 'the answers cannot be read'))
+}
+
+async function showFigures(
+  { host, port }: NonNullable<Config['figures']>,
+  prometheus: Prometheus,
+  bot: Bot,
+  services: Services,
+  askDatabase: () => Promise<unknown>,
+  log: Logger,
+): Promise<FiguresServer> {
+  prometheus.watch({ shards: bot.shards, queues: services.queue.lengths })
+  const { serveFigures } = await import('./figures/serve-figures.ts')
+  const server = await serveFigures(host, port, {
+    metrics: prometheus.text,
+    async missing() {
+      const down = [...bot.shards()].filter(([, up]) => !up).map(([shard]) => shard)
+      if (down.length > 0) return `Discord (connection ${down.join(', ')})`
+      return askDatabase().then(
+        () => undefined,
+        () => 'the database',
+      )
+    },
+  })
+  log.info({ host, port: server.port }, 'figures are shown')
+  return server
 }
 
 function announce(bot: Bot, pageUrl: string | undefined, log: Logger): void {

@@ -10,8 +10,11 @@ export type Stored = { readonly check: Check; readonly changedBy: string }
 
 /** `Outcome`: what a finished check leaves behind for the counts. The check room hands it on and does not look into it. */
 export type CheckStore<Outcome = unknown> = {
-  /** Stores a new check, unless `interaction` has opened one already. */
-  create(check: Check, interaction: string): Promise<'saved' | 'seen'>
+  /**
+   * Stores a new check, unless `interaction` has opened one already (`seen`), or its holder has `most` open ones, counted together
+   * with what every other process opens meanwhile (`full`).
+   */
+  create(check: Check, interaction: string, most?: number): Promise<'saved' | 'seen' | 'full'>
   /** The check as it stands; one that is known to stand at `expected` may come from memory, since a save compares again. */
   load(id: CheckId, expected?: number): Promise<Stored | undefined>
   /**
@@ -31,6 +34,8 @@ export type CheckStore<Outcome = unknown> = {
   handedIn(server: string, now: number): Promise<Check[]>
   /** Whether `interaction` has opened a check of this person or was the last to change one. */
   counted(person: PersonId, interaction: string): Promise<boolean>
-  /** Deletes checks past their expiry; returns how many went. */
+  /** How many of the checks that a person holds or has closed were started at `since` (ms since 1970) or later. */
+  startedSince(person: PersonId, since: number): Promise<number>
+  /** Deletes checks past their expiry, closed ones after a day; returns how many went. */
   purge(now: number): Promise<number>
 }

@@ -4,38 +4,48 @@ import { sayIn } from '../words/say.ts'
 import { clickHandlers } from './click-handlers.ts'
 import { commands, messageCommands } from './commands.ts'
 import { chargeOf } from './fair-use/asked-of.ts'
+import type { Ended } from './gateway/figures.ts'
 import type { Runs } from './interaction/command.ts'
-import { answerFailure } from './interaction/failures.ts'
+import { answerFailure, failingOf } from './interaction/failures.ts'
 import { type Answerable, refuse } from './interaction/reply.ts'
 import type { Services } from './services.ts'
 
-export async function route(services: Services, interaction: Interaction): Promise<void> {
+/** Says how it ended. Never rejects. */
+export async function route(services: Services, interaction: Interaction): Promise<Ended> {
   try {
-    await dispatch(services, interaction)
+    return await dispatch(services, interaction)
   } catch (error) {
     await answerFailure(services, interaction, error)
+    return failingOf(error)
   }
 }
 
-async function dispatch(services: Services, interaction: Interaction): Promise<void> {
+async function dispatch(services: Services, interaction: Interaction): Promise<Ended> {
   const charge = chargeOf(interaction)
   const tooMuch =
     charge &&
     services.fairUse.admit(charge.asked, interaction.user.id, interaction.guildId, services.now(), charge.tokens)
-  if (interaction.isAutocomplete())
-    return tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(services, interaction)
-  if (!isAnswerable(interaction)) return
+  if (interaction.isAutocomplete()) {
+    await (tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(services, interaction))
+    return tooMuch ? 'too-much' : 'fine'
+  }
+  if (!isAnswerable(interaction)) return 'fine'
   const say = sayIn(interaction.locale)
-  if (tooMuch) return refuse(interaction, say, tooMuch)
+  if (tooMuch) {
+    await refuse(interaction, say, tooMuch)
+    return 'too-much'
+  }
   if (interaction.isCommand()) {
     const known = interaction.isChatInputCommand()
       ? runsOf(interaction)?.run(services, interaction)
       : messageCommands.find(one => one.name === interaction.commandName)?.run(services, interaction)
-    return known ?? refuse(interaction, say, { code: 'unknown-command' })
+    await (known ?? refuse(interaction, say, { code: 'unknown-command' }))
+    return 'fine'
   }
   const [mark = ''] = interaction.customId.split('.', 1)
   const handled = clickHandlers.get(mark)?.handle(services, interaction)
-  return handled ?? refuse(interaction, say, { code: 'unknown-click' })
+  await (handled ?? refuse(interaction, say, { code: 'unknown-click' }))
+  return 'fine'
 }
 
 const isAnswerable = (interaction: Interaction): interaction is Interaction & Answerable =>

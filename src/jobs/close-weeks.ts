@@ -6,6 +6,7 @@ import type { OutcomeLog, PatternRow, ReleaseLog, Scope } from '../trends/outcom
 import { patternWeeks } from '../trends/patterns/show-patterns.ts'
 import { type CloseResult, closeWeek, weeksNeeded } from '../trends/release/close-week.ts'
 import { freezeWeek } from '../trends/release/freeze-week.ts'
+import { anyServers, enoughServers } from '../trends/release/pool.ts'
 import { type Week, weekOf, weekPlus } from '../trends/week.ts'
 
 export type Logs = { readonly outcomes: OutcomeLog; readonly releases: ReleaseLog }
@@ -56,7 +57,16 @@ async function closeOne(
   const state = (await releases.latest(scope))?.state ?? null
   const { from, to } = weeksNeeded(week)
   const counts = await outcomes.weekCounts(scope, from, to)
-  const closed = closeWeek({ scope: scope.kind, week, state, first, counts, ...(history !== undefined && { history }) })
+  const enough = scope.kind === 'pool' ? enoughServers(await outcomes.poolContributions(from, to)) : anyServers
+  const closed = closeWeek({
+    scope: scope.kind,
+    week,
+    state,
+    first,
+    counts,
+    enough,
+    ...(history !== undefined && { history }),
+  })
   if (!closed.ok) return closed.refusal
   const failed = new Map<FamilyId, readonly PatternRow[]>()
   const since = patternWeeks(week)

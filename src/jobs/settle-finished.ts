@@ -1,4 +1,5 @@
 // Counts the verdicts that nobody has touched for a while, as most people read theirs and leave.
+import { setImmediate as turn } from 'node:timers/promises'
 import { lifetime, settlesAfter } from '../check/check.ts'
 import { refit } from '../check/refit.ts'
 import { outcomeFor } from '../discord/check/leave-outcome.ts'
@@ -19,6 +20,8 @@ export async function settleFinished(services: Services): Promise<number> {
         services.log.warn({ packs: check.packs.map(one => one.id) }, 'a finished check of other packs was not counted')
       const outcome = program ? await outcomeFor(services, program, refit(program, check)) : null
       if (await services.checks.settle(check, outcome)) settled++
+      // Clicks that came in meanwhile go first.
+      await turn()
     }
     if (found.length < atOnce) return settled
   }

@@ -10,6 +10,7 @@ import type { Leases } from '../trends/lease.ts'
 import type { Scope } from '../trends/outcome-log.ts'
 import { type Week, weekOf, weekPlus } from '../trends/week.ts'
 import { type Absences, letGoOfAbsent, type Whereabouts } from './absent-servers.ts'
+import { type Clock, lookAtClock } from './clock-guard.ts'
 import { closeWeeks } from './close-weeks.ts'
 import { rejudgeOutcomes } from './rejudge-outcomes.ts'
 import { sayJobRefusal } from './say-job-refusal.ts'
@@ -17,6 +18,7 @@ import { sayJobRefusal } from './say-job-refusal.ts'
 export type Job = {
   readonly services: BackgroundServices & { readonly traces: Traces }
   readonly leases: Leases
+  readonly clock: Clock
   /** One an epoch, behind the pseudonyms; one a week, behind the seals. */
   readonly keys: EpochKeys
   readonly sealKeys: EpochKeys
@@ -44,7 +46,7 @@ export async function lookForWork(job: Job): Promise<Looked> {
   if (!(await hold())) return { is: 'busy' }
   try {
     const frozen: { scope: Scope; week: Week }[] = []
-    let clockHolds = true
+    let clockHolds = (await lookAtClock(job.clock, services.now(), services.log)).all
     for (const scope of await scopesOf(services)) {
       if (!(await hold())) return { is: 'busy' }
       const closing = await closeWeeks(services.trends, scope, services.now())

@@ -7,7 +7,8 @@ import { addChannel, type Channel, type Message, type StoredFile, tell, type Wor
 
 /** A restart takes away what was said in the last half second at most. */
 const pauseMs = 500
-const mostMessages = 2000
+/** All of them are written at once, beside a bot at work: a few milliseconds' worth. */
+const mostMessages = 500
 
 const id = z.string().regex(/^\d+$/)
 const keptFile = z.object({

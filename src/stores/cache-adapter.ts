@@ -2,6 +2,8 @@
 import { EventEmitter } from 'node:events'
 import { type KeyvStorageAdapter, type KeyvStorageEntry, keyvStorageCapability } from 'keyv'
 import { type Kysely, sql } from 'kysely'
+import { atOnce, inBatches } from './in-batches.ts'
+import { scrub } from './scrub.ts'
 import type { Tables } from './tables.ts'
 
 /** The separator Keyv itself puts between a namespace and a key. */
@@ -91,8 +93,13 @@ export class KeptValues extends EventEmitter implements KeyvStorageAdapter {
 
   /** Deletes what has expired; returns how many went. */
   async purge(): Promise<number> {
-    const gone = await this.#db.deleteFrom('kept').where('expires_at', '<=', this.#now()).executeTakeFirst()
-    return Number(gone.numDeletedRows)
+    const expired = this.#db.selectFrom('kept').select('key').where('expires_at', '<=', this.#now()).limit(atOnce)
+    const gone = await inBatches(async () => {
+      const { numDeletedRows } = await this.#db.deleteFrom('kept').where('key', 'in', expired).executeTakeFirstOrThrow()
+      return numDeletedRows
+    })
+    if (gone > 0) await scrub(this.#db)
+    return gone
   }
 
   async disconnect(): Promise<void> {}

@@ -11,6 +11,9 @@ import type { CheckRow } from './tables.ts'
 export const bodyColumns = ['body', 'settled'] as const
 type StoredBody = Pick<Selectable<CheckRow>, (typeof bodyColumns)[number]>
 
+/** How long a closed check is kept after its last step, so that a late click is told that it is closed; in ms. */
+const closedKept = 24 * 3600_000
+
 /** The columns that say what a check is, in the order in which they are bound. */
 export async function columnsOf(
   seal: Seal,
@@ -23,7 +26,7 @@ export async function columnsOf(
     holder: check.holder,
     server: check.server,
     phase: check.phase.is,
-    expires_at: check.expiresAt,
+    expires_at: check.phase.is === 'closed' ? check.expiresAt - lifetime + closedKept : check.expiresAt,
     starter: check.custody?.starter ?? null,
     settled: check.settled ? 1 : 0,
     body: await bodyOf(seal, check),

@@ -5,6 +5,8 @@ import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { LeftOut } from './bodies/body.ts'
 import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
+import { atOnce, inBatches } from './in-batches.ts'
+import { insert, insertWithin } from './insert-check.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { CheckRow, Tables } from './tables.ts'
@@ -42,7 +44,7 @@ export function openCheckStore(
     db.selectFrom('checks').select(bodyColumns).where('phase', '!=', 'closed').where('expires_at', '>', now)
 
   return {
-    async create(check, interaction) {
+    async create(check, interaction, most) {
       const row = {
         ...(await columnsOf(seal, check)),
         id: check.id,
@@ -50,12 +52,7 @@ export function openCheckStore(
         opened_by: interaction,
         changed_by: interaction,
       }
-      const done = await db
-        .insertInto('checks')
-        .values(row)
-        .onConflict(conflict => conflict.column('opened_by').doNothing())
-        .executeTakeFirst()
-      return done.numInsertedOrUpdatedRows === 1n ? 'saved' : 'seen'
+      return most === undefined ? insert(db, row) : insertWithin(db, row, most)
     },
 
     async load(id) {
@@ -130,6 +127,16 @@ export function openCheckStore(
       return checksOf(seal, rows, leftOut)
     },
 
+    async startedSince(person, since) {
+      const row = await db
+        .selectFrom('checks')
+        .select(({ fn }) => fn.countAll<number>().as('count'))
+        .where('holder', '=', person)
+        .where('started_at', '>=', since)
+        .executeTakeFirstOrThrow()
+      return row.count
+    },
+
     async counted(person, interaction) {
       const row = await db
         .selectFrom('checks')
@@ -142,13 +149,18 @@ export function openCheckStore(
 
     async purge(now) {
       // What it has left still waits to be counted, if nobody has closed weeks for so long.
-      const gone = await db
-        .deleteFrom('checks')
+      const expired = db
+        .selectFrom('checks')
+        .select('id')
         .where('expires_at', '<=', now)
         .where('outcome', 'is', null)
-        .executeTakeFirst()
-      if (gone.numDeletedRows > 0n) await scrub(db)
-      return Number(gone.numDeletedRows)
+        .limit(atOnce)
+      const gone = await inBatches(async () => {
+        const { numDeletedRows } = await db.deleteFrom('checks').where('id', 'in', expired).executeTakeFirstOrThrow()
+        return numDeletedRows
+      })
+      if (gone > 0) await scrub(db)
+      return gone
     },
   }
 }

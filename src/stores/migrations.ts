@@ -4,6 +4,7 @@ import { type Migration, Migrator } from 'kysely/migration'
 import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan } from './newer-database.ts'
 import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
 
 type Any = Kysely<unknown>
@@ -124,6 +125,21 @@ const migrations: Record<string, Migration> = {
     },
   },
   '0020-families': familiesMigration,
+  '0023-stories': storiesMigration,
+  // A server that leaves has its checks found in pieces.
+  '0021-checks-by-server': {
+    async up(db: Any) {
+      await sql`create index checks_by_server on checks (server)`.execute(db)
+    },
+  },
+  // Before the pool shows a family, it is counted on how many servers it has been checked.
+  '0022-pool-servers': {
+    async up(db: Any) {
+      await sql`create index outcomes_pool_servers on outcomes (week, family, server) where pooled is not null`.execute(
+        db,
+      )
+    },
+  },
 }
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */

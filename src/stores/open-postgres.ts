@@ -1,5 +1,5 @@
 // Opens PostgreSQL for more than one host: the same tables and the same repository functions as on SQLite.
-import { Kysely, PostgresDialect, type PostgresPool, type PostgresPoolClient, sql } from 'kysely'
+import { Kysely, type LogConfig, PostgresDialect, type PostgresPool, type PostgresPoolClient, sql } from 'kysely'
 import pg from 'pg'
 import { migrate } from './migrations.ts'
 import type { Tables } from './tables.ts'
@@ -27,8 +27,9 @@ export async function openPostgres(
   url: string,
   schema?: string,
   lost?: (error: Error) => void,
+  log?: LogConfig,
 ): Promise<Kysely<Tables>> {
-  const db = openPostgresAsIs(url, schema, lost)
+  const db = openPostgresAsIs(url, schema, lost, log)
   try {
     const { rows } = await sql<{ here: string }>`select current_schema() as here`.execute(db)
     await migrate(db, rows[0]?.here)
@@ -47,6 +48,7 @@ export function openPostgresAsIs(
   url: string,
   schema?: string,
   lost: (error: Error) => void = () => undefined,
+  log: LogConfig = [],
 ): Kysely<Tables> {
   const types = {
     getTypeParser: (oid: number, format?: 'text') => (oid === 20 ? Number : pg.types.getTypeParser(oid, format)),
@@ -63,7 +65,7 @@ export function openPostgresAsIs(
   // A connection without a listener ends the process when the server closes it, at work or not.
   pool.on('error', tell)
   pool.on('connect', client => void client.on('error', tell))
-  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool: withoutRows(pool) }) })
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool: withoutRows(pool) }), log })
 }
 
 /** The pool, with every error as `PostgresTrouble`. */

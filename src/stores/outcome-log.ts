@@ -1,4 +1,5 @@
 // The log of outcomes over SQL: every write is one statement, the database itself counts what a release is made of.
+import { setImmediate as turn } from 'node:timers/promises'
 import {
   type DeleteResult,
   type Expression,
@@ -8,12 +9,15 @@ import {
   type SqlBool,
   sql,
 } from 'kysely'
+import type { WeekCount } from '../trends/counts.ts'
 import { type Epoch, epochOf } from '../trends/epoch.ts'
 import { isName } from '../trends/names.ts'
 import { answerItem, type Item, type Outcome, ruleItems } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
+import type { PoolContribution } from '../trends/release/pool.ts'
 import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
 import { countOutcomes } from './count-outcomes.ts'
+import { atOnce, inBatches } from './in-batches.ts'
 import { once } from './memoize.ts'
 import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
 import { scrub } from './scrub.ts'
@@ -62,6 +66,16 @@ export function openOutcomeLog(
     return [...new Map(rows.map(row => [handleOf(row), row])).values()].flatMap(row => outcomeOf(row) ?? [])
   }
 
+  /** The next week that has any outcome, whatever stands where a week should. */
+  const weekAfter = async (scope: Scope, week: string): Promise<string | undefined> => {
+    const row = await db
+      .selectFrom('outcomes')
+      .select(({ fn }) => fn.min('week').as('week'))
+      .where(where([within(scope), is => is('week', '>', week)]))
+      .executeTakeFirst()
+    return row?.week ?? undefined
+  }
+
   return {
     admit: upTo => admitWaiting(db, seal, upTo, keep, lost),
 
@@ -79,28 +93,63 @@ export function openOutcomeLog(
     },
 
     async weekCounts(scope, from, to) {
-      const { counts, damaged: lost } = await countOutcomes(db, where([within(scope), between(from, to)]))
+      const counts: WeekCount[] = []
+      let lost = 0
+      // A week at a time: all cells of a week are of one moment, and nobody waits for a year's.
+      for (let week: string | undefined = from; week !== undefined; week = await weekAfter(scope, week)) {
+        if (week > to) break
+        const found = await countOutcomes(db, where([within(scope), is => is('week', '=', week as Week)]))
+        for (const one of found.counts) counts.push(one)
+        lost += found.damaged
+        await turn()
+      }
       if (lost > 0) damaged(lost)
       return counts
     },
 
+    async poolContributions(from, to) {
+      const found: PoolContribution[] = []
+      const pool = { kind: 'pool' } as const
+      for (let week: string | undefined = from; week !== undefined && week <= to; week = await weekAfter(pool, week)) {
+        const rows = await db
+          .selectFrom('outcomes')
+          .select(({ fn }) => ['week', 'family', 'server', fn.countAll<number>().as('reporters')])
+          .where(where([within(pool), is => is('week', '=', week as Week)]))
+          .groupBy(['week', 'family', 'server'])
+          .execute()
+        for (const one of rows) found.push(one)
+        await turn()
+      }
+      return found
+    },
+
     async failedChecks(scope, family, from, to) {
-      // By epochs and not by weeks, so that the rows are read where they lie: a family's of an epoch in one stretch.
-      const rows = await db
-        .selectFrom('outcomes')
-        .select(['week', 'bought', 'fired', 'options'])
-        .where(where([within(scope), is => is('family', '=', family)]))
-        .where('epoch', 'in', epochsOf(from, to))
-        .where('fired', '!=', '[]')
-        .execute()
       const itemsIn = openItems()
       const found: PatternRow[] = []
       let lost = 0
-      for (const row of rows) {
-        if (row.week < from || row.week > to) continue
-        const items = itemsIn(row)
-        if (items === undefined) lost++
-        else found.push({ week: row.week, items })
+      // By epochs and not by weeks, so that the rows are read where they lie: a family's of an epoch in one stretch, in pieces.
+      const bearer = scope.kind === 'pool' ? 'pooled' : 'reporter'
+      for (const epoch of epochsOf(from, to)) {
+        let after = ''
+        await inBatches(async () => {
+          const rows = await db
+            .selectFrom('outcomes')
+            .select(['week', 'bought', 'fired', 'options', bearer])
+            .where(where([within(scope), is => is('family', '=', family)]))
+            .where('epoch', '=', epoch)
+            .where(bearer, '>', after)
+            .orderBy(bearer)
+            .limit(atOnce)
+            .execute()
+          for (const row of rows) {
+            after = row[bearer] ?? after
+            if (row.week < from || row.week > to || row.fired === '[]') continue
+            const items = itemsIn(row)
+            if (items === undefined) lost++
+            else found.push({ week: row.week, items })
+          }
+          return rows.length
+        })
       }
       if (lost > 0) damaged(lost)
       return found
@@ -152,10 +201,40 @@ export function openOutcomeLog(
     },
 
     async purgeBefore(week, server) {
-      const all = db.deleteFrom('outcomes').where('week', '<', week)
-      const gone = await (server === undefined ? all : all.where('server', '=', server)).executeTakeFirst()
-      return letGoOf(gone)
+      let gone = 0
+      // A server at a time, along the index that begins with it.
+      for await (const one of server === undefined ? serversIn(db) : [server]) {
+        const old = db
+          .selectFrom('outcomes')
+          .select(place)
+          .where('server', '=', one)
+          .where('week', '<', week)
+          .limit(atOnce)
+        gone += await inBatches(async () => {
+          const done = await sql`delete from outcomes where (server, epoch, family, reporter) in (${old})`.execute(db)
+          return done.numAffectedRows ?? 0
+        })
+      }
+      if (gone > 0) await scrub(db)
+      return gone
     },
+  }
+}
+
+/** The key of an outcome. */
+const place = ['server', 'epoch', 'family', 'reporter'] as const
+
+/** Every server with outcomes, each found along the index from the one before. */
+async function* serversIn(db: Kysely<Tables>): AsyncGenerator<string> {
+  for (let after = ''; ; ) {
+    const next = await db
+      .selectFrom('outcomes')
+      .select(({ fn }) => fn.min('server').as('server'))
+      .where('server', '>', after)
+      .executeTakeFirst()
+    if (!next?.server) return
+    after = next.server
+    yield after
   }
 }
 
@@ -175,11 +254,6 @@ const within =
   (scope: Scope): Condition =>
   is =>
     scope.kind === 'pool' ? is('pooled', 'is not', null) : is('server', '=', scope.server)
-
-const between =
-  (from: string, to: string): Condition =>
-  is =>
-    is.and([is('week', '>=', from), is('week', '<=', to)])
 
 const epochsOf = (from: Week, to: Week): Epoch[] => [...new Set(weeksUpTo(to, weeksFrom(from, to) + 1).map(epochOf))]
 

@@ -24,8 +24,8 @@ export function rememberChecks<Outcome>(store: CheckStore<Outcome>): Remembering
     letGo(gone) {
       for (const [id, { check }] of remembered) if (gone(check)) remembered.delete(id)
     },
-    async create(check, interaction) {
-      const outcome = await store.create(check, interaction)
+    async create(check, interaction, most) {
+      const outcome = await store.create(check, interaction, most)
       if (outcome === 'saved') remember({ check, changedBy: interaction })
       return outcome
     },

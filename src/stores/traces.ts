@@ -3,7 +3,7 @@ import { type Kysely, sql } from 'kysely'
 import type { Check } from '../check/check.ts'
 import { forgetPerson, giveBackWithout, partIn } from '../check/person-in-check.ts'
 import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
-import type { Decision, Finding } from '../trends/finding.ts'
+import { type Decision, type Finding, withoutPerson } from '../trends/findings/finding.ts'
 import type { LeftOut } from './bodies/body.ts'
 import { findingBody } from './bodies/finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
@@ -11,6 +11,7 @@ import { bodyColumns, type checkOf, checksOf, columnsOf } from './check-body.ts'
 import { openFamilyStore } from './family-store.ts'
 import { familyDeedsOf, forgetInFamilies } from './family-traces.ts'
 import { openFindingLog } from './finding-log.ts'
+import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { Tables } from './tables.ts'
@@ -36,10 +37,10 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     let lost = 0
     for (let found = await decidedBy(person); found.length > 0; found = await decidedBy(person))
       for (const finding of found) {
-        const decisions = finding.decisions.map(one => (one.by === person ? { ...one, by: nobody } : one))
+        const left = withoutPerson(finding, person, nobody)
         // Whoever has changed it meanwhile is met again by the next look.
-        const saved = await findings.save({ ...finding, decisions, revision: finding.revision + 1 })
-        if (saved === 'saved') lost += finding.decisions.filter(one => one.by === person).length
+        const saved = await findings.save({ ...left, stale: finding.told, revision: finding.revision + 1 })
+        if (saved === 'saved') lost += finding.decisions.filter(one => isBy(one, person)).length
       }
     return lost
   }
@@ -126,8 +127,8 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         .where(draftsOf(person))
         .orderBy('key')
         .execute()
-      const decided = (await decidedBy(person)).flatMap(({ server, week, found, decisions }) =>
-        decisions.filter(one => one.by === person).map((one: Decision) => ({ server, week, found, ...one })),
+      const decided = (await decidedBy(person)).flatMap(({ server, week, parts, decisions }) =>
+        decisions.filter(one => isBy(one, person)).map(one => ({ server, week, parts, ...partOf(one, person) })),
       )
       return {
         checks: await checksOf(seal, checks, leftOut),
@@ -163,12 +164,27 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     },
 
     async forgetServer(server) {
-      const checks = db.selectFrom('checks').select('id').where('server', '=', server)
-      await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
-      await db.deleteFrom('checks').where('server', '=', server).execute()
+      await inBatches(async () => {
+        const found = await db.selectFrom('checks').select('id').where('server', '=', server).limit(atOnce).execute()
+        const checks = found.map(one => one.id)
+        if (checks.length === 0) return 0
+        await db.deleteFrom('notices').where('check_id', 'in', checks).execute()
+        await db.deleteFrom('checks').where('id', 'in', checks).execute()
+        return checks.length
+      })
       await findings.forget(server)
       await openFamilyStore(db).forget(server)
-      await db.deleteFrom('outcomes').where('server', '=', server).execute()
+      const outcomes = db
+        .selectFrom('outcomes')
+        .select(['server', 'epoch', 'family', 'reporter'])
+        .where('server', '=', server)
+        .limit(atOnce)
+      await inBatches(async () => {
+        const done = await sql`delete from outcomes where (server, epoch, family, reporter) in (${outcomes})`.execute(
+          db,
+        )
+        return done.numAffectedRows ?? 0
+      })
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
       await db.deleteFrom('offers').where('server', '=', server).execute()
       await db.deleteFrom('servers').where('id', '=', server).execute()
@@ -176,6 +192,15 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     },
   }
 }
+
+const isBy = ({ by, undone }: Decision, person: string): boolean => by === person || undone?.by === person
+
+/** A decision as the person who made it, or took it back, may see it: without whoever else did. */
+const partOf = ({ by, undone, before: _standing, ...rest }: Decision, person: string) => ({
+  ...rest,
+  by: by === person ? by : nobody,
+  undone: undone && { ...undone, by: undone.by === person ? undone.by : nobody },
+})
 
 /** Rows whose JSON holds this text under this name. `replace` rather than `like`, so that no character of it is a wildcard. */
 function holds(column: 'value' | 'body', name: string, text: string) {

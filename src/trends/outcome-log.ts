@@ -2,6 +2,7 @@
 import type { FamilyId } from '../engine/answers.ts'
 import type { WeekCount } from './counts.ts'
 import type { Item, Outcome } from './outcome.ts'
+import type { PoolContribution } from './release/pool.ts'
 import type { ReleaseState } from './release/state.ts'
 import type { Week } from './week.ts'
 
@@ -31,6 +32,8 @@ export type OutcomeLog = {
    * rows is a count of reporters. In the pool only rows with `pooled` count.
    */
   weekCounts(scope: Scope, from: Week, to: Week): Promise<readonly WeekCount[]>
+  /** Of how many people of which servers the pool counts a family, in the weeks from `from` to `to`, both included, in any order. */
+  poolContributions(from: Week, to: Week): Promise<readonly PoolContribution[]>
   /** A family's checks in which a rule fired, from `from` to `to`, both included, in any order. */
   failedChecks(scope: Scope, family: FamilyId, from: Week, to: Week): Promise<readonly PatternRow[]>
   /**

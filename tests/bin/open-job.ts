@@ -47,6 +47,7 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       now: () => now,
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
       posts: noPosts,
+      pictures: { ofDrawing: async () => undefined },
       traces: openTraces(db, trends.seal),
       families: { programsFor: async () => openPrograms(packs) },
       log: logger,
@@ -56,6 +57,11 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       keys: trends.keys,
       sealKeys: trends.sealKeys,
       leases: trends.leases,
+      // A clock that has run steadily for as long as anybody knows.
+      clock: {
+        memory: { get: async () => ({ at: now, steadySince: 0 }), set: async () => true },
+        databaseTime: async () => null,
+      },
       holder: `holder-${++holders}`,
       absences: new Keyv({ store: new KeptValues(db, 'absences', () => now) }),
       whereabouts: () => 'elsewhere',

@@ -80,18 +80,51 @@ for (const kind of databases)
       expect(await lookForWork(it.job)).toMatchObject({ is: 'done', frozen: [{ week: '2026-W10' }] })
     })
 
+    const pooled = async (week: Week) => JSON.parse((await it.job.services.trends.releases.bytes(pool, week)) ?? '{}')
+
     test('the pool counts over all servers and names none', async () => {
-      await it.server('there')
-      await record('2026-W10', [1, 2, 3], 'here', true)
-      await record('2026-W10', [3, 4, 5], 'there', true)
+      for (const [i, server] of ['here', 'there', 'yonder'].entries()) {
+        await it.server(server)
+        await record(
+          '2026-W10',
+          [1, 2, 3, 4, 5].map(n => n + 5 * i),
+          server,
+          true,
+        )
+      }
+      // Somebody who checks on two servers is one person in the pool.
+      await record('2026-W10', [15], 'there', true)
       it.at(in_('2026-W11'))
       await lookForWork(it.job)
-      const bytes = (await it.job.services.trends.releases.bytes(pool, '2026-W10')) ?? ''
-      expect(JSON.parse(bytes)).toMatchObject({ scope: 'pool', checks: 5 })
-      expect(bytes).not.toMatch(/here|there/)
+      expect(await pooled('2026-W10')).toMatchObject({ scope: 'pool', checks: 15 })
+      expect(JSON.stringify(await pooled('2026-W10'))).not.toMatch(/here|there|yonder/)
       expect(JSON.parse((await it.job.services.trends.releases.bytes(here, '2026-W10')) ?? '')).toMatchObject({
-        checks: 0,
+        checks: 5,
       })
+    })
+
+    test('what one server has brought, or one with two that hardly brought anything, the pool does not tell; it counts later', async () => {
+      for (const server of ['there', 'yonder', 'empty']) await it.server(server)
+      const people = (first: number, count: number) => Array.from({ length: count }, (_, i) => first + i)
+      await record('2026-W10', people(1, 40), 'here', true)
+      it.at(in_('2026-W11'))
+      await lookForWork(it.job)
+      expect(await pooled('2026-W10')).toMatchObject({ checks: 0, families: [], rises: [], patterns: [] })
+      // Four people of a server are fewer than any number may stand for.
+      await record('2026-W11', people(100, 5), 'there', true)
+      await record('2026-W11', people(200, 4), 'yonder', true)
+      it.at(in_('2026-W12'))
+      await lookForWork(it.job)
+      expect(await pooled('2026-W11')).toMatchObject({ checks: 0, families: [] })
+      await record('2026-W12', people(204, 1), 'yonder', true)
+      it.at(in_('2026-W13'))
+      await lookForWork(it.job)
+      expect(await pooled('2026-W12')).toMatchObject({ checks: 50 })
+      // From here on as well: what one of them brings alone does not move it.
+      await record('2026-W13', people(300, 20), 'here', true)
+      it.at(in_('2026-W14'))
+      await lookForWork(it.job)
+      expect(await pooled('2026-W13')).toMatchObject({ checks: 50, more: 0 })
     })
 
     test('a clock that jumped closes nothing and deletes nothing, and the log says what to do', async () => {

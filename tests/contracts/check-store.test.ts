@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
 import type { CheckStore } from '../../src/check/store.ts'
+import { option } from '../../src/engine/answers.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { rememberChecks } from '../../src/stores/remembering-checks.ts'
 import { databases, type Kind, type Opened } from '../stores/databases.ts'
@@ -137,6 +138,32 @@ for (const kind of stores) {
         expect(await store.counted('i', 'i-i1')).toBe(true)
         expect(await store.counted('i', 'i-i2')).toBe(false)
         expect(await store.counted('other', 'i-i1')).toBe(false)
+      })
+
+      test('counts what a person has started since, closed or not', async () => {
+        for (const [id, startedAt] of [
+          ['s1', now - 3],
+          ['s2', now - 2],
+          ['s3', now - 1],
+        ] as const)
+          await store.create(check(id, { holder: 's', startedAt }), `i-${id}`)
+        await store.save(check('s3', { holder: 's', revision: 1, phase: { is: 'closed' } }), 0, 'i-s3-close')
+        expect(await store.startedSince('s', now - 2)).toBe(2)
+        expect(await store.startedSince('t', 0)).toBe(0)
+      })
+
+      test('a closed check is small, and gone a day after its last step', async () => {
+        const answers = Object.fromEntries(Array.from({ length: 60 }, (_, i) => [`question-${i}`, option('yes')]))
+        const open = check('q1', { answers, trail: Object.keys(answers) })
+        await store.create(open, 'i-q1')
+        await store.save({ ...open, revision: 1, phase: { is: 'closed' } }, 0, 'i-q2')
+        const row = await opened.db.selectFrom('checks').select('body').where('id', '=', 'q1').executeTakeFirstOrThrow()
+        expect(row.body.length).toBeLessThan(400)
+        const fromNow = 24 * 3600_000
+        await store.purge(now + fromNow - 1)
+        expect(await store.load('q1')).toMatchObject({ check: { phase: { is: 'closed' } } })
+        await store.purge(now + fromNow)
+        expect(await store.load('q1')).toBeUndefined()
       })
 
       test('purges expired checks, and nothing else', async () => {

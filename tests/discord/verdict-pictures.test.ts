@@ -21,6 +21,7 @@ import { pictureKey } from '../../src/pictures/png.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
@@ -47,7 +48,7 @@ async function verdictMessage(program: Program, answers: Answers) {
   } as const
   return showScreen(say, program, screenOf(program, check), {
     pictures,
-    families: { programsFor: async () => openPrograms([]) },
+    families: { ...noFamilies, programsFor: async () => openPrograms([]) },
   })
 }
 
@@ -68,7 +69,8 @@ describe('the card', () => {
     const root = cardOf(heron, { legs: option('three'), 'lettering-place': option('wrap') })
     expect(partsNamed(root!, 'mark')).toHaveLength(2)
     expect(partsNamed(root!, 'legs').flatMap(node => node.children)).toHaveLength(3)
-    expect(words(partsNamed(root!, 'reason').at(-1)!)).toMatch(/stands on four legs/)
+    // The message says why; the card is told in full to those who cannot see it.
+    expect(partsNamed(root!, 'reason')).toHaveLength(0)
   })
 
   test('marks what was measured or read where it stands on the cell', () => {
@@ -93,9 +95,15 @@ describe('the card', () => {
     expect(small?.svg).not.toBe(drawVerdict(say, programOf(), judge(programOf(), other), other)?.svg)
   })
 
-  test('is left out where nothing of the reasons is on the cell, and where nothing was found', () => {
-    expect(cardOf(programOf(), { smell: option('smells') })).toBeUndefined()
-    expect(cardOf(programOf(), {})).toBeUndefined()
+  test('shows the cell without a mark where nothing of the reasons is on it, and where nothing was found', () => {
+    for (const answers of [{ smell: option('smells') }, {}])
+      expect(partsNamed(cardOf(programOf(), answers)!, 'mark')).toHaveLength(0)
+  })
+
+  test('has the figure the verdict rests on, as it was typed', () => {
+    const root = cardOf(programOf(), { format: option('18650'), 'claimed-capacity': reading(9900) })
+    expect(words(partsNamed(root!, 'figures')[0]!)).toMatch(/^9,900\smAh$/)
+    expect(partsNamed(cardOf(programOf(), {})!, 'figures')).toHaveLength(0)
   })
 })
 

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
-import { caution, closeAll, finalOf, pressed, startCheck, unsureUntil } from './hands.ts'
+import { answer, caution, closeAll, finalOf, pressed, startCheck, unsureUntil } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -66,10 +66,11 @@ describe('a check from a log', () => {
     const message = await send(plain(), { ...claimed, label: '9900 mAh' })
     expect(text(message)).toMatch(/Less than half of the 9,900 mAh on the label \(30% at most\)/)
     const first = await pressed(wren(), message, 'Check the cell with this result')
-    // What a log says against a cell is asked about once more, after the dangers.
-    const again = await unsureUntil(wren(), await pressed(wren(), first, 'Quick'), /Look again/)
-    const sure = await pressed(wren(), again, 'Less than half')
-    const verdict = await pressed(wren(), sure, 'End now with this result')
+    const quick = await pressed(wren(), first, 'Quick')
+    // A fact that would make the cell doubtful is asked once more before it counts.
+    const again = await unsureUntil(wren(), quick, /Look again/)
+    const next = await answer(wren(), again, 'Less than half')
+    const verdict = await pressed(wren(), next, 'End now with this result')
     expect(text(verdict)).toMatch(/gives less than half of what the label claims/)
     await closeAll(wren())
   })

@@ -157,9 +157,9 @@ test('a verdict that nobody touches for two days is counted as it stands; its bu
 test('a verdict that is settled after its pack was taken away is not counted, and says so in the log', async () => {
   await verdict('Wren', { family: 'brindlewick-rook' })
   now += 3 * day
-  const programs = { ...room.services.programs, programFor: () => undefined }
+  const families = { ...room.services.families, programOf: async () => undefined }
   room.log.length = 0
-  expect(await settleFinished({ ...room.services, programs })).toBe(1)
+  expect(await settleFinished({ ...room.services, families })).toBe(1)
   expect(await kept()).toEqual([])
   expect(room.log.join()).toContain('of other packs was not counted')
 })

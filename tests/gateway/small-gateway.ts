@@ -26,6 +26,8 @@ export type SmallGateway = {
   readonly answers: Map<string, Answer | ((asked: Asked) => Answer)>
   /** What IDENTIFY is answered with instead of READY: a close code. */
   closeWith: number | undefined
+  /** Closes whoever wants to resume, again and again. */
+  refuseResume: boolean
   /** Servers that READY names; those that are not `coming` never come. */
   servers: readonly { readonly id: string; readonly coming: boolean }[]
   session: { total: number; remaining: number; reset_after: number; max_concurrency: number }
@@ -64,6 +66,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     resumed: resumed.promise,
     answers: new Map(),
     closeWith: undefined,
+    refuseResume: false,
     servers: [{ id: serverId, coming: true }],
     clock: undefined,
     before: () => undefined,
@@ -163,6 +166,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     socket.on('message', raw => {
       const { op, d } = JSON.parse(String(raw)) as { op: number; d: Json }
       if (op === 1) socket.send(JSON.stringify({ op: 11 }))
+      if (op === 6 && room.refuseResume) return socket.close(4000)
       if (op === 6) {
         room.send('RESUMED', {})
         return resumed.resolve()

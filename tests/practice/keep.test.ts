@@ -6,6 +6,7 @@ import type { Interaction } from 'discord.js'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { buttons, pictures } from '../../src/practice/seen.ts'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+import { hearNews } from './hear-news.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
@@ -24,21 +25,25 @@ async function answer(interaction: Interaction): Promise<void> {
     await interaction.update({ content: `pressed ${count} times` })
   }
   if (!interaction.isChatInputCommand()) return
+  if (interaction.commandName === 'slow') {
+    await interaction.deferReply()
+    return
+  }
   const files = [{ attachment: Buffer.from('not really a picture'), name: 'dot.png' }]
   const flags = interaction.commandName === 'mine' ? 64 : 0
   await interaction.reply({ ...card(), files, flags } as never)
 }
-const commands = ['ours', 'mine'].map(name => ({ name, description: 'x' }))
-async function open(): Promise<'kept' | 'new' | 'unreadable'> {
-  standIn = await openStandIn({ scenario: hobbyServer })
+const commands = ['ours', 'mine', 'slow'].map(name => ({ name, description: 'x' }))
+async function open(scenario = hobbyServer): Promise<'kept' | 'new' | 'unreadable'> {
+  standIn = await openStandIn({ scenario, patience: { deferred: 1 } })
   const found = await standIn.keepIn(folder)
   bot = await startTinyBot(standIn, commands, answer)
   return found
 }
-const restart = async () => {
+const restart = async (scenario = hobbyServer) => {
   await bot.stop()
   await standIn.close()
-  return open()
+  return open(scenario)
 }
 beforeEach(async () => {
   count = 0
@@ -115,10 +120,41 @@ test('who has left stays away, and who has come back is there', async () => {
   expect(standIn.as('Ilse').commands({ channel: ids.bench })).toEqual([])
   standIn.join('Ilse')
   await restart()
-  expect(standIn.as('Ilse').commands({ channel: ids.bench })).toHaveLength(2)
+  expect(standIn.as('Ilse').commands({ channel: ids.bench })).toHaveLength(3)
   // Roles that went with leaving do not come back.
   const guild = await bot.client.guilds.fetch(ids.server)
   expect((await guild.members.fetch(ids.ilse)).roles.cache.has(ids.helper)).toBe(false)
+})
+
+test('a page that was open before what was kept is read again gets it without asking', async () => {
+  standIn.say('Ilse', ids.bench, 'hello')
+  await bot.stop()
+  await standIn.close()
+  standIn = await openStandIn({ scenario: hobbyServer })
+  const empty = Promise.withResolvers<void>()
+  const heard = hearNews(standIn, { you: ids.wren, place: ids.bench }, news => {
+    if (news.kind !== 'view') return false
+    if (news.messages.length === 0) empty.resolve()
+    return news.messages.length > 0
+  })
+  await empty.promise
+  await standIn.keepIn(folder)
+  expect((await heard).at(-1)).toMatchObject({ kind: 'view', messages: [{ content: 'hello' }] })
+  bot = await startTinyBot(standIn, commands, answer)
+})
+
+test('what still waited for the bot waits no longer', async () => {
+  expect((await standIn.as('Wren').run('slow')).kind).toBe('deferred')
+  expect(standIn.messages(ids.bench)).toHaveLength(1)
+  await restart()
+  expect(standIn.messages(ids.bench)).toEqual([])
+})
+
+test('who was invented since then is where the scenario says', async () => {
+  const people = hobbyServer.people.filter(one => one.id !== ids.tomas)
+  await restart({ ...hobbyServer, people })
+  await restart()
+  expect(standIn.as('Tomas').commands({ channel: ids.bench })).toHaveLength(3)
 })
 
 test('what cannot be read is put aside and not lost', async () => {

@@ -1,7 +1,8 @@
 // What the stand-in sends to its page is what the one description of their talk says, field by field.
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { newsShape, outcomeShape, type WireAct, type WireNews } from '../../src/practice/wire.ts'
+import { outcomeShape, type WireAct, type WireNews } from '../../src/practice/wire.ts'
+import { hearNews } from './hear-news.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startShowBot } from './show-bot.ts'
 import type { TinyBot } from './tiny-bot.ts'
@@ -17,22 +18,7 @@ afterEach(async () => {
   await standIn.close()
 })
 
-/** Reads the news as they come, each held against the description, until `enough`. */
-async function hear(you: string, enough: (news: WireNews) => boolean): Promise<WireNews[]> {
-  const response = await fetch(`${standIn.pageUrl}live?you=${you}&place=${ids.bench}`)
-  const heard: WireNews[] = []
-  let text = ''
-  for await (const chunk of response.body?.pipeThrough(new TextDecoderStream()) ?? []) {
-    text += chunk
-    const lines = text.split('\n\n')
-    text = lines.pop() ?? ''
-    for (const line of lines.filter(one => one.startsWith('data: '))) {
-      heard.push(newsShape.parse(JSON.parse(line.slice('data: '.length))))
-      if (enough(heard[heard.length - 1] as WireNews)) return heard
-    }
-  }
-  throw new Error('The line ended')
-}
+const hear = (you: string, enough: (news: WireNews) => boolean) => hearNews(standIn, { you, place: ids.bench }, enough)
 
 async function act(what: WireAct) {
   const headers = { 'content-type': 'application/json', 'x-practice': 'act' }

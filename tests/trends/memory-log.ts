@@ -38,6 +38,14 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
     async weekCounts(scope, from, to) {
       return countOutcomes(read(scope, from, to))
     },
+    async poolContributions(from, to) {
+      return [
+        ...Map.groupBy(read({ kind: 'pool' }, from, to), o => `${o.week} ${o.family ?? unknownFamily} ${o.server}`),
+      ].map(([key, { length: reporters }]) => {
+        const [week = '', family = '', server = ''] = key.split(' ')
+        return { week, family, server, reporters }
+      })
+    },
     async failedChecks(scope, family, from, to) {
       return read(scope, from, to)
         .filter(o => (o.family ?? unknownFamily) === family && o.fired.length > 0)

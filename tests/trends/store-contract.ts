@@ -88,6 +88,23 @@ export function storeContract(name: string, open: OpenStore, missing?: string): 
     )
 
     test(
+      'on which servers the pool counts a family, and how many people of each',
+      withStore(async ({ outcomes }) => {
+        await outcomes.record({ ...base, pooled: person(100) })
+        await outcomes.record({ ...base, reporter: person(2), pooled: person(101) })
+        await outcomes.record({ ...base, server: 'there', week: '2026-W11', pooled: person(100) })
+        await outcomes.record({ ...base, server: 'there', reporter: person(3), week: '2026-W11', pooled: person(102) })
+        await outcomes.record({ ...base, server: 'there', reporter: person(4), family: null, pooled: null })
+        await outcomes.record({ ...base, server: 'there', reporter: person(5), week: '2026-W20', pooled: person(103) })
+        const found = await outcomes.poolContributions('2026-W05', '2026-W12')
+        expect(found.map(one => `${one.week} ${one.family} ${one.server} ${one.reporters}`).sort()).toEqual([
+          '2026-W10 harrow-30 here 2',
+          '2026-W11 harrow-30 there 1',
+        ])
+      }),
+    )
+
+    test(
       'the failed checks of a family, as items',
       withStore(async ({ outcomes }) => {
         await outcomes.record(base)

@@ -1,12 +1,11 @@
 // cellwary doctor: looks at everything a start needs, without touching anybody, and says in one line each what to do.
 
 import { Command } from 'commander'
-import { REST } from 'discord.js'
+import type { AskedDiscord } from '../../discord/doctor/ask-discord.ts'
+import { type Finding, of } from '../../discord/doctor/finding.ts'
 import { exitCodes } from '../cannot-start.ts'
 import { readConfig } from '../config.ts'
-import type { AskedDiscord } from '../doctor/ask-discord.ts'
-import { type Finding, of } from '../doctor/finding.ts'
-import { lookAtMachine } from '../doctor/look-at-machine.ts'
+import { lookAtMachine } from '../look-at-machine.ts'
 
 const marks: Readonly<Record<Finding['is'], string>> = {
   fine: 'fine   ',
@@ -48,8 +47,8 @@ async function examine(channel: string | undefined): Promise<AskedDiscord> {
     )
     return { findings: [...here, none], invitation: undefined }
   }
-  const rest = new REST({ timeout: 10_000, retries: 1, ...(config.api && { api: config.api }) }).setToken(config.token)
-  const { askDiscord } = await import('../doctor/ask-discord.ts')
+  const { askDiscord, openRest } = await import('../../discord/doctor/ask-discord.ts')
+  const rest = openRest(config.token, config.api)
   const asked = await askDiscord(rest, Date.now)
   if (channel === undefined || asked.invitation === undefined)
     return { ...asked, findings: [...here, ...asked.findings] }
@@ -59,6 +58,6 @@ async function examine(channel: string | undefined): Promise<AskedDiscord> {
     )
     return { ...asked, findings: [...here, ...asked.findings, none] }
   }
-  const { tryChannel } = await import('../doctor/try-channel.ts')
+  const { tryChannel } = await import('../../discord/doctor/try-channel.ts')
   return { ...asked, findings: [...here, ...asked.findings, ...(await tryChannel(rest, channel))] }
 }

@@ -19,6 +19,10 @@ import { holderOf } from './hand-over/turn.ts'
 /** More open checks than this are a slip, or a nuisance. */
 export const mostOpen = 10
 
+/** Started and closed in a loop, checks would fill the disk: a closed one is kept for a day. */
+export const mostPerDay = 40
+const day = 24 * 3600_000
+
 export type Wanted = {
   readonly family: string | null
   /** Where it is left out, the first screen asks. */
@@ -50,6 +54,8 @@ async function begin(services: Services, interaction: Starting, wanted: Wanted):
   // Asked after the person's checks were read, as in `countedAlready`.
   if (await services.checks.counted(interaction.user.id, interaction.id)) return { is: 'seen' }
   if (open.length >= mostOpen) return refused({ code: 'too-many-open', count: open.length })
+  if ((await services.checks.startedSince(interaction.user.id, now - day)) >= mostPerDay)
+    return refused({ code: 'too-many-today', most: mostPerDay })
   const who = { id: services.newId(), holder: interaction.user.id, server: serverOf(interaction) }
   const { offer, ...asked } = wanted
   const started = start(program, { ...who, ...asked }, now)
@@ -64,7 +70,8 @@ async function begin(services: Services, interaction: Starting, wanted: Wanted):
       )
     : started
   if (!begun.ok) return refused(begun.refusal)
-  const created = await services.checks.create(begun.check, interaction.id)
+  const created = await services.checks.create(begun.check, interaction.id, mostOpen)
+  if (created === 'full') return refused({ code: 'too-many-open', count: mostOpen })
   return created === 'seen' ? { is: 'seen' } : { is: 'begun', program, screen: begun.screen }
 }
 

@@ -1,5 +1,5 @@
 // The bot's connection to Discord: opens what it needs, logs in, routes what comes in, and shuts down in order.
-import { Events, Routes, ShardClientUtil } from 'discord.js'
+import { Events, Routes, ShardClientUtil, Status } from 'discord.js'
 import type { Logger } from 'pino'
 import { offerCheck } from '../offers/offer-check.ts'
 import { type Posts, postsOver } from '../posts/post.ts'
@@ -7,6 +7,7 @@ import { leaveServer } from '../privacy/leave-server.ts'
 import type { Services } from '../services.ts'
 import { everyoneReads } from '../setup/places.ts'
 import { DiscordLost, lossOf } from './discord-loss.ts'
+import { type Figures, kindOf, noFigures, watchAnswers } from './figures.ts'
 import { openClient } from './open-client.ts'
 import { registerCommands } from './register-commands.ts'
 import { watchConnection } from './watch-connection.ts'
@@ -20,6 +21,8 @@ export type Bot = {
   readonly lost: Promise<DiscordLost>
   /** Whether the bot is on a server; `elsewhere` where this process is not connected for it. One that is out of reach is `here`. */
   whereabouts(server: string): 'here' | 'absent' | 'elsewhere'
+  /** The connections by their number: whether each is up. */
+  shards(): ReadonlyMap<number, boolean>
   /** Stops taking interactions, lets running ones end, disconnects. */
   close(): Promise<void>
 }
@@ -29,6 +32,7 @@ export type Connection = {
   /** The REST base (Discord's own by default): the one seam by which the practice room takes Discord's place. */
   readonly api?: string
   readonly log: Logger
+  readonly figures?: Figures
 }
 
 /**
@@ -38,11 +42,12 @@ export type Connection = {
  */
 export async function openBot(
   openServices: (posts: Posts) => Promise<Services>,
-  { token, api, log }: Connection,
+  { token, api, log, figures = noFigures }: Connection,
 ): Promise<Bot> {
   const running = new Set<Promise<void>>()
   const client = openClient(token, api)
   const lost = watchConnection(client, log, Date.now)
+  watchAnswers(client, figures, Date.now)
   const toDiscord = (error: unknown) => new DiscordLost(lossOf(error), { cause: error })
   try {
     const [, services, { route }, manifest, { inEveryLanguage }] = await Promise.all([
@@ -57,7 +62,9 @@ export async function openBot(
       const work = task.finally(() => running.delete(work))
       running.add(work)
     }
-    client.on(Events.InteractionCreate, interaction => during(route(services, interaction)))
+    client.on(Events.InteractionCreate, interaction =>
+      during(route(services, interaction).then(how => figures.ended(kindOf(interaction), how))),
+    )
     // Discord says `unavailable` of a server in an outage; discord.js makes another event of that, on which nothing is deleted.
     client.on(Events.GuildDelete, ({ id }) => during(leaveServer(services, id)))
     client.on(Events.ThreadCreate, (thread, newly) =>
@@ -79,6 +86,7 @@ export async function openBot(
         const shard = ShardClientUtil.shardIdForGuildId(server, client.options.shardCount ?? 1)
         return client.isReady() && client.ws.shards.has(shard) ? 'absent' : 'elsewhere'
       },
+      shards: () => new Map(client.ws.shards.map(({ id, status }) => [id, status === Status.Ready])),
       async close() {
         client.removeAllListeners(Events.InteractionCreate)
         client.removeAllListeners(Events.GuildDelete)

@@ -44,3 +44,21 @@ export function lossOf(error: unknown): Loss {
   if (at !== undefined) return { is: 'sessions', at }
   return { is: 'unreachable', why: typeof code === 'string' || typeof code === 'number' ? String(code) : says }
 }
+
+/** In a sentence for whoever hosts the bot. */
+export function sayLoss(loss: Loss): string {
+  switch (loss.is) {
+    case 'token':
+      return 'Discord refused the token. Put a valid bot token into DISCORD_TOKEN or its file (Discord’s developer portal, Bot, Reset Token), or leave both out to open the practice room.'
+    case 'intents':
+      return 'Discord does not allow the bot what it asks for (gateway intents). It asks for “Guilds” alone, which is not privileged: look whether the application is what you think it is, and whether it is suspended.'
+    case 'shards':
+      return 'Discord refused how the connections are numbered. Every process of one bot needs the same number of shards: check CELLWARY_SHARDS, or leave it out.'
+    case 'version':
+      return 'Discord no longer speaks with this version of the bot. Install a newer one.'
+    case 'sessions':
+      return `Discord lets the bot start no more sessions until ${loss.at}: it was started too often within a day. It tries again then; find out what stops it so often.`
+    case 'unreachable':
+      return `Discord cannot be reached (${loss.why}). The bot tries again when it is started again; check the network of this machine, and whether Discord is down.`
+  }
+}

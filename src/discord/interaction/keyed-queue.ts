@@ -9,6 +9,8 @@ export type KeyedQueue = {
   inOrder<T>(key: string, task: () => Promise<T>): Promise<T>
   /** Runs `task` when a background place for work of its kind is free; its failure is the caller's to log. */
   inBackground<T>(work: Work, task: () => Promise<T>): Promise<T>
+  /** How many tasks wait or run, by kind. */
+  lengths(): Readonly<Record<'in-order' | 'small' | 'large' | 'sweep', number>>
   /** Resolves when nothing is running or waiting. */
   idle(): Promise<void>
 }
@@ -75,6 +77,11 @@ export function openKeyedQueue(places: Places = { small: 2, large: 1, sweep: 1 }
       if (work.is === 'sweep') return background.sweep.add(task)
       // The shortest goes first.
       return background[work.bytes > mostBytesOfSmall ? 'large' : 'small'].add(task, { priority: -work.bytes })
+    },
+    lengths() {
+      const { small, large, sweep } = background
+      const of = (queue: PQueue) => queue.size + queue.pending
+      return { 'in-order': running.size, small: of(small), large: of(large), sweep: of(sweep) }
     },
     async idle() {
       while (running.size > 0) await Promise.allSettled([...running])

@@ -29,6 +29,7 @@ export type Refusal =
     }
   | { readonly code: 'bot-not-here'; readonly link: string }
   | { readonly code: 'too-many-open'; readonly count: number }
+  | { readonly code: 'too-many-today'; readonly most: number }
   | { readonly code: 'small-pool'; readonly least: number }
   | { readonly code: 'long-warning'; readonly length: number; readonly most: number }
   | { readonly code: 'unknown-family'; readonly name: string }

@@ -7,15 +7,36 @@ import { drawVerdictCard, type VerdictCard, type VerdictView } from '../../pictu
 import type { CellParameters } from '../../pictures/cell/parameters.ts'
 import type { Drawing } from '../../pictures/drawing.ts'
 import { isShown, readPicture } from '../../pictures/from-packs/draw-question.ts'
+import { sayAnswer } from '../../words/describe.ts'
 import type { Say } from '../../words/say.ts'
 
 /** More marks than this are not taken in at a glance; the message has them all. */
 const mostViews = 4
+const mostFigures = 2
 
-/** Undefined where nothing of why the verdict is what it is can be pointed at on a cell: then the message says it all. */
-export function drawVerdict(say: Say, program: Program, judgement: Judgement, answers: Answers): Drawing | undefined {
-  const views = markedViews(program, judgement, answers)
-  return views.length === 0 ? undefined : drawVerdictCard(cardOf(say, judgement, views))
+/** The card of a message, which gives the reasons itself: what does not fit is marked, or the cell as it was answered is shown. */
+export function drawVerdict(say: Say, program: Program, judgement: Judgement, answers: Answers): Drawing {
+  const marked = markedViews(program, judgement, answers)
+  const plain: VerdictView = { show: { view: 'side', ...sizeOf(program, { ...program.given, ...answers }) }, marks: [] }
+  const views = marked.length === 0 ? [plain] : marked
+  return drawVerdictCard({
+    ...cardOf(say, judgement, views),
+    brief: true,
+    figures: figuresOf(say, program, judgement, answers),
+  })
+}
+
+/** The figures that what carries the verdict has read, as the person gave them. */
+function figuresOf(say: Say, program: Program, judgement: Judgement, answers: Answers): string[] {
+  const all = { ...program.given, ...answers }
+  const said = judgement.findings
+    .filter(one => one.carries)
+    .flatMap(finding => Object.entries(answersRead(program, all, finding)))
+    .flatMap(([id, answer]) => {
+      const question = program.questions.get(id)
+      return answer.kind === 'reading' && question ? [sayAnswer(say, question, answer)] : []
+    })
+  return [...new Set(said)].slice(0, mostFigures)
 }
 
 /** The same for the command line, where a card without a marked place holds the reasons. */

@@ -3,6 +3,7 @@ import type { BaseInteraction } from 'discord.js'
 import type { ServerSettings } from '../../server/settings.ts'
 import type { Scope } from '../../trends/outcome-log.ts'
 import { readRelease } from '../../trends/release/freeze-week.ts'
+import { minimumServers } from '../../trends/release/pool.ts'
 import type { Release } from '../../trends/release/release.ts'
 import type { Week } from '../../trends/week.ts'
 import type { Refusal } from '../interaction/refusal.ts'
@@ -12,9 +13,6 @@ import type { Services } from '../services.ts'
 export type FoundRelease =
   | { readonly ok: true; readonly release: Release; readonly bytes: string; readonly settings: ServerSettings }
   | { readonly ok: false; readonly refusal: Refusal }
-
-/** Of two servers each could take its own counts off the pool's and see the other's. */
-const leastServers = 3
 
 /**
  * `week`: the one that was asked for, or the latest. The bytes are the frozen ones. The pool's are for servers that are in it, once it
@@ -31,7 +29,7 @@ export async function findRelease(
   if (of === 'pool') {
     if (!settings.pooling) return { ok: false, refusal: { code: 'not-pooling' } }
     const pooling = (await services.servers.all()).filter(one => one.outcomes && one.pooling).length
-    if (pooling < leastServers) return { ok: false, refusal: { code: 'small-pool', least: leastServers } }
+    if (pooling < minimumServers) return { ok: false, refusal: { code: 'small-pool', least: minimumServers } }
   }
   const scope: Scope = of === 'pool' ? { kind: 'pool' } : { kind: 'server', server: settings.server }
   const { releases } = services.trends

@@ -6,9 +6,11 @@ export const describeVerdict = (card: {
   word: string
   views: readonly { marks: readonly { text: string }[] }[]
   reasons?: readonly string[]
+  figures?: readonly string[]
   caution: string
 }): AltFact[] => [
   { code: 'verdict', values: { word: card.word }, rank: ranks.asked },
+  ...(card.figures ?? []).map(text => ({ code: 'verdict-reason', values: { text }, rank: ranks.against })),
   ...card.views
     .flatMap(view => view.marks)
     .map((mark, i) => ({ code: 'verdict-mark', values: { n: i + 1, text: mark.text }, rank: ranks.against })),

@@ -29,12 +29,15 @@ const unknown = (box: Box): string =>
   })
 
 /** Up to this many options stand in one row. */
-const mostInRow = 4
+const mostInRow = 3
 
 /** Above this many options there is no room for words under them: the letter leads to the button that has them. */
 const mostCaptions = 3
 
-/** Draws a sheet, 360 px wide, as tall as a question's picture may be; more than four options take two rows. */
+/** px below which nothing on a cell can be made out: more than six options make the sheet taller instead. */
+const leastPicture = 80
+
+/** Draws a sheet, 360 px wide, as tall as a question's picture may be; more than three options take two rows. */
 export function drawOptions(options: readonly PictureOption[]): Drawing {
   const cells = options.map(option => (option.show === undefined ? undefined : completeCell(option.show)))
   const labels = options.map(option => option.label ?? '')
@@ -44,7 +47,7 @@ export function drawOptions(options: readonly PictureOption[]): Drawing {
   const captions = options.length <= mostCaptions ? labels : labels.map(() => '')
   const label = captions.some(text => text !== '') ? labelRoom : 8
   const room = (questionHeight - tileGap) / rows - tileGap - label
-  const picture = Math.min(wanted, Math.floor(room))
+  const picture = Math.min(wanted, Math.max(leastPicture, Math.floor(room)))
   const list = cells.map((params, i) => ({
     name: `option-${optionLetter(i)}`,
     label: captions[i] as string,

@@ -27,11 +27,17 @@ export type VerdictCard = {
   views: readonly VerdictView[]
   /** reasons that have no place on the cell */
   reasons?: readonly string[]
+  /** figures the verdict rests on, as the person gave them */
+  figures?: readonly string[]
+  /** low, to stand in a message that gives the reasons itself: the sentences of the marks are then told, not drawn */
+  brief?: true
   /** the do-not-use-if-unsure guidance: always drawn whole */
   caution: string
 }
 
 const margin = 14
+/** px of the pictures in a brief card. */
+const briefHeight = 96
 
 function heading(card: VerdictCard): { svg: string; height: number } {
   const words = textBlock(card.word, 62, 13, sheetWidth - 62 - margin, { size: 24, weight: 'bold', fill: inks.casing })
@@ -59,15 +65,23 @@ function pictures(card: VerdictCard, top: number): { svg: string; height: number
     }
     return { tile: { name: `view-${i + 1}`, label: '', draw }, tall: tileHeight(params) }
   })
-  return tiles(
-    list.map(one => one.tile),
-    Math.max(...list.map(one => one.tall)),
-    top,
-  )
+  const shown = list.map(one => one.tile)
+  if (card.brief) return tiles(shown, briefHeight, top, Math.max(2, list.length))
+  return tiles(shown, Math.max(...list.map(one => one.tall)), top)
+}
+
+/** The person's own figures, large: beside a single picture of a brief card, above several. */
+function figures(card: VerdictCard, top: number): { svg: string; height: number } {
+  if (!card.figures || card.figures.length === 0) return { svg: '', height: 0 }
+  const style = { size: 20, weight: 'bold' } as const
+  const beside = card.brief === true && card.views.length === 1
+  const left = beside ? sheetWidth / 2 + margin : margin
+  const words = textBlock(card.figures.join(' · '), left, top + (beside ? 34 : 2), sheetWidth - left - margin, style)
+  return { svg: part('figures', words.svg), height: beside ? 0 : words.height + 8 }
 }
 
 function reasons(card: VerdictCard, top: number): { svg: string; height: number } {
-  const marked = card.views.flatMap(view => view.marks.map(mark => mark.text))
+  const marked = card.brief ? [] : card.views.flatMap(view => view.marks.map(mark => mark.text))
   let y = top
   let svg = ''
   ;[...marked, ...(card.reasons ?? [])].forEach((text, i) => {
@@ -108,10 +122,12 @@ function cautionBox(text: string, top: number): { svg: string; height: number } 
 /** Draws the card, 360 px wide; its height follows from the words, and no word is ever cut. */
 export function drawVerdictCard(card: VerdictCard): Drawing {
   const head = heading(card)
-  const cells = pictures(card, head.height + tileGap)
-  const why = reasons(card, head.height + tileGap + cells.height + 4)
-  const end = head.height + tileGap + cells.height + why.height + 8
+  const typed = figures(card, head.height + tileGap)
+  const cells = pictures(card, head.height + tileGap + typed.height)
+  const drawn = head.height + tileGap + typed.height + cells.height
+  const why = reasons(card, drawn + 4)
+  const end = drawn + why.height + (card.brief ? 0 : 8)
   const caution = cautionBox(card.caution, end)
   const height = Math.ceil(end + caution.height + 10)
-  return panel(height, cells.svg + why.svg + caution.svg + head.svg, describeVerdict(card))
+  return panel(height, typed.svg + cells.svg + why.svg + caution.svg + head.svg, describeVerdict(card))
 }

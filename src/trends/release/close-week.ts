@@ -8,6 +8,7 @@ import { judgeWeek, type Rise, weeksJudged } from '../rises/judge-week.ts'
 import { seriesKey } from '../rises/series.ts'
 import { isWeek, type Week, weekPlus } from '../week.ts'
 import { openFamily } from './open-family.ts'
+import { anyServers, type EnoughServers } from './pool.ts'
 import type { Release } from './release.ts'
 import { showCells } from './show-cells.ts'
 import type { FamilyState, ReleaseState } from './state.ts'
@@ -21,6 +22,8 @@ export type WeekToClose = {
   readonly first: Week
   /** Counts of the weeks `weeksNeeded(week)`; others are left out of account. */
   readonly counts: readonly WeekCount[]
+  /** In the pool, whether a family may be told of; a server's own release needs nothing of the kind. */
+  readonly enough?: EnoughServers
   /** Weeks of history before rises are told of; only tests change it. */
   readonly history?: number
 }
@@ -78,15 +81,27 @@ export const weeksNeeded = (week: Week): Weeks => {
 }
 
 /** Closes a week. The order of the counts changes nothing; counts of later weeks change nothing. */
-export function closeWeek({ scope, week, state, first, counts: rows, history }: WeekToClose): CloseResult {
-  const bad = badCount(rows, isWeek)
+export function closeWeek({
+  scope,
+  week,
+  state,
+  first,
+  counts: all,
+  history,
+  enough = anyServers,
+}: WeekToClose): CloseResult {
+  const bad = badCount(all, isWeek)
   if (bad !== undefined) return { ok: false, refusal: { code: 'damaged-count', row: bad } }
+  // What too few servers have brought is neither shown nor judged; it counts later, once there are enough.
+  const told = new Set([...new Set(all.map(row => row.family))].filter(family => enough(family, null, week)))
+  const rows = all.filter(row => told.has(row.family))
   const counts = sortCounts(weeksOf(rows, weeksCounted(week)))
   const before = state?.families ?? {}
   const start = state?.first ?? first
 
   const families: Record<FamilyId, FamilyState> = { ...before }
   for (const [family, cells] of [...counts].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    if (!enough(family, before[family]?.opened ?? null, week)) continue
     const opened = openFamily(before[family], cells, week)
     if (opened !== undefined) families[family] = opened
   }

@@ -10,7 +10,7 @@ export const privacy: InWordsOf<typeof english> = {
     'Deine Prüfungen bleiben zwei Wochen nach deinem letzten Schritt gespeichert, damit du weitermachen kannst. Solange du keinen Server moderierst, bleibt nichts länger, auf dem deine ID steht.',
   'privacy.checks.name': 'Deine Prüfungen:',
   'privacy.checks':
-    'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht, ob geschlossen oder nicht. Bei einer übergebenen Prüfung gehört dazu, wer sie hatte, wer geholfen hat und welche Gründe angegeben wurden; Fotos für die Moderation stehen nur in deren Kanal und werden entfernt, wenn die Frage beantwortet ist.',
+    'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht. Wenn du eine Prüfung schließt, werden deine Antworten sofort gelöscht und der Rest binnen acht Tagen. Nach einem Ausfall des Bots kann es zwei Wochen länger dauern. Bei einer übergebenen Prüfung gehört dazu, wer sie hatte, wer geholfen hat und welche Gründe angegeben wurden; Fotos für die Moderation stehen nur in deren Kanal und werden entfernt, wenn die Frage beantwortet ist.',
   'privacy.drafts.name': 'Was auf deine Antwort wartet:',
   'privacy.drafts':
     'etwa der Link zu deinem Protokoll bei Discord und was du dazu eingetippt hast, höchstens sechs Stunden lang. Das Protokoll selbst wird gelesen und nicht gespeichert.',

@@ -22,6 +22,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.not-a-number': 'Das ist keine Zahl. Tipp den abgelesenen Wert mit seiner Einheit ein.',
   'refusal.nothing-to-go-back-to': 'Es gibt keine frühere Antwort, zu der man zurückgehen könnte.',
   'refusal.too-many-cells': 'Eine Prüfung kann für 1 bis {most, number} Zellen stehen, nicht für {cells, number}.',
+  'refusal.too-many-today':
+    'Du hast binnen eines Tages {most, number} Prüfungen begonnen; mehr werden für eine Person nicht gespeichert. Mach mit einer davon weiter oder beginn die nächste morgen. Benutze bis dahin keine Zelle, bei der du unsicher bist.',
   'refusal.too-many-open':
     'Du hast {count, number} offene Prüfungen, mehr gehen nicht. Schließ zuerst eine mit /prüfung schließen.',
   'refusal.unknown-family': 'Hier gibt es keine Modellreihe „{name}“. Nimm eine aus der Liste, oder lass das Feld weg.',

@@ -6,7 +6,7 @@ export const privacy = {
     'Your checks are kept for two weeks after your last step, so that you can go on. Unless you moderate a server, nothing with your id on it is kept for longer.',
   'privacy.checks.name': 'Your checks:',
   'privacy.checks':
-    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step, closed or not. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',
+    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step. When you close a check, what you answered is deleted at once, and the rest within eight days. After an outage of the bot it can take two weeks longer. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',
   'privacy.drafts.name': 'What waits for your answer:',
   'privacy.drafts':
     'such as the link to your log at Discord and what you typed beside it, for at most six hours. The log itself is read and not kept.',

@@ -16,6 +16,8 @@ export const refusals = {
   'refusal.not-a-number': 'That is not a number. Type the figure you read, with its unit.',
   'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
   'refusal.too-many-cells': 'A check can stand for 1 to {most, number} cells, not {cells, number}.',
+  'refusal.too-many-today':
+    'You have started {most, number} checks within a day, and no more are kept for one person. Go on with one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
   'refusal.too-many-open':
     'You have {count, number} checks open, which is the most. Close one first with /check close.',
   'refusal.unknown-family': 'There is no family “{name}” here. Pick one from the list, or leave it out.',

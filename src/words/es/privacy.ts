@@ -10,7 +10,7 @@ export const privacy: InWordsOf<typeof english> = {
     'Tus comprobaciones se guardan dos semanas tras tu último paso, para que puedas seguir. Si no moderas un servidor, nada que lleve tu ID se guarda más tiempo.',
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
-    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y medidas. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso, estén cerradas o no. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
+    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y medidas. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso. Si cierras una comprobación, lo que respondiste se borra enseguida y el resto en ocho días. Tras una caída del bot puede tardar dos semanas más. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
   'privacy.drafts.name': 'Lo que espera tu respuesta:',
   'privacy.drafts':
     'como el enlace a tu registro en Discord y lo que escribiste junto a él, seis horas como mucho. El registro en sí se lee y no se guarda.',

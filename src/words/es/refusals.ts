@@ -22,6 +22,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.nothing-to-go-back-to': 'No hay ninguna respuesta anterior a la que volver.',
   'refusal.too-many-cells':
     'Una comprobación puede valer para entre 1 y {most, number} celdas, no para {cells, number}.',
+  'refusal.too-many-today':
+    'Has empezado {most, number} comprobaciones en un día, y no se guardan más de una persona. Sigue con una de ellas o empieza la siguiente mañana. Hasta entonces, no uses una celda de la que no estés seguro.',
   'refusal.too-many-open':
     'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
   'refusal.unknown-family': 'Aquí no hay ninguna familia «{name}». Elige una de la lista, o déjalo vacío.',

@@ -1,13 +1,13 @@
 // What the doctor sees on this machine: the data folder, the database and the rules. Nothing is made, migrated or kept.
 import { access, constants, stat } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
-import { installedPacks } from '../../packs/installed-packs.ts'
-import { UnusablePacks } from '../../packs/unusable-packs.ts'
-import { newerDatabase } from '../../stores/migrations.ts'
-import { codeOf, endingOf, exitCodes } from '../cannot-start.ts'
-import { openForReading } from '../cli/open-for-reading.ts'
-import type { Config } from '../config.ts'
-import { type Finding, of } from './finding.ts'
+import { type Finding, of } from '../discord/doctor/finding.ts'
+import { installedPacks } from '../packs/installed-packs.ts'
+import { UnusablePacks } from '../packs/unusable-packs.ts'
+import { newerDatabase } from '../stores/migrations.ts'
+import { codeOf, endingOf, exitCodes } from './cannot-start.ts'
+import { openForReading } from './cli/open-for-reading.ts'
+import type { Config } from './config.ts'
 
 export async function lookAtMachine(config: Config): Promise<Finding[]> {
   return [await lookAtFolder(config), await lookAtDatabase(config), await lookAtRules(config)]

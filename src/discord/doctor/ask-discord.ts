@@ -1,11 +1,10 @@
 // What the doctor asks Discord, without touching anybody: the token, the application, sessions, commands and the clock.
-import { type APIApplication, DiscordAPIError, type REST, RESTEvents, Routes } from 'discord.js'
-import { commands, messageCommands } from '../../discord/commands.ts'
-import { lossOf } from '../../discord/gateway/discord-loss.ts'
-import { invitationOf } from '../../discord/gateway/invitation.ts'
-import { differing, limited } from '../../discord/gateway/register-commands.ts'
-import { inEveryLanguage } from '../../discord/interaction/in-every-language.ts'
-import { sayLoss } from '../cannot-start.ts'
+import { type APIApplication, DiscordAPIError, REST, RESTEvents, Routes } from 'discord.js'
+import { commands, messageCommands } from '../commands.ts'
+import { lossOf, sayLoss } from '../gateway/discord-loss.ts'
+import { invitationOf } from '../gateway/invitation.ts'
+import { differing, limited } from '../gateway/register-commands.ts'
+import { inEveryLanguage } from '../interaction/in-every-language.ts'
 import { type Finding, of } from './finding.ts'
 
 export type AskedDiscord = { readonly findings: readonly Finding[]; readonly invitation: string | undefined }
@@ -14,6 +13,10 @@ export type AskedDiscord = { readonly findings: readonly Finding[]; readonly inv
 const fewSessions = 50
 /** A clock that is off by more makes dates wrong, and by much more closes the wrong weeks, in s. */
 const clock = { noticed: 60, wrong: 3600 }
+
+/** Asks with the bot's own token; `api`: the REST base, Discord's own by default. */
+export const openRest = (token: string, api?: string): REST =>
+  new REST({ timeout: 10_000, retries: 1, ...(api && { api }) }).setToken(token)
 
 export async function askDiscord(rest: REST, now: () => number): Promise<AskedDiscord> {
   let skew_s: number | undefined

@@ -1,12 +1,12 @@
 // What the doctor tries out in one channel, and takes away again: everything the bot posts that no list of Discord's tells beforehand.
 import { randomBytes } from 'node:crypto'
 import { DiscordAPIError, type REST, Routes } from 'discord.js'
-import { gallery, message, type ShownMessage, small, text } from '../../discord/message/parts.ts'
-import { showOffer } from '../../discord/offers/show-offer.ts'
-import { openPictures } from '../../discord/pictures/open-pictures.ts'
-import { type Place, postsOver } from '../../discord/posts/post.ts'
-import { roleMenu } from '../../discord/setup/show/menus.ts'
 import { sayIn } from '../../words/say.ts'
+import { gallery, message, type ShownMessage, small, text } from '../message/parts.ts'
+import { showOffer } from '../offers/show-offer.ts'
+import { openPictures } from '../pictures/open-pictures.ts'
+import { type Place, postsOver } from '../posts/post.ts'
+import { roleMenu } from '../setup/show/menus.ts'
 import { type Finding, of } from './finding.ts'
 
 /** Posts, posts again, edits, shows a picture, buttons and a menu, types, and removes what it has posted. */
@@ -52,7 +52,10 @@ export async function tryChannel(rest: REST, channel: string): Promise<Finding[]
     return posted('p', message([...gallery(picture ? [picture] : []), text('A picture.')], picture ? [picture] : []))()
   })
   await attempt('a panel with buttons', posted('b', showOffer(say)))
-  await attempt('a menu of roles with none chosen', posted('m', message([text('A menu.'), roleMenu(say, 0, [])])))
+  await attempt(
+    'a menu of roles with none chosen',
+    posted('m', message([text('A menu.'), roleMenu(say, 0, 'moderators', [])])),
+  )
   await attempt('being seen typing', async () => void (await rest.post(Routes.channelTyping(channel))))
   await attempt('taking the posts away', async () => {
     const gone = await Promise.all(left.map(place => posts.remove(place)))

@@ -1,0 +1,21 @@
+// The hourly sweep: counts what nobody touches any more, and lets go of what is past its time, as far as the clock may be trusted.
+import { sweepNotices } from '../discord/check/hand-over/sweep-notices.ts'
+import type { Services } from '../discord/services.ts'
+import { claimsKept } from '../server/offer-claims.ts'
+import { type Clock, lookAtClock } from './clock-guard.ts'
+import { settleFinished } from './settle-finished.ts'
+
+/** Values that expire, such as drafts. */
+export type Expiring = { purge(): Promise<number> }
+
+export async function sweep(services: Services, kept: Expiring, clock: Clock): Promise<void> {
+  const { checks, offers, log } = services
+  const now = services.now()
+  const look = await lookAtClock(clock, now, log)
+  if (!look.small) return
+  const settled = await settleFinished(services)
+  await offers.purge(now - claimsKept)
+  await sweepNotices(services)
+  const values = await kept.purge()
+  log.debug({ settled, checks: look.all ? await checks.purge(now) : 0, values }, 'swept')
+}
