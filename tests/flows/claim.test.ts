@@ -73,7 +73,10 @@ describe('the check that starts from a claim', () => {
     const form = await press(wren(), again, 'Measure once more')
     if (form.kind !== 'modal') throw new Error('no form')
     const next = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
-    expect(text(await pressed(wren(), next, 'Stop and show'))).toMatch(/^## Ruled out/m)
+    expect(text(next)).toMatch(/Look again: Which size/)
+    const sure = await pressed(wren(), next, 'Still B · 18650')
+    const decided = await unsureUntil(wren(), sure, /Already ruled out/i)
+    expect(text(await pressed(wren(), decided, 'End now with this result'))).toMatch(/^## Ruled out/m)
     await closeAll(wren())
   })
 
