@@ -130,10 +130,10 @@ describe('a finding', () => {
     }
     await room.services.trends.findings.add(
       server,
-      [{ key: 'k', week: '2026-W45', found: { is: 'pattern', pattern } }],
+      [{ key: 'k', family: 'f-together', week: '2026-W45', parts: [{ is: 'pattern', pattern }] }],
       () => 'finding001',
     )
-    const id = encodeTrends({ is: 'finding', id: 'finding001', does: 'draft' })
+    const id = encodeTrends({ is: 'finding', id: 'finding001', does: 'fake' })
     const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: id })
     const reply = await tomas.click(posted, id)
     if (reply.kind !== 'modal') throw new Error('no form')

@@ -10,6 +10,7 @@ import { type HowKnown, howKnown, type Reference } from '../../families/strength
 import { weekOf } from '../../trends/week.ts'
 import { plain } from '../../words/plain.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
+import { becomeFake } from '../trends/become-fake.ts'
 import type { ActOf } from './family-id.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
@@ -32,7 +33,13 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
   const edited = editDraft(work.family, work.facts, read, interaction.id)
   if (!edited.ok) return { note: sayEditRefusal(turn, edited.refusal), page }
   const saving = await saveFamily(turn, edited.family)
-  if (saving === 'saved') return { note: say('families.saved'), page }
+  if (saving === 'saved') {
+    if (read.is === 'fake' && read.fake.finding !== undefined) {
+      const fake = { family: work.family.id, fake: read.fake.id }
+      await becomeFake(turn.services, turn.settings, interaction.user.id, read.fake.finding, fake)
+    }
+    return { note: say('families.saved'), page }
+  }
   return {
     note: saving === 'stale' ? sayRefusal(say, { code: 'changed-meanwhile' }) : say('families.refused.name-taken'),
     page,
