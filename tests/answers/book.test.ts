@@ -46,6 +46,11 @@ describe('a sign of danger is answered by getting away, however unsure the searc
     ['HELP its hissing on my desk', 'en'],
     ['my cat knocked the battery over and now it is hissing', 'en'],
     ['es zischt', 'de'],
+    ['there is a puddle under my battery', 'en'],
+    ['it popped and turned black at one end', 'en'],
+    ['akku wird von selbst warm', 'de'],
+    ['die zelle ist unten verfärbt', 'de'],
+    ['la celda está chamuscada', 'es'],
     ['der akku vom hund seinem halsband ist aufgebläht', 'de'],
     ['huele raro y está caliente', 'es'],
   ] as const)('%s', (question, language) => {

@@ -13,6 +13,7 @@ test.each([
   ['own-questions.yaml', 120, 40, 0.9],
   ['worried-newcomers.yaml', 80, 15, 0.9],
   ['counted-once.yaml', 50, 8, 0.85],
+  ['last-look.yaml', 50, 8, 0.85],
 ])(
   'our own questions in %s: the right entry is first, and next to no wrong one is shown',
   (file, least, offTopic, first) => {

@@ -151,3 +151,21 @@ describe('misuse', () => {
   })
   test('--help is fine', async () => expect((await run(['--help'])).code).toBe(0))
 })
+
+describe('what is no language, and what is nothing', () => {
+  test.each(['xx', 'zzzzz_1'])('--locale %s is refused in words', async locale => {
+    const { code, err } = await run(['claim', '18650 3000mAh', '--locale', locale])
+    expect(err).toBe(`--locale: “${locale}” is not a language that is known here. Write one such as en, de or es-ES.\n`)
+    expect(code).toBe(2)
+  })
+
+  test('a text without a claim says so', async () => {
+    const { code, out } = await run(['claim', 'hello'])
+    expect(out).toMatch(/^No claim about a cell was found/)
+    expect(code).toBe(0)
+  })
+
+  test('--version', async () => {
+    expect(await run(['--version'])).toMatchObject({ code: 0, out: expect.stringMatching(/^\d+\.\d+\.\d+\n$/) })
+  })
+})

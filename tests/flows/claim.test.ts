@@ -72,7 +72,11 @@ describe('the check that starts from a claim', () => {
     expect(text(again)).toMatch(/9,900 mAh/)
     const form = await press(wren(), again, 'Measure once more')
     if (form.kind !== 'modal') throw new Error('no form')
-    const next = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
+    // The size came from the claim, too, and together with the capacity it decides.
+    const size = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
+    expect(text(size)).toMatch(/Look again: Which size/)
+    const next = await pressed(wren(), size, 'Still B · 18650')
+    expect(text(next)).not.toMatch(/Look again/)
     expect(text(await pressed(wren(), next, 'Stop and show'))).toMatch(/^## Ruled out/m)
     await closeAll(wren())
   })

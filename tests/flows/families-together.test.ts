@@ -155,6 +155,28 @@ describe('a finding', () => {
   })
 })
 
+describe("a member's good cell", () => {
+  test('is offered, counts nothing until a moderator has accepted it, and no more than three wait', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const offer = async (order: string) => {
+      const form = await wren.run('family offer', { family: 'f-together' })
+      if (form.kind !== 'modal') throw new Error('no form')
+      return text(messageOf(await wren.submit(form.modal, { how: ['maker'], order, looks: ['legs=three'], mass: '' })))
+    }
+    expect(await offer('one')).toMatch(/counts once one of them has accepted it/)
+    const { store } = room.services.families
+    expect(await store.references(server, 'f-together')).toMatchObject([
+      { state: 'offered', by: wren.id, acceptedBy: null },
+    ])
+    const page = await pressed(tomas, messageOf(await tomas.run('family show', { family: 'f-together' })), 'Change it')
+    const references = await pressed(tomas, page, 'Reference cells')
+    await pressed(tomas, references, 'Accept 1')
+    expect(await store.references(server, 'f-together')).toMatchObject([{ state: 'accepted', acceptedBy: tomas.id }])
+    for (const order of ['two', 'three', 'four']) expect(await offer(order)).toMatch(/Thank you/)
+    expect(await offer('five')).toMatch(/offered 3 cells of this model already/)
+  })
+})
+
 describe('a file', () => {
   test('comes in as a draft of this server, and one that is broken changes nothing', async () => {
     const file = (name: string, content: string) => ({ name, type: 'text/yaml', bytes: Buffer.from(content) })

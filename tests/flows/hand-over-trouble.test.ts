@@ -70,7 +70,7 @@ describe('danger', () => {
   test('that whoever took the check finds is told to whoever started it, who may be beside the cell', async () => {
     await wren().run('check start', { depth: 'full', for: ids.Ilse }, { channel: everybody })
     const question = await pressed(ilse(), await panel(ilse()), 'Take it')
-    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
+    expect(text(await pressed(ilse(), question, 'Hot, or any'))).toMatch(/Get away from the cell now/)
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
     expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
@@ -81,9 +81,10 @@ describe('danger', () => {
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     expect(text(question)).toMatch(/it feels a bit warm/)
     const given = buttons(question).map(one => [one.label.slice(4, 12), one.disabled])
-    expect(given.slice(0, 2)).toEqual([
+    expect(given.slice(0, 3)).toEqual([
       ['None of ', true],
-      ['At least', false],
+      ['Only war', false],
+      ['Hot, or ', false],
     ])
     await pressed(tomas(), question, '.unsure')
     expect(text(await latest(wren(), everybody, /could not tell either/))).toMatch(/Treat the cell as unsafe/)
@@ -92,16 +93,18 @@ describe('danger', () => {
   test('is not photographed, and whoever waits reads what to do when it comes', async () => {
     const form = await formFor(await own())
     expect(form.kind === 'modal' && form.modal.fields.map(one => one.customId)).toEqual(['why'])
-    expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*Do not wait/)
+    expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*do not wait/)
     const waiting = messageOf(await ilse().run('check start', { depth: 'full', for: ids.Wren }, { channel: everybody }))
     expect(text(waiting)).toMatch(/get away.*emergency number/)
   })
 
   test('stays on the screen, though the check is offered from a menu that was still open', async () => {
     const hands = await pressed(wren(), await ask(await own()), 'Ask or hand over')
-    await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'At least one')
-    expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(/Danger/)
-    expect(text(messageOf(await wren().run('check resume')))).toMatch(/Danger/)
+    await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'Hot, or any')
+    expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(
+      /^## Get away from the cell now/,
+    )
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(/^## Get away from the cell now/)
   })
 
   test('can be said while photographs of an earlier question are still being cleaned', async () => {
@@ -137,7 +140,7 @@ describe('who is told', () => {
     await ask(await own())
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
-    expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
+    expect(text(await settled(room, await pressed(tomas(), question, 'Hot, or any')))).toMatch(
       /must see at once.*Reach them another way/,
     )
   })

@@ -18,6 +18,7 @@ export const spanish: Vocabulary = {
     /(?<!\p{L})(pierde liquido|perdiendo liquido|gote|fuga|derram|chorre|sale (?:un )?liquido|salio (?:un )?liquido|electrolito|en (?:el|los) ojos?|en los ojos|respire)/u,
     /(?<!\p{L})(huele|olor|apesta|peste)/u,
     /(?<!\p{L})(?:muy|demasiado|super|hirviendo|tan|esta|se pone|se puso|mas y mas|cada vez mas) (?:muy |super |tan )?caliente|(?<!\p{L})(?:se calienta (?:mucho|sola|demasiado)|sobrecalent|recalent|hirviendo)/u,
+    /(?<!\p{L})(charco|estallo|estallido|chamuscad|carbonizad|descolorid|sale vapor|echa vapor|se calienta (?:sin usarla|guardada))/u,
   ],
   otherThings:
     /(?<!\p{L})(tigres?|leon|leones|caballos?|pajaros?|pez|gente|amig[oa]s?|novi[oa]|bolso de mano|sofa|silla|ventana|puerta|cartel|pelicula|peliculas|cancion|guitarra|piano|concierto|entradas|pan|jarabe|queso|receta|emoji|pasaporte|camisa|vestido|pantalon|diesel|gasolina|cesped|jardin|plantas?|teclado|raton|impresora|tele|television|deberes|examen|poema|hotel|restaurante|lavavajillas|pelo|crema|medicina|fiebre|medico|gato|gatos|perro|perros|bebe|jefe|jefa|marido|mujer|abuelo|abuela|vecin\p{L}*|profesor|coche|carro|camion|motor|tren|autobus|estacion|cocina|horno|sarten|pizza|comida|sopa|cafe|te|cerveza|barbacoa|chimenea|vela|cigarrillo|cigarro|rueda|llanta|techo|grifo|tuberia|bano|ducha|nevera|rodilla|tobillo|pie|pierna|cara|labio|barriga|tiempo|verano|sauna|salsa|zapatos?|calcetines|ordenador|perfume)(?!\p{L})/u,

@@ -25,7 +25,7 @@ function batch(figures: string, { quantity, json, locale }: Options): void {
   const say = sayIn('en')
   const [numbers] = localesOf(locale)
   if (numbers === undefined) {
-    fail(`--locale: “${locale}” is not a language tag. Write one such as en, de or es-ES.`, 2)
+    fail(`--locale: “${locale}” is not a language that is known here. Write one such as en, de or es-ES.`, 2)
     return
   }
   const read = readBatch(figures, quantity, numbers)

@@ -18,7 +18,7 @@ export function claimCommand(): Command {
       const say = sayIn('en')
       const [numbers] = localesOf(locale)
       if (numbers === undefined) {
-        console.error(`--locale: “${locale}” is not a language tag. Write one such as en, de or es-ES.`)
+        console.error(`--locale: “${locale}” is not a language that is known here. Write one such as en, de or es-ES.`)
         process.exitCode = 2
         return
       }

@@ -1,9 +1,9 @@
 // Reads a language tag a person typed.
 
-/** The tag in its canonical form; nothing for one that is none. */
+/** The tag in its canonical form; nothing for one that is none, or whose numbers and words this Node does not know. */
 export function localesOf(tag: string): string[] {
   try {
-    return Intl.getCanonicalLocales(tag)
+    return Intl.NumberFormat.supportedLocalesOf(tag)
   } catch {
     return []
   }

@@ -10,7 +10,7 @@ import { encodePrivacy } from './privacy-id.ts'
 /** `out`: none of the person's checks are counted; `moderates`: those on this server are not, in any case; `note` stands above. */
 export function showPrivacy(say: Say, out: boolean, moderates: boolean, note?: string): ShownMessage {
   const choice = out ? 'in' : 'out'
-  const kept = (['checks', 'drafts', 'counts', 'decisions', 'server', 'not'] as const).map(
+  const kept = (['checks', 'drafts', 'counts', 'decisions', 'families', 'server', 'not'] as const).map(
     one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
   )
   const missing = sayMissing(say)

@@ -1,5 +1,5 @@
 // What a click or a form about a finding means, as a decision; or why it cannot be one.
-import { PermissionFlagsBits, PermissionsBitField } from 'discord.js'
+import { GuildMember, PermissionFlagsBits, PermissionsBitField } from 'discord.js'
 import type { Deciding } from '../../trends/findings/decide.ts'
 import { weekOf, weekPlus } from '../../trends/week.ts'
 import type { Refusal } from '../interaction/refusal.ts'
@@ -71,5 +71,8 @@ function toldOf(channel: object): PermissionsBitField | undefined {
 
 function mayIn(interaction: Clicked, channelId: string): boolean {
   const channel = interaction.guild?.channels.cache.get(channelId)
-  return channel?.permissionsFor(interaction.user.id)?.has(PermissionFlagsBits.SendMessages) ?? false
+  // Whoever interacts comes with the interaction: of members nothing else is kept.
+  const { member } = interaction
+  if (!channel || !(member instanceof GuildMember)) return false
+  return channel.permissionsFor(member).has(PermissionFlagsBits.SendMessages)
 }

@@ -144,6 +144,8 @@ describe('batteries are no cells', () => {
     ['power bank 20000mAh 8x 18650', ['capacity-not-comparable: not-comparable']],
     // However the two are connected, neither can hold this.
     ['power bank 20000mAh 2x 18650', ['capacity: impossible']],
+    // In series each of them has the whole: ordinary as one cell's, it is ordinary however they are connected.
+    ['7.4V 18650 2600mAh 19.24Wh', []],
     ['18650 12V 9900mAh', ['capacity-not-comparable: not-comparable']],
     ['18650 9900mAh with 12V car charger', ['capacity: impossible']],
     ['4x 18650 9900mAh', ['capacity: impossible']],
@@ -196,6 +198,7 @@ describe('watt-hours', () => {
     expect(codes('14500 1.5V 3100mAh')).toEqual(['capacity-not-comparable: not-comparable'])
     expect(weigh('14500 1.5V 3100mAh').findings[0]).toMatchObject({ because: 'converter' })
     expect(codes('14500 1.5V 4650mWh')).toEqual(['milliwatt-hours: not-comparable'])
+    expect(codes('14500 1.5V 3000mAh 3500mWh')).not.toContain('energy-and-capacity: contradiction')
     expect(codes('14500 1.5V 9900mAh')).toEqual(['energy: impossible', 'capacity-not-comparable: not-comparable'])
     expect(codes('14500 3100mAh')).toEqual(['capacity: impossible'])
   })
