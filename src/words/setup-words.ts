@@ -84,6 +84,19 @@ function sayRoles(
   return all.length === 0 ? say(none) : sayList(say, all)
 }
 
+/** Which of the named roles do not see what is for them, and what to change in Discord; at most three. */
+function sayBlind(say: Say, { blind = [] }: Surroundings, part: 'moderators' | 'helpers'): string | undefined {
+  const lines = blind
+    .filter(one => one.of === part)
+    .slice(0, 3)
+    .map(one =>
+      one.is === 'channel'
+        ? say('setup.blind.channel', { role: `<@&${one.role}>`, channel: channelIn(one.channel) })
+        : say('setup.blind.command', { role: `<@&${one.role}>`, command: one.command }),
+    )
+  return lines.length > 0 ? lines.join(' ') : undefined
+}
+
 export const nameLanguage = (say: Say, language: string): string =>
   new Intl.DisplayNames([say.locale], { type: 'language' }).of(language) ?? language
 
@@ -96,6 +109,7 @@ function sayLanguage(say: Say, { language, discordLanguage }: ServerSettings): s
 
 /** The sentence about what no longer works as it is set; nothing where all is well. */
 export function sayWarning(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string | undefined {
+  if (part === 'moderators' || part === 'helpers') return sayBlind(say, around, part)
   const id =
     part === 'reports'
       ? settings.reportsChannel

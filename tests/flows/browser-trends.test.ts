@@ -12,7 +12,6 @@ import {
   press,
   runByClicks,
   tooWide,
-  until,
   wordsOf,
 } from './browser-hands.ts'
 import { caution } from './hands.ts'

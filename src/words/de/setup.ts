@@ -108,6 +108,9 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.missing': 'Ich darf in {channel} nicht posten: Gib mir dort {permissions}, in den Rechten des Kanals.',
   'setup.place.missing-under-posts':
     'Ich darf in {channel} nicht unter Beiträge schreiben: Gib mir dort {permissions}, in den Rechten des Forums.',
+  'setup.blind.channel': '{role} sieht {channel} nicht: Gib der Rolle dort „Kanal ansehen“, oder wähle eine andere.',
+  'setup.blind.command':
+    '{role} wird {command} vielleicht nicht angeboten: Sieh unter Servereinstellungen, Integrationen nach und erlaube es dieser Rolle.',
   'setup.place.gone': 'Den Kanal gibt es nicht mehr. Wähle einen anderen.',
   'setup.place.not-text':
     '{channel} passt hier nicht: Ein Thread, ein Forum oder ein Sprachkanal genügt nicht. Wähle einen Textkanal.',

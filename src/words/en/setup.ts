@@ -103,6 +103,9 @@ export const setup = {
   'setup.place.missing': 'I may not post in {channel}: give me {permissions} there, in the channel’s permissions.',
   'setup.place.missing-under-posts':
     'I may not write under posts in {channel}: give me {permissions} there, in the forum’s permissions.',
+  'setup.blind.channel': '{role} cannot see {channel}: give it “View Channel” there, or choose another role.',
+  'setup.blind.command':
+    '{role} may not be offered {command}: look under Server Settings, Integrations, and allow it for that role.',
   'setup.place.gone': 'That channel is gone. Choose another one.',
   'setup.place.not-text':
     '{channel} cannot serve: a thread, a forum or a voice channel is not enough. Choose a text channel.',

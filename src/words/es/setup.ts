@@ -108,6 +108,9 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.missing': 'No puedo publicar en {channel}: dame allí {permissions}, en los permisos del canal.',
   'setup.place.missing-under-posts':
     'No puedo escribir bajo las publicaciones de {channel}: dame allí {permissions}, en los permisos del foro.',
+  'setup.blind.channel': '{role} no ve {channel}: dale allí «Ver canal», o elige otro rol.',
+  'setup.blind.command':
+    'Puede que a {role} no se le ofrezca {command}: mira en Ajustes del servidor, Integraciones, y permíteselo a ese rol.',
   'setup.place.gone': 'Ese canal ya no existe. Elige otro.',
   'setup.place.not-text':
     '{channel} no sirve aquí: un hilo, un foro o un canal de voz no bastan. Elige un canal de texto.',

@@ -38,7 +38,9 @@ export function showPart(
   const press: Press = (act, label, style) => pressButton(encodeSetup({ revision, act }), label, style)
   const at = parts.indexOf(part)
   const next = parts[at + 1]
-  const warning = extras.note ? undefined : sayWarning(say, settings, around, part)
+  // A place was tried just now; whether a role sees what is for it was not.
+  const tried = extras.note !== undefined && part !== 'moderators'
+  const warning = tried ? undefined : sayWarning(say, settings, around, part)
   const step = say('setup.step', { at: at + 1, of: parts.length, part: say(`setup.part.${part}`) })
   return message([
     ...(extras.note ? [text(extras.note)] : []),
