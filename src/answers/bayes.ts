@@ -9,7 +9,9 @@ export type Sayings = { readonly phrasings: readonly (readonly string[])[]; read
 /** A word of the body counts as if it stood in this share of one phrasing. */
 const bodyCounts = 0.3
 /** What a word counts that an entry never uses, as a share of its phrasings. */
-const unseen = 0.003
+const unseen = 0.001
+/** So many phrasings are added to each entry's own, so that a word in one of few tells no more than one in one of many. */
+const fewest = 80
 
 /** Words, and neighbours as pairs, each once. */
 const marksOf = (words: readonly string[]): Set<string> =>
@@ -24,7 +26,7 @@ export function openBayes(entries: readonly Sayings[]): (words: readonly string[
     }
     for (const phrasing of phrasings) add(phrasing, 1)
     add(body, bodyCounts)
-    return { counts, size: phrasings.length + 1 }
+    return { counts, size: phrasings.length + fewest }
   })
   const known = new Set(counted.flatMap(({ counts }) => [...counts.keys()]))
   return words => {

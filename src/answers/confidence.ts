@@ -27,20 +27,20 @@ export const muchInCommon = 4
  * finds it.
  */
 const weights: Signs & { readonly constant: number } = {
-  constant: -3.8,
+  constant: -3.3,
   common: 3.2,
-  close: 3.6,
+  close: 2.8,
   exact: 4.5,
-  agreed: 1.8,
-  astray: -1.8,
-  elsewhere: -4.5,
+  agreed: 2.1,
+  astray: -2.4,
+  elsewhere: -4.7,
 }
 
 /**
  * From here on an answer is shown; below, only the nearest topics. A wrong answer costs more than a second tap, but not where
  * something may be burning: there, a needless “get away” costs less than a missing one.
  */
-const sureFrom: Record<CautionKind, number> = { line: 0.7, full: 0.7, emergency: 0.5 }
+const sureFrom: Record<CautionKind, number> = { line: 0.77, full: 0.77, emergency: 0.5 }
 /** From here on a question is an entry's own phrasing but for a slip; below, one word in common is not enough. */
 const nearlyExact = 0.9
 

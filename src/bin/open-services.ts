@@ -5,6 +5,7 @@ import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
+import type { FamilyFiles } from '../discord/families/family-files.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
@@ -22,6 +23,7 @@ import { openInstalledAnswers } from '../packs/installed-answers.ts'
 import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
+import { openTextReader, type TextReader } from '../readers/text-file.ts'
 import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
@@ -100,6 +102,7 @@ export async function openServices(
     drafts,
     logs,
     photos,
+    files: familyFiles(openTextReader(config.attachmentOrigins)),
     answers: openInstalledAnswers(config.rules, log),
     trends: trends.services,
     traces: tracesWith(openTraces(db, trends.seal, leftOut), checks),
@@ -155,6 +158,20 @@ async function openFamilies(
   const made = openFamilyPrograms(programs, lookedAtAnyway)
   return openFamilyDesk(openFamilyStore(db), programs, made, constructions, sha256, now)
 }
+
+/** Families as files; YAML is loaded when the first is read or written. */
+const familyFiles = (reader: TextReader): FamilyFiles => ({
+  async read(link, id) {
+    const [{ readFamilyFile }, { fileLimits }] = await Promise.all([
+      import('../packs/read-family-file.ts'),
+      import('../families/exchange/exchange.ts'),
+    ])
+    const file = await reader.read(link, fileLimits.bytes)
+    if (file.ok) return readFamilyFile(file.text, id)
+    return file.why === 'too-large' ? { ok: false, tooLarge: fileLimits.bytes / 1024 } : { ok: false, yaml: file.why }
+  },
+  write: async facts => (await import('../packs/read-family-file.ts')).writeFamilyFile(facts),
+})
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */
 function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {

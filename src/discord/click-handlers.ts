@@ -6,6 +6,9 @@ import { checkClick } from './check/check-click.ts'
 import { factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
+import { waitingClick } from './check/waiting/waiting-click.ts'
+import { familyClick } from './families/family-click.ts'
+import { familyStartClick } from './families/start-family.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
@@ -15,6 +18,7 @@ import { trendsClick } from './trends/trends-click.ts'
 const handlers = [
   checkClick,
   handClick,
+  waitingClick,
   factsClick,
   askClick,
   logClick,
@@ -24,6 +28,8 @@ const handlers = [
   linksClick,
   setupClick,
   letterClick,
+  familyClick,
+  familyStartClick,
 ]
 
 export const clickHandlers: ReadonlyMap<string, ClickHandler> = new Map(handlers.map(one => [one.mark, one]))

@@ -3,6 +3,7 @@ import { askCommand, findAnswerCommand } from './answers/ask-command.ts'
 import { buyingCommand } from './buying/buying-command.ts'
 import { claimCommand, readClaimsCommand } from './check/claims/claim-command.ts'
 import { checkCommand } from './check/commands/check.ts'
+import { familyCommand } from './families/family-command.ts'
 import type { Command, MessageCommand } from './interaction/command.ts'
 import { logCommand } from './logs/log-command.ts'
 import { privacyCommand } from './privacy/privacy-command.ts'
@@ -18,6 +19,7 @@ export const commands: readonly Command[] = [
   trendsCommand,
   privacyCommand,
   setupCommand,
+  familyCommand,
 ]
 
 export const messageCommands: readonly MessageCommand[] = [readClaimsCommand, findAnswerCommand]

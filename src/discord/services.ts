@@ -12,6 +12,7 @@ import type { Traces } from '../server/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { FairUse } from './fair-use/open-fair-use.ts'
 import type { FamilyDesk } from './families/family-desk.ts'
+import type { FamilyFiles } from './families/family-files.ts'
 import type { KeyedQueue } from './interaction/keyed-queue.ts'
 import type { Pictures } from './pictures/pictures.ts'
 import type { Posts } from './posts/post.ts'
@@ -42,6 +43,7 @@ export type Services = {
   /** What channels see. */
   readonly posts: Posts
   readonly photos: PhotoReader
+  readonly files: FamilyFiles
   readonly trends: TrendsServices
   readonly traces: Traces
   readonly queue: KeyedQueue

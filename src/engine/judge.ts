@@ -3,7 +3,7 @@
 import { doubtfulFrom, signWeight, type Verdict } from '../ground/verdicts.ts'
 import type { Answer, Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
-import type { Places } from './outlook/space.ts'
+import type { Places } from './outlook/places.ts'
 import type { Rule } from './pack/pack.ts'
 
 /** A rule that fired. */

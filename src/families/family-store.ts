@@ -1,4 +1,5 @@
 // What the families' room needs of a store: families changed by compare-and-set, versions only ever added, and what belongs to them.
+import type { Outcome } from '../trends/outcome.ts'
 import type { ServerFamily, Version } from './family.ts'
 import type { Reference } from './strength/references.ts'
 
@@ -31,6 +32,9 @@ export type FamilyPhoto = {
 }
 export type PhotoHead = Omit<FamilyPhoto, 'bytes'> & { readonly size: number }
 
+/** What the back-test needs of an outcome. */
+export type Tested = Pick<Outcome, 'reporter' | 'options'>
+
 export type FamilyStore = {
   /** A server's families, those in force first, then by name. */
   heads(server: string): Promise<readonly FamilyHead[]>
@@ -61,6 +65,8 @@ export type FamilyStore = {
   removePhoto(server: string, id: string): Promise<void>
   /** Counts one trial of a server in a week; false where `most` were made already. */
   countTrial(server: string, week: string, most: number): Promise<boolean>
+  /** Outcomes of a family (null: none known) in weeks from `from` to `to`, for the back-test; at most `most`, in no order of time. */
+  outcomes(server: string, family: string | null, from: string, to: string, most: number): Promise<readonly Tested[]>
   /** Deletes a family that never came into force, with all that belongs to it. */
   discard(server: string, id: string, revision: number): Promise<Saving>
   /** Deletes everything of a server's families. */

@@ -8,6 +8,8 @@ export type SessionLimits = {
   readonly resetAfter?: number
   /** Identifies within five seconds, for each remainder of the shard's number by this; when left out, nobody is held to it. */
   readonly maxConcurrency?: number
+  /** How many shards Discord recommends; 1 when left out. */
+  readonly shards?: number
 }
 
 export type Access = {
@@ -16,6 +18,7 @@ export type Access = {
   valid: boolean
   /** A close code that every identify meets, or null. */
   refuses: number | null
+  readonly shards: number
   /** What `GET /gateway/bot` says of sessions. */
   sessionStartLimit(): { total: number; remaining: number; reset_after: number; max_concurrency: number }
   /** Begins a session for a shard, or says why not: another identify was within five seconds, or none is left. */
@@ -27,7 +30,7 @@ const windowMs = 5_000
 
 /** Lets this token in; `now` in milliseconds since 1970. */
 export function openAccess(token: string, limits: SessionLimits, now: () => number): Access {
-  const { total = 1000, resetAfter = 86_400_000, maxConcurrency } = limits
+  const { total = 1000, resetAfter = 86_400_000, maxConcurrency, shards = 1 } = limits
   const concurrency = maxConcurrency ?? 16
   const last = new Map<number, number>()
   let remaining = limits.remaining ?? total
@@ -39,6 +42,7 @@ export function openAccess(token: string, limits: SessionLimits, now: () => numb
   }
   return {
     token,
+    shards,
     valid: true,
     refuses: null,
     sessionStartLimit() {

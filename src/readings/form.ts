@@ -1,5 +1,6 @@
 // What a form for a reading asks, and how its typed fields become one value with its uncertainty.
 
+import { guard } from '../ground/guard-band.ts'
 import type { MeasuredQuantity, Quantity } from '../ground/quantities.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from './densities.ts'
 import { type Instrument, instrumentsFor, type MenuInstrument, standardUncertainty } from './instrument.ts'
@@ -68,14 +69,14 @@ export type FormReading =
 
 /**
  * Reads a filled form: value in the quantity's canonical unit and its standard uncertainty. Without an instrument a measured
- * value is taken with the widest of its menu, never as exact. `limit`: what it will be held against, in the same unit, where that is known.
+ * value is taken with the widest of its menu, never as exact. `limits`: what it will be held against, in the same unit, as far as that is known.
  */
 export function readForm(
   quantity: Quantity,
   typed: Readonly<Record<string, string>>,
   instrument: Instrument | undefined,
   locale: string,
-  limit?: number,
+  limits: readonly number[] = [],
 ): FormReading {
   const values: Partial<Record<FormField['id'], { value: number; u: number }>> = {}
   const refusals: { field: FormField['id']; refusal: TypedRefusal }[] = []
@@ -90,7 +91,7 @@ export function readForm(
           value: read.value,
           u: field.printed
             ? 0
-            : uncertainty(field.quantity, read.value, instrument, field.quantity === quantity ? limit : undefined),
+            : uncertainty(field.quantity, read.value, instrument, field.id === 'value' ? limits : []),
         }
     }
   }
@@ -101,20 +102,20 @@ export function readForm(
 /**
  * The standard uncertainty of a measured value; without an instrument, the widest of those that measure it.
  *
- * Where the value will be held against a `limit`, it is taken at the wider of the two: the question is what a cell exactly on the
- * limit would show. An uncertainty in percent is smaller at a reading below the limit than at the limit itself; taken there, it
- * would call 2.9 % of cells on the limit below it, not 2.3 %.
+ * Where one of the `limits` that the value will be held against lies above it and near, it is taken at that limit: the question is
+ * what a cell exactly on the limit would show. An uncertainty in percent is smaller at a reading below the limit than at the limit
+ * itself; taken there, it would call 2.9 % of cells on the limit below it, not 2.3 %.
  */
 export function uncertainty(
   quantity: MeasuredQuantity,
   value: number,
   instrument: Instrument | undefined,
-  limit = value,
+  limits: readonly number[] = [],
 ): number {
-  const widest = Math.max(Math.abs(value), Math.abs(limit))
-  if (instrument) return standardUncertainty(quantity, widest, instrument)
-  const all = instrumentsFor(quantity).map(kind => standardUncertainty(quantity, widest, { kind }))
-  return Math.max(0, ...all)
+  const kinds = instrument ? [instrument] : instrumentsFor(quantity).map((kind): Instrument => ({ kind }))
+  const at = (reading: number) => Math.max(0, ...kinds.map(kind => standardUncertainty(quantity, reading, kind)))
+  const near = limits.filter(limit => limit > value && limit - value <= 2 * guard * at(limit))
+  return Math.max(at(value), ...near.map(at))
 }
 
 type Values = Partial<Record<FormField['id'], { value: number; u: number }>>

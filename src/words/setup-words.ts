@@ -51,7 +51,9 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
     case 'review':
       return channel(settings.reviewChannel)
     case 'moderators':
-      return sayRoles(say, settings, around)
+      return sayRoles(say, settings.moderatorRoles, around, 'setup.now.no-roles')
+    case 'helpers':
+      return sayRoles(say, settings.helperRoles, around, 'setup.now.no-helpers')
     case 'language':
       return sayLanguage(say, settings)
     case 'recording': {
@@ -69,11 +71,17 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
   }
 }
 
-function sayRoles(say: Say, { moderatorRoles }: ServerSettings, { goneRoles }: Surroundings): string {
-  const named = moderatorRoles.filter(role => !goneRoles.includes(role)).map(role => `<@&${role}>`)
-  const gone = goneRoles.length > 0 ? [say('setup.now.gone-roles', { count: goneRoles.length })] : []
+function sayRoles(
+  say: Say,
+  roles: readonly string[],
+  { goneRoles }: Surroundings,
+  none: 'setup.now.no-roles' | 'setup.now.no-helpers',
+): string {
+  const missing = roles.filter(role => goneRoles.includes(role)).length
+  const named = roles.filter(role => !goneRoles.includes(role)).map(role => `<@&${role}>`)
+  const gone = missing > 0 ? [say('setup.now.gone-roles', { count: missing })] : []
   const all = [...named, ...gone]
-  return all.length === 0 ? say('setup.now.no-roles') : sayList(say, all)
+  return all.length === 0 ? say(none) : sayList(say, all)
 }
 
 export const nameLanguage = (say: Say, language: string): string =>

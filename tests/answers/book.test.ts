@@ -21,6 +21,10 @@ describe('a question is looked up in the language that it is in, whatever its wr
     ['Hilfe mein Akku raucht', 'de', 'hot-or-smoking'],
     ['help my battery is smoking', 'en', 'hot-or-smoking'],
     ['ayuda sale humo', 'es', 'hot-or-smoking'],
+    // No small word tells.
+    ['gefälschte Zellen erkennen', 'de', 'is-mine-fake'],
+    ['celda hinchada', 'es', 'hot-or-smoking'],
+    ['swollen cell', 'en', 'hot-or-smoking'],
   ] as const)('%s', (question, language, id) => {
     for (const reads of [['en'], ['de'], ['es'], ['es', 'de']] as const) {
       const found = book.lookUp(question, reads)
@@ -42,6 +46,11 @@ describe('a sign of danger is answered by getting away, however unsure the searc
     ['HELP its hissing on my desk', 'en'],
     ['my cat knocked the battery over and now it is hissing', 'en'],
     ['es zischt', 'de'],
+    ['there is a puddle under my battery', 'en'],
+    ['it popped and turned black at one end', 'en'],
+    ['akku wird von selbst warm', 'de'],
+    ['die zelle ist unten verfärbt', 'de'],
+    ['la celda está chamuscada', 'es'],
     ['der akku vom hund seinem halsband ist aufgebläht', 'de'],
     ['huele raro y está caliente', 'es'],
   ] as const)('%s', (question, language) => {

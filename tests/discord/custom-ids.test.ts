@@ -8,7 +8,9 @@ import { checkIds } from '../../src/discord/check/check-id.ts'
 import { factsIds } from '../../src/discord/check/facts/facts-codec.ts'
 import { handOverIds } from '../../src/discord/check/hand-over/hand-over-id.ts'
 import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
+import { waitingIds } from '../../src/discord/check/waiting/waiting-id.ts'
 import { clickHandlers } from '../../src/discord/click-handlers.ts'
+import { familyIds, familyStartIds } from '../../src/discord/families/family-id.ts'
 import { type IdKind, idKind, oneOf, silent } from '../../src/discord/interaction/id-kind.ts'
 import { flag, revision } from '../../src/discord/interaction/id-parts.ts'
 import { logQuestionIds } from '../../src/discord/logs/read-log.ts'
@@ -28,6 +30,7 @@ const kind = <T>(ids: IdKind<T>, words: readonly string[]): Kind => ({
 const kinds: readonly Kind[] = [
   kind(checkIds, ['pick', 'show', 'measured', 'consent', 'unwrap', 'bench', 'yes', 'no', 'know']),
   kind(handOverIds, ['hands', 'take', 'asked', 'sent-back', 'go-on']),
+  kind(waitingIds, ['all', 'help', 'free', 'mine', 'chosen']),
   kind(askIds, ['show', 'post', 'choose', '-']),
   kind(buyingIds, ['open', 'view', 'turn', 'post', 'region', 'later', ...buyingParts, ...regions]),
   kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),
@@ -46,6 +49,22 @@ const kinds: readonly Kind[] = [
     ...releaseExports,
   ]),
   kind(factsIds, ['c3500', 'i9,8', 'f18650', 'c3500,00', 'f18650_c1']),
+  kind(familyIds, [
+    'f-abcdefgh',
+    'f-a1b2c3d4',
+    'see',
+    'page',
+    'try',
+    'made',
+    'legs',
+    'rewrap',
+    'on',
+    'agreed',
+    'back',
+    'k1',
+    'fake-of',
+  ]),
+  kind(familyStartIds, ['new', 'look']),
   kind(logQuestionIds, ['9f86d081884c7d659a2f']),
 ]
 

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { decodeClick, encodeClick } from '../../src/discord/check/check-id.ts'
 import { decodeFacts, encodeFacts } from '../../src/discord/check/facts/facts-codec.ts'
 import { factsOfClaim } from '../../src/discord/check/facts/facts-of-claim.ts'
+import { factsOfLog } from '../../src/discord/check/facts/facts-of-log.ts'
 import { type Answer, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { formatNames } from '../../src/ground/formats.ts'
@@ -33,6 +34,7 @@ const ids = [
   'chemistry',
   'measured-capacity',
   'test-current',
+  'load-test',
 ]
 const facts = fc.record(Object.fromEntries(ids.map(id => [id, asked(id)])), { requiredKeys: [] })
 
@@ -40,7 +42,7 @@ test('every set of facts the shipped packs ask for survives, within a hundred ch
   fc.assert(
     fc.property(facts, given => {
       expect(decodeFacts(encodeFacts(given))).toEqual(given)
-      const { 'measured-capacity': _m, 'test-current': _t, ...claimed } = given
+      const { 'measured-capacity': _m, 'test-current': _t, 'load-test': _l, ...claimed } = given
       const id = encodeClick({ check: 'x'.repeat(20), revision: 46_655, act: { is: 'know', facts: claimed } })
       expect(id.length).toBeLessThanOrEqual(100)
       expect(decodeClick(id)).toMatchObject({ act: { is: 'know', facts: claimed } })
@@ -121,5 +123,32 @@ describe('what a claim answers', () => {
     if (asked?.kind !== 'options') throw new Error('no other sizes')
     for (const { id } of asked.options.filter(one => one.id !== 'none'))
       expect(factsOfClaim(readClaims(id, 'en-US'))).toMatchObject({ 'other-format': option(id) })
+  })
+})
+
+describe('what a discharge answers', () => {
+  const run = (current_A: number) =>
+    ({ room_C: 21, figures: { meanCurrent: { value: current_A } } }) as unknown as Parameters<typeof factsOfLog>[0]
+  const found = (...codes: string[]) => codes.map(code => ({ code })) as unknown as Parameters<typeof factsOfLog>[1]
+
+  test.each([
+    ['too-hot-at-claimed-current', 'too-hot'],
+    ['gives-out-at-claimed-current', 'gave-out'],
+    ['holds-claimed-current', 'held'],
+  ])('a test at the claimed current, %s, with and without a label', (code, load) => {
+    expect(factsOfLog(run(20), found(code), undefined)).toEqual({ 'load-test': option(load) })
+    expect(factsOfLog(run(20), found('far-below-label', code), 3000)).toEqual({
+      'claimed-capacity': reading(3000),
+      'measured-capacity': option('under-half'),
+      'test-current': option('high'),
+      'load-test': option(load),
+    })
+    const asked = questions.get('load-test')?.answer
+    expect(asked?.kind === 'options' && asked.options.map(one => one.id)).toContain(load)
+  })
+
+  test('nothing is said of a current that was not claimed, nor of a capacity without a label', () => {
+    expect(factsOfLog(run(1), found('label-reached'), 3000)).not.toHaveProperty('load-test')
+    expect(factsOfLog(run(1), found(), undefined)).toEqual({})
   })
 })

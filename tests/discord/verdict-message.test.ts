@@ -17,6 +17,7 @@ import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const now = Date.UTC(2026, 10, 25)
@@ -26,7 +27,7 @@ const noPictures = {
   forBench: async () => undefined,
   ofDrawing: async () => undefined,
 }
-const withoutPictures = { pictures: noPictures, families: { programsFor: async () => openPrograms([]) } }
+const withoutPictures = { pictures: noPictures, families: { ...noFamilies, programsFor: async () => openPrograms([]) } }
 
 const textsOf = (message: ShownMessage): string[] =>
   message.components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : []))

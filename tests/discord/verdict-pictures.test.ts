@@ -21,6 +21,7 @@ import { pictureKey } from '../../src/pictures/png.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
@@ -47,7 +48,7 @@ async function verdictMessage(program: Program, answers: Answers) {
   } as const
   return showScreen(say, program, screenOf(program, check), {
     pictures,
-    families: { programsFor: async () => openPrograms([]) },
+    families: { ...noFamilies, programsFor: async () => openPrograms([]) },
   })
 }
 

@@ -56,6 +56,22 @@ const disc = (made: string): RawTraits => ({
   },
 })
 
+/** The wrong disc beside weld marks is another cell's plus end, where either alone may be misread. */
+const discWithWelds = (made: string): RawTraits => ({
+  'vent-disc': {
+    made: [made],
+    against: [
+      ...(disc(made)['vent-disc']?.against ?? []),
+      ...(disc(made)['vent-disc']?.against ?? []).map(one => ({
+        ...one,
+        ...another,
+        tells: 'must' as const,
+        together: { 'weld-dots': ['pair', 'lines'] },
+      })),
+    ],
+  },
+})
+
 /** By the id of the family in the pack that was written by hand. */
 export const unnamedFamilies: Readonly<Record<string, Facts>> = {
   'unnamed-18650-a': factsOf('f-unnameda', 'unnamed 18650 A', '18650', {
@@ -82,17 +98,17 @@ const brindlewick: RawTraits = {
 const brindlewick18650: RawTraits = {
   ...brindlewick,
   dimples: { made: ['two'], against: [against('must', ['none', 'other'], another)], remarks: [nothing(['two'])] },
-  'weld-dots': { made: ['none'], against: [against('moderate', ['pair'])] },
+  'weld-dots': { made: ['none'], against: [against('moderate', ['pair', 'lines'])] },
 }
 const tarnhollow: RawTraits = {
   'code-place': { made: ['can'], against: [against('must', ['wrap'], counterfeit), against('moderate', ['nowhere'])] },
   'code-print': { remarks: [nothing(['faint', 'dark', 'smeared', 'solid'])] },
   'lettering-place': {
     made: ['wrap', 'can', 'nowhere'],
-    against: [against('must', ['clear-wrap'], another)],
+    against: [against('must', ['clear-wrap'], { ...another, ...rewrap })],
     remarks: [nothing(['wrap', 'can', 'nowhere'])],
   },
-  dimples: { remarks: [nothing(['none'])] },
+  dimples: { remarks: [nothing(['none', 'other'])] },
 }
 const legs = (made: string): RawTraits => ({
   legs: {
@@ -111,7 +127,7 @@ const possible = (format: string) => [...also(format), `capacity-impossible-${fo
 
 export const inventedFamilies: Readonly<Record<string, Facts>> = {
   'brindlewick-heron': factsOf('f-bwheron', 'Brindlewick Heron', '18650', {
-    traits: { ...brindlewick18650, ...legs('four'), ...disc('raised-button') },
+    traits: { ...brindlewick18650, ...legs('four'), ...discWithWelds('raised-button') },
     figures: { capacity: { typical: 2500 } },
     alsoEnough: also('18650'),
   }),
@@ -119,7 +135,7 @@ export const inventedFamilies: Readonly<Record<string, Facts>> = {
     traits: {
       ...brindlewick18650,
       legs: { made: ['three'], against: [against('must', ['four', 'five', 'other'], another)] },
-      ...disc('four-lines'),
+      ...discWithWelds('four-lines'),
     },
     alsoEnough: possible('18650'),
   }),
@@ -128,8 +144,8 @@ export const inventedFamilies: Readonly<Record<string, Facts>> = {
       ...brindlewick,
       ...legs('three'),
       ...disc('smooth'),
-      dimples: { made: ['none'], remarks: [nothing(['none'])] },
-      'weld-dots': { remarks: [nothing(['pair'])] },
+      dimples: { made: ['none'], against: [against('moderate', ['two', 'other'])], remarks: [nothing(['none'])] },
+      'weld-dots': { remarks: [nothing(['pair', 'lines'])] },
     },
     alsoEnough: possible('21700'),
   }),
@@ -138,7 +154,7 @@ export const inventedFamilies: Readonly<Record<string, Facts>> = {
       ...tarnhollow,
       ...disc('smooth'),
       legs: { made: ['five'], against: [against('must', ['three', 'four', 'other'], another)] },
-      'weld-dots': { made: ['pair'], against: [against('moderate', ['none'])], remarks: [nothing(['pair'])] },
+      'weld-dots': { made: ['pair'], against: [against('moderate', ['none'])], remarks: [nothing(['pair', 'lines'])] },
     },
     alsoEnough: possible('18650'),
   }),
@@ -146,8 +162,8 @@ export const inventedFamilies: Readonly<Record<string, Facts>> = {
     traits: {
       ...tarnhollow,
       ...legs('four'),
-      ...disc('four-lines'),
-      'weld-dots': { made: ['none'], against: [against('moderate', ['pair'])] },
+      ...discWithWelds('four-lines'),
+      'weld-dots': { made: ['none'], against: [against('moderate', ['pair', 'lines'])] },
     },
     alsoEnough: possible('21700'),
   }),

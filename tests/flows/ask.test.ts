@@ -43,7 +43,7 @@ describe('/ask', () => {
     const message = await ask('my cell is hissing and smoking')
     expect(buttons(message).map(one => one.label)).toEqual(['Post it in this channel'])
     expect(text(message)).toMatch(
-      /^> .*\nIs it burning.*\*\*Get away from the cell now and call your emergency number\.\*\*[\s\S]*### It gets hot, hisses, smokes or swells/,
+      /^> .*\nIs the cell burning.*\*\*Get away from the cell now and call your emergency number\.\*\*[\s\S]*### It gets hot, hisses, smokes or swells/,
     )
     expect(text(await ask('sizzling noise from my headlamp'))).toMatch(/\*\*Get away from the cell now/)
   })

@@ -129,7 +129,7 @@ test('a review channel that everybody has come to read since gets no question an
   }
   room.standIn.changeRights(demoReportsChannel, {})
   expect(await ask()).toBe(0)
-  expect(text(messageOf(await warden.person.run('check waiting')))).toMatch(/asks a moderator/)
+  expect(text(messageOf(await warden.person.run('check waiting')))).toMatch(/stuck since/)
   room.standIn.changeRights(demoReportsChannel, {
     forbid: [{ who: server, what: ['view'] }],
     permit: [

@@ -86,6 +86,21 @@ test('the count begins anew after its time', async () => {
   expect(await identify()).toEqual(ready)
 })
 
+test('as many shards as Discord recommends, and each server at its own', async () => {
+  // The second server falls to shard 1 of 2: its id, without the lowest 22 bits, is odd.
+  const odd = String(1n << 22n)
+  const members = { [ids.wren]: [] }
+  const channels = [{ id: '900000000000000501', name: 'chatter', kind: 'text' as const }]
+  const further = { id: odd, name: 'Odd', locale: 'de', roles: [], channels, members, install: 'bot' as const }
+  const even = { ...further, id: String(1n << 23n), channels: [] }
+  await open({ scenario: { ...hobbyServer, servers: [further, even] }, sessions: { shards: 2 } })
+  const bot = await startTinyBot(standIn, [], async () => {}, { shards: 'auto' })
+  closing.push(bot.stop)
+  expect(bot.client.ws.shards.size).toBe(2)
+  expect(bot.client.guilds.cache.get(odd)?.shardId).toBe(1)
+  expect(bot.client.guilds.cache.get(even.id)?.shardId).toBe(0)
+})
+
 test('max_concurrency 1: a second identify within five seconds is an invalid session', async () => {
   let now = Date.parse('2026-11-02T10:00:00Z')
   await open({ now: () => now, sessions: { maxConcurrency: 1 } })

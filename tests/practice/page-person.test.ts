@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+import { tooWide } from '../flows/browser-hands.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
@@ -26,7 +27,7 @@ const scenario = {
   ],
 }
 
-describe.skipIf(!there).each([390, 1200])('the page at %i pixels', width => {
+describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width => {
   let standIn: StandIn
   let bot: TinyBot
   let browser: Browser
@@ -66,7 +67,11 @@ describe.skipIf(!there).each([390, 1200])('the page at %i pixels', width => {
     expect(await shown('This is a rehearsal')).toBe(true)
     expect(await shown('You are Wren (newcomer). You read American English.')).toBe(true)
     expect(await shown('What Wren sees in bench on Torch Makers')).toBe(true)
+    expect(await tooWide(page)).toEqual([])
+    await page.getByRole('button', { name: 'About Wren' }).click()
+    expect(await tooWide(page)).toEqual([])
     await page.getByRole('button', { name: 'For testers' }).click()
+    expect(await tooWide(page)).toEqual([])
     expect(await shown('For testers: each of these makes Discord behave badly on purpose')).toBe(true)
   })
 

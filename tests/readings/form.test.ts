@@ -58,9 +58,10 @@ test("a form and its menu of instruments fit into one of Discord's forms (five c
 
 test('a reading that is held against a limit is as uncertain as the wider of the two', () => {
   const hobby = { kind: 'hobby-load' } as const
-  const u = (limit?: number) => value(readForm('capacity', { value: '2000 mAh' }, hobby, 'en', limit)).u
-  // 2 % and 5 mAh, at 2,000 and at 3,000 mAh.
-  expect(u()).toBeCloseTo(45 / Math.sqrt(3), 9)
+  const u = (...limits: number[]) => value(readForm('capacity', { value: '2900 mAh' }, hobby, 'en', limits)).u
+  // 2 % and 5 mAh, at 2,900 and at 3,000 mAh; limits below, and those far above, do not matter.
+  expect(u()).toBeCloseTo(63 / Math.sqrt(3), 9)
   expect(u(3000)).toBeCloseTo(65 / Math.sqrt(3), 9)
-  expect(u(1000)).toBe(u())
+  expect(u(2800, 9000)).toBe(u())
+  expect(u(2800, 3000, 9000)).toBe(u(3000))
 })

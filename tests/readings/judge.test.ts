@@ -96,7 +96,7 @@ describe('a cell that meets its minimum is seldom called below it', () => {
       for (let trial = 0; trial < trials; trial++) {
         // One draw in each of 20,000 equal slices of probability: the rate is exact to 1/20,000.
         const value = limit + errorAt((trial + uniformFrom(chance, 0, 1)) / trials)
-        const taken = uncertainty(quantity, value, instrument, limit)
+        const taken = uncertainty(quantity, value, instrument, [limit])
         if (zone({ value, u: taken, limit, side: 'lower' }) === 'below') wrong++
       }
       return wrong / trials

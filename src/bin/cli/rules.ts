@@ -1,4 +1,4 @@
-// cellwary rules check DIR: validates rule packs and answers, runs their cases, prints coverage; an empty run fails.
+// cellwary rules: checks packs and answers with their cases and coverage (an empty run fails), begins, lists, compares and tries them.
 import { Command } from 'commander'
 import { type Entry, languages } from '../../answers/entry.ts'
 import { dayOf } from '../../engine/day-of.ts'
@@ -9,13 +9,18 @@ import { loadPacks } from '../../packs/load-packs.ts'
 import { shippedRules } from '../../packs/shipped-rules.ts'
 import { sayProblem } from '../../words/problem-words.ts'
 import { sayIn } from '../../words/say.ts'
+import { diffCommand } from './rules-diff.ts'
+import { listCommand } from './rules-list.ts'
+import { newCommand } from './rules-new.ts'
+import { tryCommand } from './rules-try.ts'
 
 export function rulesCommand(): Command {
   const check = new Command('check')
     .description('Validate rule packs, run their cases, and check the answers beside them.')
     .argument('<dir>', 'a folder with a pack.yaml, or a folder of such folders')
     .option('--beside <dir>', 'packs that the checked ones may use', shippedRules)
-    .action(async (dir: string, options: { beside: string }) => {
+    .option('--json', 'problems and counts as JSON')
+    .action(async (dir: string, options: { beside: string; json?: boolean }) => {
       const say = sayIn('en')
       const beside = (await loadPacks(options.beside)).packs.map(loaded => loaded.pack)
       const loaded = (await loadPacks(dir)).packs.map(one => one.pack)
@@ -29,6 +34,13 @@ export function rulesCommand(): Command {
       const shippedAnswers = (await loadAnswers(answersIn(options.beside))).entries
       const answers = await loadAnswers(answersIn(dir), shippedAnswers)
       const problems = [...report.problems, ...answers.problems]
+      if (options.json) {
+        const told = problems.map(({ file, problem }) => ({ file, problem, says: sayProblem(say, problem) }))
+        console.log(JSON.stringify({ packs: report.packs, missing: report.missing, problems: told }, null, 2))
+        const nothing = report.packs.length === 0 && answers.entries.length === 0
+        process.exitCode = nothing || problems.length > 0 ? 1 : 0
+        return
+      }
       for (const { file, problem } of problems) console.error(`${file}: ${sayProblem(say, problem)}`)
       for (const one of report.packs)
         console.log(
@@ -50,7 +62,13 @@ export function rulesCommand(): Command {
       if (empty) console.error(`${dir}: no rule pack here. Name a folder that holds a pack.yaml.`)
       process.exitCode = empty || problems.length > 0 ? 1 : 0
     })
-  return new Command('rules').description('Work on rule packs.').addCommand(check)
+  return new Command('rules')
+    .description('Work on rule packs.')
+    .addCommand(check)
+    .addCommand(newCommand())
+    .addCommand(listCommand())
+    .addCommand(diffCommand())
+    .addCommand(tryCommand())
 }
 
 /** How many entries there are, and how many of them in each language. */

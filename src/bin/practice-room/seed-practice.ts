@@ -6,6 +6,7 @@ import { unsettled } from '../../server/settings.ts'
 import { demoOutcomes } from '../../trends/demo.ts'
 import { weekOf, weekPlus } from '../../trends/week.ts'
 import { demoCastOf } from './demo-cast.ts'
+import { seedFamilies } from './demo-families.ts'
 import { demoLinks } from './demo-links.ts'
 import { demoReportsChannel, demoServer, demoWardens } from './demo-server.ts'
 
@@ -24,6 +25,7 @@ export async function seedPractice(services: Services): Promise<void> {
     // Whoever clicks meanwhile is answered.
     if (i % 50 === 0) await turn()
   }
+  await seedFamilies(services, server)
   await services.servers.save({
     ...unsettled(server),
     revision: 1,

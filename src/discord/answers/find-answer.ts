@@ -12,7 +12,7 @@ import { type Asked, showAnswer, showNoAnswer } from './show-answer.ts'
 /** Where no answer is sure, so many questions are offered. */
 const mostNear = 5
 
-/** Looks the question up in the language that it is in, and answers in that, whatever the person has set. */
+/** Looks the question up in the language that it is in, and answers whoever typed it in that, whatever they have set. */
 export async function findAnswer(
   services: Services,
   interaction: BaseInteraction,
@@ -22,7 +22,9 @@ export async function findAnswer(
   const book = await services.answers()
   const spoken = await sayInPublic(services, serverOf(interaction), interaction.guildLocale)
   const found = book.lookUp(asked.question ?? '', [languageOf(say.locale), languageOf(spoken.locale)])
-  const asking = found.language === languageOf(say.locale) ? say : sayIn(found.language)
+  // A helper who looks up somebody else's message reads it in their own language.
+  const own = asked.to !== null || found.language === languageOf(say.locale)
+  const asking = own ? say : sayIn(found.language)
   if (!found.answer) return showNoAnswer(asking, asked, found.near.slice(0, mostNear))
   const near = [...new Set([...relatedTo(book, found.answer), ...found.near])]
   return showAnswer(asking, { ...asked, entry: found.answer, near, mayPost: mayWriteHere(interaction) })

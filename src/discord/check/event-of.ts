@@ -2,6 +2,7 @@
 import type { CheckEvent } from '../../check/events.ts'
 import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
+import { atomsOf } from '../../engine/conditions.ts'
 import { tools } from '../../ground/tools.ts'
 import { fieldsOf, readForm } from '../../readings/form.ts'
 import type { MenuInstrument } from '../../readings/instrument.ts'
@@ -64,11 +65,18 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program):
     ? interaction.fields.getStringSelectValues(instrumentField)
     : []
   const known = kind !== undefined && kind !== otherInstrument
-  const read = readForm(quantity, typed, known ? { kind: kind as MenuInstrument } : undefined, interaction.locale)
+  const instrument = known ? { kind: kind as MenuInstrument } : undefined
+  const read = readForm(quantity, typed, instrument, interaction.locale, limitsOf(program, id))
   if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
   const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
   return { ok: true, event: { is: 'answer', question: id, answer } }
 }
+
+/** What the rules in scope hold a reading against. */
+const limitsOf = ({ rules }: Program, id: string): number[] =>
+  rules
+    .flatMap(rule => atomsOf(rule.when))
+    .flatMap(atom => (atom.question === id && 'limit' in atom ? [atom.limit] : []))
 
 const textOf = (interaction: Extract<Clicked, { fields: unknown }>, id: string): string =>
   interaction.fields.fields.has(id) ? interaction.fields.getTextInputValue(id) : ''

@@ -73,14 +73,14 @@ async function orCode<T>(ask: () => Promise<T>): Promise<T | number> {
 
 /** Looks round without asking Discord. */
 export function lookRound(guild: Guild | null, settings: ServerSettings): Surroundings {
-  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles } = settings
+  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles, helperRoles } = settings
   const judge = (id: string | null | undefined, use: Use) =>
     guild && id ? judgePlace(guild.channels.cache.get(id), guild.members.me, use) : undefined
   const offers = judge(forumOffers?.forum, 'offers')
   return {
     places: { reports: judge(reportsChannel, 'reports'), review: judge(reviewChannel, 'review'), offers },
     tag: tagOf(offers, forumOffers),
-    goneRoles: guild ? moderatorRoles.filter(role => !guild.roles.cache.has(role)) : [],
+    goneRoles: guild ? [...moderatorRoles, ...helperRoles].filter(role => !guild.roles.cache.has(role)) : [],
   }
 }
 

@@ -4,7 +4,7 @@ import { type Atom, type Condition, weighAtom } from '../conditions.ts'
 import { type Formulas, openFormulas } from './formulas.ts'
 import { openPartitions, type Partitions } from './partitions.ts'
 import { finderOf } from './place-of.ts'
-import type { Weigher } from './space.ts'
+import type { Weigher } from './places.ts'
 import type { State } from './states.ts'
 import { openViews, type Views } from './views.ts'
 

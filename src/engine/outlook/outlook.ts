@@ -5,7 +5,8 @@ import type { Answer, Answers, QuestionId } from '../answers.ts'
 import { informationGain } from './gain.ts'
 import { restrict, split } from './groups.ts'
 import type { CompiledModel } from './model.ts'
-import type { Places, SpaceQuestion } from './space.ts'
+import type { Places } from './places.ts'
+import type { SpaceQuestion } from './space.ts'
 import {
   certainly,
   combine,

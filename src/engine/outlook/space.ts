@@ -3,9 +3,7 @@
 import type { Answers, QuestionId } from '../answers.ts'
 import { type Condition, questionsOf } from '../conditions.ts'
 import type { Variable } from './bench.ts'
-
-/** The state of each variable; -1 where nothing was answered. */
-export type Places = readonly number[]
+import type { Places, Weigher } from './places.ts'
 
 export type SpaceQuestion = { readonly id: QuestionId; readonly variable: Variable }
 
@@ -20,9 +18,6 @@ export type Space = {
   /** How a condition weighs places: 0 false, 1 unknown, 2 true. */
   weigher(condition: Condition): Weigher
 }
-
-/** How a condition weighs places. */
-export type Weigher = (places: Places) => number
 
 /** `kept`: weighers that spaces share, by condition and by where its questions stand. */
 export function openSpace(

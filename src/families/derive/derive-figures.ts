@@ -123,7 +123,7 @@ function addMass(
   // A sheet's figure says of no cell how far it may lie off: it counts as one.
   const near = massHalfWidth(middle, from === 'references' ? mass.cells : 1)
   const far = Math.max(middle * farOff, near)
-  const side: Record<string, string[]> = kind === 'bare' ? { 'sold-as': soldUnless('protected') } : {}
+  const side = kind === 'bare' ? soldUnless('protected') : {}
   const sold: CaseAnswers = kind === 'bare' ? { 'sold-as': 'new-bare' } : {}
   for (const [name, width, weight] of [
     ['mass-off', near, weak],

@@ -3,7 +3,7 @@ import type { Pack } from '../../engine/pack/pack.ts'
 import type { FactProblem } from '../facts/fact-problems.ts'
 import type { Against, Facts, Remark, Trait } from '../facts/facts-schema.ts'
 import { type Feature, featuresOf, isLook } from '../features.ts'
-import { type CaseAnswers, type RuleDraft, soldExcepted, soldUnless, type Weight } from './rule-draft.ts'
+import { type CaseAnswers, plainlySold, type RuleDraft, soldExcepted, soldUnless, type Weight } from './rule-draft.ts'
 import { againstSentence, exceptionSentence, remarkSentence, written } from './sentences.ts'
 
 /** Rules of every trait in the base's order of questions; problems name their feature. */
@@ -65,10 +65,11 @@ function ruleOf(
   enough: boolean,
 ): RuleDraft {
   const { options, together = {}, unless } = entry
-  const sold = unless ? { 'sold-as': soldUnless(unless) } : {}
-  const sides: CaseAnswers = Object.fromEntries(
-    Object.entries({ ...together, ...sold }).map(([side, wanted]) => [side, wanted[0] as string]),
-  )
+  const sold = unless ? soldUnless(unless) : {}
+  const sides: CaseAnswers = {
+    ...Object.fromEntries(Object.entries(together).map(([side, wanted]) => [side, wanted[0] as string])),
+    ...(unless && plainlySold),
+  }
   const calm = made.find(option => !options.includes(option)) ?? otherThan(feature, options)
   return {
     id,

@@ -55,7 +55,7 @@ export function derive(facts: Facts, base: Pack, options: DeriveOptions = {}): D
     }
   const pack = { ...read.pack, words: wordsOf(known, base, rules) }
   const conditions = new Map(pack.rules.map(rule => [rule.id, rule.when]))
-  const cases = deriveCases(known.identity.id, rules, base, conditions, { format: known.identity.format })
+  const cases = deriveCases(known.identity.id, rules, base, conditions, givenOf(known))
   return { ok: true, pack, cases, dropped }
 }
 
@@ -94,7 +94,7 @@ function packOf(
         name: identity.name,
         maker: identity.maker,
         about: aboutSentence(base, facts).en,
-        given: { format: identity.format },
+        given: givenOf(facts),
         enough,
         show,
         ...(holdsBack.length > 0 && { notWhile: holdsBack }),
@@ -104,6 +104,12 @@ function packOf(
     ],
   }
 }
+
+/** What is settled by what it is sold as. */
+const givenOf = ({ identity }: Facts): Record<string, string> => ({
+  format: identity.format,
+  ...(identity.chemistry !== 'not-known' && { chemistry: identity.chemistry }),
+})
 
 function rawRule({ id, weight, when, says, source }: RuleDraft): RawRule {
   return { id, when, says: cut(says.en), source: [source], ...weight } as RawRule

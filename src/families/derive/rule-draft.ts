@@ -27,9 +27,12 @@ export type RuleDraft = {
   readonly holdsBack: boolean
 }
 
-const soldAs = ['new-bare', 'new-protected', 'new-rewrap', 'used', 'not-said'] as const
 const excepted = { 'open-rewrap': 'new-rewrap', protected: 'new-protected' } as const
 
-/** What it may have been sold as where an exception does not hold, the plainest first, and where it does. */
-export const soldUnless = (unless: keyof typeof excepted): string[] => soldAs.filter(one => one !== excepted[unless])
+/** An exception holds for what was openly sold so; not knowing excuses nothing. */
+export const soldUnless = (unless: keyof typeof excepted): RawCondition => ({
+  'sold-as': { unless: excepted[unless] },
+})
+/** What a cell was sold as in a case where no exception holds. */
+export const plainlySold = { 'sold-as': 'new-bare' } as const
 export const soldExcepted = (unless: keyof typeof excepted): string => excepted[unless]

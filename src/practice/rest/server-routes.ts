@@ -50,7 +50,7 @@ export const serverRoutes: readonly Route[] = [
   route('GET /gateway/bot', asked =>
     ok({
       url: gatewayUrl(asked),
-      shards: 1,
+      shards: asked.room.access.shards,
       session_start_limit: asked.room.access.sessionStartLimit(),
     }),
   ),

@@ -33,8 +33,21 @@ export function rangeCdf(w: number, n: number): number {
   return Math.min(1, (n * sum * h) / 3)
 }
 
+const quantiles = new Map<string, number>()
+const mostQuantiles = 500
+
 /** The range that n values of standard deviation 1 stay within with probability p (0 to 1), to 10^-6. */
 export function rangeQuantile(p: number, n: number): number {
+  const key = `${p} ${n}`
+  const known = quantiles.get(key)
+  if (known !== undefined) return known
+  const quantile = findQuantile(p, n)
+  if (quantiles.size >= mostQuantiles) quantiles.clear()
+  quantiles.set(key, quantile)
+  return quantile
+}
+
+function findQuantile(p: number, n: number): number {
   let [low, high] = [0, 20]
   while (high - low > 1e-6) {
     const middle = (low + high) / 2

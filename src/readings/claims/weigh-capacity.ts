@@ -38,7 +38,11 @@ export function weighCapacity(claim: Claim, today: string): Part {
   const value = perCell(claim) ?? capacity.mAh / cells
   const crossed = against(value, 0, capacityLines(format, chemistry), today)
   const unsaid = battery !== null && battery.inParallel === null
-  if (unsaid && (cells === 1 || crossed?.weight !== 'impossible')) return not('connection-unsaid')
+  if (unsaid && (cells === 1 || crossed?.weight !== 'impossible')) {
+    // In series each cell has the whole of it; where that is nothing out of the ordinary, no connection is.
+    const whole = against(capacity.mAh, 0, capacityLines(format, chemistry), today)
+    return whole ? not('connection-unsaid') : { findings: [], compared: ['capacity'] }
+  }
   if (!crossed) return { findings: [], compared: ['capacity'] }
   const atNominalSize = claimedEnergyDensity({ capacity_mAh: value, nominalV, ...nominalSize(format) })
   const assumed = capacity.assumed === true
@@ -110,8 +114,9 @@ const tolerance = { said: 0.1, assumed: 0.15 }
 
 /** Watt-hours against ampere-hours times volts, of one cell or of all of them. */
 export function weighEnergyAgainstCapacity(claim: Claim): Part {
-  const { energy, capacity, nominalV, saysVoltage, voltages, cells, inSeries } = claim
-  if (!energy || !capacity) return nothingWeighed
+  const { energy, capacity, nominalV, saysVoltage, voltages, cells, inSeries, converter } = claim
+  // With a converter inside, some print the energy of the cell within, others what can be drawn.
+  if (!energy || !capacity || converter) return nothingWeighed
   const volts = [...new Set([nominalV, ...voltages])]
   const fits = volts.some(each =>
     [1, inSeries ?? 1, cells].some(all => {

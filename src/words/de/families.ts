@@ -216,7 +216,7 @@ export const families: Partial<Catalogue> = {
     'Sie passt zu {count, number} der {of, number} hier beschriebenen Modelle, die nicht gleich gemacht sind: Das sagt nichts aus.',
   'families.verdict.another': '{features} sind wie bei {names}: so viel zum Metall, nicht dazu, wer sie gemacht hat.',
   'families.verdict.fake': 'Sie sieht aus wie eine Fälschung, die hier seit {since} gesehen wurde: {title}.',
-  'families.verdict.version': 'Beurteilt nach Version {number}, so wie dieser Server es beschreibt.',
+  'families.verdict.version': 'Beurteilt nach Version {number} von {name}, so wie dieser Server es beschreibt.',
   'families.verdict.newer': 'Es gibt eine neuere Version ({number}); dieser Check behält die, mit der er begann.',
   'families.verdict.built': 'Verglichen mit einer Bauart, nicht mit einem Modell, für das hier jemand bürgt.',
   'finding.fake': 'Bekannte Fälschung anlegen',

@@ -4,9 +4,9 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 export const safety: InWordsOf<typeof english> = {
-  'safety.now.ask': 'Brennt, raucht oder zischt sie gerade, ist sie heiß, bläht sie sich auf oder läuft sie aus?',
+  'safety.now.ask': 'Brennt, raucht oder zischt die Zelle gerade, ist sie heiß, bläht sie sich auf oder läuft aus?',
   'safety.now.sign':
-    'Sie brennt, raucht, zischt, knistert oder ist heiß, oder sie bläht sich gerade auf oder läuft gerade aus',
+    'Die Zelle brennt, raucht, zischt, knistert oder ist heiß, oder sie bläht sich gerade auf oder läuft gerade aus',
   'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
   'safety.now.far':
     'Bring alle hinaus, schließ die Tür hinter dir und atme den Rauch nicht ein: Er ist giftig. Im Freien bleib mindestens 25 m entfernt.',

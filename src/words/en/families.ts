@@ -209,7 +209,7 @@ export const families = {
     'It fits {count, number} of the {of, number} models described here, which are not made alike: this tells nothing.',
   'families.verdict.another': '{features} are as on {names}: so much of the metal, not of who made it.',
   'families.verdict.fake': 'It looks like a false one that was seen here since {since}: {title}.',
-  'families.verdict.version': 'Judged by version {number}, as this server describes it.',
+  'families.verdict.version': 'Judged by version {number} of {name}, as this server describes it.',
   'families.verdict.newer': 'There is a newer version ({number}); this check keeps the one it began with.',
   'families.verdict.built': 'Held against a way of building, not against a model that somebody here vouches for.',
   'finding.fake': 'Make a known fake',

@@ -3,8 +3,8 @@
 // Sources, order by order, stand in src/words/README.md.
 export const safety = {
   // It is happening now.
-  'safety.now.ask': 'Is it burning, smoking, hissing or hot, or swelling or leaking, right now?',
-  'safety.now.sign': 'It burns, smokes, hisses, crackles or is hot, or it is swelling or leaking as you look',
+  'safety.now.ask': 'Is the cell burning, smoking, hissing or hot, or swelling or leaking, right now?',
+  'safety.now.sign': 'The cell burns, smokes, hisses, crackles or is hot, or it is swelling or leaking as you look',
   'safety.now': 'Get away from the cell now and call your emergency number.',
   'safety.now.far':
     'Get everyone out of the room, close the door behind you and do not breathe the smoke: it is poisonous. Outside, stay at least 25 m away.',

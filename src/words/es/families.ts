@@ -213,7 +213,7 @@ export const families: Partial<Catalogue> = {
     'Encaja con {count, number} de los {of, number} modelos descritos aquí, que no se hacen igual: esto no indica nada.',
   'families.verdict.another': '{features} son como en {names}: eso del metal, no de quién la hizo.',
   'families.verdict.fake': 'Se parece a una falsificación vista aquí desde {since}: {title}.',
-  'families.verdict.version': 'Juzgado por la versión {number}, según lo describe este servidor.',
+  'families.verdict.version': 'Juzgado por la versión {number} de {name}, según lo describe este servidor.',
   'families.verdict.newer': 'Hay una versión más nueva ({number}); este check mantiene la que tenía al empezar.',
   'families.verdict.built': 'Comparada con una construcción, no con un modelo del que alguien aquí responda.',
   'finding.fake': 'Crear falsificación conocida',

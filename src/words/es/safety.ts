@@ -4,9 +4,9 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 export const safety: InWordsOf<typeof english> = {
-  'safety.now.ask': '¿Ahora mismo arde, echa humo, sisea o está caliente, se hincha o pierde líquido?',
+  'safety.now.ask': '¿Ahora mismo la celda arde, echa humo, sisea o está caliente, se hincha o pierde líquido?',
   'safety.now.sign':
-    'Arde, echa humo, sisea, crepita o está caliente, o se está hinchando o está perdiendo líquido en este momento',
+    'La celda arde, echa humo, sisea, crepita o está caliente, o se está hinchando o está perdiendo líquido en este momento',
   'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
   'safety.now.far':
     'Saca a todos de la habitación, cierra la puerta al salir y no respires el humo: es tóxico. Al aire libre, quédate a 25 m como mínimo.',

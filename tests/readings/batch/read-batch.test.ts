@@ -27,6 +27,8 @@ describe('refusals', () => {
     ['', { code: 'too-few-values', count: 0 }],
     ['45.1 g', { code: 'too-few-values', count: 1 }],
     ['45 '.repeat(101), { code: 'too-many-values', count: 101 }],
+    ['1,2,3', { code: 'commas', typed: '1,2,3' }],
+    ['45,46,470', { code: 'commas' }],
     ['43,1,44,9,46,8', { code: 'commas', typed: '43,1,44,9,46,8' }],
     ['45 g 46 V', { code: 'value', place: 2, typed: '46 V', refusal: { code: 'unit-does-not-fit' } }],
     ['45 g 46 blorp', { code: 'value', place: 2, refusal: { code: 'unknown-unit' } }],
@@ -35,6 +37,11 @@ describe('refusals', () => {
   ])('"%s"', (text, refusal) => {
     expect(read(text)).toMatchObject({ ok: false, refusal })
   })
+})
+
+test('a hundred figures are taken, and a unit behind the last one holds for all', () => {
+  expect(read(`${'45.1 '.repeat(99)}45.1 g`)).toMatchObject({ ok: true, values: { length: 100 } })
+  expect(read('1.6 1.62 oz')).toMatchObject({ ok: true, values: [expect.closeTo(45.36, 2), expect.closeTo(45.93, 2)] })
 })
 
 test('masses written by any display are read back, whatever stands between them', () => {

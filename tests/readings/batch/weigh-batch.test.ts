@@ -116,6 +116,10 @@ describe('the lines of a range', () => {
 
   test.each([
     [3, 0.019, 'one-lot-possible'],
+    [4, 0.024, 'one-lot-possible'],
+    [4, 0.0275, 'two-runs'],
+    [5, 0.0245, 'one-lot-possible'],
+    [5, 0.0285, 'two-runs'],
     [3, 0.0295, 'two-runs'],
     [3, 0.031, 'two-kinds'],
     [3, 0.051, 'not-one-lot'],

@@ -144,6 +144,8 @@ describe('batteries are no cells', () => {
     ['power bank 20000mAh 8x 18650', ['capacity-not-comparable: not-comparable']],
     // However the two are connected, neither can hold this.
     ['power bank 20000mAh 2x 18650', ['capacity: impossible']],
+    // In series each of them has the whole: ordinary as one cell's, it is ordinary however they are connected.
+    ['7.4V 18650 2600mAh 19.24Wh', []],
     ['18650 12V 9900mAh', ['capacity-not-comparable: not-comparable']],
     ['18650 9900mAh with 12V car charger', ['capacity: impossible']],
     ['4x 18650 9900mAh', ['capacity: impossible']],
@@ -178,11 +180,25 @@ describe('watt-hours', () => {
     expect(codes(text)).toEqual(expected)
   })
 
+  test('milliwatt-hours are told as the milliampere-hours they are, at the voltage that is printed', () => {
+    expect(weigh('18650 9900mWh').findings[0]).toMatchObject({ value: 9.9, capacity_mAh: 2750, volts: 3.6 })
+    expect(weigh('18650 9990mWh 3.7V').findings[0]).toMatchObject({ capacity_mAh: expect.closeTo(2700, 6), volts: 3.7 })
+    // A charging voltage is no nominal one.
+    expect(weigh('18650 9900mWh 4.2V').findings[0]).toMatchObject({ volts: 3.6 })
+  })
+
+  test('the voltage of a battery is that of all its cells in series', () => {
+    expect(codes('10S4P 18650 36V 10Ah 360Wh')).toEqual([])
+    expect(codes('10S4P 18650 36V 10Ah 36Wh')).toEqual([])
+    expect(codes('10S4P 18650 36V 10Ah 900Wh')).toEqual(['energy-and-capacity: contradiction'])
+  })
+
   test('a label of 1.5 V counts at 1.5 V: rules for mAh are off, and only an impossible energy counts', () => {
     // Labels of hobby reviews, January and October 2025: 2,250 to 3,100 mAh at 1.5 V, 3,400 to 4,650 mWh.
     expect(codes('14500 1.5V 3100mAh')).toEqual(['capacity-not-comparable: not-comparable'])
     expect(weigh('14500 1.5V 3100mAh').findings[0]).toMatchObject({ because: 'converter' })
     expect(codes('14500 1.5V 4650mWh')).toEqual(['milliwatt-hours: not-comparable'])
+    expect(codes('14500 1.5V 3000mAh 3500mWh')).not.toContain('energy-and-capacity: contradiction')
     expect(codes('14500 1.5V 9900mAh')).toEqual(['energy: impossible', 'capacity-not-comparable: not-comparable'])
     expect(codes('14500 3100mAh')).toEqual(['capacity: impossible'])
   })

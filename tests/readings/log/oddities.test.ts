@@ -2,6 +2,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { evidenceOf } from '../../../src/readings/discharge/evidence.ts'
+import { chargeCount, powerBetween } from '../../../src/readings/log/own-counter.ts'
+import { lineUnwrapper } from '../../../src/readings/log/unwrap-lines.ts'
 import type { LogOptions, LogReading } from '../../../src/readings/open-log.ts'
 import { weighDischarge } from '../../../src/readings/weigh-discharge.ts'
 import { discharge, type Sample, styles, usualCell, writeLog } from '../generate-log.ts'
@@ -118,10 +120,14 @@ describe('lines that a spreadsheet quoted whole', () => {
   })
 
   test('in pieces of any size', () => {
-    const bytes = rewrap(writeLog(styles[0]!, samples))
+    // Longer than what is looked at to find out how a log is written, so that it is read on line by line.
+    const long = writeLog(styles[0]!, discharge({ ...usualCell, every_s: 5 }))
+    const bytes = rewrap(long)
+    expect(bytes.length).toBeGreaterThan(40_000)
+    const whole = capacityOf(readLog(long, { cutoff_V: 2.8 }))
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), piece => {
-        expect(capacityOf(readLog(bytes, { cutoff_V: 2.8 }, piece))).toBe(expected)
+        expect(capacityOf(readLog(bytes, { cutoff_V: 2.8 }, piece))).toBe(whole)
       }),
       { numRuns: 20 },
     )
@@ -220,6 +226,52 @@ describe('currents logged in units of 10 mA, beside the file’s own counter', (
   })
 })
 
-test('the usual cell is the one of the test files', () => {
-  expect(usualCell.capacity_mAh).toBe(2900)
+test.each([
+  [2800, 2800, 0],
+  [3000, 2800, 0],
+  [2800, 280, 1],
+  [2800, 28_000, -1],
+  [2800, 2.8, 3],
+  // Further apart than rounding, more than a thousand times, or nothing to compare.
+  [2800, 1000, null],
+  [3200, 2800, null],
+  [2800, 0.28, null],
+  [null, 2800, null],
+  [0.5, 2800, null],
+  [2800, 0, null],
+])('a counter of %s beside %s mAh is off by the power %s', (counted, ours, power) => {
+  expect(powerBetween(counted, ours)).toBe(power)
+})
+
+test('a counter that runs down, restarts or has gaps adds up', () => {
+  const total = (...counts: number[]) => {
+    const count = chargeCount()
+    for (const one of counts) count.push(one)
+    return count.total()
+  }
+  expect(total(0, 10, 25)).toBe(25)
+  expect(total(25, 10, 0)).toBe(25)
+  expect(total(0, 10, 0, 15)).toBe(25)
+  expect(total(0, Number.NaN, 10)).toBe(10)
+  expect(total(5, 5)).toBeNull()
+  expect(total()).toBeNull()
+})
+
+test('a text that only begins like a byte order mark is no UTF-16', () => {
+  const latin = (text: string) => new Uint8Array(Buffer.from(text, 'latin1'))
+  for (const begin of ['\u00ff', '\u00fe', '\u00ef\u00bb'])
+    expect(readLog(latin(table(`${begin} Zelle`, [header, ...samples.map(row)])))).toMatchObject({
+      found: { encoding: 'windows-1252', rows: samples.length },
+    })
+})
+
+test('a quoted line that is cut short, and one with a quote left open, stay as they are', () => {
+  const unwrap = (text: string) => {
+    const unwrapper = lineUnwrapper()
+    const parts = [unwrapper.push(new TextEncoder().encode(text)), unwrapper.end()]
+    return parts.map(part => new TextDecoder().decode(part)).join('')
+  }
+  expect(unwrap('"a;b"\n"c;""d"""\r\ne;f\n"g;h')).toBe('a;b\nc;"d"\r\ne;f\n"g;h')
+  expect(unwrap('"a";"b"\n"c";;\n"d" e\n""\n')).toBe('"a";"b"\nc\n"d" e\n\n')
+  expect(unwrap('"a;b""')).toBe('"a;b""')
 })

@@ -36,6 +36,11 @@ describe('a digit too many or too few, for the format', () => {
     ['mass', 4.51, '18650', 45.1],
     ['mass', 32, '18650', null],
     ['length', 650, '18650', 65],
+    ['length', 6.5, '18650', 65],
+    ['length', 40, '18650', null],
+    ['claimed-current', 0.4, '18650', 4],
+    ['claimed-current', 0.6, '18650', null],
+    ['diameter', 183, '18650', 18.3],
     ['diameter', 1.83, '18650', 18.3],
     ['voltage', 42, '18650', null],
   ])('%s of %d in %s: %s', (quantity, value, format, other) => {

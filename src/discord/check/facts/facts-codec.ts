@@ -13,6 +13,7 @@ const carried = {
   chemistry: { letter: 'k', kind: 'option' },
   'measured-capacity': { letter: 'm', kind: 'option' },
   'test-current': { letter: 't', kind: 'option' },
+  'load-test': { letter: 'l', kind: 'option' },
 } as const
 
 export type CarriedQuestion = keyof typeof carried
@@ -30,7 +31,10 @@ export function encodeFacts(facts: CarriedFacts): string {
     .flatMap(question => {
       const answer = facts[question]
       if (!answer || answer.kind === 'cant-tell') return []
-      const value = answer.kind === 'option' ? (short[answer.option] ?? answer.option) : String(Math.round(answer.value * 100) / 100)
+      const value =
+        answer.kind === 'option'
+          ? (short[answer.option] ?? answer.option)
+          : String(Math.round(answer.value * 100) / 100)
       return [carried[question].letter + value.replace('.', ',')]
     })
     .join('_')

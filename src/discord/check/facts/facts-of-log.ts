@@ -10,19 +10,29 @@ const shares: Partial<Record<DischargeFinding['code'], string>> = {
   'label-reached': 'from-80',
 }
 
-/** `label_mAh` is what the label claims; without it there is nothing to compare. */
+/** What a test at the claimed current came to. */
+const loads: Partial<Record<DischargeFinding['code'], string>> = {
+  'too-hot-at-claimed-current': 'too-hot',
+  'gives-out-at-claimed-current': 'gave-out',
+  'holds-claimed-current': 'held',
+}
+
+/** `label_mAh` is what the label claims; without it a capacity has nothing to be compared with. */
 export function factsOfLog(
   run: RunReading,
   findings: readonly DischargeFinding[],
   label_mAh: number | undefined,
 ): CarriedFacts {
-  if (label_mAh === undefined) return {}
+  const load = findings.map(finding => loads[finding.code]).find(one => one !== undefined)
+  const held = load === undefined ? {} : { 'load-test': option(load) }
+  if (label_mAh === undefined) return held
   const found = findings.find(finding => finding.code in shares)
   const share = found && shares[found.code]
   const current = run.figures.meanCurrent.value
   // A low capacity only counts at a known room temperature; a pass never counts for a cell anyhow.
   const counts = share !== undefined && (share === 'from-80' || run.room_C !== null)
   return {
+    ...held,
     'claimed-capacity': reading(label_mAh),
     ...(counts && { 'measured-capacity': option(share) }),
     ...(counts &&

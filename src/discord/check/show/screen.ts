@@ -4,6 +4,7 @@ import type { Screen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
+import { type BesideDesk, sayBeside } from '../../families/say-beside.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
 import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
@@ -13,7 +14,9 @@ import { showQuestion } from './question.ts'
 import { showVerdict } from './verdict.ts'
 
 /** What screens are shown with: pictures, and the families that can be chosen from. */
-type ShowsWith = Pick<Services, 'pictures'> & { readonly families: Pick<Services['families'], 'programsFor'> }
+type ShowsWith = Pick<Services, 'pictures'> & {
+  readonly families: BesideDesk & Pick<Services['families'], 'programsFor'>
+}
 
 /** The message for a screen; `note` stands above it (a refusal, or that the button was an old one). */
 export async function showScreen(
@@ -38,6 +41,7 @@ export async function showScreen(
         screen,
         await pictures.forVerdict(program, screen.judgement, check.answers, say),
         note,
+        await sayBeside(families, say, program, check),
       )
     case 'offered':
       return showOffered(say, check, screen.offer, note)

@@ -23,6 +23,8 @@ export function showVerdict(
   screen: VerdictScreen,
   pictures: readonly ShownPicture[] = [],
   note?: string,
+  /** What is said beside the verdict, and changes nothing of it. */
+  beside: readonly string[] = [],
 ): ShownMessage {
   const { check, judgement } = screen
   const counts = check.leaves === 'outcome' || check.leaves === 'declined' ? say(`counts.${check.leaves}`) : ''
@@ -34,6 +36,7 @@ export function showVerdict(
       // In danger the words come first: nothing is looked at before one has got away.
       ...(danger ? [] : gallery(pictures)),
       text(body),
+      ...(beside.length > 0 && !danger ? [text(beside.join('\n'))] : []),
       text(danger ? say('caution.line') : `**${say('caution.line')}**`),
       ...rows(mainButtons(say, screen)),
       ...rows(otherButtons(say, screen)),

@@ -92,10 +92,12 @@ function controlsOf(
       ]
       return [channelMenu(say, revision, part, alive(around.places[part], chosen)), ...rows(buttons)]
     }
-    case 'moderators': {
-      const there = settings.moderatorRoles.filter(role => !around.goneRoles.includes(role))
-      const none = press({ is: 'moderators', roles: 'none' }, say('setup.no-roles'))
-      return [roleMenu(say, revision, there), ...rows(settings.moderatorRoles.length > 0 ? [none] : [])]
+    case 'moderators':
+    case 'helpers': {
+      const named = part === 'moderators' ? settings.moderatorRoles : settings.helperRoles
+      const there = named.filter(role => !around.goneRoles.includes(role))
+      const none = press({ is: part, roles: 'none' }, say('setup.no-roles'))
+      return [roleMenu(say, revision, part, there), ...rows(named.length > 0 ? [none] : [])]
     }
     case 'language':
       return [languageMenu(say, settings)]

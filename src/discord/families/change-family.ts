@@ -1,0 +1,223 @@
+// Clicks and forms that change a family's draft: how it is built, features, figures, reference cells, known fakes.
+import type { ModalSubmitInteraction } from 'discord.js'
+import { type Edit, type EditRefusal, editDraft } from '../../families/edit.ts'
+import type { KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
+import { limits } from '../../families/family.ts'
+import { featuresOf } from '../../families/features.ts'
+import { readsLikeLink, tidyName } from '../../families/names.ts'
+import { readFigures } from '../../families/read-figures.ts'
+import { type HowKnown, howKnown, type Reference } from '../../families/strength/references.ts'
+import { weekOf } from '../../trends/week.ts'
+import { plain } from '../../words/plain.ts'
+import { sayRefusal } from '../interaction/refusal.ts'
+import { becomeFake } from '../trends/become-fake.ts'
+import type { ActOf } from './family-id.ts'
+import { type FamilyTurn, saveFamily } from './family-turn.ts'
+import { fields } from './show/menus.ts'
+
+/** What came of it, said above the page; `page`: what is shown then. */
+export type Changed = {
+  readonly note: string
+  readonly page: 'page' | 'references' | 'fakes' | { readonly feature: string }
+}
+
+export type ChangeAct = ActOf<
+  'choose-built' | 'made' | 'tells' | 'not-known' | 'rewrap' | 'figures-sent' | 'fake-sent' | 'fake-of' | 'drop-fake'
+>
+
+export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Changed> {
+  const { say, work, interaction } = turn
+  const read = editOf(turn, act)
+  const page = pageAfter(act)
+  if ('note' in read) return { note: read.note, page }
+  const edited = editDraft(work.family, work.facts, read, interaction.id)
+  if (!edited.ok) return { note: sayEditRefusal(turn, edited.refusal), page }
+  const saving = await saveFamily(turn, edited.family)
+  if (saving === 'saved') {
+    if (read.is === 'fake' && read.fake.finding !== undefined) {
+      const fake = { family: work.family.id, fake: read.fake.id }
+      await becomeFake(turn.services, turn.settings, interaction.user.id, read.fake.finding, fake)
+    }
+    return { note: say('families.saved'), page }
+  }
+  return {
+    note: saving === 'stale' ? sayRefusal(say, { code: 'changed-meanwhile' }) : say('families.refused.name-taken'),
+    page,
+  }
+}
+
+const pageAfter = (act: ChangeAct): Changed['page'] => {
+  if ('feature' in act) return act.is === 'not-known' ? 'page' : { feature: act.feature }
+  return act.is === 'fake-sent' || act.is === 'fake-of' || act.is === 'drop-fake' ? 'fakes' : 'page'
+}
+
+export function sayEditRefusal({ say }: Pick<FamilyTurn, 'say'>, refusal: EditRefusal): string {
+  if (refusal.code === 'wrong-size') return say('families.refused.wrong-size', { formats: refusal.formats.join(', ') })
+  if (refusal.code === 'nothing-made') return say('families.refused.nothing-made')
+  return say(`families.refused.${refusal.code}`, { most: refusal.most })
+}
+
+function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: string } {
+  const { services, interaction, say, work } = turn
+  const { base, constructions } = services.families
+  const values = interaction.isStringSelectMenu() ? interaction.values : []
+  const all =
+    'feature' in act
+      ? (featuresOf(base)
+          .get(act.feature)
+          ?.answer.options.map(one => one.id) ?? [])
+      : []
+  switch (act.is) {
+    case 'choose-built': {
+      const construction = constructions.find(one => one.construction === values[0])
+      return construction ? { is: 'built', construction } : { note: say('families.refused.gone') }
+    }
+    case 'made':
+      return { is: 'made', feature: act.feature, options: values.filter(one => all.includes(one)), all }
+    case 'tells':
+      return { is: 'tells', feature: act.feature, tells: tellsIn(values[0]), all }
+    case 'not-known':
+      return { is: 'not-known', feature: act.feature }
+    case 'rewrap':
+      return { is: 'exception', feature: act.feature, on: act.on }
+    case 'drop-fake':
+      return { is: 'fake-retired', fake: act.fake }
+    case 'figures-sent': {
+      if (!interaction.isModalSubmit()) return { note: say('families.refused.gone') }
+      const typed = (name: string) => typedIn(interaction, name)
+      const read = readFigures(
+        {
+          typical: typed(fields.typical),
+          least: typed(fields.least),
+          current: typed(fields.current),
+          mass: typed(fields.mass),
+        },
+        work.facts.figures,
+      )
+      return read.ok
+        ? { is: 'figures', figures: read.figures }
+        : { note: say('families.refused.figures', { what: plain(read.what) }) }
+    }
+    case 'fake-sent':
+    case 'fake-of':
+      return interaction.isModalSubmit()
+        ? fakeIn(turn, interaction, act.is === 'fake-of' ? act.finding : undefined)
+        : { note: say('families.refused.gone') }
+  }
+}
+
+const strengths = ['must', 'strong', 'moderate', 'weak', 'no-bearing'] as const
+const tellsIn = (value: string | undefined): TellingStrength | 'no-bearing' =>
+  strengths.find(one => one === value) ?? 'no-bearing'
+
+export const typedIn = (interaction: ModalSubmitInteraction, name: string): string =>
+  interaction.fields.fields.has(name) ? interaction.fields.getTextInputValue(name).trim() : ''
+export const chosenIn = (interaction: ModalSubmitInteraction, name: string): readonly string[] =>
+  interaction.fields.fields.has(name) ? interaction.fields.getStringSelectValues(name) : []
+
+/** "feature=option" values as a look: options of one feature together. */
+export function lookIn(values: readonly string[]): Record<string, string[]> {
+  const look: Record<string, string[]> = {}
+  for (const value of values) {
+    const [feature = '', option = ''] = value.split('=')
+    look[feature] = [...(look[feature] ?? []), option]
+  }
+  return look
+}
+
+function fakeIn(
+  { services, say, work }: FamilyTurn,
+  interaction: ModalSubmitInteraction,
+  finding: string | undefined,
+): Edit | { note: string } {
+  const title = tidyName(typedIn(interaction, fields.title))
+  const says = tidyName(typedIn(interaction, fields.says))
+  if ([title, says].some(readsLikeLink)) return { note: say('families.problem.name-reads-like-link') }
+  const used = work.facts.fakes.map(one => Number(one.id.slice(1)) || 0)
+  const fake: KnownFake = {
+    id: `k${Math.max(0, ...used) + 1}`,
+    title,
+    since: weekOf(services.now()),
+    look: lookIn(chosenIn(interaction, fields.looks)),
+    copies: [],
+    says,
+    ...(finding !== undefined && { finding }),
+    state: 'seen',
+  }
+  return title === '' || says === '' ? { note: say('families.refused.reference-empty') } : { is: 'fake', fake }
+}
+
+/** A reference cell out of its form, kept as accepted: whoever sends it is a moderator. */
+export async function addReference(turn: FamilyTurn): Promise<Changed> {
+  const { services, interaction, say, settings, work } = turn
+  if (!interaction.isModalSubmit()) return { note: say('families.refused.gone'), page: 'references' }
+  const look = lookIn(chosenIn(interaction, fields.looks))
+  const looks = Object.fromEntries(Object.entries(look).flatMap(([id, [one]]) => (one ? [[id, one]] : [])))
+  if (Object.keys(looks).length === 0) return { note: say('families.refused.reference-empty'), page: 'references' }
+  const weighed = readFigures({ typical: '', least: '', current: '', mass: typedIn(interaction, fields.mass) }, {})
+  if (!weighed.ok) return { note: say('families.refused.figures', { what: plain(weighed.what) }), page: 'references' }
+  const how: HowKnown = howKnown.find(one => one === chosenIn(interaction, fields.how)[0]) ?? 'long-trusted'
+  const { mass } = weighed.figures
+  const by = interaction.user.id
+  const reference: Reference = {
+    // Its interaction's own: delivered twice, it is one cell.
+    id: `r${interaction.id}`.slice(0, 24),
+    looks,
+    ...(mass && { mass: { value: mass.middle, u: 0.1 } }),
+    how,
+    order: typedIn(interaction, fields.order).slice(0, 60) || '-',
+    week: weekOf(services.now()),
+    ...{ by, acceptedBy: by, state: 'accepted' as const },
+  }
+  const kept = await services.families.store.keepReference(
+    settings.server,
+    work.family.id,
+    reference,
+    limits.references,
+  )
+  if (kept === 'too-many')
+    return { note: say('families.refused.too-many-references', { most: limits.references }), page: 'references' }
+  await learn(turn, looks)
+  return { note: say('families.reference.taken', { count: Object.keys(looks).length }), page: 'page' }
+}
+
+/** Of features nobody has said anything of, a good cell says how they are made; what it contradicts is not learnt silently. */
+async function learn(turn: FamilyTurn, looks: Readonly<Record<string, string>>): Promise<void> {
+  const { services, interaction, work } = turn
+  const { base } = services.families
+  let { family, facts } = work
+  const unknown = Object.entries(looks).filter(([id]) => (facts.traits[id]?.made ?? []).length === 0)
+  if (unknown.length === 0) return
+  for (const [feature, option] of unknown) {
+    const all =
+      featuresOf(base)
+        .get(feature)
+        ?.answer.options.map(one => one.id) ?? []
+    for (const edit of [
+      { is: 'made' as const, feature, options: [option], all },
+      { is: 'tells' as const, feature, tells: 'strong' as const, all },
+    ]) {
+      const edited = editDraft({ ...family, revision: work.family.revision }, facts, edit, interaction.id)
+      if (!edited.ok) continue
+      family = edited.family
+      facts = edited.family.draft ?? facts
+    }
+  }
+  await saveFamily(turn, family)
+}
+
+export async function changeReference(
+  { services, interaction, say, settings, work }: FamilyTurn,
+  id: string,
+  state: 'accepted' | 'withdrawn',
+): Promise<Changed> {
+  const found = work.references.find(one => one.id === id)
+  if (!found) return { note: say('families.refused.gone'), page: 'references' }
+  await services.families.store.keepReference(
+    settings.server,
+    work.family.id,
+    { ...found, state, acceptedBy: interaction.user.id },
+    limits.references,
+  )
+  return { note: say('families.saved'), page: 'references' }
+}

@@ -1,0 +1,225 @@
+// Every button, menu and form of a family: rights are asked first, then the family as it stands, then what is meant.
+
+import { diffFacts } from '../../families/diff.ts'
+import { type Say, sayIn } from '../../words/say.ts'
+import { onClick } from '../interaction/click-handler.ts'
+import { newOpening } from '../interaction/id-parts.ts'
+import { sayRefusal } from '../interaction/refusal.ts'
+import {
+  type Clicked,
+  defer,
+  editReply,
+  redraw,
+  refuse,
+  replyPrivately,
+  replyWithFile,
+  updateOrReply,
+} from '../interaction/reply.ts'
+import { moderating, serverOf } from '../interaction/rights.ts'
+import { message, type ShownMessage, small, text } from '../message/parts.ts'
+import type { Services } from '../services.ts'
+import { addReference, type Changed, changeFamily, changeReference } from './change-family.ts'
+import { type FamilyAct, type FamilyId, familyIds } from './family-id.ts'
+import { pictureOfFeature, picturesOf, picturesToChoose } from './family-pictures.ts'
+import type { FamilyTurn } from './family-turn.ts'
+import { type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
+import { seeFamily } from './see-family.ts'
+import { agreesElsewhere } from './show/agrees-elsewhere.ts'
+import { fakeForm, figuresForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
+import { showFeature, showMore, showWork } from './show/show-page.ts'
+import { showFakes, showHistory, showReferences } from './show/show-parts.ts'
+import { showGoingBack, showTrial } from './show/show-review.ts'
+import { tryFamily } from './try-family.ts'
+import { type WorkingOn, workingOn } from './working-on.ts'
+
+export const familyClick = onClick(familyIds, (services, interaction, id) =>
+  services.queue.inOrder(`family ${interaction.guildId} ${id.family}`, () => click(services, interaction, id)),
+)
+
+async function click(services: Services, interaction: Clicked, { family, revision, act }: FamilyId): Promise<void> {
+  const say = sayIn(interaction.locale)
+  const server = serverOf(interaction)
+  if (act.is === 'see') {
+    const shown = server === null ? undefined : await seeFamily(services, interaction, say, server, family)
+    return shown ? updateOrReply(interaction, shown) : sayGone(interaction, say)
+  }
+  const settings = await moderating(services, interaction)
+  if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+  const work = await workingOn(services, settings.server, family)
+  if (!work) return sayGone(interaction, say)
+  const turn: FamilyTurn = { services, interaction, say, settings, work }
+  const form = formOf(turn, act)
+  if (form !== undefined) {
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
+    return interaction.showModal(await form)
+  }
+  // Delivered again, a click meets its own change.
+  if (work.family.changedBy === interaction.id) return updateOrReply(interaction, await page(turn, undefined, 'page'))
+  if (changes(act) && work.family.revision !== revision)
+    return updateOrReply(interaction, await page(turn, sayRefusal(say, { code: 'changed-meanwhile' }), 'page'))
+  return carryOut(turn, act)
+}
+
+const looking: readonly FamilyAct['is'][] = [
+  ...([
+    'page',
+    'more',
+    'choose-feature',
+    'try',
+    'history',
+    'export',
+    'references',
+    'fakes',
+    'back-ask',
+    'back',
+  ] as const),
+]
+/** Reference cells are kept beside the draft: they are no change of what the message showed. */
+const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'reference-sent']
+const changes = (act: FamilyAct): boolean => !looking.includes(act.is) && !beside.includes(act.is)
+
+const sayGone = (interaction: Clicked, say: Say): Promise<void> =>
+  replyPrivately(interaction, message([text(say('families.refused.gone')), small(say('caution.line'))]))
+
+/** The form an act opens; undefined for every other act. */
+function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
+  const id = idFor(work.family.id, work.family.revision)
+  const opening = newOpening(services.newId)
+  const { base, store } = services.families
+  switch (act.is) {
+    case 'figures':
+      return figuresForm(say, id({ is: 'figures-sent', opening }), work.facts)
+    case 'new-reference':
+      return referenceForm(say, base, id({ is: 'reference-sent', opening }), work.facts)
+    case 'new-fake':
+      return fakeForm(say, base, id({ is: 'fake-sent', opening }), work.facts)
+    case 'ask':
+      return whyForm(say, id({ is: 'asked', opening }), say('families.button.ask'))
+    case 'back':
+      return whyForm(
+        say,
+        id({ is: 'back-sent', number: act.number, opening }),
+        say('families.button.back-to', { number: act.number }),
+      )
+    case 'retire':
+      return store.heads(settings.server).then(heads =>
+        retireForm(
+          say,
+          id({ is: 'retired', opening }),
+          heads.filter(one => one.state === 'in-force' && one.id !== work.family.id),
+        ),
+      )
+    default:
+      return undefined
+  }
+}
+
+/** A page of the family as it is stored now. */
+async function page(turn: FamilyTurn, note: string | undefined, which: Changed['page']): Promise<ShownMessage> {
+  const { services, say, settings } = turn
+  const { base, constructions } = services.families
+  const work: WorkingOn = (await workingOn(services, settings.server, turn.work.family.id)) ?? turn.work
+  if (which === 'references') return showReferences(say, base, work, { note })
+  if (which === 'fakes') return showFakes(say, base, work, { note })
+  if (typeof which === 'object') {
+    const pictures = await pictureOfFeature(services, say, base, which.feature)
+    return showFeature(say, base, constructions, work, which.feature, { note, pictures })
+  }
+  const empty = Object.keys(work.facts.traits).length === 0
+  const pictures = empty
+    ? await picturesToChoose(services, say, constructions, work.facts)
+    : await picturesOf(services, say, work.facts)
+  return showWork(say, base, constructions, work, { note, pictures })
+}
+
+async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
+  const { services, interaction, say, settings, work } = turn
+  const { base, store } = services.families
+  const show = async (done: Changed) => updateOrReply(interaction, await page(turn, done.note, done.page))
+  switch (act.is) {
+    case 'page':
+      return updateOrReply(interaction, await page(turn, undefined, 'page'))
+    case 'references':
+    case 'fakes':
+      return updateOrReply(interaction, await page(turn, undefined, act.is))
+    case 'more':
+      return updateOrReply(interaction, showMore(say, work))
+    case 'choose-feature': {
+      const [feature = ''] = interaction.isStringSelectMenu() ? interaction.values : []
+      return updateOrReply(interaction, await page(turn, undefined, { feature }))
+    }
+    case 'choose-built':
+    case 'made':
+    case 'tells':
+    case 'not-known':
+    case 'rewrap':
+    case 'figures-sent':
+    case 'fake-sent':
+    case 'fake-of':
+    case 'drop-fake':
+      return show(await changeFamily(turn, act))
+    case 'reference-sent':
+      return show(await addReference(turn))
+    case 'accept':
+    case 'withdraw':
+      return show(await changeReference(turn, act.reference, act.is === 'accept' ? 'accepted' : 'withdrawn'))
+    case 'try': {
+      await defer(interaction)
+      return editReply(interaction, showTrial(say, base, work, await tryFamily(services, settings.server, work)))
+    }
+    case 'history':
+      return updateOrReply(interaction, showHistory(say, work, await store.versions(settings.server, work.family.id)))
+    case 'back-ask': {
+      const to = await store.version(settings.server, work.family.id, act.number)
+      if (!to) return sayGone(interaction, say)
+      return updateOrReply(interaction, showGoingBack(say, base, work, to, diffFacts(work.inForce?.facts, to.facts)))
+    }
+    case 'export':
+      return replyWithFile(interaction, say('families.exported'), {
+        name: `${work.family.id}.yaml`,
+        content: await services.files.write(work.facts),
+      })
+    case 'discard':
+      return discard(turn)
+    case 'asked':
+    case 'agreed':
+    case 'send-back':
+    case 'back-sent':
+    case 'retired':
+      return review(turn, act)
+    default:
+      return undefined
+  }
+}
+
+async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
+  const { services, interaction, say, settings } = turn
+  const done = await reviewFamily(turn, act)
+  const now = (await workingOn(services, settings.server, turn.work.family.id)) ?? turn.work
+  // What stands in the moderators' channel is redrawn for everybody; the one who pressed is answered there.
+  if (agreesElsewhere(interaction)) {
+    if (!done.done) return replyPrivately(interaction, message([text(done.note), small(say('caution.line'))]))
+    return redraw(interaction, message([text(done.note), small(say('caution.line'))]))
+  }
+  if (act.is === 'asked' && done.done)
+    return updateOrReply(interaction, showWaiting(services.families.base, say, now, done.note))
+  return updateOrReply(interaction, await page(turn, done.note, 'page'))
+}
+
+/** A draft goes; a family that never came into force goes with it. */
+async function discard(turn: FamilyTurn): Promise<void> {
+  const { services, interaction, say, settings, work } = turn
+  const { store } = services.families
+  const { family } = work
+  const told = (note: string) => updateOrReply(interaction, message([text(note), small(say('caution.line'))]))
+  if (family.head === 0) {
+    const gone = await store.discard(settings.server, family.id, family.revision)
+    services.families.renew(settings.server)
+    return told(gone === 'saved' ? say('families.discarded') : sayRefusal(say, { code: 'changed-meanwhile' }))
+  }
+  const { saveFamily } = await import('./family-turn.ts')
+  const after = { ...family, draft: null, review: null, revision: family.revision + 1, changedBy: interaction.id }
+  const saved = await saveFamily(turn, after)
+  if (saved !== 'saved') return told(sayRefusal(say, { code: 'changed-meanwhile' }))
+  return updateOrReply(interaction, await page(turn, say('families.discarded'), 'page'))
+}

@@ -1,0 +1,44 @@
+// The drawings of families: a family by its facts, the ways of building side by side, a feature's options.
+import type { Pack } from '../../engine/pack/pack.ts'
+import type { Construction, Facts } from '../../families/facts/facts-schema.ts'
+import { toldIn } from '../../families/facts/settle-facts.ts'
+import type { Say } from '../../words/say.ts'
+import type { ShownPicture } from '../message/shown-picture.ts'
+import type { Services } from '../services.ts'
+import { fitting } from './show/menus.ts'
+
+type Drawing = typeof import('./family-drawings.ts')
+/** The drawings are loaded when the first is asked for. */
+const drawings = (): Promise<Drawing> => import('./family-drawings.ts')
+
+export async function picturesOf(services: Services, say: Say, facts: Facts): Promise<ShownPicture[]> {
+  const drawing = (await drawings()).drawFacts(say, facts)
+  const shown = drawing && (await services.pictures.ofDrawing('family.png', drawing, say))
+  return shown ? [shown] : []
+}
+
+export async function picturesToChoose(
+  services: Services,
+  say: Say,
+  constructions: readonly Construction[],
+  facts: Facts,
+): Promise<ShownPicture[]> {
+  const fit = fitting(constructions, facts).map(one => ({
+    show: one.show,
+    label: toldIn(one.title, say.locale.slice(0, 2)),
+  }))
+  if (fit.length === 0) return []
+  const shown = await services.pictures.ofDrawing('ways.png', (await drawings()).drawBuilt(fit), say)
+  return shown ? [shown] : []
+}
+
+export async function pictureOfFeature(
+  services: Services,
+  say: Say,
+  base: Pack,
+  feature: string,
+): Promise<ShownPicture[]> {
+  const question = base.questions.find(one => one.id === feature)
+  const shown = question && (await services.pictures.forQuestion(question, say))
+  return shown ? [shown] : []
+}

@@ -1,0 +1,89 @@
+// Clicks and forms by which a version comes into force, goes back or is retired; moderators are told where they read reports.
+import { diffFacts } from '../../families/diff.ts'
+import type { Version } from '../../families/family.ts'
+import { waitAlone } from '../../families/family.ts'
+import { agree, askForReview, type Doing, goBack, type Reviewing, retire, sendBack } from '../../families/review.ts'
+import { publicLanguage } from '../../server/settings.ts'
+import { sayIn } from '../../words/say.ts'
+import { sayRefusal } from '../interaction/refusal.ts'
+import type { ShownMessage } from '../message/parts.ts'
+import { typedIn } from './change-family.ts'
+import type { ActOf } from './family-id.ts'
+import { type FamilyTurn, saveFamily } from './family-turn.ts'
+import { fields } from './show/menus.ts'
+import { sayReviewRefusal, showAsked } from './show/show-review.ts'
+import { type WorkingOn, workingOn } from './working-on.ts'
+
+export type Reviewed =
+  | { readonly done: true; readonly note: string; readonly version?: Version }
+  | { readonly done: false; readonly note: string }
+
+export type ReviewAct = ActOf<'asked' | 'agreed' | 'send-back' | 'back-sent' | 'retired'>
+
+export async function reviewFamily(turn: FamilyTurn, act: ReviewAct): Promise<Reviewed> {
+  const { services, say, settings, work } = turn
+  const reviewing = await understand(turn, act)
+  if (!reviewing.ok) return { done: false, note: sayReviewRefusal(say, services.families.base, reviewing.refusal) }
+  const saving = await saveFamily(turn, reviewing.family, reviewing.version)
+  if (saving !== 'saved') return { done: false, note: sayRefusal(say, { code: 'changed-meanwhile' }) }
+  if (act.is === 'asked') await tellModerators(turn)
+  const alone = settings.reportsChannel === null ? 'yes' : 'no'
+  const notes = {
+    asked: () => say('families.asked', { alone }),
+    agreed: () => say('families.put-in-force', { number: work.family.head + 1 }),
+    'send-back': () => say('families.sent-back'),
+    'back-sent': () => say('families.put-in-force', { number: work.family.head + 1 }),
+    retired: () => say('families.retired'),
+  }
+  return { done: true, note: notes[act.is](), ...(reviewing.version && { version: reviewing.version }) }
+}
+
+async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> {
+  const { services, interaction, settings, work } = turn
+  const { family, proposed, inForce } = work
+  const why = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
+  const doing: Doing = { person: interaction.user.id, interaction: interaction.id, now: services.now(), why }
+  switch (act.is) {
+    case 'asked':
+      return askForReview(family, proposed, inForce, doing)
+    case 'agreed': {
+      // Where nobody can be asked, or nobody has answered for a day, whoever asked may press a second time.
+      const waited = family.review !== null && doing.now >= family.review.at + waitAlone
+      const alone = settings.reportsChannel === null || waited
+      return agree(family, proposed, inForce, doing, { alone, seen: `sha256:${act.digest}` })
+    }
+    case 'send-back':
+      return sendBack(family, doing)
+    case 'back-sent': {
+      const to = await services.families.store.version(settings.server, family.id, act.number)
+      return goBack(family, to, act.number, doing)
+    }
+    case 'retired': {
+      const chosen = interaction.isModalSubmit() ? interaction.fields.getStringSelectValues(fields.successor)[0] : '-'
+      const heads = await services.families.store.heads(settings.server)
+      const successor = heads.find(one => one.id === chosen && one.id !== family.id)?.id ?? null
+      return retire(family, successor, doing)
+    }
+  }
+}
+
+/** The message that asks, where moderators read reports; in the server's language, and pinging nobody. */
+async function tellModerators(turn: FamilyTurn): Promise<void> {
+  const { services, settings, work } = turn
+  const { reportsChannel, server } = settings
+  if (reportsChannel === null || services.posts.isOpenToAll(reportsChannel)) return
+  const now = await workingOn(services, server, work.family.id)
+  if (!now) return
+  const home = sayIn(publicLanguage(settings))
+  const nonce = `fa${now.family.id.slice(2)}${now.family.revision.toString(36)}`.slice(0, 25)
+  await services.posts
+    .post(reportsChannel, showWaiting(services.families.base, home, now), nonce, undefined, 'quiet')
+    .catch(error => services.log.warn({ err: error, server }, 'moderators could not be asked about a family'))
+}
+
+export const showWaiting = (
+  base: Parameters<typeof showAsked>[1],
+  say: Parameters<typeof showAsked>[0],
+  work: WorkingOn,
+  note?: string,
+): ShownMessage => showAsked(say, base, work, diffFacts(work.inForce?.facts, work.proposed.facts), { note })

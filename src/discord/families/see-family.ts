@@ -1,0 +1,36 @@
+// What everybody on a server may see of one of its families: the version in force, or for moderators the page they work on.
+import type { BaseInteraction } from 'discord.js'
+import { independent } from '../../families/strength/references.ts'
+import type { Say } from '../../words/say.ts'
+import { moderating } from '../interaction/rights.ts'
+import type { ShownMessage } from '../message/parts.ts'
+import type { Services } from '../services.ts'
+import { picturesOf, picturesToChoose } from './family-pictures.ts'
+import { showPublicly, showWork } from './show/show-page.ts'
+import { workingOn } from './working-on.ts'
+
+/** Undefined where there is no such family, or nothing of it is in force and the person does not moderate. */
+export async function seeFamily(
+  services: Services,
+  interaction: BaseInteraction,
+  say: Say,
+  server: string,
+  id: string,
+): Promise<ShownMessage | undefined> {
+  const work = await workingOn(services, server, id)
+  if (!work) return undefined
+  const moderator = (await moderating(services, interaction)) !== undefined
+  const { base, constructions } = services.families
+  const { inForce, family, references } = work
+  if (inForce) {
+    const accepted = references.filter(one => one.state === 'accepted')
+    const pictures = await picturesOf(services, say, inForce.facts)
+    return showPublicly(say, base, family, inForce, independent(accepted), moderator, { pictures })
+  }
+  if (!moderator) return undefined
+  const empty = Object.keys(work.facts.traits).length === 0
+  const pictures = empty
+    ? await picturesToChoose(services, say, constructions, work.facts)
+    : await picturesOf(services, say, work.facts)
+  return showWork(say, base, constructions, work, { pictures })
+}

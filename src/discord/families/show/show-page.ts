@@ -1,0 +1,197 @@
+// The pages of a family: what everybody sees, what moderators work on, and each of its parts.
+import { ButtonStyle } from 'discord.js'
+import type { Pack } from '../../../engine/pack/pack.ts'
+import type { Construction } from '../../../families/facts/facts-schema.ts'
+import type { ServerFamily, Version } from '../../../families/family.ts'
+import { featuresOf } from '../../../families/features.ts'
+import { mayTell, standingOf } from '../../../families/strength/earned.ts'
+import { sayFacts, sayFeature, sayOption, sayTitle } from '../../../words/family-words.ts'
+import { plain } from '../../../words/plain.ts'
+import type { Say } from '../../../words/say.ts'
+import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import type { ShownPicture } from '../../message/shown-picture.ts'
+import type { FamilyAct } from '../family-id.ts'
+import type { WorkingOn } from '../working-on.ts'
+import { builtMenu, featureMenu, fitting, idFor, menu } from './menus.ts'
+
+export type PageExtras = { readonly note?: string | undefined; readonly pictures?: readonly ShownPicture[] }
+
+export const noted = (note: string | undefined) => (note ? [text(note)] : [])
+export const writtenDay = (say: Say, at: number): string =>
+  new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(at)
+
+export const sayState = (say: Say, { state, head, draft }: Pick<ServerFamily, 'state' | 'head' | 'draft'>): string =>
+  say(state === 'in-force' && draft ? 'families.state.changed' : `families.state.${state}`, { number: head })
+
+/** What everybody may see of a version; `change`: for moderators, the way to its page. */
+export function showPublicly(
+  say: Say,
+  base: Pack,
+  family: ServerFamily,
+  version: Version,
+  references: number,
+  moderator: boolean,
+  { note, pictures = [] }: PageExtras = {},
+): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  const state = family.state === 'retired' ? `\n${say('families.state.retired')}` : ''
+  const photos = moderator
+    ? rows([pressButton(id({ is: 'page' }), say('families.button.change'), ButtonStyle.Primary)])
+    : []
+  return message(
+    [
+      ...noted(note),
+      text(`### ${sayTitle(say, version.facts.identity)}${state}`),
+      ...gallery(pictures),
+      text(cutLines([...sayFacts(say, base, version.facts), say('families.references.count', { count: references })])),
+      small(say('families.since', { since: writtenDay(say, version.at) })),
+      ...photos,
+      small(say('caution.line')),
+    ],
+    pictures,
+  )
+}
+
+export const cutLines = (lines: readonly string[]): string => cut(lines.join('\n'), 3000)
+
+/** The page its moderators work on. Until something is known, the ways of building are offered. */
+export function showWork(
+  say: Say,
+  base: Pack,
+  constructions: readonly Construction[],
+  { family, facts, references }: WorkingOn,
+  { note, pictures = [] }: PageExtras = {},
+): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  const title = sayTitle(say, facts.identity)
+  const built = fitting(constructions, facts)
+  const button = (act: FamilyAct, label: string, style?: ButtonStyle.Primary) => pressButton(id(act), label, style)
+  const empty = Object.keys(facts.traits).length === 0
+  return message(
+    [
+      ...noted(note),
+      text(empty ? say('families.built.title', { name: plain(facts.identity.name) }) : `### ${title}`),
+      ...(empty ? [] : [text(cutLines(sayFacts(say, base, facts)))]),
+      ...gallery(pictures),
+      small(sayState(say, family)),
+      ...(empty && built.length > 0 ? [builtMenu(say, id({ is: 'choose-built' }), built)] : []),
+      featureMenu(say, base, id({ is: 'choose-feature' })),
+      ...rows([
+        ...(empty ? [button({ is: 'new-reference' }, say('families.from-cell'))] : []),
+        button({ is: 'figures' }, say('families.button.figures')),
+        button({ is: 'references' }, `${say('families.button.references')} ${references.length || ''}`.trim()),
+        button({ is: 'fakes' }, `${say('families.button.fakes')} ${facts.fakes.length || ''}`.trim()),
+        ...(empty ? [] : [button({ is: 'try' }, say('families.button.try'), ButtonStyle.Primary)]),
+        ...(empty ? [] : [button({ is: 'more' }, say('families.button.more'))]),
+      ]),
+      small(say('caution.line')),
+    ],
+    pictures,
+  )
+}
+
+export function showMore(say: Say, { family, facts }: WorkingOn): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  const inForce = family.head > 0
+  return message([
+    text(`### ${sayTitle(say, facts.identity)}`),
+    ...rows([
+      ...(inForce ? [pressButton(id({ is: 'history' }), say('families.button.history'))] : []),
+      pressButton(id({ is: 'export' }), say('families.button.export')),
+      ...(inForce && family.state !== 'retired'
+        ? [pressButton(id({ is: 'retire' }), say('families.button.retire'))]
+        : []),
+      ...(family.draft ? [pressButton(id({ is: 'discard' }), say('families.button.discard'), ButtonStyle.Danger)] : []),
+      pressButton(id({ is: 'page' }), say('families.button.page')),
+    ]),
+    small(say('caution.line')),
+  ])
+}
+
+/** One feature: what a good one shows, how strongly anything else tells, and how much it may. */
+export function showFeature(
+  say: Say,
+  base: Pack,
+  constructions: readonly Construction[],
+  { family, facts, references }: WorkingOn,
+  featureId: string,
+  { note, pictures = [] }: PageExtras = {},
+): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  const feature = featuresOf(base).get(featureId)
+  const trait = facts.traits[featureId] ?? { made: [], against: [], remarks: [] }
+  const construction = constructions.find(one => one.construction === facts.from?.construction)
+  const [entry] = trait.against.filter(one => !one.together)
+  const options = feature?.answer.options ?? []
+  const probe = entry ?? {
+    options: options.map(one => one.id).filter(one => !trait.made.includes(one) && one !== 'other'),
+    tells: 'must' as const,
+    from: 'moderator' as const,
+  }
+  const most = mayTell(featureId, trait, probe, construction, references)
+  const steps = ['must', 'strong', 'moderate', 'weak'] as const
+  const allowed = [...steps.slice(most === 'none' ? 4 : steps.indexOf(most)), 'no-bearing' as const]
+  const rewrapped = trait.against.some(one => one.unless === 'open-rewrap')
+  const strength = most === 'none' ? 'no-bearing' : most
+  return message(
+    [
+      ...noted(note),
+      text(
+        say('families.feature.title', {
+          name: plain(facts.identity.name),
+          feature: sayFeature(say, base, featureId),
+          ask: askOf(say, base, featureId),
+        }),
+      ),
+      ...gallery(pictures),
+      menu(
+        id({ is: 'made', feature: featureId }),
+        say('families.feature.made'),
+        options.map(one => ({
+          value: one.id,
+          label: cut(sayOption(say, base, featureId, one.id), 100),
+          default: trait.made.includes(one.id),
+        })),
+        Math.min(5, options.length - 1),
+      ),
+      ...(trait.made.length > 0
+        ? [
+            menu(
+              id({ is: 'tells', feature: featureId }),
+              say('families.feature.tells'),
+              allowed.map(one => ({
+                value: one,
+                label: say(`families.strength.${one}`),
+                default: one === (entry?.tells ?? 'no-bearing'),
+              })),
+            ),
+            small(
+              say('families.feature.earned', {
+                most: say(`families.strength.${strength}`),
+                have: standingOf(featureId, trait.made, references).agree,
+              }),
+            ),
+          ]
+        : []),
+      ...rows([
+        pressButton(id({ is: 'page' }), say('families.button.page'), ButtonStyle.Primary),
+        ...(entry
+          ? [
+              pressButton(
+                id({ is: 'rewrap', feature: featureId, on: !rewrapped }),
+                say(`families.button.rewrap-${rewrapped ? 'off' : 'on'}`),
+              ),
+            ]
+          : []),
+        pressButton(id({ is: 'not-known', feature: featureId }), say('families.button.not-known')),
+      ]),
+      small(say('caution.line')),
+    ],
+    pictures,
+  )
+}
+
+const askOf = (say: Say, base: Pack, feature: string): string =>
+  base.words[say.locale.slice(0, 2)]?.questions[feature]?.ask ??
+  base.questions.find(one => one.id === feature)?.ask ??
+  ''

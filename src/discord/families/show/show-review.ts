@@ -1,0 +1,136 @@
+// What a trial showed, what a second moderator is asked, and what going back would change.
+import { ButtonStyle } from 'discord.js'
+import type { Pack } from '../../../engine/pack/pack.ts'
+import type { Difference } from '../../../families/diff.ts'
+import type { Version } from '../../../families/family.ts'
+import type { ReviewRefusal } from '../../../families/review.ts'
+import { sayDifference, sayFactProblem } from '../../../words/family-words.ts'
+import { plain } from '../../../words/plain.ts'
+import type { Say } from '../../../words/say.ts'
+import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import type { Trial } from '../try-family.ts'
+import type { WorkingOn } from '../working-on.ts'
+import { idFor } from './menus.ts'
+import type { PageExtras } from './show-page.ts'
+
+/** How much of a digest stands in an id, so that who agrees agrees to what was shown. */
+export const shownDigest = (digest: string): string => digest.replace('sha256:', '').slice(0, 12)
+
+/** A feature of which only is said that something tells nothing needs no line of its own. */
+const isPlain = (one: Difference): boolean => one.is === 'feature-new' && one.made.length === 0
+
+const differences = (say: Say, base: Pack, all: readonly Difference[]): string => {
+  const found = all.filter(one => !isPlain(one))
+  return cut(
+    found.length === 0
+      ? say('families.try.same')
+      : [
+          say('families.try.diff'),
+          ...found.slice(0, 20).map(one => `- ${sayDifference(say, base, one)}`),
+          ...(found.length > 20 ? ['- …'] : []),
+        ].join('\n'),
+    2500,
+  )
+}
+
+export function showTrial(
+  say: Say,
+  base: Pack,
+  work: WorkingOn,
+  trial: Trial,
+  { note }: PageExtras = {},
+): ShownMessage {
+  const { family, facts, proposed } = work
+  const id = idFor(family.id, family.revision)
+  const { proof, backTest } = trial
+  const fine = proposed.problems.length === 0 && proof !== undefined && proof.problems.length === 0
+  const lines = [
+    ...proposed.problems.map(problem => say('families.problem', { problem: sayFactProblem(say, base, problem) })),
+    ...(proof?.problems.length === 0 ? [say('families.try.cases', { count: proof.cases })] : []),
+    ...(proof && proof.problems.length > 0
+      ? [say('families.problem.other', { feature: plain(proof.problems[0]?.at ?? '') })]
+      : []),
+    ...(proof ? [say(`families.try.${proof.canFindNothing ? 'nothing-found' : 'open-ended'}`)] : []),
+    say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`),
+  ]
+  return message([
+    ...(note ? [text(note)] : []),
+    text(say('families.try.title', { name: plain(facts.identity.name), number: family.head + 1 })),
+    text(lines.join('\n')),
+    text(differences(say, base, trial.differences)),
+    ...rows([
+      ...(fine && family.draft
+        ? [pressButton(id({ is: 'ask' }), say('families.button.ask'), ButtonStyle.Primary)]
+        : []),
+      pressButton(id({ is: 'page' }), say('families.button.page')),
+    ]),
+    small(say('caution.line')),
+  ])
+}
+
+/** What stands before moderators: who asks, why, and what changes. */
+export function showAsked(
+  say: Say,
+  base: Pack,
+  work: WorkingOn,
+  changes: readonly Difference[],
+  { note }: PageExtras = {},
+): ShownMessage {
+  const { family, facts } = work
+  const id = idFor(family.id, family.revision)
+  const { review } = family
+  const number = family.head + 1
+  const who = review ? `<@${review.by}>` : ''
+  return message([
+    ...(note ? [text(note)] : []),
+    text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
+    text(differences(say, base, changes)),
+    ...rows([
+      pressButton(
+        id({ is: 'agreed', digest: shownDigest(work.proposed.digest) }),
+        say('families.button.agree'),
+        ButtonStyle.Success,
+      ),
+      pressButton(id({ is: 'send-back' }), say('families.button.send-back')),
+      pressButton(id({ is: 'page' }), say('families.button.look')),
+    ]),
+    small(say('caution.line')),
+  ])
+}
+
+export function showGoingBack(
+  say: Say,
+  base: Pack,
+  { family, facts }: WorkingOn,
+  to: Version,
+  changes: readonly Difference[],
+): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  return message([
+    text(say('families.try.title', { name: plain(facts.identity.name), number: to.number })),
+    text(differences(say, base, changes)),
+    ...rows([
+      pressButton(
+        id({ is: 'back', number: to.number }),
+        say('families.button.back-to', { number: to.number }),
+        ButtonStyle.Danger,
+      ),
+      pressButton(id({ is: 'page' }), say('families.button.page')),
+    ]),
+    small(say('caution.line')),
+  ])
+}
+
+/** Why it does not come into force, said to whoever pressed. */
+export function sayReviewRefusal(say: Say, base: Pack, refusal: ReviewRefusal): string {
+  switch (refusal.code) {
+    case 'cannot-be-used':
+      return refusal.problems
+        .map(problem => say('families.problem', { problem: sayFactProblem(say, base, problem) }))
+        .join('\n')
+    case 'must-waits':
+      return say('families.refused.must-waits', { until: `<t:${Math.ceil(refusal.until / 1000)}:R>` })
+    default:
+      return say(`families.refused.${refusal.code}`)
+  }
+}

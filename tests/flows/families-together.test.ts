@@ -1,0 +1,175 @@
+// Families and the rest of the bot: a second process, files, findings, rights that are lost, and what stays a server's own.
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
+import { bareFacts, factsFrom } from '../../src/families/construction.ts'
+import type { Facts } from '../../src/families/facts/facts-schema.ts'
+import { skeletonOf } from '../../src/families/names.ts'
+import { propose } from '../../src/families/propose.ts'
+import { writeFamilyFile } from '../../src/packs/read-family-file.ts'
+import type { Person } from '../../src/practice/people/person.ts'
+import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { draftOf, versionOf } from '../families/made-families.ts'
+import { answer, finalOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+const server = demoServer.server.id
+let room: TestRoom
+let tomas: Person
+let wren: Person
+beforeEach(async () => {
+  room = await openRoom(undefined, englishServer)
+  tomas = room.standIn.as('Tomas')
+  wren = room.standIn.as('Wren')
+  const settings = await room.services.servers.load(server)
+  await room.services.servers.save({ ...settings, revision: 1, reportsChannel: demoReportsChannel })
+})
+afterEach(() => room.close())
+
+function facts(id: string, name: string, built = 'two-dimples-three-legs'): Facts {
+  const identity = {
+    ...{ id, name, maker: 'Larkmoor', alsoCalled: [], format: '18650' as const },
+    ...{ kind: 'bare' as const, chemistry: 'not-known' as const },
+  }
+  const construction = room.services.families.constructions.find(one => one.construction === built)
+  return construction ? factsFrom(construction, identity) : bareFacts(identity)
+}
+
+/** Puts a family in force as two moderators would, past the screens. */
+async function put(where: string, made: Facts, number = 1): Promise<void> {
+  const { store, base, constructions, sha256 } = room.services.families
+  const proposed = propose(made, base, constructions, [], sha256)
+  const key = skeletonOf(made.identity.name)
+  if (number === 1) await store.create(draftOf(where, made, { revision: 0 }), key)
+  const before = await store.load(where, made.identity.id)
+  if (!before) throw new Error('it is gone')
+  const after = {
+    ...before,
+    ...{ state: 'in-force' as const, head: number, draft: null },
+    ...{ revision: before.revision + 1, changedBy: `put-${number}` },
+  }
+  await store.putInForce(after, key, { ...versionOf(proposed.facts, number), digest: proposed.digest })
+}
+
+async function legsQuestion(message: SeenMessage): Promise<SeenMessage> {
+  let now = message
+  for (let i = 0; i < 40 && !/On how many legs/.test(text(now)); i++) now = await pressed(wren, now, '.unsure')
+  return now
+}
+
+describe('two processes', () => {
+  test('see a new version on the next start, and a check goes on by its own in either', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const stop = await room.another()
+    const old = await legsQuestion(await startCheck(wren, { family: 'f-together', depth: 'quick' }))
+    // Put in force by a store of its own, as another process would: nothing tells this one.
+    await put(server, facts('f-together', 'Sandpiper 25', 'two-dimples-four-legs'), 2)
+    const next = await legsQuestion(await startCheck(wren, { family: 'f-together', depth: 'quick' }))
+    // Four legs contradict the first version and are as made by the second.
+    expect(text(await answer(wren, old, 'Four'))).toMatch(/Look again/)
+    expect(text(await answer(wren, next, 'Four'))).not.toMatch(/Look again/)
+    await stop()
+  })
+})
+
+describe("a server's own", () => {
+  test('families are in no list and no check of another server', async () => {
+    await put('900000000000000999', facts('f-elsewhere', 'Hidden 30'))
+    const offered = await wren.suggest('check start', { name: 'family', value: '' })
+    expect(offered.map(one => one.name).join()).not.toMatch(/Hidden/)
+    expect(text(messageOf(await wren.run('check start', { family: 'f-elsewhere' })))).toMatch(/There is no family/)
+    expect(text(messageOf(await wren.run('family show', { family: 'f-elsewhere' })))).toMatch(/no such model/)
+  })
+
+  test('completion shows them first, with the ways of building, and finds look-alike letters', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const all = await wren.suggest('check start', { name: 'family', value: '' })
+    expect(all[0]?.value).toBe('-')
+    expect(all[1]?.name).toMatch(/Sandpiper 25/)
+    expect(all.some(one => one.name.startsWith('Built like: '))).toBe(true)
+    const found = await wren.suggest('check start', { name: 'family', value: 'sandpiper' })
+    expect(found[0]?.value).toBe('f-together')
+  })
+
+  test('facts that nothing can be made of any more are named in the list, and the rest works on', async () => {
+    const broken = facts('f-broken01', 'Broken 10')
+    await put(server, { ...broken, traits: {}, figures: {} })
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const listed = text(messageOf(await wren.run('family list')))
+    expect(listed).toMatch(/Broken 10 · 18650 · cannot be used/)
+    expect(listed).toMatch(/Sandpiper 25 · 18650 · In force/)
+    expect(text(messageOf(await wren.run('check start', { family: 'f-broken01' })))).toMatch(/There is no family/)
+    expect(text(await startCheck(wren, { family: 'f-together' }))).toMatch(/Sandpiper 25/)
+  })
+
+  test('goes with the server', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    await room.services.traces.forgetServer(server)
+    expect(await room.services.families.store.heads(server)).toEqual([])
+  })
+})
+
+describe('a check against a way of building', () => {
+  test('says what it was held against, rules nothing out and finds nothing', async () => {
+    const message = await legsQuestion(await startCheck(wren, { family: 'c-two-dimples-three-legs', depth: 'quick' }))
+    let now = await answer(wren, message, 'Four')
+    for (let i = 0; i < 30 && buttons(now).some(one => one.customId?.includes('.unsure')); i++)
+      now = /On how many legs/.test(text(now)) ? await answer(wren, now, 'Four') : await pressed(wren, now, '.unsure')
+    expect(text(now)).toMatch(/^## Doubtful/m)
+    expect(text(now)).toMatch(/Held against a way of building/)
+  })
+})
+
+describe('a finding', () => {
+  test('about a family of the server is made a known fake, filled with what was found', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const pattern = {
+      family: 'f-together',
+      items: ['answer:legs=four', 'bought:marketplace', 'rule:f-together-code-place-1'] as const,
+      ...{ recent: 10, recentOf: 30, earlier: 0, earlierOf: 50, growth: 3 },
+    }
+    await room.services.trends.findings.add(
+      server,
+      [{ key: 'k', family: 'f-together', week: '2026-W45', parts: [{ is: 'pattern', pattern }] }],
+      () => 'finding001',
+    )
+    const id = encodeTrends({ is: 'finding', id: 'finding001', does: 'fake' })
+    const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: id })
+    const reply = await tomas.click(posted, id)
+    if (reply.kind !== 'modal') throw new Error('no form')
+    const filled = JSON.stringify(reply.modal)
+    expect(filled).toMatch(/legs=four/)
+    expect(filled).not.toMatch(/marketplace/)
+    const page = await finalOf(
+      await tomas.submit(reply.modal, {
+        title: 'Four legs',
+        says: 'Four legs under a good wrap.',
+        looks: ['legs=four', 'code-place=can'],
+      }),
+    )
+    expect(text(page)).toMatch(/Four legs/)
+    const family = await room.services.families.store.load(server, 'f-together')
+    expect(family?.draft?.fakes).toMatchObject([
+      { finding: 'finding001', look: { legs: ['four'], 'code-place': ['can'] } },
+    ])
+  })
+})
+
+describe('a file', () => {
+  test('comes in as a draft of this server, and one that is broken changes nothing', async () => {
+    const file = (name: string, content: string) => ({ name, type: 'text/yaml', bytes: Buffer.from(content) })
+    const made = writeFamilyFile(facts('f-stranger', 'Whimbrel 30'))
+    const taken = await finalOf(await tomas.run('family import', { file: file('family.yaml', made) }))
+    expect(text(taken)).toMatch(/Whimbrel 30/)
+    const [head] = await room.services.families.store.heads(server)
+    expect(head).toMatchObject({ name: 'Whimbrel 30', state: 'draft', head: 0 })
+    expect(head?.id).not.toBe('f-stranger')
+    const refused = await finalOf(await tomas.run('family import', { file: file('family.yaml', 'a: &x [1]\nb: *x') }))
+    expect(text(refused)).toMatch(/cannot be taken in: .*Nothing was changed/)
+    const twin = await finalOf(await tomas.run('family import', { file: file('family.yaml', made) }))
+    expect(text(twin)).toMatch(/called so, or looks alike/)
+    expect(await room.services.families.store.heads(server)).toHaveLength(1)
+    expect(menus(taken).length).toBeGreaterThan(0)
+    expect(await press(tomas, taken, 'Try it')).toBeTruthy()
+  })
+})

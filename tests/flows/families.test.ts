@@ -1,0 +1,258 @@
+// Families from the first form to a newcomer's verdict: made by one moderator, put in force by another, used at once, taken back.
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { encodeFamily } from '../../src/discord/families/family-id.ts'
+import type { Person } from '../../src/practice/people/person.ts'
+import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { answer, caution, finalOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
+import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+
+const server = demoServer.server.id
+let room: TestRoom
+let tomas: Person
+let maret: Person
+let wren: Person
+beforeEach(async () => {
+  room = await openRoom(undefined, englishServer)
+  tomas = room.standIn.as('Tomas')
+  maret = room.standIn.as('Maret')
+  wren = room.standIn.as('Wren')
+  const settings = await room.services.servers.load(server)
+  await room.services.servers.save({ ...settings, revision: 1, reportsChannel: demoReportsChannel })
+})
+afterEach(() => room.close())
+
+const larkmoor = { name: 'Sandpiper 25', maker: 'Larkmoor', format: '18650', kind: 'bare', printed: '2500 mAh 20 A' }
+
+async function filled(
+  person: Person,
+  reply: Awaited<ReturnType<Person['run']>>,
+  fields: Record<string, string | string[]>,
+) {
+  if (reply.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(reply).slice(0, 300)}`)
+  return finalOf(await person.submit(reply.modal, fields))
+}
+const begin = async (person: Person, fields: Record<string, string | string[]> = larkmoor) =>
+  filled(person, await person.run('family new'), fields)
+const choose = async (person: Person, message: SeenMessage, value: string, which = 0) =>
+  finalOf(await person.choose(message, menus(message)[which]?.customId ?? '', [value]))
+const tryIt = async (person: Person, message: SeenMessage) => finalOf(await press(person, message, 'Try it'))
+const ask = async (person: Person, message: SeenMessage, why = 'counted on five cells') =>
+  filled(person, await press(person, message, 'Ask a second moderator'), { why })
+
+/** What stands in the moderators' channel with a button to agree. */
+const waiting = (): SeenMessage => {
+  const found = maret
+    .sees(demoReportsChannel)
+    .filter(one => buttons(one).some(each => each.customId?.includes('.agreed.')))
+  const last = found.at(-1)
+  if (!last) throw new Error('nobody was asked')
+  return last
+}
+async function made(): Promise<string> {
+  const page = await choose(tomas, await begin(tomas), 'two-dimples-three-legs')
+  await ask(tomas, await tryIt(tomas, page))
+  await pressed(maret, waiting(), 'Agree')
+  const [head] = await room.services.families.store.heads(server)
+  if (head?.state !== 'in-force') throw new Error('it is not in force')
+  return head.id
+}
+
+/** Answers a check by what its questions ask, and everything else with "can't tell"; says how many screens it took. */
+async function walk(
+  message: SeenMessage,
+  said: readonly [RegExp, string][],
+): Promise<{ last: SeenMessage; screens: number }> {
+  let now = message
+  let screens = 0
+  for (; screens < 40 && buttons(now).some(one => one.customId?.includes('.unsure')); screens++) {
+    const mine = said.find(([asked]) => asked.test(text(now)))
+    const again = /Look again/.test(text(now))
+    now = mine ? await answer(wren, now, mine[1]) : await pressed(wren, now, '.unsure')
+    // Once it is ruled out, only dangers are left to ask about: whoever wants to stop there may.
+    if (again) return { last: await pressed(wren, now, '.finish'), screens: screens + 1 }
+  }
+  return { last: now, screens }
+}
+const fourLegs: readonly [RegExp, string][] = [
+  [/warm, hot, smoking/, 'None of these'],
+  [/What was the cell sold as/, 'New, in its maker'],
+  [/lettering/i, 'On the coloured wrap'],
+  [/On how many legs/, 'Four'],
+]
+
+describe('a family', () => {
+  test('is made from a way of building, put in force by a second moderator, and rules a false cell out within eight screens', async () => {
+    const first = await begin(tomas)
+    expect(text(first)).toMatch(/How is Sandpiper 25 made/)
+    const page = await choose(tomas, first, 'two-dimples-three-legs')
+    expect(text(page)).toMatch(/Legs:\*\* Three · anything else rules out/)
+    expect(text(page)).toMatch(/up to 2,500 mAh/)
+    const tried = await tryIt(tomas, page)
+    expect(text(tried)).toMatch(/Its \d+ cases hold/)
+    expect(text(tried)).toMatch(/too few checks of closed weeks/)
+    const asked = await ask(tomas, tried)
+    expect(text(asked)).toMatch(/Another moderator has to agree/)
+    // Who asked cannot agree, by their own message or by the channel's.
+    expect(text(await pressed(tomas, asked, 'Agree'))).toMatch(/somebody else has to agree/)
+    expect(text(await pressed(maret, waiting(), 'Agree'))).toMatch(/Version 1 is in force/)
+    const [head] = await room.services.families.store.heads(server)
+    const { last, screens } = await walk(await startCheck(wren, { family: head?.id ?? '', depth: 'quick' }), fourLegs)
+    expect(text(last)).toMatch(/^## Ruled out/m)
+    expect(text(last)).toMatch(/Sandpiper 25/)
+    expect(text(last)).toMatch(caution)
+    expect(screens).toBeLessThanOrEqual(8)
+  })
+
+  test('is shown to everybody of its server once it is in force, and drafts to moderators alone', async () => {
+    await begin(tomas)
+    expect(text(messageOf(await wren.run('family list')))).toMatch(/Nobody here has described/)
+    expect(text(messageOf(await tomas.run('family list')))).toMatch(/Sandpiper 25 · 18650 · Draft/)
+    const refused = await wren.run('family new')
+    expect(refused.kind === 'message' && text(refused.message)).toMatch(/moderat/i)
+    await room.services.families.store.discard(
+      server,
+      (await room.services.families.store.heads(server))[0]?.id ?? '',
+      0,
+    )
+    const id = await made()
+    const seen = messageOf(await wren.run('family show', { family: id }))
+    expect(text(seen)).toMatch(/Square code:\*\* /)
+    expect(text(seen)).toMatch(/As moderators of this server describe it, since/)
+    expect(buttons(seen).map(one => one.label)).not.toContain('Change it')
+  })
+
+  test('that two moderators change at once is changed by one, and the other is told', async () => {
+    const page = await choose(tomas, await begin(tomas), 'two-dimples-three-legs')
+    const [head] = await room.services.families.store.heads(server)
+    const theirs = await choose(maret, messageOf(await maret.run('family show', { family: head?.id ?? '' })), 'legs')
+    await choose(tomas, await choose(tomas, page, 'legs'), 'four')
+    const late = await choose(maret, theirs, 'five')
+    expect(text(late)).toMatch(/changed/i)
+    const family = await room.services.families.store.load(server, head?.id ?? '')
+    expect(family?.draft?.traits['legs']?.made).toEqual(['four'])
+  })
+
+  test('is taken back by one press with a reason; a check that is open keeps its version and says that there is a newer one', async () => {
+    const id = await made()
+    const open = await startCheck(wren, { family: id, depth: 'quick' })
+    // A second version that takes the legs out.
+    let page = messageOf(await tomas.run('family show', { family: id }))
+    page = await pressed(tomas, page, 'Change it')
+    page = await pressed(tomas, await choose(tomas, page, 'legs'), 'Not known')
+    await ask(tomas, await tryIt(tomas, page), 'legs vary')
+    await pressed(maret, waiting(), 'Agree')
+    const { last } = await walk(
+      open,
+      fourLegs.filter(([, said]) => said !== 'On the coloured wrap'),
+    )
+    expect(text(last)).toMatch(/^## Ruled out/m)
+    expect(text(last)).toMatch(/newer version \(2\)/)
+    const history = await pressed(
+      tomas,
+      await pressed(
+        tomas,
+        await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it'),
+        'More',
+      ),
+      'History',
+    )
+    expect(text(history)).toMatch(/legs vary/)
+    const back = await pressed(tomas, history, 'Back to 1')
+    expect(text(back)).toMatch(/Legs/)
+    const done = await filled(tomas, await press(tomas, back, 'Back to 1'), { why: 'they do not vary' })
+    expect(text(done)).toMatch(/Version 3 is in force/)
+    const versions = await room.services.families.store.versions(server, id)
+    expect(versions[0]).toMatchObject({ number: 3, undoes: 1, digest: versions[2]?.digest })
+  })
+
+  test('tells of a cell that is not listed what it is unlike, and of a known fake since when it was seen', async () => {
+    const id = await made()
+    const none = await startCheck(wren, { depth: 'quick' })
+    const walked = await walk(none, [
+      [/Which size/, '18650'],
+      [/On how many legs/, 'Four'],
+      [/small lettering/i, 'On the coloured wrap'],
+    ])
+    expect(text(walked.last)).toMatch(/fits none of the 1 models described here: Sandpiper 25/)
+    expect(text(walked.last)).toMatch(/^## Open/m)
+    // A false look, as a moderator adds it.
+    let page = await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it')
+    page = await pressed(tomas, page, 'Known fakes')
+    const fakes = await filled(tomas, await press(tomas, page, 'Add a false look'), {
+      title: 'Four legs under a good wrap',
+      says: 'The contact stands on four legs.',
+      looks: ['legs=four'],
+    })
+    expect(text(fakes)).toMatch(/Four legs under a good wrap/)
+    page = await pressed(tomas, fakes, 'Back to the page')
+    await ask(tomas, await tryIt(tomas, page), 'seen three times')
+    await pressed(maret, waiting(), 'Agree')
+    const { last } = await walk(await startCheck(wren, { family: id, depth: 'quick' }), fourLegs)
+    expect(text(last)).toMatch(/false one that was seen here since \d{4}-W\d\d: Four legs under a good wrap/)
+    expect(text(last)).toMatch(/^## Ruled out/m)
+  })
+
+  test('is learnt from good cells of different people and orders', async () => {
+    const first = await begin(tomas)
+    const good = {
+      how: ['maker'],
+      order: 'box one',
+      looks: ['legs=three', 'code-place=wrap', 'lettering-place=can'],
+      mass: '44.6 g',
+    }
+    const page = await filled(tomas, await press(tomas, first, 'From a good cell'), good)
+    expect(text(page)).toMatch(/3 features taken in/)
+    expect(text(page)).toMatch(/Legs:\*\* Three/)
+    const [head] = await room.services.families.store.heads(server)
+    const show = async () => messageOf(await maret.run('family show', { family: head?.id ?? '' }))
+    const references = await pressed(maret, await show(), 'Reference cells')
+    await filled(maret, await press(maret, references, 'Add a good cell'), { ...good, order: 'box two' })
+    const tried = await tryIt(tomas, messageOf(await tomas.run('family show', { family: head?.id ?? '' })))
+    expect(text(tried)).toMatch(/Its \d+ cases hold/)
+    await ask(tomas, tried)
+    await pressed(maret, waiting(), 'Agree')
+    const [version] = await room.services.families.store.versions(server, head?.id ?? '')
+    const tells = version?.facts.traits['legs']?.against.map(one => one.tells)
+    expect(tells).toEqual(['moderate'])
+    expect(version?.facts.figures.mass).toEqual({ middle: 44.6, cells: 2, from: 'references' })
+  })
+
+  test('goes out as a file and comes in as a draft; a stranger’s file is refused with what is wrong', async () => {
+    const id = await made()
+    const page = await pressed(
+      tomas,
+      await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it'),
+      'More',
+    )
+    const exported = await press(tomas, page, 'Export')
+    if (exported.kind !== 'message') throw new Error('no file')
+    expect(JSON.stringify(exported.message)).toMatch(/f-[a-z0-9]+\.yaml/)
+  })
+
+  test('is made, changed and agreed to by nobody who does not moderate', async () => {
+    const id = await made()
+    const family = await room.services.families.store.load(server, id)
+    const posted = await postPart(room.standIn, {
+      type: 2,
+      style: 2,
+      label: 'x',
+      custom_id: encodeFamily({ family: id, revision: family?.revision ?? 0, act: { is: 'discard' } }),
+    })
+    const reply = await wren.click(
+      posted,
+      encodeFamily({ family: id, revision: family?.revision ?? 0, act: { is: 'discard' } }),
+    )
+    expect(text(messageOf(reply))).toMatch(/moderat/i)
+    expect(await room.services.families.store.load(server, id)).toMatchObject({ revision: family?.revision })
+  })
+
+  test('that is retired is named with its successor and starts no check any more', async () => {
+    const id = await made()
+    let page = await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it')
+    page = await pressed(tomas, page, 'More')
+    const done = await filled(tomas, await press(tomas, page, 'Retire'), { why: 'not made any more', successor: ['-'] })
+    expect(text(done)).toMatch(/Retired/)
+    expect(text(messageOf(await wren.run('check start', { family: id })))).toMatch(/There is no family/)
+  })
+})
