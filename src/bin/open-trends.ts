@@ -13,8 +13,11 @@ import { openReleaseLog } from '../stores/release-log.ts'
 import { openSeal, type Seal } from '../stores/seal.ts'
 import type { Tables } from '../stores/tables.ts'
 import { epochOf } from '../trends/epoch.ts'
+import type { KnownFakes } from '../trends/findings/known-fakes.ts'
+import { rulesOf } from '../trends/findings/stories.ts'
 import type { Leases } from '../trends/lease.ts'
 import { type Hmac, type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
+import type { Week } from '../trends/week.ts'
 
 /** What the platform makes of a key takes longer than a hash under it, so it is kept for as long as the key is. */
 const prepared = new WeakMap<Uint8Array, KeyObject>()
@@ -24,6 +27,16 @@ const hmac: Hmac = (key, message) => {
   prepared.set(key, ready)
   return createHmac('sha256', ready).update(message).digest('hex')
 }
+
+/** A known fake is an id beside its family for as long as nothing keeps known fakes of families. */
+const keptByName: KnownFakes = {
+  keep: async ({ family, week, parts }) => ({ family, fake: fakeName(week, parts.flatMap(rulesOf)) }),
+  takeBack: async () => 'taken-back',
+}
+
+/** Like 'seen-2026-w45-code-on-the-can': the same for the same look in the same week. */
+const fakeName = (week: Week, rules: readonly string[]): string =>
+  ['seen', week.toLowerCase(), ...rules.slice(0, 1)].join('-')
 
 export type OpenedTrends = {
   readonly services: TrendsServices
@@ -50,6 +63,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
     services: {
       outcomes: openOutcomeLog(db, seal, damaged, lost),
       releases: openReleaseLog(db),
+      knownFakes: keptByName,
       findings: openFindingLog(db, error => log.error({ err: error }, 'a finding is left out')),
       optOuts: openOptOuts(db),
       async reporterOf({ server, user, week, pooling }) {

@@ -67,7 +67,7 @@ describe('the check that starts from a claim', () => {
     const first = await pressed(wren(), await claim('18650 9900 mAh'), 'Check a cell with these claims')
     expect(text(first)).toMatch(/thing is known already|things are known already/)
     const quick = await pressed(wren(), first, 'Quick')
-    expect(text(quick)).toMatch(/Right now: is the cell warm/)
+    expect(text(quick)).toMatch(/Right now: is the cell hot/)
     const again = await unsureUntil(wren(), quick, /Look again/)
     expect(text(again)).toMatch(/9,900 mAh/)
     const form = await press(wren(), again, 'Measure once more')

@@ -235,7 +235,7 @@ describe('asking a moderator', () => {
     await stuck()
     let question = await pressed(as('Tomas'), await helpRequest(), 'Answer for them')
     // The first question that is asked is whether it smokes, hisses or swells.
-    question = await pressed(as('Tomas'), question, 'Hot, or any')
+    question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
     expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. Do not touch the cell/)
     expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on'))).toMatch(/Get away from the cell now/)
@@ -257,8 +257,8 @@ describe('asking a moderator', () => {
     expect(text(messageOf(await as('Ilse').click(await postButton(room.standIn, id), id)))).toMatch(/Only moderators/)
     expect(text(messageOf(await as('Ilse').run('check waiting')))).toMatch(/Only moderators/)
     const queue = messageOf(await as('Tomas').run('check waiting'))
-    expect(text(queue)).toMatch(/asks a moderator/)
-    expect(text(await pressed(as('Tomas'), queue, 'See 1'))).toMatch(/You answer for/)
+    expect(text(queue)).toMatch(/stuck since/)
+    expect(text(await pressed(as('Tomas'), queue, 'See it'))).toMatch(/You answer for/)
   })
 
   test('a moderator takes over, and the question is asked no more', async () => {
