@@ -57,12 +57,6 @@ const nextId = () => String(910000000000000000n + BigInt(++count))
 const made = (kind: unknown, raw: object): Interaction =>
   new (kind as new (c: Client, r: object) => Interaction)(client, raw)
 
-/** What the first screen would ask, so that it is a question at once. */
-const straight = [
-  { name: 'family', type: 3, value: '-' },
-  { name: 'depth', type: 3, value: 'full' },
-]
-
 /** Starts a check through a command that Discord takes, and returns its id. */
 async function begin(): Promise<string> {
   discord().reply(204)
@@ -71,7 +65,12 @@ async function begin(): Promise<string> {
     ...common,
     id,
     type: 2,
-    data: { id: '1', name: 'check', type: 1, options: [{ name: 'start', type: 1, options: straight }] },
+    data: {
+      id: '1',
+      name: 'check',
+      type: 1,
+      options: [{ name: 'start', type: 1, options: [{ name: 'depth', type: 3, value: 'full' }] }],
+    },
   }
   await route(opened.services, made(ChatInputCommandInteraction, raw))
   const open = await opened.services.checks.heldBy(user.id, Date.now())

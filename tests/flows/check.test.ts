@@ -30,7 +30,7 @@ describe('from the command to a verdict', () => {
 
   test('smoke is danger at once, with what to do first', async () => {
     const message = await unsureUntil(wren(), await startCheck(wren()), /smoking, hissing/)
-    const verdict = await pressed(wren(), message, 'Hot, or any of the others')
+    const verdict = await pressed(wren(), message, 'At least one of these')
     expect(text(verdict)).toMatch(/^## Get away from the cell now/m)
     expect(text(verdict)).not.toMatch(/Tape over/)
     expect(text(verdict)).toMatch(/emergency number/)
@@ -152,7 +152,7 @@ describe('pausing and coming back', () => {
 
   test('a correction takes the check back to the last question', async () => {
     const message = await unsureUntil(wren(), await startCheck(wren()), /smoking, hissing/)
-    const verdict = await pressed(wren(), message, 'Hot, or any of the others')
+    const verdict = await pressed(wren(), message, 'At least one of these')
     expect(text(await correctLast(wren(), verdict))).toMatch(/smoking, hissing/)
     await closeAll(wren())
   })

@@ -70,7 +70,7 @@ describe('danger', () => {
   test('that whoever took the check finds is told to whoever started it, who may be beside the cell', async () => {
     await wren().run('check start', { depth: 'full', for: ids.Ilse }, { channel: everybody })
     const question = await pressed(ilse(), await panel(ilse()), 'Take it')
-    expect(text(await pressed(ilse(), question, 'Hot, or any'))).toMatch(/Get away from the cell now/)
+    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
     expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
@@ -84,7 +84,7 @@ describe('danger', () => {
     expect(given.slice(0, 3)).toEqual([
       ['None of ', true],
       ['Only war', false],
-      ['Hot, or ', false],
+      ['At least', false],
     ])
     await pressed(tomas(), question, '.unsure')
     expect(text(await latest(wren(), everybody, /could not tell either/))).toMatch(/Treat the cell as unsafe/)
@@ -100,7 +100,7 @@ describe('danger', () => {
 
   test('stays on the screen, though the check is offered from a menu that was still open', async () => {
     const hands = await pressed(wren(), await ask(await own()), 'Ask or hand over')
-    await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'Hot, or any')
+    await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'At least one')
     expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(
       /^## Get away from the cell now/,
     )
@@ -140,7 +140,7 @@ describe('who is told', () => {
     await ask(await own())
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
-    expect(text(await settled(room, await pressed(tomas(), question, 'Hot, or any')))).toMatch(
+    expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
       /must see at once.*Reach them another way/,
     )
   })

@@ -235,7 +235,7 @@ describe('asking a moderator', () => {
     await stuck()
     let question = await pressed(as('Tomas'), await helpRequest(), 'Answer for them')
     // The first question that is asked is whether it smokes, hisses or swells.
-    question = await pressed(as('Tomas'), question, 'Hot, or any')
+    question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
     expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. Do not touch the cell/)
     expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on'))).toMatch(/Get away from the cell now/)

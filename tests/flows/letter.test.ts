@@ -25,7 +25,7 @@ const wren = () => room.standIn.as('Wren')
 const ilse = () => room.standIn.as('Ilse')
 
 const inDanger = async (person: Person): Promise<SeenMessage> =>
-  pressed(person, await unsureUntil(person, await startCheck(person), /smoking, hissing/), 'Hot, or any of the others')
+  pressed(person, await unsureUntil(person, await startCheck(person), /smoking, hissing/), 'At least one of these')
 const idOfCheck = (message: SeenMessage): string =>
   buttons(message)
     .map(one => /^cw1\.([a-z0-9]+)\./.exec(one.customId ?? '')?.[1])
