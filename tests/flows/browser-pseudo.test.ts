@@ -47,7 +47,7 @@ describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the widt
     practice = await startPractice({ CELLWARY_PSEUDO: 'on' })
     browser = await launchBrowser()
     page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
-  }, 60_000)
+  }, 240_000)
   afterAll(async () => {
     await browser?.close()
     expect(await practice?.stop()).toBe(0)
