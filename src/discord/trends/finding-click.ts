@@ -106,7 +106,9 @@ function eventOf(services: Services, interaction: Clicked, does: FindingAct['doe
   return { is: 'warn', by, channel: channel.id, text }
 }
 
+/** Asked of the member the interaction brings along: no other is kept in memory. */
 function mayIn(interaction: Clicked, channelId: string): boolean {
-  const channel = interaction.guild?.channels.cache.get(channelId)
-  return channel?.permissionsFor(interaction.user.id)?.has(PermissionFlagsBits.SendMessages) ?? false
+  if (!interaction.inCachedGuild()) return false
+  const channel = interaction.guild.channels.cache.get(channelId)
+  return channel?.permissionsFor(interaction.member).has(PermissionFlagsBits.SendMessages) ?? false
 }
