@@ -105,7 +105,7 @@ describe.skipIf(!chromiumThere)('in other hands, in the browser', () => {
       await press(page, server('word.go-on'))
       await look()
       const verdict = await answering(theirs, locale)
-      expect(verdict).toContain(theirs('verdict.ruled-out'))
+      expect(verdict).toContain(theirs('verdict.doubtful'))
       await look()
       expect(await press(page, theirs('button.details'))).toContain(theirs('part.why'))
       await look()

@@ -131,11 +131,12 @@ export async function fillAndRun(page: Page, path: string, filled: Filled): Prom
 export const press = (page: Page, label: RegExp | string): Promise<string> =>
   changing(page, () => card(page).getByRole('button', { name: label }).first().click())
 
-/** Opens the menu of the newest card and chooses the line that holds `label`. */
+/** Opens the first menu of the newest card and chooses the line that holds `label`. */
 export const choose = (page: Page, label: string | RegExp): Promise<string> =>
   changing(page, async () => {
-    await card(page).locator('.menu > summary').click()
-    await card(page).locator('.menu .choice', { hasText: label }).first().click()
+    const menu = card(page).locator('.menu').first()
+    await menu.locator('summary').click()
+    await menu.locator('.choice', { hasText: label }).first().click()
   })
 
 /** Chooses the latest answer to be given again, out of the list of answers. */
