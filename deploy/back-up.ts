@@ -69,11 +69,13 @@ if (import.meta.main) {
     for (const sentence of sentences) console.error(sentence)
     process.exit(code)
   }
-  const read = readConfig(process.env)
+  const { DATABASE_URL: database, ...env } = process.env
+  // Whether there is a token does not matter here.
+  const read = readConfig(env)
   if (into === undefined || rest.length > 0)
     stop(2, 'Usage: node deploy/back-up.ts FOLDER [DATA]   DATA is the bot’s data folder, CELLWARY_DATA if left out.')
   else if (!read.ok) stop(2, ...read.sentences)
-  else if (read.config.database !== undefined) stop(2, 'DATABASE_URL is set: back up PostgreSQL with its own pg_dump.')
+  else if (database) stop(2, 'DATABASE_URL is set: back up PostgreSQL with its own pg_dump.')
   else {
     const done = await backUp(named ?? read.config.data, into, Date.now()).catch(error => ({
       ok: false as const,
