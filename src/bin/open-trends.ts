@@ -1,8 +1,10 @@
 // Wires what outcomes and trends need: their stores, and pseudonyms under keys that lie beside the database, not in it.
+
 import { createHmac, createSecretKey, type KeyObject } from 'node:crypto'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
+import { isServerFamily } from '../discord/families/family-desk.ts'
 import type { TrendsServices } from '../discord/trends/trends-services.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
 import { openFindingLog } from '../stores/finding-log.ts'
@@ -28,10 +30,10 @@ const hmac: Hmac = (key, message) => {
   return createHmac('sha256', ready).update(message).digest('hex')
 }
 
-/** A known fake is an id beside its family for as long as nothing keeps known fakes of families. */
+/** A known fake of an installed family is its name beside the finding; those of a server's own families stand there, and are taken back there. */
 const keptByName: KnownFakes = {
   keep: async ({ family, week, parts }) => ({ family, fake: fakeName(week, parts.flatMap(rulesOf)) }),
-  takeBack: async () => 'taken-back',
+  takeBack: async (_server, { family }) => (isServerFamily(family) ? 'in-force' : 'taken-back'),
 }
 
 /** Like 'seen-2026-w45-code-on-the-can': the same for the same look in the same week. */

@@ -109,5 +109,5 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     await look()
     expect(await choose(page, 'Avocet 25')).toContain(english('families.tells.must'))
     await look()
-  }, 120_000)
+  }, 240_000)
 })

@@ -52,6 +52,9 @@ export async function startPractice(more: Readonly<Record<string, string>> = {})
   }
 }
 
+/** How long something may take before it counts as never coming, in milliseconds; a loaded machine is slow. */
+const patience = 30_000
+
 export type Look = { readonly width: number; readonly height: number; readonly dark?: boolean }
 
 /** The page in a window of its own, with an empty memory, once it has heard from the room. */
@@ -61,7 +64,7 @@ export async function openPage(browser: Browser, pageUrl: string, look: Look): P
     colorScheme: look.dark ? 'dark' : 'light',
   })
   const page = await context.newPage()
-  page.setDefaultTimeout(8000)
+  page.setDefaultTimeout(patience)
   await page.goto(pageUrl)
   await page.waitForSelector('body[data-ready]')
   return page
@@ -80,7 +83,7 @@ export const wordsOf = (page: Page): Promise<string> => page.evaluate(newestWord
 /** Waits until this expression holds in the page, looked at once a frame. */
 export const until = (page: Page, expression: string): Promise<void> =>
   page.evaluate(`new Promise((resolve, reject) => {
-    const end = Date.now() + 8000
+    const end = Date.now() + ${patience}
     const look = () => ${expression} ? resolve()
       : Date.now() > end ? reject(new Error(${JSON.stringify(`never so: ${expression}`)})) : requestAnimationFrame(look)
     look()
@@ -128,16 +131,23 @@ export async function fillAndRun(page: Page, path: string, filled: Filled): Prom
 export const press = (page: Page, label: RegExp | string): Promise<string> =>
   changing(page, () => card(page).getByRole('button', { name: label }).first().click())
 
-/** Opens the menu of the newest card and chooses the line that holds `label`. */
-export const choose = (page: Page, label: string): Promise<string> =>
+/** Opens the first menu of the newest card and chooses the line that holds `label`. */
+export const choose = (page: Page, label: string | RegExp): Promise<string> =>
   changing(page, async () => {
-    await card(page).locator('.menu > summary').click()
-    await card(page).locator('.menu .choice', { hasText: label }).first().click()
+    const menu = card(page).locator('.menu').first()
+    await menu.locator('summary').click()
+    await menu.locator('.choice', { hasText: label }).first().click()
   })
 
-/** Types a reading into the form that the newest card opens, and sends it. */
-export async function sendReading(page: Page, typed: string): Promise<string> {
-  await card(page).getByRole('button', { name: 'Type in the reading' }).click()
+/** Chooses the latest answer to be given again, out of the list of answers. */
+export async function correctLast(page: Page): Promise<string> {
+  await press(page, 'Change an answer')
+  return choose(page, /./)
+}
+
+/** Types a reading into the form that the newest card opens with this button, and sends it. */
+export async function sendReading(page: Page, typed: string, opens = 'Type in the reading'): Promise<string> {
+  await card(page).getByRole('button', { name: opens }).click()
   const form = page.getByRole('dialog')
   await form.getByRole('textbox').first().fill(typed)
   return changing(page, () => form.getByRole('button', { name: 'Send', exact: true }).click())

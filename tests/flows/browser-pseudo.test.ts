@@ -47,7 +47,7 @@ describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the widt
     practice = await startPractice({ CELLWARY_PSEUDO: 'on' })
     browser = await launchBrowser()
     page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
-  }, 60_000)
+  }, 240_000)
   afterAll(async () => {
     await browser?.close()
     expect(await practice?.stop()).toBe(0)
@@ -65,7 +65,8 @@ describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the widt
   test('a check from the first question to its verdict, a form and a choice on the way', async () => {
     await become(page, 'Wren')
     await runByClicks(page, 'check start')
-    await press(page, /Thorough/)
+    await look()
+    await press(page, said('beginning.full'))
     let looked = 0
     for (let i = 0; i < 90; i++) {
       await look()
@@ -86,6 +87,11 @@ describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the widt
       await press(page, said('check.unsure'))
     }
     expect(looked).toBeGreaterThan(10)
+    for (const key of ['button.details', 'details.on', 'details.on', 'details.close', 'button.change'] as const) {
+      await press(page, said(key))
+      await look()
+    }
+    await press(page, said('check.back'))
     await press(page, said('button.close'))
     await look()
   })

@@ -2,7 +2,17 @@
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { become, card, chromiumPath, chromiumThere, fillAndRun, press, tooWide, until } from './browser-hands.ts'
+import {
+  become,
+  card,
+  chromiumPath,
+  chromiumThere,
+  fillAndRun,
+  press,
+  tooWide,
+  until,
+  wordsOf,
+} from './browser-hands.ts'
 import { caution } from './hands.ts'
 import { useBrowser } from './in-browser.ts'
 
@@ -28,7 +38,14 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
       const cards = await page.locator('.card').count()
       await card(page).getByRole('button', { name: 'Check a cell with these claims' }).click()
       await page.locator('.card').nth(cards).waitFor()
-      expect(await card(page).getByText('Look again').isVisible()).toBe(true)
+      expect(await wordsOf(page)).toMatch(/5 things are known already/)
+      expect(await tooWide(page)).toEqual([])
+      // Danger is asked about first; then what was read and accuses is asked for by eye.
+      expect(await press(page, /^Quick/)).toMatch(/Right now: is the cell warm, hot/)
+      let asked = await wordsOf(page)
+      for (let i = 0; i < 10 && !/Look again/.test(asked); i++) asked = await press(page, /^A · /)
+      expect(asked).toMatch(/Look again: Which capacity does it claim[\s\S]*9,900 mAh/)
+      expect(await tooWide(page)).toEqual([])
       await press(page, 'Pause')
       await press(page, 'Close this check')
     })

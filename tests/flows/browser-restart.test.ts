@@ -18,7 +18,7 @@ import {
 
 if (!chromiumThere) console.warn(`SKIPPED: a restart in the browser, because ${chromiumPath} is missing.`)
 
-test.skipIf(!chromiumThere)('a check begun before the restart is answered after it', { timeout: 60_000 }, async () => {
+test.skipIf(!chromiumThere)('a check begun before the restart is answered after it', { timeout: 240_000 }, async () => {
   const data = await mkdtemp(join(tmpdir(), 'cellwary-restart-'))
   const browser = await launchBrowser()
   try {

@@ -34,10 +34,10 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
   let page: Page
   beforeAll(async () => {
     browser = await launchBrowser()
-  }, 30_000)
+  }, 240_000)
   beforeEach(async () => {
     practice = await startPractice()
-  }, 30_000)
+  }, 240_000)
   afterEach(async () => {
     await page.context().close()
     expect(await practice.stop()).toBe(0)
@@ -136,7 +136,7 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       expect(await wordsOf(page)).toContain(sayIn('en-GB')('caution.line'))
       if (shots) await page.screenshot({ path: join(shots, `started-${locale}.png`) })
     },
-    60_000,
+    240_000,
   )
 
   /** Ticks these lines of the newest card's menu, or takes their ticks away, and sends the choice. */

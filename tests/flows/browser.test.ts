@@ -5,9 +5,9 @@ import {
   become,
   card,
   changing,
-  choose,
   chromiumPath,
   chromiumThere,
+  correctLast,
   press,
   runByClicks,
   sendReading,
@@ -79,15 +79,25 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       await unsureUntilShown(page, /Which capacity does it claim/)
       await sendReading(page, '9900 mAh')
       await unsureUntilShown(page, /Which size is the cell/)
-      const again = await choose(page, '18650')
-      expect(again).toMatch(/Look again/)
+      // Each of the two answers that accuse together is asked once more.
+      expect(await press(page, /18650/)).toMatch(/Look again: Which capacity does it claim/)
       expect(await tooWide(page)).toEqual([])
-      await choose(page, '18650')
-      const verdict = await press(page, 'Stop and show the result')
+      const again = await sendReading(page, '9900 mAh', 'Measure once more and type it in')
+      expect(again).toMatch(/Look again: Which size is the cell/)
+      expect(await tooWide(page)).toEqual([])
+      expect(await press(page, /^Still .*18650/)).toMatch(/Already ruled out/)
+      const verdict = await press(page, 'End now with this result')
       expect(verdict).toMatch(/Ruled out/)
       expect(verdict).toMatch(/an impossible claim/)
       expect(verdict).toMatch(caution)
       expect(await tooWide(page)).toEqual([])
+      expect(await press(page, 'Details')).toMatch(/5,000 mAh and more can't fit/)
+      for (const part of [/Not checked/, /What to do now/]) {
+        expect(await tooWide(page)).toEqual([])
+        expect(await press(page, 'Next page')).toMatch(part)
+      }
+      expect(await tooWide(page)).toEqual([])
+      expect(await press(page, 'Back to the result')).toBe(verdict)
 
       await become(page, 'Ilse')
       expect(await page.getByText('Ruled out').count()).toBe(0)
@@ -98,13 +108,13 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
       await card(page).waitFor()
       expect(await wordsOf(page)).toBe(verdict)
-      expect(await press(page, 'Correct the last answer')).toMatch(/Which size is the cell/)
-      await press(page, 'Stop and show the result')
+      expect(await correctLast(page)).toMatch(/Which size is the cell/)
+      expect(await press(page, 'End now with this result')).toBe(verdict)
       await press(page, 'Close this check')
     })
   })
 
-  test('keys alone: a command from the list, the first question answered, the second one under the hand', async () => {
+  test('keys alone: a command from the list, a quick check begun, the first question answered, the second one under the hand', async () => {
     await open({ width: 1200, height: 850 })
     const tabTo = async (selector: string) => {
       for (let i = 0; i < 6; i++) {
@@ -126,8 +136,13 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
     await page.getByRole('button', { name: 'Run', exact: true }).waitFor()
     await page.keyboard.press('Enter')
     await page.locator('.card').nth(cards).waitFor()
-    const first = await wordsOf(page)
+    const beginning = await wordsOf(page)
     await until(page, 'document.activeElement.matches(".card")')
+    await tabTo('.card:last-child .action')
+    const first = await changing(page, () => page.keyboard.press('Enter'))
+    expect(first).not.toBe(beginning)
+    expect(first).toMatch(/nothing answered yet/)
+    expect(await page.evaluate('document.activeElement.matches(".card:last-child, .card:last-child *")')).toBe(true)
     await tabTo('.card:last-child .action')
     const second = await changing(page, () => page.keyboard.press('Enter'))
     expect(second).not.toBe(first)

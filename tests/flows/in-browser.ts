@@ -11,7 +11,7 @@ export function useBrowser(): { open(look: Look): Promise<Page> } {
   beforeAll(async () => {
     practice = await startPractice()
     browser = await launchBrowser()
-  }, 30_000)
+  }, 240_000)
   afterEach(async () => {
     for (const page of opened.splice(0)) await page.context().close()
   })

@@ -1,4 +1,4 @@
-// Takes pictures of a check in the practice room, for the README and for looking at it: node tests/flows/take-screenshots.ts FOLDER
+// Takes pictures of a check in the practice room: node tests/flows/take-screenshots.ts FOLDER [LOOK], where LOOK "readme" takes the README's three.
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
@@ -24,7 +24,10 @@ const looks = [
   { name: 'phone-dark', width: 360, height: 800, dark: true },
 ] as const
 
-const folder = process.argv[2]
+/** A phone's width, and as much height as shows a whole screen of the bot. */
+const readmeLook = { width: 360, height: 1000 }
+
+const [, , folder, only] = process.argv
 if (folder === undefined || !chromiumThere) {
   console.error(folder === undefined ? 'Say into which folder the pictures go.' : `${chromiumPath} is missing.`)
   process.exit(2)
@@ -32,10 +35,14 @@ if (folder === undefined || !chromiumThere) {
 await mkdir(folder, { recursive: true })
 const browser = await launchBrowser()
 try {
-  for (const look of looks) {
-    // Every walk begins in an empty room.
+  // Every walk begins in an empty room.
+  for (const look of looks.filter(one => only === undefined || one.name === only)) {
     const practice = await startPractice()
     await walk(browser, practice.pageUrl, look).finally(practice.stop)
+  }
+  if (only === undefined || only === 'readme') {
+    const practice = await startPractice()
+    await forReadme(browser, practice.pageUrl).finally(practice.stop)
   }
 } finally {
   await browser.close()
@@ -47,10 +54,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   let count = 0
   const shoot = async (name: string) => {
     count += 1
-    const file = join(folder ?? '', `${look.name}-${String(count).padStart(2, '0')}-${name}.png`)
-    // Pictures in the page are there, and nothing is in the middle of being drawn.
-    await page.evaluate('Promise.all([...document.images].map(one => one.decode().catch(() => null)))')
-    await page.screenshot({ path: file, animations: 'disabled', caret: 'hide' })
+    await shootAs(page, `${look.name}-${String(count).padStart(2, '0')}-${name}`)
   }
   await become(page, 'Wren')
   await shoot('beginning')
@@ -60,6 +64,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await shoot('command')
   await page.getByRole('button', { name: 'Back', exact: true }).click()
   await runByClicks(page, 'check start')
+  await shoot('first-screen')
   await press(page, /Thorough/)
   await shoot('question')
   await unsureTo(page, /Which capacity does it claim/, shoot)
@@ -70,18 +75,28 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await page.getByRole('dialog').getByRole('button', { name: 'Close without sending' }).click()
   await sendReading(page, '9900 mAh')
   await unsureTo(page, /Which size is the cell/, shoot)
-  await card(page).locator('.menu > summary').click()
-  await shoot('menu')
-  await card(page).locator('.menu > summary').click()
-  await choose(page, '18650')
+  await press(page, /18650/)
   await shoot('second-look')
-  await choose(page, '18650')
-  await press(page, 'Stop and show the result')
+  await sendReading(page, '9900 mAh', 'Measure once more and type it in')
+  await shoot('second-look-of-two')
+  await press(page, /^Still .*18650/)
+  await shoot('decided')
+  await press(page, 'End now with this result')
   await shoot('verdict')
   await scrollOn(page)
   await shoot('verdict-further')
   await page.evaluate('document.getElementById("sheet-frame").scrollTop = 1e6')
   await shoot('verdict-end')
+  for (const label of ['Details', 'Next page', 'Next page']) {
+    await press(page, label)
+    await shoot('details')
+  }
+  await press(page, 'Back to the result')
+  await press(page, 'Change an answer')
+  await card(page).locator('.menu > summary').click()
+  await shoot('answers')
+  await card(page).locator('.menu > summary').click()
+  await press(page, 'Back')
   await become(page, 'Tomas')
   await shoot('somebody-else')
   await page.locator('#weather-open').click()
@@ -91,6 +106,34 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await press(page, 'Close this check')
   await shoot('closed')
   await page.context().close()
+}
+
+/** A check of an invented family that one look at the square code rules out: a question, the verdict, and its details. */
+async function forReadme(browser: Browser, pageUrl: string): Promise<void> {
+  const page = await openPage(browser, pageUrl, readmeLook)
+  await become(page, 'Wren')
+  await runByClicks(page, 'check start')
+  await choose(page, 'Brindlewick Rook')
+  await press(page, /Thorough/)
+  let words = await wordsOf(page)
+  for (let i = 0; i < 60 && !/small square code of dots/.test(words); i++) {
+    if (/On how many legs/.test(words)) await shootAs(page, 'question')
+    const asks = /Right now|swollen|liquid|smell|scorched|crushed|packed|weld marks|damaged|ring/.test(words)
+    words = await press(page, asks ? /^A · / : /^(A · Three|Can.t tell)/)
+  }
+  await press(page, /^B · On the metal can/)
+  await press(page, /^Still B/)
+  await press(page, 'End now with this result')
+  await shootAs(page, 'verdict')
+  await press(page, 'Details')
+  await shootAs(page, 'verdict-further')
+  await page.context().close()
+}
+
+/** Once the pictures in the page are there and nothing is in the middle of being drawn. */
+async function shootAs(page: Page, name: string): Promise<void> {
+  await page.evaluate('Promise.all([...document.images].map(one => one.decode().catch(() => null)))')
+  await page.screenshot({ path: join(folder ?? '', `${name}.png`), animations: 'disabled', caret: 'hide' })
 }
 
 /** Answers "Can't tell" until the card says `wanted`; the first question with a picture is taken on the way. */

@@ -56,7 +56,7 @@ async function click(services: Services, interaction: Clicked, { family, revisio
   const turn: FamilyTurn = { services, interaction, say, settings, work }
   const form = formOf(turn, act)
   if (form !== undefined) {
-    if (interaction.isModalSubmit()) return
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     return interaction.showModal(await form)
   }
   // Delivered again, a click meets its own change.

@@ -71,7 +71,7 @@ async function several(
   const kept = (await services.drafts.find(act.draft)) as Chosen | undefined
   if (kept?.person !== person) return refuse(interaction, say, { code: 'form-forgotten' })
   if (act.does === 'dismiss') {
-    if (interaction.isModalSubmit()) return
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     const opening = newOpening(services.newId)
     const id = encodeTrends({ is: 'several', does: 'dismissed', draft: act.draft, opening })
     return interaction.showModal(dismissalForm(say, id))
