@@ -8,7 +8,7 @@ import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.
 import { disguiseText, pseudoLocale } from '../../src/words/pseudo.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
-import { finalOf, messageOf, postButton, pressed, startCheck } from './hands.ts'
+import { finalOf, messageOf, postButton, press, pressed, startCheck } from './hands.ts'
 import { plainEnglishIn, textsIn } from './plain-english.ts'
 import { openPseudoRoom, type PseudoRoom } from './pseudo-room.ts'
 
@@ -182,24 +182,25 @@ describe('no plain English', () => {
     for (const view of ['families', 'rises', 'patterns', 'overview'])
       release = await pressed(tomas(), release, `.${view}`)
     await pressed(tomas(), release, '.csv')
-    const open = () =>
-      tomas()
+    const finding = (): SeenMessage => {
+      const told = tomas()
         .sees(demoReportsChannel)
-        .filter(one => buttons(one).length > 1)
-    for (const does of ['warn', 'dismiss']) {
-      const [one] = open()
-      const form = await tomas().click(
-        one as SeenMessage,
-        buttons(one as SeenMessage).find(seen => seen.customId?.endsWith(`.${does}`))?.customId ?? '',
-      )
-      if (form.kind !== 'modal') throw new Error('no form')
-      await tomas().submit(
-        form.modal,
-        does === 'warn' ? { warning: 'WARNING', channel: [everybody] } : { reason: 'REASON' },
-      )
+        .findLast(one => !one.private && buttons(one).some(seen => seen.customId?.endsWith('.draft')))
+      if (!told) throw new Error('nothing was found')
+      return told
     }
-    await pressed(tomas(), open()[0] as SeenMessage, '.put-off')
-    await pressed(tomas(), open()[0] as SeenMessage, '.draft')
+    for (const [does, fields] of [
+      ['watch', { weeks: ['4'] }],
+      ['dismiss', { reason: 'REASON' }],
+      ['warn', { warning: 'WARNING', channel: [everybody] }],
+    ] as const) {
+      const form = await press(tomas(), finding(), `.${does}`)
+      if (form.kind !== 'modal') throw new Error('no form')
+      await tomas().submit(form.modal, fields as Record<string, string | string[]>)
+      if (does !== 'warn') await pressed(tomas(), finding(), '.undo.')
+    }
+    await pressed(tomas(), finding(), '.draft')
+    await pressed(tomas(), finding(), '.findings.')
     expect(room.slips('WARNING', 'REASON')).toEqual([])
   }, 60_000)
 })
