@@ -14,6 +14,7 @@ import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
 import { dayOf } from '../engine/day-of.ts'
 import { openPrograms, type Programs } from '../engine/programs.ts'
+import { toldIn } from '../families/facts/settle-facts.ts'
 import { openFamilyPrograms } from '../families/family-programs.ts'
 import { lookedAtAnyway } from '../families/features.ts'
 import { sweep } from '../jobs/sweep.ts'
@@ -68,7 +69,7 @@ export async function openServices(
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
-  const families = await openFamilies(db, programs, log, now)
+  const families = await openFamilies(db, programs, log, now, config.pseudo)
   const pictures = config.pictures
     ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
@@ -150,11 +151,16 @@ async function openFamilies(
   programs: Programs,
   log: Logger,
   now: () => number,
+  pseudo: boolean,
 ): Promise<FamilyDesk> {
   const { loadConstructions } = await import('../packs/load-constructions.ts')
-  const { constructions, problems } = await loadConstructions()
+  const { constructions: shipped, problems } = await loadConstructions()
   for (const { file, problem } of problems) log.warn({ file, problem }, 'a construction is left out')
   const sha256 = (text: string) => createHash('sha256').update(text).digest('hex')
+  const { disguiseText } = pseudo ? await import('../words/pseudo.ts') : { disguiseText: undefined }
+  const constructions = disguiseText
+    ? shipped.map(one => ({ ...one, title: { en: disguiseText(toldIn(one.title, 'en')) } }))
+    : shipped
   const made = openFamilyPrograms(programs, lookedAtAnyway)
   return openFamilyDesk(openFamilyStore(db), programs, made, constructions, sha256, now)
 }

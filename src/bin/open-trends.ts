@@ -1,8 +1,10 @@
 // Wires what outcomes and trends need: their stores, and pseudonyms under keys that lie beside the database, not in it.
+
 import { createHmac, createSecretKey, type KeyObject } from 'node:crypto'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
+import { isServerFamily } from '../discord/families/family-desk.ts'
 import type { TrendsServices } from '../discord/trends/trends-services.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
 import { openFindingLog } from '../stores/finding-log.ts'
@@ -13,8 +15,11 @@ import { openReleaseLog } from '../stores/release-log.ts'
 import { openSeal, type Seal } from '../stores/seal.ts'
 import type { Tables } from '../stores/tables.ts'
 import { epochOf } from '../trends/epoch.ts'
+import type { KnownFakes } from '../trends/findings/known-fakes.ts'
+import { rulesOf } from '../trends/findings/stories.ts'
 import type { Leases } from '../trends/lease.ts'
 import { type Hmac, type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
+import type { Week } from '../trends/week.ts'
 
 /** What the platform makes of a key takes longer than a hash under it, so it is kept for as long as the key is. */
 const prepared = new WeakMap<Uint8Array, KeyObject>()
@@ -24,6 +29,16 @@ const hmac: Hmac = (key, message) => {
   prepared.set(key, ready)
   return createHmac('sha256', ready).update(message).digest('hex')
 }
+
+/** A known fake of an installed family is its name beside the finding; those of a server's own families stand there, and are taken back there. */
+const keptByName: KnownFakes = {
+  keep: async ({ family, week, parts }) => ({ family, fake: fakeName(week, parts.flatMap(rulesOf)) }),
+  takeBack: async (_server, { family }) => (isServerFamily(family) ? 'in-force' : 'taken-back'),
+}
+
+/** Like 'seen-2026-w45-code-on-the-can': the same for the same look in the same week. */
+const fakeName = (week: Week, rules: readonly string[]): string =>
+  ['seen', week.toLowerCase(), ...rules.slice(0, 1)].join('-')
 
 export type OpenedTrends = {
   readonly services: TrendsServices
@@ -50,6 +65,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
     services: {
       outcomes: openOutcomeLog(db, seal, damaged, lost),
       releases: openReleaseLog(db),
+      knownFakes: keptByName,
       findings: openFindingLog(db, error => log.error({ err: error }, 'a finding is left out')),
       optOuts: openOptOuts(db),
       async reporterOf({ server, user, week, pooling }) {

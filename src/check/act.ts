@@ -1,7 +1,7 @@
 // The one door to a check: whether this person may do this, and what it then becomes.
 import type { Program } from '../engine/compile.ts'
 import { type Check, expiryFrom } from './check.ts'
-import type { Actor } from './custody.ts'
+import { type Actor, mayHelp } from './custody.ts'
 import { custodyOf } from './custody-of.ts'
 import type { CheckEvent } from './events.ts'
 import { canBeSaidFromAfar, isAlarm } from './from-afar.ts'
@@ -36,7 +36,7 @@ function goOn(program: Program, check: Check, event: CheckEvent, now: number): S
 /** A moderator, at the one question they were asked. */
 function help(program: Program, check: Check, actor: Actor, event: Answering, now: number): Stepping {
   const { helpRequest } = custodyOf(check)
-  if (!actor.moderator || helpRequest?.question !== event.question) return refused({ code: 'not-yours' })
+  if (!mayHelp(actor) || helpRequest?.question !== event.question) return refused({ code: 'not-yours' })
   if (!canBeSaidFromAfar(program, check, event.question, event.answer)) return refused({ code: 'only-beside-it' })
   // Whoever asked may have paused meanwhile: the question they asked about is answered all the same.
   const asking: Check =
@@ -69,7 +69,9 @@ function settled(before: Check, stepped: Stepping, helper?: Helper): Stepping {
   const still = phase.is === 'paused' || ('question' in phase && phase.question === helpRequest.question)
   if (still) return stepped
   const { helpRequest: _over, ...custody } = custodyOf(check)
-  const history = helper ? [...custody.history, { ...helper, did: 'helped' as const }] : custody.history
+  const history = helper
+    ? [...custody.history, { ...helper, did: 'helped' as const, question: helpRequest.question }]
+    : custody.history
   const next: Check = { ...check, custody: { ...custody, history } }
   return { ok: true, check: next, screen: { ...screen, check: next } }
 }

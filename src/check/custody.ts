@@ -11,8 +11,17 @@ export type Taker =
 /** While it is open nobody answers the check, but danger can be said; its holder can take it back. `until`: ms since 1970; then nobody can take it any more. */
 export type Offer = { readonly to: Taker; readonly until: number }
 
-/** A moderator is asked to answer this question. `words`: what the person wrote about it; `where`: the channel they asked in. */
-export type HelpRequest = { readonly question: QuestionId; readonly words: string; readonly where: string | null }
+/**
+ * A moderator or helper is asked to answer this question. `words`: what the person wrote about it; `where`: the channel they asked in.
+ * `claimed`: who has said that they look at it, which keeps nobody else from answering; `meant`: whom it was passed on to.
+ */
+export type HelpRequest = {
+  readonly question: QuestionId
+  readonly words: string
+  readonly where: string | null
+  readonly claimed?: { readonly by: PersonId; readonly at: number }
+  readonly meant?: Exclude<Taker, { to: 'anyone' }>
+}
 
 export type HandOverAction =
   | 'offered'
@@ -25,6 +34,9 @@ export type HandOverAction =
   | 'helped'
   | 'sent-back'
   | 'took-over'
+  | 'claimed'
+  | 'let-go'
+  | 'passed-on'
 
 /** One line of a check's history; it goes when the check goes. */
 export type HandOverRecord = {
@@ -34,6 +46,8 @@ export type HandOverRecord = {
   readonly at: number
   readonly to?: Taker
   readonly why?: string
+  /** The question it was about. */
+  readonly question?: QuestionId
 }
 
 export type Custody = {
@@ -54,7 +68,12 @@ export type Actor = {
   readonly here: boolean
   readonly roles: readonly RoleId[]
   readonly moderator: boolean
+  /** Of a role that may answer for people who are stuck, and decides nothing else. */
+  readonly helper?: boolean
 }
+
+/** Whether a person may answer the question somebody else is stuck at. */
+export const mayHelp = ({ moderator, helper }: Actor): boolean => moderator || helper === true
 
 /** An offer that nobody takes lapses after three days. */
 export const offerLasts = 3 * 24 * 3600_000

@@ -7,7 +7,9 @@ import {
   type Custody,
   type HandOverAction,
   type HandOverRecord,
+  type HelpRequest,
   longestReason,
+  mayHelp,
   mostHandled,
   offerLasts,
   type Taker,
@@ -26,6 +28,11 @@ export type HandOverEvent =
   /** Asks a moderator to answer the question the check is at. */
   | { readonly is: 'ask'; readonly words: string; readonly where: string | null }
   | { readonly is: 'unask' }
+  /** Somebody who may help says that they look at it, or that they do not any more. */
+  | { readonly is: 'claim' }
+  | { readonly is: 'let-go' }
+  /** Somebody who may help leaves it to a person or a role. */
+  | { readonly is: 'pass-on'; readonly to: Taker }
   /** A moderator cannot answer it either, or says what to look at. */
   | { readonly is: 'send-back'; readonly why: string }
   | { readonly is: 'take-over'; readonly why: string }
@@ -44,6 +51,9 @@ export const handOvers = [
   'give-back',
   'ask',
   'unask',
+  'claim',
+  'let-go',
+  'pass-on',
   'send-back',
   'take-over',
   'share',
@@ -110,11 +120,18 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
       return helpRequest
         ? kept(check, without(custody, 'helpRequest'), entry('unasked'))
         : refuse({ code: 'not-asked' })
-    case 'send-back':
-      if (!actor.moderator) return refuse({ code: 'not-moderator' })
-      return helpRequest
-        ? kept(check, without(custody, 'helpRequest'), entry('sent-back', event.why))
-        : refuse({ code: 'not-asked' })
+    case 'claim':
+    case 'let-go':
+    case 'pass-on':
+    case 'send-back': {
+      if (!mayHelp(actor)) return refuse({ code: 'not-moderator' })
+      if (!helpRequest) return refuse({ code: 'not-asked' })
+      const about = { question: helpRequest.question }
+      if (event.is === 'send-back')
+        return kept(check, without(custody, 'helpRequest'), { ...entry('sent-back', event.why), ...about })
+      if (tooOften) return refuse({ code: 'handed-too-often', most: mostHandled })
+      return helped(check, custody, helpRequest, event, actor, entry, about, now)
+    }
     case 'take-over':
       if (!actor.moderator) return refuse({ code: 'not-moderator' })
       if (holds) return refuse({ code: 'to-oneself' })
@@ -124,6 +141,44 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
     case 'share':
       if (!holds) return refuse({ code: 'not-yours' })
       return { ok: true, check: { ...check, custody: { ...custody, shares: event.shares } } }
+  }
+}
+
+/** Claimed, let go or passed on: whom the question waits for. */
+function helped(
+  check: Check,
+  custody: Custody,
+  { claimed, meant, ...asked }: HelpRequest,
+  event: Extract<HandOverEvent, { is: 'claim' | 'let-go' | 'pass-on' }>,
+  actor: Actor,
+  entry: (did: HandOverAction, words?: string, to?: Taker) => HandOverRecord,
+  about: Pick<HandOverRecord, 'question'>,
+  now: number,
+): HandedOver {
+  const still = meant && { meant }
+  switch (event.is) {
+    case 'claim': {
+      if (claimed?.by === actor.person) return refuse({ code: 'to-oneself' })
+      // Whoever has said so first is not pushed aside; they let it go, or pass it on.
+      if (claimed) return refuse({ code: 'claimed-already' })
+      const helpRequest = { ...asked, ...still, claimed: { by: actor.person, at: now } }
+      return kept(check, { ...custody, helpRequest }, { ...entry('claimed'), ...about })
+    }
+    case 'let-go': {
+      if (claimed?.by !== actor.person) return refuse({ code: 'not-claimed' })
+      return kept(check, { ...custody, helpRequest: { ...asked, ...still } }, { ...entry('let-go'), ...about })
+    }
+    case 'pass-on': {
+      const { to } = event
+      if (to.to === 'anyone')
+        return kept(check, { ...custody, helpRequest: asked }, { ...entry('passed-on', '', to), ...about })
+      if (to.to === 'person' && to.person === check.holder) return refuse({ code: 'to-oneself' })
+      return kept(
+        check,
+        { ...custody, helpRequest: { ...asked, meant: to } },
+        { ...entry('passed-on', '', to), ...about },
+      )
+    }
   }
 }
 

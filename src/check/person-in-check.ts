@@ -1,7 +1,7 @@
 // A person in a check that somebody else holds: what they did with it, and the check once they want to stand in it no more.
 import type { QuestionId } from '../engine/answers.ts'
 import type { Check } from './check.ts'
-import type { Custody, HandOverRecord } from './custody.ts'
+import type { Custody, HandOverRecord, HelpRequest } from './custody.ts'
 import { custodyOf } from './custody-of.ts'
 import type { CheckId, PersonId } from './ids.ts'
 
@@ -57,14 +57,24 @@ export function forgetPerson(check: Check, person: PersonId): Check {
 }
 
 function without(check: Check, person: PersonId): Custody {
-  const { from, offer, starter, history, ...rest } = custodyOf(check)
+  const { from, offer, helpRequest, starter, history, ...rest } = custodyOf(check)
   const toThem = offer?.to.to === 'person' && offer.to.person === person
   return {
     ...rest,
     starter: starter === person ? check.holder : starter,
     ...(from !== undefined && from !== person && starter !== person && { from }),
     ...(offer && !toThem && { offer }),
+    ...(helpRequest && { helpRequest: unclaimed(helpRequest, person) }),
     history: history.map(one => forgetIn(one, person)),
+  }
+}
+
+/** A question that they have claimed, or that was passed on to them, waits for everybody again. */
+function unclaimed({ claimed, meant, ...asked }: HelpRequest, person: PersonId): HelpRequest {
+  return {
+    ...asked,
+    ...(claimed && claimed.by !== person && { claimed }),
+    ...(meant && !(meant.to === 'person' && meant.person === person) && { meant }),
   }
 }
 

@@ -38,6 +38,9 @@ export type CheckRefusal =
   | { readonly code: 'nothing-to-ask' }
   | { readonly code: 'asked-already' }
   | { readonly code: 'not-asked' }
+  /** Somebody else looks at the question already; or whoever lets it go does not. */
+  | { readonly code: 'claimed-already' }
+  | { readonly code: 'not-claimed' }
   /** Only whoever is beside the cell can say that it shows no danger of this kind. */
   | { readonly code: 'only-beside-it' }
   | { readonly code: 'handed-too-often'; readonly most: number }

@@ -6,6 +6,7 @@ import { checkClick } from './check/check-click.ts'
 import { factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
+import { waitingClick } from './check/waiting/waiting-click.ts'
 import { familyClick } from './families/family-click.ts'
 import { familyStartClick } from './families/start-family.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
@@ -17,6 +18,7 @@ import { trendsClick } from './trends/trends-click.ts'
 const handlers = [
   checkClick,
   handClick,
+  waitingClick,
   factsClick,
   askClick,
   logClick,

@@ -19,6 +19,7 @@ export const readers = [
   ),
   '../engine/conditions.ts',
   '../engine/truth.ts',
+  ...['guard-band.ts', 'quantities.ts', 'tools.ts', 'verdicts.ts'].map(name => `../ground/${name}`),
   './load-packs.ts',
   './load-words.ts',
   './read-yaml.ts',

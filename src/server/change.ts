@@ -3,7 +3,7 @@ import { type ForumOffers, leastKeepWeeks, mostKeepWeeks, mostModeratorRoles, ty
 
 export type Change =
   | { readonly is: 'reports-channel' | 'review-channel'; readonly channel: string | null }
-  | { readonly is: 'moderator-roles'; readonly roles: readonly string[] }
+  | { readonly is: 'moderator-roles' | 'helper-roles'; readonly roles: readonly string[] }
   | { readonly is: 'language'; readonly language: string | null }
   | { readonly is: 'outcomes' | 'pooling'; readonly on: boolean }
   | { readonly is: 'keep-weeks'; readonly weeks: number }
@@ -12,7 +12,7 @@ export type Change =
 export type ChangeRefusal =
   | { readonly code: 'weeks-out-of-range'; readonly least: number; readonly most: number }
   | { readonly code: 'too-many-roles'; readonly most: number }
-  | { readonly code: 'everyone-as-moderator' | 'nothing-to-pool' }
+  | { readonly code: 'everyone-as-moderator' | 'everyone-as-helper' | 'nothing-to-pool' }
 
 export type Changing =
   | { readonly ok: true; readonly settings: ServerSettings }
@@ -44,6 +44,10 @@ function apply(settings: ServerSettings, change: Change): Partial<ServerSettings
       // Discord gives the role that everybody has the server's own id.
       if (change.roles.includes(settings.server)) return { code: 'everyone-as-moderator' }
       return { moderatorRoles: [...new Set(change.roles)] }
+    case 'helper-roles':
+      if (change.roles.length > mostModeratorRoles) return { code: 'too-many-roles', most: mostModeratorRoles }
+      if (change.roles.includes(settings.server)) return { code: 'everyone-as-helper' }
+      return { helperRoles: [...new Set(change.roles)] }
     case 'outcomes':
       // Whoever stops recording has not agreed to pool what may be recorded later.
       return change.on ? { outcomes: true } : { outcomes: false, pooling: false }

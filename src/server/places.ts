@@ -18,10 +18,18 @@ export type PlaceState =
   | { readonly is: 'gone' | 'not-text' | 'not-forum' | 'everyone-reads' | 'refused' }
   | { readonly is: 'missing'; readonly permissions: readonly Needed[] }
 
+/** A role named as moderators or helpers, and what of the bot it does not see. */
+export type Blind = {
+  readonly role: string
+  readonly of: 'moderators' | 'helpers'
+} & ({ readonly is: 'channel'; readonly channel: string } | { readonly is: 'command'; readonly command: string })
+
 /** How the chosen places and roles are now; undefined where nothing is chosen, or nothing is known of the server. */
 export type Surroundings = {
   readonly places: Readonly<Record<Use, PlaceState | undefined>>
   /** The name of the forum's tag; undefined where there is none any more. */
   readonly tag: string | undefined
   readonly goneRoles: readonly string[]
+  /** Named roles that cannot see a channel that is for them, or are not offered a command that is. */
+  readonly blind?: readonly Blind[]
 }

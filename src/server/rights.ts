@@ -12,5 +12,9 @@ const manageServer = 1n << 5n
 export const mayManage = ({ permissions }: Pick<Member, 'permissions'>): boolean =>
   (permissions & (administrator | manageServer)) !== 0n
 
+/** Who may answer for people who are stuck: moderators, and the roles named for it. */
+export const isHelper = (member: Member, settings: ServerSettings): boolean =>
+  isModerator(member, settings) || member.roles.some(role => settings.helperRoles.includes(role))
+
 export const isModerator = (member: Member, settings: ServerSettings): boolean =>
   mayManage(member) || member.roles.some(role => settings.moderatorRoles.includes(role))

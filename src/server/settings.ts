@@ -26,6 +26,8 @@ export type ServerSettings = {
   readonly discordLanguage: string | null
   /** Roles whose members are moderators here, beside those who may manage the server. */
   readonly moderatorRoles: readonly string[]
+  /** Roles whose members may answer for people who are stuck, and see nothing else of moderators. */
+  readonly helperRoles: readonly string[]
   /** Where rises and patterns are told; null: nowhere. */
   readonly reportsChannel: string | null
   /** Where moderators see checks that are stuck, and photographs; null: nowhere. */
@@ -54,6 +56,7 @@ export const unsettled = (server: ServerId): ServerSettings => ({
   language: null,
   discordLanguage: null,
   moderatorRoles: [],
+  helperRoles: [],
   reportsChannel: null,
   reviewChannel: null,
   outcomes: false,

@@ -1,7 +1,7 @@
 // Findings over SQL: one row each, one statement a save.
 import type { Expression, ExpressionBuilder, Kysely, SqlBool } from 'kysely'
-import type { Finding } from '../trends/finding.ts'
-import type { FindingLog } from '../trends/finding-log.ts'
+import { begin, type Finding, isPending } from '../trends/findings/finding.ts'
+import type { FindingLog } from '../trends/findings/finding-log.ts'
 import type { Week } from '../trends/week.ts'
 import type { LeftOut } from './bodies/body.ts'
 import { findingBody } from './bodies/finding.ts'
@@ -14,19 +14,11 @@ export function openFindingLog(db: Kysely<Tables>, leftOut: LeftOut = () => unde
       rows.map(row => row.body),
       leftOut,
     )
+  const ofServer = (server: string) => db.selectFrom('findings').select('body').where('server', '=', server)
   return {
     async add(server, found, newId) {
       for (const one of found) {
-        const finding: Finding = {
-          ...one,
-          id: newId(),
-          server,
-          revision: 0,
-          state: 'new',
-          again: null,
-          warning: null,
-          decisions: [],
-        }
+        const finding = begin(one, newId(), server)
         await db
           .insertInto('findings')
           .values({ ...changeable(finding), id: finding.id, server, key: finding.key, week: finding.week })
@@ -40,15 +32,13 @@ export function openFindingLog(db: Kysely<Tables>, leftOut: LeftOut = () => unde
       return row && findingBody.read(row.body)
     },
 
-    async untold(server, week) {
-      const rows = await db
-        .selectFrom('findings')
-        .select('body')
-        .where('server', '=', server)
-        .where(untoldIn(week))
-        .orderBy('week')
-        .orderBy('key')
-        .execute()
+    async of(server) {
+      const rows = await ofServer(server).orderBy('week', 'desc').orderBy('key').execute()
+      return readAll(rows)
+    },
+
+    async due(server, week) {
+      const rows = await ofServer(server).where(dueIn(week)).orderBy('week').orderBy('key').execute()
       return readAll(rows)
     },
 
@@ -57,19 +47,14 @@ export function openFindingLog(db: Kysely<Tables>, leftOut: LeftOut = () => unde
         .selectFrom('findings')
         .select('server')
         .distinct()
-        .where(is => is.or([untoldIn(week)(is), is('unposted', '=', 1)]))
+        .where(is => is.or([dueIn(week)(is), is('unposted', '=', 1)]))
         .orderBy('server')
         .execute()
       return rows.map(row => row.server)
     },
 
     async unposted(server) {
-      const rows = await db
-        .selectFrom('findings')
-        .select('body')
-        .where('server', '=', server)
-        .where('unposted', '=', 1)
-        .execute()
+      const rows = await ofServer(server).where('unposted', '=', 1).orderBy('key').execute()
       return readAll(rows)
     },
 
@@ -89,15 +74,16 @@ export function openFindingLog(db: Kysely<Tables>, leftOut: LeftOut = () => unde
   }
 }
 
-const untoldIn =
+const dueIn =
   (week: Week) =>
   (is: ExpressionBuilder<Tables, 'findings'>): Expression<SqlBool> =>
-    is.or([is('state', '=', 'new'), is.and([is('state', '=', 'told'), is('again', '<=', week)])])
+    is.or([is('due', '=', 1), is.and([is('state', '=', 'watching'), is('again', '<=', week)])])
 
 const changeable = (finding: Finding): Omit<FindingRow, 'id' | 'server' | 'key' | 'week'> => ({
   revision: finding.revision,
   state: finding.state,
-  again: finding.again,
-  unposted: finding.warning?.posted === false ? 1 : 0,
+  again: finding.until,
+  unposted: isPending(finding) ? 1 : 0,
+  due: !finding.told || finding.stale ? 1 : 0,
   body: findingBody.write(finding),
 })

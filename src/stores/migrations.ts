@@ -4,6 +4,7 @@ import { type Migration, Migrator } from 'kysely/migration'
 import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan } from './newer-database.ts'
 import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
 
 type Any = Kysely<unknown>
@@ -124,6 +125,7 @@ const migrations: Record<string, Migration> = {
     },
   },
   '0020-families': familiesMigration,
+  '0023-stories': storiesMigration,
   // A server that leaves has its checks found in pieces.
   '0021-checks-by-server': {
     async up(db: Any) {

@@ -55,7 +55,10 @@ export type LeaseRow = { name: string; holder: string; until: number }
 /** People who leave no outcomes, each as a hash. */
 export type OptOutRow = { person: string }
 
-/** Something moderators are told of once; the whole of it as JSON. `unposted`: 1 while a warning waits to be posted. */
+/**
+ * Something moderators are told of; the whole of it as JSON. `unposted`: 1 while a warning waits to be posted; `due`: 1 while their
+ * channel is behind; `again`: the week until which it is watched.
+ */
 export type FindingRow = {
   id: string
   server: string
@@ -65,6 +68,7 @@ export type FindingRow = {
   state: string
   again: string | null
   unposted: number
+  due: number
   body: string
 }
 

@@ -3,7 +3,7 @@ import { type Kysely, sql } from 'kysely'
 import type { Check } from '../check/check.ts'
 import { forgetPerson, giveBackWithout, partIn } from '../check/person-in-check.ts'
 import { type KeptOfPerson, nobody, type Traces } from '../server/traces.ts'
-import type { Decision, Finding } from '../trends/finding.ts'
+import { type Decision, type Finding, withoutPerson } from '../trends/findings/finding.ts'
 import type { LeftOut } from './bodies/body.ts'
 import { findingBody } from './bodies/finding.ts'
 import { draftsNamespace } from './cache-adapter.ts'
@@ -37,10 +37,10 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     let lost = 0
     for (let found = await decidedBy(person); found.length > 0; found = await decidedBy(person))
       for (const finding of found) {
-        const decisions = finding.decisions.map(one => (one.by === person ? { ...one, by: nobody } : one))
+        const left = withoutPerson(finding, person, nobody)
         // Whoever has changed it meanwhile is met again by the next look.
-        const saved = await findings.save({ ...finding, decisions, revision: finding.revision + 1 })
-        if (saved === 'saved') lost += finding.decisions.filter(one => one.by === person).length
+        const saved = await findings.save({ ...left, stale: finding.told, revision: finding.revision + 1 })
+        if (saved === 'saved') lost += finding.decisions.filter(one => isBy(one, person)).length
       }
     return lost
   }
@@ -127,8 +127,8 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         .where(draftsOf(person))
         .orderBy('key')
         .execute()
-      const decided = (await decidedBy(person)).flatMap(({ server, week, found, decisions }) =>
-        decisions.filter(one => one.by === person).map((one: Decision) => ({ server, week, found, ...one })),
+      const decided = (await decidedBy(person)).flatMap(({ server, week, parts, decisions }) =>
+        decisions.filter(one => isBy(one, person)).map(one => ({ server, week, parts, ...partOf(one, person) })),
       )
       return {
         checks: await checksOf(seal, checks, leftOut),
@@ -192,6 +192,15 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
     },
   }
 }
+
+const isBy = ({ by, undone }: Decision, person: string): boolean => by === person || undone?.by === person
+
+/** A decision as the person who made it, or took it back, may see it: without whoever else did. */
+const partOf = ({ by, undone, before: _standing, ...rest }: Decision, person: string) => ({
+  ...rest,
+  by: by === person ? by : nobody,
+  undone: undone && { ...undone, by: undone.by === person ? undone.by : nobody },
+})
 
 /** Rows whose JSON holds this text under this name. `replace` rather than `like`, so that no character of it is a wildcard. */
 function holds(column: 'value' | 'body', name: string, text: string) {

@@ -51,7 +51,9 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
     case 'review':
       return channel(settings.reviewChannel)
     case 'moderators':
-      return sayRoles(say, settings, around)
+      return sayRoles(say, settings.moderatorRoles, around, 'setup.now.no-roles')
+    case 'helpers':
+      return sayRoles(say, settings.helperRoles, around, 'setup.now.no-helpers')
     case 'language':
       return sayLanguage(say, settings)
     case 'recording': {
@@ -69,11 +71,30 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
   }
 }
 
-function sayRoles(say: Say, { moderatorRoles }: ServerSettings, { goneRoles }: Surroundings): string {
-  const named = moderatorRoles.filter(role => !goneRoles.includes(role)).map(role => `<@&${role}>`)
-  const gone = goneRoles.length > 0 ? [say('setup.now.gone-roles', { count: goneRoles.length })] : []
+function sayRoles(
+  say: Say,
+  roles: readonly string[],
+  { goneRoles }: Surroundings,
+  none: 'setup.now.no-roles' | 'setup.now.no-helpers',
+): string {
+  const missing = roles.filter(role => goneRoles.includes(role)).length
+  const named = roles.filter(role => !goneRoles.includes(role)).map(role => `<@&${role}>`)
+  const gone = missing > 0 ? [say('setup.now.gone-roles', { count: missing })] : []
   const all = [...named, ...gone]
-  return all.length === 0 ? say('setup.now.no-roles') : sayList(say, all)
+  return all.length === 0 ? say(none) : sayList(say, all)
+}
+
+/** Which of the named roles do not see what is for them, and what to change in Discord; at most three. */
+function sayBlind(say: Say, { blind = [] }: Surroundings, part: 'moderators' | 'helpers'): string | undefined {
+  const lines = blind
+    .filter(one => one.of === part)
+    .slice(0, 3)
+    .map(one =>
+      one.is === 'channel'
+        ? say('setup.blind.channel', { role: `<@&${one.role}>`, channel: channelIn(one.channel) })
+        : say('setup.blind.command', { role: `<@&${one.role}>`, command: one.command }),
+    )
+  return lines.length > 0 ? lines.join(' ') : undefined
 }
 
 export const nameLanguage = (say: Say, language: string): string =>
@@ -88,6 +109,7 @@ function sayLanguage(say: Say, { language, discordLanguage }: ServerSettings): s
 
 /** The sentence about what no longer works as it is set; nothing where all is well. */
 export function sayWarning(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string | undefined {
+  if (part === 'moderators' || part === 'helpers') return sayBlind(say, around, part)
   const id =
     part === 'reports'
       ? settings.reportsChannel

@@ -47,6 +47,7 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       now: () => now,
       newId: () => randomUUID().replaceAll('-', '').slice(0, 20),
       posts: noPosts,
+      pictures: { ofDrawing: async () => undefined },
       traces: openTraces(db, trends.seal),
       families: { programsFor: async () => openPrograms(packs) },
       log: logger,

@@ -26,6 +26,7 @@ export const people = {
   keeper: person('keeper', { roles: ['keepers'] }),
   stranger: person('stranger'),
   warden: person('warden', { moderator: true }),
+  helper: person('helper', { helper: true }),
   /** Somebody who is not of the server. */
   passer: person('passer', { here: false }),
 } as const
@@ -47,6 +48,7 @@ export const offer = (to: Taker): Event => ({ is: 'offer', to, why: 'needs a sca
 export const asEvent = (is: string, check: Check): Event => {
   if (is === 'offer') return offer({ to: 'anyone' })
   if (is === 'ask') return { is, words: 'help', where: 'c' }
+  if (is === 'pass-on') return { is, to: { to: 'anyone' } }
   if (is === 'share') return { is, shares: true }
   if (is === 'answer') {
     const asked = question(check) || (custodyOf(check).helpRequest?.question ?? 'legs')

@@ -18,6 +18,7 @@ test('whoever does whatever, nobody does what they may not, a check has one hold
     here: fc.boolean(),
     roles: fc.subarray(['keepers', 'others']),
     moderator: fc.boolean(),
+    helper: fc.boolean(),
   })
   const takers: fc.Arbitrary<Taker> = fc.oneof(
     fc.record({ to: fc.constant('person' as const), person: fc.constantFrom('ada', 'ben', 'cleo', 'dov') }),
@@ -40,7 +41,7 @@ test('whoever does whatever, nobody does what they may not, a check has one hold
         const is = all[pick % all.length] ?? 'close'
         // Closing ends a walk: it is drawn less often than the rest.
         if (is === 'close' && pick % 5 > 0) continue
-        const made = is === 'offer' ? ({ is, to, why: '' } as const) : asEvent(is, check)
+        const made = is === 'offer' || is === 'pass-on' ? ({ is, to, why: '' } as const) : asEvent(is, check)
         const event = made.is === 'share' ? { ...made, shares } : made
         const before = structuredClone(check)
         const stepped = act(program, check, actor, event, clock)
@@ -111,8 +112,15 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
     if (JSON.stringify(after.answers[id]) !== JSON.stringify(before.answers[id]))
       expect(
         (held && (open === undefined || at >= open.until || isDanger(after))) ||
-          (actor.moderator && helpRequest?.question === id),
+          ((actor.moderator || actor.helper === true) && helpRequest?.question === id),
       ).toBe(true)
+  // Whom a question waits for is said by those who may help alone, and nobody's claim is taken from them.
+  const [was, is] = [helpRequest?.claimed, custodyOf(after).helpRequest?.claimed]
+  if (helpRequest && custodyOf(after).helpRequest && JSON.stringify(was) !== JSON.stringify(is)) {
+    expect(actor.moderator || actor.helper === true).toBe(true)
+    if (is) expect([is.by, was]).toEqual([actor.person, undefined])
+    else expect(event.is === 'pass-on' || was?.by === actor.person).toBe(true)
+  }
   if (after.phase.is === 'closed') expect(held).toBe(true)
   if (custodyOf(after).shares !== custodyOf(before).shares && after.holder === before.holder) expect(held).toBe(true)
 }

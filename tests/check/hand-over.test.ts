@@ -57,6 +57,7 @@ const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<
       ben: ['take'],
       keeper: ['take'],
       stranger: ['take'],
+      helper: ['take'],
       warden: ['take', 'take-over'],
     },
   },
@@ -73,14 +74,24 @@ const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<
     check: having(atWrap, ['ben', { is: 'ask', words: 'torn or creased?', where: 'c' }]),
     may: {
       ben: ['offer', 'give-back', 'unask', 'share', 'answer', 'close'],
-      warden: ['answer', 'send-back', 'take-over'],
+      helper: ['answer', 'claim', 'pass-on', 'send-back'],
+      warden: ['answer', 'claim', 'pass-on', 'send-back', 'take-over'],
     },
   },
   'a moderator is asked, and it is paused': {
     check: having(atWrap, ['ben', { is: 'ask', words: '', where: null }], ['ben', { is: 'pause' }]),
     may: {
       ben: ['offer', 'give-back', 'unask', 'share', 'close'],
-      warden: ['answer', 'send-back', 'take-over'],
+      helper: ['answer', 'claim', 'pass-on', 'send-back'],
+      warden: ['answer', 'claim', 'pass-on', 'send-back', 'take-over'],
+    },
+  },
+  'a helper looks at it': {
+    check: having(atWrap, ['ben', { is: 'ask', words: '', where: 'c' }], ['helper', { is: 'claim' }]),
+    may: {
+      ben: ['offer', 'give-back', 'unask', 'share', 'answer', 'close'],
+      helper: ['answer', 'let-go', 'pass-on', 'send-back'],
+      warden: ['answer', 'pass-on', 'send-back', 'take-over'],
     },
   },
   'come to a verdict': {

@@ -13,7 +13,8 @@ import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import { openTraces } from '../../src/stores/traces.ts'
-import { decide, type Finding } from '../../src/trends/finding.ts'
+import { decide } from '../../src/trends/findings/decide.ts'
+import type { Finding } from '../../src/trends/findings/finding.ts'
 import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
 import { databases, type Opened, sql } from '../stores/databases.ts'
 import { testSeal } from '../stores/test-seal.ts'
@@ -137,19 +138,33 @@ for (const kind of databases)
 
     test('a moderator loses their name beside a decision; the decision and the other moderators’ names stay', async () => {
       let ids = 0
-      await stores.findings.add(shed, [{ key: 'one', week: '2026-W40', found: rise }], () => `f${ids++}`)
-      let [finding] = (await stores.findings.untold(shed, '2026-W41')) as [Finding]
+      await stores.findings.add(
+        shed,
+        [{ key: 'one', family: 'heron', week: '2026-W40', parts: [rise] }],
+        () => `f${ids++}`,
+      )
+      let [finding] = (await stores.findings.due(shed, '2026-W41')) as [Finding]
       const taken = async (event: Parameters<typeof decide>[1]) => {
         finding = decide(finding, event, now) as Finding
         expect(await stores.findings.save(finding)).toBe('saved')
       }
-      await taken({ is: 'told' })
+      await taken({ is: 'told', post: null })
       await taken({ is: 'put-off', by: odalys, until: '2026-W42' })
       await taken({ is: 'dismiss', by: wren, why: `I, "by":"${odalys}", looked into it` })
-      expect((await traces.of(wren)).decisions).toMatchObject([{ server: shed, did: 'dismissed', by: wren }])
-      expect(await traces.forgetPerson(wren)).toMatchObject({ decisions: 1 })
+      await taken({ is: 'undo', by: wren, of: 2, why: '' })
+      await taken({ is: 'known-fake', by: odalys, fake: { family: 'heron', fake: 'seen' } })
+      await taken({ is: 'undo', by: wren, of: 3, why: '' })
+      expect((await traces.of(wren)).decisions).toMatchObject([
+        { server: shed, did: 'dismissed', by: wren },
+        { server: shed, did: 'known-fake', by: nobody, undone: { by: wren } },
+      ])
+      expect(JSON.stringify((await traces.of(wren)).decisions)).not.toContain(`"by":"${odalys}"`)
+      expect(await traces.forgetPerson(wren)).toMatchObject({ decisions: 2 })
       const after = await stores.findings.load(finding.id)
-      expect(after?.decisions.map(one => one.by)).toEqual([odalys, nobody])
+      expect(after?.decisions.map(one => one.by)).toEqual([odalys, nobody, odalys])
+      expect(after?.decisions.map(one => one.undone?.by)).toEqual([undefined, nobody, nobody])
+      // The post in the channel names them, too.
+      expect(after?.stale).toBe(true)
       expect(after?.decisions[1]?.why).toBe(finding.decisions[1]?.why)
       expect((await traces.of(wren)).decisions).toEqual([])
     })
@@ -188,7 +203,7 @@ for (const kind of databases)
         await stores.checks.create(done, `i6-${server}`)
         expect(await stores.checks.settle(done, { ...baseOutcome, server, week: '2026-W41' })).toBe(true)
         await stores.releases.freeze({ kind: 'server', server }, week, '{}', state)
-        await stores.findings.add(server, [{ key: 'two', week, found: rise }], () => `g-${server}`)
+        await stores.findings.add(server, [{ key: 'two', family: 'heron', week, parts: [rise] }], () => `g-${server}`)
         await leaveFamily(server)
       }
       await stores.releases.freeze({ kind: 'pool' }, week, '{"pool":1}', state)
@@ -198,7 +213,7 @@ for (const kind of databases)
         check: await stores.checks.load(`c-${server}`).then(one => one?.check.id),
         counts: (await stores.outcomes.weekCounts({ kind: 'server', server }, week, week)).length > 0,
         release: await stores.releases.bytes({ kind: 'server', server }, week),
-        findings: (await stores.findings.untold(server, week)).length,
+        findings: (await stores.findings.due(server, week)).length,
       })
       expect(await left(shed)).toEqual({ settings: 0, check: undefined, counts: false, release: null, findings: 0 })
       expect(await left(barn)).toEqual({ settings: 1, check: 'c-barn', counts: true, release: '{}', findings: 1 })

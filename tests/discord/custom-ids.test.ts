@@ -8,6 +8,7 @@ import { checkIds } from '../../src/discord/check/check-id.ts'
 import { factsIds } from '../../src/discord/check/facts/facts-codec.ts'
 import { handOverIds } from '../../src/discord/check/hand-over/hand-over-id.ts'
 import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
+import { waitingIds } from '../../src/discord/check/waiting/waiting-id.ts'
 import { clickHandlers } from '../../src/discord/click-handlers.ts'
 import { familyIds, familyStartIds } from '../../src/discord/families/family-id.ts'
 import { type IdKind, idKind, oneOf, silent } from '../../src/discord/interaction/id-kind.ts'
@@ -29,6 +30,7 @@ const kind = <T>(ids: IdKind<T>, words: readonly string[]): Kind => ({
 const kinds: readonly Kind[] = [
   kind(checkIds, ['pick', 'show', 'measured', 'consent', 'unwrap', 'bench', 'yes', 'no', 'know']),
   kind(handOverIds, ['hands', 'take', 'asked', 'sent-back', 'go-on']),
+  kind(waitingIds, ['all', 'help', 'free', 'mine', 'chosen']),
   kind(askIds, ['show', 'post', 'choose', '-']),
   kind(buyingIds, ['open', 'view', 'turn', 'post', 'region', 'later', ...buyingParts, ...regions]),
   kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),

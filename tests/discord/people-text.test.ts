@@ -12,11 +12,11 @@ import { showPanel } from '../../src/discord/check/hand-over/show/panel.ts'
 import { sayRefusal } from '../../src/discord/interaction/refusal.ts'
 import { showLogQuestion } from '../../src/discord/logs/show-log-question.ts'
 import { message, text as part, type ShownMessage } from '../../src/discord/message/parts.ts'
-import { showFinding, showWarning } from '../../src/discord/trends/show/finding.ts'
+import { showFinding, showWarning, showWithdrawn } from '../../src/discord/trends/show/finding.ts'
 import type { Family, Question } from '../../src/engine/pack/pack.ts'
 import { type Block, readBlocks, type Span } from '../../src/practice/page/markdown.ts'
 import { unsettled } from '../../src/server/settings.ts'
-import type { Finding } from '../../src/trends/finding.ts'
+import { begin, type Finding, untouched } from '../../src/trends/findings/finding.ts'
 import { sayWhat } from '../../src/words/describe.ts'
 import { sayLogRefusal } from '../../src/words/log-words.ts'
 import { sayPhotoRefusal } from '../../src/words/photo-words.ts'
@@ -55,13 +55,13 @@ const checkWith = (why: string): Check => ({
 })
 const question = { id: 'q', ask: 'Is it round?', answer: { kind: 'options', options: [] } } as unknown as Question
 const familyNamed = (name: string) => ({ name, maker: name }) as Family
-const findingWith = (why: string) =>
-  ({
-    id: 'finding1',
-    state: 'settled',
-    found: { is: 'rise', rise: { family: 'f', rule: null, week: '2026-W40', failed: 10, checks: 20, standsOut: true } },
-    decisions: [{ by: '11', at: 1e12, did: 'dismissed', why }],
-  }) as unknown as Finding
+const findingWith = (why: string): Finding => {
+  const rise = { family: 'f', rule: null, week: '2026-W40', standsOut: true }
+  const fresh = begin({ key: 'k', family: 'f', week: rise.week, parts: [{ is: 'rise', rise }] }, 'finding1', '1')
+  const undone = { by: '12', at: 1e12, why }
+  const decisions = [{ by: '11', at: 1e12, did: 'dismissed', why, before: untouched, undone }] as const
+  return { ...fresh, told: true, decisions }
+}
 const names = { family: () => 'F', rule: () => 'R', item: () => 'I', place: () => 'P' }
 const link = (title: string) => ({ id: 'l', url: 'https://shop.example/', title, addedAt: 1e12, reviewedAt: 1e12 })
 
@@ -81,9 +81,11 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
     ),
   'a question that is quoted': (say, text) => showNoAnswer(say, { question: text, to: null }, []),
   'a warning': (say, text) => showWarning(say, text),
-  'a reason in a finding’s history': (say, text) => showFinding(say, names, findingWith(text)),
+  'a reason in a finding’s history': (say, text) => showFinding(say, names, findingWith(text), { week: '2026-W41' }),
+  'why a warning is withdrawn': (say, text) => showWithdrawn(say, 'look', text),
+  'what a withdrawn warning said': (say, text) => showWithdrawn(say, text, 'sorry'),
   'a reason in a check’s history': (say, text) => showHands(say, checkWith(text)),
-  'what a moderator wrote back': (say, text) => said(sentBack(say, checkWith(text)) ?? ''),
+  'what a moderator wrote back': (say, text) => said(sentBack(say, checkWith(text), 'q') ?? ''),
   'a reason on a panel': (say, text) => showPanel(say, 'x', checkWith(text)),
   'the words of a help request': (say, text) => showHelpRequest(say, 'x', checkWith(text), question, []),
   'the name of a family and its maker': (say, text) => said(`### ${sayWhat(say, familyNamed(text))}`),
@@ -141,6 +143,8 @@ function shapeOfSpans(spans: readonly Span[]): unknown[] {
   return shapes.filter((one, at) => one !== 'text' || shapes[at - 1] !== 'text')
 }
 
+const alone = new Set(['a warning', 'why a warning is withdrawn', 'what a withdrawn warning said'])
+
 describe.each(Object.entries(surfaces))('%s', (name, show) => {
   test.each(languages)('is text in %s', language => {
     const say = sayIn(language)
@@ -148,7 +152,7 @@ describe.each(Object.entries(surfaces))('%s', (name, show) => {
     fc.assert(
       fc.property(hostileText, people => {
         // A text that stands alone keeps its lines, and each is text (plain.test.ts).
-        const text = name === 'a warning' ? people.replace(/[\n\v\f\r\u0085\u2028\u2029]/g, ' ') : people
+        const text = alone.has(name) ? people.replace(/[\n\v\f\r\u0085\u2028\u2029]/g, ' ') : people
         expect(shapeOf(show(say, text))).toEqual(harmless)
       }),
       { numRuns: 150 },

@@ -13,7 +13,7 @@ import { leaveServer } from '../../src/discord/privacy/leave-server.ts'
 import { forgetCountedOf } from '../../src/discord/trends/counted-of.ts'
 import { option } from '../../src/engine/answers.ts'
 import { unsettled } from '../../src/server/settings.ts'
-import { decide } from '../../src/trends/finding.ts'
+import { decide } from '../../src/trends/findings/decide.ts'
 import { weekOf } from '../../src/trends/week.ts'
 import { noPosts } from '../flows/no-posts.ts'
 import { everyByte } from './every-byte.ts'
@@ -59,11 +59,11 @@ async function live(holder: string): Promise<void> {
   const rise = { family: 'brindlewick-rook', rule: null, week: weekOf(now), standsOut: false }
   await services.trends.findings.add(
     server,
-    [{ key: holder.slice(0, 3), week: weekOf(now), found: { is: 'rise', rise } }],
+    [{ key: holder.slice(0, 3), family: rise.family, week: weekOf(now), parts: [{ is: 'rise', rise }] }],
     services.newId,
   )
-  for (const finding of await services.trends.findings.untold(server, weekOf(now))) {
-    const told = decide(finding, { is: 'told' }, now)
+  for (const finding of await services.trends.findings.due(server, weekOf(now))) {
+    const told = decide(finding, { is: 'told', post: null }, now)
     const settled =
       told && decide({ ...told, revision: told.revision - 1 }, { is: 'dismiss', by: holder, why: 'seen' }, now)
     if (settled) await services.trends.findings.save(settled)

@@ -81,7 +81,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
       bot = await startBot(standIn, data)
     }
     const typed = async (value: string) => {
-      const form = await press(wren, message, 'Type in the reading')
+      const form = await press(wren, message, '.measure')
       if (form.kind !== 'modal') throw new Error('no form')
       return messageOf(await wren.submit(form.modal, { value }))
     }
@@ -94,12 +94,14 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     await step(() => claim('9900 mAh'))
     message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
     await step(() => claim('9900 mAh'))
-    expect(text(message)).toMatch(/Look again/)
-    await step(() => claim('9900 mAh'))
-    await step(() => pressed(wren, message, 'Stop and show'))
+    for (let i = 0; i < 2; i++) {
+      expect(text(message)).toMatch(/Look again/)
+      await step(() => claim('9900 mAh'))
+    }
+    await step(() => pressed(wren, message, '.finish'))
     expect(text(message)).toMatch(/^## Ruled out/m)
     await step(() => pressed(wren, message, 'Go on checking'))
-    await step(() => pressed(wren, message, 'Stop and show'))
+    await step(() => pressed(wren, message, '.finish'))
     await step(() => pressed(wren, message, 'Close this check'))
     expect((await store.load(id))?.check.phase).toEqual({ is: 'closed' })
     expect(standIn.complaints.filter(one => one.code === 50035)).toEqual([])

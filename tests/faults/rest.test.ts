@@ -65,7 +65,12 @@ async function begin(): Promise<string> {
     ...common,
     id,
     type: 2,
-    data: { id: '1', name: 'check', type: 1, options: [{ name: 'start', type: 1, options: [] }] },
+    data: {
+      id: '1',
+      name: 'check',
+      type: 1,
+      options: [{ name: 'start', type: 1, options: [{ name: 'depth', type: 3, value: 'full' }] }],
+    },
   }
   await route(opened.services, made(ChatInputCommandInteraction, raw))
   const open = await opened.services.checks.heldBy(user.id, Date.now())

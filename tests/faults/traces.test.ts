@@ -90,6 +90,6 @@ test('ten thousand checks, closed, counted and expired, leave nothing of their p
   if (!release.ok) throw new Error('no release')
   expect(release.release.checks).toBeGreaterThan(100)
 
-  const after = [await everyByte(data), log.join('\n'), bytes, toCsv(release.release)].join('\n')
+  const after = [await everyByte(data), log.join('\n'), bytes, toCsv([release.release])].join('\n')
   expect(tracesIn(after)).toEqual([])
 }, 240_000)

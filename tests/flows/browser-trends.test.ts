@@ -1,5 +1,5 @@
-// A moderator in the practice room's page: the release, the planted pattern, a warning and a rule, by clicks alone.
-import type { Page } from 'playwright-core'
+// Two moderators in the practice room's page, on a phone and at a desk, in English and German: one finding, decided and taken back by clicks.
+import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { sayIn } from '../../src/words/say.ts'
@@ -12,7 +12,6 @@ import {
   press,
   runByClicks,
   tooWide,
-  until,
   wordsOf,
 } from './browser-hands.ts'
 import { caution } from './hands.ts'
@@ -20,43 +19,87 @@ import { useBrowser } from './in-browser.ts'
 
 if (!chromiumThere) console.warn(`SKIPPED: trends in the browser, because ${chromiumPath} is missing.`)
 
-/** The moderator of the practice room reads Spanish. */
+/** One moderator reads Spanish, the other German; the post that both read is in the server's language. */
 const his = sayIn('es-ES')
+const hers = sayIn('de')
 const english = sayIn('en')
+
+/** A folder to put pictures of the screens into, to look at them. */
+const shots = process.env['CELLWARY_SHOTS']
 
 describe.skipIf(!chromiumThere)('trends in the browser', () => {
   const { open: openWindow } = useBrowser()
   let page: Page
-  /** The reports channel, once the weekly job has told there what it found. */
   const reports = async () => {
     await page.locator('#place').selectOption(demoReportsChannel)
-    await until(page, `document.querySelectorAll('.card').length > 1`)
+    await page
+      .locator('.card', { hasText: english('finding.new.label') })
+      .first()
+      .waitFor()
+  }
+  const shoot = async (name: string) => {
+    await page.evaluate('Promise.all([...document.images].map(one => one.decode().catch(() => null)))')
+    if (shots) {
+      await page.screenshot({ path: `${shots}/${name}.png`, animations: 'disabled' })
+      await card(page).screenshot({ path: `${shots}/${name}-card.png`, animations: 'disabled' })
+    }
+    expect(await tooWide(page)).toEqual([])
+  }
+  /** Presses a button that opens a form, fills it in and sends it. */
+  const fill = async (label: string, doing: (form: Locator) => Promise<unknown>) => {
+    await card(page).getByRole('button', { name: label }).first().click()
+    const form = page.getByRole('dialog')
+    await form.waitFor()
+    await doing(form)
+    return changing(page, () => form.locator('button[type="submit"], button.send').last().click())
   }
 
-  test('a warning is posted and a rule drafted from what was told in the reports channel', async () => {
-    page = await openWindow({ width: 1200, height: 850 })
-    await become(page, 'Tomas')
-    await reports()
-    // What is told in a channel is in the server's language, and stays in it; what answers him alone is in his own.
-    expect(await wordsOf(page)).toMatch(/Brindlewick Rook/)
-    await card(page)
-      .getByRole('button', { name: english('finding.warn') })
-      .click()
-    const form = page.getByRole('dialog')
-    await form.locator('.choice', { hasText: 'cell-questions' }).click()
-    await changing(page, () => form.getByRole('button', { name: 'Send', exact: true }).click())
-    expect(await card(page).getByRole('button').count()).toBe(1)
-    const cards = await page.locator('.card').count()
-    await card(page)
-      .getByRole('button', { name: english('finding.draft') })
-      .click()
-    await page.locator('.card').nth(cards).waitFor()
-    expect(await wordsOf(page)).toContain(his('finding.drafted'))
-    expect(await card(page).getByText('rule.yaml').isVisible()).toBe(true)
-    await become(page, 'Wren')
-    await page.getByText(english('warning.title')).first().waitFor()
-    expect(await wordsOf(page)).toMatch(caution)
-  })
+  test.each([
+    ['a phone', 390, 844],
+    ['a desk', 1200, 900],
+  ])(
+    'on %s: one counterfeit is one post; warned of by one moderator, taken back, a known fake by the other, back in the list',
+    async (name, width, height) => {
+      page = await openWindow({ width, height })
+      await become(page, 'Tomas')
+      await reports()
+      expect(await page.locator('.card', { hasText: english('finding.new.label') }).count()).toBe(1)
+      const post = await wordsOf(page)
+      expect(post).toMatch(/Brindlewick Rook/)
+      for (const label of ['new', 'sure', 'many', 'noise', 'next'] as const)
+        expect(post).toContain(english(`finding.${label}.label`))
+      await shoot(`${name}-post`)
+      const warned = await fill(english('finding.warn'), form =>
+        form.locator('.choice', { hasText: 'cell-questions' }).click(),
+      )
+      expect(warned).toContain(english('finding.state.warned'))
+      await shoot(`${name}-warned`)
+      const back = await fill(english('finding.undo.warned'), form =>
+        form.getByRole('textbox').fill('It was one old lot.'),
+      )
+      expect(back).toContain(english('finding.state.open'))
+      expect(back).toContain('It was one old lot.')
+
+      await become(page, 'Maret')
+      await reports()
+      await runByClicks(page, 'trends')
+      await press(page, hers('trends.view.findings'))
+      await shoot(`${name}-list-de`)
+      const looked = await press(page, hers('findings.look'))
+      for (const label of ['new', 'sure', 'many', 'noise', 'next'] as const)
+        expect(looked).toContain(hers(`finding.${label}.label`))
+      const fake = await press(page, hers('finding.fake'))
+      expect(fake).toContain(hers('finding.state.known-fake'))
+      await shoot(`${name}-fake-de`)
+      expect(await press(page, hers('finding.undo.known-fake'))).toContain(hers('finding.state.open'))
+      expect(await press(page, hers('findings.back'))).toContain(hers('finding.state.open'))
+
+      await become(page, 'Wren')
+      await page.getByText(english('warning.withdrawn.title')).first().waitFor()
+      expect(await wordsOf(page)).toMatch(caution)
+      await shoot(`${name}-withdrawn`)
+    },
+  )
 
   test('the release names the planted pattern and does not accuse the family that only grows', async () => {
     page = await openWindow({ width: 360, height: 740 })
@@ -70,6 +113,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
     expect(await tooWide(page)).toEqual([])
     expect(await press(page, his('trends.view.patterns'))).toMatch(/Brindlewick Rook/)
     expect(await press(page, his('trends.view.families'))).toMatch(/Brindlewick Heron/)
-    expect(await tooWide(page)).toEqual([])
+    await press(page, his('trends.view.rises'))
+    await shoot('rises-es')
   })
 })

@@ -62,10 +62,13 @@ describe('reading', () => {
     expect(text(message)).toMatch(/Never for a low price alone/)
     for (const [part, wanted] of [
       ['listing', /continuous/],
-      ['suspect', /Move away from it[\s\S]*First aid[\s\S]*Tape over both ends[\s\S]*Do not post it/],
+      [
+        'suspect',
+        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never by mail/,
+      ],
       [
         'suspect.later',
-        /Only if it was never hot[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*household waste/,
+        /It is cold and quiet and always was[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*Not in the bin, and never by mail/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],

@@ -37,7 +37,7 @@ describe('delivered twice', () => {
     // The second delivery is through once a later command has been answered.
     await wren().run('check list')
     expect(await held()).toBe(9)
-    expect(text(messageOf(await wren().run('check resume')))).toMatch(/Check of/)
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(/nothing answered yet/)
     room.standIn.faults.deliverTwice(false)
     await closeAll(wren())
   })

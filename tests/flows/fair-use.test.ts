@@ -4,7 +4,18 @@ import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
-import { answer, caution, finalOf, messageOf, press, pressed, settled, startCheck, unsureUntil } from './hands.ts'
+import {
+  answer,
+  caution,
+  coolUntil,
+  finalOf,
+  messageOf,
+  press,
+  pressed,
+  settled,
+  startCheck,
+  unsureUntil,
+} from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 /** A minute for every token, so that none comes back while the test runs. */
@@ -128,8 +139,8 @@ test('a server in which too many press at once is asked to wait as one', async (
 
 test('what was typed into a form is never turned away for haste', async () => {
   await open({ person: small(1000), server: plenty, posts: noPostLimits })
-  const size = await unsureUntil(wren(), await startCheck(wren()), /Which size is the cell/)
-  const message = await unsureUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
+  const size = await coolUntil(wren(), await startCheck(wren()), /Which size is the cell/)
+  const message = await coolUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
   const form = await press(wren(), message, 'Type in the reading')
   if (form.kind !== 'modal') throw new Error(`no form but ${form.kind}`)
   for (let i = 0; i < 1000; i++) room.services.fairUse.admit('act', wren().id, null, Date.now())

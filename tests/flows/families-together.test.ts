@@ -130,10 +130,10 @@ describe('a finding', () => {
     }
     await room.services.trends.findings.add(
       server,
-      [{ key: 'k', week: '2026-W45', found: { is: 'pattern', pattern } }],
+      [{ key: 'k', family: 'f-together', week: '2026-W45', parts: [{ is: 'pattern', pattern }] }],
       () => 'finding001',
     )
-    const id = encodeTrends({ is: 'finding', id: 'finding001', does: 'draft' })
+    const id = encodeTrends({ is: 'finding', id: 'finding001', does: 'fake' })
     const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: id })
     const reply = await tomas.click(posted, id)
     if (reply.kind !== 'modal') throw new Error('no form')
@@ -152,6 +152,28 @@ describe('a finding', () => {
     expect(family?.draft?.fakes).toMatchObject([
       { finding: 'finding001', look: { legs: ['four'], 'code-place': ['can'] } },
     ])
+  })
+})
+
+describe("a member's good cell", () => {
+  test('is offered, counts nothing until a moderator has accepted it, and no more than three wait', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const offer = async (order: string) => {
+      const form = await wren.run('family offer', { family: 'f-together' })
+      if (form.kind !== 'modal') throw new Error('no form')
+      return text(messageOf(await wren.submit(form.modal, { how: ['maker'], order, looks: ['legs=three'], mass: '' })))
+    }
+    expect(await offer('one')).toMatch(/counts once one of them has accepted it/)
+    const { store } = room.services.families
+    expect(await store.references(server, 'f-together')).toMatchObject([
+      { state: 'offered', by: wren.id, acceptedBy: null },
+    ])
+    const page = await pressed(tomas, messageOf(await tomas.run('family show', { family: 'f-together' })), 'Change it')
+    const references = await pressed(tomas, page, 'Reference cells')
+    await pressed(tomas, references, 'Accept 1')
+    expect(await store.references(server, 'f-together')).toMatchObject([{ state: 'accepted', acceptedBy: tomas.id }])
+    for (const order of ['two', 'three', 'four']) expect(await offer(order)).toMatch(/Thank you/)
+    expect(await offer('five')).toMatch(/offered 3 cells of this model already/)
   })
 })
 

@@ -75,7 +75,7 @@ async function walk(
   return { last: now, screens }
 }
 const fourLegs: readonly [RegExp, string][] = [
-  [/warm, hot, smoking/, 'None of these'],
+  [/hot, smoking/, 'None of these'],
   [/What was the cell sold as/, 'New, in its maker'],
   [/lettering/i, 'On the coloured wrap'],
   [/On how many legs/, 'Four'],

@@ -3,7 +3,8 @@ import { afterEach, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import type { Services } from '../../src/discord/services.ts'
-import { longestWarning, showWarning } from '../../src/discord/trends/show/finding.ts'
+import { showWarning } from '../../src/discord/trends/show/finding.ts'
+import { longestWarning } from '../../src/discord/trends/show/finding-forms.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
@@ -62,7 +63,7 @@ test('a moderator who loses the role between report and click, or with a form op
   const before = room.standIn.as('Wren').sees(everybody).length
   for (const reply of [
     await tomas().submit(form, { warning: 'look', channel: [everybody] }),
-    await press(tomas(), first, 'Tell again next week'),
+    await press(tomas(), first, 'Make a known fake'),
   ])
     expect(text(messageOf(reply))).toMatch(/Only moderators of this server/)
   expect(room.standIn.as('Wren').sees(everybody)).toHaveLength(before)
@@ -136,8 +137,9 @@ test('what was counted under a pack that is no longer installed is still shown, 
   let programs: Services['programs'] | undefined
   await openSeeded(services => ({
     ...services,
-    get programs() {
-      return programs ?? services.programs
+    families: {
+      ...services.families,
+      programsFor: async of => programs ?? services.families.programsFor(of),
     },
   }))
   programs = openPrograms([])

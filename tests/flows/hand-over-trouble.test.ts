@@ -81,8 +81,9 @@ describe('danger', () => {
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     expect(text(question)).toMatch(/it feels a bit warm/)
     const given = buttons(question).map(one => [one.label.slice(4, 12), one.disabled])
-    expect(given.slice(0, 2)).toEqual([
+    expect(given.slice(0, 3)).toEqual([
       ['None of ', true],
+      ['Only war', false],
       ['At least', false],
     ])
     await pressed(tomas(), question, '.unsure')
@@ -92,7 +93,7 @@ describe('danger', () => {
   test('is not photographed, and whoever waits reads what to do when it comes', async () => {
     const form = await formFor(await own())
     expect(form.kind === 'modal' && form.modal.fields.map(one => one.customId)).toEqual(['why'])
-    expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*Do not wait/)
+    expect(text(await fill(wren(), form, { why: 'hm' }))).toMatch(/get away.*emergency number.*do not wait/)
     const waiting = messageOf(await ilse().run('check start', { depth: 'full', for: ids.Wren }, { channel: everybody }))
     expect(text(waiting)).toMatch(/get away.*emergency number/)
   })
@@ -100,8 +101,10 @@ describe('danger', () => {
   test('stays on the screen, though the check is offered from a menu that was still open', async () => {
     const hands = await pressed(wren(), await ask(await own()), 'Ask or hand over')
     await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'At least one')
-    expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(/Danger/)
-    expect(text(messageOf(await wren().run('check resume')))).toMatch(/Danger/)
+    expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(
+      /^## Get away from the cell now/,
+    )
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(/^## Get away from the cell now/)
   })
 
   test('can be said while photographs of an earlier question are still being cleaned', async () => {

@@ -257,8 +257,8 @@ describe('asking a moderator', () => {
     expect(text(messageOf(await as('Ilse').click(await postButton(room.standIn, id), id)))).toMatch(/Only moderators/)
     expect(text(messageOf(await as('Ilse').run('check waiting')))).toMatch(/Only moderators/)
     const queue = messageOf(await as('Tomas').run('check waiting'))
-    expect(text(queue)).toMatch(/asks a moderator/)
-    expect(text(await pressed(as('Tomas'), queue, 'See 1'))).toMatch(/You answer for/)
+    expect(text(queue)).toMatch(/stuck since/)
+    expect(text(await pressed(as('Tomas'), queue, 'See it'))).toMatch(/You answer for/)
   })
 
   test('a moderator takes over, and the question is asked no more', async () => {

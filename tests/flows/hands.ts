@@ -54,6 +54,26 @@ export async function unsureUntil(person: Person, message: SeenMessage, until: R
   return now
 }
 
+/** What is said of a cell that nobody has to get away from, question by question. */
+const nothingToFlee: readonly (readonly [RegExp, string])[] = [
+  [/^### .*hot, smoking/m, 'None of these'],
+  [/^### .*swollen, bulging/m, 'Straight and flat'],
+  [/^### .*liquid, crust or powder/m, 'Clean and dry'],
+  [/^### .*solvent-like smell/m, 'No smell'],
+  [/^### .*changed colour/m, 'No change'],
+]
+
+/** Says that there is nothing to get away from, and "can't tell" otherwise, until `until`: what needs hands is asked then only. */
+export async function coolUntil(person: Person, message: SeenMessage, until: RegExp): Promise<SeenMessage> {
+  let now = message
+  for (let i = 0; i < 80 && !until.test(text(now)); i++) {
+    const said = nothingToFlee.find(([asked]) => asked.test(text(now)))?.[1]
+    now = said ? await answer(person, now, said) : await pressed(person, now, '.unsure')
+  }
+  if (!until.test(text(now))) throw new Error(`never came to ${until}`)
+  return now
+}
+
 /** Answers a question by an option's label, whether it is a button or stands in a menu. */
 export async function answer(person: Person, message: SeenMessage, label: string): Promise<SeenMessage> {
   const menu = menus(message)[0]

@@ -22,6 +22,19 @@ beforeEach(async () => {
 })
 afterEach(() => room.close())
 
+test('a role that sees neither the channels nor /trends is named with what to change in Discord; one that does is not', async () => {
+  const keepers = '900000000000000202'
+  const settings = await warden.settings()
+  await room.services.servers.save({ ...settings, reportsChannel: demoReportsChannel, revision: settings.revision + 1 })
+  const chosen = text(await warden.choose(await warden.open('moderators'), [keepers]))
+  expect(chosen).toMatch(/This is how it is now/)
+  expect(chosen).toContain(`<@&${keepers}> cannot see <#${demoReportsChannel}>: give it “View Channel” there`)
+  expect(chosen).toContain(`<@&${keepers}> may not be offered /trends`)
+  expect(text(await warden.overview())).toContain(`<@&${keepers}> cannot see`)
+  const wardens = text(await warden.choose(await warden.open('moderators'), [demoWardens]))
+  expect(wardens).not.toMatch(/cannot see|may not be offered/)
+})
+
 describe('a channel', () => {
   test('is tried on the spot, leaves nothing behind, and is kept', async () => {
     const before = room.standIn.messages(demoReportsChannel).length
@@ -129,7 +142,7 @@ test('a review channel that everybody has come to read since gets no question an
   }
   room.standIn.changeRights(demoReportsChannel, {})
   expect(await ask()).toBe(0)
-  expect(text(messageOf(await warden.person.run('check waiting')))).toMatch(/asks a moderator/)
+  expect(text(messageOf(await warden.person.run('check waiting')))).toMatch(/stuck since/)
   room.standIn.changeRights(demoReportsChannel, {
     forbid: [{ who: server, what: ['view'] }],
     permit: [

@@ -36,12 +36,20 @@ describe('the overview', () => {
     let message = await warden.overview()
     expect(message.onlyFor).toBe(warden.person.id)
     message = await pressed(warden.person, message, 'Step by step')
-    const titles = ['Reports channel', 'Review channel', 'Moderators', 'Language', 'What is recorded', 'For how long']
+    const titles = [
+      'Reports channel',
+      'Review channel',
+      'Moderators',
+      'Helpers',
+      'Language',
+      'What is recorded',
+      'For how long',
+    ]
     for (const [i, title] of titles.entries()) {
-      expect(text(message)).toContain(`### ${title} (${i + 1} of 7)`)
+      expect(text(message)).toContain(`### ${title} (${i + 1} of 8)`)
       message = await pressed(warden.person, message, 'Next: ')
     }
-    expect(text(message)).toMatch(/Offers in a forum \(7 of 7\)/)
+    expect(text(message)).toMatch(/Offers in a forum \(8 of 8\)/)
     expect(text(await pressed(warden.person, message, 'Overview'))).toMatch(/How this server is set up/)
     expect((await warden.settings()).revision).toBe(0)
   })
@@ -131,7 +139,7 @@ describe('what is recorded', () => {
   test('is turned on, pooled, and turned off after what happens to it was said', async () => {
     let message = await pressed(warden.person, await warden.open('recording'), 'Record finished checks')
     expect(await warden.settings()).toMatchObject({ outcomes: true, pooling: false })
-    message = await pressed(warden.person, message, 'Pool with other servers')
+    message = await pressed(warden.person, message, 'Add our numbers')
     expect(await warden.settings()).toMatchObject({ outcomes: true, pooling: true })
     message = await pressed(warden.person, message, 'Stop recording…')
     expect(text(message)).toMatch(/stays without names until it is 104 weeks old, and is then deleted/)
@@ -213,7 +221,7 @@ describe('two at once', () => {
   test('a click that two processes are given counts once, and is never called somebody else’s', async () => {
     await room.another()
     room.standIn.faults.deliverTwice(true)
-    for (const label of ['Record finished checks', 'Pool with other servers', 'Stop pooling']) {
+    for (const label of ['Record finished checks', 'Add our numbers', 'Stop pooling']) {
       const reply = await press(warden.person, await warden.open('recording'), label)
       expect(text(messageOf(reply))).not.toMatch(/Somebody was faster/)
     }

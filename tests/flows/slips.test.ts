@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { encodeClick } from '../../src/discord/check/check-id.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
-import { answer, closeAll, idOf, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
+import { answer, closeAll, coolUntil, idOf, messageOf, postButton, press, pressed, startCheck } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -16,8 +16,8 @@ const odalys = () => room.standIn.as('Odalys')
 
 describe('slips: one clear sentence, nothing changed', () => {
   const atTheScale = async () => {
-    const size = await unsureUntil(wren(), await startCheck(wren()), /Which size is the cell/)
-    return unsureUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
+    const size = await coolUntil(wren(), await startCheck(wren()), /Which size is the cell/)
+    return coolUntil(wren(), await answer(wren(), size, '18650'), /weigh, in grams/)
   }
   const revisionOf = async (message: SeenMessage) => {
     const id = idOf(message, '.pause').split('.')[1] ?? ''

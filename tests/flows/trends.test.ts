@@ -4,8 +4,9 @@ import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
-import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Release } from '../../src/trends/release/release.ts'
+import { columns } from '../../src/trends/release/to-csv.ts'
 import { caution, messageOf, postButton, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
@@ -67,8 +68,10 @@ describe('a moderator', () => {
     const message = await open()
     const [week = ''] = /20\d\d-W\d\d/.exec(text(message)) ?? []
     const frozen = await room.services.trends.releases.bytes({ kind: 'server', server }, week)
-    const exported = async (what: string) => {
-      const reply = messageOf(await tomas().click(message, encodeTrends({ is: 'release', week, what: what as 'csv' })))
+    const said: Record<string, string> = {}
+    const exported = async (what: 'csv' | 'json' | 'weeks' | 'schema') => {
+      const reply = messageOf(await tomas().click(message, encodeTrends({ is: 'release', week, what })))
+      said[what] = text(reply)
       const [file] = reply.attachments
       return (await fetch(file?.url ?? '')).text()
     }
@@ -76,6 +79,32 @@ describe('a moderator', () => {
     const csv = await exported('csv')
     expect(csv).toMatch(/^week,what,family,name/)
     for (const field of csv.split(/[,\r\n]+/)) expect(field.replace(/^"/, '')).not.toMatch(/^[=+@\t]/)
+    const all = await exported('weeks')
+    expect(new Set(all.match(/^20\d\d-W\d\d/gm)).size).toBe(60)
+    expect(all.endsWith(csv.split('\r\n').slice(1).join('\r\n'))).toBe(true)
+    for (const column of columns) expect(said['weeks']).toContain(`**${column}**`)
+    expect(JSON.parse(await exported('schema'))).toHaveProperty('properties.week')
+  })
+
+  test('walks from week to week, and back, as each was frozen; the first and the last lead no further', async () => {
+    const weeks = await room.services.trends.releases.weeks({ kind: 'server', server })
+    let message = await open()
+    expect(buttons(message).some(one => one.label.startsWith('Week after'))).toBe(false)
+    for (const week of weeks.slice(-4, -1).reverse()) {
+      message = await pressed(tomas(), message, 'Week before')
+      expect(text(message)).toContain(week)
+    }
+    message = await pressed(tomas(), message, 'Week after')
+    expect(text(message)).toContain(weeks.at(-3))
+    const id = encodeTrends({ is: 'release', week: weeks[0] ?? '', what: 'overview' })
+    const first = messageOf(await tomas().click(await postButton(room.standIn, id), id))
+    expect(buttons(first).some(one => one.label.startsWith('Week before'))).toBe(false)
+  })
+
+  test('reads what a server of this size could notice at all', async () => {
+    expect(text(await view(await open(), 'rises'))).toMatch(
+      /with about \d+ checks a week, \d+ more failed checks a week .* within 3 weeks in 9 of 10 cases/,
+    )
   })
 
   test('is told when a week has no release', async () => {

@@ -5,7 +5,7 @@ import { encodeBuying, placeOf } from '../../src/discord/buying/buying-id.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { unsettled } from '../../src/server/settings.ts'
-import { caution, closeAll, finalOf, messageOf, unsureUntil } from './hands.ts'
+import { caution, closeAll, finalOf, messageOf, pressed, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const attic = { id: '900000000000000800', channel: '900000000000000801' }
@@ -37,6 +37,9 @@ beforeAll(async () => {
     moderatorRoles: [],
     links: [{ id: 'l1', url: 'https://attic.example/', title: 'Attic shop', addedAt: 1, reviewedAt: 1 }],
   })
+  // As when the bot starts.
+  const answers = await room.services.answers()
+  answers.open()
 })
 afterAll(() => room.close())
 /** Wren has installed the bot for herself, and manages the other server. */
@@ -63,10 +66,11 @@ describe.each(places)('in %s', (_, channel) => {
   })
 
   test('a check goes from its first question to its verdict, in private, and belongs to no server', async () => {
-    const first = await seen('check start')
+    const first = await pressed(wren(), await seen('check start'), 'Quick')
+    expect(first.onlyFor).toBe(wren().id)
     const [held] = await room.services.checks.heldBy(wren().id, Date.now())
     expect(held?.server).toBeNull()
-    const verdict = await unsureUntil(wren(), first, /Open|Nothing found|Doubtful/)
+    const verdict = await unsureUntil(wren(), first, /^## (Open|Nothing found|Doubtful)/m)
     expect(verdict.onlyFor).toBe(wren().id)
     expect(text(verdict)).toMatch(caution)
     expect(text(verdict)).not.toMatch(/counted without your name/)

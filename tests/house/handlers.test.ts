@@ -10,6 +10,7 @@ const forbidden: readonly (readonly [RegExp, string, string?])[] = [
   // An offer waits some seconds for a post's own first message; one that is lost then is missed by nobody.
   [/\bset(Timeout|Interval)\(|node:timers/, 'forgets what it holds when the process ends', 'offers/offer-check.ts'],
   [/\bcreateDM\(|users\.send\(|user\.send\(/, 'writes to people who may have shut their direct messages'],
+  [/isModalSubmit\(\)\) return\n/, 'leaves whoever forged or kept a form without a word'],
   [/\bsetName\(|setTopic\(/, 'waits for minutes without a word: two renames in ten minutes are allowed'],
   [/threads\.create\(|startThread\(|Routes\.threads\(/, 'opens a thread that somebody has to close again'],
 ]

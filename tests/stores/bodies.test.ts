@@ -13,7 +13,7 @@ import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openFindingLog } from '../../src/stores/finding-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
-import type { Finding } from '../../src/trends/finding.ts'
+import { begin, type Finding, untouched } from '../../src/trends/findings/finding.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened } from './databases.ts'
 import { testSeal } from './test-seal.ts'
@@ -47,19 +47,20 @@ const check: Check = {
   startedAt: 1,
   expiresAt: 9,
 }
+const rise = { family: 'harrow', rule: null, week: '2026-W40', standsOut: true }
 const finding: Finding = {
-  id: 'f',
-  server: 'here',
-  key: 'rise harrow',
-  week: '2026-W40',
-  found: { is: 'rise', rise: { family: 'harrow-30', rule: null, week: '2026-W40', standsOut: true } },
-  revision: 2,
-  state: 'settled',
-  again: '2026-W44',
-  warning: { channel: 'c', text: 't', posted: false },
-  decisions: [{ by: 'ada', at: 3, did: 'warned', why: 't' }],
+  ...begin({ key: 'rise harrow', family: 'harrow', week: '2026-W40', parts: [{ is: 'rise', rise }] }, 'f1', 'here'),
+  told: true,
+  state: 'warned',
+  warning: { channel: 'c', text: 'look', posted: true, message: 'm' },
+  post: { channel: 'c', message: 'm' },
+  withdrawal: { channel: 'c', text: 'before', posted: true, message: 'm', why: 'sorry' },
+  decisions: [
+    { by: 'ada', at: 1, did: 'put-off', why: '2026-W42', before: untouched, undone: { by: 'ben', at: 2, why: '' } },
+    { by: 'ada', at: 3, did: 'warned', why: 'look', before: untouched, undone: null },
+  ],
 }
-const pattern: Finding['found'] = {
+const pattern: Finding['parts'][0] = {
   is: 'pattern',
   pattern: {
     family: 'harrow-30',
@@ -85,7 +86,7 @@ const settings = {
 const all: readonly (readonly [string, Body<never>, object])[] = [
   ['a check', checkBody as unknown as Body<never>, check],
   ['a finding', findingBody as unknown as Body<never>, finding],
-  ['a pattern', findingBody as unknown as Body<never>, { ...finding, found: pattern }],
+  ['a pattern', findingBody as unknown as Body<never>, { ...finding, parts: [...finding.parts, pattern] }],
   ['a state', stateBody as unknown as Body<never>, state],
   ['settings', settingsBody as unknown as Body<never>, settings],
   ['an outcome', waitingBody as unknown as Body<never>, base],
@@ -162,7 +163,7 @@ for (const kind of databases)
       await expect(checks.load('a')).rejects.toThrow(/A check in the database.*version 9/)
       expect((await checks.heldBy('ada', now)).map(one => one.id)).toEqual(['b'])
       expect((await checks.finished(now + 1, 10)).map(one => one.id)).toEqual(['b'])
-      expect((await findings.untold('here', '2026-W50')).map(one => one.key)).toEqual(['rise harrow'])
+      expect((await findings.due('here', '2026-W50')).map(one => one.key)).toEqual(['rise harrow'])
       await expect(servers.load('there')).rejects.toThrow(/The settings of a server.*version 9/)
       expect((await servers.all()).map(one => one.server)).toEqual(['here'])
       expect(left.map(error => error.message)).toEqual(Array(4).fill(expect.stringMatching(/version 9/)))

@@ -13,6 +13,7 @@ import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
+import type { Finding } from '../../src/trends/findings/finding.ts'
 import type { Scope } from '../../src/trends/outcome-log.ts'
 import { testSeal } from './test-seal.ts'
 
@@ -95,8 +96,9 @@ export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: Loo
     findings: await inTurn(look.findings, async id => {
       const finding = await findings.load(id)
       if (!finding) throw new Error(`the finding ${id} is gone`)
-      const { server, key, week, revision, state, again, warning, decisions } = finding
-      return { id, server, key, week, revision, state, again, posted: warning?.posted ?? null, decisions }
+      const { server, key, week, revision, until, warning, decisions } = finding
+      const posted = warning?.posted ?? null
+      return { id, server, key, week, revision, state: stateOf(finding), again: until, posted, decisions }
     }),
     drafts: await inTurn(look.drafts, async key => ({
       key,
@@ -104,6 +106,12 @@ export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: Loo
     })),
     settings,
   }
+}
+
+/** As the first versions called it: whether moderators have been told, and whether they have decided. */
+function stateOf({ told, state }: Finding): 'new' | 'told' | 'settled' {
+  if (state === 'open' || state === 'watching') return told ? 'told' : 'new'
+  return 'settled'
 }
 
 /** What somebody would see. */

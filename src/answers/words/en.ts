@@ -11,6 +11,7 @@ export const english: Vocabulary = {
   ],
   ours: 'cell cells battery batteries batt batts battrey batery akku akkus accu 18650 21700 26650 20700 14500 16340 18350 26800 cr123 cr123a rcr123 lithium liion lion ion mah wh mwh volt milliohm sodium',
   danger: [
+    /\b(?:(?:it|just|cell|battery|\d{5}) went off|(?:leg|hand|finger|thumb|arm|skin|face)s? (?:is |are |got )?(?:badly )?burn(?:t|ed|ing)|burn(?:t|ed) (?:my|his|her) (?:leg|hand|finger|thumb|arm|skin|face)|(?:lick|suck|swallow)(?:s|ed|ing)? (?:on )?(?:a |the |some |his |her )?(?:cell|battery|goo|liquid))\b/,
     /\b(smok(?!e (?:alarm|detector)|ing (?:area|ban|section)|er\b)[a-z]*|fumes|flames?|sparks?|sparking|sparked|blaz[a-z]*)\b/,
     /\b(on fire|(?:caught|catch|catches|catching|cought) (?:on )?fire|is burning|burning up|went up in|burst|explod[a-z]*|blew up|about to blow|melt(?:ing|ed|s)?)\b/,
     /\b(hiss(?:es|ing|ed)?|hising|siz+l[a-z]*|fizz[a-z]*|crackl[a-z]*|popping|whistl[a-z]*)\b/,

@@ -11,6 +11,7 @@ export const spanish: Vocabulary = {
   ],
   ours: 'celda celdas pila pilas bateria baterias acumulador 18650 21700 26650 20700 14500 16340 18350 26800 cr123 cr123a rcr123 litio ion mah wh mwh volt milliohm sodio',
   danger: [
+    /(?<!\p{L})(bota(?:ndo)? liquido|chupo|chupado|lamio|lamido|(?:se )?trago|tragado|se (?:le )?quemo (?:la|el) (?:pierna|mano|dedo|brazo|piel))(?!\p{L})/u,
     /(?<!\p{L})(hum(?:o|ea|eando|ear)|llamas?(?= )(?!r)|chisp|al rojo)(?!\p{L}*dad)/u,
     /(?<!\p{L})(arde|ardiendo|ardio|fuego|incendi|explot|revent|quemandose|se (?:esta )?quem(?:a|o|ando)|se derrit|derretid|prendio)/u,
     /(?<!\p{L})(sise|silb|chisporr|crepit|burbuje|pita)/u,

@@ -18,7 +18,7 @@ import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
 import { type ClickId, checkIds } from './check-id.ts'
 import { chosenIn, eventOf } from './event-of.ts'
-import { afterHelp, mayHelp, showHelping } from './hand-over/helping.ts'
+import { afterHelp, mayHelpWith, showHelping } from './hand-over/helping.ts'
 import { tellDanger } from './hand-over/tell-danger.ts'
 import { tellOthers } from './hand-over/tell-others.ts'
 import { actorOf, holderOf } from './hand-over/turn.ts'
@@ -44,7 +44,7 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   const { check, program } = found
   const helps = check.holder !== interaction.user.id
   const actor = helps ? await actorOf(services, interaction, check) : holderOf(check)
-  if (helps && !mayHelp(check, actor)) return () => refuse(interaction, say, { code: 'not-yours' })
+  if (helps && !mayHelpWith(check, actor)) return () => refuse(interaction, say, { code: 'not-yours' })
   const show = (note?: string, now = check) =>
     helps
       ? showHelping(services, say, program, now, note)

@@ -52,7 +52,10 @@ export async function tryChannel(rest: REST, channel: string): Promise<Finding[]
     return posted('p', message([...gallery(picture ? [picture] : []), text('A picture.')], picture ? [picture] : []))()
   })
   await attempt('a panel with buttons', posted('b', showOffer(say)))
-  await attempt('a menu of roles with none chosen', posted('m', message([text('A menu.'), roleMenu(say, 0, [])])))
+  await attempt(
+    'a menu of roles with none chosen',
+    posted('m', message([text('A menu.'), roleMenu(say, 0, 'moderators', [])])),
+  )
   await attempt('being seen typing', async () => void (await rest.post(Routes.channelTyping(channel))))
   await attempt('taking the posts away', async () => {
     const gone = await Promise.all(left.map(place => posts.remove(place)))

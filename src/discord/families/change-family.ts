@@ -10,6 +10,7 @@ import { type HowKnown, howKnown, type Reference } from '../../families/strength
 import { weekOf } from '../../trends/week.ts'
 import { plain } from '../../words/plain.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
+import { becomeFake } from '../trends/become-fake.ts'
 import type { ActOf } from './family-id.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
@@ -32,7 +33,13 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
   const edited = editDraft(work.family, work.facts, read, interaction.id)
   if (!edited.ok) return { note: sayEditRefusal(turn, edited.refusal), page }
   const saving = await saveFamily(turn, edited.family)
-  if (saving === 'saved') return { note: say('families.saved'), page }
+  if (saving === 'saved') {
+    if (read.is === 'fake' && read.fake.finding !== undefined) {
+      const fake = { family: work.family.id, fake: read.fake.id }
+      await becomeFake(turn.services, turn.settings, interaction.user.id, read.fake.finding, fake)
+    }
+    return { note: say('families.saved'), page }
+  }
   return {
     note: saving === 'stale' ? sayRefusal(say, { code: 'changed-meanwhile' }) : say('families.refused.name-taken'),
     page,
@@ -140,19 +147,22 @@ function fakeIn(
   return title === '' || says === '' ? { note: say('families.refused.reference-empty') } : { is: 'fake', fake }
 }
 
-/** A reference cell out of its form, kept as accepted: whoever sends it is a moderator. */
-export async function addReference(turn: FamilyTurn): Promise<Changed> {
-  const { services, interaction, say, settings, work } = turn
-  if (!interaction.isModalSubmit()) return { note: say('families.refused.gone'), page: 'references' }
+/** A good cell out of its form, as its sender accepted it; or what is missing. */
+function referenceIn({
+  services,
+  interaction,
+  say,
+}: Omit<FamilyTurn, 'settings'>): Reference | { readonly note: string } {
+  if (!interaction.isModalSubmit()) return { note: say('families.refused.gone') }
   const look = lookIn(chosenIn(interaction, fields.looks))
   const looks = Object.fromEntries(Object.entries(look).flatMap(([id, [one]]) => (one ? [[id, one]] : [])))
-  if (Object.keys(looks).length === 0) return { note: say('families.refused.reference-empty'), page: 'references' }
+  if (Object.keys(looks).length === 0) return { note: say('families.refused.reference-empty') }
   const weighed = readFigures({ typical: '', least: '', current: '', mass: typedIn(interaction, fields.mass) }, {})
-  if (!weighed.ok) return { note: say('families.refused.figures', { what: plain(weighed.what) }), page: 'references' }
+  if (!weighed.ok) return { note: say('families.refused.figures', { what: plain(weighed.what) }) }
   const how: HowKnown = howKnown.find(one => one === chosenIn(interaction, fields.how)[0]) ?? 'long-trusted'
   const { mass } = weighed.figures
   const by = interaction.user.id
-  const reference: Reference = {
+  return {
     // Its interaction's own: delivered twice, it is one cell.
     id: `r${interaction.id}`.slice(0, 24),
     looks,
@@ -162,6 +172,13 @@ export async function addReference(turn: FamilyTurn): Promise<Changed> {
     week: weekOf(services.now()),
     ...{ by, acceptedBy: by, state: 'accepted' as const },
   }
+}
+
+/** A moderator's reference cell: whoever sends it vouches for it. */
+export async function addReference(turn: FamilyTurn): Promise<Changed> {
+  const { services, say, settings, work } = turn
+  const reference = referenceIn(turn)
+  if ('note' in reference) return { note: reference.note, page: 'references' }
   const kept = await services.families.store.keepReference(
     settings.server,
     work.family.id,
@@ -170,8 +187,27 @@ export async function addReference(turn: FamilyTurn): Promise<Changed> {
   )
   if (kept === 'too-many')
     return { note: say('families.refused.too-many-references', { most: limits.references }), page: 'references' }
+  const { looks } = reference
   await learn(turn, looks)
   return { note: say('families.reference.taken', { count: Object.keys(looks).length }), page: 'page' }
+}
+
+/** Cells of one model that one member may have waiting. */
+const mostOffered = 3
+
+/** A member's cell out of the same form: it counts nothing until a moderator has accepted it. */
+export async function offerReference(turn: Omit<FamilyTurn, 'settings'>, server: string): Promise<string> {
+  const { services, interaction, say, work } = turn
+  if (!interaction.isModalSubmit()) return say('families.refused.gone')
+  const waiting = work.references.filter(one => one.state === 'offered' && one.by === interaction.user.id)
+  if (waiting.length >= mostOffered) return say('families.refused.offered-enough', { most: mostOffered })
+  const read = referenceIn(turn)
+  if ('note' in read) return read.note
+  const offered = { ...read, acceptedBy: null, state: 'offered' as const }
+  const kept = await services.families.store.keepReference(server, work.family.id, offered, limits.references)
+  return kept === 'kept'
+    ? say('families.reference.thanks')
+    : say('families.refused.too-many-references', { most: limits.references })
 }
 
 /** Of features nobody has said anything of, a good cell says how they are made; what it contradicts is not learnt silently. */

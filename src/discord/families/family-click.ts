@@ -18,7 +18,7 @@ import {
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { addReference, type Changed, changeFamily, changeReference } from './change-family.ts'
+import { addReference, type Changed, changeFamily, changeReference, offerReference } from './change-family.ts'
 import { type FamilyAct, type FamilyId, familyIds } from './family-id.ts'
 import { pictureOfFeature, picturesOf, picturesToChoose } from './family-pictures.ts'
 import type { FamilyTurn } from './family-turn.ts'
@@ -43,6 +43,12 @@ async function click(services: Services, interaction: Clicked, { family, revisio
     const shown = server === null ? undefined : await seeFamily(services, interaction, say, server, family)
     return shown ? updateOrReply(interaction, shown) : sayGone(interaction, say)
   }
+  if (act.is === 'reference-offered') {
+    const offeredTo = server === null ? undefined : await workingOn(services, server, family)
+    if (server === null || !offeredTo?.inForce) return sayGone(interaction, say)
+    const said = await offerReference({ services, interaction, say, work: offeredTo }, server)
+    return replyPrivately(interaction, message([text(said), small(say('caution.line'))]))
+  }
   const settings = await moderating(services, interaction)
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
   const work = await workingOn(services, settings.server, family)
@@ -50,7 +56,7 @@ async function click(services: Services, interaction: Clicked, { family, revisio
   const turn: FamilyTurn = { services, interaction, say, settings, work }
   const form = formOf(turn, act)
   if (form !== undefined) {
-    if (interaction.isModalSubmit()) return
+    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     return interaction.showModal(await form)
   }
   // Delivered again, a click meets its own change.

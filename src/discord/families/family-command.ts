@@ -17,11 +17,12 @@ import { moderating, serverOf } from '../interaction/rights.ts'
 import { onServers } from '../interaction/where-offered.ts'
 import { cut, message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { familyStartIds } from './family-id.ts'
+import { encodeFamily, familyStartIds } from './family-id.ts'
 import { seeFamily } from './see-family.ts'
-import { menu, newForm } from './show/menus.ts'
+import { menu, newForm, referenceForm } from './show/menus.ts'
 import { sayImportProblem } from './show/say-import.ts'
 import { sayState } from './show/show-page.ts'
+import { workingOn } from './working-on.ts'
 
 const told = (note: string, say: Say): ShownMessage => message([text(note), small(say('caution.line'))])
 const newFamilyId = (newId: () => string): string => `f-${newId().slice(0, 8)}`
@@ -185,7 +186,27 @@ export async function makeFamily(
   }
 }
 
-const subcommands = [show, list, make, takeIn]
+const offer: Subcommand = {
+  ...show,
+  name: 'offer',
+  describe: say => ({
+    ...show.describe(say),
+    name: 'offer',
+    description: say('command.family.offer'),
+  }),
+  async run(services, interaction) {
+    const say = sayIn(interaction.locale)
+    const server = serverOf(interaction)
+    const id = interaction.options.getString('family', true)
+    const work = server === null ? undefined : await workingOn(services, server, id)
+    if (!work?.inForce) return replyPrivately(interaction, told(say('families.refused.gone'), say))
+    const act = { is: 'reference-offered' as const, opening: newOpening(services.newId) }
+    const custom = encodeFamily({ family: work.family.id, revision: work.family.revision, act })
+    await interaction.showModal(referenceForm(say, services.families.base, custom, work.facts))
+  },
+}
+
+const subcommands = [show, list, offer, make, takeIn]
 
 export const familyCommand: Command = {
   name: 'family',

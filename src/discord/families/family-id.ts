@@ -37,6 +37,8 @@ export const familyIds = idKind('cwf1', {
     { is: z.literal('fake-of'), finding: ownId, opening },
     { is: z.enum(['asked', 'retired']), opening },
     { is: z.literal('reference-sent'), opening },
+    /** A member's good cell, which a moderator accepts or not. */
+    { is: z.literal('reference-offered'), opening },
     { is: z.enum(['accept', 'withdraw']), reference: ownId },
     { is: z.literal('drop-fake'), fake: z.string().regex(/^k[0-9]{1,4}$/) },
     { is: z.enum(['back', 'back-ask']), number: count(4) },

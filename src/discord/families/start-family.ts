@@ -33,7 +33,7 @@ async function begin(services: Services, interaction: Clicked): Promise<void> {
   const say = sayIn(interaction.locale)
   const settings = await moderating(services, interaction)
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
-  if (!interaction.isModalSubmit()) return
+  if (!interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
   const told = (note: string) => replyPrivately(interaction, message([text(note), small(say('caution.line'))]))
   const [name, maker] = [fields.name, fields.maker].map(one => tidyName(typedIn(interaction, one)))
   const problems = [name, maker].flatMap(one => nameProblems(one ?? ''))

@@ -1,6 +1,6 @@
 // What the person behind an interaction may do where it came from; asked in every handler that needs it.
 import { type BaseInteraction, PermissionFlagsBits } from 'discord.js'
-import { isModerator, mayManage } from '../../server/rights.ts'
+import { isHelper, isModerator, mayManage } from '../../server/rights.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { invitationOf } from '../gateway/invitation.ts'
 import type { Services } from '../services.ts'
@@ -38,6 +38,13 @@ export function moderatesUnder(settings: ServerSettings, interaction: BaseIntera
   const { member, memberPermissions } = interaction
   if (serverOf(interaction) !== settings.server || member === null || memberPermissions === null) return false
   return isModerator({ permissions: memberPermissions.bitfield, roles: rolesOf(member) }, settings)
+}
+
+/** Whether the person may answer for people who are stuck there. */
+export function helpsUnder(settings: ServerSettings, interaction: BaseInteraction): boolean {
+  const { member, memberPermissions } = interaction
+  if (serverOf(interaction) !== settings.server || member === null || memberPermissions === null) return false
+  return isHelper({ permissions: memberPermissions.bitfield, roles: rolesOf(member) }, settings)
 }
 
 /** The ids of somebody's roles, whether or not discord.js knows the server. */

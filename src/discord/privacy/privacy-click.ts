@@ -4,6 +4,7 @@ import { type Say, sayIn } from '../../words/say.ts'
 import { takeAllAway } from '../check/hand-over/tell-others.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, replyWithFile, updateOrReply } from '../interaction/reply.ts'
+import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { countedOf, forgetCountedOf } from '../trends/counted-of.ts'
 import { type PrivacyAct, privacyIds } from './privacy-id.ts'
@@ -20,8 +21,9 @@ async function press(services: Services, interaction: Clicked, { is: act }: Priv
       name: 'kept.json',
       content: await everythingOf(services, id),
     })
+  const moderates = (await moderating(services, interaction)) !== undefined
   const note = act === 'deleted' ? await forget(services, say, id) : undefined
-  await updateOrReply(interaction, showPrivacy(say, await services.trends.optOuts.has(id), note))
+  await updateOrReply(interaction, showPrivacy(say, await services.trends.optOuts.has(id), moderates, note))
 }
 
 /** As JSON, in the codes of the stores and the rule packs. */

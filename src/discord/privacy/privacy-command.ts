@@ -3,6 +3,7 @@ import { ApplicationCommandType } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
 import type { Command } from '../interaction/command.ts'
 import { replyPrivately } from '../interaction/reply.ts'
+import { moderating } from '../interaction/rights.ts'
 import { everywhere } from '../interaction/where-offered.ts'
 import { showPrivacy } from './show-privacy.ts'
 
@@ -16,6 +17,7 @@ export const privacyCommand: Command = {
   }),
   async run(services, interaction) {
     const out = await services.trends.optOuts.has(interaction.user.id)
-    await replyPrivately(interaction, showPrivacy(sayIn(interaction.locale), out))
+    const moderates = (await moderating(services, interaction)) !== undefined
+    await replyPrivately(interaction, showPrivacy(sayIn(interaction.locale), out, moderates))
   },
 }

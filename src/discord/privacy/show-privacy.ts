@@ -3,19 +3,20 @@ import { ButtonStyle } from 'discord.js'
 import type { Say } from '../../words/say.ts'
 import { sayMissing } from '../../words/say-missing.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
+import { sayCounted } from '../trends/show/counting.ts'
 import { encodeTrends } from '../trends/trends-id.ts'
 import { encodePrivacy } from './privacy-id.ts'
 
-/** `out`: none of the person's checks are counted; `note` stands above. */
-export function showPrivacy(say: Say, out: boolean, note?: string): ShownMessage {
+/** `out`: none of the person's checks are counted; `moderates`: those on this server are not, in any case; `note` stands above. */
+export function showPrivacy(say: Say, out: boolean, moderates: boolean, note?: string): ShownMessage {
   const choice = out ? 'in' : 'out'
-  const kept = (['checks', 'drafts', 'counts', 'decisions', 'server', 'not'] as const).map(
+  const kept = (['checks', 'drafts', 'counts', 'decisions', 'families', 'server', 'not'] as const).map(
     one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
   )
   const missing = sayMissing(say)
   return message([
     ...(note ? [text(note)] : []),
-    text(`### ${say('privacy.title')}\n${say('privacy.short')}\n**${say(`counting.now.${choice}`)}**`),
+    text(`### ${say('privacy.title')}\n${say('privacy.short')}\n**${sayCounted(say, out, moderates)}**`),
     ...rows([
       pressButton(encodePrivacy({ is: 'show' }), say('privacy.show'), ButtonStyle.Primary),
       pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),

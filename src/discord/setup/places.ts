@@ -10,7 +10,7 @@ import {
   RESTJSONErrorCodes,
   Routes,
 } from 'discord.js'
-import { needed, type PlaceState, type Surroundings, type Use } from '../../server/places.ts'
+import { type Blind, needed, type PlaceState, type Surroundings, type Use } from '../../server/places.ts'
 import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
 import { isSnowflake } from '../interaction/id-parts.ts'
 
@@ -73,15 +73,35 @@ async function orCode<T>(ask: () => Promise<T>): Promise<T | number> {
 
 /** Looks round without asking Discord. */
 export function lookRound(guild: Guild | null, settings: ServerSettings): Surroundings {
-  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles } = settings
+  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles, helperRoles } = settings
   const judge = (id: string | null | undefined, use: Use) =>
     guild && id ? judgePlace(guild.channels.cache.get(id), guild.members.me, use) : undefined
   const offers = judge(forumOffers?.forum, 'offers')
   return {
     places: { reports: judge(reportsChannel, 'reports'), review: judge(reviewChannel, 'review'), offers },
     tag: tagOf(offers, forumOffers),
-    goneRoles: guild ? moderatorRoles.filter(role => !guild.roles.cache.has(role)) : [],
+    blind: guild ? blindRoles(guild, settings) : [],
+    goneRoles: guild ? [...moderatorRoles, ...helperRoles].filter(role => !guild.roles.cache.has(role)) : [],
   }
+}
+
+/**
+ * Roles that are named and see nothing: the channels that are for moderators, by their permissions there; /trends, which Discord offers
+ * to whoever may time members out unless the server says otherwise under Integrations (from memory), so it may be a false alarm.
+ */
+function blindRoles(guild: Guild, { moderatorRoles, reportsChannel, reviewChannel }: ServerSettings): Blind[] {
+  const channels = [...new Set([reportsChannel, reviewChannel])].flatMap(id =>
+    id ? (guild.channels.cache.get(id) ?? []) : [],
+  )
+  return moderatorRoles.flatMap(id => {
+    const role = guild.roles.cache.get(id)
+    if (!role) return []
+    const hidden = channels
+      .filter(channel => !channel.permissionsFor(role).has(PermissionFlagsBits.ViewChannel))
+      .map((channel): Blind => ({ role: id, of: 'moderators', is: 'channel', channel: channel.id }))
+    const offered = role.permissions.has(PermissionFlagsBits.ModerateMembers)
+    return [...hidden, ...(offered ? [] : [{ role: id, of: 'moderators', is: 'command', command: '/trends' } as const])]
+  })
 }
 
 const tagOf = (state: PlaceState | undefined, offers: ForumOffers | null): string | undefined =>

@@ -14,7 +14,7 @@ export const setupIds = idKind('cs1', {
     /** Leads through every part, from the first on. */
     { is: z.literal('begin') },
     { is: z.enum(['reports', 'review']), channel: choice },
-    { is: z.literal('moderators'), roles: z.enum(['chosen', 'none']) },
+    { is: z.enum(['moderators', 'helpers']), roles: z.enum(['chosen', 'none']) },
     { is: z.literal('language') },
     { is: z.enum(['outcomes', 'pooling']), on: flag('on', 'off') },
     /** Opens the form for the weeks; `weeks` is the form sent in, with an id of its own, since phones keep forms by id. */

@@ -25,7 +25,7 @@ export const weeksField = 'weeks'
 /** Whether Discord has to be asked before it can be answered. */
 export const asksDiscord = (act: ChangingAct): boolean =>
   act.is === 'tag' ||
-  (act.is === 'moderators' && act.roles === 'chosen') ||
+  ((act.is === 'moderators' || act.is === 'helpers') && act.roles === 'chosen') ||
   ((act.is === 'reports' || act.is === 'review') && act.channel !== 'none') ||
   (act.is === 'forum' && act.forum !== 'none')
 
@@ -36,7 +36,10 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
     case 'review':
       return channelChange(guild, act.is, act.channel === 'chosen' ? (values[0] ?? '') : act.channel)
     case 'moderators':
-      return act.roles === 'none' ? change({ is: 'moderator-roles', roles: [] }) : roleChange(guild, values)
+    case 'helpers': {
+      const is = act.is === 'moderators' ? 'moderator-roles' : 'helper-roles'
+      return act.roles === 'none' ? change({ is, roles: [] }) : roleChange(guild, is, values)
+    }
     case 'language': {
       const [language = ''] = values
       if (language === discordsOwn) return change({ is: 'language', language: null })
@@ -78,14 +81,18 @@ async function channelChange(guild: Guild, part: ChannelPart, channel: string): 
   return state.is === 'fine' ? change({ is, channel }) : problem({ code: 'place', use: part, channel, state })
 }
 
-async function roleChange(guild: Guild, chosen: readonly string[]): Promise<SetupIntent> {
+async function roleChange(
+  guild: Guild,
+  is: 'moderator-roles' | 'helper-roles',
+  chosen: readonly string[],
+): Promise<SetupIntent> {
   const roles = await guild.roles.fetch(undefined, { force: true })
   for (const id of chosen) {
     const role = roles.get(id)
     if (!role) return problem({ code: 'role-gone' })
     if (role.managed) return problem({ code: 'role-of-bot', role: id })
   }
-  return change({ is: 'moderator-roles', roles: chosen })
+  return change({ is, roles: chosen })
 }
 
 async function forumTags(guild: Guild, forum: string): Promise<SetupIntent> {

@@ -2,6 +2,7 @@
 
 import { sayIn } from '../../words/say.ts'
 import { type Clicked, updateOrReply } from '../interaction/reply.ts'
+import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { forgetCountedOf } from './counted-of.ts'
 import { showCounting } from './show/counting.ts'
@@ -13,7 +14,8 @@ export async function countingClick(services: Services, interaction: Clicked, ch
   const { id } = interaction.user
   if (choice === 'out') await optOuts.add(id)
   if (choice === 'in') await optOuts.remove(id)
+  const moderates = (await moderating(services, interaction)) !== undefined
   const note =
     choice === 'forget' ? say('counting.forgotten', { count: await forgetCountedOf(services, id) }) : undefined
-  await updateOrReply(interaction, showCounting(say, await optOuts.has(id), note))
+  await updateOrReply(interaction, showCounting(say, await optOuts.has(id), moderates, note))
 }

@@ -2,14 +2,13 @@
 import { stringify } from 'yaml'
 import type { Program } from '../../engine/compile.ts'
 import type { Condition } from '../../engine/conditions.ts'
-import type { Finding } from '../../trends/finding.ts'
+import type { Finding } from '../../trends/findings/finding.ts'
 import type { Item } from '../../trends/outcome.ts'
 
 /** A part of a rule pack; `cellwary rules check` says what it still lacks. `program`: of the finding's family. */
 export function draftRule(finding: Finding, program: Program | undefined): string {
-  const { found, week, id } = finding
-  const items: readonly Item[] =
-    found.is === 'pattern' ? found.pattern.items : found.rise.rule === null ? [] : [`rule:${found.rise.rule}`]
+  const { family, week, id } = finding
+  const items = itemsOf(finding)
   const conditions = items.flatMap(item => conditionOf(item, program))
   const when = conditions.length === 1 ? conditions[0] : { all: conditions }
   const name = `seen-in-${week.toLowerCase()}-${id.slice(0, 4)}`
@@ -25,7 +24,6 @@ export function draftRule(finding: Finding, program: Program | undefined): strin
   const sources = {
     'seen-here': { kind: 'common-practice', text: `Seen together in this server's checks up to ${week}.` },
   }
-  const family = found.is === 'pattern' ? found.pattern.family : found.rise.family
   return [
     '# A draft. It counts for nothing until somebody has read it, finished it and put it into a pack.',
     '# A fail can be strong evidence; a pass proves nothing. Choose must, sign or no-bearing with care.',
@@ -44,6 +42,15 @@ export function draftRule(finding: Finding, program: Program | undefined): strin
       .map(line => `# ${line}`),
     '',
   ].join('\n')
+}
+
+/** What its patterns say goes together; where it has none, the failed checks that rise. */
+export function itemsOf({ parts }: Finding): readonly Item[] {
+  const together = parts.flatMap(part => (part.is === 'pattern' ? part.pattern.items : []))
+  const risen = parts.flatMap(part =>
+    part.is === 'rise' && part.rise.rule !== null ? [`rule:${part.rise.rule}` as const] : [],
+  )
+  return [...new Set(together.length > 0 ? together : risen)]
 }
 
 /** Where it was bought is no property of a cell, so it gives no condition. */

@@ -1,10 +1,8 @@
 // From a finding about a server's own family to the form of a known fake, filled with what was found.
-import type { FamilyId } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { atomsOf } from '../../engine/conditions.ts'
 import { leadingFeatures } from '../../families/features.ts'
-import type { Finding } from '../../trends/finding.ts'
-import type { Item } from '../../trends/outcome.ts'
+import type { Finding } from '../../trends/findings/finding.ts'
 import { sayIn } from '../../words/say.ts'
 import { encodeFamily } from '../families/family-id.ts'
 import { fakeForm } from '../families/show/menus.ts'
@@ -12,14 +10,11 @@ import { workingOn } from '../families/working-on.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import type { Clicked } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
-
-export const familyOfFinding = ({ found }: Finding): FamilyId | null =>
-  found.is === 'rise' ? found.rise.family : found.pattern.family
+import { itemsOf } from './draft-rule.ts'
 
 /** The looks in a finding, as "feature=option": where it was bought and what was claimed are none. */
-export function looksIn({ found }: Finding, program: Program | undefined): string[] {
-  const items: readonly Item[] =
-    found.is === 'pattern' ? found.pattern.items : found.rise.rule === null ? [] : [`rule:${found.rise.rule}`]
+export function looksIn(finding: Finding, program: Program | undefined): string[] {
+  const items = itemsOf(finding)
   const looks = items.flatMap(item => {
     const [kind, rest] = [item.slice(0, item.indexOf(':')), item.slice(item.indexOf(':') + 1)]
     if (kind === 'answer') return [rest]
@@ -40,9 +35,9 @@ export async function openFakeForm(
   finding: Finding,
   program: Program | undefined,
 ): Promise<boolean> {
-  const family = familyOfFinding(finding)
-  const work = family === null ? undefined : await workingOn(services, server, family)
-  if (!work || family === null || interaction.isModalSubmit()) return false
+  const { family } = finding
+  const work = await workingOn(services, server, family)
+  if (!work || interaction.isModalSubmit()) return false
   const { revision } = work.family
   const id = encodeFamily({
     family,

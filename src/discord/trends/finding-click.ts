@@ -1,32 +1,29 @@
-// What moderators do about a finding: warn, dismiss with a reason, put off, or begin a rule; each is asked whether they may.
-import { PermissionFlagsBits } from 'discord.js'
+// What moderators do about a finding: look, warn, watch, dismiss, make it a known fake, take it back; each is asked whether they may.
+import { MessageFlags } from 'discord.js'
+import type { Program } from '../../engine/compile.ts'
 import { dayOf } from '../../engine/day-of.ts'
-import { publicLanguage } from '../../server/settings.ts'
-import { type Deciding, decide, type Finding } from '../../trends/finding.ts'
+import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
+import { type Deciding, decide, lastUndoable } from '../../trends/findings/decide.ts'
+import type { Finding, PostPlace } from '../../trends/findings/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
-import { nextWeek, weekOf } from '../../trends/week.ts'
-import { sayIn } from '../../words/say.ts'
+import { weekOf } from '../../trends/week.ts'
+import type { Key } from '../../words/catalogue.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
 import { isServerFamily } from '../families/family-desk.ts'
 import { newOpening } from '../interaction/id-parts.ts'
 import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
-import { type Clicked, followWithFile, redraw, refuse, replyWithFile } from '../interaction/reply.ts'
+import { type Clicked, followWithFile, redraw, refuse, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { draftRule } from './draft-rule.ts'
 import { openFakeForm } from './fake-from-finding.ts'
-import {
-  dismissalForm,
-  longestWarning,
-  reasonField,
-  sayFound,
-  showFinding,
-  warningChannel,
-  warningField,
-  warningForm,
-} from './show/finding.ts'
-import { postWarning } from './tell-findings.ts'
-import type { FindingAct } from './trends-id.ts'
+import { meantBy, writtenIn } from './finding-event.ts'
+import { freshenPost, settleFinding } from './settle-finding.ts'
+import { draftOf } from './show/finding.ts'
+import { dismissalForm, editForm, warningForm, watchForm, withdrawalForm } from './show/finding-forms.ts'
+import { encodeTrends, type FindingAct } from './trends-id.ts'
+import { viewFinding } from './view-finding.ts'
 
 export async function findingClick(services: Services, interaction: Clicked, act: FindingAct): Promise<void> {
   // Whoever may not is told at once, and holds up nobody who may.
@@ -35,80 +32,144 @@ export async function findingClick(services: Services, interaction: Clicked, act
   return services.queue.inOrder(act.id, () => click(services, interaction, act))
 }
 
-async function click(services: Services, interaction: Clicked, { id, does }: FindingAct): Promise<void> {
+type Turn = {
+  readonly services: Services
+  readonly interaction: Clicked
+  readonly settings: ServerSettings
+  readonly finding: Finding
+  /** For whoever presses. */
+  readonly say: Say
+  /** In which the finding stands where it was pressed: all moderators read a post, one reads a list. */
+  readonly here: Say
+  /** The post that was pressed; null for a message that one moderator sees. */
+  readonly pressed: PostPlace | null
+}
+
+async function click(services: Services, interaction: Clicked, act: FindingAct): Promise<void> {
   const say = sayIn(interaction.locale)
   const settings = await moderating(services, interaction)
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
-  const finding = await services.trends.findings.load(id)
+  const finding = await services.trends.findings.load(act.id)
   if (!finding || finding.server !== settings.server) return refuse(interaction, say, { code: 'no-finding' })
-  const today = dayOf(services.now())
-  // The finding stands where all moderators read it; what is asked and refused is for the one who presses.
-  const home = sayIn(publicLanguage(settings, interaction.guildLocale))
-  const programs = await services.families.programsFor(settings.server)
-  const names = openTrendNames(home, programs, today)
-  const show = (found: Finding, note?: string) => redraw(interaction, showFinding(home, names, found, note))
-  const settled = sayRefusal(home, changedMeanwhile)
-  if (does === 'draft') {
-    const { family } = finding.found.is === 'rise' ? finding.found.rise : finding.found.pattern
-    const program = programs.programFor(family === unknownFamily ? null : family, today)
-    if (isServerFamily(family) && (await openFakeForm(services, interaction, settings.server, finding, program))) return
-    return replyWithFile(interaction, say('finding.drafted'), {
-      name: 'rule.yaml',
-      content: draftRule(finding, program),
-    })
-  }
-  if (does === 'warn' || does === 'dismiss') {
-    if (finding.state === 'settled') return show(finding, settled)
-    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
-    // The warning is drafted in the language it will be posted in.
-    const draft = home('warning.draft', { what: sayFound(home, names, finding) })
-    const opening = newOpening(services.newId)
-    return interaction.showModal(
-      does === 'warn' ? warningForm(say, finding, draft, opening) : dismissalForm(say, finding, opening),
-    )
-  }
-  const event = eventOf(services, interaction, does)
-  const written = event && 'is' in event && event.is === 'warn' ? event.text : undefined
-  if (event && 'code' in event)
-    return replyWithFile(interaction, `${sayRefusal(say, event)}\n${say('finding.kept-text')}`, textFile(interaction))
-  const next = event && decide(finding, event, services.now())
-  const saved = next ? await services.trends.findings.save(next) : 'stale'
-  const latest = saved === 'saved' && next ? next : ((await services.trends.findings.load(id)) ?? finding)
-  if (saved === 'stale') await show(latest, settled)
-  else {
-    const posted = await postWarning(services, latest)
-    const after = (await services.trends.findings.load(id)) ?? latest
-    await show(after, posted ? undefined : home('finding.not-posted'))
-    if (posted) return
-  }
-  if (written !== undefined) await followWithFile(interaction, say('finding.kept-text'), textFile(interaction))
+  const { message } = interaction
+  const own = message?.flags.has(MessageFlags.Ephemeral) ?? true
+  const pressed = own || !message ? null : { channel: message.channelId, message: message.id }
+  const here = own ? say : sayIn(publicLanguage(settings, interaction.guildLocale))
+  const turn: Turn = { services, interaction, settings, finding, say, here, pressed }
+  if (act.does === 'see')
+    return updateOrReply(interaction, await viewFinding(services, say, finding, { fromList: true }))
+  if (act.does === 'draft') return draft(turn)
+  const form = await formOf(turn, act)
+  if (form === 'late') return show(turn, finding, 'late')
+  if (form) return interaction.isModalSubmit() ? undefined : interaction.showModal(form)
+  if (act.does === 'fake') return makeFake(turn)
+  const meant = meantBy(services, interaction, act)
+  if (!meant) return refuse(interaction, say, { code: 'unknown-click' })
+  if ('refusal' in meant) return giveBack(turn, meant.refusal)
+  if (meant.event.is === 'undo') return takeBack(turn, meant.event)
+  await carryThrough(turn, meant.event)
 }
 
-/** What a moderator has written into the form, to be given back where it was not posted. */
-const textFile = (interaction: Clicked) => ({
-  name: 'warning.txt',
-  content: interaction.isModalSubmit() ? interaction.fields.getTextInputValue(warningField) : '',
-})
+/** The form that a button opens, where it does and the decision still goes; `late` where it does not any more. */
+async function formOf({ services, finding, say }: Turn, act: FindingAct) {
+  const { id } = finding
+  const opening = newOpening(services.newId)
+  const goes = (event: Deciding) => decide(finding, event, 0) !== undefined
+  switch (act.does) {
+    case 'warn': {
+      if (!goes({ is: 'warn', by: '', channel: '', text: '' })) return 'late'
+      // The warning is drafted in the language it will be posted in.
+      const home = sayIn(publicLanguage(await services.servers.load(finding.server)))
+      const programs = await services.families.programsFor(finding.server)
+      const names = openTrendNames(home, programs, dayOf(services.now()))
+      return warningForm(say, finding, home('warning.draft', { what: draftOf(home, names, finding) }), opening)
+    }
+    case 'dismiss':
+      if (!goes({ is: 'dismiss', by: '', why: '' })) return 'late'
+      return dismissalForm(say, encodeTrends({ is: 'finding', id, does: 'dismissed', opening }))
+    case 'watch':
+      return goes({ is: 'put-off', by: '', until: '' })
+        ? watchForm(say, finding, weekOf(services.now()), opening)
+        : 'late'
+    case 'edit':
+      return goes({ is: 'edit-warning', by: '', text: '' }) ? editForm(say, finding, opening) : 'late'
+    case 'undo': {
+      const last = lastUndoable(finding, act.of)
+      return typeof last !== 'string' && last.did === 'warned' ? withdrawalForm(say, finding, opening) : undefined
+    }
+    default:
+      return undefined
+  }
+}
 
-function eventOf(services: Services, interaction: Clicked, does: FindingAct['does']): Deciding | Refusal | undefined {
+async function makeFake(turn: Turn): Promise<void> {
+  const { services, finding, interaction } = turn
+  // What the server's moderators describe themselves gets its known fake there, by a form; sent in, it comes back here.
+  if (isServerFamily(finding.family)) {
+    const program = await programOf(turn)
+    if (await openFakeForm(services, interaction, finding.server, finding, program)) return
+  }
   const by = interaction.user.id
-  if (does === 'put-off') return { is: 'put-off', by, until: nextWeek(weekOf(services.now())) }
-  if (!interaction.isModalSubmit()) return undefined
-  if (does === 'dismissed') return { is: 'dismiss', by, why: interaction.fields.getTextInputValue(reasonField) }
-  const channel = interaction.fields.getSelectedChannels(warningChannel, true).first()
-  if (!channel) return undefined
-  // What Discord says the moderator may do there; the bot's own right shows when it posts.
-  const may = 'permissions' in channel && typeof channel.permissions === 'string' ? BigInt(channel.permissions) : null
-  const mayPost = may === null ? mayIn(interaction, channel.id) : (may & PermissionFlagsBits.SendMessages) !== 0n
-  if (!mayPost) return { code: 'may-not-post' }
-  const text = interaction.fields.getTextInputValue(warningField)
-  if (text.length > longestWarning) return { code: 'long-warning', length: text.length, most: longestWarning }
-  return { is: 'warn', by, channel: channel.id, text }
+  if (!decide(finding, { is: 'known-fake', by, fake: { family: finding.family, fake: '' } }, 0))
+    return show(turn, finding, 'late')
+  const fake = await services.trends.knownFakes.keep({ ...finding, by })
+  const late = await carryThrough(turn, { is: 'known-fake', by, fake })
+  if (late) await services.trends.knownFakes.takeBack(finding.server, fake)
 }
 
-/** Asked of the member the interaction brings along: no other is kept in memory. */
-function mayIn(interaction: Clicked, channelId: string): boolean {
-  if (!interaction.inCachedGuild()) return false
-  const channel = interaction.guild.channels.cache.get(channelId)
-  return channel?.permissionsFor(interaction.member).has(PermissionFlagsBits.SendMessages) ?? false
+/** Says why not where a decision cannot be taken back; a known fake that somebody has gone on with is one. */
+async function takeBack(turn: Turn, event: Deciding & { is: 'undo' }): Promise<void> {
+  const { services, finding } = turn
+  const last = lastUndoable(finding, event.of)
+  if (typeof last === 'string') return show(turn, finding, `finding.no-undo.${last}`)
+  if (last.did === 'known-fake' && finding.knownFake) {
+    const taken = await services.trends.knownFakes.takeBack(finding.server, finding.knownFake)
+    if (taken === 'in-force') return show(turn, finding, 'finding.no-undo.in-force')
+  }
+  await carryThrough(turn, event)
+}
+
+/** Stores it, carries it out, shows how it stands, and brings the post up to date; true where somebody else was first. */
+async function carryThrough(turn: Turn, event: Deciding): Promise<boolean> {
+  const { services, interaction, say, settings, pressed } = turn
+  const { finding, came, carried } = await settleFinding(services, turn.finding, event)
+  const late = came === 'late'
+  const note = { done: undefined, failed: 'finding.not-posted', 'by-hand': 'finding.by-hand' } as const
+  await show(turn, finding, late ? 'late' : note[carried])
+  const written = writtenIn(interaction)
+  if ((late || carried === 'failed') && written !== undefined)
+    await followWithFile(interaction, say('finding.kept-text'), textFile(written))
+  await freshenPost(services, settings, finding, pressed)
+  return late
+}
+
+/** The message that was pressed, with the finding as it stands. */
+async function show(
+  { services, interaction, here, pressed }: Turn,
+  finding: Finding,
+  note?: Key | 'late',
+): Promise<void> {
+  const said = note === 'late' ? sayRefusal(here, changedMeanwhile) : note && here(note)
+  const how = { fromList: pressed === null, ...(said && { note: said }) }
+  await redraw(interaction, await viewFinding(services, here, finding, how))
+}
+
+const giveBack = ({ interaction, say }: Turn, refusal: Refusal): Promise<void> =>
+  replyWithFile(
+    interaction,
+    `${sayRefusal(say, refusal)}\n${say('finding.kept-text')}`,
+    textFile(writtenIn(interaction) ?? ''),
+  )
+
+const textFile = (content: string) => ({ name: 'warning.txt', content })
+
+async function programOf({ services, finding: { family, server } }: Turn): Promise<Program | undefined> {
+  const programs = await services.families.programsFor(server)
+  return programs.programFor(family === unknownFamily ? null : family, dayOf(services.now()))
+}
+
+async function draft(turn: Turn): Promise<void> {
+  const { interaction, say, finding } = turn
+  const program = await programOf(turn)
+  return replyWithFile(interaction, say('finding.drafted'), { name: 'rule.yaml', content: draftRule(finding, program) })
 }

@@ -1,6 +1,11 @@
 // The buttons under a release: another view of it, or the release as a file.
 import { dayOf } from '../../engine/day-of.ts'
+import type { ReleasedWeek } from '../../trends/findings/past.ts'
+import { noticeable, volumeOf } from '../../trends/noticeable.ts'
+import type { Release } from '../../trends/release/release.ts'
+import { releaseSchema } from '../../trends/release/release-schema.ts'
 import { toCsv } from '../../trends/release/to-csv.ts'
+import type { Week } from '../../trends/week.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
 import { type Clicked, redraw, refuse, replyWithFile } from '../interaction/reply.ts'
@@ -8,7 +13,7 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type FoundRelease, findRelease } from './find-release.ts'
 import { recentReleases } from './recent-releases.ts'
-import { showRelease } from './show/release.ts'
+import { showRelease, type WeeksBeside } from './show/release.ts'
 import { drawShares } from './show/shares-chart.ts'
 import { drawWeeks } from './show/weeks-chart.ts'
 import { isView, type ReleaseAct, type ReleaseView } from './trends-id.ts'
@@ -18,11 +23,28 @@ export async function releaseClick(services: Services, interaction: Clicked, act
   const found = await findRelease(services, interaction, act.week, act.is === 'pool' ? 'pool' : 'server')
   if (!found.ok) return refuse(interaction, say, found.refusal)
   if (isView(act.what)) return redraw(interaction, await viewRelease(services, say, found, act.what))
-  const [ending, content] = act.what === 'csv' ? ['csv', toCsv(found.release)] : ['json', found.bytes]
-  await replyWithFile(interaction, say('trends.exported'), {
-    name: `${act.is === 'pool' ? 'pooled-checks' : 'checks'}-${act.week}.${ending}`,
-    content,
+  const of = act.is === 'pool' ? 'pooled-checks' : 'checks'
+  const { what } = act
+  if (what === 'json' || what === 'schema') {
+    const [name, content] =
+      what === 'json' ? [`${of}-${act.week}.json`, found.bytes] : ['release.schema.json', releaseSchema()]
+    return replyWithFile(interaction, say(`trends.exported.${what}`), { name, content })
+  }
+  // Of the pool no past is given: it may have been of too few servers then.
+  const many = what === 'weeks' && act.is === 'release'
+  const releases = many ? await releasesUpTo(services, found, act.week) : [found.release]
+  await replyWithFile(interaction, `${say('trends.exported')}\n${say('trends.exported.columns')}`, {
+    name: `${of}-${many ? 'up-to-' : ''}${act.week}.csv`,
+    content: toCsv(releases),
   })
+}
+
+/** Two years of weeks are what most servers keep, and no large file. */
+const mostWeeks = 104
+
+async function releasesUpTo(services: Services, { settings }: Found, week: Week): Promise<Release[]> {
+  const weeks = await recentReleases(services, settings.server, week, mostWeeks)
+  return weeks.flatMap(({ release }) => release ?? [])
 }
 
 type Found = Extract<FoundRelease, { ok: true }>
@@ -34,16 +56,31 @@ export async function viewRelease(
   view: ReleaseView,
 ): Promise<ShownMessage> {
   const names = openTrendNames(say, await services.families.programsFor(found.settings.server), dayOf(services.now()))
-  const chart = await chartOf(services, say, found, view)
+  const { release, settings } = found
+  // Of the pool no past is shown: it may have been of too few servers then.
+  const own = release.scope === 'server'
+  const past = own && view === 'rises' ? await recentReleases(services, settings.server, release.week) : []
+  const chart = chartOf(say, release, view, past)
   const picture = chart && (await services.pictures.ofDrawing(chart.name, chart.drawing, say))
-  return showRelease(say, names, found.release, view, picture, found.settings.pooling)
+  const volume = volumeOf(past.flatMap(one => one.release ?? []))
+  return showRelease(say, names, release, view, picture, {
+    pooling: settings.pooling,
+    beside: own ? await weeksBeside(services, found) : {},
+    noticeable: volume && noticeable(volume),
+  })
 }
 
-async function chartOf(services: Services, say: Say, { release, settings }: Found, view: ReleaseView) {
+/** The weeks with a release before and after this one. */
+async function weeksBeside(services: Services, { release, settings }: Found): Promise<WeeksBeside> {
+  const weeks = await services.trends.releases.weeks({ kind: 'server', server: settings.server })
+  const at = weeks.indexOf(release.week)
+  return { before: weeks[at - 1], after: at < 0 ? undefined : weeks[at + 1] }
+}
+
+function chartOf(say: Say, release: Release, view: ReleaseView, past: readonly ReleasedWeek[]) {
   if (view === 'overview' && release.verdicts.length > 0)
     return { name: 'verdicts.png', drawing: drawShares(say, release) }
-  // Of the pool no past is drawn: it may have been of too few servers then.
-  const ownRises = view === 'rises' && release.scope === 'server'
-  const weeks = ownRises && drawWeeks(say, await recentReleases(services, settings.server, release.week))
+  const noticed = new Set(release.rises.map(rise => rise.week))
+  const weeks = past.length > 0 && drawWeeks(say, past, noticed)
   return weeks ? { name: 'weeks.png', drawing: weeks } : undefined
 }

@@ -1,14 +1,16 @@
-// Tells moderators what a release has found, once each, and posts the warnings they have decided on.
-import { dayOf } from '../../engine/day-of.ts'
+// Tells moderators what releases have found, one post a finding, keeps the posts up to date, and carries out what was decided.
 import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
-import { decide, type Finding, findingsOf } from '../../trends/finding.ts'
+import { type Deciding, decide } from '../../trends/findings/decide.ts'
+import { type Finding, isOver } from '../../trends/findings/finding.ts'
+import { tellStories } from '../../trends/findings/stories.ts'
 import { readRelease } from '../../trends/release/freeze-week.ts'
+import type { Release } from '../../trends/release/release.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayIn } from '../../words/say.ts'
-import { openTrendNames } from '../../words/trend-names.ts'
 import type { FamilyDesk } from '../families/family-desk.ts'
 import type { Services } from '../services.ts'
-import { showFinding, showWarning } from './show/finding.ts'
+import { carryOut } from './carry-out.ts'
+import { viewFinding } from './view-finding.ts'
 
 /** At most so many posts for a server at a look, so that a bad week does not flood its channel. */
 const mostAtOnce = 5
@@ -18,6 +20,7 @@ export type BackgroundServices = Pick<
   Services,
   'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
 > & {
+  readonly pictures: Pick<Services['pictures'], 'ofDrawing'>
   readonly families: Pick<FamilyDesk, 'programsFor'>
 }
 
@@ -26,54 +29,73 @@ export type BackgroundServices = Pick<
  * left undone is done by the next look, under the same nonce.
  */
 export async function tellFindings(services: BackgroundServices): Promise<void> {
+  // What is damaged or out of reach for one server is no reason for the others not to be told.
   for (const { server, week, bytes } of await services.trends.releases.unread()) {
     const read = readRelease(bytes)
-    if (read.ok) await services.trends.findings.add(server, findingsOf(read.release), services.newId)
+    if (read.ok) await takeDown(services, server, read.release)
     else services.log.error({ server, week }, 'a damaged release: nothing that it found is told')
     await services.trends.releases.markRead(server, week)
   }
-  // What is damaged or out of reach for one server is no reason for the others not to be told.
   for (const server of await services.trends.findings.serversWaiting(weekOf(services.now())))
     await tellServer(services, await services.servers.load(server)).catch(error =>
       services.log.error({ err: error, server }, 'a server could not be told of what was found'),
     )
 }
 
+async function takeDown({ trends: { findings }, newId }: BackgroundServices, server: string, release: Release) {
+  const told = tellStories(release, await findings.of(server))
+  for (const grown of told.grown) await findings.save(grown)
+  await findings.add(server, told.begun, newId)
+}
+
 async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
-  const say = sayIn(publicLanguage(settings))
-  const names = openTrendNames(say, await services.families.programsFor(server), dayOf(services.now()))
-  for (const finding of await services.trends.findings.unposted(server)) await postWarning(services, finding)
+  const { findings } = services.trends
+  for (const finding of await findings.unposted(server)) await carryOut(services, finding)
   if (reportsChannel === null) return
   if (services.posts.isOpenToAll(reportsChannel))
     return services.log.warn({ server }, 'everybody can read the reports channel: nothing is told there')
-  const untold = await services.trends.findings.untold(server, weekOf(services.now()))
-  for (const finding of untold.slice(0, mostAtOnce)) {
-    const told = decide(finding, { is: 'told' }, services.now())
-    if (!told) continue
-    // The revision is part of the nonce: told again a week later is another message.
-    const posting = await services.posts.post(
-      reportsChannel,
-      showFinding(say, names, told),
-      `${finding.id}.${finding.revision}`,
-      undefined,
-      'quiet',
-    )
-    if (posting.is === 'posted') await services.trends.findings.save(told)
-    else {
-      services.log.warn({ server, posting: posting.is }, 'the reports channel cannot be posted to')
-      break
-    }
-  }
+  const due = await findings.due(server, weekOf(services.now()))
+  for (const finding of due.slice(0, mostAtOnce))
+    if (!(await bringUp(services, settings, finding, reportsChannel))) break
 }
 
-/** Posts a warning that was decided on; false if it could not be, and the finding waits for a decision again. */
-export async function postWarning(services: BackgroundServices, finding: Finding): Promise<boolean> {
-  if (finding.warning?.posted !== false) return true
-  const language = publicLanguage(await services.servers.load(finding.server))
-  const { channel, text } = finding.warning
-  const posting = await services.posts.post(channel, showWarning(sayIn(language), text), `w${finding.id}`)
-  const next = decide(finding, { is: posting.is === 'posted' ? 'warning-posted' : 'warning-failed' }, services.now())
-  if (next) await services.trends.findings.save(next)
-  return posting.is === 'posted'
+/** Posts a finding, or changes its post to how it stands; false where the channel takes nothing. */
+async function bringUp(
+  services: BackgroundServices,
+  settings: ServerSettings,
+  due: Finding,
+  channel: string,
+): Promise<boolean> {
+  let finding = due
+  const change = async (event: Deciding): Promise<void> => {
+    const next = decide(finding, event, services.now())
+    // Whoever has changed it meanwhile leaves it due, and the next look meets it.
+    if (next && (await services.trends.findings.save(next)) === 'saved') finding = next
+  }
+  if (isOver(finding, weekOf(services.now()))) await change({ is: 'watch-over' })
+  if (finding.told && !finding.post) {
+    await change({ is: 'shown', post: null })
+    return true
+  }
+  const shown = await viewFinding(services, sayIn(publicLanguage(settings)), finding)
+  if (finding.told && finding.post) {
+    const redrawn = await services.posts.redraw(finding.post, shown)
+    if (redrawn === 'forbidden') return refused(services, settings, redrawn)
+    await change(redrawn === 'gone' ? { is: 'post-gone' } : { is: 'shown', post: null })
+    return true
+  }
+  // The revision is part of the nonce: told again later it is another message, and the earlier one goes.
+  const nonce = `${finding.id}.${finding.revision}`
+  const posting = await services.posts.post(channel, shown, nonce, undefined, 'quiet')
+  if (posting.is !== 'posted') return refused(services, settings, posting.is)
+  const { post } = finding
+  await change({ is: 'told', post: posting.place })
+  if (post) await services.posts.remove(post)
+  return true
+}
+
+function refused(services: BackgroundServices, { server }: ServerSettings, posting: 'forbidden' | 'gone'): false {
+  services.log.warn({ server, posting }, 'the reports channel cannot be posted to')
+  return false
 }

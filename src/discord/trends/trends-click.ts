@@ -2,6 +2,7 @@
 import { onClick } from '../interaction/click-handler.ts'
 import { countingClick } from './counting-click.ts'
 import { findingClick } from './finding-click.ts'
+import { findingsClick } from './findings-click.ts'
 import { releaseClick } from './release-click.ts'
 import { trendsIds } from './trends-id.ts'
 
@@ -11,6 +12,9 @@ export const trendsClick = onClick(trendsIds, (services, interaction, act) => {
       return countingClick(services, interaction, act.choice)
     case 'finding':
       return findingClick(services, interaction, act)
+    case 'findings':
+    case 'several':
+      return findingsClick(services, interaction, act)
     case 'release':
     case 'pool':
       return releaseClick(services, interaction, act)

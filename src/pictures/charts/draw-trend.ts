@@ -1,4 +1,4 @@
-// Failed checks week by week, with the weeks in which something rose marked.
+// Failed checks week by week, with the weeks in which something rose marked, and how many would be too many.
 import type { AltFact } from '../alt/alt-fact.ts'
 import type { Drawing } from '../drawing.ts'
 import { inks, lineWidths } from '../ink.ts'
@@ -12,6 +12,7 @@ import {
   type Axis,
   along,
   axisWidth,
+  brokenLine,
   hatch,
   levelAxis,
   type NumberWords,
@@ -20,13 +21,14 @@ import {
 } from './plot.ts'
 import { title } from './title.ts'
 
-/** One week: its name (handed in, short), failed checks (undefined: not released), alarm. */
-export type TrendWeek = { name: string; failed?: number; alarm?: boolean }
+/** One week: its name (handed in, short), failed checks (undefined: not released), alarm, and the most that is no surprise. */
+export type TrendWeek = { name: string; failed?: number; alarm?: boolean; bound?: number }
 
 export type Trend = {
   title?: string
   weeks: readonly TrendWeek[]
-  words: { failed: string; alarm: string; withheld: string }
+  /** `bound` stands in the key where any week has one. */
+  words: { failed: string; alarm: string; withheld: string; bound?: string }
   number: NumberWords
 }
 
@@ -48,13 +50,25 @@ const bell = (x: number, y: number, half = 9): string =>
   tag('circle', { cx: x, cy: y - half * 0.28, r: half * 0.13, fill: inks.casing })
 
 const column = { fill: seriesInks.fill, stroke: seriesInks.first, 'stroke-width': lineWidths.inner }
-const alarmed = { fill: seriesInks.first, stroke: seriesInks.first, 'stroke-width': lineWidths.inner }
+const boundLine = {
+  fill: 'none',
+  stroke: seriesInks.second,
+  'stroke-width': lineWidths.outline,
+  'stroke-dasharray': '7 4',
+}
+
+const hasBound = ({ weeks }: Trend): boolean => weeks.some(week => week.bound !== undefined)
 
 function entries(trend: Trend): KeyEntry[] {
   const { weeks, words } = trend
   const list: KeyEntry[] = [
     { words: words.failed, sample: (x, y) => tag('rect', { x: x - 6, y: y - 7, width: 12, height: 14, ...column }) },
   ]
+  if (hasBound(trend) && words.bound !== undefined)
+    list.push({
+      words: words.bound,
+      sample: (x, y) => tag('path', { d: `M${x - 12} ${round(y)}h24`, ...boundLine }),
+    })
   if (weeks.some(week => week.alarm === true)) list.push({ words: words.alarm, sample: (x, y) => bell(x, y + 7) })
   if (weeks.some(week => week.failed === undefined)) {
     list.push({
@@ -96,6 +110,7 @@ function about(trend: Trend): AltFact[] {
     ...(last === undefined
       ? []
       : [{ code: 'trend-last', values: { name: last.name, failed: last.failed ?? 0 }, rank: 0 }]),
+    ...(last?.bound === undefined ? [] : [{ code: 'trend-bound', values: { bound: last.bound }, rank: 1 }]),
     ...alarms.map(week => ({ code: 'trend-alarm', values: { name: week.name, failed: week.failed ?? 0 }, rank: 1 })),
     ...(alarms.length === 0 ? [{ code: 'trend-quiet', rank: 1 }] : []),
     ...(hidden === 0 ? [] : [{ code: 'trend-withheld', values: { n: hidden }, rank: 3 }]),
@@ -106,7 +121,7 @@ function about(trend: Trend): AltFact[] {
 export function drawTrend(trend: Trend): Drawing {
   const head = title(trend.title)
   const legend = key(entries(trend), head.end)
-  const most = Math.max(4, ...trend.weeks.map(week => week.failed ?? 0))
+  const most = Math.max(4, ...trend.weeks.map(week => Math.max(week.failed ?? 0, week.bound ?? 0)))
   const range = { from: 0, to: most * 1.18 }
   const top = head.end + legend.height + 8
   const axis: Axis = { range, count: 4, side: 'left', fill: inks.text, number: trend.number }
@@ -135,7 +150,7 @@ export function drawTrend(trend: Trend): Drawing {
       y: high,
       width: wide,
       height: Math.max(0, area.bottom - high),
-      ...(week.alarm === true ? alarmed : column),
+      ...column,
     })
     return part(
       'week',
@@ -143,12 +158,24 @@ export function drawTrend(trend: Trend): Drawing {
       week.alarm === true ? bell(x + slot / 2, Math.max(high - 3, area.top + 15), Math.min(9, slot * 0.47)) : '',
     )
   })
+  // Half a count higher than the most that is no surprise, so that a column that touches the line is still under it.
+  const bound = trend.weeks.flatMap(({ bound: at }, i) => {
+    const level = at === undefined ? undefined : y(at + 0.5)
+    return [area.left + slot * i, area.left + slot * (i + 1)].map(x => (level === undefined ? level : { x, y: level }))
+  })
   const floor = tag('path', {
     d: `M${area.left} ${area.bottom}H${area.right}`,
     stroke: inks.line,
     'stroke-width': lineWidths.inner,
   })
+  const threshold = hasBound(trend) ? part('bound', tag('path', { d: brokenLine(bound), ...boundLine })) : ''
   const content =
-    head.svg + legend.svg + levelAxis(area, axis) + columns.join('') + floor + names(trend.weeks, area, slot)
+    head.svg +
+    legend.svg +
+    levelAxis(area, axis) +
+    columns.join('') +
+    threshold +
+    floor +
+    names(trend.weeks, area, slot)
   return panel(Math.ceil(area.bottom + 30), content, about(trend))
 }

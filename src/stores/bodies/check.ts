@@ -16,17 +16,21 @@ const phase = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('consent'), to: z.enum(['unwrap', 'bench']) }),
   z.strictObject({ is: z.enum(['beginning', 'paused', 'done', 'closed']) }),
 ])
-const taker = z.discriminatedUnion('to', [
-  z.strictObject({ to: z.literal('person'), person: z.string() }),
-  z.strictObject({ to: z.literal('role'), role: z.string() }),
-  z.strictObject({ to: z.literal('anyone') }),
-])
+const toPerson = z.strictObject({ to: z.literal('person'), person: z.string() })
+const toRole = z.strictObject({ to: z.literal('role'), role: z.string() })
+const taker = z.discriminatedUnion('to', [toPerson, toRole, z.strictObject({ to: z.literal('anyone') })])
 const custody = z.strictObject({
   starter: z.string(),
   from: z.string().exactOptional(),
   offer: z.strictObject({ to: taker, until: count }).exactOptional(),
   helpRequest: z
-    .strictObject({ question: z.string(), words: z.string(), where: z.string().nullable() })
+    .strictObject({
+      question: z.string(),
+      words: z.string(),
+      where: z.string().nullable(),
+      claimed: z.strictObject({ by: z.string(), at: count }).exactOptional(),
+      meant: z.discriminatedUnion('to', [toPerson, toRole]).exactOptional(),
+    })
     .exactOptional(),
   shares: z.boolean(),
   history: z.array(
@@ -43,10 +47,14 @@ const custody = z.strictObject({
         'helped',
         'sent-back',
         'took-over',
+        'claimed',
+        'let-go',
+        'passed-on',
       ]),
       at: count,
       to: taker.exactOptional(),
       why: z.string().exactOptional(),
+      question: z.string().exactOptional(),
     }),
   ),
 })

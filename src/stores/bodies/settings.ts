@@ -12,6 +12,7 @@ const shape = z.strictObject({
   language: z.string().nullable(),
   discordLanguage: z.string().nullable(),
   moderatorRoles: z.array(z.string()),
+  helperRoles: z.array(z.string()),
   reportsChannel: z.string().nullable(),
   reviewChannel: z.string().nullable(),
   outcomes: z.boolean(),

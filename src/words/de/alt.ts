@@ -192,6 +192,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'curve-gaps': '{n, plural, one {# Abschnitt} other {# Abschnitte}} ohne Messwerte.',
   trend: 'Nicht bestandene Prüfungen Woche für Woche, über {n, plural, one {# Woche} other {# Wochen}}.',
   'trend-last': 'Letzte gezeigte Woche, {name}: {failed, number} nicht bestanden.',
+  'trend-bound': 'Mehr als {bound, number} in dieser Woche wären kein Zufall mehr.',
   'trend-alarm': 'Als Anstieg markiert: {name}, mit {failed, number} nicht bestandenen.',
   'trend-quiet': 'Keine Woche ist als Anstieg markiert.',
   'trend-withheld': '{n, plural, one {# Woche wird} other {# Wochen werden}} nicht gezeigt.',

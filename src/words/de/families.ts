@@ -8,7 +8,7 @@ export const families: Partial<Catalogue> = {
   'command.family.list': 'Alle Modelle, die dieser Server beschrieben hat',
   'command.family.new': 'Ein Modell beschreiben, das eure Mitglieder kaufen (Moderation)',
   'command.family.import': 'Eine Beschreibung aus einer Datei übernehmen (Moderation)',
-  'command.family.import.file': 'Eine Datei, die /family ausgegeben hat',
+  'command.family.import.file': 'Eine Datei, die dieser Bot ausgegeben hat',
   'family.choice.retired': '{name}: zurückgezogen, nimm {next}',
   'family.choice.built': 'Gebaut wie: {title}',
   'family.choice.more': 'Nicht dabei: tippe mehr Buchstaben oder mach ohne weiter',
@@ -175,7 +175,7 @@ export const families: Partial<Catalogue> = {
     '{number}. {when}, {by}{agreed, select, alone { (allein)} other { und {agreed}}}: {why}{undoes, plural, =0 {} other { (zurück zu #)}}',
   'families.somebody': 'jemand, der gegangen ist',
   'families.list.title': '### Modelle, die dieser Server beschreibt',
-  'families.list.none': 'Hier hat noch niemand ein Modell beschrieben. Die Moderation macht das mit /family new.',
+  'families.list.none': 'Hier hat noch niemand ein Modell beschrieben. Die Moderation macht das mit /modell neu.',
   'families.list.line': '- {name} · {format} · {state}',
   'families.list.choose': 'Eines ansehen …',
   'families.list.unusable': 'nicht verwendbar: Die Angaben passen nicht zu dieser Version des Bots',
@@ -200,7 +200,7 @@ export const families: Partial<Catalogue> = {
   'families.import.refused': 'Diese Datei ist nicht zu übernehmen: {problem}. Nichts wurde geändert.',
   'families.import.newer-format': 'sie stammt von einer neueren Version des Bots',
   'families.import.too-large': 'sie ist größer als {most, number} kB',
-  'families.import.not-a-family': 'sie ist keine Beschreibung eines Modells, wie /family sie ausgibt',
+  'families.import.not-a-family': 'sie ist keine Beschreibung eines Modells, wie dieser Bot sie ausgibt',
   'families.import.yaml': 'sie ist kein einfaches YAML ({says})',
   'families.import.shape': 'bei {at}: {says}',
   'families.import.too-much': 'sie enthält zu viel: {code}',
@@ -223,4 +223,12 @@ export const families: Partial<Catalogue> = {
   'finding.fake.made':
     'Als bekannte Fälschung in den Entwurf übernommen. Ergänze sie, probiere sie und lass ihr zustimmen.',
   'picture.constructions': 'Bauarten',
+  'privacy.families.name': 'Modelle, die du beschrieben hast:',
+  'privacy.families':
+    'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
+  'command.family.offer': 'Eine gute Zelle als Referenz für ein Modell anbieten',
+  'families.reference.thanks':
+    'Danke. Die Moderation sieht deine Zelle bei den Referenzzellen; sie zählt, sobald jemand sie angenommen hat.',
+  'families.refused.offered-enough':
+    'Du hast schon {most, number} Zellen dieses Modells angeboten. Die Moderation sieht sich erst diese an.',
 }

@@ -7,7 +7,6 @@ import { safety } from './safety.ts'
 export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Biete sie dieser Person oder Rolle an; sie beantwortet die Fragen',
   'command.check.start.anyone': 'Biete sie allen auf diesem Server an; wer zuerst zugreift, hat sie',
-  'command.check.waiting': 'Zeigt die Prüfungen dieses Servers, die auf jemanden warten oder übergeben wurden',
   'button.hands': 'Fragen oder übergeben',
   'hands.title': 'Deine Prüfung und andere Menschen',
   'hands.text':
@@ -93,10 +92,6 @@ export const handOver: InWordsOf<typeof english> = {
   'deed.sent-back': '{when}: {who} hat eine Frage zurückgeschickt',
   'deed.took-over': '{when}: {who} hat sie übernommen',
   'deed.why': '{deed} („{why}“)',
-  'waiting.title': 'Prüfungen in anderen Händen',
-  'waiting.none': 'Keine Prüfung dieses Servers wartet auf jemanden.',
-  'waiting.asked': 'fragt die Moderation',
-  'waiting.offered': 'angeboten: {taker}',
   'waiting.held': 'läuft',
   'waiting.entry': '{what}, bei {holder}: {state}',
   'waiting.look': '{number} ansehen',

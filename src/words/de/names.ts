@@ -38,4 +38,6 @@ export const names: InWordsOf<typeof english> = {
   'name.family.new': 'neu',
   'name.family.import': 'einlesen',
   'name.family.import.file': 'datei',
+  'name.family.offer': 'anbieten',
+  'name.family.offer.family': 'welches',
 }

@@ -48,11 +48,11 @@ export const setup: InWordsOf<typeof english> = {
   'setup.short.keeping': 'Ältere festgehaltene Prüfungen werden gelöscht.',
   'setup.short.offers': 'Neue Beiträge unter einem Tag bekommen ein leises Angebot zu prüfen.',
   'setup.long.reports':
-    'Einmal in der Woche werden die gezählten Prüfungen abgeschlossen. Fallen mehr durch, als ihre Zahl erklärt, oder fällt etwas Neues zusammen durch, steht das einmal in diesem Kanal; die Moderation warnt dann, verwirft es oder verschiebt es. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
+    'Einmal in der Woche werden die gezählten Prüfungen angesehen. Gehen ungewöhnlich viele schlecht aus, oder treten plötzlich dieselben Mängel zusammen auf, meldet der Bot das einmal in diesem Kanal und hält die Meldung auf dem neuesten Stand. Die Moderation kann dann warnen, es beobachten, eine bekannte Fälschung daraus machen oder es verwerfen, und alles davon zurücknehmen. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.review':
     'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähle einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.moderators':
-    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen, darüber entscheiden und sich um die Links kümmern. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“, und das allein macht schon zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen, darüber entscheiden und sich um die Links kümmern. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“; wer das darf, zählt ohnehin zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenne bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.long.language':
     'Warnungen, Berichte und Angebote, die mehrere lesen, werden in dieser Sprache geschrieben. Was nur eine Person sieht, kommt in der Sprache ihres Discord.',
   'setup.long.recording':
@@ -82,7 +82,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.choose.language-of-discord': 'Die, die dieser Server Discord genannt hat',
   'setup.outcomes.on': 'Beendete Prüfungen festhalten',
   'setup.outcomes.off': 'Nichts mehr festhalten …',
-  'setup.pooling.on': 'Auch mit anderen Servern zusammenlegen',
+  'setup.pooling.on': 'Unsere Zahlen zu denen anderer Server dazugeben',
   'setup.pooling.off': 'Nicht mehr zusammenlegen',
   'setup.stop.title': 'Nichts mehr festhalten?',
   'setup.stop.what':
@@ -108,6 +108,9 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.missing': 'Ich darf in {channel} nicht posten: Gib mir dort {permissions}, in den Rechten des Kanals.',
   'setup.place.missing-under-posts':
     'Ich darf in {channel} nicht unter Beiträge schreiben: Gib mir dort {permissions}, in den Rechten des Forums.',
+  'setup.blind.channel': '{role} sieht {channel} nicht: Gib der Rolle dort „Kanal ansehen“, oder wähle eine andere.',
+  'setup.blind.command':
+    '{role} wird {command} vielleicht nicht angeboten: Sieh unter Servereinstellungen, Integrationen nach und erlaube es dieser Rolle.',
   'setup.place.gone': 'Den Kanal gibt es nicht mehr. Wähle einen anderen.',
   'setup.place.not-text':
     '{channel} passt hier nicht: Ein Thread, ein Forum oder ein Sprachkanal genügt nicht. Wähle einen Textkanal.',

@@ -38,25 +38,26 @@ export const trends: InWordsOf<typeof english> = {
   'trends.weeks.alarm': 'Ein Anstieg fiel auf',
   'trends.weeks.withheld': 'Keine Auswertung',
   'trends.fives':
-    'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer hier geprüft hat, nichts über den Markt.',
+    'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie beschreiben nur, wer hier geprüft hat, nicht den Markt.',
   'trends.fives.pool':
     'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer auf den Servern geprüft hat, die ihre Zahlen zusammenlegen, nie auf welchem, und nichts über den Markt.',
   'trends.verdicts': 'Ergebnisse',
   'trends.families': 'Arten von Zellen',
   'trends.families.none': 'Noch keine Art von Zelle wurde von fünf Personen geprüft.',
   'trends.rises': 'Steigend',
-  'trends.rises.none': 'Nichts steigt über das hinaus, was die Zahl der Prüfungen erklärt.',
+  'trends.noticeable':
+    'Was hier auffallen könnte: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche werden {more, number} nicht bestandene mehr in der Woche bei einer Art von Zelle in 9 von 10 Fällen innerhalb von {weeks, number} Wochen gefunden (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
+  'trends.rises.none': 'Kein Anstieg über das Übliche hinaus.',
   'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
   'trends.rise':
-    '{family}: mehr nicht bestandene Prüfungen, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Arten auf} other {}})',
+    '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Arten auf} other {}})',
   'trends.rise.rule':
-    '{family}: Ein Prüfpunkt wird öfter nicht bestanden, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Prüfpunkten auf} other {}}): {rule}',
+    '{family}: Ein Mangel tritt öfter auf, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Mängeln auf} other {}}): {rule}',
   'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
   'trends.spike': '{family}: nicht bestandene Prüfungen',
   'trends.spike.rule': '{family}: {rule}',
-  'trends.patterns': 'Was darin zusammen auftritt',
-  'trends.patterns.none':
-    'Keine Gruppe von nicht bestandenen Prüfpunkten und Antworten ist zusammen häufiger geworden.',
+  'trends.patterns': 'Mängel, die zusammen auftreten',
+  'trends.patterns.none': 'Keine Mängel und Antworten sind zusammen häufiger geworden.',
   'trends.pattern':
     '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, {earlier, plural, =0 {weniger als fünf} other {#}} von {earlierOf, plural, =0 {weniger als fünf} other {#}} im Jahr davor{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
   'trends.unknown-family': 'Zellen keiner aufgeführten Modellreihe',
@@ -66,32 +67,21 @@ export const trends: InWordsOf<typeof english> = {
   'trends.answer': '{question} {option}',
   'trends.from': 'gekauft: {place}',
   'trends.place-not-said': 'niemand sagte, wo',
+  'trends.week.before': 'Woche davor ({week})',
+  'trends.week.after': 'Woche danach ({week})',
+  'trends.export.csv': 'Diese Woche als CSV',
+  'trends.export.weeks': 'Alle Wochen als CSV',
+  'trends.export.json': 'Diese Woche als JSON',
+  'trends.export.schema': 'Was das JSON bedeutet',
+  'trends.exported':
+    'Die Auswertungen, wie sie festgehalten wurden, in den Codes der Regelpakete. Eine Zeile für jede Woche und Sache.',
+  'trends.exported.json': 'Die Auswertung, wie sie festgehalten wurde, in den Codes der Regelpakete.',
+  'trends.exported.schema': 'Ein JSON-Schema: jedes Feld des JSON-Exports mit dem, was es bedeutet.',
+  'trends.exported.columns':
+    'Spalten: **week**, eine ISO-Woche · **what**: all (alle), family (Modellreihe), verdict (Ergebnis), rule (ein nicht bestandener Prüfpunkt), bought (gekauft), rise (Anstieg), spike (nur diese Woche), pattern-recent (die letzten 8 Wochen), pattern-earlier (das Jahr davor) · **family** und **name**: Kennungen der Regelpakete, leer, wo es um alle geht · **checks**: mindestens so viele, in Fünferschritten, von der ersten Woche an · **more**: neu in der Woche · **of**, **share**, **low**, **high**: Anteil an so vielen Prüfungen, mit seinem 95-%-Bereich · **noticed**: die Woche, in der ein Anstieg auffiel · **stands-out**: yes, wo es unter allem Beobachteten auffällt.',
   'trends.chart': 'Ergebnisse der gezählten Prüfungen',
   'trends.chart.interval': 'wo der Anteil liegen kann (95 %)',
   'trends.chart.withheld': 'zu wenige',
-  'finding.title.rise': 'Etwas steigt',
-  'finding.title.pattern': 'Etwas Neues tritt zusammen auf',
-  'finding.warn': 'Eine Warnung posten',
-  'finding.dismiss': 'Verwerfen, mit Begründung',
-  'finding.put-off': 'Nächste Woche wieder melden',
-  'finding.draft': 'Eine Regel entwerfen',
-  'finding.care':
-    'Gezählte Prüfungen sagen, was Mitglieder berichtet haben, nicht, was ein Hersteller oder Händler getan hat. Geh der Sache nach, bevor du warnst.',
-  'finding.did.warned': '{who} hat am {when} eine Warnung gepostet: {why}',
-  'finding.did.dismissed': '{who} hat es am {when} verworfen: {why}',
-  'finding.did.put-off': '{who} hat es am {when} verschoben, auf {why}.',
-  'finding.form.warning': 'Die Warnung',
-  'finding.form.warning.hint': 'Was gesehen wurde, nicht, wer schuld ist. Der Sicherheitshinweis kommt darunter.',
-  'finding.form.channel': 'Wo sie gepostet wird',
-  'finding.form.reason': 'Warum es verworfen wird',
-  'finding.drafted':
-    'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
-  'finding.not-posted':
-    'Die Warnung konnte nicht gepostet werden: Den Kanal gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Wähle einen anderen Kanal.',
-  'finding.kept-text': 'Was du geschrieben hast, steht in der Datei, damit nichts davon verloren geht.',
-  'warning.title': 'Eine Warnung zu Zellen',
-  'warning.draft':
-    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze sie nicht.',
   'command.trends': 'Sehen, was die gezählten Prüfungen dieses Servers ergeben (Moderation)',
   'trends.view.overview': 'Überblick',
   'trends.view.families': 'Arten von Zellen',
@@ -99,8 +89,5 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.patterns': 'Muster',
   'trends.to.pool': 'Zusammengelegte Zahlen',
   'trends.to.release': 'Nur dieser Server',
-  'trends.export.csv': 'Als CSV',
-  'trends.export.json': 'Als JSON',
-  'trends.exported': 'Die Auswertung, wie sie festgehalten wurde, in den Kürzeln der Regelpakete.',
   quoted: '„{text}“',
 }

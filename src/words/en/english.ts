@@ -8,6 +8,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
+import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
@@ -26,6 +27,7 @@ import { setup } from './setup.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
+import { waiting } from './waiting.ts'
 
 export const english = {
   ...names,
@@ -34,6 +36,7 @@ export const english = {
   ...ask,
   ...families,
   ...handOver,
+  ...waiting,
   ...safety,
   ...verdicts,
   ...refusals,
@@ -48,6 +51,7 @@ export const english = {
   ...logRefusals,
   ...photoRefusals,
   ...trends,
+  ...findings,
   ...privacy,
   ...setup,
   ...trendInput,

@@ -6,7 +6,7 @@ export const families = {
   'command.family.list': 'Every model this server has described',
   'command.family.new': 'Describe a model that your members buy (moderators)',
   'command.family.import': 'Take in a description from a file (moderators)',
-  'command.family.import.file': 'A file that /family has exported',
+  'command.family.import.file': 'A file that this bot has exported',
   'family.choice.retired': '{name}: retired, use {next}',
   'family.choice.built': 'Built like: {title}',
   'family.choice.more': 'Not listed here: type more letters, or go on without',
@@ -194,7 +194,7 @@ export const families = {
   'families.import.refused': 'This file cannot be taken in: {problem}. Nothing was changed.',
   'families.import.newer-format': 'it was made by a newer version of the bot',
   'families.import.too-large': 'it is larger than {most, number} kB',
-  'families.import.not-a-family': 'it is no description of a model as /family exports it',
+  'families.import.not-a-family': 'it is no description of a model as this bot exports it',
   'families.import.yaml': 'it is not plain YAML ({says})',
   'families.import.shape': 'at {at}: {says}',
   'families.import.too-much': 'it holds too much: {code}',
@@ -215,4 +215,12 @@ export const families = {
   'finding.fake': 'Make a known fake',
   'finding.fake.made': 'Added to the draft as a known fake. Complete it, try it, and have it agreed to.',
   'picture.constructions': 'Ways of building',
+  'privacy.families.name': 'Families you described:',
+  'privacy.families':
+    "Which versions, reference cells and photographs of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said of the cells stays.",
+  'command.family.offer': 'Offer a good cell as a reference for a model',
+  'families.reference.thanks':
+    'Thank you. Moderators see your cell among the reference cells, and it counts once one of them has accepted it.',
+  'families.refused.offered-enough':
+    'You have offered {most, number} cells of this model already. Moderators look at those first.',
 } as const

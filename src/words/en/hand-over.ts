@@ -4,7 +4,6 @@ import { safety } from './safety.ts'
 export const handOver = {
   'command.check.start.for': 'Offer it to this person or role; they answer the questions',
   'command.check.start.anyone': 'Offer it to whoever of this server takes it first',
-  'command.check.waiting': 'See the checks of this server that wait for somebody, or were handed over',
   'button.hands': 'Ask or hand over',
   'hands.title': 'Your check, and other people',
   'hands.text':
@@ -88,10 +87,6 @@ export const handOver = {
   'deed.sent-back': '{when}: {who} sent a question back',
   'deed.took-over': '{when}: {who} took it over',
   'deed.why': '{deed} (“{why}”)',
-  'waiting.title': 'Checks in other hands',
-  'waiting.none': 'No check of this server waits for anybody.',
-  'waiting.asked': 'asks a moderator',
-  'waiting.offered': 'offered to {taker}',
   'waiting.held': 'goes on',
   'waiting.entry': '{what}, with {holder}: {state}',
   'waiting.look': 'See {number}',

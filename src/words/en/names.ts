@@ -29,9 +29,11 @@ export const names = {
   'name.log.chemistry': 'chemistry',
   'name.family': 'family',
   'name.family.show': 'show',
-  'name.family.show.family': 'which',
+  'name.family.show.family': 'family',
   'name.family.list': 'list',
   'name.family.new': 'new',
   'name.family.import': 'import',
   'name.family.import.file': 'file',
+  'name.family.offer': 'offer',
+  'name.family.offer.family': 'family',
 } as const

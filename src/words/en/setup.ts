@@ -36,19 +36,19 @@ export const setup = {
   'setup.part.recording': 'What is recorded',
   'setup.part.keeping': 'For how long',
   'setup.part.offers': 'Offers in a forum',
-  'setup.short.reports': 'Moderators are told there what rises in the counted checks.',
-  'setup.short.review': 'Moderators see there which checks are stuck, and photographs.',
+  'setup.short.reports': 'Where moderators learn what is increasing.',
+  'setup.short.review': 'Where moderators see stuck checks and photos.',
   'setup.short.moderators': 'Roles that count beside whoever may manage the server.',
   'setup.short.language': 'Of what everybody reads. Private answers come in each person’s own.',
   'setup.short.recording': 'Finished checks, without names; only if you turn it on.',
   'setup.short.keeping': 'Recorded checks that are older are deleted.',
   'setup.short.offers': 'New posts under one tag get one quiet offer of a check.',
   'setup.long.reports':
-    'Once a week the counted checks are closed. If more fail than their number explains, or something new fails together, it is told in this channel once; moderators then warn, dismiss it or put it off. Nobody is pinged. Choose a text channel that only moderators can read.',
+    'Once a week the counted checks are looked at. If unusually many turn out badly, or the same faults suddenly start to appear together, the bot reports it once in this channel and keeps that report up to date. Moderators can then post a warning, watch it, make it a known fake or dismiss it, and take each of these back. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.review':
     'People who are stuck can ask a moderator. What they ask, and photographs they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.moderators':
-    'Members of these roles may see reports and stuck checks, decide about them, and look after the links. They cannot change this set-up: that takes “Manage Server”, which makes a moderator by itself. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
+    'Members of these roles may see reports and stuck checks, decide about them, and look after the links. They cannot change these settings. That needs “Manage Server”; anyone with that permission counts as a moderator anyway. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
   'setup.long.language':
     'Warnings, reports and offers that several people read are written in this language. What only one person sees comes in the language of their Discord.',
   'setup.long.recording':
@@ -77,7 +77,7 @@ export const setup = {
   'setup.choose.language-of-discord': 'The one this server has told Discord',
   'setup.outcomes.on': 'Record finished checks',
   'setup.outcomes.off': 'Stop recording…',
-  'setup.pooling.on': 'Pool with other servers, too',
+  'setup.pooling.on': 'Add our numbers to those of other servers',
   'setup.pooling.off': 'Stop pooling',
   'setup.stop.title': 'Stop recording?',
   'setup.stop.what':
@@ -103,6 +103,9 @@ export const setup = {
   'setup.place.missing': 'I may not post in {channel}: give me {permissions} there, in the channel’s permissions.',
   'setup.place.missing-under-posts':
     'I may not write under posts in {channel}: give me {permissions} there, in the forum’s permissions.',
+  'setup.blind.channel': '{role} cannot see {channel}: give it “View Channel” there, or choose another role.',
+  'setup.blind.command':
+    '{role} may not be offered {command}: look under Server Settings, Integrations, and allow it for that role.',
   'setup.place.gone': 'That channel is gone. Choose another one.',
   'setup.place.not-text':
     '{channel} cannot serve: a thread, a forum or a voice channel is not enough. Choose a text channel.',

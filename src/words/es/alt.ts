@@ -195,6 +195,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'curve-gaps': '{n, plural, one {# tramo} other {# tramos}} sin medidas.',
   trend: 'Comprobaciones no pasadas semana a semana, durante {n, plural, one {# semana} other {# semanas}}.',
   'trend-last': 'Última semana mostrada, {name}: {failed, number} no pasadas.',
+  'trend-bound': 'Más de {bound, number} en esa semana no serían azar.',
   'trend-alarm': 'Marcada como aumento: {name}, con {failed, number} no pasadas.',
   'trend-quiet': 'Ninguna semana está marcada como aumento.',
   'trend-withheld': '{n, plural, one {# semana no se muestra} other {# semanas no se muestran}}.',

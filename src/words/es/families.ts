@@ -8,7 +8,7 @@ export const families: Partial<Catalogue> = {
   'command.family.list': 'Todos los modelos que este servidor ha descrito',
   'command.family.new': 'Describir un modelo que compran vuestros miembros (moderación)',
   'command.family.import': 'Tomar una descripción de un archivo (moderación)',
-  'command.family.import.file': 'Un archivo que ha exportado /family',
+  'command.family.import.file': 'Un archivo que ha exportado este bot',
   'family.choice.retired': '{name}: retirado, usa {next}',
   'family.choice.built': 'Construida así: {title}',
   'family.choice.more': 'No está aquí: escribe más letras o sigue sin elegir',
@@ -172,7 +172,7 @@ export const families: Partial<Catalogue> = {
     '{number}. {when}, {by}{agreed, select, alone { (en solitario)} other { y {agreed}}}: {why}{undoes, plural, =0 {} other { (vuelta a #)}}',
   'families.somebody': 'alguien que se fue',
   'families.list.title': '### Modelos que describe este servidor',
-  'families.list.none': 'Aquí nadie ha descrito aún un modelo. La moderación lo hace con /family new.',
+  'families.list.none': 'Aquí nadie ha descrito aún un modelo. La moderación lo hace con /modelo nuevo.',
   'families.list.line': '- {name} · {format} · {state}',
   'families.list.choose': 'Mirar uno…',
   'families.list.unusable': 'no se puede usar: los datos no encajan con esta versión del bot',
@@ -197,7 +197,7 @@ export const families: Partial<Catalogue> = {
   'families.import.refused': 'Este archivo no se puede tomar: {problem}. No se cambió nada.',
   'families.import.newer-format': 'lo hizo una versión más nueva del bot',
   'families.import.too-large': 'supera {most, number} kB',
-  'families.import.not-a-family': 'no es una descripción de un modelo como la exporta /family',
+  'families.import.not-a-family': 'no es una descripción de un modelo como la exporta este bot',
   'families.import.yaml': 'no es YAML sencillo ({says})',
   'families.import.shape': 'en {at}: {says}',
   'families.import.too-much': 'contiene demasiado: {code}',
@@ -219,4 +219,12 @@ export const families: Partial<Catalogue> = {
   'finding.fake': 'Crear falsificación conocida',
   'finding.fake.made': 'Añadida al borrador como falsificación conocida. Complétala, pruébala y haz que la acepten.',
   'picture.constructions': 'Construcciones',
+  'privacy.families.name': 'Modelos que has descrito:',
+  'privacy.families':
+    'Qué versiones, celdas de referencia y fotografías de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo dicho de las celdas queda.',
+  'command.family.offer': 'Ofrecer una celda buena como referencia de un modelo',
+  'families.reference.thanks':
+    'Gracias. La moderación ve tu celda entre las de referencia y cuenta cuando alguien la acepta.',
+  'families.refused.offered-enough':
+    'Ya has ofrecido {most, number} celdas de este modelo. La moderación mira primero esas.',
 }

@@ -7,7 +7,6 @@ import { safety } from './safety.ts'
 export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Ofrécela a esta persona o rol, que responderá las preguntas',
   'command.check.start.anyone': 'Ofrécela a quien la tome primero en este servidor',
-  'command.check.waiting': 'Ver las comprobaciones de este servidor que esperan a alguien o cambiaron de manos',
   'button.hands': 'Preguntar o ceder',
   'hands.title': 'Tu comprobación y los demás',
   'hands.text':
@@ -92,10 +91,6 @@ export const handOver: InWordsOf<typeof english> = {
   'deed.sent-back': '{when}: {who} devolvió una pregunta',
   'deed.took-over': '{when}: {who} la tomó de otras manos',
   'deed.why': '{deed} («{why}»)',
-  'waiting.title': 'Comprobaciones en otras manos',
-  'waiting.none': 'Ninguna comprobación de este servidor espera a nadie.',
-  'waiting.asked': 'pregunta a la moderación',
-  'waiting.offered': 'se ofrece a {taker}',
   'waiting.held': 'sigue',
   'waiting.entry': '{what}, la tiene {holder}: {state}',
   'waiting.look': 'Ver {number}',

@@ -38,4 +38,6 @@ export const names: InWordsOf<typeof english> = {
   'name.family.new': 'nuevo',
   'name.family.import': 'importar',
   'name.family.import.file': 'archivo',
+  'name.family.offer': 'ofrecer',
+  'name.family.offer.family': 'cual',
 }

@@ -48,11 +48,11 @@ export const setup: InWordsOf<typeof english> = {
   'setup.short.keeping': 'Lo registrado que sea más antiguo se borra.',
   'setup.short.offers': 'Las publicaciones nuevas con una etiqueta reciben una oferta discreta de comprobar.',
   'setup.long.reports':
-    'Una vez por semana se cierran las comprobaciones contadas. Si fallan más de las que explica su número, o si algo nuevo falla a la vez, se dice una vez en este canal; la moderación avisa, lo descarta o lo aplaza. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
+    'Una vez por semana se miran las comprobaciones contadas. Si acaban mal más de lo normal, o si de pronto aparecen juntos los mismos defectos, el bot lo comunica una vez en este canal y mantiene al día ese informe. La moderación puede entonces avisar, ponerlo en observación, convertirlo en una falsificación conocida o descartarlo, y deshacer cada cosa. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
   'setup.long.review':
     'Quien se atasca puede preguntar a la moderación. Lo que pregunta, y las fotos que envía para ello, aparecen en este canal. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
   'setup.long.moderators':
-    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, decidir sobre ellas y cuidar los enlaces. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor», que por sí solo ya convierte en moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
+    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, decidir sobre ellas y cuidar los enlaces. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor»; quien lo tiene cuenta como moderación de todos modos. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
   'setup.long.language':
     'Los avisos, informes y ofertas que leen varias personas se escriben en este idioma. Lo que ve una sola persona llega en el idioma de su Discord.',
   'setup.long.recording':
@@ -82,7 +82,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.choose.language-of-discord': 'El que este servidor ha dicho a Discord',
   'setup.outcomes.on': 'Registrar comprobaciones terminadas',
   'setup.outcomes.off': 'Dejar de registrar…',
-  'setup.pooling.on': 'Juntar también con otros servidores',
+  'setup.pooling.on': 'Sumar nuestros números a los de otros servidores',
   'setup.pooling.off': 'Dejar de juntar',
   'setup.stop.title': '¿Dejar de registrar?',
   'setup.stop.what':
@@ -108,6 +108,9 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.missing': 'No puedo publicar en {channel}: dame allí {permissions}, en los permisos del canal.',
   'setup.place.missing-under-posts':
     'No puedo escribir bajo las publicaciones de {channel}: dame allí {permissions}, en los permisos del foro.',
+  'setup.blind.channel': '{role} no ve {channel}: dale allí «Ver canal», o elige otro rol.',
+  'setup.blind.command':
+    'Puede que a {role} no se le ofrezca {command}: mira en Ajustes del servidor, Integraciones, y permíteselo a ese rol.',
   'setup.place.gone': 'Ese canal ya no existe. Elige otro.',
   'setup.place.not-text':
     '{channel} no sirve aquí: un hilo, un foro o un canal de voz no bastan. Elige un canal de texto.',

@@ -8,6 +8,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
+import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
@@ -24,6 +25,7 @@ import { safety } from './safety.ts'
 import { setup } from './setup.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
+import { waiting } from './waiting.ts'
 
 export const spanish: Partial<Catalogue> = {
   ...names,
@@ -32,6 +34,7 @@ export const spanish: Partial<Catalogue> = {
   ...ask,
   ...families,
   ...handOver,
+  ...waiting,
   ...safety,
   ...verdicts,
   ...refusals,
@@ -44,6 +47,7 @@ export const spanish: Partial<Catalogue> = {
   ...logRefusals,
   ...photoRefusals,
   ...trends,
+  ...findings,
   ...privacy,
   ...buying,
   ...regions,

@@ -4,7 +4,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Item } from '../../../src/trends/outcome.ts'
 import type { Release } from '../../../src/trends/release/release.ts'
-import { harmless, toCsv } from '../../../src/trends/release/to-csv.ts'
+import { columns, harmless, toCsv } from '../../../src/trends/release/to-csv.ts'
 
 const release = (family: string, items: readonly Item[]): Release => ({
   format: 1,
@@ -25,11 +25,17 @@ const release = (family: string, items: readonly Item[]): Release => ({
 })
 
 test('a line for each number, columns named', () => {
-  const rows = parse(toCsv(release('harrow-30', ['rule:four-legs', 'answer:code=box'])), { columns: true })
+  const rows = parse(toCsv([release('harrow-30', ['rule:four-legs', 'answer:code=box'])]), { columns: true })
   expect(rows).toHaveLength(7)
   expect(rows[0]).toMatchObject({ week: '2026-W20', what: 'all', checks: '25', more: '5' })
   expect(rows[1]).toMatchObject({ what: 'verdict', name: 'ruled-out', share: '0.4', low: '0.234', of: '25' })
-  expect(rows[4]).toMatchObject({ what: 'rise', family: 'harrow-30', name: '', note: '2026-W18 stands-out' })
+  expect(rows[4]).toMatchObject({
+    what: 'rise',
+    family: 'harrow-30',
+    name: '',
+    noticed: '2026-W18',
+    'stands-out': 'yes',
+  })
   expect(rows[5]).toMatchObject({
     what: 'pattern-recent',
     name: 'rule:four-legs & answer:code=box',
@@ -38,11 +44,18 @@ test('a line for each number, columns named', () => {
   })
 })
 
+test('many weeks are one table, each line with its week, oldest first as they are given', () => {
+  const weeks = ['2026-W19', '2026-W20'].map(week => ({ ...release('harrow-30', ['rule:x']), week }))
+  const rows = parse(toCsv(weeks), { columns: true }) as Record<string, string>[]
+  expect(rows.map(row => row['week'])).toEqual([...Array(7).fill('2026-W19'), ...Array(7).fill('2026-W20')])
+  expect(Object.keys(rows[0] ?? {})).toEqual([...columns])
+})
+
 test('whatever a name is, its cell is text to a spreadsheet and nothing is lost', () => {
   const name = fc.oneof(fc.string(), fc.constantFrom('=1+1', '+cmd', '-2', '@SUM(A1)', '\t=1', '"=1"', 'a,b\r\nc'))
   fc.assert(
     fc.property(name, family => {
-      const rows = parse(toCsv(release(family, ['rule:x'])), { columns: true }) as Record<string, string>[]
+      const rows = parse(toCsv([release(family, ['rule:x'])]), { columns: true }) as Record<string, string>[]
       const cell = rows[2]!['family']!
       expect(cell).not.toMatch(/^[=+\-@\t\r\n]/)
       expect(cell.replace(/^'(?=[=+\-@\t\r\n])/, '')).toBe(family)

@@ -3,6 +3,7 @@ import { ApplicationCommandOptionType } from 'discord.js'
 import { sayIn } from '../../../words/say.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { replyPrivately } from '../../interaction/reply.ts'
+import { moderating } from '../../interaction/rights.ts'
 import { showCounting } from '../../trends/show/counting.ts'
 
 export const checkCounting: Subcommand = {
@@ -14,6 +15,7 @@ export const checkCounting: Subcommand = {
   }),
   async run(services, interaction) {
     const out = await services.trends.optOuts.has(interaction.user.id)
-    await replyPrivately(interaction, showCounting(sayIn(interaction.locale), out))
+    const moderates = (await moderating(services, interaction)) !== undefined
+    await replyPrivately(interaction, showCounting(sayIn(interaction.locale), out, moderates))
   },
 }

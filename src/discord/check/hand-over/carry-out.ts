@@ -16,14 +16,22 @@ import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { offerOut } from './offer-out.ts'
-import { showHelpRequestOver } from './show/help-request.ts'
+import { showClaimed, showHelpRequestOver } from './show/help-request.ts'
 import { showHands } from './show/holder-menu.ts'
 import { type PanelNote, showPanel } from './show/panel.ts'
 import { postWord, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
-/** Gives back what is left to be said to whoever was refused. */
-export async function carryOut(turn: Turn, event: HandOverEvent): Promise<Later> {
+/**
+ * Gives back what is left to be said to whoever was refused. Takes of one person come one after the other, also beginnings: two at once
+ * would each see that there is room for one more.
+ */
+export const carryOut = (turn: Turn, event: HandOverEvent): Promise<Later> =>
+  event.is === 'take' || event.is === 'take-over'
+    ? turn.services.queue.inOrder(`begins ${turn.actor.person}`, () => inTurn(turn, event))
+    : inTurn(turn, event)
+
+async function inTurn(turn: Turn, event: HandOverEvent): Promise<Later> {
   const { services, interaction, say, program, check, actor } = turn
   const stepped = act(program, check, actor, event, services.now())
   if (!stepped.ok) return () => refuse(interaction, say, stepped.refusal)
@@ -83,7 +91,11 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
     case 'unask':
       return redraw(interaction, showHands(say, check))
     case 'send-back':
-      return redraw(interaction, showHelpRequestOver(inPublic))
+      return redraw(interaction, showHelpRequestOver(inPublic, check, program))
+    case 'claim':
+    case 'let-go':
+    case 'pass-on':
+      return replyPrivately(interaction, showClaimed(say, check))
     case 'decline':
       return redraw(interaction, showPanel(inPublic, what, check))
     default: {

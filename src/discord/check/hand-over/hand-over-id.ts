@@ -5,7 +5,7 @@ import { z } from 'zod'
 import { type IdOf, idKind, oneOf, silent } from '../../interaction/id-kind.ts'
 import { opening, ownId, revision } from '../../interaction/id-parts.ts'
 
-/** What a button does. `hands` is the menu on one's own check; `offer`, `decline`, `give-back`, `ask`, `send-back` and `take-over` open a form. */
+/** What a button does. `hands` is the menu on one's own check; `offer`, `decline`, `give-back`, `ask`, `send-back`, `pass-on` and `take-over` open a form. */
 const presses = z.enum([
   'hands',
   'return',
@@ -20,12 +20,15 @@ const presses = z.enum([
   'keep',
   'progress',
   'help',
+  'claim',
+  'let-go',
+  'pass-on',
   'send-back',
   'take-over',
   'go-on',
 ])
 /** The forms, sent in. */
-const sent = z.enum(['offered', 'declined', 'gave-back', 'asked', 'sent-back', 'took-over'])
+const sent = z.enum(['offered', 'declined', 'gave-back', 'asked', 'sent-back', 'took-over', 'passed-on'])
 
 export const handOverIds = idKind(
   'ch1',

@@ -1,6 +1,6 @@
 // A moderator answers in the holder's place: what they see of the check, and who is told once they have answered.
 import type { Check } from '../../../check/check.ts'
-import type { Actor } from '../../../check/custody.ts'
+import { type Actor, mayHelp } from '../../../check/custody.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
 import { helpingScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
@@ -17,8 +17,8 @@ import { postWord, tellOthers } from './tell-others.ts'
 import type { Turn } from './turn.ts'
 
 /** Whether this person may answer the question somebody else is stuck at. */
-export const mayHelp = (check: Check, actor: Actor): boolean =>
-  actor.moderator && custodyOf(check).helpRequest !== undefined
+export const mayHelpWith = (check: Check, actor: Actor): boolean =>
+  mayHelp(actor) && custodyOf(check).helpRequest !== undefined
 
 /** The question that is asked, and nothing else of the check. */
 export async function showHelping(

@@ -1,4 +1,5 @@
 // The clicks of a hand-over that change nothing: the menu on one's own check, how far it is, the question to answer for somebody.
+import { mayHelp } from '../../../check/custody.ts'
 import { custodyOf, seesProgress } from '../../../check/custody-of.ts'
 import { helpingScreen, screenOf } from '../../../check/screen.ts'
 import { redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
@@ -18,7 +19,7 @@ export async function lookAt(
     return replyPrivately(interaction, showProgress(say, program, check, actor))
   }
   if (does === 'help') {
-    if (!actor.moderator) return refuse(interaction, say, { code: 'not-moderator' })
+    if (!mayHelp(actor)) return refuse(interaction, say, { code: 'not-moderator' })
     const helping = custodyOf(check).helpRequest && helpingScreen(program, check)
     if (!helping) return refuse(interaction, say, { code: 'not-asked' })
     return replyPrivately(interaction, await showScreen(say, program, helping, services))

@@ -1,4 +1,5 @@
 // What a click or a sent form of a hand-over means; nothing for those that only show something.
+import type { Taker } from '../../../check/custody.ts'
 import type { HandOverEvent } from '../../../check/hand-over.ts'
 import type { Refusal } from '../../interaction/refusal.ts'
 import type { Clicked } from '../../interaction/reply.ts'
@@ -16,12 +17,16 @@ export function meantBy(interaction: Clicked, does: HandOverCommand): HandOverIn
     case 'take':
     case 'withdraw':
     case 'unask':
+    case 'claim':
+    case 'let-go':
       return event({ is: does })
     case 'share':
     case 'keep':
       return event({ is: 'share', shares: does === 'share' })
     case 'offered':
-      return offered(interaction)
+      return chosenIn(interaction, to => ({ is: 'offer', to, why: whyOf(interaction) }))
+    case 'passed-on':
+      return chosenIn(interaction, to => ({ is: 'pass-on', to }))
     case 'declined':
       return event({ is: 'decline', why: whyOf(interaction) })
     case 'gave-back':
@@ -38,11 +43,11 @@ export function meantBy(interaction: Clicked, does: HandOverCommand): HandOverIn
 const whyOf = (interaction: Clicked): string =>
   interaction.isModalSubmit() ? interaction.fields.getTextInputValue(whyField) : ''
 
-function offered(interaction: Clicked): HandOverIntent {
+function chosenIn(interaction: Clicked, event: (to: Taker) => HandOverEvent): HandOverIntent {
   const chosen = interaction.isModalSubmit() ? interaction.fields.getSelectedMentionables(takerField) : null
   const user = chosen?.users.first()
   const isHere = user !== undefined && chosen?.members.has(user.id) === true
   const choosing = takerOf({ user, isHere, role: chosen?.roles.first() }, interaction.guildId)
   if (!choosing.ok) return choosing
-  return { ok: true, event: { is: 'offer', to: choosing.taker, why: whyOf(interaction) } }
+  return { ok: true, event: event(choosing.taker) }
 }

@@ -5,6 +5,8 @@ import type { Check } from '../../../check/check.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
 import type { CheckId, PersonId } from '../../../check/ids.ts'
 import type { Notice, NoticeKind } from '../../../check/notice-store.ts'
+import type { Program } from '../../../engine/compile.ts'
+import { inLanguage } from '../../../engine/in-language.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import type { ShownMessage } from '../../message/parts.ts'
@@ -16,6 +18,12 @@ import { type PanelNote, showPanel, showWord } from './show/panel.ts'
 const whatOf = async (services: Services, say: Say, check: Check): Promise<string> =>
   sayWhat(say, await services.families.familyOf(check.server, check.family))
 
+/** In the language of `say`; undefined where its pack is gone. */
+async function programOf(services: Services, say: Say, check: Check): Promise<Program | undefined> {
+  const program = await services.families.programOf(check)
+  return program && inLanguage(program, say.locale)
+}
+
 /** Redraws what there is of a check in channels; what is over is taken away. */
 export async function tellOthers(services: Services, say: Say, check: Check): Promise<void> {
   const over = check.phase.is === 'closed'
@@ -25,7 +33,11 @@ export async function tellOthers(services: Services, say: Say, check: Check): Pr
       if (done === 'gone' || (over && done === 'done')) await services.notices.drop(notice)
     } else if (notice.kind === 'help-request' && isSettled(check)) {
       // Its photographs go with it. What Discord does not take now, the sweep takes away later.
-      const done = await redraw(services, notice, showHelpRequestOver(say))
+      const done = await redraw(
+        services,
+        notice,
+        showHelpRequestOver(say, check, await programOf(services, say, check)),
+      )
       if (done === 'done' || done === 'gone') await services.notices.drop(notice)
     } else if (notice.kind === 'note' && over) await takeAway(services, notice)
   }

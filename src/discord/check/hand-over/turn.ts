@@ -6,7 +6,7 @@ import type { CheckId } from '../../../check/ids.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
 import type { Clicked } from '../../interaction/reply.ts'
-import { moderating, rolesOf, serverOf } from '../../interaction/rights.ts'
+import { helpsUnder, moderatesUnder, rolesOf, serverOf } from '../../interaction/rights.ts'
 import type { Services } from '../../services.ts'
 import { loadCheck } from '../load-check.ts'
 
@@ -34,8 +34,14 @@ export async function actorOf(services: Services, interaction: BaseInteraction, 
   const here = check.server !== null && serverOf(interaction) === check.server
   const { member } = interaction
   const roles = here && member !== null ? rolesOf(member) : []
-  const moderator = here && (await moderating(services, interaction)) !== undefined
-  return { person: interaction.user.id, here, roles, moderator }
+  const settings = here && check.server !== null ? await services.servers.load(check.server) : undefined
+  return {
+    person: interaction.user.id,
+    here,
+    roles,
+    moderator: settings !== undefined && moderatesUnder(settings, interaction),
+    helper: settings !== undefined && helpsUnder(settings, interaction),
+  }
 }
 
 /** Whoever holds a check needs no rights of the server to answer it; `here`: whether they are in it. */

@@ -132,8 +132,14 @@ const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevel
 /** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
 function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
   const { helpRequest, starter } = custodyOf(check)
-  if (helping) return helpRequest?.words ? [say('help-request.words', { words: plain(helpRequest.words) })] : []
-  const wrote = helpRequest === undefined || helpRequest.question === question.id ? sentBack(say, check) : undefined
+  if (helping)
+    return [
+      ...(helpRequest?.words ? [say('help-request.words', { words: plain(helpRequest.words) })] : []),
+      // Why there is no answer that says that all is well.
+      ...(program.hazards.get(question.id) === 'get-away' ? [say('refusal.only-beside-it')] : []),
+    ]
+  const wrote =
+    helpRequest === undefined || helpRequest.question === question.id ? sentBack(say, check, question.id) : undefined
   return [
     ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),

@@ -35,10 +35,10 @@ export function channelMenu(say: Say, revision: number, use: Use, chosen: string
   })
 }
 
-export function roleMenu(say: Say, revision: number, chosen: readonly string[]) {
+export function roleMenu(say: Say, revision: number, is: 'moderators' | 'helpers', chosen: readonly string[]) {
   return inRow({
     type: ComponentType.RoleSelect,
-    custom_id: encodeSetup({ revision, act: { is: 'moderators', roles: 'chosen' } }),
+    custom_id: encodeSetup({ revision, act: { is, roles: 'chosen' } }),
     placeholder: cut(say('setup.choose.roles'), 150),
     min_values: 1,
     max_values: mostModeratorRoles,

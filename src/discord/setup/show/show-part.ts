@@ -38,7 +38,9 @@ export function showPart(
   const press: Press = (act, label, style) => pressButton(encodeSetup({ revision, act }), label, style)
   const at = parts.indexOf(part)
   const next = parts[at + 1]
-  const warning = extras.note ? undefined : sayWarning(say, settings, around, part)
+  // A place was tried just now; whether a role sees what is for it was not.
+  const tried = extras.note !== undefined && part !== 'moderators'
+  const warning = tried ? undefined : sayWarning(say, settings, around, part)
   const step = say('setup.step', { at: at + 1, of: parts.length, part: say(`setup.part.${part}`) })
   return message([
     ...(extras.note ? [text(extras.note)] : []),
@@ -92,10 +94,12 @@ function controlsOf(
       ]
       return [channelMenu(say, revision, part, alive(around.places[part], chosen)), ...rows(buttons)]
     }
-    case 'moderators': {
-      const there = settings.moderatorRoles.filter(role => !around.goneRoles.includes(role))
-      const none = press({ is: 'moderators', roles: 'none' }, say('setup.no-roles'))
-      return [roleMenu(say, revision, there), ...rows(settings.moderatorRoles.length > 0 ? [none] : [])]
+    case 'moderators':
+    case 'helpers': {
+      const named = part === 'moderators' ? settings.moderatorRoles : settings.helperRoles
+      const there = named.filter(role => !around.goneRoles.includes(role))
+      const none = press({ is: part, roles: 'none' }, say('setup.no-roles'))
+      return [roleMenu(say, revision, part, there), ...rows(named.length > 0 ? [none] : [])]
     }
     case 'language':
       return [languageMenu(say, settings)]

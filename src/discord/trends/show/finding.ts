@@ -1,92 +1,147 @@
-// Shows a rise or a pattern to moderators: what it is, what was decided about it, and what they can do.
-import { type APIModalInteractionResponseCallbackData, ButtonStyle, ChannelType } from 'discord.js'
+// Shows a finding to moderators: what it is in five sentences and a chart, what was decided about it, and what they can do.
+import { type APIButtonComponent, ButtonStyle, ComponentType } from 'discord.js'
 import { nobody } from '../../../server/traces.ts'
-import type { Decision, Finding } from '../../../trends/finding.ts'
+import { lastUndoable } from '../../../trends/findings/decide.ts'
+import type { Decision, Deed, Finding, PostPlace } from '../../../trends/findings/finding.ts'
+import { isWeek, type Week } from '../../../trends/week.ts'
+import { sayFinding, sayFindingTitle, sayNews, sayStanding, sayWeekStart } from '../../../words/finding-words.ts'
 import { plain, plainLines } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
-import { sayPattern, sayRise } from '../../../words/trend-words.ts'
-import { isServerFamily } from '../../families/family-desk.ts'
-import { channelField, form, textField } from '../../message/form.ts'
-import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { familyOfFinding } from '../fake-from-finding.ts'
-import { encodeTrends } from '../trends-id.ts'
+import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import type { ShownPicture } from '../../message/shown-picture.ts'
+import { encodeTrends, type findingDeeds } from '../trends-id.ts'
 
-export const sayFound = (say: Say, names: TrendNames, { found }: Finding): string =>
-  found.is === 'rise' ? sayRise(say, names, found.rise) : sayPattern(say, names, found.pattern)
+/** What a warning begins with. */
+export const draftOf = (say: Say, names: TrendNames, finding: Finding): string =>
+  [names.family(finding.family), sayNews(say, names, finding).join(' ')].join(': ')
 
-export function showFinding(say: Say, names: TrendNames, finding: Finding, note?: string): ShownMessage {
-  const open = finding.state !== 'settled'
-  const act = (does: 'warn' | 'dismiss' | 'draft' | 'put-off') => encodeTrends({ is: 'finding', id: finding.id, does })
-  return message([
-    ...(note ? [text(note)] : []),
-    text(`### ${say(`finding.title.${finding.found.is}`)}\n${cut(sayFound(say, names, finding), 1800)}`),
-    ...(finding.decisions.length > 0
-      ? [
-          text(
-            finding.decisions
-              .slice(-4)
-              .map(one => sayDecision(say, one))
-              .join('\n'),
-          ),
-        ]
-      : []),
-    ...rows([
-      ...(open
+export type FindingView = {
+  /** The week that runs. */
+  readonly week: Week
+  readonly picture?: ShownPicture | undefined
+  /** Stands above. */
+  readonly note?: string | undefined
+  /** Opened from the list: links to where it stands in channels, and a way back. */
+  readonly fromList?: boolean
+}
+
+export function showFinding(say: Say, names: TrendNames, finding: Finding, view: FindingView): ShownMessage {
+  const pictures = view.picture ? [view.picture] : []
+  const lines = sayFinding(say, names, finding).map(one => `**${one.label}** ${one.text}`)
+  return message(
+    [
+      ...(view.note ? [text(view.note)] : []),
+      text(
+        `### ${sayFindingTitle(say, names, finding)}\n${sayStanding(say, finding, view.week)}\n${cut(lines.join('\n'), 2300)}`,
+      ),
+      ...gallery(pictures),
+      ...(finding.decisions.length > 0
         ? [
-            pressButton(act('warn'), say('finding.warn'), ButtonStyle.Primary),
-            pressButton(act('dismiss'), say('finding.dismiss')),
-            pressButton(act('put-off'), say('finding.put-off')),
+            text(
+              cut(
+                finding.decisions
+                  .slice(-3)
+                  .map(one => sayDecision(say, one))
+                  .join('\n'),
+                800,
+              ),
+            ),
           ]
         : []),
-      pressButton(act('draft'), say(isServerFamily(familyOfFinding(finding)) ? 'finding.fake' : 'finding.draft')),
-    ]),
-    small(`${say('finding.care')}\n${say('trends.fives')}`),
-  ])
+      ...rows(buttonsOf(say, finding)),
+      ...rows(linksOf(say, finding, view.fromList ?? false)),
+      small(`${say('finding.care')}\n${say('trends.fives')}`),
+    ],
+    pictures,
+  )
 }
 
-/** Who decided what, when and why; nobody is pinged by it. */
-function sayDecision(say: Say, { by, at, did, why }: Decision): string {
-  const values = {
-    who: by === nobody ? say('finding.somebody') : `<@${by}>`,
-    when: `<t:${Math.floor(at / 1000)}:d>`,
-    why: plain(cut(why, 300)),
-  }
-  return say(`finding.did.${did}`, values)
+const undoing: Readonly<Record<Deed, 'watch' | 'warned' | 'edited' | 'dismissed' | 'known-fake'>> = {
+  'put-off': 'watch',
+  warned: 'warned',
+  edited: 'edited',
+  dismissed: 'dismissed',
+  'known-fake': 'known-fake',
 }
 
-/** What a warning may be long, so that the caution always fits below it. */
-export const longestWarning = 1500
-export const warningField = 'warning'
-export const warningChannel = 'channel'
-export const reasonField = 'reason'
+function buttonsOf(say: Say, finding: Finding): APIButtonComponent[] {
+  const { id, state, warning } = finding
+  const act = (does: (typeof findingDeeds)[number]) => encodeTrends({ is: 'finding', id, does })
+  const waits = state === 'open' || state === 'watching'
+  const last = lastUndoable(finding)
+  return [
+    ...(waits ? [pressButton(act('warn'), say('finding.warn'), ButtonStyle.Primary)] : []),
+    ...(waits || state === 'warned' ? [pressButton(act('fake'), say('finding.fake'))] : []),
+    ...(waits
+      ? [pressButton(act('watch'), say('finding.watch')), pressButton(act('dismiss'), say('finding.dismiss'))]
+      : []),
+    ...(warning?.posted && warning.message !== null ? [pressButton(act('edit'), say('finding.edit'))] : []),
+    ...(typeof last === 'string'
+      ? []
+      : [
+          pressButton(
+            encodeTrends({ is: 'finding', id, does: 'undo', of: finding.decisions.length }),
+            say(`finding.undo.${undoing[last.did]}`),
+          ),
+        ]),
+    pressButton(act('draft'), say('finding.draft')),
+  ]
+}
 
-export function warningForm(
-  say: Say,
-  finding: Finding,
-  draft: string,
-  opening: string,
-): APIModalInteractionResponseCallbackData {
-  return form(encodeTrends({ is: 'finding', id: finding.id, does: 'warned', opening }), say('finding.warn'), [
-    textField(
-      warningField,
-      { label: say('finding.form.warning'), hint: say('finding.form.warning.hint') },
-      { most: longestWarning, required: true, value: draft },
+function linksOf(say: Say, { server, post, warning }: Finding, fromList: boolean): APIButtonComponent[] {
+  const link = (label: string, place: PostPlace): APIButtonComponent => ({
+    type: ComponentType.Button,
+    style: ButtonStyle.Link,
+    label: cut(label, 80),
+    url: `https://discord.com/channels/${server}/${place.channel}/${place.message}`,
+  })
+  return [
+    ...(fromList && post ? [link(say('finding.to-post'), post)] : []),
+    ...(warning?.message ? [link(say('finding.to-warning'), { ...warning, message: warning.message })] : []),
+    pressButton(
+      encodeTrends({ is: 'findings', filter: 'open', page: 0 }),
+      say(fromList ? 'findings.back' : 'finding.to-list'),
     ),
-    channelField(
-      warningChannel,
-      { label: say('finding.form.channel') },
-      { required: true, channel_types: [ChannelType.GuildText, ChannelType.GuildAnnouncement] },
-    ),
-  ])
+  ]
 }
 
-export function dismissalForm(say: Say, finding: Finding, opening: string): APIModalInteractionResponseCallbackData {
-  return form(encodeTrends({ is: 'finding', id: finding.id, does: 'dismissed', opening }), say('finding.dismiss'), [
-    textField(reasonField, { label: say('finding.form.reason') }, { most: 300, required: true }),
-  ])
+/** Who decided what, when and why, and who took it back; nobody is pinged by it. */
+function sayDecision(say: Say, { by, at, did, why, undone }: Decision): string {
+  const who = (person: string) => (person === nobody ? say('finding.somebody') : `<@${person}>`)
+  const when = (ms: number) => `<t:${Math.floor(ms / 1000)}:d>`
+  const reason = did === 'put-off' && isWeek(why) ? sayWeekStart(say, why) : plain(cut(why, 240))
+  const what = say(`finding.did.${did}`, {
+    who: who(by),
+    when: when(at),
+    ...(did !== 'known-fake' && { why: reason }),
+  })
+  if (!undone) return what
+  return say('finding.undone', {
+    what,
+    who: who(undone.by),
+    when: when(undone.at),
+    why: undone.why === '' ? 'none' : plain(cut(undone.why, 240)),
+  })
 }
 
 /** A warning as everybody sees it: the moderator's text as text, and the whole caution below it, never cut off. */
-export const showWarning = (say: Say, warning: string): ShownMessage =>
-  message([text(`### ${say('warning.title')}\n${plainLines(warning)}`), text(`> ${say('caution.full')}`)])
+export const showWarning = (say: Say, warning: string, edited = false): ShownMessage =>
+  message([
+    text(`### ${say('warning.title')}\n${plainLines(warning)}`),
+    ...(edited ? [small(say('warning.edited'))] : []),
+    text(`> ${say('caution.full')}`),
+  ])
+
+/** What stands in its place once it is withdrawn: why, and what it said. */
+export const showWithdrawn = (say: Say, warning: string, why: string): ShownMessage =>
+  message([
+    text(`### ${say('warning.withdrawn.title')}\n${plainLines(why)}`),
+    text(
+      `${say('warning.withdrawn.was')}\n${plainLines(warning)
+        .split('\n')
+        .map(line => `> ${line}`)
+        .join('\n')}`,
+    ),
+    text(`> ${say('caution.full')}`),
+  ])

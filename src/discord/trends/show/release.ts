@@ -1,6 +1,8 @@
 // Shows a frozen release: a chart, one text that reads well on a phone, and buttons for its parts and for exports.
 import { ButtonStyle } from 'discord.js'
+import type { Noticeable } from '../../../trends/noticeable.ts'
 import type { Release } from '../../../trends/release/release.ts'
+import type { Week } from '../../../trends/week.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import {
@@ -19,13 +21,23 @@ import { gallery, message, pressButton, rows, type ShownMessage, small, text, te
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../trends-id.ts'
 
+/** The weeks with a release before and after one. */
+export type WeeksBeside = { readonly before?: Week | undefined; readonly after?: Week | undefined }
+
+export type AroundRelease = {
+  readonly pooling: boolean
+  readonly beside: WeeksBeside
+  /** What could be noticed on a server like this one. */
+  readonly noticeable: Noticeable | undefined
+}
+
 export function showRelease(
   say: Say,
   names: TrendNames,
   release: Release,
   view: ReleaseView,
   picture: ShownPicture | undefined,
-  pooling: boolean,
+  { pooling, beside, noticeable }: AroundRelease,
 ): ShownMessage {
   const { week, scope } = release
   const is = scope === 'pool' ? 'pool' : 'release'
@@ -33,30 +45,42 @@ export function showRelease(
   const head = [`### ${sayTitle(say, release)}`, sayChecks(say, release)].join('\n')
   const foot = `${say(scope === 'pool' ? 'trends.fives.pool' : 'trends.fives')}\n${say('caution.line')}`
   const lists = listsOf(say, names, release, view)
+  const volume = noticeable ? [say('trends.noticeable', { ...noticeable })] : []
   const shown = picture ? [picture] : []
   return message(
     [
       text(head),
       ...gallery(shown),
-      ...fitLists(lists, head.length + foot.length + 20, textBudget).map(one => text(one)),
-      ...rows(
-        releaseViews.map(one =>
+      ...fitLists(lists, head.length + foot.length + volume.join('').length + 20, textBudget).map(one => text(one)),
+      ...volume.map(one => text(one)),
+      ...rows([
+        ...releaseViews.map(one =>
           pressButton(
             encodeTrends({ is, week, what: one }),
             say(`trends.view.${one}`),
             one === view ? ButtonStyle.Primary : ButtonStyle.Secondary,
           ),
         ),
-      ),
+        pressButton(encodeTrends({ is: 'findings', filter: 'open', page: 0 }), say('trends.view.findings')),
+      ]),
       ...rows([
-        ...releaseExports.map(one => pressButton(encodeTrends({ is, week, what: one }), say(`trends.export.${one}`))),
+        ...releaseExports
+          .filter(one => scope === 'server' || one !== 'weeks')
+          .map(one => pressButton(encodeTrends({ is, week, what: one }), say(`trends.export.${one}`))),
         ...(pooling ? [pressButton(encodeTrends({ is: other, week, what: view }), say(`trends.to.${other}`))] : []),
+      ]),
+      ...rows([
+        ...(beside.before ? [toWeek(say, view, 'before', beside.before)] : []),
+        ...(beside.after ? [toWeek(say, view, 'after', beside.after)] : []),
       ]),
       small(foot),
     ],
     shown,
   )
 }
+
+const toWeek = (say: Say, view: ReleaseView, where: 'before' | 'after', week: Week) =>
+  pressButton(encodeTrends({ is: 'release', week, what: view }), say(`trends.week.${where}`, { week }))
 
 function listsOf(say: Say, names: TrendNames, release: Release, view: ReleaseView): FittingList[] {
   const rest = (count: number) => say('list.rest', { count })

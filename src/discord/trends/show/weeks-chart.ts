@@ -1,12 +1,13 @@
-// A server's releases week by week as a chart: how many failed checks each told of for the first time, and when something rose.
+// A server's releases week by week as a chart: how many failed checks each told of for the first time, and when what rises was noticed.
 
 import { isFailing } from '../../../ground/verdicts.ts'
 import { drawTrend } from '../../../pictures/charts/draw-trend.ts'
 import { numbersIn } from '../../../pictures/charts/plot.ts'
 import type { Drawing } from '../../../pictures/drawing.ts'
+import type { ReleasedWeek } from '../../../trends/findings/past.ts'
 import type { Release } from '../../../trends/release/release.ts'
+import type { Week } from '../../../trends/week.ts'
 import type { Say } from '../../../words/say.ts'
-import type { ReleasedWeek } from '../recent-releases.ts'
 
 /**
  * Only what the releases say themselves, in fives: nothing is told that was not shown before. A count is shown once five people
@@ -15,14 +16,14 @@ import type { ReleasedWeek } from '../recent-releases.ts'
 const newlyFailed = ({ verdicts }: Release): number =>
   verdicts.filter(one => isFailing(one.verdict)).reduce((sum, one) => sum + one.more, 0)
 
-/** Undefined where no week has anything to show. */
-export function drawWeeks(say: Say, weeks: readonly ReleasedWeek[]): Drawing | undefined {
+/** `noticed`: the weeks that the text beside it names. Undefined where no week has anything to show. */
+export function drawWeeks(say: Say, weeks: readonly ReleasedWeek[], noticed: ReadonlySet<Week>): Drawing | undefined {
   const columns = weeks.map(({ week, release }) => ({
     // ISO 8601 writes a week of a year so in every language.
     name: week.slice(week.indexOf('W')),
     ...(release && {
       failed: newlyFailed(release),
-      alarm: release.rises.some(rise => rise.week === week),
+      alarm: noticed.has(week),
     }),
   }))
   if (!columns.some(one => one.failed !== undefined && one.failed > 0)) return undefined

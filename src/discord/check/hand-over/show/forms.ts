@@ -19,6 +19,7 @@ const forms = {
   'give-back': { sends: 'gave-back', title: 'hands.give-back', asks: 'form.why', required: true },
   ask: { sends: 'asked', title: 'hands.ask', asks: 'form.ask.words', required: false },
   'send-back': { sends: 'sent-back', title: 'help-request.send-back', asks: 'form.send-back.why', required: true },
+  'pass-on': { sends: 'passed-on', title: 'help-request.pass-on', asks: 'form.why', required: false },
   'take-over': { sends: 'took-over', title: 'help-request.take-over', asks: 'form.why', required: true },
 } as const satisfies Partial<Record<HandOverPress, { sends: SentHandOver; title: Key; asks: Key; required: boolean }>>
 
@@ -37,16 +38,17 @@ export function handForm(
   const { sends, title, asks, required } = forms[does]
   const id = encodeHand({ check: check.id, does: sends, form: { opening, revision: check.revision } })
   return form(id, say(title), [
-    ...(does === 'offer' ? [takerMenu(say)] : []),
+    ...(does === 'offer' ? [takerMenu(say, 'form.offer.to.hint')] : []),
+    ...(does === 'pass-on' ? [takerMenu(say, 'form.pass-on.to.hint')] : []),
     textField(whyField, { label: say(asks) }, { most: longestReason, required }),
     ...(does === 'ask' && photos ? [photoUpload(say)] : []),
   ])
 }
 
-const takerMenu = (say: Say) =>
+const takerMenu = (say: Say, hint: 'form.offer.to.hint' | 'form.pass-on.to.hint') =>
   mentionableField(
     takerField,
-    { label: say('form.offer.to'), hint: say('form.offer.to.hint') },
+    { label: say('form.offer.to'), hint: say(hint) },
     { required: false, min_values: 0, max_values: 1 },
   )
 

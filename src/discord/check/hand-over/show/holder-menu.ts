@@ -3,6 +3,7 @@ import { ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
 import type { Offer } from '../../../../check/custody.ts'
 import { custodyOf } from '../../../../check/custody-of.ts'
+import type { QuestionId } from '../../../../engine/answers.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayDay, sayHandled, sayTaker } from '../../../../words/say-custody.ts'
@@ -53,8 +54,10 @@ export const showOffered = (say: Say, check: Check, offer: Offer, note?: string)
     small(say('caution.line')),
   ])
 
-/** What a moderator wrote when they sent the question back, for whoever asked; undefined once something else has happened since. */
-export function sentBack(say: Say, check: Check): string | undefined {
+/** What a moderator wrote when they sent this question back, for whoever asked; undefined at every other question. */
+export function sentBack(say: Say, check: Check, question: QuestionId): string | undefined {
   const last = custodyOf(check).history.at(-1)
-  return last?.did === 'sent-back' && last.why ? say('hands.sent-back', { why: plain(last.why) }) : undefined
+  // Records of earlier versions do not say which question it was.
+  const about = last?.question === undefined || last.question === question
+  return last?.did === 'sent-back' && about && last.why ? say('hands.sent-back', { why: plain(last.why) }) : undefined
 }

@@ -1,0 +1,40 @@
+// English for what waits on a server, for helpers, and for whoever looks at somebody's question.
+export const waiting = {
+  'command.check.waiting': 'See who of this server is stuck or waits for somebody, and since when',
+  'queue.title': 'What waits',
+  'queue.none': 'Nothing of this kind waits for anybody.',
+  'queue.asked': 'stuck since {since}',
+  'queue.offered': 'offered to {taker} since {since}',
+  'queue.entry': '**{what}**, with {holder}: {state}',
+  'queue.claimed': '{who} looks at it.',
+  'queue.meant': 'Left to {taker}.',
+  'queue.look': 'See it',
+  'queue.choose': 'What to list',
+  'queue.filter.all': 'Everything that waits',
+  'queue.filter.help': 'Questions people are stuck at',
+  'queue.filter.free': 'Questions nobody looks at yet',
+  'queue.filter.mine': 'Mine, and left to me or my roles',
+  'queue.filter.taker': 'Checks to be taken',
+  'queue.to-message': 'To the message',
+  'queue.count': '{count, plural, one {# waits} other {# wait}}{pages, plural, one {} other {, page {page} of #}}',
+  'help-request.claim': 'I look at it',
+  'help-request.let-go': 'Let it go again',
+  'help-request.pass-on': 'Leave it to…',
+  'form.pass-on.to.hint': 'A person or a role. Leave it empty to leave it to everybody who may help.',
+  'deed.claimed': '{when}: {who} looked at it',
+  'deed.let-go': '{when}: {who} let it go again',
+  'deed.passed-on': '{when}: {who} left it to {taker}',
+  'refusal.claimed-already':
+    'Somebody looks at this question already. They can let it go or leave it to you; you can still answer it.',
+  'refusal.not-claimed': 'You do not look at this question, so there is nothing to let go.',
+  'setup.open.helpers': 'Helpers',
+  'setup.part.helpers': 'Helpers',
+  'setup.short.helpers': 'Roles that may answer for people who are stuck, and nothing else.',
+  'setup.long.helpers':
+    'Members of these roles see which questions people are stuck at with /check waiting, and may answer them or leave them to somebody. They see no reports, decide about no findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
+  'setup.now.no-helpers': 'none: only moderators answer',
+  'setup.problem.everyone-as-helper':
+    'That is the role everybody has: with it, everybody could answer for everybody. Nothing was changed: choose another role.',
+  'counting.now.moderator':
+    'You moderate this server, so your checks here are not counted, whatever you choose. Elsewhere:',
+} as const

@@ -1,0 +1,125 @@
+// Says a finding so that it is understood within a minute: what is new, how sure and since when, how many, what noise it could be, what to do.
+
+import type { Finding, Found } from '../trends/findings/finding.ts'
+import { rulesOf } from '../trends/findings/stories.ts'
+import { minimumReporters } from '../trends/fives.ts'
+import { isRuleItem } from '../trends/outcome.ts'
+import { recentWeeks, type ShownPattern } from '../trends/patterns/show-patterns.ts'
+import { type Week, weekStart, weeksFrom } from '../trends/week.ts'
+import type { Say } from './say.ts'
+import type { TrendNames } from './trend-names.ts'
+
+const day = 24 * 3600_000
+
+/** The last day of a week, as the reader writes it. */
+export const sayWeekEnd = (say: Say, week: Week): string => sayDay(say, weekStart(week) + 6 * day)
+/** The first one. */
+export const sayWeekStart = (say: Say, week: Week): string => sayDay(say, weekStart(week))
+
+const sayDay = (say: Say, ms: number): string =>
+  new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(ms)
+
+export const sayFindingTitle = (say: Say, names: TrendNames, { family }: Finding): string =>
+  say('finding.title', { family: names.family(family) })
+
+/** Where it stands, and that nothing came after it for a while where that is so. `week`: the one that runs. */
+export function sayStanding(say: Say, { state, until, seen }: Finding, week: Week): string {
+  const stands = state === 'watching' ? { until: until === null ? '' : sayWeekStart(say, until) } : undefined
+  // The week that runs has no release yet.
+  const quiet = weeksFrom(seen, week) > recentWeeks + 1
+  return [
+    say(`finding.state.${state}`, stands),
+    ...(quiet ? [say('finding.quiet', { seen: sayWeekEnd(say, seen) })] : []),
+  ].join(' ')
+}
+
+type Of<Is extends Found['is']> = Extract<Found, { is: Is }>
+const risesOf = ({ parts }: Finding) => parts.filter((one): one is Of<'rise'> => one.is === 'rise').map(one => one.rise)
+const patternsOf = ({ parts }: Finding): ShownPattern[] =>
+  parts.filter((one): one is Of<'pattern'> => one.is === 'pattern').map(one => one.pattern)
+
+/** What is new, in sentences: the family as a whole, the faults by name, and what comes together. */
+export function sayNews(say: Say, names: TrendNames, finding: Finding): string[] {
+  const list = new Intl.ListFormat(say.locale, { type: 'conjunction' })
+  const { family } = finding
+  const faults = [...new Set(finding.parts.flatMap(rulesOf))]
+  const together = patternsOf(finding).filter(({ items }) => items.length > 1)
+  const meeting = new Set(
+    together
+      .filter(({ items }) => items.filter(isRuleItem).length > 1)
+      .flatMap(pattern => rulesOf({ is: 'pattern', pattern })),
+  )
+  const beside = [...new Set(together.flatMap(({ items }) => items.filter(item => !isRuleItem(item))))]
+  const whole = risesOf(finding).some(rise => rise.rule === null) || faults.length === 0
+  return [
+    ...(whole ? [say('finding.new.whole')] : []),
+    ...(faults.length > 0
+      ? [
+          say('finding.new.faults', {
+            count: faults.length,
+            faults: list.format(faults.map(rule => withoutStop(names.rule(family, rule)))),
+          }),
+        ]
+      : []),
+    ...(meeting.size > 0
+      ? [say('finding.new.together', { all: faults.every(rule => meeting.has(rule)) ? 'yes' : 'no' })]
+      : []),
+    ...(beside.length > 0
+      ? [say('finding.new.with', { items: list.format(beside.map(item => names.item(family, item))) })]
+      : []),
+  ]
+}
+
+/** A quoted sentence in the middle of ours. */
+const withoutStop = (quoted: string): string => quoted.replace(/\.(?=[^\p{L}\p{N}]?$)/u, '')
+
+/** The five things a moderator needs, in their order, each with what it answers. */
+export function sayFinding(say: Say, names: TrendNames, finding: Finding): { label: string; text: string }[] {
+  return [
+    { label: say('finding.new.label'), text: sayNews(say, names, finding).join(' ') },
+    { label: say('finding.sure.label'), text: `${saySure(say, finding)} ${saySince(say, finding)}` },
+    { label: say('finding.many.label'), text: sayMany(say, finding) },
+    { label: say('finding.noise.label'), text: sayNoise(say, finding) },
+    { label: say('finding.next.label'), text: say(`finding.next.${finding.state}`) },
+  ]
+}
+
+function saySure(say: Say, finding: Finding): string {
+  const outstanding = risesOf(finding).some(rise => rise.standsOut)
+  const pattern = patternsOf(finding).length > 0
+  if (outstanding && pattern) return say('finding.sure.both')
+  if (outstanding) return say('finding.sure.rise')
+  return say(pattern ? 'finding.sure.pattern' : 'finding.sure.little')
+}
+
+function saySince(say: Say, finding: Finding): string {
+  const from = [finding.week, ...risesOf(finding).map(rise => rise.week)].sort()[0] ?? finding.week
+  return finding.seen > from
+    ? say('finding.since.again', { from: sayWeekEnd(say, from), last: sayWeekEnd(say, finding.seen) })
+    : say('finding.since', { from: sayWeekEnd(say, from) })
+}
+
+/**
+ * The numbers of the pattern with most checks, each with the next multiple of five above it: that is what a number rounded down to
+ * fives says, and nothing more. Where fewer than five people are sure, nothing above is known.
+ */
+function sayMany(say: Say, finding: Finding): string {
+  const [most] = patternsOf(finding).sort((a, b) => b.recent - a.recent)
+  if (!most) return say('finding.many.people')
+  const { recent, recentOf, earlier } = most
+  return say('finding.many.of', {
+    recent,
+    below: recent + minimumReporters,
+    of: recentOf,
+    ofBelow: recentOf + minimumReporters,
+    earlier,
+    earlierBelow: earlier + minimumReporters,
+  })
+}
+
+function sayNoise(say: Say, finding: Finding): string {
+  return [
+    say(patternsOf(finding).length > 0 ? 'finding.noise.pattern' : 'finding.noise.rise'),
+    say('finding.noise.else'),
+  ].join(' ')
+}

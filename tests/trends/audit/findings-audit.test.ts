@@ -1,0 +1,108 @@
+// Nobody is singled out by what findings, earlier weeks and the volume statement say: random streams, audited by linear programming.
+//
+// CELLWARY_AUDIT_STREAMS=10000 audits so many streams; without it a few, so that the ordinary run stays short.
+import { expect, test } from 'vitest'
+import { begin, type Finding } from '../../../src/trends/findings/finding.ts'
+import { pastOf, thingOf } from '../../../src/trends/findings/past.ts'
+import { tellStories } from '../../../src/trends/findings/stories.ts'
+import { minimumReporters } from '../../../src/trends/fives.ts'
+import { volumeOf } from '../../../src/trends/noticeable.ts'
+import type { Release } from '../../../src/trends/release/release.ts'
+import { weeksFrom } from '../../../src/trends/week.ts'
+import { audit, puzzleOf, truthOf } from './audit.ts'
+import { publish, shownIn, statementsOf } from './publish.ts'
+import { type Kind, randomStream, type Stream } from './streams.ts'
+import type { Statement } from './worlds.ts'
+
+const streams = Number(process.env['CELLWARY_AUDIT_STREAMS'] ?? 150)
+
+/** How the findings of a server stand after each release. */
+function told(releases: readonly Release[]): { release: Release; findings: Finding[] }[] {
+  const findings = new Map<string, Finding>()
+  return releases.map(release => {
+    const { begun, grown } = tellStories(release, [...findings.values()])
+    for (const one of grown) findings.set(one.id, one)
+    for (const one of begun) findings.set(one.key, begin(one, one.key, 'here'))
+    return { release, findings: [...findings.values()] }
+  })
+}
+
+const hasItem = (kind: Kind, item: string): boolean => {
+  const [facet, value = ''] = [item.slice(0, item.indexOf(':')), item.slice(item.indexOf(':') + 1)]
+  if (facet === 'rule') return kind.fired.includes(value)
+  return facet === 'bought' ? kind.bought === value : false
+}
+
+/** What a reader takes from the sentences of the findings of a family: at least so many, fewer than so many, fewer than five. */
+function saidOf(stream: Stream, releases: readonly Release[], family: string): Statement[] {
+  return told(releases).flatMap(({ release, findings }) => {
+    const now = weeksFrom(stream.first, release.week)
+    const seen = findings.filter(one => one.family === family && one.seen === release.week)
+    return seen.flatMap(({ parts }) =>
+      parts.flatMap(part => {
+        // A pattern that an earlier release told of is what that one said.
+        if (part.is !== 'pattern' || !release.patterns.some(one => one.items.join() === part.pattern.items.join()))
+          return []
+        const { items, recent, recentOf, earlier } = part.pattern
+        const has = (kind: Kind) => items.every(item => hasItem(kind, item))
+        const between = (shown: number) => ({ least: shown, most: shown + minimumReporters - 1 })
+        return [
+          { group: (kind, week) => has(kind) && week <= now && week > now - 8, ...between(recent) },
+          { group: (_, week) => week <= now && week > now - 8, ...between(recentOf) },
+          { group: (kind, week) => has(kind) && week <= now - 8, ...between(earlier) },
+        ] satisfies Statement[]
+      }),
+    )
+  })
+}
+
+test(`what findings say pins no one to four people, in ${streams} streams`, async () => {
+  let findings = 0
+  let said = 0
+  for (let seed = 1; seed <= streams; seed++) {
+    const stream = randomStream(seed, false)
+    const publication = await publish(stream)
+    findings += told(publication.releases).at(-1)?.findings.length ?? 0
+    for (const family of stream.families) {
+      const sentences = saidOf(stream, publication.releases, family)
+      said += sentences.length
+      const statements = [...statementsOf(stream, publication, family), ...sentences]
+      const found = audit(puzzleOf(stream, statements), truthOf(stream, family), seed)
+      expect({ seed, family, pinned: found.pinned, undecided: found.undecided }).toEqual({
+        seed,
+        family,
+        pinned: [],
+        undecided: 0,
+      })
+    }
+  }
+  // Not vacuous: there are findings, and they say numbers.
+  expect(findings).toBeGreaterThan(streams / 10)
+  expect(said).toBeGreaterThan(0)
+}, 3_600_000)
+
+test('every number of a chart is a sum of what releases show, in fives, and nothing of the private state changes one', async () => {
+  let numbers = 0
+  for (let seed = 1; seed <= streams; seed++) {
+    const stream = randomStream(seed, seed % 2 === 0)
+    const { releases } = await publish(stream)
+    // What a reader has who only kept the frozen bytes.
+    const kept = structuredClone(releases)
+    const weeks = (list: readonly Release[]) => list.map(release => ({ week: release.week, release }))
+    expect(volumeOf(kept)).toEqual(volumeOf(releases))
+    for (const { findings } of told(releases).slice(-1))
+      for (const finding of findings) {
+        const thing = thingOf(finding)
+        const past = pastOf(weeks(releases), thing, finding, 26)
+        expect(pastOf(weeks(kept), thing, finding, 26)).toEqual(past)
+        for (const [i, { failed = 0 }] of past.entries()) {
+          expect(failed % minimumReporters).toBe(0)
+          numbers++
+          if (thing.rule === null) continue
+          const shown = (at: number) => shownIn(releases[at] as Release, thing.family, `rule:${thing.rule}`)
+          expect(failed).toBeLessThanOrEqual(shown(i))
+        }
+      }
+  }
+  expect(numbers).toBeGreaterThan(0)
+}, 3_600_000)
