@@ -26,13 +26,13 @@ if (!chromiumThere) console.warn(`SKIPPED: the pseudo-language in the browser, b
 /** What the newest card of the bot says: its words, what stands on its buttons and in its menus, and the alt texts of its pictures. */
 const shown = `(() => {
   const card = [...document.querySelectorAll('.card')].at(-1)
-  const texts = [...card.querySelectorAll('.words, .action, .menu .choice, .menu > summary')].map(one => one.textContent)
+  const texts = [...card.querySelectorAll('.words, .action:not(.menu *), .menu .choice, .menu > summary')].map(one => one.textContent)
   return [...texts, ...[...card.querySelectorAll('img')].map(one => one.alt)]
 })()`
 /** Names, packs and sources, which are the same in every language. */
 const known = [
   /(any-cell|paper-harbour) [\d.]+/g,
-  /(Brindlewick|Tarnhollow|Rook|Heron|Bittern|Brindle)/g,
+  /(Brindlewick|Tarnhollow|Rook|Heron|Bittern|Brindle|Amber|Slate|Larkmoor|Ashgate|Curlew|Sandpiper|Plover)/g,
   'only Wren sees this',
   // Channels and roles, as their server calls them.
   /(warden-reports|cell-questions|workbench|help-services|Wardens|Lamp-keepers)/g,

@@ -2,6 +2,7 @@
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
+import sharp from 'sharp'
 import {
   become,
   card,
@@ -133,7 +134,11 @@ async function forReadme(browser: Browser, pageUrl: string): Promise<void> {
 /** Once the pictures in the page are there and nothing is in the middle of being drawn. */
 async function shootAs(page: Page, name: string): Promise<void> {
   await page.evaluate('Promise.all([...document.images].map(one => one.decode().catch(() => null)))')
-  await page.screenshot({ path: join(folder ?? '', `${name}.png`), animations: 'disabled', caret: 'hide' })
+  const taken = await page.screenshot({ animations: 'disabled', caret: 'hide' })
+  // Few colours are enough for screens, and make small files.
+  await sharp(taken)
+    .png({ palette: true, colours: 96, effort: 10 })
+    .toFile(join(folder ?? '', `${name}.png`))
 }
 
 /** Answers "Can't tell" until the card says `wanted`; the first question with a picture is taken on the way. */

@@ -3,6 +3,7 @@ import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'disco
 import type { Check } from '../../../check/check.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Family } from '../../../engine/pack/pack.ts'
+import { isConstructionFamily } from '../../../families/construction.ts'
 import { tools } from '../../../ground/tools.ts'
 import { nameWhat, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
@@ -25,6 +26,8 @@ export function showBeginning(
   note?: string,
 ): ShownMessage {
   const missing = sayMissing(say)
+  // Nothing is sold as an unnamed construction.
+  const sold = families.filter(family => !isConstructionFamily(family.id))
   const known = Object.keys(check.answers).length - Object.keys(program.given).length + pendingOf(check)
   return message([
     ...(note ? [text(note)] : []),
@@ -38,7 +41,7 @@ export function showBeginning(
     ),
     ...rows([button(check, { is: 'begin', mode: 'quick' }, say('beginning.quick'), ButtonStyle.Primary)], 1),
     ...rows([button(check, { is: 'begin', mode: 'full' }, say('beginning.full'))], 1),
-    ...(families.length > 0 ? rows([familyMenu(say, check, families)], 1) : []),
+    ...(sold.length > 0 ? rows([familyMenu(say, check, sold)], 1) : []),
     ...rows([toolMenu(say, check)], 1),
     ...rows([
       button(check, { is: 'close' }, say('beginning.not-now')),
