@@ -20,8 +20,8 @@ import { useBrowser } from './in-browser.ts'
 if (!chromiumThere) console.warn(`SKIPPED: buying in the browser, because ${chromiumPath} is missing.`)
 
 const people = [
-  { name: 'Wren', locale: 'en-GB', happening: /^C · Hot/, asks: /smoking, hissing/ },
-  { name: 'Ilse', locale: 'de', happening: /^C · Heiß/, asks: /raucht, zischt/ },
+  { name: 'Wren', locale: 'en-GB', happening: /^C · /, asks: /smoking, hissing/ },
+  { name: 'Ilse', locale: 'de', happening: /^C · /, asks: /raucht, zischt/ },
 ] as const
 
 describe.skipIf(!chromiumThere)('buying on a phone', () => {
