@@ -21,13 +21,20 @@ export type CarriedFacts = Partial<Record<CarriedQuestion, Answer>>
 
 const questions = Object.keys(carried) as CarriedQuestion[]
 
+/** The longest options by a shorter word, since an id has a hundred characters. */
+const short: Readonly<Record<string, string>> = { 'to-temperature': 'temp' }
+const long = Object.fromEntries(Object.entries(short).map(([option, word]) => [word, option]))
+
 /** Options by their id, figures as they are (they are read off a label, so their uncertainty is 0). At most 80 characters. */
 export function encodeFacts(facts: CarriedFacts): string {
   return questions
     .flatMap(question => {
       const answer = facts[question]
       if (!answer || answer.kind === 'cant-tell' || (question === 'format' && isImplied(facts))) return []
-      const value = answer.kind === 'option' ? answer.option : String(Math.round(answer.value * 100) / 100)
+      const value =
+        answer.kind === 'option'
+          ? (short[answer.option] ?? answer.option)
+          : String(Math.round(answer.value * 100) / 100)
       return [carried[question].letter + value.replace('.', ',')]
     })
     .join('_')
@@ -48,7 +55,7 @@ export function decodeFacts(text: string): Answers | undefined {
     if (!question || question in facts) return undefined
     if (carried[question].kind === 'option') {
       if (!/^[a-z0-9-]{1,24}$/.test(value)) return undefined
-      facts[question] = option(value)
+      facts[question] = option(long[value] ?? value)
     } else {
       if (!/^\d{1,7}(,\d{1,2})?$/.test(value)) return undefined
       facts[question] = reading(Number(value.replace(',', '.')))
