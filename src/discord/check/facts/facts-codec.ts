@@ -30,7 +30,7 @@ export function encodeFacts(facts: CarriedFacts): string {
   return questions
     .flatMap(question => {
       const answer = facts[question]
-      if (!answer || answer.kind === 'cant-tell' || (question === 'format' && isImplied(facts))) return []
+      if (!answer || answer.kind === 'cant-tell') return []
       const value =
         answer.kind === 'option'
           ? (short[answer.option] ?? answer.option)
@@ -38,12 +38,6 @@ export function encodeFacts(facts: CarriedFacts): string {
       return [carried[question].letter + value.replace('.', ',')]
     })
     .join('_')
-}
-
-/** Another size goes without saying where it is named: every character counts here. */
-const isImplied = (facts: CarriedFacts): boolean => {
-  const { format } = facts
-  return facts['other-format'] !== undefined && format?.kind === 'option' && format.option === 'other'
 }
 
 /** The facts of a custom id; undefined for anything that `encodeFacts` cannot have written. */
@@ -61,7 +55,6 @@ export function decodeFacts(text: string): Answers | undefined {
       facts[question] = reading(Number(value.replace(',', '.')))
     }
   }
-  if (facts['other-format'] && !facts['format']) facts['format'] = option('other')
   return facts
 }
 
