@@ -85,6 +85,9 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       await tick(['Wardens', 'Lamp-keepers'])
       expect(await wordsOf(page)).toContain('Lamp-keepers')
 
+      await next('helpers')
+      await look()
+
       await next('language')
       await choose(page, new Intl.DisplayNames([locale], { type: 'language' }).of('de') ?? '')
       await look()
