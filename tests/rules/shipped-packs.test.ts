@@ -88,3 +88,11 @@ test('a sign that ages falls silent after its last day, and says so; the impossi
   expect(later.findings.filter(finding => finding.outOfDate).length).toBeGreaterThan(0)
   for (const { program } of [before, after]) expect(judge(program, claims(9900)).verdict).toBe('ruled-out')
 })
+
+test('a question that says nothing has to be touched asks for no hands', () => {
+  const hands = /\b(?<!don't )(?<!do not )(hold|turn|tilt|pick up|weigh)\b(?! it or)/i
+  const asking = packs
+    .flatMap(pack => pack.questions)
+    .filter(({ care, look = '' }) => care === 'look' && hands.test(look))
+  expect(asking.map(({ id, look }) => `${id}: ${look}`)).toEqual([])
+})
