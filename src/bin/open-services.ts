@@ -214,6 +214,8 @@ function openPictures(kept: PictureMemory, log: Logger): Pictures {
     },
     forVerdict: async (program, judgement, answers, say) =>
       (await (await opened()).forVerdict(program, judgement, answers, say).catch(without('verdict'))) ?? [],
+    forDetails: async (program, judgement, say) =>
+      (await (await opened()).forDetails(program, judgement, say).catch(without('family'))) ?? [],
     forBench: async say => (await opened()).forBench(say).catch(without('safe-bench')),
     ofDrawing: async (name, drawing, say) => (await opened()).ofDrawing(name, drawing, say).catch(without(name)),
   }
@@ -222,6 +224,7 @@ function openPictures(kept: PictureMemory, log: Logger): Pictures {
 const noPictures: Pictures = {
   forQuestion: async () => undefined,
   forVerdict: async () => [],
+  forDetails: async () => [],
   forBench: async () => undefined,
   ofDrawing: async () => undefined,
 }

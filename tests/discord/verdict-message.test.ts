@@ -24,6 +24,7 @@ const now = Date.UTC(2026, 10, 25)
 const noPictures = {
   forQuestion: async () => undefined,
   forVerdict: async () => [],
+  forDetails: async () => [],
   forBench: async () => undefined,
   ofDrawing: async () => undefined,
 }

@@ -139,9 +139,11 @@ describe('what is kept of pictures', () => {
   const answers = { legs: option('three'), 'lettering-place': option('wrap') }
 
   test('a verdict card leaves nothing behind, the picture of its family stays', async () => {
-    const { program, keys } = await keptOf((shown, program) =>
-      shown.forVerdict(program, judge(program, answers), answers, say),
-    )
+    const { program, keys } = await keptOf(async (shown, program) => {
+      const judgement = judge(program, answers)
+      expect(await shown.forVerdict(program, judgement, answers, say)).toHaveLength(1)
+      expect(await shown.forDetails(program, judgement, say)).toHaveLength(1)
+    })
     expect(keys).toEqual([pictureKey(drawFamily(say, program.family!)!)])
   })
 
@@ -170,16 +172,21 @@ describe('the verdict message', () => {
     return items.map(item => item.description ?? '')
   }
 
-  test('shows card and family, each told in words, the caution among them', async () => {
-    const [card = '', family = ''] = await gallery(programOf('brindlewick-heron'), { legs: option('three') })
+  test('shows the card, its details the family, each told in words, the caution among them', async () => {
+    const program = programOf('brindlewick-heron')
+    const [card = '', ...others] = await gallery(program, { legs: option('three') })
+    expect(others).toEqual([])
+    const [family] = await pictures.forDetails(program, judge(program, { legs: option('three') }), say)
     expect(card).toMatch(/^Verdict: Ruled out/)
     expect(card).toMatch(/Mark 1: The plus contact of a Heron stands on four legs/)
     expect(card).toContain(say('caution.line'))
-    expect(family).toMatch(/of a cell as it should look/)
-    expect(family).toMatch(/4 legs/)
+    expect(family?.alt).toMatch(/of a cell as it should look/)
+    expect(family?.alt).toMatch(/4 legs/)
   })
 
-  test('in danger shows the card alone: nobody is sent back to compare', async () => {
+  test('in danger nobody is sent back to compare', async () => {
+    const program = programOf('brindlewick-heron')
+    expect(await pictures.forDetails(program, judge(program, { swollen: option('swollen') }), say)).toEqual([])
     const told = await gallery(programOf('brindlewick-heron'), { swollen: option('swollen') })
     expect(told).toHaveLength(1)
     expect(told[0]).toMatch(/^Verdict: Danger/)

@@ -62,9 +62,9 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   if (does.is === 'answers') return done(redraw(interaction, showAnswers(say, program, check)))
   if (does.is === 'details') {
     const screen = screenOf(program, check)
-    return done(
-      redraw(interaction, screen.kind === 'verdict' ? showDetails(say, program, screen, does.page) : await show()),
-    )
+    if (screen.kind !== 'verdict') return done(redraw(interaction, await show()))
+    const pictures = does.page === 1 ? await services.pictures.forDetails(program, screen.judgement, say) : []
+    return done(redraw(interaction, showDetails(say, program, screen, does.page, pictures)))
   }
   if (does.is === 'family') return done(family(services, interaction, say, program, check))
 

@@ -64,13 +64,12 @@ export function openPictures(memory: PictureMemory): Pictures {
       return drawing ? kept(`${question.id}.png`, drawing, say) : undefined
     },
     async forVerdict(program, judgement, answers, say): Promise<ShownPicture[]> {
-      const card = drawVerdict(say, program, judgement, answers)
+      return [await afresh('verdict.png', drawVerdict(say, program, judgement, answers), say)]
+    },
+    async forDetails(program, judgement, say): Promise<ShownPicture[]> {
       // Nobody is sent back to a dangerous cell to compare it.
       const family = judgement.verdict === 'danger' || !program.family ? undefined : drawFamily(say, program.family)
-      return Promise.all([
-        ...(card ? [afresh('verdict.png', card, say)] : []),
-        ...(family ? [kept('family.png', family, say)] : []),
-      ])
+      return family ? [await kept('family.png', family, say)] : []
     },
   }
 }

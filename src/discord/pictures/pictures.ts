@@ -10,8 +10,10 @@ import type { ShownPicture } from '../message/shown-picture.ts'
 export type Pictures = {
   /** Where to look and what each option looks like; undefined where there is nothing to draw. */
   forQuestion(question: Question, say: Say): Promise<ShownPicture | undefined>
-  /** The verdict card with what does not fit marked on it, and what a known family looks like; none where there is nothing to draw. */
+  /** The verdict card with what does not fit marked on it. */
   forVerdict(program: Program, judgement: Judgement, answers: Answers, say: Say): Promise<ShownPicture[]>
+  /** What the known family looks like, to compare; none for a cell to stay away from, or where there is nothing to draw. */
+  forDetails(program: Program, judgement: Judgement, say: Say): Promise<ShownPicture[]>
   /** What a safe bench looks like, for whoever is asked whether they have one. */
   forBench(say: Say): Promise<ShownPicture | undefined>
   /**

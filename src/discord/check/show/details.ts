@@ -6,7 +6,8 @@ import type { Finding } from '../../../engine/judge.ts'
 import { sayAnswer, sayAnswered, sayChange, sayFinding, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { type FittingList, fitLists } from '../../message/fit-text.ts'
-import { message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import { gallery, message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
+import type { ShownPicture } from '../../message/shown-picture.ts'
 import { button } from './check-buttons.ts'
 import { stepsFor } from './steps.ts'
 
@@ -17,7 +18,14 @@ export const detailPages = 3
 const mostChanges = 4
 const mostUnchecked = 12
 
-export function showDetails(say: Say, program: Program, screen: VerdictScreen, page: number): ShownMessage {
+/** `pictures`: what the family looks like, on the first page. */
+export function showDetails(
+  say: Say,
+  program: Program,
+  screen: VerdictScreen,
+  page: number,
+  pictures: readonly ShownPicture[] = [],
+): ShownMessage {
   const { check, judgement } = screen
   const head = [
     `### ${say(`verdict.${judgement.verdict}`)}`,
@@ -32,17 +40,22 @@ export function showDetails(say: Say, program: Program, screen: VerdictScreen, p
         : steps(say, program, screen)
   const shown = fitLists(parts, fixed, textBudget)
   const packs = program.packs.map(pack => `${pack.id} ${pack.version} (${pack.digest.slice(0, 15)})`).join(', ')
-  return message([
-    text(head),
-    ...(shown.length > 0 ? shown : [say('details.nothing')]).map(text),
-    ...(page === detailPages ? [text(`> ${say('caution.full')}`), small(say('part.judged', { packs }))] : []),
-    ...rows([
-      ...(page > 1 ? [button(check, { is: 'details', page: page - 1 }, say('details.back'))] : []),
-      ...(page < detailPages ? [button(check, { is: 'details', page: page + 1 }, say('details.on'))] : []),
-      button(check, { is: 'show' }, say('details.close')),
-    ]),
-    small(say('caution.line')),
-  ])
+  const drawn = page === 1 ? pictures : []
+  return message(
+    [
+      text(head),
+      ...gallery(drawn),
+      ...(shown.length > 0 ? shown : [say('details.nothing')]).map(text),
+      ...(page === detailPages ? [text(`> ${say('caution.full')}`), small(say('part.judged', { packs }))] : []),
+      ...rows([
+        ...(page > 1 ? [button(check, { is: 'details', page: page - 1 }, say('details.back'))] : []),
+        ...(page < detailPages ? [button(check, { is: 'details', page: page + 1 }, say('details.on'))] : []),
+        button(check, { is: 'show' }, say('details.close')),
+      ]),
+      small(say('caution.line')),
+    ],
+    drawn,
+  )
 }
 
 const listing =
