@@ -65,8 +65,8 @@ describe('a release', () => {
 
   test('in words names the planted pattern and accuses no family that only grows', async () => {
     const { out } = await run('--db', db)
-    expect(out).toMatch(/What goes together in it[\s\S]*brant-40/)
-    expect(out).not.toMatch(/harrow-30[^\n]*more failed checks/)
+    expect(out).toMatch(/Faults that appear together[\s\S]*brant-40/)
+    expect(out).not.toMatch(/harrow-30[^\n]*more checks end badly/)
     expect(out).toMatch(/go up in fives/)
     expect(out).toMatch(/do not use the cell/)
   })
