@@ -68,10 +68,11 @@ describe('cellwary judge', () => {
   })
 
   test('a measured figure without uncertainty or instrument is not taken as exact', async () => {
-    const mass = (more: string) => judged(`answers: { format: "18650", mass: { reading: 41.5${more} } }`)
+    const claim = 'format: "18650", claimed-capacity: 3000 mAh, chemistry: nickel-or-cobalt'
+    const mass = (more: string) => judged(`answers: { ${claim}, mass: { reading: 41.5${more} } }`)
     const rules = (report: { findings: { rule: string }[] }) => report.findings.map(one => one.rule)
-    expect(rules(await mass(', u: 0'))).toContain('mass-low-18650')
-    expect(rules(await mass(''))).not.toContain('mass-low-18650')
+    expect(rules(await mass(', u: 0'))).toContain('light-for-its-claim-18650')
+    expect(rules(await mass(''))).not.toContain('light-for-its-claim-18650')
   })
 
   test.each([
