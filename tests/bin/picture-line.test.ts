@@ -85,7 +85,7 @@ describe('says what to change, and writes nothing', () => {
   })
 
   test.concurrent('a case with a mistake in it', async () => {
-    const { code, err } = await draw(['verdict', '-'], 'y.png', 'answers: { legs: four }\n')
-    expect({ code, err }).toEqual({ code: 1, err: expect.stringMatching(/there is no question “legs”/) })
+    const { code, err } = await draw(['verdict', '-'], 'y.png', 'answers: { leggs: four }\n')
+    expect({ code, err }).toEqual({ code: 1, err: expect.stringMatching(/there is no question “leggs”/) })
   })
 })
