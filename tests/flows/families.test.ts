@@ -49,6 +49,8 @@ const waiting = (): SeenMessage => {
   if (!last) throw new Error('nobody was asked')
   return last
 }
+const offered = (message: SeenMessage): string[] =>
+  menus(message).flatMap(menu => menu.options.map(({ value }) => value))
 async function made(): Promise<string> {
   const page = await choose(tomas, await begin(tomas), 'two-dimples-three-legs')
   await ask(tomas, await tryIt(tomas, page))
@@ -249,10 +251,12 @@ describe('a family', () => {
 
   test('that is retired is named with its successor and starts no check any more', async () => {
     const id = await made()
+    expect(offered(messageOf(await wren.run('check start')))).toContain(id)
     let page = await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it')
     page = await pressed(tomas, page, 'More')
     const done = await filled(tomas, await press(tomas, page, 'Retire'), { why: 'not made any more', successor: ['-'] })
     expect(text(done)).toMatch(/Retired/)
     expect(text(messageOf(await wren.run('check start', { family: id })))).toMatch(/There is no family/)
+    expect(offered(messageOf(await wren.run('check start')))).not.toContain(id)
   })
 })

@@ -2,6 +2,7 @@
 import { ButtonStyle } from 'discord.js'
 import type { Screen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
+import type { Family } from '../../../engine/pack/pack.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { type BesideDesk, sayBeside } from '../../families/say-beside.ts'
@@ -15,7 +16,7 @@ import { showVerdict } from './verdict.ts'
 
 /** What screens are shown with: pictures, and the families that can be chosen from. */
 type ShowsWith = Pick<Services, 'pictures'> & {
-  readonly families: BesideDesk & Pick<Services['families'], 'programsFor'>
+  readonly families: BesideDesk & Pick<Services['families'], 'programsFor' | 'heads'>
 }
 
 /** The message for a screen; `note` stands above it (a refusal, or that the button was an old one). */
@@ -31,7 +32,7 @@ export async function showScreen(
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
   switch (screen.kind) {
     case 'beginning':
-      return showBeginning(say, program, check, (await families.programsFor(check.server)).families, note)
+      return showBeginning(say, program, check, await toChooseFrom(families, check.server), note)
     case 'question':
       return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
     case 'verdict':
@@ -86,4 +87,11 @@ export async function showScreen(
     case 'closed':
       return message([...above, text(say('closed.text')), small(say('caution.line'))])
   }
+}
+
+/** The families a check can begin with: a retired one is known from older checks only. */
+async function toChooseFrom(desk: ShowsWith['families'], server: string | null): Promise<readonly Family[]> {
+  const [{ families }, heads] = await Promise.all([desk.programsFor(server), server === null ? [] : desk.heads(server)])
+  const retired = new Set(heads.filter(one => one.state === 'retired').map(one => one.id))
+  return families.filter(one => !retired.has(one.id))
 }
