@@ -1,7 +1,7 @@
 // A clock that jumps, ahead or behind, deletes no check, no outcome and no key; the log says what to do, and in time all goes on.
 import Keyv from 'keyv'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { type Check, lifetime } from '../../src/check/check.ts'
+import { lifetime } from '../../src/check/check.ts'
 import type { Services } from '../../src/discord/services.ts'
 import type { Clock } from '../../src/jobs/clock-guard.ts'
 import { sweep } from '../../src/jobs/sweep.ts'
@@ -14,29 +14,14 @@ import { openOfferClaims } from '../../src/stores/offer-claims.ts'
 import { epochOf } from '../../src/trends/epoch.ts'
 import { weekOf } from '../../src/trends/week.ts'
 import { databases } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 import { base } from '../trends/base-outcome.ts'
 import { openJob, type TestJob } from './open-job.ts'
 
 const day = 24 * 3600_000
 const begun = Date.UTC(2026, 10, 25)
-const check = (id: string, at: number): Check => ({
-  id,
-  revision: 0,
-  server: null,
-  holder: 'ada',
-  mode: 'quick',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'paused' },
-  startedAt: at,
-  expiresAt: at + lifetime,
-})
+const check = (id: string, at: number) => pausedCheck(id, { startedAt: at, expiresAt: at + lifetime })
 
 for (const kind of databases)
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {

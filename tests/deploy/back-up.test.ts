@@ -6,10 +6,10 @@ import { join, resolve } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { backUp } from '../../deploy/back-up.ts'
-import type { Check } from '../../src/check/check.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openEpochKeys } from '../../src/stores/epoch-keys.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 
 const script = resolve(import.meta.dirname, '../../deploy/back-up.ts')
@@ -25,23 +25,7 @@ beforeEach(async () => {
 })
 afterEach(() => rm(folder, { recursive: true }))
 
-const check = (n: number): Check => ({
-  id: `c${n}`,
-  revision: 0,
-  server: null,
-  holder: 'p',
-  mode: 'full',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'paused' },
-  startedAt: 0,
-  expiresAt: 1e15,
-})
+const check = (n: number) => pausedCheck(`c${n}`)
 
 describe('a back-up', () => {
   test('holds no key of the pseudonyms, though they lie beside the database', async () => {

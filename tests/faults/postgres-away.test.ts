@@ -3,7 +3,6 @@ import { connect, createServer, type Server, type Socket } from 'node:net'
 import Keyv from 'keyv'
 import { type Kysely, sql } from 'kysely'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import type { Check } from '../../src/check/check.ts'
 import { openLog } from '../../src/discord/gateway/logger.ts'
 import { failingOf } from '../../src/discord/interaction/failures.ts'
 import { KeptValues } from '../../src/stores/cache-adapter.ts'
@@ -11,26 +10,10 @@ import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openPostgres } from '../../src/stores/open-postgres.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import { databases, type Opened, postgresUrl } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 
 const kind = databases.find(one => one.name === 'PostgreSQL')
-const check = (id: string): Check => ({
-  id,
-  revision: 0,
-  server: null,
-  holder: 'ada',
-  mode: 'quick',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'paused' },
-  startedAt: 1,
-  expiresAt: 1e15,
-})
 
 /** The way to the database, which can be cut and opened again. */
 async function openWay(): Promise<{
@@ -107,7 +90,7 @@ describe.skipIf(kind?.missing)(`on PostgreSQL${kind?.missing ? ` (skipped: ${kin
 
   test('a connection that is cut while nobody uses it is told of, and the next click has another', async () => {
     const store = openCheckStore(db, testSeal)
-    expect(await store.create(check('a'), 'i-a')).toBe('saved')
+    expect(await store.create(pausedCheck('a'), 'i-a')).toBe('saved')
     way.cut()
     await told.promise
     expect(lost[0]).toMatchObject({ name: 'Error', code: expect.any(String) })
@@ -134,15 +117,15 @@ describe.skipIf(kind?.missing)(`on PostgreSQL${kind?.missing ? ` (skipped: ${kin
       await cutOff,
       ...(await Promise.all([
         store.load('a').catch(error => error),
-        store.create(check('b'), 'i-b').catch(error => error),
-        store.save({ ...check('a'), revision: 1 }, 0, 'i-a1').catch(error => error),
+        store.create(pausedCheck('b'), 'i-b').catch(error => error),
+        store.save(pausedCheck('a', { revision: 1 }), 0, 'i-a1').catch(error => error),
         kept.set('k', 1).catch(error => error),
       ])),
     ]
     for (const failure of failures) expect(failingOf(failure), String(failure)).toBe('trouble')
     await way.open()
     expect((await soon(() => store.load('a')))?.check.revision).toBe(0)
-    expect(await store.create(check('b'), 'i-b')).toBe('saved')
+    expect(await store.create(pausedCheck('b'), 'i-b')).toBe('saved')
     expect(await kept.set('k', 1)).toBe(true)
   })
 
