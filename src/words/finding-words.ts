@@ -92,7 +92,8 @@ function saySure(say: Say, finding: Finding): string {
   return say(pattern ? 'finding.sure.pattern' : 'finding.sure.little')
 }
 
-function saySince(say: Say, finding: Finding): string {
+/** When it was first and last found: one sentence. */
+export function saySince(say: Say, finding: Finding): string {
   const from = [finding.week, ...risesOf(finding).map(rise => rise.week)].sort()[0] ?? finding.week
   return finding.seen > from
     ? say('finding.since.again', { from: sayWeekEnd(say, from), last: sayWeekEnd(say, finding.seen) })

@@ -69,6 +69,20 @@ test('it says what is new, how sure and since when, how many, what noise it coul
   expect(chart?.description).toMatch(/Brindlewick Rook.*beyond chance/s)
 })
 
+test('the list says the same of when as the post does, each as its reader writes days', async () => {
+  const since = (said: string): number[] =>
+    (
+      /First found in the week that ended on (.*?\d{4})(?:, last in the one that ended on (.*?\d{4}))?\./.exec(said) ??
+      []
+    )
+      .slice(1)
+      .map(one => Date.parse(one ?? ''))
+  const posted = since(text(post()))
+  expect(posted).toEqual([expect.any(Number), expect.any(Number)])
+  expect(posted).not.toContain(Number.NaN)
+  expect(since(text(await openList()))).toEqual(posted)
+})
+
 test('a warning is drafted, edited in a form, posted where the moderator says, with the caution and without pinging anybody', async () => {
   const form = await formOf(post(), 'Post a warning')
   expect(JSON.stringify(form)).toMatch(/Members’ checks have shown something new/)

@@ -100,7 +100,6 @@ export const findings: InWordsOf<typeof english> = {
   'findings.title': 'Funde dieses Servers',
   'findings.none':
     'Hier gibt es keine. Funde erscheinen, sobald etwas mehr steigt, als die Zahl der Prüfungen erklärt.',
-  'findings.entry': '{state} Zuerst gefunden in {from}, zuletzt in {last}.',
   'findings.look': 'Ansehen',
   'findings.choose': 'Welche Funde',
   'findings.filter.all': 'Alle ({count, number})',

@@ -93,7 +93,6 @@ export const findings = {
   'findings.title': 'Findings of this server',
   'findings.none':
     'There are none here. Findings appear once something rises beyond what the number of checks explains.',
-  'findings.entry': '{state} First found in {from}, last in {last}.',
   'findings.look': 'Look at it',
   'findings.choose': 'Which findings',
   'findings.filter.all': 'All ({count, number})',

@@ -99,7 +99,6 @@ export const findings: InWordsOf<typeof english> = {
   'findings.title': 'Hallazgos de este servidor',
   'findings.none':
     'Aquí no hay ninguno. Aparecen cuando algo aumenta más de lo que explica el número de comprobaciones.',
-  'findings.entry': '{state} Se encontró primero en {from}, por última vez en {last}.',
   'findings.look': 'Mirarlo',
   'findings.choose': 'Qué hallazgos',
   'findings.filter.all': 'Todos ({count, number})',

@@ -2,7 +2,7 @@
 import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
 import { type Finding, findingStates } from '../../../trends/findings/finding.ts'
 import type { Week } from '../../../trends/week.ts'
-import { sayFindingTitle, sayNews, sayStanding } from '../../../words/finding-words.ts'
+import { sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
 import { unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
@@ -57,7 +57,7 @@ export function showFindings(
 const entry = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
   [
     `**${sayFindingTitle(say, names, finding)}**`,
-    say('findings.entry', { state: sayStanding(say, finding, week), from: finding.week, last: finding.seen }),
+    `${sayStanding(say, finding, week)} ${saySince(say, finding)}`,
     `-# ${cut(sayNews(say, names, finding).join(' '), 300)}`,
   ].join('\n')
 
