@@ -2,6 +2,8 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { demoReportsChannel, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
+import type { Check } from '../../src/check/check.ts'
+import type { Services } from '../../src/discord/services.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { finalOf, messageOf, press, pressed, settled } from './hands.ts'
@@ -14,8 +16,23 @@ let room: TestRoom
 const wren = () => room.standIn.as('Wren')
 const ilse = () => room.standIn.as('Ilse')
 const tomas = () => room.standIn.as('Tomas')
+/** What another process does to a check just before this one saves it. */
+let faster: (before: Check) => Promise<unknown>
 beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
+  faster = async () => undefined
+  room = await openRoom(
+    services => ({
+      ...services,
+      checks: {
+        ...services.checks,
+        save: (async (check, ...more) => {
+          await faster(check)
+          return services.checks.save(check, ...more)
+        }) satisfies Services['checks']['save'],
+      },
+    }),
+    englishServer,
+  )
   await seedPractice(room.services)
 }, 60_000)
 afterEach(() => room.close())
@@ -90,4 +107,19 @@ test('a moderator may not see the bot’s panel any more: a check that was taken
   if (form.kind !== 'modal') throw new Error('no form')
   expect(text(messageOf(await wren().submit(form.modal, { why: 'no time' })))).toMatch(/has the check/)
   expect(text(messageOf(await tomas().run('check resume', {}, { channel: questions })))).toMatch(/nothing answered yet/)
+})
+
+test.each([
+  ['is shown to nobody who held it before', () => ilse().id, /Only the person who holds/],
+  ['is shown as it stands to whoever still holds it', () => wren().id, /answers are kept until/],
+] as const)('a check that somebody else changes while it is resumed %s', async (_then, holder, words) => {
+  const first = messageOf(await wren().run('check start', { depth: 'full' }, { channel: questions }))
+  await pressed(wren(), first, 'Pause')
+  faster = async ({ id }) => {
+    faster = async () => undefined
+    const found = (await room.services.checks.load(id))?.check as Check
+    const changed = { ...found, holder: holder(), revision: found.revision + 1 }
+    expect(await room.services.checks.save(changed, found.revision, 'the other process')).toBe('saved')
+  }
+  expect(text(messageOf(await wren().run('check resume', {}, { channel: questions })))).toMatch(words)
 })

@@ -22,7 +22,7 @@ import { afterHelp, mayHelpWith, showHelping } from './hand-over/helping.ts'
 import { tellDanger } from './hand-over/tell-danger.ts'
 import { tellOthers } from './hand-over/tell-others.ts'
 import { actorOf, holderOf } from './hand-over/turn.ts'
-import { loadCheck } from './load-check.ts'
+import { type LoadedCheck, loadCheck, loadStillHeld } from './load-check.ts'
 import { saveStep } from './save-step.ts'
 import { showAnswers } from './show/answers.ts'
 import { notListed } from './show/beginning.ts'
@@ -45,10 +45,10 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   const helps = check.holder !== interaction.user.id
   const actor = helps ? await actorOf(services, interaction, check) : holderOf(check)
   if (helps && !mayHelpWith(check, actor)) return () => refuse(interaction, say, { code: 'not-yours' })
-  const show = (note?: string, now = check) =>
+  const show = (note?: string, now: LoadedCheck = found) =>
     helps
-      ? showHelping(services, say, program, now, note)
-      : showScreen(say, program, screenOf(program, now), services, note)
+      ? showHelping(services, say, now.program, now.check, note)
+      : showScreen(say, now.program, screenOf(now.program, now.check), services, note)
   const asked = helps
     ? custodyOf(check).helpRequest?.question
     : 'question' in check.phase
@@ -88,9 +88,10 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   }
   const latest = await loadCheck(services, say, check.id)
   if (!latest) return () => refuse(interaction, say, { code: 'gone' })
-  // It may have gone into other hands meanwhile.
-  if (!helps && latest.check.holder !== check.holder) return () => refuse(interaction, say, { code: 'not-yours' })
-  return done(redraw(interaction, await show(say('stale.note'), latest.check)))
+  // It may have gone into other hands meanwhile, and help may not be wanted any more.
+  const still = helps ? mayHelpWith(latest.check, actor) : latest.check.holder === check.holder
+  if (!still) return () => refuse(interaction, say, { code: 'not-yours' })
+  return done(redraw(interaction, await show(say('stale.note'), latest)))
 }
 
 /** The one line that tells what was changed, where an answer was given anew. */
@@ -116,8 +117,8 @@ async function family(services: Services, interaction: Clicked, say: Say, from: 
   const { saving, screen } = await saveStep(services, interaction, program, check, stepped)
   if (saving === 'seen') return undefined
   if (saving === 'saved') return done(redraw(interaction, await showScreen(say, program, screen, services)))
-  const latest = await loadCheck(services, say, check.id)
-  if (!latest) return refuse(interaction, say, { code: 'gone' })
+  const latest = await loadStillHeld(services, say, check)
+  if (typeof latest === 'string') return refuse(interaction, say, { code: latest })
   const now = screenOf(latest.program, latest.check)
   await redraw(interaction, await showScreen(say, latest.program, now, services, say('stale.note')))
 }

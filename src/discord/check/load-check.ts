@@ -31,6 +31,17 @@ export async function loadCheck(
   return loaded && { ...loaded, changedBy: found.changedBy }
 }
 
+/** The check again, where somebody was faster; or why it is not shown: it may have gone into other hands meanwhile. */
+export async function loadStillHeld(
+  services: Services,
+  say: Say,
+  { id, holder }: Pick<Check, 'id' | 'holder'>,
+): Promise<LoadedCheck | 'gone' | 'not-yours'> {
+  const latest = await loadCheck(services, say, id)
+  if (!latest) return 'gone'
+  return latest.check.holder === holder ? latest : 'not-yours'
+}
+
 /** The same for a check that was found otherwise. Undefined where its packs are gone. */
 export async function fitCheck(
   services: Pick<Services, 'families'>,

@@ -6,7 +6,7 @@ import { sayIn } from '../../../words/say.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { holderOf } from '../hand-over/turn.ts'
-import { loadCheck } from '../load-check.ts'
+import { loadStillHeld } from '../load-check.ts'
 import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { ownCheck, suggestChecks, whichOption } from './which-check.ts'
@@ -31,8 +31,11 @@ export const checkResume: Subcommand = {
     if (!resumed.ok) return refuse(interaction, say, resumed.refusal)
     const saved = await saveStep(services, interaction, program, check, resumed)
     if (saved.saving === 'seen') return
-    const latest = saved.saving === 'saved' ? saved : await loadCheck(services, say, check.id)
-    if (!latest) return refuse(interaction, say, { code: 'gone' })
-    await replyPrivately(interaction, await showScreen(say, program, screenOf(program, latest.check), services))
+    if (saved.saving === 'saved')
+      return replyPrivately(interaction, await showScreen(say, program, saved.screen, services))
+    const latest = await loadStillHeld(services, say, check)
+    if (typeof latest === 'string') return refuse(interaction, say, { code: latest })
+    const now = screenOf(latest.program, latest.check)
+    await replyPrivately(interaction, await showScreen(say, latest.program, now, services))
   },
 }
