@@ -1,33 +1,18 @@
 // Somebody who deletes their data while a check comes back to whoever started it: it comes back, and is not deleted.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import type { Check } from '../../src/check/check.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import type { Seal } from '../../src/stores/seal.ts'
 import { openTraces } from '../../src/stores/traces.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 
 const now = Date.UTC(2026, 10, 25)
 const [starter, taker] = ['900000000000000401', '900000000000000402']
-const handed: Check = {
-  id: 'handed1',
-  revision: 1,
-  server: 'shed',
-  holder: taker,
-  mode: 'full',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'done' },
-  startedAt: now,
-  expiresAt: now + 1_000_000,
-  settled: true,
-  custody: { starter, shares: false, history: [] },
-}
+const handed = pausedCheck('handed1', {
+  ...{ revision: 1, server: 'shed', holder: taker, phase: { is: 'done' }, startedAt: now, expiresAt: now + 1_000_000 },
+  ...{ settled: true, custody: { starter, shares: false, history: [] } },
+})
 
 for (const kind of databases)
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {

@@ -1,29 +1,14 @@
 // Many starts of one person at once, in several processes: no more checks are open than one after the other would open.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import type { Check } from '../../src/check/check.ts'
 import type { CheckStore } from '../../src/check/store.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 
 const now = Date.UTC(2026, 10, 25)
-const check = (id: string, holder: string): Check => ({
-  id,
-  revision: 0,
-  server: null,
-  holder,
-  mode: 'full',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'asking', question: 'heat' },
-  startedAt: now,
-  expiresAt: now + 1_000_000,
-})
+const check = (id: string, holder: string) =>
+  pausedCheck(id, { holder, phase: { is: 'asking', question: 'heat' }, startedAt: now, expiresAt: now + 1_000_000 })
 
 for (const kind of databases)
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {

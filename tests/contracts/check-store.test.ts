@@ -6,27 +6,21 @@ import { option } from '../../src/engine/answers.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { rememberChecks } from '../../src/stores/remembering-checks.ts'
 import { databases, type Kind, type Opened } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 
 const now = Date.UTC(2026, 10, 25)
-const check = (id: string, more: Partial<Check> = {}): Check => ({
-  id,
-  revision: 0,
-  server: 's1',
-  holder: 'p1',
-  mode: 'full',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'asking', question: 'wrap' },
-  startedAt: now,
-  expiresAt: now + lifetime,
-  ...more,
-})
+const check = (id: string, more: Partial<Check> = {}) =>
+  pausedCheck(id, {
+    ...{
+      server: 's1',
+      holder: 'p1',
+      phase: { is: 'asking', question: 'wrap' },
+      startedAt: now,
+      expiresAt: now + lifetime,
+    },
+    ...more,
+  })
 
 const stores: readonly (Kind & { readonly wrap: (store: CheckStore) => CheckStore })[] = [
   ...databases.map(kind => ({ ...kind, wrap: (store: CheckStore) => store })),

@@ -13,28 +13,16 @@ import { openSeal } from '../../src/stores/seal.ts'
 import type { Outcome } from '../../src/trends/outcome.ts'
 import type { OutcomeLog } from '../../src/trends/outcome-log.ts'
 import { databases, type Opened } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 import { base } from '../trends/base-outcome.ts'
 
 const now = Date.UTC(2026, 10, 25)
-const check = (id: string, more: Partial<Check> = {}): Check => ({
-  id,
-  revision: 0,
-  server: 's1',
-  holder: 'p1',
-  mode: 'full',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: { is: 'done' },
-  startedAt: now,
-  expiresAt: now + lifetime,
-  ...more,
-})
+const check = (id: string, more: Partial<Check> = {}) =>
+  pausedCheck(id, {
+    ...{ server: 's1', holder: 'p1', phase: { is: 'done' }, startedAt: now, expiresAt: now + lifetime },
+    ...more,
+  })
 const closed = (id: string): Check => check(id, { revision: 1, phase: { is: 'closed' } })
 const person = (n: number): string => n.toString(16).padStart(64, '0')
 

@@ -17,28 +17,17 @@ import { decide } from '../../src/trends/findings/decide.ts'
 import type { Finding } from '../../src/trends/findings/finding.ts'
 import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
 import { databases, type Opened, sql } from '../stores/databases.ts'
+import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
 import { base as baseOutcome } from '../trends/base-outcome.ts'
 
 const now = Date.UTC(2026, 10, 25)
 const [wren, odalys, shed, barn] = ['900000000000000401', '9000000000000004', 'shed', 'barn']
-const checkOf = (id: string, holder: string, server: string | null, is: 'asking' | 'closed' = 'asking'): Check => ({
-  id,
-  revision: 1,
-  server,
-  holder,
-  mode: 'full',
-  cells: 1,
-  family: null,
-  packs: [],
-  day: '2026-11-25',
-  answers: {},
-  trail: [],
-  consents: {},
-  phase: is === 'asking' ? { is, question: 'heat' } : { is },
-  startedAt: now,
-  expiresAt: now + 1000,
-})
+const checkOf = (id: string, holder: string, server: string | null, is: 'asking' | 'closed' = 'asking') =>
+  pausedCheck(id, {
+    ...{ revision: 1, server, holder, startedAt: now, expiresAt: now + 1000 },
+    phase: is === 'asking' ? { is, question: 'heat' } : { is },
+  })
 const rise = { is: 'rise', rise: { family: 'heron', rule: null, week: '2026-W40', standsOut: true } } as const
 
 for (const kind of databases)

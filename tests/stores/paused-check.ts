@@ -1,4 +1,4 @@
-// A paused check without an answer, for tests of what stores do with any check.
+// A check without an answer, paused unless told otherwise, for tests of what stores do with any check.
 import type { Check } from '../../src/check/check.ts'
 
 export const pausedCheck = (id: string, more: Partial<Check> = {}): Check => ({
