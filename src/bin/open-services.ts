@@ -71,7 +71,7 @@ export async function openServices(
   const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
   const families = await openFamilies(db, programs, log, now, config.pseudo)
   const pictures = config.pictures
-    ? openPictures(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
+    ? picturesWhenNeeded(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
   const queue = openKeyedQueue()
   const clock = {
@@ -196,7 +196,7 @@ function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces 
 }
 
 /** The drawings are loaded when the first is asked for. */
-function openPictures(kept: PictureMemory, log: Logger): Pictures {
+function picturesWhenNeeded(kept: PictureMemory, log: Logger): Pictures {
   let opening: Promise<Pictures> | undefined
   const opened = () => {
     opening ??= import('../discord/pictures/open-pictures.ts').then(drawn => drawn.openPictures(kept))

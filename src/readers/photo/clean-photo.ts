@@ -28,7 +28,7 @@ sharp.concurrency(1)
 
 const longestSide = 2048
 /** Ten photos then fit into one request of 25 MiB (Discord's reference, “Uploading Files”). */
-const mostBytes = 2 * 1024 ** 2
+const mostCleanedBytes = 2 * 1024 ** 2
 /** The first is hardly told from the original; at the last even pure noise fits. */
 const qualities = [85, 70, 50] as const
 
@@ -53,7 +53,7 @@ export async function cleanPhoto(bytes: Uint8Array, bounds: PixelBounds): Promis
       .toColourspace('srgb')
     for (const quality of qualities) {
       const { data, info } = await upright.clone().jpeg({ quality }).toBuffer({ resolveWithObject: true })
-      if (data.length <= mostBytes) return { bytes: data, width: info.width, height: info.height }
+      if (data.length <= mostCleanedBytes) return { bytes: data, width: info.width, height: info.height }
     }
     return { refusal: tooMany }
   } catch {
