@@ -1,5 +1,6 @@
 // Every command there is; a command that is not listed here does not exist.
 import { askCommand, findAnswerCommand } from './answers/ask-command.ts'
+import { batchCommand } from './batch/batch-command.ts'
 import { buyingCommand } from './buying/buying-command.ts'
 import { claimCommand, readClaimsCommand } from './check/claims/claim-command.ts'
 import { checkCommand } from './check/commands/check.ts'
@@ -15,6 +16,7 @@ export const commands: readonly Command[] = [
   askCommand,
   claimCommand,
   logCommand,
+  batchCommand,
   buyingCommand,
   trendsCommand,
   privacyCommand,

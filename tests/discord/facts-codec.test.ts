@@ -35,6 +35,8 @@ const ids = [
   'measured-capacity',
   'test-current',
   'load-test',
+  'how-many',
+  'batch-masses',
 ]
 const facts = fc.record(Object.fromEntries(ids.map(id => [id, asked(id)])), { requiredKeys: [] })
 
@@ -42,7 +44,8 @@ test('every set of facts the shipped packs ask for survives, within a hundred ch
   fc.assert(
     fc.property(facts, given => {
       expect(decodeFacts(encodeFacts(given))).toEqual(given)
-      const { 'measured-capacity': _m, 'test-current': _t, 'load-test': _l, ...claimed } = given
+      const { 'measured-capacity': _m, 'test-current': _t, 'load-test': _l, ...rest } = given
+      const { 'how-many': _h, 'batch-masses': _b, ...claimed } = rest
       const id = encodeClick({ check: 'x'.repeat(20), revision: 46_655, act: { is: 'know', facts: claimed } })
       expect(id.length).toBeLessThanOrEqual(100)
       expect(decodeClick(id)).toMatchObject({ act: { is: 'know', facts: claimed } })

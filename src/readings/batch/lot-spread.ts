@@ -1,7 +1,8 @@
 // How much the cells of one lot differ from each other, by quantity, and from which spread on a batch is not one lot.
 
 /** What a batch can be judged by. Resistance is left out: over two wires its scatter is that of the contacts. */
-export type BatchQuantity = 'mass' | 'capacity'
+export const batchQuantities = ['mass', 'capacity'] as const
+export type BatchQuantity = (typeof batchQuantities)[number]
 
 /**
  * Standard deviation within one lot, relative to its mean.

@@ -36,7 +36,7 @@ const value = /(?<![\d.,])([+-]?\d+(?:[.,]\d+)?)(?![\d]|[.,]\d) ?(\p{L}{1,20})?/
  * with its place, and nothing of the rest is guessed.
  */
 export function readBatch(text: string, quantity: BatchQuantity, locale: string): ReadBatch {
-  const separated = separate(text.slice(0, longest))
+  const separated = separate(text.slice(0, longestBatch))
   if (!separated.ok) return { ok: false, refusal: { code: 'commas', typed: separated.chain } }
   const typed = [...separated.text.matchAll(value)].map(match => ({ number: match[1]!, unit: match[2] ?? '' }))
   const count = typed.length
@@ -60,7 +60,8 @@ export function readBatch(text: string, quantity: BatchQuantity, locale: string)
 }
 
 /** A hundred values with their units are shorter. */
-const longest = 2000
+/** Characters of which the figures are read. */
+export const longestBatch = 2000
 
 type Separated = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly chain: string }
 

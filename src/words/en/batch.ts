@@ -1,5 +1,12 @@
 // English for the masses or capacities of cells that were bought together.
 export const batch = {
+  'command.batch': 'Say whether cells bought together can be one lot, by their weights',
+  'command.batch.figures': 'One figure for each cell, such as 45.1, 45.3, 45.2 g',
+  'command.batch.quantity': 'What the figures are; leave out for weights',
+  'batch.of.mass': 'Weights, in grams',
+  'batch.of.capacity': 'Measured capacities of new cells, in mAh',
+  'batch.start': 'Check one of these cells',
+  'batch.problem.not-positive': 'A figure of nothing is no measurement. Type what the display showed for each cell.',
   'batch.title': 'What a batch of {count, number} cells shows by {quantity, select, mass {mass} other {capacity}}',
   'batch.figures':
     'Mean {mean} {unit}, from {least} to {most} {unit}: a range of {range} {unit}, {share} of the mean. Nearly all lots stay within {limit} {unit} on such an instrument.',

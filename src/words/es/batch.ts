@@ -3,6 +3,13 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { batch as english } from '../en/batch.ts'
 
 export const batch: InWordsOf<typeof english> = {
+  'command.batch': 'Mira por su peso si unas celdas compradas juntas pueden ser de un mismo lote',
+  'command.batch.figures': 'Una cifra por celda, por ejemplo 45,1; 45,3; 45,2 g',
+  'command.batch.quantity': 'Qué son las cifras; déjalo vacío si son pesos',
+  'batch.of.mass': 'Pesos, en gramos',
+  'batch.of.capacity': 'Capacidades medidas de celdas nuevas, en mAh',
+  'batch.start': 'Comprobar una de estas celdas',
+  'batch.problem.not-positive': 'Cero no es una medida. Escribe lo que marcó la pantalla con cada celda.',
   'batch.title':
     'Lo que muestran {count, number} celdas compradas juntas por su {quantity, select, mass {masa} other {capacidad}}',
   'batch.figures':

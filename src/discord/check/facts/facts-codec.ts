@@ -3,7 +3,7 @@ import { z } from 'zod'
 import { type Answer, type Answers, option, reading } from '../../../engine/answers.ts'
 import { idKind } from '../../interaction/id-kind.ts'
 
-/** The questions that a claim or a log can answer, each with its letter and the kind of its answer. */
+/** The questions that a claim, a log or a batch can answer, each with its letter and the kind of its answer. */
 const carried = {
   format: { letter: 'f', kind: 'option' },
   'other-format': { letter: 'o', kind: 'option' },
@@ -14,6 +14,8 @@ const carried = {
   'measured-capacity': { letter: 'm', kind: 'option' },
   'test-current': { letter: 't', kind: 'option' },
   'load-test': { letter: 'l', kind: 'option' },
+  'how-many': { letter: 'h', kind: 'option' },
+  'batch-masses': { letter: 'b', kind: 'option' },
 } as const
 
 export type CarriedQuestion = keyof typeof carried
