@@ -15,15 +15,16 @@ import { openOptOuts } from '../../src/stores/opt-outs.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import { answer, idOf, pressed, startCheck } from '../flows/hands.ts'
 import { open } from './clicks.ts'
+import { usually } from './effort.ts'
 import { fillOutcomes } from './releases.ts'
-import { type Line, ms, printTable, quantile } from './table.ts'
+import { compared, type Line, ms, printTable, quantile } from './table.ts'
 
 /** Fresh processes on fresh databases, all measured together: where a process lands in memory moves its figures. */
-const stores = 3
-const each = 300
+const stores = usually(3, 1)
+const each = usually(300, 60)
 /** So many that the code is as warm as in a bot that has run for a day. */
-const warmUp = 150
-const stored = 100_000
+const warmUp = usually(150, 20)
+const stored = usually(100_000, 20_000)
 
 const people = Array.from({ length: 2 * (each + warmUp) }, (_, i) => ({
   id: `9000000000000${String(60_000 + i)}`,
@@ -105,7 +106,7 @@ export async function benchClosings(): Promise<Line[]> {
         what: `closing a check that leaves an outcome, median of ${counted.length} in ${stores} stores`,
         ours: ms(ours),
         baseline: `one that leaves none ${ms(without)}`,
-        ratio: ours / without,
+        ...compared(counted, left),
         atMost: 1.2,
       },
     ]

@@ -8,13 +8,14 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
 import { open, openLanes, room, slice } from './clicks.ts'
+import { usually } from './effort.ts'
 import { longLog } from './readings.ts'
-import { type Line, ms, quantile } from './table.ts'
+import { compared, type Line, ms, quantile } from './table.ts'
 
 /** Fresh bots, one-second slices of each kind in turns, and how many of them warm up. */
-const rounds = 3
-const turns = 14
-const warmUp = 4
+const rounds = usually(3, 1)
+const turns = usually(14, 4)
+const warmUp = usually(4, 1)
 /** About 20 MB, near the largest file that is taken. */
 const rows = 800_000
 const reader = '900000000000000500'
@@ -33,7 +34,13 @@ export async function benchLogClicks(): Promise<Line[]> {
   const line = (what: string, q: number, against: 'idle' | 'fetched', atMost?: number): Line => {
     const [busy, base] = [quantile(times.read, q), quantile(times[against], q)]
     const baseline = against === 'idle' ? 'the same bot, idle:' : 'a bare download of the same file:'
-    return { what, ours: ms(busy), baseline: `${baseline} ${ms(base)}`, ratio: busy / base, ...(atMost && { atMost }) }
+    return {
+      what,
+      ours: ms(busy),
+      baseline: `${baseline} ${ms(base)}`,
+      ...compared(times.read, times[against], q),
+      ...(atMost && { atMost }),
+    }
   }
   return [
     line(

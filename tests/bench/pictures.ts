@@ -5,7 +5,8 @@ import { drawOptions } from '../../src/pictures/cell/draw-options.ts'
 import { drawVerdictCard } from '../../src/pictures/cell/draw-verdict-card.ts'
 import type { Drawing } from '../../src/pictures/drawing.ts'
 import { pictureKey, renderOptions, toPng } from '../../src/pictures/png.ts'
-import { type Line, ms, quantile } from './table.ts'
+import { usually } from './effort.ts'
+import { compared, type Line, ms, quantile } from './table.ts'
 
 const pictures: Readonly<Record<string, () => Drawing>> = {
   question: () => drawCell({ view: 'top', pointAt: 'legs' }),
@@ -24,7 +25,7 @@ const pictures: Readonly<Record<string, () => Drawing>> = {
 /** Most a cold picture may take, in bare renders of the same SVG. */
 const mostRenders = 3
 const warmUp = 10
-const turns = 60
+const turns = usually(60, 15)
 
 /** Each run's time on the clock, and what of it the processor worked on it in all threads, in ms. */
 type Taken = { clock: number[]; processor: number[] }
@@ -69,7 +70,7 @@ export async function benchPictures(): Promise<Line[]> {
       what,
       ours: ms(usual('cold', by)),
       baseline: `a bare render of the same SVG ${ms(usual('bare', by))}`,
-      ratio: usual('cold', by) / usual('bare', by),
+      ...compared(times.cold[by], times.bare[by], 0.25),
       atMost: mostRenders,
     })
     const what = `a cold picture, drawn and made a PNG, lower quartile of ${turns} in turns: ${name} (${inside})`

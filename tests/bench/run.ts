@@ -1,8 +1,11 @@
 // npm run bench: runs the benchmarks named on the command line (all of them without one); exit code 1 if a ratio is missed.
+import packageJson from '../../package.json' with { type: 'json' }
 import { benchClicks } from './clicks.ts'
 import { benchClosings } from './closings.ts'
 import { benchJudging } from './judging.ts'
+import { keep, worseThanKept } from './kept.ts'
 import { benchLogClicks } from './log-clicks.ts'
+import { tooNoisy, waitedShare } from './noise.ts'
 import { benchPictures } from './pictures.ts'
 import { benchReadings } from './readings.ts'
 import { benchReleases } from './releases.ts'
@@ -20,13 +23,34 @@ const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   releases: { title: 'Weekly releases', run: benchReleases },
 }
 
-const wanted = process.argv.slice(2)
+const options = process.argv.slice(2).filter(one => one.startsWith('--'))
+const wanted = process.argv.slice(2).filter(one => !one.startsWith('--'))
 for (const name of wanted)
   if (!benches[name]) {
     console.error(`There is no benchmark “${name}”. There are: ${Object.keys(benches).join(', ')}.`)
     process.exit(2)
   }
+for (const option of options)
+  if (option !== '--quick' && option !== '--keep') {
+    console.error(`There is no option “${option}”. There are: --quick, --keep.`)
+    process.exit(2)
+  }
+
 let held = true
-for (const [name, { title, run }] of Object.entries(benches))
-  if (wanted.length === 0 || wanted.includes(name)) held = printTable(title, await run()) && held
+const all: Line[] = []
+for (const [name, { title, run }] of Object.entries(benches)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue
+  const before = waitedShare()
+  const lines = await run()
+  const waited = Math.max(before, waitedShare())
+  held = printTable(title, lines) && held
+  if (waited > tooNoisy)
+    console.log(
+      `  The machine was too noisy to tell: this process waited ${Math.round(waited * 100)} % of the time for a core.`,
+    )
+  all.push(...lines)
+}
+const worse = await worseThanKept(all)
+if (worse.length > 0) console.log(`\nWorse than the last release, beyond both spreads:\n  ${worse.join('\n  ')}`)
+if (options.includes('--keep')) await keep(all, packageJson.version)
 process.exitCode = held ? 0 : 1

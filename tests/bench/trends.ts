@@ -9,14 +9,15 @@ import { detect } from '../../src/trends/detect.ts'
 import { frequentSets, tableOf } from '../../src/trends/patterns/frequent-sets.ts'
 import { type JudgedWeek, judgeWeek } from '../../src/trends/rises/judge-week.ts'
 import { weekPlus } from '../../src/trends/week.ts'
-import { type Line, ms, printTable, quantile } from './table.ts'
+import { usually } from './effort.ts'
+import { compared, type Line, ms, printTable, quantile } from './table.ts'
 
 type Random = ReturnType<typeof xoroshiro128plus>
 /** Checks and failures week by week. */
 type Weeks = { readonly checks: readonly number[]; readonly failed: readonly number[] }
 type Method = { readonly name: string; alarms(weeks: Weeks): readonly number[] }
 
-const runs = 4000
+const runs = usually(4000, 300)
 /** The least with which every method has its whole baseline from the first week that counts. */
 const history = 28
 const year = 52
@@ -178,7 +179,7 @@ async function mining(): Promise<Line[]> {
       what: `frequent sets of 1,000 checks, ${mine.length} the same in both`,
       ours: ms(mined),
       baseline: `node-fpgrowth ${ms(other)}`,
-      ratio: other / mined,
+      ...compared(timesOther, timesOurs),
       atLeast: 10,
     },
   ]
