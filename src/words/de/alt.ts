@@ -2,11 +2,11 @@
 export const altDe: Readonly<Record<string, string>> = {
   // how the cell is seen
   'view-side': 'Zeichnung einer aufrecht stehenden Zelle, von der Seite gesehen.',
-  'view-top': 'Zeichnung vom Plusende einer Zelle, gerade von vorn gesehen.',
-  'view-top-angle': 'Zeichnung vom Plusende einer Zelle, schräg gesehen.',
-  'view-cut-away': 'Zeichnung vom Plusende einer Zelle, in der Mitte aufgeschnitten.',
-  'view-top-negative': 'Zeichnung vom flachen Minusende einer Zelle, gerade von vorn gesehen.',
-  'view-top-angle-negative': 'Zeichnung vom flachen Minusende einer Zelle, schräg gesehen.',
+  'view-top': 'Zeichnung vom Pluspol einer Zelle, gerade von vorn gesehen.',
+  'view-top-angle': 'Zeichnung vom Pluspol einer Zelle, schräg gesehen.',
+  'view-cut-away': 'Zeichnung vom Pluspol einer Zelle, in der Mitte aufgeschnitten.',
+  'view-top-negative': 'Zeichnung vom flachen Minuspol einer Zelle, gerade von vorn gesehen.',
+  'view-top-angle-negative': 'Zeichnung vom flachen Minuspol einer Zelle, schräg gesehen.',
   'view-close-up': 'Vergrößerung der Seite einer Zelle.',
 
   // what is pointed at
@@ -19,9 +19,9 @@ export const altDe: Readonly<Record<string, string>> = {
   'point-code': 'Eine Vergrößerung zeigt die Schichten der Seite, um zu sehen, auf welcher der quadratische Code ist.',
   'point-code-print': 'Eine Vergrößerung zeigt, wie der quadratische Code gedruckt ist.',
   'point-bin': 'Eine Vergrößerung zeigt die Stelle, an der eine durchgestrichene Tonne wäre.',
-  'point-top': 'Ein Pfeil zeigt auf das Plusende.',
-  'point-bottom': 'Ein Pfeil zeigt auf das flache Minusende.',
-  'point-board': 'Ein Pfeil zeigt auf die Stelle unter dem Minusende, an der eine Schutzplatine säße.',
+  'point-top': 'Ein Pfeil zeigt auf das Pluspol.',
+  'point-bottom': 'Ein Pfeil zeigt auf das flache Minuspol.',
+  'point-board': 'Ein Pfeil zeigt auf die Stelle unter dem Minuspol, an der eine Schutzplatine säße.',
   'point-dent': 'Ein Pfeil zeigt, wo nach Dellen zu sehen ist.',
   'point-scorch': 'Ein Pfeil zeigt, wo nach versengten oder verfärbten Stellen zu sehen ist.',
   'point-leak': 'Ein Pfeil zeigt, wo nach ausgelaufener Flüssigkeit oder Krusten zu sehen ist.',
@@ -32,7 +32,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'point-length': 'Eine Linie mit zwei Spitzen zeigt die Länge, vom Pluskontakt bis zum flachen Ende.',
   'point-diameter': 'Eine Linie mit zwei Spitzen zeigt den Durchmesser, quer über die Seite.',
   'point-ring': 'Ein Pfeil zeigt auf den Isolierring, zwischen der Hülle und dem Pluskontakt.',
-  'point-legs': 'Ein Pfeil zeigt auf die Beine, auf denen der Pluskontakt steht; zähle sie.',
+  'point-legs': 'Ein Pfeil zeigt auf die Stege, auf denen der Pluskontakt steht; zähl sie.',
   'point-dimples':
     'Der Isolierring ist durchsichtig gezeichnet; ein Pfeil zeigt auf den oberen Rand des Zellbechers darunter, wo Vertiefungen wären.',
   'point-vent': 'Der Pluskontakt ist abgehoben oder durchsichtig gezeichnet; ein Pfeil zeigt auf die Scheibe darunter.',
@@ -46,8 +46,8 @@ export const altDe: Readonly<Record<string, string>> = {
   'heat-hot': 'Von der Zelle steigt Hitze auf.',
   'heat-smoke': 'Von der Zelle steigt Rauch auf.',
   'leak-none': 'Nichts ausgelaufen.',
-  'leak-top': 'Am Plusende ist Flüssigkeit ausgelaufen.',
-  'leak-bottom': 'Am Minusende ist Flüssigkeit ausgelaufen.',
+  'leak-top': 'Am Pluspol ist Flüssigkeit ausgelaufen.',
+  'leak-bottom': 'Am Minuspol ist Flüssigkeit ausgelaufen.',
   swollen: 'Die Seite wölbt sich nach außen.',
   'no-swollen': 'Die Seite ist gerade.',
   'dent-none': 'Keine Delle.',
@@ -57,8 +57,8 @@ export const altDe: Readonly<Record<string, string>> = {
   scorched: 'Ein dunkler, versengter Fleck an der Seite.',
   'no-scorched': 'Nichts ist versengt.',
   'rust-none': 'Kein Rost.',
-  'rust-top': 'Rost am Plusende.',
-  'rust-bottom': 'Rost am Minusende.',
+  'rust-top': 'Rost am Pluspol.',
+  'rust-bottom': 'Rost am Minuspol.',
   wet: 'Wassertropfen auf der Zelle.',
   'no-wet': 'Die Zelle ist trocken.',
   'wrap-whole': 'Die Hülle ist heil.',
@@ -79,14 +79,14 @@ export const altDe: Readonly<Record<string, string>> = {
   'terminal-clean': 'Das Metall am Ende ist glatt.',
   'terminal-plated': 'Das Metall am Ende ist überlackiert oder überzogen, bis über seinen Rand hinaus.',
   'terminal-ground': 'Das Metall am Ende hat parallele Schleifspuren.',
-  legs: 'Der Pluskontakt steht auf {n, plural, one {# Bein} other {# Beinen}}.',
-  'contact-closed': 'Der Pluskontakt hat keine Beine und keine Lücken.',
+  legs: 'Der Pluskontakt steht auf {n, plural, one {# Steg} other {# Stegen}}.',
+  'contact-closed': 'Der Pluskontakt hat keine Stege und keine Lücken.',
   dimples:
     '{n, plural, =0 {Keine Vertiefung} one {# Vertiefung} other {# Vertiefungen}} oben im Zellbecher, unter dem Isolierring.',
   'vent-plain': 'Die Scheibe unter dem Pluskontakt hat einen feinen Kreis.',
   'vent-lines':
     'Auf der Scheibe unter dem Pluskontakt {n, plural, one {läuft # Linie} other {laufen # Linien}} von der Mitte nach außen.',
-  'vent-button': 'Die Scheibe unter dem Pluskontakt hat in der Mitte einen erhabenen Knopf.',
+  'vent-button': 'Die Scheibe unter dem Pluskontakt hat in der Mitte eine runde Erhebung.',
   'vent-smooth': 'Die Scheibe unter dem Pluskontakt ist glatt.',
   'weld-lines':
     '{n, plural, =0 {Kein kurzer Schweißstrich} one {# kurzer Schweißstrich} other {# kurze Schweißstriche}} auf dem Pluskontakt.',
@@ -94,9 +94,9 @@ export const altDe: Readonly<Record<string, string>> = {
     '{n, plural, =0 {Kein kleiner Schweißpunkt} one {# kleiner Schweißpunkt} other {# kleine Schweißpunkte}} auf dem Pluskontakt.',
   'lettering-none': 'Keine Beschriftung.',
   'lettering-can': 'Die Beschriftung ist auf dem Zellbecher aus Metall und scheint durch die Hülle.',
-  'lettering-wrap': 'Die Beschriftung ist auf der äußeren Hülle; der Zellbecher darunter ist leer.',
+  'lettering-wrap': 'Die Beschriftung ist auf der äußeren Hülle; der Zellbecher darunter ist unbedruckt.',
   'lettering-second-wrap':
-    'Die Beschriftung ist auf einer durchsichtigen zweiten Hülle unter der äußeren; der Zellbecher darunter ist leer.',
+    'Die Beschriftung ist auf einer durchsichtigen zweiten Hülle unter der äußeren; der Zellbecher darunter ist unbedruckt.',
   'lettering-print-sharp': 'Die Beschriftung ist scharf.',
   'lettering-print-faint': 'Die Beschriftung ist blass.',
   'lettering-print-blurred': 'Die Beschriftung ist verschwommen.',
@@ -122,15 +122,15 @@ export const altDe: Readonly<Record<string, string>> = {
   'code-print-solid': 'Der Code ist fast eine volle Fläche.',
   'code-kind-edge-l': 'Zwei Ränder des Codes sind durchgezogen und bilden ein L.',
   'code-kind-corner-squares': 'Der Code hat Quadrate in drei Ecken.',
-  'top-flat': 'Die Oberseite ist flach.',
-  'top-button': 'Die Oberseite ist ein erhabener Knopf.',
-  board: 'Eine Schutzplatine macht die Zelle länger: eine Stufe am Minusende und ein Streifen die Seite hinab.',
+  'top-flat': 'Der Pluspol ist flach.',
+  'top-button': 'Der Pluspol ist ein Button-Top, also erhöht.',
+  board: 'Eine Schutzplatine macht die Zelle länger: eine Stufe am Minuspol und ein Streifen die Seite hinab.',
   'no-board': 'Keine Schutzplatine: Die Seite ist bis zum Ende eben.',
   seam: 'Die Hülle hat eine Naht.',
   'no-seam': 'An der Hülle ist keine Naht zu sehen.',
   format: 'Format {format}.',
   'format-sizes': 'Format {format}: {diameter} mm breit, {length} mm lang.',
-  'wrap-colour-sample': 'Hülle in keines Herstellers Farbe gezeichnet.',
+  'wrap-colour-sample': 'Die Hülle ist in einer Farbe gezeichnet, die keinem Hersteller gehört.',
   'wrap-colour-green': 'Grüne Hülle.',
   'wrap-colour-blue': 'Blaue Hülle.',
   'wrap-colour-red': 'Rote Hülle.',
@@ -160,7 +160,7 @@ export const altDe: Readonly<Record<string, string>> = {
 
   // how to measure
   'measuring-calliper-diameter':
-    'So misst man den Durchmesser: Die Schnäbel des Messschiebers liegen rechtwinklig quer über der Mitte der Hülle.',
+    'So misst man den Durchmesser: Die Messschenkel des Messschiebers liegen rechtwinklig quer über der Mitte der Hülle.',
   'measuring-ruler-length':
     'So misst man die Länge: Die Zelle steht auf einem Tisch neben einem Lineal; ein Stück Karton liegt waagerecht auf ihr und reicht bis zum Lineal.',
   'measuring-rest-before-voltage':
@@ -168,14 +168,14 @@ export const altDe: Readonly<Record<string, string>> = {
   'measuring-meter-on-ends':
     'Ein Messgerät, auf Gleichspannung gestellt: die rote Prüfspitze auf dem Pluskontakt, die schwarze auf dem flachen Ende.',
   'measuring-two-wire-four-wire':
-    'Links: ein Messgerät mit zwei Leitungen, das die eigenen Leitungen mitmisst. Rechts, als der bessere Weg markiert: ein Messgerät mit vier Leitungen, zwei, die Strom führen, und zwei, die messen.',
+    'Links: ein Messgerät mit zwei Leitungen, das die eigenen Leitungen mitmisst. Rechts, als der bessere Weg markiert: eine Vierleitermessung, zwei Leitungen, die Strom führen, und zwei, die messen.',
   'measuring-scale': 'Die Zelle liegt allein und ruhig auf einer Waage.',
   'measuring-safe-bench':
     'Ein sicherer Platz: eine Fläche aus Stein, die Zelle in einer Halterung, ein Eimer Sand griffbereit, nichts Brennbares in der Nähe, und jemand, der die ganze Zeit zusieht.',
   'measuring-lamp-at-an-angle':
-    'Eine Lampe scheint schräg zwischen die Beine des Pluskontakts; ein Auge sieht von der anderen Seite hinein.',
+    'Eine Lampe scheint schräg zwischen die Stege des Pluskontakts; ein Auge sieht von der anderen Seite hinein.',
   'measuring-keep-apart':
-    'Die Zelle liegt allein in Sand, in einer lose abgedeckten Metallkiste, mit Klebeband über beiden Enden.',
+    'Die Zelle liegt allein in Sand, in einer lose abgedeckten Metallkiste, mit Isolierband über beiden Enden.',
 
   // charts
   'chart-title': '{title}.',
@@ -185,15 +185,15 @@ export const altDe: Readonly<Record<string, string>> = {
   'curve-result':
     'Gemessene Kapazität {value, number, ::precision-integer} mAh, plus oder minus {u, number, ::precision-integer} mAh.',
   'curve-at-least':
-    'Die Entladung hat früh aufgehört: Die Kapazität ist mindestens {value, number, ::precision-integer} mAh, plus oder minus {u, number, ::precision-integer} mAh.',
+    'Die Entladung endete zu früh: Die Kapazität ist mindestens {value, number, ::precision-integer} mAh, plus oder minus {u, number, ::precision-integer} mAh.',
   'curve-promised': 'Eine gestrichelte Linie markiert „{label}“: {value, number, ::precision-integer} mAh.',
   'curve-temperature':
     'Die Temperatur beginnt bei {from, number, ::precision-integer} °C und erreicht {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# Abschnitt} other {# Abschnitte}} ohne Messwerte.',
-  trend: 'Nicht bestandene Prüfungen Woche für Woche, über {n, plural, one {# Woche} other {# Wochen}}.',
-  'trend-last': 'Letzte gezeigte Woche, {name}: {failed, number} nicht bestanden.',
+  trend: 'Prüfungen mit schlechtem Ergebnis, Woche für Woche, über {n, plural, one {# Woche} other {# Wochen}}.',
+  'trend-last': 'Letzte gezeigte Woche, {name}: {failed, number} mit schlechtem Ergebnis.',
   'trend-bound': 'Mehr als {bound, number} in dieser Woche wären kein Zufall mehr.',
-  'trend-alarm': 'Als Anstieg markiert: {name}, mit {failed, number} nicht bestandenen.',
+  'trend-alarm': 'Als Anstieg markiert: {name}, mit {failed, number} schlechten Ergebnissen.',
   'trend-quiet': 'Keine Woche ist als Anstieg markiert.',
   'trend-withheld': '{n, plural, one {# Woche wird} other {# Wochen werden}} nicht gezeigt.',
   'release-row': '{label}: {share, number, percent}, Bereich {low, number, percent} bis {high, number, percent}.',

@@ -11,27 +11,27 @@ export const batch: InWordsOf<typeof english> = {
   'batch.start': 'Eine dieser Zellen prüfen',
   'batch.problem.not-positive': 'Null ist kein Messwert. Tipp für jede Zelle, was die Anzeige gezeigt hat.',
   'batch.title':
-    'Was {count, number} zusammen gekaufte Zellen nach ihrer {quantity, select, mass {Masse} other {Kapazität}} zeigen',
+    'Was {count, number} zusammen gekaufte Zellen nach {quantity, select, mass {ihrem Gewicht} other {ihrer Kapazität}} zeigen',
   'batch.figures':
-    'Im Mittel {mean} {unit}, von {least} bis {most} {unit}: eine Spannweite von {range} {unit}, {share} des Mittels. Fast alle Lose bleiben mit so einem Gerät innerhalb von {limit} {unit}.',
+    'Im Mittel {mean} {unit}, von {least} bis {most} {unit}: eine Spannweite von {range} {unit}, {share} des Mittels. Fast alle Chargen bleiben mit so einem Messgerät innerhalb von {limit} {unit}.',
   'batch.one-lot-possible':
-    'Sie liegen so nah beieinander wie die Zellen eines Loses. Das zeigt nichts darüber, was sie sind: Auch Fälschungen kommen in Losen.',
-  'batch.two-runs': 'Sie liegen etwas weiter auseinander als ein Los: Es können zwei Fertigungen sein.',
+    'Sie liegen so nah beieinander wie die Zellen einer Charge. Das zeigt nichts darüber, was sie sind: Auch Fälschungen kommen in Chargen.',
+  'batch.two-runs': 'Sie liegen etwas weiter auseinander als eine Charge: Sie können aus zwei Fertigungen stammen.',
   'batch.two-kinds': 'Es sind zwei Arten von Zellen oder zwei Ausführungen derselben.',
-  'batch.not-one-lot': 'Sie sind nicht ein Los: Die Zellen eines Loses liegen viel näher beieinander.',
+  'batch.not-one-lot': 'Sie sind nicht aus einer Charge: Die Zellen einer Charge liegen viel näher beieinander.',
   'batch.clusters': 'Sie zerfallen in zwei Gruppen: {low} und {high} {unit}.',
   'batch.scale-too-coarse':
-    'Sie liegen weiter auseinander als ein Los, aber das Gerät zeigt zu wenige Stellen, um sicher zu sein. Nimm eins, das {wanted} {unit} oder weniger anzeigt.',
+    'Sie liegen weiter auseinander als eine Charge, aber das Messgerät zeigt zu wenige Stellen, um sicher zu sein. Nimm eins, das {wanted} {unit} oder weniger anzeigt.',
   'batch.not-counterfeit':
-    '„Nicht ein Los“ heißt nicht „gefälscht“: Andere Modelle darunter, eine mit Schutzschaltung oder neu überzogene Hüllen bewirken dasselbe. Sind alle ohne Schutzschaltung, und stecken alle in der gleichen Hülle? Wiegt eine Münze auf der Waage jedes Mal gleich viel? Sieh dir dann jede Zelle für sich an.',
-  'batch.used': 'Gebrauchte Zellen werden allein durch den Gebrauch ungleich, das hier gilt also für neue.',
+    '„Nicht aus einer Charge“ heißt nicht „gefälscht“: Andere Modelle darunter, eine mit Schutzschaltung oder neu umhüllte Zellen bewirken dasselbe. Sind alle ohne Schutzschaltung, und stecken alle in der gleichen Hülle? Wiegt eine Münze auf der Waage jedes Mal gleich viel? Sieh dir dann jede Zelle für sich an.',
+  'batch.used': 'Gebrauchte Zellen werden allein durch den Gebrauch ungleich. Das hier gilt also nur für neue.',
   'batch.problem.too-few-values':
-    'Darin {count, plural, =0 {steht keine Zahl} one {steht # Zahl} other {stehen # Zahlen}}; mindestens {fewest, number} braucht es. Tipp für jede Zelle eine, etwa 45,1; 45,3; 45,2 g.',
+    'Hier {count, plural, =0 {steht keine Zahl} one {steht # Zahl} other {stehen # Zahlen}}; nötig sind mindestens {fewest, number}. Tipp für jede Zelle eine, etwa 45,1; 45,3; 45,2 g.',
   'batch.problem.too-many-values':
-    'Darin stehen {count, number} Zahlen; höchstens {most, number} werden genommen. Schick einen Teil der Zellen.',
+    'Hier stehen {count, number} Zahlen; höchstens {most, number} werden genommen. Schick erst einen Teil der Zellen.',
   'batch.problem.value': 'Zahl {place, number} („{typed}“)',
   'batch.problem.commas':
-    'In „{typed}“ kann ein Komma die Zahlen trennen oder die Dezimalen. Setz einen Strichpunkt zwischen die Zahlen.',
+    'In „{typed}“ kann ein Komma die Zahlen trennen oder die Dezimalstellen. Setz einen Strichpunkt zwischen die Zahlen.',
   'batch.problem.ten-times':
-    'Zahl {place, number} ist {value}, etwa zehnmal daneben. Sind es nicht {other}? Tipp sie noch einmal.',
+    'Zahl {place, number} ist {value}, etwa zehnmal zu groß oder zu klein. Ist nicht {other} gemeint? Tipp sie noch einmal.',
 }

@@ -7,7 +7,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.state.open': 'Es wartet auf eine Entscheidung.',
   'finding.state.watching': 'Wird beobachtet bis zur Woche vom {until}; dann wird es wieder gemeldet.',
   'finding.state.warned': 'Die Mitglieder sind gewarnt.',
-  'finding.state.known-fake': 'Als bekannte Fälschung festgehalten.',
+  'finding.state.known-fake': 'Als bekannte Fälschung eingetragen.',
   'finding.state.dismissed': 'Verworfen.',
   'finding.quiet': 'Seit der Woche bis zum {seen} wurde nichts mehr davon gefunden.',
   'finding.new.label': 'Was neu ist:',
@@ -60,7 +60,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.to-warning': 'Zur Warnung',
   'finding.to-list': 'Alle Funde',
   'finding.care':
-    'Gezählte Prüfungen sagen, was Mitglieder berichtet haben, nicht, was ein Hersteller oder Händler getan hat. Geh der Sache nach, bevor du warnst.',
+    'Gezählte Prüfungen sagen, was Mitglieder berichtet haben, nicht, was ein Hersteller oder Verkäufer getan hat. Geh der Sache nach, bevor du warnst.',
   'finding.did.warned': '{who} hat am {when} eine Warnung gepostet: {why}',
   'finding.did.edited': '{who} hat die Warnung am {when} geändert: {why}',
   'finding.did.dismissed': '{who} hat es am {when} verworfen: {why}',
@@ -94,7 +94,7 @@ export const findings: InWordsOf<typeof english> = {
     'Nichts wurde zurückgenommen: Diese bekannte Fälschung ist in ihrer Modellreihe in Kraft. Nimm sie zuerst dort heraus.',
   'finding.chart': '{what}, je 4 Wochen',
   'finding.chart.failed':
-    'Nicht bestandene Prüfungen, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',
+    'Prüfungen mit schlechtem Ergebnis, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',
   'finding.chart.bound': 'Mehr als das ist kein Zufall mehr, nach den gezeigten Zahlen',
   'finding.chart.alarm': 'In dieser Woche bemerkt, nach den genauen Zahlen',
   'findings.title': 'Funde dieses Servers',

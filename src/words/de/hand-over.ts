@@ -6,11 +6,11 @@ import { safety } from './safety.ts'
 
 export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Biete sie dieser Person oder Rolle an; sie beantwortet die Fragen',
-  'command.check.start.anyone': 'Biete sie allen auf diesem Server an; wer zuerst zugreift, hat sie',
+  'command.check.start.anyone': 'Biete sie allen auf diesem Server an; wer zuerst kommt, bekommt sie',
   'button.hands': 'Fragen oder übergeben',
-  'hands.title': 'Deine Prüfung und andere Menschen',
+  'hands.title': 'Deine Prüfung und andere Leute',
   'hands.text':
-    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten, und solange du fragst, die Prüfung übernehmen; dann sieht sie deine Antworten. Jemand anderes kann auch die ganze Prüfung übernehmen. Niemand sonst sieht deine Antworten, solange du sie nicht zeigst und die Prüfung nicht in andere Hände kommt. Wird Gefahr gefunden, erfährt es, wer die Prüfung begonnen hat.',
+    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten und, solange du fragst, auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Du kannst die Prüfung auch jemand anderem übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
   'hands.ask': 'Die Moderation fragen',
   'hands.unask': 'Frage zurücknehmen',
   'hands.offer': 'Übergeben',
@@ -24,47 +24,48 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.sent-back': 'Die Moderation hat sich deine Frage angesehen und schreibt: {why}',
   'offered.title': 'Wartet darauf, dass jemand übernimmt',
   'offered.text':
-    'Diese Prüfung ist bis {until} angeboten: {taker}. Bis dahin kann niemand sie beantworten. Nimm sie zurück, um selbst weiterzumachen.',
+    'Diese Prüfung ist bis {until} angeboten. Für: {taker}. Bis dahin kann niemand sie beantworten. Nimm sie zurück, um selbst weiterzumachen.',
   'offered.withdraw': 'Zurücknehmen',
   'offered.nowhere':
-    'Ich darf in diesem Kanal nicht schreiben, also hätte niemand das Angebot gesehen. Die Prüfung ist weiter bei dir.',
-  'taker.anyone': 'allen, und wer zuerst zugreift, hat sie',
+    'Der Bot darf in diesem Kanal nicht schreiben, also hätte niemand das Angebot gesehen. Die Prüfung ist weiter bei dir.',
+  'taker.anyone': 'alle (wer zuerst kommt)',
   'panel.title': 'Eine Zelle zu prüfen',
-  'panel.offer': '{starter} bietet die Prüfung an ({what}): {taker}.',
+  'panel.offer': '{starter} bietet die Prüfung an ({what}). Angeboten für: {taker}.',
   'panel.why': 'Warum: {why}',
   'panel.until': 'Sie kann bis {until} übernommen werden.',
   'panel.taken': '{holder} hat die Prüfung jetzt ({what}).',
   'panel.verdict':
-    '{holder} ist zu einem Ergebnis gekommen ({what}). Nur {holder} sieht es, solange es niemandem gezeigt wird.',
-  'panel.back': 'Die Prüfung ({what}) ist nicht mehr angeboten. Sie ist bei {holder}.',
+    '{holder} ist zu einem Ergebnis gekommen ({what}). Nur {holder} sieht es, bis {holder} es jemandem zeigt. Sonst niemand.',
+  'panel.back': 'Die Prüfung ({what}) wird nicht mehr angeboten. Sie ist bei {holder}.',
   'panel.closed': 'Die Prüfung ({what}) ist geschlossen.',
   'panel.take': 'Ich nehme sie',
   'panel.decline': 'Ich nicht',
   'panel.progress': 'Wie weit ist sie?',
   'help-request.title': 'Jemand kommt bei einer Frage nicht weiter',
-  'help-request.text': '{holder} kann es nicht sagen, in der Prüfung: {what}',
+  'help-request.text': '{holder} kommt bei dieser Frage nicht weiter. Prüfung: {what}',
   'help-request.words': 'Dazu geschrieben: {words}',
   'help-request.photos':
     '{count, plural, one {# Foto, bereinigt um alles außer dem Bild.} other {# Fotos, bereinigt um alles außer den Bildern.}}',
   'help-request.photo':
-    'Foto {number} der Zelle, geschickt von der Person, die nicht weiterkommt; was darauf ist, weiß dieses Programm nicht.',
+    'Foto {number} der Zelle, geschickt von der Person, die nicht weiterkommt; was darauf ist, weiß der Bot nicht.',
   'help-request.help': 'Stellvertretend antworten',
   'help-request.send-back': 'Zurückschicken',
   'help-request.take-over': 'Die ganze Prüfung übernehmen',
   'help-request.over': 'Diese Frage ist erledigt.',
   'help-request.care':
-    'Antworte nur, was du wirklich sehen kannst. Kannst du es auch nicht sagen, dann sag das: Es zählt nie gegen die Zelle.',
+    'Antworte nur, was du wirklich sehen kannst. Bist du dir auch nicht sicher, dann sag das: Es zählt nie gegen die Zelle.',
   'helping.title': 'Du antwortest für {holder}',
   'helping.thanks': 'Danke. {holder} hat deine Antwort, gekennzeichnet als die der Moderation.',
-  'helping.over': 'Danach fragt niemand mehr.',
+  'helping.over': 'Diese Frage braucht keine Antwort mehr.',
   'helping.unsure': 'Kann ich auch nicht sagen',
-  'helping.told': '{holder} hat in {channel} Bescheid bekommen.',
-  'helping.untold': 'Ich konnte {holder} nicht Bescheid geben: Sag, dass es mit /prüfung weiter weitergeht.',
+  'helping.told': '{holder} wurde in {channel} benachrichtigt.',
+  'helping.untold':
+    'Der Bot konnte {holder} nicht benachrichtigen. Sag bitte Bescheid: Mit /prüfung fortsetzen geht es weiter.',
   'word.helped': '{who}, die Moderation hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
     '{who}, die Moderation hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
   'word.unsure':
-    '{who}, die Moderation hat sich deine Frage angesehen und konnte es auch nicht sagen. Behandle die Zelle als gefährlich: Lass sie liegen. Deine Prüfung geht weiter.',
+    '{who}, die Moderation hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
   'word.sent-back': '{who}, die Moderation hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',
@@ -74,14 +75,15 @@ export const handOver: InWordsOf<typeof english> = {
     '{answered, plural, =0 {Noch keine Frage beantwortet} one {# Frage beantwortet} other {# Fragen beantwortet}}, höchstens noch {left, number}.',
   'progress.paused': 'Angehalten nach {answered, plural, one {# Antwort} other {# Antworten}}.',
   'progress.done': 'Sie ist zu einem Ergebnis gekommen.',
-  'progress.offered': 'Sie ist bis {until} angeboten: {taker}.',
+  'progress.offered': 'Sie ist bis {until} angeboten. Für: {taker}.',
   'progress.help-request': 'Die Moderation ist zu einer Frage gefragt.',
   'progress.answers': 'Gezeigte Antworten',
   'progress.verdict': 'Ergebnis bisher: {verdict}',
   'progress.history': 'Was mit ihr geschah',
-  'progress.private': 'Die Antworten sieht, wer die Prüfung hat, und wer sie begonnen hat, wenn sie gezeigt werden.',
+  'progress.private':
+    'Die Antworten sieht nur, wer die Prüfung gerade hat. Wer sie begonnen hat, sieht sie erst, wenn sie gezeigt werden.',
   'progress.take-over': 'Als Moderation übernehmen',
-  'deed.offered': '{when}: {who} hat sie angeboten: {taker}',
+  'deed.offered': '{when}: {who} hat sie angeboten, für: {taker}',
   'deed.took': '{when}: {who} hat sie genommen',
   'deed.declined': '{when}: {who} wollte sie nicht',
   'deed.withdrew': '{when}: {who} hat das Angebot zurückgenommen',
@@ -102,15 +104,16 @@ export const handOver: InWordsOf<typeof english> = {
   'form.ask.photos': 'Fotos der Zelle',
   'form.ask.photos.hint': 'Bis zu zehn. Sie werden bereinigt, der Moderation gezeigt und nach der Antwort entfernt.',
   'form.offer.to': 'An wen',
-  'form.offer.to.hint': 'Eine Person oder Rolle. Leer lassen: Wer zuerst zugreift, hat sie.',
+  'form.offer.to.hint': 'Eine Person oder Rolle. Leer lassen: Wer zuerst kommt, bekommt sie.',
   'form.why': 'Warum',
   'form.send-back.why': 'Was sollte die Person wissen?',
   'refusal.outside-server': 'Eine Prüfung kann nur auf dem Server übergeben werden, auf dem sie begonnen wurde.',
   'refusal.offered':
-    'Diese Prüfung wartet darauf, dass jemand sie übernimmt. Nimm sie erst zurück: /prüfung weiter zeigt den Knopf.',
-  'refusal.to-oneself': 'Du hast diese Prüfung schon. Gib sie jemand anderem, oder mach weiter mit /prüfung weiter.',
+    'Diese Prüfung wartet darauf, dass jemand sie übernimmt. Nimm sie erst zurück: /prüfung fortsetzen zeigt den Knopf.',
+  'refusal.to-oneself':
+    'Du hast diese Prüfung schon. Gib sie jemand anderem, oder mach weiter mit /prüfung fortsetzen.',
   'refusal.nothing-to-take':
-    'Diese Prüfung ist nicht mehr angeboten: Jemand war schneller, oder sie wurde zurückgenommen.',
+    'Diese Prüfung wird nicht mehr angeboten: Jemand war schneller, oder sie wurde zurückgenommen.',
   'refusal.offer-lapsed':
     'Niemand hat diese Prüfung rechtzeitig übernommen. Bitte darum, dass sie noch einmal angeboten wird.',
   'refusal.not-for-you': 'Diese Prüfung ist für jemand anderen gedacht. Beginne deine eigene mit /prüfung start.',
@@ -118,26 +121,26 @@ export const handOver: InWordsOf<typeof english> = {
     'Du hast diese Prüfung selbst begonnen: Es gibt niemanden, dem du sie zurückgeben kannst.',
   'refusal.nothing-to-ask': 'Die Prüfung ist gerade bei keiner Frage. Frag, wenn du bei einer nicht weiterkommst.',
   'refusal.asked-already': 'Zu dieser Prüfung wurde die Moderation schon gefragt.',
-  'refusal.not-asked': 'Danach fragt niemand mehr.',
+  'refusal.not-asked': 'Diese Frage braucht keine Antwort mehr.',
   'refusal.handed-too-often':
     'Diese Prüfung wurde {most, number}-mal weitergegeben, öfter geht es nicht. Mach weiter oder schließ sie.',
-  'refusal.to-a-bot': 'Ein Programm kann sich keine Zelle ansehen. Wähl eine Person oder eine Rolle.',
+  'refusal.to-a-bot': 'Ein Bot kann sich keine Zelle ansehen. Wähl eine Person oder eine Rolle.',
   'refusal.not-here': 'Diese Person ist nicht mehr auf dem Server. Wähl jemanden, der hier ist.',
   'refusal.to-everyone':
-    'Eine Prüfung wird niemandem angeboten, indem alle gerufen werden. Lass die Auswahl leer: Wer zuerst zugreift, hat sie.',
+    'So, dass alle angepingt werden, wird keine Prüfung angeboten. Lass die Auswahl leer: Wer zuerst kommt, bekommt sie.',
   'refusal.two-takers': 'Wähl entweder jemanden, oder alle, aber nicht beides.',
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
   'hands.began':
     '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen.',
-  'hands.hot': `${safety['safety.turns']} Halte andere fern, und warte nicht auf eine Antwort.`,
+  'hands.hot': `${safety['safety.turns']} Halte andere fern. Warte nicht auf eine Antwort.`,
   'hands.asked.unseen':
-    'Deine Frage steht auf der Liste der Moderation, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder ich darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
+    'Deine Frage steht auf der Liste der Moderation, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder der Bot darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
   'helping.again':
-    'Diese Antwort allein hieße: Es ist nicht die Zelle, für die sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; dieselbe Antwort zählt.',
+    'Diese Antwort allein hieße: Die Zelle ist nicht das, wofür sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; bleibst du bei deiner Antwort, gilt sie.',
   'helping.untold.result':
-    'Es gibt ein Ergebnis, das {holder} sofort sehen muss, und ich konnte nicht Bescheid geben. Erreiche die Person jetzt auf anderem Weg: Sie soll die Zelle nicht anfassen, und /prüfung weiter zeigt das Ergebnis.',
+    'Es gibt ein Ergebnis, das {holder} sofort sehen muss, und der Bot konnte nicht Bescheid geben. Sag es der Person jetzt auf anderem Weg: Sie soll die Zelle nicht anfassen, und /prüfung fortsetzen zeigt das Ergebnis.',
   'word.danger': `{who}, stopp: Die Prüfung hat Gefahr gefunden ({what}). Fass die Zelle nicht an, und halte andere fern. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
   'refusal.only-beside-it':
-    'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Antworte „Kann ich auch nicht sagen“, schick die Frage zurück, oder sag Gefahr, wenn du sie siehst.',
+    'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Antworte „Kann ich auch nicht sagen“, schick die Frage zurück, oder wähl die Antwort, die Gefahr bedeutet, wenn du sie auf dem Foto siehst.',
 }

@@ -15,26 +15,26 @@ export const letters: InWordsOf<typeof english> = {
   'letter.form': 'Dein Brief',
   'letter.form.hint': 'Nur, was du gesehen hast und was du verlangst. Keine Beschuldigungen.',
   'letter.accuses':
-    'In deinem Brief steht „{word}“; das beschuldigt jemanden. Tatsachen tragen weiter: „passt nicht zur Beschreibung“, „ließ sich nicht überprüfen“, „ist gefährlich“.',
+    'In deinem Brief steht „{word}“; das beschuldigt jemanden. Mit Tatsachen kommst du weiter: „passt nicht zur Beschreibung“, „ließ sich nicht bestätigen“, „ist gefährlich“.',
   'letter.subject': 'Zu meiner Bestellung [Bestellnummer] vom [Datum]',
   'letter.greeting': 'Guten Tag,',
   'letter.order':
     '{cells, plural, one {ich habe bei Ihnen eine Lithium-Ionen-Zelle gekauft} other {ich habe bei Ihnen # Lithium-Ionen-Zellen gekauft}}, Artikel [Nummer oder Titel des Artikels], {sold, select, known {verkauft als „{what}“} other {verkauft als [was im Angebot steht]}}.',
-  'letter.worst': 'Das Folgende betrifft die von ihnen, die am schlechtesten aussieht.',
+  'letter.worst': 'Das Folgende betrifft diejenige der Zellen, die am schlechtesten aussieht.',
   'letter.unsafe': 'Das Folgende ist gefährlich. Die Zelle wird nicht mehr benutzt, nicht geladen und nicht geprüft:',
   'letter.mismatch': 'Das Folgende passt nicht zur Beschreibung:',
-  'letter.unverified': 'Wegen des Folgenden ließ sich nicht überprüfen, dass die Zelle der Beschreibung entspricht:',
-  'letter.unverified.bare': 'Es ließ sich nicht überprüfen, dass die Zelle der Beschreibung entspricht.',
-  'letter.open': 'Nicht geprüft oder nicht zu sagen, und darum hier offen:',
+  'letter.unverified': 'Wegen des Folgenden ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht:',
+  'letter.unverified.bare': 'Es ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht.',
+  'letter.open': 'Nicht geprüft oder nicht feststellbar, und darum hier offen:',
   'letter.open.danger': 'Weiter wurde nichts geprüft, weil die Zelle nicht angefasst werden soll.',
   'letter.refund':
     'Ich bitte Sie, mir [Betrag] bis zum [Datum] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
   'letter.papers-first':
-    'Bitte nennen Sie mir bis zum [Datum] den Hersteller, das genaue Modell und das Los, und senden Sie mir die Prüfzusammenfassung nach UN 38.3. Wenn das nicht möglich ist, bitte ich Sie, mir [Betrag] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
+    'Bitte nennen Sie mir bis zum [Datum] den Hersteller, das genaue Modell und die Chargennummer, und senden Sie mir die UN-38.3-Prüfzusammenfassung (Test Summary). Wenn das nicht möglich ist, bitte ich Sie, mir [Betrag] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
   'letter.no-return':
     'Ich schicke die Zelle nicht zurück: Eine Zelle zu versenden, deren Zustand ungewiss ist, ist gefährlich und kann verboten sein. Sie kommt zu einer Stelle, die Lithiumzellen annimmt.',
   'letter.papers':
-    'Bitte nennen Sie mir außerdem den Hersteller, das genaue Modell und das Los, und senden Sie mir die Prüfzusammenfassung nach UN 38.3.',
+    'Bitte nennen Sie mir außerdem den Hersteller, das genaue Modell und die Chargennummer, und senden Sie mir die UN-38.3-Prüfzusammenfassung (Test Summary).',
   'letter.proof':
     'Das Angebot, die Bestellung und meine Notizen hebe ich auf; Fotos und Messwerte, soweit ich sie habe, kann ich Ihnen senden.',
   'letter.close': 'Mit freundlichen Grüßen\n[dein Name]',

@@ -6,15 +6,15 @@ import type { links as english } from '../en/links.ts'
 export const links: InWordsOf<typeof english> = {
   'links.title': 'Links dieses Servers',
   'links.about':
-    'Die Moderation hat sie hierher gestellt. Vorn steht die Adresse des Anbieters: Sieh nach, ob sie es ist, die sich öffnet. Ein Link bürgt für keine einzelne Zelle.',
+    'Die Moderation hat sie hierher gestellt. Vorn steht der Name der Website: Prüf, ob sich wirklich diese öffnet. Ein Link bürgt für keine einzelne Zelle.',
   'links.none': 'Die Moderation dieses Servers hat noch keine hierher gestellt.',
   'links.nowhere': 'Links gehören zu einem Server; hier gibt es keine.',
   'links.dates': 'Dazugekommen {added} · angesehen {reviewed}',
   'links.unreviewed':
-    '**Seit über einem Jahr nicht angesehen**: dazugekommen {added}, zuletzt angesehen {reviewed}. Läden wechseln den Besitzer; trau ihm weniger.',
+    '**Seit über einem Jahr nicht angesehen**: dazugekommen {added}, zuletzt angesehen {reviewed}. Shops wechseln den Besitzer; trau diesem Link weniger.',
   'links.page': 'Seite {page, number} von {pages, number}',
-  'links.before': 'Frühere',
-  'links.after': 'Weitere',
+  'links.before': 'Vorige Seite',
+  'links.after': 'Nächste Seite',
   'links.manage': 'Links pflegen',
   'links.manage.title': 'Links pflegen',
   'links.manage.count':
@@ -22,7 +22,7 @@ export const links: InWordsOf<typeof english> = {
   'links.manage.old':
     '{count, plural, one {# wurde seit über einem Jahr nicht angesehen.} other {# wurden seit über einem Jahr nicht angesehen.}}',
   'links.manage.care':
-    'Nur Quellen, die viele seit Jahren nutzen. Öffne die Seite, bevor du sagst, dass sie noch gut ist.',
+    'Nur Shops, bei denen viele seit Jahren kaufen. Öffne die Seite, bevor du sagst, dass sie noch gut ist.',
   'links.choose': 'Einen Link auswählen',
   'links.reviewed': 'angesehen {date}',
   'links.reviewed.old': 'nicht angesehen seit {date}',
@@ -45,25 +45,25 @@ export const links: InWordsOf<typeof english> = {
   'links.form.url': 'Adresse',
   'links.form.url.hint': 'Die ganze, wie der Browser sie zeigt; nur https',
   'links.form.name': 'Titel',
-  'links.form.name.hint': 'Was dort ist, in wenigen Worten; kein Name eines anderen Anbieters',
+  'links.form.name.hint': 'Was dort ist, in wenigen Worten; kein Name einer anderen Website',
   'refusal.link-empty': 'Da ist keine Adresse. Kopier sie aus dem Browser, ab https://.',
   'refusal.link-no-scheme': 'Die Adresse ist nicht vollständig. Kopier sie aus dem Browser, ab https://.',
   'refusal.link-unreadable':
     'Das ist keine Adresse, die ein Browser öffnen könnte. Kopier sie aus dem Browser, ab https://.',
   'refusal.link-not-https': 'Hierher kommen nur https://-Adressen, und diese beginnt mit {scheme}. Nimm die mit https.',
   'refusal.link-credentials':
-    'Vor dem Anbieter steht ein Benutzername oder Passwort (der Teil bis „@“). Solche Adressen lesen sich anders, als sie führen. Nimm die Adresse ohne ihn.',
+    'Vor dem Namen der Website steht ein Benutzername oder Passwort (der Teil bis „@“). Solche Adressen sehen nach einer Website aus und führen zu einer anderen. Nimm die Adresse ohne diesen Teil.',
   'refusal.link-characters':
     'In der Adresse steht etwas, das in keiner Adresse stehen darf: {character}. Kopier sie aus der Adresszeile des Browsers.',
   'refusal.link-port':
-    'Die Adresse nennt den Port {port}. Die Seite eines Ladens braucht keinen: Nimm die Adresse ohne ihn.',
+    'Die Adresse nennt den Port {port}. Die Seite eines Shops braucht keinen: Nimm die Adresse ohne ihn.',
   'refusal.link-bare-ip':
-    'Die Adresse führt zu einer bloßen Nummer, {host}, und nicht zu einem Namen. Niemand sieht, wessen sie ist. Nimm die mit einem Namen.',
+    'Die Adresse führt zu einer bloßen Nummer, {host}, und nicht zu einem Namen. Niemand sieht, wem sie gehört. Nimm eine mit einem Namen.',
   'refusal.link-look-alike':
-    'Die Adresse des Anbieters ({host}) steht in Buchstaben, die wie andere aussehen können. Hier gehen nur a bis z, Ziffern und Bindestriche, weil sich der Name eines Ladens wie der eines anderen schreiben lässt. Wenn der Laden eine schlichte Adresse hat, nimm die.',
+    'Der Name der Website ({host}) steht in Buchstaben, die wie andere aussehen können. Hier gehen nur a bis z, Ziffern und Bindestriche, weil sich der Name eines Shops wie der eines anderen schreiben lässt. Wenn der Shop eine schlichte Adresse hat, nimm die.',
   'refusal.link-internal': 'Die Adresse ({host}) gehört zu einem privaten Netz. Nimm eine, die alle öffnen können.',
   'refusal.link-host':
-    'Die Adresse des Anbieters ({host}) ist kein ganzer Name wie shop.example. Kopier sie aus dem Browser.',
+    'Der Name der Website ({host}) ist kein ganzer Name wie shop.example. Kopier die Adresse aus dem Browser.',
   'refusal.link-leads-on':
     'In der Adresse steckt eine zweite, zu der sie weiterführt. Öffne sie, und nimm die Adresse, bei der du ankommst.',
   'refusal.link-too-long':

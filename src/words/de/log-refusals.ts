@@ -6,13 +6,13 @@ import type { logRefusals as english } from '../en/log-refusals.ts'
 export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.empty': 'Die Datei ist leer. Speichere das Protokoll noch einmal und schick die neue Datei.',
   'log-refusal.not-text':
-    'Das ist {looksLike, select, zip {ein Zip-Archiv; entpack es und schick die CSV-Datei daraus} spreadsheet {eine Tabellenkalkulation; speichere sie als CSV und schick das} image {ein Bild; schick das Protokoll selbst als CSV oder TSV} pdf {ein PDF; schick das Protokoll selbst als CSV oder TSV} compressed {eine komprimierte Datei; entpack sie und schick die CSV-Datei daraus} other {keine Textdatei; exportier das Protokoll als CSV oder TSV}}.',
+    'Das ist {looksLike, select, zip {ein Zip-Archiv; entpack es und schick die CSV-Datei daraus} spreadsheet {eine Tabellendatei (etwa Excel); speichere sie als CSV und schick diese Datei} image {ein Bild; schick das Protokoll selbst als CSV oder TSV} pdf {ein PDF; schick das Protokoll selbst als CSV oder TSV} compressed {eine komprimierte Datei; entpack sie und schick die CSV-Datei daraus} other {keine Textdatei; exportier das Protokoll als CSV oder TSV}}.',
   'log-refusal.nul-bytes':
     'Die Datei enthält NUL-Bytes (das erste an Stelle {at, number}), sie wurde also beim Schreiben abgeschnitten oder beschädigt. Exportier das Protokoll noch einmal.',
   'log-refusal.row-too-long':
     'Zeile {row, number} ist länger als {longest, number} Zeichen. Das ist keine Tabelle; exportier das Protokoll als CSV oder TSV.',
   'log-refusal.too-many-columns':
-    'Die Tabelle hat {columns, number} Spalten; höchstens {most, number} werden gelesen. Behalt Zeit, Spannung, Strom und Temperatur.',
+    'Die Tabelle hat {columns, number} Spalten; höchstens {most, number} werden gelesen. Behalte nur Zeit, Spannung, Strom und Temperatur.',
   'log-refusal.too-many-rows':
     'Das Protokoll hat mehr als {most, number} Zeilen. Dünn es aus, oder schick nur die Entladung.',
   'log-refusal.unterminated-quote':
@@ -34,11 +34,11 @@ export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.time-stands-still':
     'Die Zeit ändert sich über {rows, number} Zeilen nie. Sieh nach, welche Spalte die Zeit ist, und exportier sie mit Sekunden.',
   'log-refusal.voltage-not-one-cell':
-    'Die Spannung unter Last ist etwa {typical_V, number} V, und das ist nicht die einer einzelnen Lithiumzelle. Schick das Protokoll einer einzelnen Zelle, in Volt oder Millivolt.',
+    'Die Spannung beim Entladen ist etwa {typical_V, number} V, und das ist nicht die einer einzelnen Lithiumzelle. Schick das Protokoll einer einzelnen Zelle, in Volt oder Millivolt.',
   'log-refusal.current-implausible':
-    'Der Strom ist etwa {typical_A, number} A, den keine einzelne Zelle gibt. Sieh nach Spalte und Einheit.',
+    'Der Strom ist etwa {typical_A, number} A; so viel gibt keine einzelne Zelle. Prüf Spalte und Einheit.',
   'log-refusal.no-load':
-    'Es wurde keine Entladung gefunden: Der Strom geht nie über {highest_A, number} A. Sieh nach Spalte und Einheit, oder schick das Protokoll einer Entladung.',
+    'Es wurde keine Entladung gefunden: Der Strom geht nie über {highest_A, number} A. Prüf Spalte und Einheit, oder schick das Protokoll einer Entladung.',
   'log-refusal.charge-only': 'Das Protokoll zeigt nur Laden. Schick das Protokoll einer Entladung.',
   'log-refusal.file-foreign': 'Dateien werden nur als Discord-Anhänge angenommen. Häng das Protokoll an den Befehl an.',
   'log-refusal.file-gone': 'Discord hat diese Datei nicht mehr. Häng das Protokoll noch einmal an.',

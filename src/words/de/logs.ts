@@ -7,7 +7,7 @@ export const logs: InWordsOf<typeof english> = {
   'command.log': 'Sehen, was ein Entladeprotokoll (CSV oder TSV) wirklich zeigt',
   'command.log.file': 'Das Protokoll, wie das Ladegerät oder die Last es geschrieben hat',
   'command.log.label': 'Aufgedruckte Kapazität, etwa 3000 mAh',
-  'command.log.current': 'Angegebener Strom ohne Pause, etwa 20 A',
+  'command.log.current': 'Angegebener Dauerstrom, etwa 20 A',
   'command.log.cutoff': 'Spannung, bis zu der die Angabe gemeint ist, etwa 2,5 V',
   'command.log.room': 'Raumtemperatur, etwa 21 °C',
   'command.log.instrument': 'Womit das Protokoll aufgenommen wurde',
@@ -16,15 +16,15 @@ export const logs: InWordsOf<typeof english> = {
   'log.wires.four-wire': 'Vier Leitungen: Strom und Spannung getrennt',
   'log.wires.two-wire': 'Zwei Leitungen, eine Halterung, oder nicht sicher',
   'log.chemistry.usual': 'Nickel oder Kobalt (3,6 bis 3,7 V)',
-  'log.chemistry.iron-phosphate': 'Eisenphosphat (3,2 V)',
+  'log.chemistry.iron-phosphate': 'Eisenphosphat, LiFePO4 (3,2 V)',
   'log.title': 'Was das Protokoll zeigt',
   'log.caution':
-    'Bei einer Entladung ist jemand dabei, auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe, und bei 60 °C, bei jedem Geruch, Zischen oder Aufblähen wird aufgehört. Wiederhole nie einen Test mit mehr Strom, um mehr zu erfahren, und teste nie eine Zelle, an der du zweifelst. Ein Test, den die Zelle besteht, beweist nichts.',
+    'Lass eine Entladung nie unbeaufsichtigt. Mach sie auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Brich bei 60 °C und bei jedem Geruch, Zischen oder Aufblähen sofort ab. Wiederhole nie einen Test mit mehr Strom, um mehr zu erfahren, und teste nie eine Zelle, an der du zweifelst. Ein Test, den die Zelle besteht, beweist nichts.',
   'log.figures': 'Werte (± die erweiterte Unsicherheit, k = 2)',
   'log.traps': 'Beachte',
   'log.findings': 'Was es über die Angabe sagt',
   'log.no-claim':
-    'Ohne die aufgedruckte Kapazität lässt sich über eine Angabe nichts sagen. Schick es noch einmal mit „aufdruck“, und mit „schlussspannung“, wenn der Aufdruck eine nennt.',
+    'Ohne die aufgedruckte Kapazität lässt sich über eine Angabe nichts sagen. Schick es noch einmal mit „aufdruck“, und mit „entladeschluss“, wenn der Aufdruck eine Entladeschlussspannung nennt.',
   'log.found':
     'Gelesen als: {rows, plural, one {# Zeile} other {# Zeilen}}; {columns}; {time, select, clock {Zeiten als h:mm:ss} stamp {Zeiten als Datum} other {Zeiten in {time}}}, Spannungen in {voltage}, Ströme in {current}{broken, plural, =0 {} one {, # Zeile ausgelassen} other {, # Zeilen ausgelassen}}.',
   'log.runs':
@@ -34,7 +34,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.add': 'Zu meiner Prüfung hinzufügen: {what}',
   'log.asks': 'Eins sagt die Datei nicht',
   'log.rows': 'Ihre ersten Zeilen:',
-  'log.choose': 'Wähle',
+  'log.choose': 'Wähl',
   'log.ask.time': 'Welche Spalte ist die Zeit?',
   'log.ask.voltage': 'Welche Spalte ist die Spannung der Zelle?',
   'log.ask.current': 'Welche Spalte ist der Strom?',
@@ -69,29 +69,29 @@ export const logs: InWordsOf<typeof english> = {
   'figure.energy': 'Energie: {figure}',
   'figure.meanVoltage': 'Mittlere Spannung: {figure}',
   'figure.meanCurrent': 'Mittlerer Strom: {figure}',
-  'figure.duration': 'Zeit unter Last: {figure}',
-  'figure.endVoltage': 'Spannung am Ende der Last: {figure}',
-  'figure.startRestVoltage': 'Ruhespannung vor der Last: {figure}',
+  'figure.duration': 'Entladedauer: {figure}',
+  'figure.endVoltage': 'Spannung am Ende der Entladung: {figure}',
+  'figure.startRestVoltage': 'Ruhespannung vor der Entladung: {figure}',
   'figure.resistance': 'Gleichstrom-Innenwiderstand, aus einem Stromsprung: {figure}',
   'figure.settledVoltage': 'Spannung, auf die sie sich danach einpendeln würde: {figure}',
   'figure.startTemperature': 'Temperatur am Anfang: {figure}',
   'figure.temperatureRise': 'Anstieg der Temperatur: {figure}',
   'figure.to-cutoff': '{says} (bis {cutoff, number} V)',
   'figure.no-cutoff':
-    '{says} (bis {end, number} V, wo die Last endete; eine Entladeschlussspannung war nicht angegeben)',
+    '{says} (bis {end, number} V, wo die Entladung endete; eine Entladeschlussspannung war nicht angegeben)',
   'trap.stopped-above-cutoff':
-    'Die Last endete bei {endVoltage_V, number} V, über der Entladeschlussspannung von {cutoff_V, number} V: Die Zelle fasst mehr, als entnommen wurde.',
+    'Die Entladung endete bei {endVoltage_V, number} V, über der Entladeschlussspannung von {cutoff_V, number} V: Die Zelle fasst mehr, als entnommen wurde.',
   'trap.wrong-cutoff':
-    'Die Last lief bis {endVoltage_V, number} V weiter, unter {cutoff_V, number} V. Was die Anzeige zählt, ist mehr, als die Angabe meint; hier wurde bis {countedTo_V, number} V gezählt.',
+    'Die Entladung lief bis {endVoltage_V, number} V weiter, unter {cutoff_V, number} V. Was die Anzeige zählt, ist mehr, als die Angabe meint; hier wurde bis {countedTo_V, number} V gezählt.',
   'trap.not-full-at-start':
-    'Vor der Last ruhte sie bei {startVoltage_V, number} V, wo eine volle Zelle etwa {full_V, number} V zeigt: Sie war nicht voll, also fasst sie mindestens, was entnommen wurde.',
+    'Vor der Entladung hatte sie in Ruhe {startVoltage_V, number} V, wo eine volle Zelle etwa {full_V, number} V zeigt: Sie war nicht voll, also fasst sie mindestens, was entnommen wurde.',
   'trap.starts-under-load':
-    'Das Protokoll beginnt unter Last ({firstVoltage_V, number} V): Nichts zeigt, ob die Zelle voll war, oder wie lange die Last schon lief.',
-  'trap.short-rest': 'Sie ruhte vor der Last nur {rest_s}; üblich wären etwa {wanted_s}.',
+    'Das Protokoll beginnt mitten in der Entladung ({firstVoltage_V, number} V): Nichts zeigt, ob die Zelle voll war oder wie lange sie schon entladen wurde.',
+  'trap.short-rest': 'Sie ruhte vor der Entladung nur {rest_s}; üblich wären etwa {wanted_s}.',
   'trap.over-discharged':
     'Die Spannung fiel auf {lowest_V, number} V. Unter {line_V, number} V ist eine Zelle innen beschädigt: Lade sie nicht wieder auf, und benutze sie nicht.',
   'trap.gaps':
-    'Das Protokoll hat {gaps, plural, one {# Lücke} other {# Lücken}} von zusammen {seconds}{bridged, select, yes {, überbrückt, weil die Last ihren Strom hält} other {; was dort geschah, ist unbekannt}}.',
+    'Das Protokoll hat {gaps, plural, one {# Lücke} other {# Lücken}} von zusammen {seconds}{bridged, select, yes {; sie sind überbrückt, weil die Last den Strom konstant hält} other {; was dort geschah, ist unbekannt}}.',
   'trap.two-wire-resistance':
     'Der Innenwiderstand wurde über zwei Leitungen gemessen: Leitungen und Kontakte bringen etwa {from, number} bis {to, number} mΩ dazu, so viel, wie eine Zelle hat. Er lässt sich nicht mit einem Datenblatt vergleichen.',
   'trap.cold-room':
@@ -101,26 +101,26 @@ export const logs: InWordsOf<typeof english> = {
   'trap.temperature-missing':
     'Nichts sagt, wie warm die Zelle oder der Raum war; die Werte sind also weniger sicher, als sie aussehen.',
   'trap.too-hot':
-    'Die Zelle erreichte {highest_C, number} °C. Bei {line_C, number} °C hört man mit einem Test auf. Benutze diese Zelle nicht bei so einer Last.',
+    'Die Zelle erreichte {highest_C, number} °C. Ein Test wird bei {line_C, number} °C abgebrochen. Benutze diese Zelle nicht bei so einer Last.',
   'trap.temperature-hardly-moved':
     'Sie erwärmte sich um {rise_K, number} K, wo etwa {expected_K, number} K zu erwarten wären. War der Fühler an der Zelle?',
   'trap.current-too-low':
-    '{current_A, number} A ist eine so leichte Last, dass fast jede Zelle gut aussieht; unter etwa {wanted_A, number} A sagt ein Bestehen nichts.',
-  'trap.current-not-constant': 'Der Strom wurde nicht gehalten: Er ging von {from_A, number} bis {to_A, number} A.',
+    '{current_A, number} A ist eine so leichte Last, dass fast jede Zelle gut aussieht; unter etwa {wanted_A, number} A sagt ein bestandener Test nichts aus.',
+  'trap.current-not-constant': 'Der Strom blieb nicht konstant: Er ging von {from_A, number} bis {to_A, number} A.',
   'trap.counter-disagrees':
-    'Der eigene Zähler der Datei zeigt das {factor, number}-Fache der Ladung, die sich aus ihren Strömen ergibt; deren Einheit ist also zweifelhaft. Der Zelle wird dieses Protokoll nicht angelastet.',
+    'Der eigene Zähler der Datei zeigt das {factor, number}-Fache der Ladung, die sich aus ihren Strömen ergibt; deren Einheit ist also zweifelhaft. Dieses Protokoll zählt nicht gegen die Zelle.',
   'trap.coarse-sampling':
-    'Es gibt nur {samples, number} Messpunkte unter Last, einen alle {interval_s}: Die Werte sind grob.',
+    'Es gibt nur {samples, number} Messpunkte während der Entladung, einen alle {interval_s}: Die Werte sind ungenau.',
   'told.far-below-label':
-    'Weniger als die Hälfte der aufgedruckten {label_mAh, number} mAh (höchstens {share}). Selbst verbraucht ist so eine Zelle nicht das, wofür sie verkauft wird.',
+    'Weniger als die Hälfte der aufgedruckten {label_mAh, number} mAh (höchstens {share}). Selbst stark gealtert ist so eine Zelle nicht das, als was sie verkauft wird.',
   'told.below-label':
-    'Deutlich weniger als die aufgedruckten {label_mAh, number} mAh (höchstens {share}): Sie ist falsch beschrieben, oder verbraucht.',
+    'Deutlich weniger als die aufgedruckten {label_mAh, number} mAh (höchstens {share}): Sie ist falsch beschrieben oder gealtert.',
   'told.label-undecided':
     'Bei der Unsicherheit dieses Tests lässt sich nicht sagen, ob sie unter den aufgedruckten {label_mAh, number} mAh bleibt.',
   'told.label-reached':
-    'Sie gab mindestens {share} der aufgedruckten {label_mAh, number} mAh. Das sagt nichts: Fälschungen werden so ausgesucht, dass sie einen langsamen Test bestehen, und auch eine minderwertige oder verbrauchte Zelle besteht ihn.',
+    'Sie gab mindestens {share} der aufgedruckten {label_mAh, number} mAh. Das sagt nichts: Fälschungen werden so ausgesucht, dass sie einen langsamen Test bestehen, und auch eine minderwertige oder gealterte Zelle besteht ihn.',
   'told.label-not-comparable':
-    'Sie gab weniger als die aufgedruckten {label_mAh, number} mAh, aber unter Bedingungen, in denen auch eine ehrliche Zelle weniger gibt: {because}.',
+    'Sie gab weniger als die aufgedruckten {label_mAh, number} mAh, aber unter Bedingungen, bei denen auch eine einwandfreie Zelle weniger liefert: {because}.',
   'told.only-a-lower-bound':
     'Die Entladung war nicht vollständig; sie kann also nicht zeigen, dass die Zelle weniger fasst als die aufgedruckten {label_mAh, number} mAh.',
   'told.below-minimum':
@@ -131,16 +131,16 @@ export const logs: InWordsOf<typeof english> = {
     'Bei der Unsicherheit dieses Tests lässt sich nicht sagen, ob sie unter den zugesagten {minimum_mAh, number} mAh bleibt.',
   'told.minimum-not-comparable': 'Sie lässt sich nicht mit dem Mindestwert ihres Herstellers vergleichen: {because}.',
   'told.too-hot-at-claimed-current':
-    'Bei {current_A, number} A wurde sie zu heiß ({highest_C, number} °C), obwohl {claimed_A, number} A ohne Pause angegeben sind. Benutze sie nicht bei so einer Last.',
+    'Bei {current_A, number} A wurde sie zu heiß ({highest_C, number} °C), obwohl {claimed_A, number} A Dauerstrom angegeben sind. Benutze sie nicht bei so einer Last.',
   'told.gives-out-at-claimed-current':
-    'Bei {current_A, number} A gab sie weniger als die Hälfte ihres Aufdrucks, obwohl {claimed_A, number} A ohne Pause angegeben sind.',
+    'Bei {current_A, number} A lieferte sie weniger als die Hälfte der aufgedruckten Kapazität, obwohl {claimed_A, number} A Dauerstrom angegeben sind.',
   'told.holds-claimed-current':
-    'Sie hielt {current_A, number} A durch. Das sagt nichts darüber, wer sie gebaut hat, und erlaubt nicht, sie so zu belasten.',
+    'Sie hielt {current_A, number} A durch. Das sagt nichts darüber, wer sie gebaut hat, und heißt nicht, dass man sie so belasten darf.',
   'because.other-current': 'der Strom war {measured_A, number} A, nicht {stated_A, number} A',
   'because.other-cutoff': 'die Entladeschlussspannung war nicht {stated_V, number} V',
   'because.other-temperature': 'der Raum hatte {measured_C, number} °C, nicht {stated_C, number} °C',
   'because.temperature-unknown': 'die Temperatur ist nicht bekannt',
-  'because.current-not-constant': 'der Strom wurde nicht gehalten',
+  'because.current-not-constant': 'der Strom blieb nicht konstant',
   'because.cold-room': 'der Raum hatte {room_C, number} °C, weniger als {least_C, number} °C',
   'because.rate-too-high': 'der Strom war das {rate_It, number}-Fache der aufgedruckten Kapazität je Stunde',
   'curve.title': 'Entladung',
@@ -148,7 +148,7 @@ export const logs: InWordsOf<typeof english> = {
   'curve.voltage': 'Spannung (V)',
   'curve.temperature': 'Temperatur (°C)',
   'curve.cut-off': 'Entladeschluss',
-  'curve.end': 'Ende der Last',
+  'curve.end': 'Ende der Entladung',
   'curve.result': 'Ergebnis, mit Unsicherheit',
   'curve.minimum': 'zugesagter Mindestwert',
   'curve.label': 'laut Aufdruck',

@@ -5,7 +5,7 @@ import type { pictures as english } from '../en/pictures.ts'
 
 export const pictures: InWordsOf<typeof english> = {
   'picture.side': 'Von der Seite',
-  'picture.top': 'Plusende',
+  'picture.top': 'Pluspol',
   'picture.vent': 'Scheibe unter dem Pluskontakt',
   'picture.lettering': 'Kleine Beschriftung',
   'picture.code': 'Quadratischer Punktcode',

@@ -7,7 +7,7 @@ export const problems: InWordsOf<typeof english> = {
   'problem.yaml': '{at}: Das ist kein gültiges YAML ({says}). Berichtige die Zeile und versuch es noch einmal.',
   'problem.too-large': '{at}: Die Datei ist größer als {most, number} Bytes. Teile das Paket auf oder kürze es.',
   'problem.shape': '{at}: {says}.',
-  'problem.unknown-key': '{at}: Hier heißt nichts „{name}“. Prüfe die Schreibweise, oder nimm es heraus.',
+  'problem.unknown-key': '{at}: Hier heißt nichts „{name}“. Prüf die Schreibweise, oder nimm es heraus.',
   'problem.duplicate': '{at}: {what} „{name}“ kommt zweimal vor. Gib einem davon eine andere id.',
   'problem.unknown-name':
     '{at}: {what} „{name}“ gibt es nicht{near, select, none {} other {; meintest du „{near}“?}}{near, select, none {. Nimm etwas, das das Paket festlegt.} other {}}',
@@ -31,7 +31,7 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: „{name}“ wird in {wanted} angegeben, nicht in {unit}. Rechne um, oder berichtige die Einheit.',
   'problem.not-a-number': '{at}: „{name}“ braucht eine einfache Zahl.',
   'problem.out-of-range':
-    '{at}: {value, number} {unit} kann für „{name}“ nicht stimmen: Es muss zwischen {least, number} und {most, number} {unit} liegen. Miss oder lies noch einmal ab.',
+    '{at}: {value, number} {unit} kann für „{name}“ nicht stimmen: Es muss zwischen {least, number} und {most, number} {unit} liegen. Miss noch einmal, oder lies noch einmal ab.',
   'problem.cannot-be-drawn':
     '{at}: Mit {name}: {value} lässt sich das Bild nicht zeichnen. Schreib eines von diesen: {allowed}.',
   'problem.no-cases':

@@ -26,14 +26,14 @@ export const trends: InWordsOf<typeof english> = {
   'trends.checks':
     '{checks, plural, =0 {Bisher Prüfungen von weniger als fünf Personen zu jeder Art von Zelle: Es gibt noch nichts zu zeigen.} one {Bisher # Prüfung, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.} other {Bisher # Prüfungen, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.}}',
   'trends.verdict.danger': 'Gefahr',
-  'trends.verdict.ruled-out': 'Ausgeschlossen',
+  'trends.verdict.ruled-out': 'Widerlegt',
   'trends.verdict.doubtful': 'Zweifelhaft',
-  'trends.verdict.open': 'Offen',
+  'trends.verdict.open': 'Ungeklärt',
   'trends.verdict.nothing-found': 'Nichts gefunden',
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # neu}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # neu}} ({share, number, percent}; könnten {low, number, percent} bis {high, number, percent} sein)',
-  'trends.weeks': 'Nicht bestandene Prüfungen, jede Woche neu gezeigt',
+  'trends.weeks': 'Prüfungen mit schlechtem Ergebnis, jede Woche neu gezeigt',
   'trends.weeks.failed': 'Gefahr, ausgeschlossen oder zweifelhaft; manche aus früheren Wochen',
   'trends.weeks.alarm': 'Ein Anstieg fiel auf',
   'trends.weeks.withheld': 'Keine Auswertung',
@@ -46,7 +46,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.families.none': 'Noch keine Art von Zelle wurde von fünf Personen geprüft.',
   'trends.rises': 'Steigend',
   'trends.noticeable':
-    'Was hier auffallen könnte: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche werden {more, number} nicht bestandene mehr in der Woche bei einer Art von Zelle in 9 von 10 Fällen innerhalb von {weeks, number} Wochen gefunden (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
+    'Was hier auffallen könnte: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche werden {more, number} schlecht ausgegangene mehr in der Woche bei einer Art von Zelle in 9 von 10 Fällen innerhalb von {weeks, number} Wochen gefunden (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
   'trends.rises.none': 'Kein Anstieg über das Übliche hinaus.',
   'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
   'trends.rise':
@@ -54,7 +54,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rise.rule':
     '{family}: Ein Mangel tritt öfter auf, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Mängeln auf} other {}}): {rule}',
   'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
-  'trends.spike': '{family}: nicht bestandene Prüfungen',
+  'trends.spike': '{family}: Prüfungen mit schlechtem Ergebnis',
   'trends.spike.rule': '{family}: {rule}',
   'trends.patterns': 'Mängel, die zusammen auftreten',
   'trends.patterns.none': 'Keine Mängel und Antworten sind zusammen häufiger geworden.',
@@ -74,8 +74,8 @@ export const trends: InWordsOf<typeof english> = {
   'trends.export.json': 'Diese Woche als JSON',
   'trends.export.schema': 'Was das JSON bedeutet',
   'trends.exported':
-    'Die Auswertungen, wie sie festgehalten wurden, in den Codes der Regelpakete. Eine Zeile für jede Woche und Sache.',
-  'trends.exported.json': 'Die Auswertung, wie sie festgehalten wurde, in den Codes der Regelpakete.',
+    'Die Auswertungen, wie sie gespeichert wurden, in den Codes der Regelpakete. Eine Zeile für jede Woche und Sache.',
+  'trends.exported.json': 'Die Auswertung, wie sie gespeichert wurde, in den Codes der Regelpakete.',
   'trends.exported.schema': 'Ein JSON-Schema: jedes Feld des JSON-Exports mit dem, was es bedeutet.',
   'trends.exported.columns':
     'Spalten: **week**, eine ISO-Woche · **what**: all (alle), family (Modellreihe), verdict (Ergebnis), rule (ein nicht bestandener Prüfpunkt), bought (gekauft), rise (Anstieg), spike (nur diese Woche), pattern-recent (die letzten 8 Wochen), pattern-earlier (das Jahr davor) · **family** und **name**: Kennungen der Regelpakete, leer, wo es um alle geht · **checks**: mindestens so viele, in Fünferschritten, von der ersten Woche an · **more**: neu in der Woche · **of**, **share**, **low**, **high**: Anteil an so vielen Prüfungen, mit seinem 95-%-Bereich · **noticed**: die Woche, in der ein Anstieg auffiel · **stands-out**: yes, wo es unter allem Beobachteten auffällt.',
