@@ -9,7 +9,7 @@ const thousands: Readonly<Record<string, RegExp>> = {
 
 /** The figures in a text, each once, written alike: 3,500 and 3.5 in English are 3.500 and 3,5 in German. */
 export const figuresIn = (language: string, text: string): string[] => {
-  const plain = text.replace(thousands[language] as RegExp, '')
+  const plain = text.replace(thousands[language] as RegExp, '').replaceAll('LiFePO4', '')
   return [...new Set((plain.match(/\d+(?:[.,]\d+)?/g) ?? []).map(figure => figure.replace(',', '.')))].sort()
 }
 
@@ -19,9 +19,9 @@ const negations: Readonly<Record<string, RegExp>> = {
   es: /(?<!\p{L})(no|nunca|nada|nadie|ningún|ninguna|ninguno|ni|sin|tampoco|imposibles?|desconocidos?)(?!\p{L})/giu,
 }
 
-/** Whether a text says no, not, never, nothing or without. */
+/** Whether a text says no, not, never, nothing or without; a rating without pause is a continuous one, and says none of them. */
 export const negates = (language: string, text: string): boolean =>
-  (text.match(negations[language] as RegExp) ?? []).length > 0
+  (text.replaceAll(/without pause/gi, '').match(negations[language] as RegExp) ?? []).length > 0
 
 /** Quotation marks that belong to another language. */
 export const foreignQuotes: Readonly<Record<string, RegExp>> = { de: /["”«»]/, es: /["“”„]/ }

@@ -52,8 +52,8 @@ describe.each(all)('%s in %s', (_, language, pack) => {
 
   test('calls to get away, to call for help, and not to use it where the original does', () => {
     const commands: readonly (readonly [RegExp, RegExp, RegExp])[] = [
-      [/call the emergency services/i, /ruf den Notruf/, /llama al número de emergencias/],
-      [/only if (that is safe|it is safe)/i, /nur wenn das gefahrlos geht/, /solo si no hay peligro/],
+      [/call the emergency services/i, /wähl den Notruf/, /llama al número de emergencias/],
+      [/only if (that is safe|it is safe)/i, /nur wenn es gefahrlos/i, /solo si (no hay peligro|puedes hacerlo sin)/i],
       [/do not use (it|this cell)/i, /benutze .*nicht/i, /no (la|lo) uses|no uses/i],
       [
         /do not use (it|this cell)?.* or charge/i,
