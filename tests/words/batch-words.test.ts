@@ -8,7 +8,11 @@ import { sayIn } from '../../src/words/say.ts'
 const said = (locale: string, values: readonly number[], resolution = 0.1, quantity: 'mass' | 'capacity' = 'mass') =>
   sayBatch(sayIn(locale), weighBatch({ quantity, values, resolution })!, values).join('\n')
 
-const counterfeit = { en: /does not mean “counterfeit”/, de: /heißt nicht „gefälscht“/, es: /no quiere decir «falsas»/ }
+const counterfeit = {
+  en: /does not mean “counterfeit”/,
+  de: /heißt nicht „gefälscht“/,
+  es: /no quiere decir «falsificadas»/,
+}
 
 describe.each(Object.entries(counterfeit))('%s', (locale, notCounterfeit) => {
   test.each([

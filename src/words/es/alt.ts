@@ -39,7 +39,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'point-weld-marks':
     'Una flecha señala el centro del contacto positivo, donde estarían las pequeñas marcas de soldadura.',
   'point-welds':
-    'Una flecha señala el extremo de metal, donde estarían las cicatrices de soldadura o restos de tira de níquel.',
+    'Una flecha señala el extremo de metal, donde estarían las marcas de soldadura antiguas o restos de tira de níquel.',
   'point-terminal': 'Una flecha señala la cara del extremo de metal.',
   'point-can': 'Una flecha señala la pared de la carcasa metálica.',
 
@@ -88,7 +88,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'vent-plain': 'El disco debajo del contacto positivo tiene un círculo fino.',
   'vent-lines':
     'El disco debajo del contacto positivo tiene {n, plural, one {# línea que sale} other {# líneas que salen}} de su centro.',
-  'vent-button': 'El disco debajo del contacto positivo tiene un botón en relieve en el centro.',
+  'vent-button': 'El disco debajo del contacto positivo tiene un relieve redondo en el centro.',
   'vent-smooth': 'El disco debajo del contacto positivo es liso.',
   'weld-lines':
     '{n, plural, =0 {Ninguna raya corta de soldadura} one {# raya corta de soldadura} other {# rayas cortas de soldadura}} en el contacto positivo.',
@@ -163,7 +163,7 @@ export const altEs: Readonly<Record<string, string>> = {
 
   // how to measure
   'measuring-calliper-diameter':
-    'Cómo medir el diámetro: las puntas del calibre quedan en ángulo recto sobre la mitad de la funda.',
+    'Cómo medir el diámetro: las mordazas del calibre quedan en ángulo recto sobre la mitad de la funda.',
   'measuring-ruler-length':
     'Cómo medir la longitud: la celda está de pie en una mesa junto a una regla; un trozo de cartón, nivelado sobre ella, llega hasta la regla.',
   'measuring-rest-before-voltage':
@@ -178,25 +178,25 @@ export const altEs: Readonly<Record<string, string>> = {
   'measuring-lamp-at-an-angle':
     'Una lámpara alumbra en ángulo entre las patas del contacto positivo; un ojo mira desde el otro lado.',
   'measuring-keep-apart':
-    'La celda está sola en arena, dentro de una caja metálica tapada sin cerrar, con cinta sobre los dos extremos.',
+    'La celda está sola en arena, dentro de una caja metálica tapada sin cerrar, con cinta aislante sobre los dos extremos.',
 
   // charts
   'chart-title': '{title}.',
-  'curve-empty': 'Un gráfico de descarga sin medidas.',
+  'curve-empty': 'Un gráfico de descarga sin mediciones.',
   curve:
     'Curva de descarga: la tensión baja de {from, number, ::.00} V a {to, number, ::.00} V; la tensión de corte es de {cutOff, number, ::.0#} V.',
   'curve-result':
     'Capacidad medida: {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
   'curve-at-least':
-    'La descarga paró pronto: la capacidad es al menos de {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
+    'La descarga terminó demasiado pronto: la capacidad es al menos de {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
   'curve-promised': 'Una línea discontinua marca «{label}»: {value, number, ::precision-integer} mAh.',
   'curve-temperature':
     'La temperatura empieza en {from, number, ::precision-integer} °C y llega a {most, number, ::precision-integer} °C.',
-  'curve-gaps': '{n, plural, one {# tramo} other {# tramos}} sin medidas.',
-  trend: 'Comprobaciones no pasadas semana a semana, durante {n, plural, one {# semana} other {# semanas}}.',
-  'trend-last': 'Última semana mostrada, {name}: {failed, number} no pasadas.',
+  'curve-gaps': '{n, plural, one {# tramo} other {# tramos}} sin mediciones.',
+  trend: 'Comprobaciones con mal resultado, semana a semana, durante {n, plural, one {# semana} other {# semanas}}.',
+  'trend-last': 'Última semana mostrada, {name}: {failed, number} con mal resultado.',
   'trend-bound': 'Más de {bound, number} en esa semana no serían azar.',
-  'trend-alarm': 'Marcada como aumento: {name}, con {failed, number} no pasadas.',
+  'trend-alarm': 'Marcada como aumento: {name}, con {failed, number} con mal resultado.',
   'trend-quiet': 'Ninguna semana está marcada como aumento.',
   'trend-withheld': '{n, plural, one {# semana no se muestra} other {# semanas no se muestran}}.',
   'release-row': '{label}: {share, number, percent}, intervalo de {low, number, percent} a {high, number, percent}.',

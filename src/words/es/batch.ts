@@ -11,19 +11,19 @@ export const batch: InWordsOf<typeof english> = {
   'batch.start': 'Comprobar una de estas celdas',
   'batch.problem.not-positive': 'Cero no es una medida. Escribe lo que marcó la pantalla con cada celda.',
   'batch.title':
-    'Lo que muestran {count, number} celdas compradas juntas por su {quantity, select, mass {masa} other {capacidad}}',
+    'Lo que muestran {count, number} celdas compradas juntas por su {quantity, select, mass {peso} other {capacidad}}',
   'batch.figures':
-    'De media {mean} {unit}, de {least} a {most} {unit}: un recorrido de {range} {unit}, el {share} de la media. Casi todos los lotes quedan dentro de {limit} {unit} con un instrumento así.',
+    'De media {mean} {unit}, de {least} a {most} {unit}: una diferencia de {range} {unit}, el {share} de la media. Casi todos los lotes quedan dentro de {limit} {unit} con un instrumento así.',
   'batch.one-lot-possible':
-    'Están tan cerca unas de otras como las celdas de un mismo lote. Eso no demuestra qué son: las falsas también vienen en lotes.',
+    'Están tan cerca unas de otras como las celdas de un mismo lote. Eso no demuestra qué son: las falsificaciones también vienen en lotes.',
   'batch.two-runs': 'Están algo más separadas que las de un lote: pueden ser dos tandas de fabricación.',
   'batch.two-kinds': 'Son dos clases de celda, o dos versiones de una misma.',
   'batch.not-one-lot': 'No son un mismo lote: las celdas de un lote están mucho más cerca unas de otras.',
   'batch.clusters': 'Se separan en dos grupos: {low} y {high} {unit}.',
   'batch.scale-too-coarse':
-    'Están más separadas que las de un lote, pero el instrumento muestra pocas cifras para estar seguros. Usa uno que muestre {wanted} {unit} o menos.',
+    'Están más separadas que las de un lote, pero el instrumento muestra pocas cifras para saberlo con seguridad. Usa uno que muestre {wanted} {unit} o menos.',
   'batch.not-counterfeit':
-    '«No son un mismo lote» no quiere decir «falsas»: otros modelos entre ellas, una con circuito de protección o fundas puestas de nuevo hacen lo mismo. ¿Están todas sin circuito, y todas con la misma funda? ¿Pesa una moneda lo mismo cada vez en la balanza? Mira después cada celda por separado.',
+    '«No son un mismo lote» no quiere decir «falsificadas»: otros modelos entre ellas, una con circuito de protección o celdas reenfundadas hacen lo mismo. ¿Están todas sin circuito, y todas con la misma funda? ¿Pesa una moneda lo mismo cada vez en la báscula? Mira después cada celda por separado.',
   'batch.used': 'Las celdas usadas se vuelven desiguales solo por el uso, así que esto vale para las nuevas.',
   'batch.problem.too-few-values':
     'Contiene {count, plural, =0 {ninguna cifra} one {# cifra} other {# cifras}}; hacen falta al menos {fewest, number}. Escribe una por celda, como 45,1; 45,3; 45,2 g.',

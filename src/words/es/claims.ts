@@ -8,9 +8,9 @@ export const claims: InWordsOf<typeof english> = {
   'command.claim.text': 'El texto del anuncio o de la etiqueta, como «18650 9900mAh 30A 38g»',
   'command.read-claims': 'Leer los datos',
   'claim.title': 'Lo que declara este texto',
-  'claim.read': 'Lo que se ha leído',
+  'claim.read': 'Lo que se leyó',
   'claim.none':
-    'En este texto no se encontró ningún dato de una celda. Da el tamaño, la capacidad, la corriente o la masa como están en el anuncio, por ejemplo «18650 3000 mAh 20 A continuous».',
+    'En este texto no se encontró ningún dato de una celda. Da el tamaño, la capacidad, la corriente o el peso como están en el anuncio, por ejemplo «18650 3000 mAh 20 A continuous».',
   'claim.cut': 'Solo se leyeron los primeros {most, number} caracteres.',
   'claim.impossible': 'Imposible',
   'claim.high': 'Alto: pide la hoja de datos del fabricante',
@@ -29,54 +29,54 @@ export const claims: InWordsOf<typeof english> = {
   'chemistry.INR': 'INR, litio-níquel',
   'chemistry.IMR': 'IMR, litio-manganeso',
   'chemistry.NCR': 'NCR, litio-níquel-cobalto',
-  'chemistry.IFR': 'IFR, litio-ferrofosfato',
-  'chemistry.iron-phosphate': 'litio-ferrofosfato',
+  'chemistry.IFR': 'IFR, litio-ferrofosfato (LiFePO4)',
+  'chemistry.iron-phosphate': 'litio-ferrofosfato (LiFePO4)',
   'chemistry.lithium-ion': 'iones de litio, no dice más',
   'fact.capacity':
     'Capacidad: {value, number} mAh{grade, select, minimum { (llamada mínima)} typical { (llamada típica)} other {}}{assumed, select, yes { (sin unidad escrita; se toma como mAh)} other {}}',
   'fact.energy': 'Energía: {value, number} Wh{milli, select, yes { (escrita en mWh)} other {}}',
   'fact.current':
-    'Corriente: {value, number} A {sort, select, continuous {continuos} pulse {en pulso} max {«máx.»} charge {para cargar} other {sin decir de qué clase}}{seconds, select, none {} other {, durante {seconds} s}}{limit, select, none {} other {, hasta {limit} °C}}',
+    'Corriente: {value, number} A {sort, select, continuous {en descarga continua} pulse {en pulso} max {«máx.»} charge {para cargar} other {sin decir de qué clase}}{seconds, select, none {} other {, durante {seconds} s}}{limit, select, none {} other {, hasta {limit} °C}}',
   'fact.rate':
-    'Corriente: {value, number} veces su capacidad por hora {sort, select, continuous {(continua)} pulse {(en pulso)} max {(«máx.»)} charge {(para cargar)} other {(sin decir de qué clase)}}',
-  'fact.mass': 'Masa: {value, number} g',
+    'Corriente: {value, number} veces su capacidad por hora {sort, select, continuous {(en descarga continua)} pulse {(en pulso)} max {(«máx.»)} charge {(para cargar)} other {(sin decir de qué clase)}}',
+  'fact.mass': 'Peso: {value, number} g',
   'fact.voltage': 'Tensión: {value, number} V',
   'fact.resistance': 'Resistencia: {value, number} mΩ',
   'fact.protection': '{has, select, yes {Con} other {Sin}} circuito de protección',
   'fact.count': '{cells, plural, one {# celda} other {# celdas}}',
   'fact.unclear': '«{typed}» puede leerse como {readings}',
   'weighed.capacity':
-    '{value, number} mAh{assumed, select, yes { (sin unidad escrita; se toma como mAh)} other {}} en este tamaño{cells, plural, one {} other { para cada celda}}: las mejores conocidas guardan unos {best, number} mAh{density, select, none {} other {. Harían falta {density} Wh en cada litro}}.{weight, select, high { Las celdas de esta clase son nuevas y pesadas: pide una hoja de datos de 2024 o posterior que diga también el mínimo, y pesa la celda.} other {}}',
+    '{value, number} mAh{assumed, select, yes { (sin unidad escrita; se toma como mAh)} other {}} en este tamaño{cells, plural, one {} other { para cada celda}}: las mejores conocidas guardan unos {best, number} mAh{density, select, none {} other {. Lo declarado exigiría {density} Wh por litro}}.{weight, select, high { Las celdas de esta clase son nuevas y pesadas: pide una hoja de datos de 2024 o posterior que diga también el mínimo, y pesa la celda.} other {}}',
   'weighed.energy-per-volume':
-    '{value, number} Wh en cada litro, con el tamaño {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
+    '{value, number} Wh por litro, con el tamaño {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
   'weighed.energy-per-mass':
-    '{value, number} Wh en cada kilogramo, con la masa {size, select, measured {medida} other {declarada}}: las mejores conocidas llegan a unos {best, number}.',
+    '{value, number} Wh por kilogramo, con el peso {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
   'weighed.continuous-current':
-    '{value, number} A sin pausa{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Más solo se da hasta una temperatura a la que se corta la carga, y aquí no se nombra ninguna.} other {}} Nunca exijas a una celda una corriente por una cifra así.',
+    '{value, number} A en descarga continua{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Más solo se da hasta una temperatura a la que se corta la descarga, y aquí no se nombra ninguna.} other {}} Nunca uses una celda a esa corriente por fiarte de una cifra así.',
   'weighed.capacity-and-current':
-    '{capacity, number} mAh junto con {current, number} A sin pausa: más de lo uno cuesta algo de lo otro; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
+    '{capacity, number} mAh junto con {current, number} A en descarga continua: más de lo uno cuesta algo de lo otro; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
   'weighed.mass':
-    '{value, number} g: las celdas sin protección de este tamaño pesan al menos unos {lightest, number} g.',
+    '{value, number} g: las celdas de este tamaño sin circuito de protección pesan al menos unos {lightest, number} g.',
   'weighed.energy-and-capacity':
-    '{energy, number} Wh no cuadran con esta capacidad, que a {volts, number} V son unos {fromCapacity, number} Wh. Uno de los dos está mal.',
-  'weighed.two-formats': 'Nombra varios tamaños: {formats}. Una celda tiene uno.',
+    '{energy, number} Wh no cuadran con esta capacidad, que a {volts, number} V son unos {fromCapacity, number} Wh. Una de las dos cifras está mal.',
+  'weighed.two-formats': 'Nombra varios tamaños: {formats}. Una celda solo tiene uno.',
   'weighed.charge-current':
     '{value, number} A es una corriente para cargar; no dice nada de lo que la celda puede dar.',
   'weighed.pulse-undefined':
-    '{value, number} A en pulso no significa nada sin tiempo y temperatura. No es una corriente continua; nunca exijas a una celda una corriente por esa cifra.',
+    '{value, number} A en pulso no significa nada sin tiempo y temperatura. No es la corriente de descarga continua; nunca uses una celda a esa corriente por fiarte de esa cifra.',
   'weighed.max-undefined':
-    '{value, number} A «máx.» no significa nada sin tiempo y temperatura. No es una corriente continua; nunca exijas a una celda una corriente por esa cifra.',
+    '{value, number} A «máx.» no significa nada sin tiempo y temperatura. No es la corriente de descarga continua; nunca uses una celda a esa corriente por fiarte de esa cifra.',
   'weighed.sort-unsaid':
-    '{value, number} A sin un «continuous» (continuos) al lado puede ser una cifra de pulso. Nunca exijas a una celda una corriente por esa cifra.',
+    '{value, number} A sin la palabra «continuous» (continua) al lado puede ser una cifra de pulso. Nunca uses una celda a esa corriente por fiarte de esa cifra.',
   'weighed.no-format': '{value, number} mAh solo puede juzgarse con el tamaño de la celda.',
   'weighed.unclear-figure': 'Una cifra puede leerse de dos maneras ({readings}). Míralo y escríbela con su unidad.',
   'weighed.energy': '{value, number} Wh en este tamaño: las mejores conocidas guardan unos {best, number} Wh.',
   'weighed.converter':
     '{value, number} mAh junto a 1,5 V: una celda así lleva dentro un convertidor, y sus mAh se cuentan a 1,5 V. Los límites en mAh no valen para ella; compara sus Wh.',
   'weighed.connection-unsaid':
-    '{value, number} mAh de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se sigue nada para cada celda. Pregunta cuántas van en serie y cuántas en paralelo, como 3S2P.',
+    '{value, number} mAh de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se deduce nada para cada celda. Pregunta cuántas van en serie y cuántas en paralelo, como 3S2P.',
   'weighed.battery-current':
-    '{value, number} A de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se sigue nada para cada celda. Nunca exijas a una batería una corriente por una cifra así.',
+    '{value, number} A de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se deduce nada para cada celda. Nunca uses una batería a esa corriente por fiarte de una cifra así.',
   'weighed.milliwatt-hours':
     '{value, number} mWh es una energía y no una capacidad: a {volts, number} V son unos {capacity, number} mAh.',
   'claim.beyond': 'Más de lo que dice una hoja de datos creíble',
@@ -88,7 +88,7 @@ export const claims: InWordsOf<typeof english> = {
   'chemistry.titanate': 'titanato de litio',
   'fact.battery':
     'Batería de varias celdas{how, select, both {: {series, number} en serie, {parallel, number} en paralelo} parallel {: {parallel, number} en paralelo} voltage {, por su tensión} other {}}',
-  'weighed.out-of-date': '{says} (La cifra con que se compara ha pasado su fecha y cuenta un grado menos.)',
+  'weighed.out-of-date': '{says} (La cifra con la que se compara está caducada y cuenta un grado menos.)',
   'weighed.sources':
     'Calculado con hojas de datos hasta 2026 y densidades de energía publicadas{date, select, none {} other {; las cifras valen hasta el {date}}}. Los precios se dejaron fuera.',
 }

@@ -7,7 +7,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.state.open': 'Espera una decisión.',
   'finding.state.watching': 'En observación hasta la semana del {until}; entonces se avisa otra vez.',
   'finding.state.warned': 'Los miembros están avisados.',
-  'finding.state.known-fake': 'Guardado como falsificación conocida.',
+  'finding.state.known-fake': 'Anotado como falsificación conocida.',
   'finding.state.dismissed': 'Descartado.',
   'finding.quiet': 'Desde la semana que terminó el {seen} no se ha vuelto a encontrar nada de esto.',
   'finding.new.label': 'Qué hay de nuevo:',
@@ -17,7 +17,7 @@ export const findings: InWordsOf<typeof english> = {
     '{count, plural, one {Este defecto aparece} other {Estos defectos aparecen}} más a menudo que antes: {faults}.',
   'finding.new.together': '{all, select, yes {Coinciden} other {Algunos coinciden}} en las mismas comprobaciones.',
   'finding.new.with': 'A menudo en las mismas comprobaciones: {items}.',
-  'finding.sure.label': 'Cuánta seguridad:',
+  'finding.sure.label': 'Qué seguridad hay:',
   'finding.sure.both':
     'toda la que pueden dar los números. Destaca entre todo lo que aquí se vigila, y las mismas cosas coinciden en una comprobación tras otra.',
   'finding.sure.rise': 'bastante. Destaca entre todo lo que aquí se vigila.',
@@ -81,10 +81,10 @@ export const findings: InWordsOf<typeof english> = {
     'No se pudo publicar ni cambiar el aviso: el canal o el mensaje ya no existe, o el bot no puede escribir allí. No se decidió nada.',
   'finding.by-hand': 'Está deshecho, pero el bot no puede cambiar el aviso donde está. Borra ese mensaje a mano.',
   'finding.kept-text': 'Lo que escribiste está en el archivo, para que no se pierda nada.',
-  'finding.no-undo.nothing-decided': 'No hay nada que deshacer: nadie ha decidido nada.',
+  'finding.no-undo.nothing-decided': 'No hay nada que deshacer: nadie decidió nada.',
   'finding.no-undo.watch-over': 'No hay nada que deshacer: el tiempo de observación ya terminó.',
   'finding.no-undo.found-again':
-    'No hay nada que deshacer: después de descartarlo se le unió algo nuevo, así que ya está abierto otra vez.',
+    'No hay nada que deshacer: después de descartarlo se le unió algo nuevo, así que ya está pendiente otra vez.',
   'finding.no-undo.on-its-way':
     'Todavía no: el último cambio del aviso va aún de camino a Discord. Prueba otra vez en unos minutos.',
   'finding.no-undo.decided-since':
@@ -93,7 +93,7 @@ export const findings: InWordsOf<typeof english> = {
     'No se deshizo nada: esta falsificación conocida está en vigor en su familia. Quítala allí primero.',
   'finding.chart': '{what}, de 4 en 4 semanas',
   'finding.chart.failed':
-    'Comprobaciones no pasadas, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',
+    'Comprobaciones con mal resultado, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',
   'finding.chart.bound': 'Más que esto no es azar, según los números mostrados',
   'finding.chart.alarm': 'Se notó en esta semana, con los números exactos',
   'findings.title': 'Hallazgos de este servidor',
@@ -102,7 +102,7 @@ export const findings: InWordsOf<typeof english> = {
   'findings.look': 'Mirarlo',
   'findings.choose': 'Qué hallazgos',
   'findings.filter.all': 'Todos ({count, number})',
-  'findings.filter.open': 'Abiertos ({count, number})',
+  'findings.filter.open': 'Pendientes ({count, number})',
   'findings.filter.watching': 'En observación ({count, number})',
   'findings.filter.warned': 'Avisados ({count, number})',
   'findings.filter.known-fake': 'Falsificaciones conocidas ({count, number})',
@@ -122,5 +122,5 @@ export const findings: InWordsOf<typeof english> = {
   'warning.withdrawn.title': 'Retirado: un aviso sobre celdas',
   'warning.withdrawn.was': 'El aviso decía:',
   'warning.draft':
-    'Las comprobaciones de los miembros han mostrado algo nuevo. {what} Si tienes una celda así: mírala otra vez y, si tienes dudas, no la uses.',
+    'Las comprobaciones de los miembros mostraron algo nuevo. {what} Si tienes una celda así: mírala otra vez y, si tienes dudas, no la uses.',
 }

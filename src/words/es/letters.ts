@@ -15,26 +15,26 @@ export const letters: InWordsOf<typeof english> = {
   'letter.form': 'Tu carta',
   'letter.form.hint': 'Solo lo que viste y lo que pides. No acuses a nadie.',
   'letter.accuses':
-    'En tu carta pone «{word}», y eso acusa a alguien. Los hechos llegan más lejos: «no coincide con la descripción», «no se pudo verificar», «es peligroso».',
+    'En tu carta aparece «{word}», y eso acusa a alguien. Los hechos convencen más: «no coincide con la descripción», «no se pudo verificar», «es peligroso».',
   'letter.subject': 'Sobre mi pedido [número de pedido] del [fecha]',
   'letter.greeting': 'Buenos días:',
   'letter.order':
-    '{cells, plural, one {Les compré una celda de iones de litio} other {Les compré # celdas de iones de litio}}, artículo [número o título del artículo], {sold, select, known {vendida como «{what}»} other {vendida como [lo que dice el anuncio]}}.',
-  'letter.worst': 'Lo que sigue es sobre la que peor aspecto tiene de ellas.',
+    '{cells, plural, one {Les compré una celda de iones de litio} other {Les compré # celdas de iones de litio}}, artículo [número o título del artículo], {sold, select, known {{cells, plural, one {vendida} other {vendidas}} como «{what}»} other {{cells, plural, one {vendida} other {vendidas}} como [lo que dice el anuncio]}}.',
+  'letter.worst': 'Lo que sigue se refiere a la que tiene peor aspecto.',
   'letter.unsafe': 'Lo siguiente es peligroso. La celda ya no se usa, no se carga ni se prueba:',
   'letter.mismatch': 'Lo siguiente no coincide con la descripción:',
   'letter.unverified': 'Por lo siguiente, no se pudo verificar que la celda sea como se describe:',
   'letter.unverified.bare': 'No se pudo verificar que la celda sea como se describe.',
-  'letter.open': 'Sin comprobar, o imposible de saber, y por eso queda abierto aquí:',
+  'letter.open': 'Sin comprobar o sin poder determinarse, y por eso queda abierto aquí:',
   'letter.open.danger': 'No se comprobó nada más, porque la celda no debe tocarse.',
   'letter.refund': 'Les pido que me devuelvan [importe] antes del [fecha], sin devolución de la celda.',
   'letter.papers-first':
-    'Les ruego que me digan antes del [fecha] el fabricante, el modelo exacto y el lote, y que me envíen el resumen de ensayos UN 38.3. Si no es posible, les pido que me devuelvan [importe] sin devolución de la celda.',
+    'Les ruego que me digan antes del [fecha] el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba UN 38.3 (Test Summary). Si no es posible, les pido que me devuelvan [importe] sin devolución de la celda.',
   'letter.no-return':
-    'No envío la celda de vuelta: mandar una celda cuyo estado es incierto es peligroso y puede estar prohibido. Irá a un punto que acepte celdas de litio.',
+    'No envío la celda de vuelta: enviar una celda cuyo estado es incierto es peligroso y puede estar prohibido. Irá a un punto que acepte celdas de litio.',
   'letter.papers':
-    'Les ruego que me digan también el fabricante, el modelo exacto y el lote, y que me envíen el resumen de ensayos UN 38.3.',
-  'letter.proof': 'Guardo el anuncio, el pedido y lo que anoté, y puedo enviarles las fotos y medidas que tenga.',
+    'Les ruego que me digan también el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba UN 38.3 (Test Summary).',
+  'letter.proof': 'Guardo el anuncio, el pedido y lo que anoté, y puedo enviarles las fotos y mediciones que tenga.',
   'letter.close': 'Un saludo\n[tu nombre]',
   'refusal.nothing-to-write': 'No se encontró nada sobre lo que escribir.',
 }

@@ -6,15 +6,15 @@ import type { links as english } from '../en/links.ts'
 export const links: InWordsOf<typeof english> = {
   'links.title': 'Enlaces de este servidor',
   'links.about':
-    'Los puso aquí su moderación. Delante está el nombre del sitio: mira que sea el que se abre. Un enlace no responde por ninguna celda en concreto.',
+    'Los puso aquí la moderación. Primero aparece el nombre del sitio: comprueba que sea ese el que se abre. Un enlace no responde por ninguna celda en concreto.',
   'links.none': 'La moderación de este servidor aún no ha puesto ninguno.',
   'links.nowhere': 'Los enlaces son de un servidor; aquí no hay.',
   'links.dates': 'Añadido {added} · revisado {reviewed}',
   'links.unreviewed':
-    '**Sin revisar desde hace más de un año**: añadido {added}, revisado por última vez {reviewed}. Las tiendas cambian de manos; fíate menos.',
+    '**Sin revisar desde hace más de un año**: añadido {added}, revisado por última vez {reviewed}. Las tiendas cambian de dueño; fíate menos de este enlace.',
   'links.page': 'Página {page, number} de {pages, number}',
-  'links.before': 'Anteriores',
-  'links.after': 'Siguientes',
+  'links.before': 'Página anterior',
+  'links.after': 'Página siguiente',
   'links.manage': 'Cuidar los enlaces',
   'links.manage.title': 'Cuidar los enlaces',
   'links.manage.count':
@@ -22,7 +22,7 @@ export const links: InWordsOf<typeof english> = {
   'links.manage.old':
     '{count, plural, one {# no se revisa desde hace más de un año.} other {# no se revisan desde hace más de un año.}}',
   'links.manage.care':
-    'Solo fuentes que mucha gente usa desde hace años. Abre la página antes de decir que sigue bien.',
+    'Solo tiendas en las que mucha gente compra desde hace años. Abre la página antes de decir que sigue bien.',
   'links.choose': 'Elige un enlace',
   'links.reviewed': 'revisado {date}',
   'links.reviewed.old': 'sin revisar desde {date}',
@@ -52,19 +52,18 @@ export const links: InWordsOf<typeof english> = {
     'Esa dirección no la podría abrir ningún navegador. Cópiala del navegador, desde https://.',
   'refusal.link-not-https': 'Aquí solo van direcciones https://, y esta empieza por {scheme}. Usa la de https.',
   'refusal.link-credentials':
-    'Delante del sitio hay un usuario o una contraseña (la parte hasta «@»). Esas direcciones se leen de una forma y llevan a otra. Toma la dirección sin eso.',
+    'Delante del sitio hay un usuario o una contraseña (la parte hasta «@»). Esas direcciones aparentan un sitio y llevan a otro. Usa la dirección sin esa parte.',
   'refusal.link-characters':
     'En la dirección hay algo que ninguna puede llevar: {character}. Cópiala de la barra de direcciones del navegador.',
   'refusal.link-port':
-    'La dirección nombra el puerto {port}. La página de una tienda no necesita ninguno: toma la dirección sin él.',
+    'La dirección nombra el puerto {port}. La página de una tienda no necesita ninguno: usa la dirección sin él.',
   'refusal.link-bare-ip':
-    'La dirección lleva a un simple número, {host}, y no a un nombre. Nadie puede ver de quién es. Toma la que tiene nombre.',
+    'La dirección lleva a un simple número, {host}, y no a un nombre. Nadie puede ver de quién es. Usa la que tiene nombre.',
   'refusal.link-look-alike':
     'El sitio ({host}) está escrito con letras que pueden parecer otras. Aquí solo van letras de la «a» a la «z», cifras y guiones, porque el nombre de una tienda puede imitarse para que parezca el de otra. Si la tienda tiene una dirección sencilla, usa esa.',
-  'refusal.link-internal': 'El sitio ({host}) es de una red privada. Toma una dirección que todo el mundo pueda abrir.',
+  'refusal.link-internal': 'El sitio ({host}) es de una red privada. Usa una dirección que todo el mundo pueda abrir.',
   'refusal.link-host': 'El sitio ({host}) no es un nombre entero como shop.example. Cópialo del navegador.',
-  'refusal.link-leads-on':
-    'La dirección lleva dentro otra a la que envía. Ábrela y toma la dirección en la que acabas.',
+  'refusal.link-leads-on': 'La dirección lleva dentro otra a la que envía. Ábrela y usa la dirección en la que acabas.',
   'refusal.link-too-long':
     'La dirección tiene {length, number} caracteres; como mucho, {most, number}. Quita lo que va detrás de «?».',
   'refusal.title-empty': 'No hay título. Di en pocas palabras qué hay allí.',

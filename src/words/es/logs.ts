@@ -7,19 +7,19 @@ export const logs: InWordsOf<typeof english> = {
   'command.log': 'Mira qué muestra de verdad un registro de descarga (CSV o TSV)',
   'command.log.file': 'El registro, tal como lo escribió el cargador o la carga electrónica',
   'command.log.label': 'Capacidad de la etiqueta, como 3000 mAh',
-  'command.log.current': 'Corriente declarada sin pausa, como 20 A',
+  'command.log.current': 'Corriente de descarga continua declarada, como 20 A',
   'command.log.cutoff': 'Tensión hasta la que vale lo declarado, como 2,5 V',
-  'command.log.room': 'Temperatura de la sala, como 21 °C',
+  'command.log.room': 'Temperatura ambiente, como 21 °C',
   'command.log.instrument': 'Con qué se tomó el registro',
   'command.log.wires': 'Cómo estaba conectada la celda',
   'command.log.chemistry': 'Qué tipo de celda es',
   'log.wires.four-wire': 'Cuatro hilos: corriente y tensión por separado',
   'log.wires.two-wire': 'Dos hilos, un portapilas, o no lo sé seguro',
   'log.chemistry.usual': 'Níquel o cobalto (de 3,6 a 3,7 V)',
-  'log.chemistry.iron-phosphate': 'Ferrofosfato (3,2 V)',
+  'log.chemistry.iron-phosphate': 'Litio-ferrofosfato, LiFePO4 (3,2 V)',
   'log.title': 'Lo que muestra el registro',
   'log.caution':
-    'Una descarga se hace con alguien vigilando, sobre una superficie que no pueda arder y sin nada inflamable cerca, y se para a los 60 °C, o ante cualquier olor, siseo o hinchazón. Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Una prueba que la celda pasa no demuestra nada.',
+    'Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Párala enseguida a los 60 °C, o ante cualquier olor, siseo o hinchazón. Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda pase una prueba no demuestra nada.',
   'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
@@ -72,7 +72,7 @@ export const logs: InWordsOf<typeof english> = {
   'figure.duration': 'Tiempo de descarga: {figure}',
   'figure.endVoltage': 'Tensión al final de la descarga: {figure}',
   'figure.startRestVoltage': 'Tensión en reposo antes de la descarga: {figure}',
-  'figure.resistance': 'Resistencia en corriente continua, por un escalón de la corriente: {figure}',
+  'figure.resistance': 'Resistencia en CC (DC), por un salto de corriente: {figure}',
   'figure.settledVoltage': 'Tensión a la que se asentaría después: {figure}',
   'figure.startTemperature': 'Temperatura al principio: {figure}',
   'figure.temperatureRise': 'Subida de la temperatura: {figure}',
@@ -90,36 +90,36 @@ export const logs: InWordsOf<typeof english> = {
   'trap.over-discharged':
     'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la cargues otra vez y no la uses.',
   'trap.gaps':
-    'El registro tiene {gaps, plural, one {# hueco} other {# huecos}} que suman {seconds}{bridged, select, yes {, salvados porque el aparato mantiene su corriente} other {; no se sabe qué pasó ahí}}.',
+    'El registro tiene {gaps, plural, one {# hueco} other {# huecos}} que suman {seconds}{bridged, select, yes {, cubiertos porque la carga mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
   'trap.two-wire-resistance':
     'La resistencia se midió con dos hilos: cables y contactos añaden de {from, number} a {to, number} mΩ, más o menos, tanto como tiene una celda. No se puede comparar con una hoja de datos.',
   'trap.cold-room':
-    'La sala estaba fría ({room_C, number} °C; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da menos.',
+    'Hacía frío ({room_C, number} °C de temperatura ambiente; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da menos.',
   'trap.warm-room':
-    'La sala estaba caliente ({room_C, number} °C; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da más.',
+    'Hacía calor ({room_C, number} °C de temperatura ambiente; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da más.',
   'trap.temperature-missing':
-    'Nada dice qué temperatura tenían la celda o la sala, así que las cifras son menos seguras de lo que parecen.',
+    'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
   'trap.too-hot':
-    'La celda llegó a {highest_C, number} °C. A {line_C, number} °C se para una prueba. No uses esta celda con esa corriente.',
+    'La celda llegó a {highest_C, number} °C. Una prueba se para a {line_C, number} °C. No uses esta celda con esa corriente.',
   'trap.temperature-hardly-moved':
     'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':
     '{current_A, number} A es una corriente tan pequeña que casi cualquier celda queda bien; por debajo de unos {wanted_A, number} A, pasar la prueba no dice nada.',
-  'trap.current-not-constant': 'La corriente no se mantuvo: fue de {from_A, number} a {to_A, number} A.',
+  'trap.current-not-constant': 'La corriente no se mantuvo constante: fue de {from_A, number} a {to_A, number} A.',
   'trap.counter-disagrees':
-    'El contador del propio archivo muestra {factor, number} veces la carga que suman sus corrientes, así que su unidad es dudosa. Nada de este registro se tiene en cuenta contra la celda.',
+    'El contador del propio archivo muestra {factor, number} veces la carga que suman sus corrientes, así que su unidad es dudosa. Nada de este registro cuenta en contra de la celda.',
   'trap.coarse-sampling':
-    'Solo hay {samples, number} muestras durante la descarga, una cada {interval_s}: las cifras son gruesas.',
+    'Solo hay {samples, number} muestras durante la descarga, una cada {interval_s}: las cifras son poco precisas.',
   'told.far-below-label':
-    'Menos de la mitad de los {label_mAh, number} mAh de la etiqueta ({share} como mucho). Ni siquiera gastada es una celda así lo que dicen vender.',
+    'Menos de la mitad de los {label_mAh, number} mAh de la etiqueta ({share} como mucho). Ni siquiera degradada sería una celda así lo que dicen vender.',
   'told.below-label':
-    'Claramente menos de los {label_mAh, number} mAh de la etiqueta ({share} como mucho): está mal descrita, o gastada.',
+    'Claramente menos de los {label_mAh, number} mAh de la etiqueta ({share} como mucho): está mal descrita o degradada.',
   'told.label-undecided':
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {label_mAh, number} mAh de la etiqueta.',
   'told.label-reached':
-    'Dio al menos el {share} de los {label_mAh, number} mAh de la etiqueta. Eso no dice nada: las falsificaciones se eligen para que pasen una prueba lenta, y una celda de menor calidad o gastada también la pasa.',
+    'Dio al menos el {share} de los {label_mAh, number} mAh de la etiqueta. Eso no dice nada: las falsificaciones se eligen para que pasen una prueba lenta, y una celda de menor calidad o degradada también la pasa.',
   'told.label-not-comparable':
-    'Dio menos de los {label_mAh, number} mAh de la etiqueta, pero en condiciones en que una celda honrada también da menos: {because}.',
+    'Dio menos de los {label_mAh, number} mAh de la etiqueta, pero en condiciones en que una celda en buen estado también da menos: {because}.',
   'told.only-a-lower-bound':
     'La descarga no fue completa, así que no puede mostrar que la celda guarde menos de los {label_mAh, number} mAh de la etiqueta.',
   'told.below-minimum':
@@ -130,17 +130,17 @@ export const logs: InWordsOf<typeof english> = {
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
   'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
   'told.too-hot-at-claimed-current':
-    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A sin pausa. No la uses con esa corriente.',
+    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses con esa corriente.',
   'told.gives-out-at-claimed-current':
-    'A {current_A, number} A dio menos de la mitad de su etiqueta, aunque se declaran {claimed_A, number} A sin pausa.',
+    'A {current_A, number} A dio menos de la mitad de la capacidad de la etiqueta, aunque se declaran {claimed_A, number} A en descarga continua.',
   'told.holds-claimed-current':
-    'Aguantó {current_A, number} A. Eso no dice nada de quién la hizo, y no da permiso para exigirle esa corriente.',
+    'Aguantó {current_A, number} A. Eso no dice nada de quién la hizo, y no significa que se pueda usar con esa corriente.',
   'because.other-current': 'la corriente fue de {measured_A, number} A, no de {stated_A, number} A',
   'because.other-cutoff': 'la tensión de corte no fue de {stated_V, number} V',
-  'because.other-temperature': 'la sala estaba a {measured_C, number} °C, no a {stated_C, number} °C',
+  'because.other-temperature': 'la temperatura ambiente era de {measured_C, number} °C, no de {stated_C, number} °C',
   'because.temperature-unknown': 'no se conoce la temperatura',
-  'because.current-not-constant': 'la corriente no se mantuvo',
-  'because.cold-room': 'la sala estaba a {room_C, number} °C, por debajo de {least_C, number} °C',
+  'because.current-not-constant': 'la corriente no se mantuvo constante',
+  'because.cold-room': 'la temperatura ambiente era de {room_C, number} °C, por debajo de {least_C, number} °C',
   'because.rate-too-high': 'la corriente fue {rate_It, number} veces la capacidad de la etiqueta por hora',
   'curve.title': 'Descarga',
   'curve.capacity': 'carga extraída (mAh)',
@@ -151,5 +151,5 @@ export const logs: InWordsOf<typeof english> = {
   'curve.result': 'resultado, con su incertidumbre',
   'curve.minimum': 'mínimo prometido',
   'curve.label': 'según la etiqueta',
-  'curve.gap': 'sin medidas',
+  'curve.gap': 'sin mediciones',
 }

@@ -10,22 +10,22 @@ export const privacy: InWordsOf<typeof english> = {
     'Tus comprobaciones se guardan dos semanas tras tu último paso, para que puedas seguir. Si no moderas un servidor, nada que lleve tu ID se guarda más tiempo.',
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
-    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y medidas. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso. Si cierras una comprobación, lo que respondiste se borra enseguida y el resto en ocho días. Tras una caída del bot puede tardar dos semanas más. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
+    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso. Si cierras una comprobación, lo que respondiste se borra enseguida y el resto en ocho días. Tras una caída del bot puede tardar dos semanas más. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
   'privacy.drafts.name': 'Lo que espera tu respuesta:',
   'privacy.drafts':
     'como el enlace a tu registro en Discord y lo que escribiste junto a él, seis horas como mucho. El registro en sí se lee y no se guarda.',
   'privacy.counts.name': 'Comprobaciones contadas:',
   'privacy.counts':
-    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en tramos gruesos y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
+    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en rangos amplios y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
   'privacy.decisions.name': 'Tus decisiones:',
   'privacy.decisions':
     'que no quieres que se te cuente, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre algo que se encontró y por qué, hasta que el bot deje el servidor.',
   'privacy.server.name': 'Cuando un servidor quita el bot:',
   'privacy.server':
     'se borran sus ajustes, las comprobaciones empezadas en él y lo que allí se contó y se encontró. Se quedan los números ya publicados para varios servidores juntos. No nombran a ningún servidor ni a nadie.',
-  'privacy.not.name': 'No se guardan:',
+  'privacy.not.name': 'No se guarda:',
   'privacy.not':
-    'tu nombre, tus mensajes ni archivos. Los mensajes del bot, también los privados, los guarda Discord. Quien lleva este bot puede tener copias de seguridad un tiempo más.',
+    'ni tu nombre, ni tus mensajes, ni tus archivos. Los mensajes del bot, también los privados, los guarda Discord. Quien lleva este bot puede tener copias de seguridad un tiempo más.',
   'privacy.show': 'Mostrar qué se guarda de mí',
   'privacy.shown': 'Todo lo que se guarda con tu ID, en los códigos con los que trabaja el bot.',
   'privacy.delete': 'Borrar lo que se guarda de mí',
@@ -37,6 +37,6 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.sure.yes': 'Borrarlo ahora',
   'privacy.sure.no': 'Conservarlo',
   'privacy.deleted':
-    'Borrado: {checks, plural, one {# comprobación} other {# comprobaciones}}, {drafts, plural, one {# pregunta pendiente} other {# preguntas pendientes}}, {counted, plural, one {# registro contado} other {# registros contados}} y tu nombre junto a {decisions, plural, one {# decisión} other {# decisiones}}.',
+    'Borrado: {checks, plural, one {# comprobación} other {# comprobaciones}}, {drafts, plural, one {# pregunta pendiente} other {# preguntas pendientes}}, {counted, plural, one {# entrada contada} other {# entradas contadas}} y tu nombre junto a {decisions, plural, one {# decisión} other {# decisiones}}.',
   'finding.somebody': '(nombre borrado)',
 }

@@ -30,7 +30,7 @@ export const problems: InWordsOf<typeof english> = {
   'problem.unit-does-not-fit': '{at}: «{name}» se da en {wanted}, no en {unit}. Conviértelo, o corrige la unidad.',
   'problem.not-a-number': '{at}: «{name}» necesita un número a secas.',
   'problem.out-of-range':
-    '{at}: {value, number} {unit} no puede ser para «{name}»: tiene que estar entre {least, number} y {most, number} {unit}. Mídelo o léelo otra vez.',
+    '{at}: {value, number} {unit} no puede ser para «{name}»: tiene que estar entre {least, number} y {most, number} {unit}. Mídelo otra vez, o vuelve a leerlo.',
   'problem.cannot-be-drawn':
     '{at}: con {name}: {value} no se puede dibujar la imagen. Escribe uno de estos: {allowed}.',
   'problem.no-cases':

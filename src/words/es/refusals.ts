@@ -4,13 +4,12 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { refusals as english } from '../en/refusals.ts'
 
 export const refusals: InWordsOf<typeof english> = {
-  'refusal.not-yours': 'Solo puede responder quien lleva esta comprobación. Empieza la tuya con /comprobar iniciar.',
+  'refusal.not-yours': 'Solo puede responder quien tiene esta comprobación. Empieza la tuya con /comprobar iniciar.',
   'refusal.gone': 'Esta comprobación ya no se guarda. Empieza una nueva con /comprobar iniciar.',
   'refusal.expired':
     'Esta comprobación lleva dos semanas sin tocarse y ha caducado. Empieza una nueva con /comprobar iniciar.',
   'refusal.closed': 'Esta comprobación está cerrada. Empieza una nueva con /comprobar iniciar.',
-  'refusal.changed-meanwhile':
-    'Alguien ha sido más rápido. Tú no has cambiado nada. Mira cómo está ahora y decide entonces.',
+  'refusal.changed-meanwhile': 'Alguien fue más rápido. Tú no cambiaste nada. Mira cómo está ahora y decide entonces.',
   'refusal.not-now':
     'Eso no se puede hacer en este paso. Usa los botones del último mensaje, o /comprobar seguir para ver por dónde vas.',
   'refusal.another-question': 'La comprobación está ahora en otra pregunta. Mírala con /comprobar seguir.',
@@ -23,7 +22,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.too-many-cells':
     'Una comprobación puede valer para entre 1 y {most, number} celdas, no para {cells, number}.',
   'refusal.too-many-today':
-    'Has empezado {most, number} comprobaciones en un día, y no se guardan más de una persona. Sigue con una de ellas o empieza la siguiente mañana. Hasta entonces, no uses una celda de la que no estés seguro.',
+    'Has empezado {most, number} comprobaciones en un día, y no se guardan más de una persona. Sigue con una de ellas o empieza la siguiente mañana. Hasta entonces, ante la duda, no uses una celda.',
   'refusal.too-many-open':
     'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
   'refusal.unknown-family': 'Aquí no hay ninguna familia «{name}». Elige una de la lista, o déjalo vacío.',
@@ -42,30 +41,30 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.unit-does-not-fit': '{field}: «{unit}» no encaja aquí. Usa una de estas: {accepted}.',
   'typed.ambiguous':
     '{field}: puede querer decir {readings}. Escríbelo otra vez con su unidad y sin separador de miles.',
-  'typed.negative': '{field}: no puede ser menor que cero. Mira el signo.',
+  'typed.negative': '{field}: no puede ser menor que cero. Revisa el signo.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
   'trouble.unreadable':
-    'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se ha cambiado ni perdido nada. Da a alguien de moderación esta referencia: {reference}; quien se encarga del bot encuentra la causa en su registro.',
+    'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se cambió ni se perdió nada. Da a alguien de moderación esta referencia: {reference}; quien lleva el bot encuentra la causa en su registro.',
   'trouble.try-again':
-    'Algo no ha funcionado de este lado. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+    'Algo falló en el bot. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
   'refusal.bot-not-here':
-    'No soy miembro de este servidor, así que no puedo guardar su configuración ni escribir aquí. Quien pueda gestionarlo puede invitarme: <{link}>',
+    'El bot no es miembro de este servidor, así que no puede guardar su configuración ni escribir aquí. Quien pueda gestionar el servidor puede invitarlo: <{link}>',
   'refusal.not-moderator':
     'Eso solo puede verlo o hacerlo la moderación de este servidor. Si eres parte de ella, pide a quien configuró el bot que nombre tu rol.',
   'refusal.no-release':
     'Aún no hay ningún informe. El primero llega cuando acaba una semana en la que se contó una comprobación terminada.',
   'refusal.nothing-counted':
-    'Este servidor no hace contar sus comprobaciones, así que no hay nada que mostrar. Quien lo administra puede activarlo con /configurar.',
+    'Este servidor no cuenta sus comprobaciones, así que no hay nada que mostrar. Quien puede gestionarlo puede activarlo con /configurar.',
   'refusal.not-pooling':
-    'Solo los servidores que juntan sus números ven los comunes. Quien puede administrar este servidor puede activarlo con /configurar.',
+    'Solo los servidores que suman sus números ven los comunes. Quien puede gestionar este servidor puede activarlo con /configurar.',
   'refusal.small-pool':
-    'Hasta ahora juntan sus números menos de {least, plural, other {# servidores}}, y de dos cada uno podría deducir los del otro. Se muestra en cuanto sean {least}.',
+    'Hasta ahora suman sus números menos de {least, plural, other {# servidores}}, y de dos cada uno podría deducir los del otro. Se muestra en cuanto sean {least}.',
   'refusal.damaged-release':
     'Este informe está dañado. Díselo a quien lleva el bot; puede que una copia de seguridad lo tenga entero.',
   'refusal.no-finding': 'Esto ya no se guarda. Lo último está en /tendencias.',
   'refusal.long-warning':
-    'Este aviso tiene {length, number} caracteres, y encima de la precaución caben como mucho {most, number}. No se publicó nada. Acórtalo y publícalo otra vez.',
+    'Este aviso tiene {length, number} caracteres, y encima de la advertencia de seguridad caben como mucho {most, number}. No se publicó nada. Acórtalo y publícalo otra vez.',
   'refusal.may-not-post': 'En ese canal tú no puedes escribir. Elige uno en el que puedas.',
   'refusal.nothing-to-change': 'Esa pregunta aún no tiene respuesta, así que no hay nada que cambiar.',
 }

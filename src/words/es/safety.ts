@@ -25,7 +25,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Solo si te lo indican: usa guantes y protección para los ojos, sácala fuera, lejos de los edificios, y ponla sola en algo que no pueda arder. No la vuelvas a meter en casa.',
   'safety.quiet.sign':
-    'Está fría y no hace nada, y siempre fue así, pero algo va mal: una abolladura, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja, o puede ser falsa',
+    'Está fría y no hace nada, y siempre fue así, pero algo va mal: una abolladura, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja, o puede ser falsificada',
   'safety.quiet': 'No la uses, no la cargues, no la pruebes y no la lleves encima.',
   'safety.quiet.keep':
     'Tapa los dos extremos con cinta aislante y guárdala sola en un recipiente que no pueda arder, fuera de casa si puedes, lejos de donde duerme la gente.',
@@ -34,5 +34,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si se calienta, sisea, huele, echa humo, se hincha o pierde líquido: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios: lava la piel con agua y jabón, enjuaga los ojos con los párpados abiertos, al menos 15 minutos cada cosa. Quítate las lentes de contacto y la ropa que haya tocado. Algo en los ojos, vapores respirados, algo tragado: aire fresco y ayuda médica enseguida.',
+    'Primeros auxilios: lava la piel con agua y jabón, enjuaga los ojos con los párpados abiertos, al menos 15 minutos cada cosa. Quítate las lentes de contacto y la ropa que haya tocado el líquido. Si algo entró en los ojos, si respiraste vapores o si tragaste algo: aire fresco y ayuda médica enseguida.',
 }

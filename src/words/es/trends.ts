@@ -5,48 +5,48 @@ import type { trends as english } from '../en/trends.ts'
 
 export const trends: InWordsOf<typeof english> = {
   'counts.outcome':
-    'Cuando esta comprobación termine, se contarán sin tu nombre su resultado, sus respuestas y los puntos que no pasó. La moderación solo ve números que valen por cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
+    'Cuando esta comprobación termine, se contarán sin tu nombre su resultado, sus respuestas y los puntos que no pasó. La moderación solo ve números que corresponden a cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
   'counts.declined': 'Esta comprobación no se cuenta.',
   'command.check.counting': 'Mira qué se cuenta de tus comprobaciones, y di si se cuentan',
   'counting.title': 'Qué se cuenta de tus comprobaciones',
   'counting.what':
-    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en tramos gruesos, los puntos que no pasó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
+    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no pasó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
   'counting.now.out': 'Tus comprobaciones se cuentan.',
   'counting.now.in': 'Tus comprobaciones no se cuentan.',
   'counting.out': 'No contar las mías',
   'counting.in': 'Volver a contar las mías',
   'counting.forget': 'Borrar lo contado de las mías',
   'counting.forgotten':
-    '{count, plural, =0 {De este trimestre no se guarda nada tuyo.} one {Se borró # registro tuyo.} other {Se borraron # registros tuyos.}} Lo que guardaron trimestres anteriores no lleva a nadie, tampoco a ti.',
+    '{count, plural, =0 {De este trimestre no se guarda nada tuyo.} one {Se borró # entrada tuya.} other {Se borraron # entradas tuyas.}} Lo que guardaron trimestres anteriores no permite reconocer a nadie, tampoco a ti.',
   'counting.published':
     'Borrar cambia los números que vendrán. Los ya publicados se quedan: uno que bajara en uno te señalaría a ti.',
   'button.leave-nothing': 'No contarla',
   'trends.title': 'Comprobaciones contadas hasta el {days}',
-  'trends.title.pool': 'Comprobaciones contadas en todos los servidores que juntan sus números, hasta el {days}',
+  'trends.title.pool': 'Comprobaciones contadas en todos los servidores que suman sus números, hasta el {days}',
   'trends.checks':
     '{checks, plural, =0 {De momento, comprobaciones de menos de cinco personas por cada tipo de celda: aún no hay nada que mostrar.} one {# comprobación hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.} other {# comprobaciones hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.}}',
   'trends.verdict.danger': 'Peligro',
   'trends.verdict.ruled-out': 'Descartada',
   'trends.verdict.doubtful': 'Dudosa',
-  'trends.verdict.open': 'Abierta',
+  'trends.verdict.open': 'Sin aclarar',
   'trends.verdict.nothing-found': 'No se encontró nada',
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}} ({share, number, percent}; podría ser de {low, number, percent} a {high, number, percent})',
-  'trends.weeks': 'Comprobaciones no pasadas, nuevas cada semana',
+  'trends.weeks': 'Comprobaciones con mal resultado, nuevas cada semana',
   'trends.weeks.failed': 'Peligro, descartada o dudosa; algunas de semanas anteriores',
   'trends.weeks.alarm': 'Se notó un aumento',
   'trends.weeks.withheld': 'Sin informe',
   'trends.fives':
-    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Solo describen a quienes comprobaron aquí, no el mercado.',
+    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Solo describen a quienes comprobaron aquí, no el mercado.',
   'trends.fives.pool':
-    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que vale por menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que juntan sus números, nunca en cuál, y nada del mercado.',
+    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que suman sus números, nunca en cuál, y nada del mercado.',
   'trends.verdicts': 'Resultados',
   'trends.families': 'Tipos de celda',
-  'trends.families.none': 'Ningún tipo de celda ha sido comprobado aún por cinco personas.',
+  'trends.families.none': 'Aún no hay ningún tipo de celda comprobado por cinco personas.',
   'trends.rises': 'En aumento',
   'trends.noticeable':
-    'Qué podría notarse aquí: con unas {checks, plural, one {# comprobación} other {# comprobaciones}} por semana, {more, number} no pasadas más por semana en un tipo de celda se encuentran en {weeks, number} semanas en 9 de cada 10 casos (simulado). Un aumento menor puede pasar sin que se note.',
+    'Qué podría notarse aquí: con unas {checks, plural, one {# comprobación} other {# comprobaciones}} por semana, {more, number} más con mal resultado por semana en un tipo de celda se encuentran en {weeks, number} semanas en 9 de cada 10 casos (simulado). Un aumento menor puede pasar sin que se note.',
   'trends.rises.none': 'Ningún aumento más allá de lo normal.',
   'trends.rises.too-early': 'Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
   'trends.rise':
@@ -54,7 +54,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rise.rule':
     '{family}: un defecto aparece más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los defectos} other {}}): {rule}',
   'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
-  'trends.spike': '{family}: comprobaciones no pasadas',
+  'trends.spike': '{family}: comprobaciones con mal resultado',
   'trends.spike.rule': '{family}: {rule}',
   'trends.patterns': 'Defectos que aparecen juntos',
   'trends.patterns.none': 'Ningún defecto ni respuesta se ha vuelto más frecuente en conjunto.',
@@ -74,8 +74,8 @@ export const trends: InWordsOf<typeof english> = {
   'trends.export.json': 'Esta semana en JSON',
   'trends.export.schema': 'Qué significa el JSON',
   'trends.exported':
-    'Los informes tal como quedaron fijados, con los códigos de los paquetes de reglas. Una línea por semana y cosa.',
-  'trends.exported.json': 'El informe tal como quedó fijado, con los códigos de los paquetes de reglas.',
+    'Los informes tal como se guardaron, con los códigos de los paquetes de reglas. Una línea por semana y cosa.',
+  'trends.exported.json': 'El informe tal como se guardó, con los códigos de los paquetes de reglas.',
   'trends.exported.schema': 'Un JSON Schema: cada campo de la exportación JSON, con lo que significa.',
   'trends.exported.columns':
     'Columnas: **week**, una semana ISO · **what**: all (todas), family (familia), verdict (resultado), rule (un punto no pasado), bought (comprada), rise (aumento), spike (solo esa semana), pattern-recent (las últimas 8 semanas), pattern-earlier (el año anterior) · **family** y **name**: identificadores de los paquetes de reglas, vacíos donde se trata de todas · **checks**: al menos tantas, de cinco en cinco, desde la primera semana · **more**: nuevas en esa semana · **of**, **share**, **low**, **high**: proporción entre tantas comprobaciones, con su intervalo del 95 % · **noticed**: la semana en que se notó un aumento · **stands-out**: yes donde destaca entre todo lo vigilado.',
@@ -87,7 +87,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.view.families': 'Tipos de celda',
   'trends.view.rises': 'Aumentos',
   'trends.view.patterns': 'Patrones',
-  'trends.to.pool': 'Números de todos juntos',
+  'trends.to.pool': 'Números de todos los servidores',
   'trends.to.release': 'Solo este servidor',
   quoted: '«{text}»',
 }
