@@ -7,9 +7,12 @@ const thousands: Readonly<Record<string, RegExp>> = {
   es: /(?<=\d)[\u00a0\u202f ](?=\d{3}\b)/g,
 }
 
+/** A formula and a telephone number, written alike in every language. */
+const alike = /LiFePO4|0808 223 1133/g
+
 /** The figures in a text, each once, written alike: 3,500 and 3.5 in English are 3.500 and 3,5 in German. */
 export const figuresIn = (language: string, text: string): string[] => {
-  const plain = text.replace(thousands[language] as RegExp, '').replaceAll('LiFePO4', '')
+  const plain = text.replace(alike, '').replace(thousands[language] as RegExp, '')
   return [...new Set((plain.match(/\d+(?:[.,]\d+)?/g) ?? []).map(figure => figure.replace(',', '.')))].sort()
 }
 
