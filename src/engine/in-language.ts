@@ -35,8 +35,20 @@ function translate(program: Program, language: string): Program {
     family: program.family && tellFamily(program.family, foreign, language),
     questions,
     rules,
+    sources: { ...program.sources, ...Object.fromEntries(foreign.map(pack => [pack.id, tellSources(pack, language)])) },
     enough: program.enough.map(rule => told.get(rule.id) ?? rule),
   }
+}
+
+/** Published sources under the name they have in `language`; the others keep their own text, which no finding shows. */
+function tellSources(pack: Pack, language: string): Pack['sources'] {
+  const told = pack.words[language]?.sources ?? {}
+  return Object.fromEntries(
+    Object.entries(pack.sources).map(([id, source]) => {
+      const text = source.kind === 'published' ? told[id] : undefined
+      return [id, text === undefined ? source : { ...source, text }]
+    }),
+  )
 }
 
 type Teller = ((translated: string | undefined, own: string) => string) & { readonly words: PackWords | undefined }

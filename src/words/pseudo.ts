@@ -53,6 +53,9 @@ export function inPseudo(pack: Pack): Pack {
     families: Object.fromEntries(
       pack.families.flatMap(({ id, about }) => (about === undefined ? [] : [[id, bracketed(about)]])),
     ),
+    sources: Object.fromEntries(
+      Object.entries(pack.sources).map(([id, { text }]) => [id, bracketed(text.split(/[:;] /)[0] ?? '')]),
+    ),
   }
   return { ...pack, words: { ...pack.words, [language]: words } }
 }

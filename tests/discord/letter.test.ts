@@ -14,7 +14,7 @@ import { finished, heron, letterOf, odd, pick, programs } from './finished-scree
 /** Words that accuse a person or judge a cell; a letter of facts has none of them. */
 const accusing: Readonly<Record<string, RegExp>> = {
   en: /\b(fak\w+|counterfeit\w*|fraud\w*|scam\w*|cheat\w*|forg\w+|decei\w+|liar|lied|lies|criminal\w*|illegal\w*|st[eo]l\w+|thie\w+|genuine|authentic|ruled out|doubtful|you sold)\b/i,
-  de: /(?<!\p{L})(gefälsch\p{L}*|fälsch\p{L}*|betr[uü]g\p{L}*|schwind\p{L}*|l[uü]g\p{L}*|krimin\p{L}*|illegal\p{L}*|gestohl\p{L}*|dieb\p{L}*|unecht\p{L}*|echt\p{L}*|plagiat\p{L}*|ausgeschlossen|zweifelhaft:)(?!\p{L})/iu,
+  de: /(?<!\p{L})(gefälsch\p{L}*|fälsch\p{L}*|betr[uü]g\p{L}*|schwind\p{L}*|l[uü]g\p{L}*|krimin\p{L}*|illegal\p{L}*|gestohl\p{L}*|dieb\p{L}*|unecht\p{L}*|echt\p{L}*|plagiat\p{L}*|ausgeschlossen|widerlegt|zweifelhaft:)(?!\p{L})/iu,
   es: /(?<!\p{L})(fals\p{L}+|fraud\p{L}*|estaf\p{L}*|enga[ñn]\p{L}*|mentir\p{L}*|delit\p{L}*|ilegal\p{L}*|rob\p{L}+|ladr\p{L}+|auténtic\p{L}*|timo|descartad\p{L}*)(?!\p{L})/iu,
 }
 /** What every letter says, whatever was found: not posted back, no return, where the cell goes, that papers are asked for. */
@@ -31,7 +31,7 @@ const wanted: Readonly<Record<string, readonly RegExp[]>> = {
     /gefährlich und kann verboten sein/,
     /ohne dass die Zelle zurück/,
     /Lithiumzellen annimmt/,
-    /UN 38\.3/,
+    /UN-38\.3/,
   ],
   es: [
     /No envío la celda de vuelta/,

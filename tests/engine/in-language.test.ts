@@ -87,8 +87,15 @@ describe('texts', () => {
     questions: { [lanternPack.questions[0]?.id ?? '']: { ask: 'Auf Deutsch?', options: {} } },
     rules: { [lanternPack.rules[0]?.id ?? '']: 'Auf Deutsch.' },
     families: {},
+    sources: { office: 'Ein Amt, 2021' },
   }
-  const program = programOf([{ ...lanternPack, words: { de: words } }], 'lamp')
+  const published: Pack['sources'][string] = { kind: 'published', text: 'An office, 2021: leave it.', seen: 'text' }
+  const pack: Pack = {
+    ...lanternPack,
+    sources: { ...lanternPack.sources, office: published },
+    rules: lanternPack.rules.map((rule, i) => (i === 0 ? { ...rule, source: ['office', 's'] } : rule)),
+  }
+  const program = programOf([{ ...pack, words: { de: words } }], 'lamp')
   const [question] = lanternPack.questions
 
   test('are the translated ones where there are some, and the own ones, marked, where there are none', () => {
@@ -100,6 +107,14 @@ describe('texts', () => {
     expect(told.rules[0]?.says).toBe('Auf Deutsch.')
     expect(told.rules[1]?.says).toBe(`[en] ${program.rules[1]?.says}`)
     for (const rule of told.enough) expect(told.rules).toContain(rule)
+  })
+
+  test('name a published source as that language does, and are incomplete where a reason would name it in another', () => {
+    expect(inLanguage(program, 'de').sources[pack.id]?.['office']?.text).toBe('Ein Amt, 2021')
+    expect(inLanguage(program, 'es').sources[pack.id]?.['office']).toEqual(published)
+    expect(missingWords(pack, words)).not.toContain('sources.office')
+    expect(missingWords(pack, { ...words, sources: {} })).toContain('sources.office')
+    expect(missingWords(lanternPack, { ...words, sources: {} })).not.toContain('sources.s')
   })
 
   test('are left alone in the pack’s own language, and the program is the same one every time', () => {
@@ -124,6 +139,7 @@ describe('words that do not fit their pack', () => {
     ['an option that is not there', { questions: { [known]: { options: { nope: 'x' } } } }, /no option “nope”/],
     ['a rule that is not there', { rules: { nope: 'x' } }, /no rule “nope”/],
     ['a family that is not there', { families: { nope: 'x' } }, /no family “nope”/],
+    ['a source that is not there', { sources: { nope: 'x' } }, /no source “nope”/],
     ['a key that is not there', { question: {} }, /nothing here is called “question”/],
     ['a label that is too long', { questions: { [known]: { options: { a: 'x'.repeat(81) } } } }, /80/],
     ['no text', { rules: { [lanternPack.rules[0]?.id ?? '']: '' } }, /./],

@@ -168,7 +168,7 @@ test('an entry without a translation falls back to English, and says so', async 
   const bare = await openRoom(services => ({ ...services, answers: async () => openBook(entries) }))
   const seen = text(messageOf(await bare.standIn.as('Ilse').run('ask', { question: 'dented' })))
   expect(seen).toMatch(/### My cell has a dent/)
-  expect(seen).toMatch(/Noch niemand hat diese Antwort in deine Sprache übertragen/)
+  expect(seen).toMatch(/Diese Antwort hat noch niemand in deine Sprache übersetzt/)
   expect(seen).toMatch(/benutze die Zelle nicht/)
   const [first] = await bare.standIn.as('Ilse').suggest('ask', { name: 'question', value: 'dent' })
   expect(first?.name).toMatch(/\(auf Englisch\)$/)

@@ -1,7 +1,7 @@
 // The shipped packs in every language: nothing missing, no figure changed, no "do not" lost.
 import { describe, expect, test } from 'vitest'
 import type { Pack, PackWords } from '../../src/engine/pack/pack.ts'
-import { missingWords } from '../../src/engine/pack/read-words.ts'
+import { missingWords, namedSources } from '../../src/engine/pack/read-words.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { german } from '../../src/words/de/german.ts'
@@ -44,6 +44,14 @@ describe.each(all)('%s in %s', (_, language, pack) => {
   test('has every figure of the original, and no other', () => {
     const differ = told.filter(([, own, said]) => figuresIn('en', own).join() !== figuresIn(language, said).join())
     expect(differ).toEqual([])
+  })
+
+  test('names each published source that a reason can name, with no figure that the source does not have', () => {
+    for (const id of namedSources(pack)) {
+      const own = figuresIn('en', pack.sources[id]?.text ?? '')
+      expect(own, id).toEqual(expect.arrayContaining(figuresIn(language, words.sources[id] ?? '')))
+      expect(words.sources[id], id).not.toMatch(foreignQuotes[language] as RegExp)
+    }
   })
 
   test('says no, never and nothing where the original does', () => {

@@ -100,6 +100,8 @@ export type PackWords = {
   >
   readonly rules: Readonly<Record<RuleId, string>>
   readonly families: Readonly<Record<FamilyId, string>>
+  /** What published sources are called. */
+  readonly sources: Readonly<Record<string, string>>
 }
 
 export type Pack = {

@@ -12,12 +12,13 @@ export type WordsReading =
 export function readWords(raw: unknown, pack: Pack): WordsReading {
   const shape = packWordsSchema.safeParse(raw ?? {})
   if (!shape.success) return { ok: false, problems: shapeProblems(shape.error) }
-  const { questions, rules, families } = shape.data
+  const { questions, rules, families, sources } = shape.data
   const problems: PackProblem[] = []
   const known = (list: readonly { readonly id: string }[]) => list.map(one => one.id)
   findUnknown('questions', 'question', Object.keys(questions), known(pack.questions), problems)
   findUnknown('rules', 'rule', Object.keys(rules), known(pack.rules), problems)
   findUnknown('families', 'family', Object.keys(families), known(pack.families), problems)
+  findUnknown('sources', 'source', Object.keys(sources), Object.keys(pack.sources), problems)
   for (const question of pack.questions) {
     const told = Object.keys(questions[question.id]?.options ?? {})
     if (question.answer.kind === 'options')
@@ -27,14 +28,14 @@ export function readWords(raw: unknown, pack: Pack): WordsReading {
   }
   if (problems.length > 0) return { ok: false, problems }
   const read = Object.entries(questions).map(([id, question]) => [id, readQuestionWords(question)])
-  return { ok: true, words: { questions: Object.fromEntries(read), rules, families } }
+  return { ok: true, words: { questions: Object.fromEntries(read), rules, families, sources } }
 }
 
 /** Two files of one language together; a text that both have is a problem. */
 export function joinWords(before: PackWords | undefined, words: PackWords): WordsReading {
   if (!before) return { ok: true, words }
   const problems: PackProblem[] = []
-  const join = <T>(key: 'questions' | 'rules' | 'families', what: string, one: T, other: T): T => {
+  const join = <T>(key: 'questions' | 'rules' | 'families' | 'sources', what: string, one: T, other: T): T => {
     for (const name of Object.keys(other as object))
       if (name in (one as object)) problems.push({ code: 'duplicate', at: key, what, name })
     return { ...one, ...other }
@@ -43,6 +44,7 @@ export function joinWords(before: PackWords | undefined, words: PackWords): Word
     questions: join('questions', 'question', before.questions, words.questions),
     rules: join('rules', 'rule', before.rules, words.rules),
     families: join('families', 'family', before.families, words.families),
+    sources: join('sources', 'source', before.sources, words.sources),
   }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, words: joined }
 }
@@ -67,7 +69,16 @@ export function missingWords(pack: Pack, words: PackWords): string[] {
     ...pack.families
       .filter(family => family.about !== undefined && words.families[family.id] === undefined)
       .map(family => `families.${family.id}`),
+    ...namedSources(pack)
+      .filter(id => words.sources[id] === undefined)
+      .map(id => `sources.${id}`),
   ]
+}
+
+/** The published sources that findings name: the first one of each rule. */
+export function namedSources(pack: Pack): string[] {
+  const first = pack.rules.flatMap(rule => rule.source.find(id => pack.sources[id] !== undefined) ?? [])
+  return [...new Set(first)].filter(id => pack.sources[id]?.kind === 'published')
 }
 
 function missingOf(question: Question, words: PackWords['questions'][string] | undefined): string[] {

@@ -210,7 +210,7 @@ export const partSchema = packSchema.pick({ sources: true, questions: true, rule
 
 const optionWords = z.union([words(80), z.strictObject({ label: words(80), hint: words(100).optional() })])
 
-/** A pack's texts in another language (`words/de.yaml`), by id; sources and the names of families stay as they are. */
+/** A pack's texts in another language (`words/de.yaml`), by id; the names of families stay as they are. */
 export const packWordsSchema = z.strictObject({
   questions: z
     .record(
@@ -224,6 +224,10 @@ export const packWordsSchema = z.strictObject({
     .default({}),
   rules: z.record(id, words(400)).default({}).describe('What each rule says when it fires.'),
   families: z.record(id, words(300)).default({}).describe('What is said about each family.'),
+  sources: z
+    .record(id, words(120))
+    .default({})
+    .describe('What each published source is called: who wrote it, and when.'),
 })
 
 const caseAnswer = z.union([

@@ -123,6 +123,7 @@ function wordsOf(facts: Facts, base: Pack, rules: readonly RuleDraft[]): Record<
     questions: {},
     rules: Object.fromEntries(rules.map(rule => [rule.id, cut(rule.says[language])])),
     families: { [facts.identity.id]: about[language] },
+    sources: {},
   })
   return { de: inLanguage('de'), es: inLanguage('es') }
 }
