@@ -25,7 +25,7 @@ export const check: InWordsOf<typeof english> = {
     'Nie unbeaufsichtigt. Nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Hör bei 60 °C auf, und bei jedem Geruch, Zischen oder Aufblähen.',
   'consent.unwrap.title': 'Hast du schon einmal eine Hülle oder einen Isolierring angehoben?',
   'consent.unwrap.text':
-    'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, sag Nein. Die Prüfung geht auch ohne das weiter. Und eine Zelle, bei der du dir nicht sicher sein kannst, benutzt du nicht.',
+    'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, sag Nein. Die Prüfung geht auch ohne das weiter. Benutze keine Zelle, bei der du dir nicht sicher sein kannst.',
   'consent.unwrap.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.unwrap.no': 'Nein, ohne das weitermachen',
   'consent.bench.title': 'Hast du schon einmal einzelne Zellen mit der richtigen Ausrüstung unter Last gemessen?',
@@ -101,11 +101,11 @@ export const check: InWordsOf<typeof english> = {
   'where.left':
     '{way}: {answered, plural, =0 {noch nichts beantwortet} other {# beantwortet}}, {left, plural, one {höchstens noch # Frage} other {höchstens noch # Fragen}}',
   'where.decided':
-    '{verdict} {left, plural, one {Noch # Frage kann} other {Noch bis zu # Fragen können}} es nur schlimmer machen.',
+    '{verdict} {left, plural, one {# Frage ist noch offen. Sie kann} other {Bis zu # Fragen sind noch offen. Sie können}} das Ergebnis nur schlimmer machen.',
   'again.title': 'Sieh noch einmal hin: {question}',
   'again.why':
-    'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und drücke dann, was du jetzt siehst.',
-  'again.ten-times': 'Getippt war {value}. Sind es nicht {other}? Zähl die Ziffern.',
+    'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und drück dann, was du jetzt siehst.',
+  'again.ten-times': 'Du hast {value} eingetippt. Sind es nicht {other}? Zähl die Ziffern.',
   'again.measure': 'Noch einmal messen und eintippen',
   'again.still': 'Weiterhin {label}',
   'again.rather': 'Nein, eher {label}',

@@ -15,7 +15,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.open.means':
     'Nichts widerlegt die Zelle, und nichts kann sie bestätigen: Was geprüft wurde, reicht nicht, um mehr zu sagen.',
   'verdict.nothing-found.means':
-    'Jeder Prüfpunkt, der für ihre Modellreihe aufgeführt ist, wurde beantwortet und erfüllt. Gute Fälschungen bestehen sie alle; keine Prüfung von außen kann eine Zelle beweisen.',
+    'Jeder Prüfpunkt, der für ihre Modellreihe aufgeführt ist, wurde beantwortet und erfüllt. Gute Fälschungen bestehen sie alle; keine Prüfung von außen kann beweisen, dass eine Zelle echt ist.',
   'kind.counterfeit': 'eine Fälschung',
   'kind.another-cell': 'eine andere Zelle unter der Hülle',
   'kind.salvaged': 'eine gebrauchte Zelle, die als neu verkauft wurde',
