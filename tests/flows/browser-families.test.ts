@@ -72,7 +72,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     await look()
     const built = await changing(page, async () => {
       await card(page).getByText(german('families.built.choose')).click()
-      await card(page).locator('.menu .choice', { hasText: 'zwei Dellen, drei Beine' }).first().click()
+      await card(page).locator('.menu .choice', { hasText: 'zwei Vertiefungen, drei Stege' }).first().click()
     })
     pressed += 2
     expect(built).toContain(german('families.tells.must'))

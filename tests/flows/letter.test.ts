@@ -101,7 +101,7 @@ test('only the holder can, only of a finished check, and only while it is open',
   ] as const) {
     const id = encodeLetter(act)
     const posted = await postButton(room.standIn, id)
-    expect(text(messageOf(await ilse().click(posted, id)))).toMatch(/in der Hand hat/)
+    expect(text(messageOf(await ilse().click(posted, id)))).toMatch(/gerade hat/)
   }
   const id = encodeLetter({ is: 'write', check })
   await correctLast(wren(), verdict)
