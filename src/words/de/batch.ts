@@ -3,13 +3,13 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { batch as english } from '../en/batch.ts'
 
 export const batch: InWordsOf<typeof english> = {
-  'command.batch': 'Sehen, ob zusammen gekaufte Zellen nach ihrem Gewicht ein Los sein können',
+  'command.batch': 'Sehen, ob zusammen gekaufte Zellen nach ihrem Gewicht aus einer Charge stammen können',
   'command.batch.figures': 'Für jede Zelle eine Zahl, etwa 45,1; 45,3; 45,2 g',
   'command.batch.quantity': 'Was die Zahlen sind; leer lassen für Gewichte',
   'batch.of.mass': 'Gewichte, in Gramm',
   'batch.of.capacity': 'Gemessene Kapazitäten neuer Zellen, in mAh',
   'batch.start': 'Eine dieser Zellen prüfen',
-  'batch.problem.not-positive': 'Null ist kein Messwert. Tipp für jede Zelle, was die Anzeige gezeigt hat.',
+  'batch.problem.not-positive': 'Null ist kein Messwert. Tipp für jede Zelle ein, was die Anzeige gezeigt hat.',
   'batch.title':
     'Was {count, number} zusammen gekaufte Zellen nach {quantity, select, mass {ihrem Gewicht} other {ihrer Kapazität}} zeigen',
   'batch.figures':

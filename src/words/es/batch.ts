@@ -9,7 +9,7 @@ export const batch: InWordsOf<typeof english> = {
   'batch.of.mass': 'Pesos, en gramos',
   'batch.of.capacity': 'Capacidades medidas de celdas nuevas, en mAh',
   'batch.start': 'Comprobar una de estas celdas',
-  'batch.problem.not-positive': 'Cero no es una medida. Escribe lo que marcó la pantalla con cada celda.',
+  'batch.problem.not-positive': 'Cero no es una medición. Escribe lo que marcó la pantalla con cada celda.',
   'batch.title':
     'Lo que muestran {count, number} celdas compradas juntas por su {quantity, select, mass {peso} other {capacidad}}',
   'batch.figures':
