@@ -56,7 +56,7 @@ describe('/batch', () => {
 
   test('German reads a comma as the mark of decimals', async () => {
     const seen = text(await messageOf(await room.standIn.as('Ilse').run('batch', { figures: '45,1; 45,3; 45,2 g' })))
-    expect(seen).toMatch(/Zellen eines Loses/)
+    expect(seen).toMatch(/Zellen einer Charge/)
   })
 })
 
