@@ -5,6 +5,7 @@ import { benchClosings } from './closings.ts'
 import { benchJudging } from './judging.ts'
 import { keep, worseThanKept } from './kept.ts'
 import { benchLogClicks } from './log-clicks.ts'
+import { benchMemory } from './memory.ts'
 import { tooNoisy, waitedShare } from './noise.ts'
 import { benchPictures } from './pictures.ts'
 import { benchReadings } from './readings.ts'
@@ -20,6 +21,7 @@ const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   'log-clicks': { title: 'Clicks while logs are read', run: benchLogClicks },
   trends: { title: 'Trends', run: benchTrends },
   closings: { title: 'Closing checks', run: benchClosings },
+  memory: { title: 'Memory', run: benchMemory },
   releases: { title: 'Weekly releases', run: benchReleases },
 }
 

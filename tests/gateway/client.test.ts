@@ -3,6 +3,7 @@ import { PermissionFlagsBits } from 'discord.js'
 import { expect, test } from 'vitest'
 import { invitationOf, invitedWith } from '../../src/discord/gateway/invitation.ts'
 import { openClient } from '../../src/discord/gateway/open-client.ts'
+import { ordinaryServer, serverIds } from './ordinary-server.ts'
 import { applicationId, botToken, openSmallGateway, personId, serverId } from './small-gateway.ts'
 
 test('a server that never comes is waited for no longer than two seconds', async () => {
@@ -42,6 +43,28 @@ test('of people, only the bot itself is kept; channels and roles, which rights a
   expect([...(guild?.members.cache.keys() ?? [])]).toEqual([applicationId])
   expect(guild?.channels.cache.size).toBe(1)
   expect(guild?.roles.cache.size).toBe(2)
+  await client.destroy()
+  await discord.close()
+})
+
+test('of ordinary servers nothing is kept that nobody reads, and what is empty is one for all channels', async () => {
+  const discord = await openSmallGateway()
+  discord.serverAs = ordinaryServer
+  discord.servers = serverIds(20).map(id => ({ id, coming: true }))
+  const client = openClient(botToken, discord.api)
+  const ready = new Promise<void>(resolve => client.once('clientReady', () => resolve()))
+  await client.login(botToken)
+  await ready
+  expect(client.guilds.cache.size).toBe(20)
+  const messages = new Set<unknown>()
+  for (const guild of client.guilds.cache.values()) {
+    expect(guild.channels.cache.size).toBe(60)
+    expect(guild.roles.cache.size).toBe(31)
+    for (const { cache } of [guild.emojis, guild.stickers, guild.bans, guild.invites, guild.presences])
+      expect(cache.size).toBe(0)
+    for (const channel of guild.channels.cache.values()) if ('messages' in channel) messages.add(channel.messages.cache)
+  }
+  expect(messages.size).toBe(1)
   await client.destroy()
   await discord.close()
 })

@@ -138,6 +138,28 @@ describe('a bot that is running', () => {
     expect(code).toBe(0)
   })
 
+  test('is stopped: nothing says that a connection was lost', async () => {
+    const bot = startBot(discord.api, data)
+    await bot.ready()
+    bot.signal('SIGTERM')
+    const { code, err } = await bot.ended
+    expect(err).not.toMatch(/disconnected/)
+    expect(code).toBe(0)
+  })
+
+  test('has its connection closed while it starts: it asks once more', async () => {
+    let asked = 0
+    discord.answers.set('GET /gateway/bot', () => {
+      asked += 1
+      return asked === 2 ? 'cut' : undefined
+    })
+    const bot = startBot(discord.api, data)
+    await bot.ready()
+    expect(asked).toBeGreaterThan(2)
+    bot.signal('SIGTERM')
+    expect((await bot.ended).code).toBe(0)
+  })
+
   test('prints the invitation, with the scopes and exactly the permissions it needs', async () => {
     const bot = startBot(discord.api, data)
     await bot.ready()

@@ -22,15 +22,23 @@ export type SmallGateway = {
   readonly asked: Asked[]
   /** The ids of the messages that stand in channels. */
   readonly standing: ReadonlySet<string>
-  /** `METHOD /path` (without /api/v10, tokens as they are) to what is answered; a function is asked each time. */
-  readonly answers: Map<string, Answer | ((asked: Asked) => Answer)>
+  /** `METHOD /path` (without /api/v10, tokens as they are) to what is answered; a function is asked each time. `cut`: the line is closed. */
+  readonly answers: Map<string, Answer | ((asked: Asked) => Answer | 'cut' | undefined)>
   /** What IDENTIFY is answered with instead of READY: a close code. */
   closeWith: number | undefined
   /** Closes whoever wants to resume, again and again. */
   refuseResume: boolean
-  /** Servers that READY names; those that are not `coming` never come. */
+  /** Servers that READY names, each to the shard it belongs to; those that are not `coming` never come. */
   servers: readonly { readonly id: string; readonly coming: boolean }[]
+  /** What comes of a server. */
+  serverAs: (id: string) => Json
   session: { total: number; remaining: number; reset_after: number; max_concurrency: number }
+  /** How many shards it advises. */
+  shards: number
+  /** Every IDENTIFY so far: for which shard of how many, and when, in ms. */
+  readonly identified: { readonly shard: number; readonly of: number; readonly at: number }[]
+  /** How long a group of `max_concurrency` has to wait between two of its own, in ms; earlier ones are sent away as Discord does. */
+  identifyEvery: number
   application: Json
   /** The `Date` of its answers, in ms; the machine's own when undefined. */
   clock: number | undefined
@@ -40,6 +48,7 @@ export type SmallGateway = {
   before: (asked: Asked) => Promise<void> | undefined
   /** Closes the connections there are with this code. */
   drop(code: number): void
+  /** To the shard that the server of `data` belongs to, and without one to the first. */
   send(name: string, data: Json): void
   /** An interaction as Discord sends it; resolves with the first answer. */
   interact(interaction: Json): Promise<Json>
@@ -48,7 +57,7 @@ export type SmallGateway = {
 
 export async function openSmallGateway(): Promise<SmallGateway> {
   const asked: Asked[] = []
-  const sockets = new Set<WebSocket>()
+  const sockets = new Map<WebSocket, ShardOf>()
   let commands: unknown = []
   let sequence = 0
   const nonces = new Map<string, string>()
@@ -68,6 +77,10 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     closeWith: undefined,
     refuseResume: false,
     servers: [{ id: serverId, coming: true }],
+    serverAs: serverOf,
+    shards: 1,
+    identified: [],
+    identifyEvery: 0,
     clock: undefined,
     before: () => undefined,
     session: { total: 1000, remaining: 1000, reset_after: 3_600_000, max_concurrency: 1 },
@@ -80,11 +93,11 @@ export async function openSmallGateway(): Promise<SmallGateway> {
       flags: 0,
     },
     drop: code => {
-      for (const one of sockets) one.close(code)
+      for (const one of sockets.keys()) one.close(code)
     },
     send(name, data) {
-      sequence += 1
-      for (const one of sockets) one.send(JSON.stringify({ op: 0, s: sequence, t: name, d: data }))
+      const server = typeof data['guild_id'] === 'string' ? data['guild_id'] : undefined
+      for (const [socket, shard] of sockets) if (belongs(server, shard)) dispatch(socket, name, data)
     },
     interact(interaction) {
       newId += 1n
@@ -94,13 +107,17 @@ export async function openSmallGateway(): Promise<SmallGateway> {
       return answered
     },
     async close() {
-      for (const one of sockets) one.terminate()
+      for (const one of sockets.keys()) one.terminate()
       ws.close()
       http.closeAllConnections()
       await new Promise<void>(resolve => http.close(() => resolve()))
     },
   }
 
+  const dispatch = (socket: WebSocket, name: string, data: Json) => {
+    sequence += 1
+    socket.send(JSON.stringify({ op: 0, s: sequence, t: name, d: data }))
+  }
   const standard = (one: Asked): Answer => {
     const { method, path, body } = one
     const what = `${method} ${path}`
@@ -108,7 +125,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     if (what === 'GET /gateway/bot')
       return fine({
         url: room.api.replace('http', 'ws').replace('/api', '/gw'),
-        shards: 1,
+        shards: room.shards,
         session_start_limit: room.session,
       })
     if (what === 'GET /applications/@me' || what === 'GET /oauth2/applications/@me') return fine(room.application)
@@ -147,10 +164,12 @@ export async function openSmallGateway(): Promise<SmallGateway> {
     await room.before(one)
     const wanted = request.headers.authorization
     const set = room.answers.get(`${one.method} ${one.path}`)
+    const said = typeof set === 'function' ? set(one) : set
+    if (said === 'cut') return request.socket.destroy()
     const refused = wanted !== undefined && wanted !== `Bot ${botToken}`
     const answer: Answer = refused
       ? { status: 401, body: { code: 0, message: '401: Unauthorized' } }
-      : ((typeof set === 'function' ? set(one) : set) ?? standard(one))
+      : (said ?? standard(one))
     response.writeHead(answer.status, {
       ...(answer.body !== undefined && { 'content-type': 'application/json' }),
       ...(room.clock !== undefined && { date: new Date(room.clock).toUTCString() }),
@@ -160,7 +179,7 @@ export async function openSmallGateway(): Promise<SmallGateway> {
   })
 
   ws.on('connection', socket => {
-    sockets.add(socket)
+    sockets.set(socket, [0, 1])
     socket.on('close', () => sockets.delete(socket))
     socket.send(JSON.stringify({ op: 10, d: { heartbeat_interval: 41_250 }, s: null, t: null }))
     socket.on('message', raw => {
@@ -168,22 +187,31 @@ export async function openSmallGateway(): Promise<SmallGateway> {
       if (op === 1) socket.send(JSON.stringify({ op: 11 }))
       if (op === 6 && room.refuseResume) return socket.close(4000)
       if (op === 6) {
-        room.send('RESUMED', {})
+        dispatch(socket, 'RESUMED', {})
         return resumed.resolve()
       }
       if (op !== 2) return
       if (d['token'] !== botToken) return socket.close(4004)
       if (room.closeWith !== undefined) return socket.close(room.closeWith)
-      room.send('READY', {
+      const shard = (d['shard'] ?? [0, 1]) as ShardOf
+      sockets.set(socket, shard)
+      const group = (of: number) => of % room.session.max_concurrency
+      const at = Date.now()
+      const before = room.identified.findLast(one => group(one.shard) === group(shard[0]))
+      room.identified.push({ shard: shard[0], of: shard[1], at })
+      // "Invalid Session", which may not be resumed.
+      if (before && at - before.at < room.identifyEvery) return socket.send(JSON.stringify({ op: 9, d: false }))
+      const servers = room.servers.filter(({ id }) => belongs(id, shard))
+      dispatch(socket, 'READY', {
         v: 10,
         user: { id: applicationId, username: 'small', discriminator: '0', avatar: null, bot: true },
-        guilds: room.servers.map(({ id }) => ({ id, unavailable: true })),
-        session_id: 'one',
+        guilds: servers.map(({ id }) => ({ id, unavailable: true })),
+        session_id: `session ${shard[0]}`,
         resume_gateway_url: room.api.replace('http', 'ws').replace('/api', '/gw'),
-        shard: d['shard'] ?? [0, 1],
+        shard,
         application: { id: applicationId, flags: 0 },
       })
-      for (const { id, coming } of room.servers) if (coming) room.send('GUILD_CREATE', serverOf(id))
+      for (const { id, coming } of servers) if (coming) dispatch(socket, 'GUILD_CREATE', room.serverAs(id))
     })
   })
 
@@ -191,6 +219,13 @@ export async function openSmallGateway(): Promise<SmallGateway> {
   await once(http, 'listening')
   return Object.assign(room, { api: `http://127.0.0.1:${(http.address() as AddressInfo).port}/api` })
 }
+
+/** A shard's number, and of how many. */
+type ShardOf = readonly [number, number]
+
+/** "Sharding Formula"; what is of no server comes to the first shard. */
+const belongs = (server: string | undefined, [shard, of]: ShardOf): boolean =>
+  (server === undefined ? 0 : Number((BigInt(server) >> 22n) % BigInt(of))) === shard
 
 /** JSON, or the `payload_json` of a form with files. */
 async function bodyOf(request: IncomingMessage): Promise<Json> {

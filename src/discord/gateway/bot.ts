@@ -73,7 +73,12 @@ export async function openBot(
     const ready = new Promise<void>(resolve => {
       client.once(Events.ClientReady, () => resolve())
     })
-    const login = client.login(token).catch(error => Promise.reject(toDiscord(error)))
+    // A connection that Discord has closed while all that was opened is only noticed by the next request.
+    const reach = () => client.rest.get(Routes.gatewayBot())
+    const login = reach()
+      .catch(reach)
+      .then(() => client.login(token))
+      .catch(error => Promise.reject(toDiscord(error)))
     await Promise.race([Promise.all([login, ready]), lost.then(loss => Promise.reject(loss))])
     const bodies = [...manifest.commands, ...manifest.messageCommands].map(command => inEveryLanguage(command))
     const application = client.application?.id ?? ''
@@ -91,6 +96,7 @@ export async function openBot(
         client.removeAllListeners(Events.InteractionCreate)
         client.removeAllListeners(Events.GuildDelete)
         client.removeAllListeners(Events.ThreadCreate)
+        client.removeAllListeners(Events.ShardReconnecting)
         await Promise.allSettled([...running])
         await client.destroy()
       },

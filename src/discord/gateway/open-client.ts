@@ -1,5 +1,12 @@
 // The client of discord.js as the bot needs it: one intent, nobody pinged unasked, and nothing kept in memory that nobody reads.
-import { Client, GatewayIntentBits, type Options as ManagerOptions, Options } from 'discord.js'
+import {
+  type CacheFactory,
+  type CacheWithLimitsOptions,
+  Client,
+  GatewayIntentBits,
+  LimitedCollection,
+  Options,
+} from 'discord.js'
 import { isLongWait } from './long-waits.ts'
 
 /** A server that Discord announces and never sends makes the bot deaf for so long at most, in ms. */
@@ -9,7 +16,7 @@ const waitForServers = 2_000
 const itself = { maxSize: 0, keepOverLimit: (one: { id: string; client: Client }) => one.id === one.client.user?.id }
 
 /** What is kept in memory: servers, channels, roles and permissions, which rights are read from. */
-const kept: Parameters<typeof ManagerOptions.cacheWithLimits>[0] = {
+const kept: CacheWithLimitsOptions = {
   ApplicationCommandManager: 0,
   AutoModerationRuleManager: 0,
   BaseGuildEmojiManager: 0,
@@ -31,6 +38,16 @@ const kept: Parameters<typeof ManagerOptions.cacheWithLimits>[0] = {
   VoiceStateManager: 0,
 }
 
+const keepsNothing = new Set(Object.keys(kept).filter(name => kept[name as keyof typeof kept] === 0))
+
+/** Caches as `kept` has them. One that keeps nothing is the same for all: every channel of every server has several of those. */
+function makeCaches(): CacheFactory {
+  const limited = Options.cacheWithLimits(kept)
+  const nothing = new LimitedCollection<never, never>({ maxSize: 0 })
+  return (...[type, holds, manager]) =>
+    keepsNothing.has(manager.name) || keepsNothing.has(type.name) ? nothing : limited(type, holds, manager)
+}
+
 /** `api`: the REST base, Discord's own by default. */
 export const openClient = (token: string, api?: string): Client => {
   const client = new Client({
@@ -39,7 +56,7 @@ export const openClient = (token: string, api?: string): Client => {
     // As many connections as Discord advises; one up to about 2,500 servers.
     shards: 'auto',
     waitGuildTimeout: waitForServers,
-    makeCache: Options.cacheWithLimits(kept),
+    makeCache: makeCaches(),
     rest: { invalidRequestWarningInterval: 100, rejectOnRateLimit: isLongWait, ...(api && { api }) },
   })
   client.rest.setToken(token)
