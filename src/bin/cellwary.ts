@@ -8,6 +8,7 @@ import { claimCommand } from './cli/claim.ts'
 import { doctorCommand } from './cli/doctor.ts'
 import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
+import { moveCommand } from './cli/move.ts'
 import { pictureCommand } from './cli/picture.ts'
 import { rulesCommand } from './cli/rules.ts'
 import { trendsCommand } from './cli/trends.ts'
@@ -28,6 +29,7 @@ const commands = [
   trendsCommand(),
   pictureCommand(),
   doctorCommand(),
+  moveCommand(),
 ]
 for (const command of commands) program.addCommand(command)
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()

@@ -1,6 +1,8 @@
 // What the environment may say, checked once at start; each mistake is one sentence that names the variable.
 import { readFileSync } from 'node:fs'
 import { z } from 'zod'
+import type { ShardRange } from '../discord/gateway/sharding.ts'
+import { readShards } from './read-shards.ts'
 
 const schema = z.object({
   DISCORD_TOKEN: z.string().trim().min(1).optional(),
@@ -20,6 +22,8 @@ const schema = z.object({
   CELLWARY_FIGURES_PORT: z.coerce.number().int().min(0).max(65535).optional(),
   /** Who may ask there: this machine alone, unless another address of it is named. */
   CELLWARY_FIGURES_HOST: z.string().min(1).default('127.0.0.1'),
+  /** Which connections this process makes of how many, where several processes run one bot: `0-3/16`, `1of4/16`. */
+  CELLWARY_SHARDS: z.string().min(1).optional(),
   /** `off`: questions come without their drawings. */
   CELLWARY_PICTURES: z.enum(['on', 'off']).default('on'),
   /** `on`, for tests: a person whose locale is qps-ploc is spoken to in a made-up language that shows what is hard-coded. */
@@ -42,6 +46,8 @@ export type Config = {
   readonly pictures: boolean
   /** Undefined: no figures are shown. */
   readonly figures: { readonly host: string; readonly port: number } | undefined
+  /** Undefined: this process makes all connections that Discord advises. */
+  readonly shards: ShardRange | undefined
   readonly pseudo: boolean
   readonly fairUse: boolean
   /** Whether the invented families are there; in the practice room they always are. */
@@ -87,6 +93,15 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
         'DATABASE_URL: the practice room, which opens without a token, keeps its invented data in a folder of its own and uses no other database. Leave DATABASE_URL out to practise, or set DISCORD_TOKEN to run the bot.',
       ],
     }
+  const shards = data.CELLWARY_SHARDS === undefined ? undefined : readShards(data.CELLWARY_SHARDS)
+  if (shards?.ok === false) return { ok: false, sentences: [`CELLWARY_SHARDS: ${shards.why}`] }
+  if (shards && shards.range.ids.length < shards.range.count && data.DATABASE_URL === undefined)
+    return {
+      ok: false,
+      sentences: [
+        'CELLWARY_SHARDS: several processes of one bot share one PostgreSQL. Set DATABASE_URL to it, the same in all of them, or leave CELLWARY_SHARDS out.',
+      ],
+    }
   if (token === '')
     return {
       ok: false,
@@ -106,6 +121,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
         data.CELLWARY_FIGURES_PORT === undefined
           ? undefined
           : { host: data.CELLWARY_FIGURES_HOST, port: data.CELLWARY_FIGURES_PORT },
+      shards: shards?.range,
       pseudo: data.CELLWARY_PSEUDO === 'on',
       fairUse: data.CELLWARY_FAIR_USE === 'on',
       demo: data.CELLWARY_DEMO === 'on' || token === undefined,

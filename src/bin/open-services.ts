@@ -6,6 +6,7 @@ import type { Logger } from 'pino'
 import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
 import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
 import type { FamilyFiles } from '../discord/families/family-files.ts'
+import type { Sharding } from '../discord/gateway/sharding.ts'
 import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
 import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
 import type { Pictures } from '../discord/pictures/pictures.ts'
@@ -38,12 +39,15 @@ import type { Tables } from '../stores/tables.ts'
 import { openTraces } from '../stores/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
+import { identifyTurns } from './identify-turns.ts'
 import { openTrends } from './open-trends.ts'
 import { openDatabase, prepareFolder } from './prepare-data.ts'
 
 export type OpenedServices = {
   readonly services: Services
   readonly job: Omit<Job, 'services'>
+  /** Turns for connections, among all processes on the same database. */
+  readonly identifyTurn: Sharding['turn']
   /** Rejects where the database does not answer. */
   askDatabase(): Promise<unknown>
   close(): Promise<void>
@@ -123,6 +127,12 @@ export async function openServices(
       absences: new Keyv({ store: new KeptValues(db, 'absences'), ttl: rememberedFor }),
       whereabouts: () => 'elsewhere',
     },
+    identifyTurn: identifyTurns({
+      leases: trends.leases,
+      newId,
+      now: async () => (await clock.databaseTime()) ?? now(),
+      log,
+    }),
     askDatabase: () => sql`select 1`.execute(db),
     async close() {
       clearInterval(timer)

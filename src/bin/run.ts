@@ -48,7 +48,15 @@ export async function run(): Promise<void> {
         await warmUp(opened.services.programs, opened.services.answers, log)
         return opened.services
       },
-      { ...connection, log, ...(prometheus && { figures: prometheus.figures }) },
+      {
+        ...connection,
+        log,
+        ...(prometheus && { figures: prometheus.figures }),
+        // Connections are made once the services are open.
+        ...(config.shards && {
+          sharding: { ...config.shards, turn: (...asked) => (opened as OpenedServices).identifyTurn(...asked) },
+        }),
+      },
     )
     if (!opened) throw new Error('the bot is ready without its services')
     const { services, job, askDatabase, close } = opened

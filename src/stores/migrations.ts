@@ -2,7 +2,7 @@
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { familiesMigration } from './families-migration.ts'
-import { keepVersion, newerThan } from './newer-database.ts'
+import { keepVersion, newerThan, stepsTaken } from './newer-database.ts'
 import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
 import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
@@ -144,6 +144,12 @@ const migrations: Record<string, Migration> = {
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */
 export const newerDatabase = (db: Kysely<Tables>) => newerThan(db, Object.keys(migrations))
+
+/** How many steps this version takes that the database has not taken yet. */
+export async function stepsAhead(db: Kysely<Tables>): Promise<number> {
+  const taken = await stepsTaken(db)
+  return Object.keys(migrations).filter(name => !taken.includes(name)).length
+}
 
 /**
  * Brings the database up to date, or throws what stopped it: `NewerDatabase` where a newer version was here. `schema`: the one its

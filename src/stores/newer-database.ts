@@ -16,23 +16,34 @@ export class NewerDatabase extends Error {
 }
 
 /** Where the version is kept that took the last step: older ones cannot open the database any more. */
-const key = 'needs-version'
+export const versionKey = 'needs-version'
 
 export async function keepVersion(db: Kysely<Tables>): Promise<void> {
   const { version: value } = manifest
   await db
     .insertInto('kept')
-    .values({ key, value, expires_at: null })
+    .values({ key: versionKey, value, expires_at: null })
     .onConflict(conflict => conflict.column('key').doUpdateSet({ value }))
     .execute()
 }
 
 /** What to say of a database that has taken a step which is not one of `known`; undefined if it has taken none. */
 export async function newerThan(db: Kysely<Tables>, known: readonly string[]): Promise<NewerDatabase | undefined> {
-  const { rows } = await sql<{ name: string }>`select name from kysely_migration order by name`.execute(db)
-  const step = rows.find(({ name }) => !known.includes(name))?.name
+  const step = (await stepsTaken(db)).find(name => !known.includes(name))
   if (step === undefined) return undefined
   // A later version may keep this elsewhere: then it is not known.
-  const kept = db.selectFrom('kept').select('value').where('key', '=', key).executeTakeFirst()
+  const kept = db.selectFrom('kept').select('value').where('key', '=', versionKey).executeTakeFirst()
   return new NewerDatabase(step, (await kept.catch(() => undefined))?.value)
 }
+
+/** The steps it has taken, in order; none where it has no tables of ours. */
+export async function stepsTaken(db: Kysely<Tables>): Promise<readonly string[]> {
+  const reading = sql<{ name: string }>`select name from kysely_migration order by name`.execute(db)
+  const { rows } = await reading.catch(error => (isMissing(error) ? { rows: [] } : Promise.reject(error)))
+  return rows.map(({ name }) => name)
+}
+
+/** PostgreSQL's “undefined table”, and how SQLite says it. */
+const isMissing = (error: unknown): boolean =>
+  error instanceof Error &&
+  (('code' in error && error.code === '42P01') || /^no such table: kysely_migration/.test(error.message))

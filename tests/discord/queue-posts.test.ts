@@ -25,7 +25,7 @@ function openSlow() {
       begin(`${channel} ${nonce}`, { is: 'posted', place: { channel, message: nonce } } as const),
     redraw: ({ channel, message }) => begin(`${channel} redraws ${message}`, 'done'),
     remove: ({ channel, message }) => begin(`${channel} removes ${message}`, 'done'),
-    isOpenToAll: () => false,
+    isOpenToAll: async () => false,
   }
   const turn = () => new Promise(resolve => setImmediate(resolve))
   return {

@@ -6,5 +6,5 @@ export const noPosts: Posts = {
   reply: async () => ({ is: 'gone' }),
   redraw: async () => 'gone',
   remove: async () => 'gone',
-  isOpenToAll: () => false,
+  isOpenToAll: async () => false,
 }

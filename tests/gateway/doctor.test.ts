@@ -117,6 +117,25 @@ const situations: readonly Wrong[] = [
     prepare: () => Object.assign(discord.session, { remaining: 12 }),
   },
   {
+    name: 'fewer shards than Discord advises',
+    line: /^note +shards: CELLWARY_SHARDS says 2 connections, and Discord advises 5\. Raise it/m,
+    code: 0,
+    env: () => ({ CELLWARY_SHARDS: '0-1/2' }),
+    prepare: () => Object.assign(discord, { shards: 5 }),
+  },
+  {
+    name: 'a range of shards that is none',
+    line: /^WRONG +settings: CELLWARY_SHARDS: The 4 connections are numbered from 0 to 3; there is no 4\./m,
+    code: 2,
+    env: () => ({ CELLWARY_SHARDS: '2-4/4' }),
+  },
+  {
+    name: 'several processes without a database to share',
+    line: /^WRONG +settings: CELLWARY_SHARDS: .*Set DATABASE_URL/m,
+    code: 2,
+    env: () => ({ CELLWARY_SHARDS: '0/2' }),
+  },
+  {
     name: 'other commands registered',
     line: /^note +commands: Registered otherwise than here: .*\bold\b/m,
     code: 0,

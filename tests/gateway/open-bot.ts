@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readConfig } from '../../src/bin/config.ts'
 import { type OpenedServices, openServices } from '../../src/bin/open-services.ts'
-import { openBot } from '../../src/discord/gateway/bot.ts'
+import { type Bot, openBot } from '../../src/discord/gateway/bot.ts'
 import { openLog } from '../../src/discord/gateway/logger.ts'
 import type { Services } from '../../src/discord/services.ts'
 import {
@@ -21,6 +21,9 @@ import {
 export type OpenedBot = {
   readonly discord: SmallGateway
   readonly services: Services
+  readonly whereabouts: Bot['whereabouts']
+  /** The folder of its data, which is gone once it is closed; unless it was handed in. */
+  readonly data: string
   command(where: Json, name: string, options?: readonly Json[]): Promise<Json>
   press(where: Json, customId: string, more?: Json): Promise<Json>
   /** A form sent in; `fields`: what was typed into each, or who was chosen in it, by its id. */
@@ -29,11 +32,17 @@ export type OpenedBot = {
   close(): Promise<void>
 }
 
-export async function openSmallBot(env: Readonly<Record<string, string>> = {}): Promise<OpenedBot> {
-  const discord = await openSmallGateway()
-  const data = await mkdtemp(join(tmpdir(), 'cellwary-small-'))
+/** `folder`: data that is there already, and stays, as does a `gateway` that others are connected to. */
+export async function openSmallBot(
+  env: Readonly<Record<string, string>> = {},
+  folder?: string,
+  gateway?: SmallGateway,
+): Promise<OpenedBot> {
+  const discord = gateway ?? (await openSmallGateway())
+  const data = folder ?? (await mkdtemp(join(tmpdir(), 'cellwary-small-')))
   const log = openLog('silent')
-  const read = readConfig({ CELLWARY_FAIR_USE: 'off', CELLWARY_PICTURES: 'off', ...env, CELLWARY_DATA: data })
+  const usual = { DISCORD_TOKEN: botToken, CELLWARY_FAIR_USE: 'off', CELLWARY_PICTURES: 'off' }
+  const read = readConfig({ ...usual, ...env, CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
   let opened: OpenedServices | undefined
   const bot = await openBot(
@@ -41,7 +50,14 @@ export async function openSmallBot(env: Readonly<Record<string, string>> = {}): 
       opened = await openServices(read.config, log, posts)
       return opened.services
     },
-    { token: botToken, api: discord.api, log },
+    {
+      token: botToken,
+      api: discord.api,
+      log,
+      ...(read.config.shards && {
+        sharding: { ...read.config.shards, turn: (...asked) => (opened as OpenedServices).identifyTurn(...asked) },
+      }),
+    },
   )
   const { services, close } = opened as unknown as OpenedServices
   const common = (where: Json): Json => ({
@@ -65,6 +81,8 @@ export async function openSmallBot(env: Readonly<Record<string, string>> = {}): 
   return {
     discord,
     services,
+    whereabouts: bot.whereabouts,
+    data,
     command: (where, name, options = []) => discord.interact({ ...common(where), type: 2, data: data_(name, options) }),
     press: (where, custom_id, more = {}) =>
       discord.interact({ ...common(where), type: 3, message, data: { custom_id, component_type: 2, ...more } }),
@@ -94,8 +112,8 @@ export async function openSmallBot(env: Readonly<Record<string, string>> = {}): 
     async close() {
       await bot.close()
       await close()
-      await discord.close()
-      await rm(data, { recursive: true, force: true })
+      if (gateway === undefined) await discord.close()
+      if (folder === undefined) await rm(data, { recursive: true, force: true })
     },
   }
 }

@@ -55,6 +55,9 @@ export type SmallGateway = {
   close(): Promise<void>
 }
 
+/** Of all gateways of a process: no two give the same id. */
+let newId = 900_000_000_000_001_000n
+
 export async function openSmallGateway(): Promise<SmallGateway> {
   const asked: Asked[] = []
   const sockets = new Map<WebSocket, ShardOf>()
@@ -62,7 +65,6 @@ export async function openSmallGateway(): Promise<SmallGateway> {
   let sequence = 0
   const nonces = new Map<string, string>()
   const standing = new Set<string>()
-  let newId = 900_000_000_000_001_000n
   const resumed = Promise.withResolvers<void>()
   const waiting = new Map<string, (body: Json) => void>()
   const http = createServer()

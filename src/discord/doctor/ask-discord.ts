@@ -11,6 +11,8 @@ export type AskedDiscord = { readonly findings: readonly Finding[]; readonly inv
 
 /** Fewer sessions than these left mean that something starts the bot over and over. */
 const fewSessions = 50
+/** So many connections are better shared out: about 10,000 servers. */
+const manyShards = 10
 /** A clock that is off by more makes dates wrong, and by much more closes the wrong weeks, in s. */
 const clock = { noticed: 60, wrong: 3600 }
 
@@ -18,7 +20,8 @@ const clock = { noticed: 60, wrong: 3600 }
 export const openRest = (token: string, api?: string): REST =>
   new REST({ timeout: 10_000, retries: 1, ...(api && { api }) }).setToken(token)
 
-export async function askDiscord(rest: REST, now: () => number): Promise<AskedDiscord> {
+/** `shards`: how many connections all processes make together, where that is set. */
+export async function askDiscord(rest: REST, now: () => number, shards?: number): Promise<AskedDiscord> {
   let skew_s: number | undefined
   const listen = (_: unknown, { headers }: { headers: { get(name: string): string | null } }) => {
     const date = Date.parse(headers.get('date') ?? '')
@@ -30,7 +33,7 @@ export async function askDiscord(rest: REST, now: () => number): Promise<AskedDi
     const findings = [
       of('token').fine(`Discord knows it: the application “${application.name}”.`),
       ...lookAtApplication(application),
-      await lookAtSessions(rest),
+      ...(await lookAtSessions(rest, shards)),
       await lookAtCommands(rest, application),
       lookAtClock(skew_s),
     ]
@@ -80,7 +83,7 @@ function lookAtApplication(application: APIApplication): Finding[] {
   ]
 }
 
-async function lookAtSessions(rest: REST): Promise<Finding> {
+async function lookAtSessions(rest: REST, set: number | undefined): Promise<Finding[]> {
   const sessions = of('sessions')
   const { shards, session_start_limit: limit } = (await rest.get(Routes.gatewayBot())) as {
     shards: number
@@ -89,11 +92,33 @@ async function lookAtSessions(rest: REST): Promise<Finding> {
   const minutes = Math.ceil(limit.reset_after / 60_000)
   const left = `${limit.remaining} of ${limit.total} starts are left for the next ${minutes} minutes`
   if (limit.remaining < 1)
-    return sessions.trouble(
-      `No starts are left for the next ${minutes} minutes. Find out what starts the bot so often.`,
-    )
-  if (limit.remaining < fewSessions) return sessions.note(`${left}. Find out what starts the bot so often.`)
-  return sessions.fine(`${left}; Discord advises ${shards} shard${shards === 1 ? '' : 's'}.`)
+    return [
+      sessions.trouble(`No starts are left for the next ${minutes} minutes. Find out what starts the bot so often.`),
+    ]
+  const starts =
+    limit.remaining < fewSessions
+      ? sessions.note(`${left}. Find out what starts the bot so often.`)
+      : sessions.fine(`${left}; Discord advises ${shards} shard${shards === 1 ? '' : 's'}.`)
+  return [starts, ...lookAtShards(shards, set)]
+}
+
+function lookAtShards(advised: number, set: number | undefined): Finding[] {
+  const about = of('shards')
+  if (set === undefined)
+    return advised < manyShards
+      ? []
+      : [
+          about.note(
+            `Discord advises ${advised} connections. One process makes all of them; CELLWARY_SHARDS shares them out among several.`,
+          ),
+        ]
+  return [
+    set < advised
+      ? about.note(
+          `CELLWARY_SHARDS says ${set} connections, and Discord advises ${advised}. Raise it in all processes at once before Discord refuses them.`,
+        )
+      : about.fine(`CELLWARY_SHARDS says ${set} connections; Discord advises ${advised}.`),
+  ]
 }
 
 async function lookAtCommands(rest: REST, { id, integration_types_config }: APIApplication): Promise<Finding> {

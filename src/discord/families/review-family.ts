@@ -71,7 +71,7 @@ async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> 
 async function tellModerators(turn: FamilyTurn): Promise<void> {
   const { services, settings, work } = turn
   const { reportsChannel, server } = settings
-  if (reportsChannel === null || services.posts.isOpenToAll(reportsChannel)) return
+  if (reportsChannel === null || (await services.posts.isOpenToAll(reportsChannel))) return
   const now = await workingOn(services, server, work.family.id)
   if (!now) return
   const home = sayIn(publicLanguage(settings))

@@ -2,14 +2,15 @@
 import { Events, Routes, ShardClientUtil, Status } from 'discord.js'
 import type { Logger } from 'pino'
 import { offerCheck } from '../offers/offer-check.ts'
+import { openToAll } from '../posts/open-to-all.ts'
 import { type Posts, postsOver } from '../posts/post.ts'
 import { leaveServer } from '../privacy/leave-server.ts'
 import type { Services } from '../services.ts'
-import { everyoneReads } from '../setup/places.ts'
 import { DiscordLost, lossOf } from './discord-loss.ts'
 import { type Figures, kindOf, noFigures, watchAnswers } from './figures.ts'
 import { openClient } from './open-client.ts'
 import { registerCommands } from './register-commands.ts'
+import type { Sharding } from './sharding.ts'
 import { watchConnection } from './watch-connection.ts'
 
 export type Bot = {
@@ -33,6 +34,8 @@ export type Connection = {
   readonly api?: string
   readonly log: Logger
   readonly figures?: Figures
+  /** Where other processes make other connections of the same bot. */
+  readonly sharding?: Sharding
 }
 
 /**
@@ -42,10 +45,10 @@ export type Connection = {
  */
 export async function openBot(
   openServices: (posts: Posts) => Promise<Services>,
-  { token, api, log, figures = noFigures }: Connection,
+  { token, api, log, figures = noFigures, sharding }: Connection,
 ): Promise<Bot> {
   const running = new Set<Promise<void>>()
-  const client = openClient(token, api)
+  const client = openClient(token, api, sharding)
   const lost = watchConnection(client, log, Date.now)
   watchAnswers(client, figures, Date.now)
   const toDiscord = (error: unknown) => new DiscordLost(lossOf(error), { cause: error })
@@ -53,7 +56,7 @@ export async function openBot(
     const [, services, { route }, manifest, { inEveryLanguage }] = await Promise.all([
       // A token that is refused is told at once.
       client.rest.get(Routes.gatewayBot()).catch(error => Promise.reject(toDiscord(error))),
-      openServices(postsOver(client.rest, channel => everyoneReads(client.channels.cache.get(channel)))),
+      openServices(postsOver(client.rest, openToAll(client))),
       import('../router.ts'),
       import('../commands.ts'),
       import('../interaction/in-every-language.ts'),

@@ -8,6 +8,7 @@ import {
   Options,
 } from 'discord.js'
 import { isLongWait } from './long-waits.ts'
+import { inTurn, type Sharding } from './sharding.ts'
 
 /** A server that Discord announces and never sends makes the bot deaf for so long at most, in ms. */
 const waitForServers = 2_000
@@ -48,13 +49,15 @@ function makeCaches(): CacheFactory {
     keepsNothing.has(manager.name) || keepsNothing.has(type.name) ? nothing : limited(type, holds, manager)
 }
 
-/** `api`: the REST base, Discord's own by default. */
-export const openClient = (token: string, api?: string): Client => {
+/** `api`: the REST base, Discord's own by default; `sharding`: where other processes make other connections. */
+export const openClient = (token: string, api?: string, sharding?: Sharding): Client => {
   const client = new Client({
     intents: [GatewayIntentBits.Guilds],
     allowedMentions: { parse: [] },
-    // As many connections as Discord advises; one up to about 2,500 servers.
-    shards: 'auto',
+    // As many connections as Discord advises, or a part of a fixed number of them; one serves up to 2,500 servers.
+    ...(sharding
+      ? { shards: sharding.ids, shardCount: sharding.count, ws: { buildIdentifyThrottler: inTurn(sharding) } }
+      : { shards: 'auto' as const }),
     waitGuildTimeout: waitForServers,
     makeCache: makeCaches(),
     rest: { invalidRequestWarningInterval: 100, rejectOnRateLimit: isLongWait, ...(api && { api }) },

@@ -27,7 +27,7 @@ export type Posts = {
   redraw(place: Place, shown: ShownMessage): Promise<Changing>
   remove(place: Place): Promise<Changing>
   /** Whether everybody on its server can read a channel, as far as is known: what is for moderators only is not posted there. */
-  isOpenToAll(channel: string): boolean
+  isOpenToAll(channel: string): Promise<boolean>
 }
 
 const forbidden: readonly (string | number)[] = [
@@ -41,7 +41,7 @@ const archived: readonly (string | number)[] = [
   RESTJSONErrorCodes.ThreadLocked,
 ]
 
-export const postsOver = (rest: REST, isOpenToAll: Posts['isOpenToAll'] = () => false): Posts => ({
+export const postsOver = (rest: REST, isOpenToAll: Posts['isOpenToAll'] = async () => false): Posts => ({
   isOpenToAll,
 
   async post(channel, shown, nonce, ping) {

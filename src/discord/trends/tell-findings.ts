@@ -53,7 +53,7 @@ async function tellServer(services: BackgroundServices, settings: ServerSettings
   const { findings } = services.trends
   for (const finding of await findings.unposted(server)) await carryOut(services, finding)
   if (reportsChannel === null) return
-  if (services.posts.isOpenToAll(reportsChannel))
+  if (await services.posts.isOpenToAll(reportsChannel))
     return services.log.warn({ server }, 'everybody can read the reports channel: nothing is told there')
   const due = await findings.due(server, weekOf(services.now()))
   for (const finding of due.slice(0, mostAtOnce))

@@ -82,7 +82,7 @@ async function showToModerators({ services, interaction, program, check }: Turn,
   const settings = check.server === null ? undefined : await services.servers.load(check.server)
   const channel = settings?.reviewChannel
   const asked = check.custody?.helpRequest?.question
-  if (!channel || asked === undefined || services.posts.isOpenToAll(channel)) return false
+  if (!channel || asked === undefined || (await services.posts.isOpenToAll(channel))) return false
   const say = await sayInPublic(services, check.server, interaction.guildLocale)
   const theirs = inLanguage(program, say.locale)
   const question = theirs.questions.get(asked)
