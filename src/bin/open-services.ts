@@ -1,5 +1,6 @@
 // Wires the rooms together: packs into programs, a database behind the stores, and the services every handler is given.
 import { createHash, randomBytes } from 'node:crypto'
+import { join } from 'node:path'
 import Keyv from 'keyv'
 import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
@@ -30,7 +31,9 @@ import type { Traces } from '../server/traces.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { databaseTime } from '../stores/database-time.ts'
+import { type Erasures, openErasures } from '../stores/erasures.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
+import { namedIn } from '../stores/named-in.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
@@ -39,6 +42,7 @@ import type { Tables } from '../stores/tables.ts'
 import { openTraces } from '../stores/traces.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
+import { eraseAgain, forgetCounted } from './erase-again.ts'
 import { identifyTurns } from './identify-turns.ts'
 import { openTrends } from './open-trends.ts'
 import { openDatabase, prepareFolder } from './prepare-data.ts'
@@ -69,6 +73,9 @@ export async function openServices(
   const db = await openDatabase(config, log, queried)
   const leftOut = (error: Error) => log.error({ err: error }, 'something in the database is left out')
   const trends = openTrends(db, config.data, log)
+  const traces = openTraces(db, trends.seal, leftOut)
+  const erasures = openErasures(join(config.data, 'keys', 'erased'), new KeptValues(db, 'erased'), now)
+  await eraseAgain(erasures, () => namedIn(db, trends.seal), traces, trends.services.outcomes, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
   const kept = new KeptValues(db)
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
@@ -109,8 +116,11 @@ export async function openServices(
     photos,
     files: familyFiles(openTextReader(config.attachmentOrigins)),
     answers: openInstalledAnswers(config.rules, log),
-    trends: trends.services,
-    traces: tracesWith(openTraces(db, trends.seal, leftOut), checks),
+    trends: {
+      ...trends.services,
+      outcomes: { ...trends.services.outcomes, forget: forgetCounted(trends.services.outcomes, erasures) },
+    },
+    traces: tracesWith(traces, checks, erasures),
     posts: queuePosts(posts),
     now,
     newId,
@@ -190,16 +200,16 @@ const familyFiles = (reader: TextReader): FamilyFiles => ({
 })
 
 /** What is deleted is let go of in memory, too; another process meets it at its next save. */
-function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>): Traces {
+function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>, erasures: Erasures): Traces {
   return {
     ...traces,
     async forgetPerson(person) {
-      const forgotten = await traces.forgetPerson(person)
+      const forgotten = await erasures.noting([{ is: 'person', word: person }], () => traces.forgetPerson(person))
       checks.letGo(check => JSON.stringify(check).includes(JSON.stringify(person)))
       return forgotten
     },
     async forgetServer(server) {
-      await traces.forgetServer(server)
+      await erasures.noting([{ is: 'server', word: server }], () => traces.forgetServer(server))
       checks.letGo(check => check.server === server)
     },
   }

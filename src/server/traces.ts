@@ -1,4 +1,6 @@
 // What is kept under the id of a person or of a server: found, and deleted, over every table at once.
+//
+// That it was deleted is remembered for 90 days as a keyed digest (`stores/erasures.ts`), so that a back-up brings nothing back.
 
 /** Everything that stands under a person's id, as it is stored. What is kept under a pseudonym is the outcome log's to find. */
 export type KeptOfPerson = {

@@ -33,7 +33,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.sure':
     'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, und was in diesem Vierteljahr von dir gezählt wurde, werden sofort gelöscht. Eine Prüfung, die dir jemand übergeben hat, geht ohne deine Antworten dorthin zurück. Wo du eine Prüfung weitergegeben, bei einer geholfen oder beim Moderieren etwas entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
   'privacy.stays':
-    'Was sich nicht löschen lässt: Zählungen älterer Vierteljahre, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt.',
+    'Was sich nicht löschen lässt: Zählungen älterer Vierteljahre, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt. Dass du es hast löschen lassen, bleibt 90 Tage lang als Code gespeichert, damit es wieder gelöscht wird, falls eine Sicherungskopie zurückgespielt wird.',
   'privacy.sure.yes': 'Jetzt löschen',
   'privacy.sure.no': 'Behalten',
   'privacy.deleted':

@@ -29,7 +29,7 @@ export const privacy = {
   'privacy.sure':
     'Your open and closed checks with all their answers, what waits for an answer of yours, and what was counted of yours this quarter are deleted at once. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
-    'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again.',
+    'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
   'privacy.sure.yes': 'Delete it now',
   'privacy.sure.no': 'Keep it',
   'privacy.deleted':

@@ -1,0 +1,65 @@
+// Every id and pseudonym that stands in a database, wherever it stands: what a list of digests is held against.
+import { type Kysely, sql } from 'kysely'
+import type { Erased } from './erasures.ts'
+import { atOnce } from './in-batches.ts'
+import { isSealed, type Seal } from './seal.ts'
+import type { Tables } from './tables.ts'
+
+/** Ids as Discord has them. */
+const ids = /\d{15,20}/g
+
+/** In which columns ids may stand, and what each table is read in order by. */
+const columns = {
+  checks: { order: ['id'], read: ['holder', 'server', 'starter', 'body'] },
+  kept: { order: ['key'], read: ['key', 'value'] },
+  servers: { order: ['id'], read: ['id', 'body'] },
+  findings: { order: ['id'], read: ['server', 'body'] },
+  families: { order: ['server', 'id'], read: ['server', 'body'] },
+  family_versions: { order: ['server', 'family', 'number'], read: ['server', 'by', 'agreed_by', 'body'] },
+  family_references: { order: ['server', 'family', 'id'], read: ['server', 'body'] },
+  family_photos: { order: ['server', 'id'], read: ['server', 'body'] },
+  offers: { order: ['post'], read: ['server'] },
+  releases: { order: ['scope', 'week'], read: ['scope'] },
+} as const
+
+/** Each id once, as a person's and as a server's: a number tells not which; pseudonyms may come more than once. */
+export async function* namedIn(db: Kysely<Tables>, seal: Seal): AsyncGenerator<Erased> {
+  const seen = new Set<string>()
+  for (const [table, { order, read }] of Object.entries(columns))
+    for await (const row of rowsOf(db, table, order, read))
+      for (const value of Object.values(row)) {
+        const text = value !== null && isSealed(value) ? await seal.open(value) : value
+        yield* idsIn(text ?? '', seen)
+      }
+  const key = ['server', 'epoch', 'family', 'reporter']
+  for await (const { server, reporter, pooled } of rowsOf(db, 'outcomes', key, ['server', 'reporter', 'pooled'])) {
+    yield* idsIn(server ?? '', seen)
+    for (const word of [reporter, pooled]) if (word) yield { is: 'pseudonym', word }
+  }
+}
+
+/** A table in pieces. Nobody writes meanwhile: the bot has not begun yet. */
+async function* rowsOf(
+  db: Kysely<Tables>,
+  table: string,
+  order: readonly string[],
+  read: readonly string[],
+): AsyncGenerator<Readonly<Record<string, string | null>>> {
+  const [wanted, by] = [read, order].map(names => sql.join(names.map(name => sql.ref(name))))
+  for (let from = 0; ; from += atOnce) {
+    const piece = sql<Record<string, string | null>>`select ${wanted} from ${sql.table(table)} order by ${by}
+      limit ${sql.lit(atOnce)} offset ${sql.lit(from)}`
+    const { rows } = await piece.execute(db)
+    yield* rows
+    if (rows.length < atOnce) return
+  }
+}
+
+function* idsIn(text: string, seen: Set<string>): Generator<Erased> {
+  for (const [word] of text.matchAll(ids)) {
+    if (seen.has(word)) continue
+    seen.add(word)
+    yield { is: 'person', word }
+    yield { is: 'server', word }
+  }
+}
