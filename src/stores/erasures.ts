@@ -61,10 +61,14 @@ export function openErasures(folder: string, kept: KeptValues, now: () => number
 
   return {
     async noting(what, erase) {
-      const at = now()
-      const noted = (await digestsOf(what)).map(digest => ({ digest, at }))
+      const before = new Map((await list()).map(one => [one.digest, one.at]))
+      // Later than the last time, also where the clock has been set back.
+      const noted = (await digestsOf(what)).map(digest => ({
+        digest,
+        at: Math.max(now(), (before.get(digest) ?? 0) + 1),
+      }))
       await mkdir(folder, { recursive: true, mode: 0o700 })
-      for (const { digest } of noted) await writeFile(join(folder, `${digest}-${at}`), '', { mode: 0o600 })
+      for (const { digest, at } of noted) await writeFile(join(folder, `${digest}-${at}`), '', { mode: 0o600 })
       const done = await erase()
       await note(noted)
       return done

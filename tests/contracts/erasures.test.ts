@@ -123,6 +123,16 @@ for (const kind of databases)
       expect((await left(running)).checks).toEqual([])
     })
 
+    test('a clock that was set back changes nothing: who came back stays', async () => {
+      now -= 3600_000
+      const { erasures, traces, checks } = over(running)
+      await erasures.noting([{ is: 'person', word: ada }], () => traces.forgetPerson(ada))
+      await checks.create(pausedCheck('back', { holder: ada, server: barn }), 'i-back')
+      await start(running)
+      expect((await left(running)).checks).toEqual(['back'])
+      now += 3600_000
+    })
+
     test('after ninety days nothing of it is left in the list', async () => {
       now += remembered + 1
       await start(running)
