@@ -41,4 +41,62 @@ export const waiting: InWordsOf<typeof english> = {
     'Ese es el rol que tienen todos: con él, todos podrían responder por todos. No se cambió nada: elige otro rol.',
   'counting.now.moderator':
     'Moderas este servidor, así que aquí tus comprobaciones no se cuentan, elijas lo que elijas. En otros sitios:',
+  'queue.filter.still': 'Comprobaciones paradas',
+  'queue.filter.handled': 'Preguntas atendidas',
+  'queue.untouched': 'sin tocar desde {since}',
+  'queue.closing': '{who} ha preguntado si se puede cerrar.',
+  'queue.held': '**{what}**, con {holder}',
+  'queue.still.count':
+    '{count, plural, =0 {No hay comprobaciones paradas en otras manos.} one {# comprobación está parada} other {# comprobaciones están paradas}}{pages, plural, one {} other {, página {page} de #}}',
+  'queue.handled.count':
+    '{count, plural, =0 {No se guarda ya ninguna pregunta atendida. Lo de una comprobación cerrada se borra.} one {# pregunta atendida} other {# preguntas atendidas}}{pages, plural, one {} other {, página {page} de #}}',
+  'desk.redirect': 'Ofrecérsela a…',
+  'desk.ask-closing': 'Proponer cerrarla',
+  'desk.close': 'Sí, cerrarla',
+  'desk.keep': 'No, dejarla abierta',
+  'desk.reopen': 'Mirarlo otra vez',
+  'desk.pair': 'Quiero una segunda persona',
+  'desk.no-pair': 'Con una persona basta',
+  'desk.pair.on':
+    'Quieres una segunda persona: si una respuesta que te da un ayudante significara que no es la celda que dice ser, otro debe decir lo mismo antes de que cuente.',
+  'desk.asked': 'Se pregunta a {holder} si la comprobación se puede cerrar.',
+  'desk.untold':
+    'No he podido avisar a {holder}: la comprobación no se mostró en ningún canal en el que pueda escribir. Lo verá la próxima vez que la abra.',
+  'desk.redirected.unseen':
+    'No he podido mostrarla en ningún canal. Quien debe tomarla la encuentra con /comprobar lista.',
+  'desk.settled': 'Ya está decidido si esta comprobación se cuenta: una respuesta nueva no cambia eso.',
+  'desk.kept': 'Sigue abierta.',
+  'hands.closing': '{who} ha preguntado si esta comprobación se puede cerrar. Si la continúas, sigue abierta.',
+  'hands.reopened':
+    'Alguien mira otra vez una pregunta de esta comprobación, así que el resultado aún puede cambiar. No uses la celda mientras tanto.',
+  'helping.second':
+    'Otra persona ya ha respondido esto. Di solo lo que veas tú: si decís lo mismo, cuenta; si no, cuenta como «No sabría decirlo».',
+  'helping.waits-second':
+    'Gracias. {holder} quiere que lo mire otra persona antes de que esta respuesta cuente. La tuya queda guardada, y la pregunta espera a alguien más.',
+  'word.closing':
+    '{who}, la comprobación de {what} está parada, y {helper} pregunta si se puede cerrar. Al cerrarla se borran tus respuestas. Si no haces nada, sigue abierta hasta que caduque.',
+  'word.reopened':
+    '{who}, {helper} mira otra vez una pregunta que se respondió por ti en la comprobación de {what}. El resultado aún puede cambiar: no uses la celda mientras tanto.',
+  'word.redirected':
+    '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo ha cambiado {helper}. Todavía puedes recuperarla.',
+  'word.disagree':
+    '{who}, dos personas han mirado tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
+  'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
+  'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
+  'deed.kept-open': '{when}: {who} la dejó abierta',
+  'deed.reopened': '{when}: {who} miró otra vez una respuesta',
+  'refusal.closing-asked': 'Ya se ha preguntado si se puede cerrar. Si no hay respuesta, caduca sola.',
+  'refusal.closing-not-asked': 'Ya nadie pregunta si esta comprobación se puede cerrar. Sigue abierta.',
+  'refusal.moves-still':
+    'Alguien ha continuado esta comprobación en las últimas {hours, number} horas, así que no está parada. Pregunta más tarde.',
+  'refusal.not-finished':
+    'Esta comprobación no ha terminado. Quien la tiene puede cambiar cada respuesta y volver a preguntar en cualquier pregunta.',
+  'refusal.not-helped':
+    'En esta comprobación no hay ninguna respuesta que puedas mirar otra vez. Quien la tiene puede cambiar cada respuesta.',
+  'refusal.danger-stands':
+    'Esta comprobación ha encontrado peligro, y eso nadie lo retira desde lejos. Solo quien está junto a la celda puede cambiar esa respuesta.',
+  'refusal.second-helper': 'Ya has respondido esto, y se quiere una segunda persona. Déjaselo a alguien más.',
+  'closed.again':
+    'Lo que respondiste se ha borrado, así que esta comprobación no se puede abrir otra vez. Puedes empezar de nuevo con lo que se vendió y lo que dice su etiqueta.',
+  'closed.begin': 'Empezar de nuevo',
 }

@@ -39,9 +39,12 @@ export async function tellOthers(services: Services, say: Say, check: Check): Pr
         showHelpRequestOver(say, check, await programOf(services, say, check)),
       )
       if (done === 'done' || done === 'gone') await services.notices.drop(notice)
-    } else if (notice.kind === 'note' && over) await takeAway(services, notice)
+    } else if (notice.kind === 'note' && (over || keptOpen(check))) await takeAway(services, notice)
   }
 }
+
+/** Whether its holder has just answered the question whether it can be closed. */
+const keptOpen = (check: Check): boolean => custodyOf(check).history.at(-1)?.did === 'kept-open'
 
 /** Whether moderators are asked nothing about it any more. */
 export const isSettled = (check: Check): boolean =>
