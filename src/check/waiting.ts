@@ -88,6 +88,17 @@ export function waitOf(check: Check, now: number): Waiting | undefined {
     : undefined
 }
 
+/** What has waited for longer than this, in ms; a question that somebody looks at since they said so. */
+export const waitingTooLong = (checks: readonly Check[], longest: number, now: number): Waiting[] =>
+  checks
+    .flatMap(check => waitOf(check, now) ?? [])
+    .filter(one => now - idleSince(one) >= longest)
+    .sort((a, b) => a.since - b.since || (a.check.id < b.check.id ? -1 : 1))
+
+/** Since when nobody has said that they look at it, or since somebody last did. */
+export const idleSince = ({ check, since }: Waiting): number =>
+  Math.max(since, custodyOf(check).helpRequest?.claimed?.at ?? 0)
+
 /** Moderators see all of it; helpers the questions, and what is offered to everybody or to them. */
 const seen = (one: Waiting, actor: Actor): boolean =>
   actor.moderator || (mayHelp(actor) && (one.for === 'help' || isFor(one.to, actor)))

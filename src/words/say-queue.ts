@@ -65,3 +65,9 @@ export function sayHandledRequest(
     ...short(said),
   ]
 }
+
+/** One line of a reminder, which everybody in the channel reads: nobody is named. */
+export function sayReminder(say: Say, waiting: Waiting, what: string, link: string | undefined): string {
+  const line = say(`reminder.${waiting.for}`, { what, since: sayAge(waiting.since) })
+  return link ? `- ${line} [${say('queue.to-message')}](${link})` : `- ${line}`
+}

@@ -81,6 +81,7 @@ const state = {
 const settings = {
   ...unsettled('here'),
   moderatorRoles: ['r'],
+  reminders: { hours: 6, role: 'r' },
   forumOffers: { forum: 'f', tag: 't' },
   links: [{ id: 'l', url: 'https://shop.example', title: 'A shop', addedAt: 1, reviewedAt: 2 }],
 }

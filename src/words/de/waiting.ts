@@ -100,4 +100,32 @@ export const waiting: InWordsOf<typeof english> = {
   'closed.again':
     'Was du geantwortet hast, ist gelöscht, deshalb lässt sich diese Prüfung nicht wieder öffnen. Du kannst neu beginnen, mit dem, als was die Zelle verkauft wurde und was auf ihr steht.',
   'closed.begin': 'Neu beginnen',
+  'setup.open.reminders': 'Erinnern',
+  'setup.part.reminders': 'Erinnerungen',
+  'setup.short.reminders': 'Einmal, im Kanal für Rückfragen, wenn jemand lange wartet.',
+  'setup.long.reminders':
+    'Wartet eine Frage, oder eine Prüfung, die jemand übernehmen soll, länger als das, sagt es der Bot einmal im Kanal für Rückfragen, mit dem Weg zu jeder. Er nennt niemanden, der wartet. Benachrichtigt wird niemand, solange du keine Rolle dafür wählst.',
+  'setup.now.no-reminders': 'keine',
+  'setup.now.reminders': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; niemand wird benachrichtigt',
+  'setup.now.reminders-pinging': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; benachrichtigt: {role}',
+  'setup.reminders.nowhere': 'Es gibt keinen Kanal für Rückfragen, also keinen Ort dafür: Wähle zuerst einen.',
+  'setup.reminders.role-gone':
+    'Die Rolle, die benachrichtigt werden soll, gibt es nicht mehr: Niemand wird benachrichtigt, bis du eine andere wählst.',
+  'setup.reminders.silent':
+    '{role} würde nicht benachrichtigt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder lass mich alle Rollen erwähnen.',
+  'setup.choose.hours': 'Nach welcher Zeit',
+  'setup.choose.ping': 'Wähle eine Rolle, die benachrichtigt wird',
+  'setup.hours': '{hours, plural, one {Nach # Stunde} other {Nach # Stunden}}',
+  'setup.hours.off': 'Keine Erinnerungen',
+  'setup.no-ping': 'Niemanden benachrichtigen',
+  'setup.problem.everyone-as-pinged':
+    'Das ist die Rolle, die alle haben, und alle werden nie benachrichtigt. Es wurde nichts geändert: Wähle eine andere Rolle.',
+  'setup.problem.no-reminders': 'Es gibt keine Erinnerungen. Schalte sie zuerst ein, dann wähle eine Rolle.',
+  'reminder.title': 'Jemand wartet',
+  'reminder.text':
+    '{count, plural, one {# Prüfung wartet} other {# Prüfungen warten}} schon länger als {hours, plural, one {# Stunde} other {# Stunden}}. Alles, was wartet, zeigt /prüfung wartend.',
+  'reminder.help': 'eine Frage in der Prüfung ({what}), seit {since}',
+  'reminder.taker': 'die Prüfung ({what}), die jemand übernehmen soll, seit {since}',
+  'reminder.role-gone':
+    'Die Rolle, die benachrichtigt werden sollte, gibt es nicht mehr: Wähle eine andere mit /einrichten.',
 }

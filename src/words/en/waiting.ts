@@ -95,4 +95,30 @@ export const waiting = {
   'closed.again':
     'What you answered is deleted, so this check cannot be opened again. You can begin anew with what it was sold as and what its label says.',
   'closed.begin': 'Begin anew',
+  'setup.open.reminders': 'Reminders',
+  'setup.part.reminders': 'Reminders',
+  'setup.short.reminders': 'Once, in the review channel, when somebody has waited for long.',
+  'setup.long.reminders':
+    'If a question, or a check that is to be taken, has waited for longer than this, the bot says so once in the review channel, with the way to each. It names nobody who waits. Nobody is pinged unless you choose a role for it.',
+  'setup.now.no-reminders': 'none',
+  'setup.now.reminders': 'after {hours, plural, one {# hour} other {# hours}}; nobody is pinged',
+  'setup.now.reminders-pinging': 'after {hours, plural, one {# hour} other {# hours}}; pinged: {role}',
+  'setup.reminders.nowhere': 'There is no review channel, so there is nowhere to say it: choose one first.',
+  'setup.reminders.role-gone': 'The role that is to be pinged is gone: nobody is pinged until you choose another one.',
+  'setup.reminders.silent':
+    '{role} would not be pinged: allow everybody to mention it in its settings, or let me mention all roles.',
+  'setup.choose.hours': 'After how long',
+  'setup.choose.ping': 'Choose a role to be pinged',
+  'setup.hours': '{hours, plural, one {After # hour} other {After # hours}}',
+  'setup.hours.off': 'No reminders',
+  'setup.no-ping': 'Ping nobody',
+  'setup.problem.everyone-as-pinged':
+    'That is the role everybody has, and everybody is never pinged. Nothing was changed: choose another role.',
+  'setup.problem.no-reminders': 'There are no reminders. Turn them on first, then choose a role.',
+  'reminder.title': 'Somebody waits',
+  'reminder.text':
+    '{count, plural, one {# check has} other {# checks have}} waited for longer than {hours, plural, one {# hour} other {# hours}}. See all that waits with /check waiting.',
+  'reminder.help': 'a question in the check of {what}, since {since}',
+  'reminder.taker': 'the check of {what}, to be taken, since {since}',
+  'reminder.role-gone': 'The role that was to be pinged is gone: choose another one with /setup.',
 } as const

@@ -99,4 +99,30 @@ export const waiting: InWordsOf<typeof english> = {
   'closed.again':
     'Lo que respondiste se ha borrado, así que esta comprobación no se puede abrir otra vez. Puedes empezar de nuevo con lo que se vendió y lo que dice su etiqueta.',
   'closed.begin': 'Empezar de nuevo',
+  'setup.open.reminders': 'Recordatorios',
+  'setup.part.reminders': 'Recordatorios',
+  'setup.short.reminders': 'Una vez, en el canal de revisión, cuando alguien espera mucho.',
+  'setup.long.reminders':
+    'Si una pregunta, o una comprobación que alguien debe tomar, espera más tiempo que este, el bot lo dice una vez en el canal de revisión, con el camino a cada una. No nombra a nadie que espere. No se avisa a nadie si no eliges un rol para ello.',
+  'setup.now.no-reminders': 'ninguno',
+  'setup.now.reminders': 'a {hours, plural, one {la # hora} other {las # horas}}; no se avisa a nadie',
+  'setup.now.reminders-pinging': 'a {hours, plural, one {la # hora} other {las # horas}}; se avisa a {role}',
+  'setup.reminders.nowhere': 'No hay canal de revisión, así que no hay dónde decirlo: elige antes uno.',
+  'setup.reminders.role-gone': 'El rol al que se debía avisar ya no existe: no se avisa a nadie hasta que elijas otro.',
+  'setup.reminders.silent':
+    'A {role} no le llegaría el aviso: permite en sus ajustes que todos lo mencionen, o déjame mencionar todos los roles.',
+  'setup.choose.hours': 'Después de cuánto tiempo',
+  'setup.choose.ping': 'Elige un rol al que avisar',
+  'setup.hours': '{hours, plural, one {Después de # hora} other {Después de # horas}}',
+  'setup.hours.off': 'Sin recordatorios',
+  'setup.no-ping': 'No avisar a nadie',
+  'setup.problem.everyone-as-pinged':
+    'Ese es el rol que tienen todos, y a todos nunca se avisa. No se ha cambiado nada: elige otro rol.',
+  'setup.problem.no-reminders': 'No hay recordatorios. Actívalos antes y elige después un rol.',
+  'reminder.title': 'Alguien espera',
+  'reminder.text':
+    '{count, plural, one {# comprobación espera} other {# comprobaciones esperan}} desde hace más de {hours, plural, one {# hora} other {# horas}}. Todo lo que espera se ve con /comprobar pendientes.',
+  'reminder.help': 'una pregunta en la comprobación de {what}, desde {since}',
+  'reminder.taker': 'la comprobación de {what}, que alguien debe tomar, desde {since}',
+  'reminder.role-gone': 'El rol al que se debía avisar ya no existe: elige otro con /configurar.',
 }
