@@ -30,6 +30,7 @@ import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { databaseTime } from '../stores/database-time.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
+import { openHelperLog } from '../stores/helper-log.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
 import { type RememberingChecks, rememberChecks } from '../stores/remembering-checks.ts'
@@ -97,6 +98,7 @@ export async function openServices(
     notices,
     servers,
     offers,
+    helpers: openHelperLog(db),
     queue,
     fairUse: config.fairUse ? openFairUse() : noLimits,
     pictures,

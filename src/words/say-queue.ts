@@ -4,6 +4,7 @@ import { custodyOf } from '../check/custody-of.ts'
 import { untouchedSince } from '../check/desk.ts'
 import type { HandledRequest, Waiting } from '../check/waiting.ts'
 import type { Program } from '../engine/compile.ts'
+import { type HelpCounted, helperStep, helpersOver } from '../server/helper-log.ts'
 import { sayAnswer } from './describe.ts'
 import type { Say } from './say.ts'
 import { sayDay, sayHandled, sayPerson, sayTaker } from './say-custody.ts'
@@ -71,3 +72,12 @@ export function sayReminder(say: Say, waiting: Waiting, what: string, link: stri
   const line = say(`reminder.${waiting.for}`, { what, since: sayAge(waiting.since) })
   return link ? `- ${line} [${say('queue.to-message')}](${link})` : `- ${line}`
 }
+
+/** More are not read, and a server's whole team would not fit. */
+const mostHelpers = 15
+
+/** Who has handled how many questions at least, for moderators. */
+export const sayHelp = (say: Say, help: readonly HelpCounted[]): string[] => [
+  say('queue.help', { weeks: helpersOver, least: helperStep, count: help.length }),
+  ...help.slice(0, mostHelpers).map(({ person, count }) => say('queue.help.one', { who: sayPerson(person), count })),
+]

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { stillAfter } from '../../src/check/custody.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { weekOf } from '../../src/trends/week.ts'
 import { closeAll, finalOf, messageOf, press, pressed, settled, startCheck, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
@@ -115,4 +116,38 @@ test('a second helper is wanted and not any more, in the menu of the holder alon
   const wanted = await pressed(wren(), menu, 'Want a second helper')
   expect(text(wanted)).toMatch(/another one must say the same/)
   expect(text(await pressed(wren(), wanted, 'One helper is enough'))).not.toMatch(/another one must say the same/)
+})
+
+test('who has helped is shown to moderators once the week is over, in fives; a helper sees none of it, and can say no', async () => {
+  const week = weekOf(room.services.now())
+  for (let i = 0; i < 7; i++) await room.services.helpers.count(server, ilse().id, week)
+  for (let i = 0; i < 4; i++) await room.services.helpers.count(server, tomas().id, week)
+  expect(text(await listed(tomas(), 'handled'))).toMatch(/nobody has handled 5 questions or more/)
+  ahead += 7 * 24 * 3600_000
+  const shown = text(await listed(tomas(), 'handled'))
+  expect(shown).toMatch(/<@900000000000000402>: 5 or more/)
+  expect(shown).not.toMatch(/<@900000000000000403>: /)
+  expect(text(await listed(ilse(), 'handled'))).not.toMatch(/5 or more/)
+  const privacy = messageOf(await ilse().run('privacy'))
+  expect(text(privacy)).toMatch(/Your help:.* in steps of five/)
+  expect(buttons(await pressed(ilse(), privacy, 'Do not count my help')).map(one => one.label)).toContain(
+    'Count my help',
+  )
+  expect(text(await listed(tomas(), 'handled'))).not.toMatch(/<@900000000000000402>: /)
+})
+
+test('an answer for somebody and a question that is sent back are counted as help, once each', async () => {
+  await pressed(ilse(), messageOf(await ilse().run('privacy')), 'Count my help')
+  const week = weekOf(room.services.now())
+  const counted = async () =>
+    (await room.services.helpers.sums(server, week, week)).find(one => one.person === ilse().id)?.count ?? 0
+  const before = await counted()
+  const question = await unsureUntil(wren(), await startCheck(wren()), /insulating ring around/)
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  if (form.kind !== 'modal') throw new Error('no form')
+  await finalOf(await wren().submit(form.modal, { why: 'hm' }))
+  const seen = await pressed(ilse(), await listed(ilse(), 'help'), 'See it')
+  await pressed(ilse(), seen, 'I can’t tell either')
+  await room.services.queue.idle()
+  expect(await counted()).toBe(before + 1)
 })

@@ -128,4 +128,7 @@ export const waiting: InWordsOf<typeof english> = {
   'reminder.taker': 'die Prüfung ({what}), die jemand übernehmen soll, seit {since}',
   'reminder.role-gone':
     'Die Rolle, die benachrichtigt werden sollte, gibt es nicht mehr: Wähle eine andere mit /einrichten.',
+  'queue.help':
+    '{count, plural, =0 {In den letzten {weeks, number} abgeschlossenen Wochen hat niemand {least, number} Fragen oder mehr erledigt, soweit es gezählt ist.} other {Wer in den letzten {weeks, number} abgeschlossenen Wochen Fragen erledigt hat, ab {least, number} und in Schritten von {least, number}; wer es nicht will, wird nicht gezählt:}}',
+  'queue.help.one': '{who}: {count, number} oder mehr',
 }

@@ -121,4 +121,7 @@ export const waiting = {
   'reminder.help': 'a question in the check of {what}, since {since}',
   'reminder.taker': 'the check of {what}, to be taken, since {since}',
   'reminder.role-gone': 'The role that was to be pinged is gone: choose another one with /setup.',
+  'queue.help':
+    '{count, plural, =0 {In the last {weeks, number} weeks that are over nobody has handled {least, number} questions or more, as far as it is counted.} other {Who has handled questions in the last {weeks, number} weeks that are over, from {least, number} on and in steps of {least, number}; whoever does not want it is not counted:}}',
+  'queue.help.one': '{who}: {count, number} or more',
 } as const

@@ -125,4 +125,7 @@ export const waiting: InWordsOf<typeof english> = {
   'reminder.help': 'una pregunta en la comprobación de {what}, desde {since}',
   'reminder.taker': 'la comprobación de {what}, que alguien debe tomar, desde {since}',
   'reminder.role-gone': 'El rol al que se debía avisar ya no existe: elige otro con /configurar.',
+  'queue.help':
+    '{count, plural, =0 {En las últimas {weeks, number} semanas terminadas nadie ha atendido {least, number} preguntas o más, según lo contado.} other {Quién ha atendido preguntas en las últimas {weeks, number} semanas terminadas, desde {least, number} y de {least, number} en {least, number}; a quien no quiere no se le cuenta:}}',
+  'queue.help.one': '{who}: {count, number} o más',
 }

@@ -16,7 +16,7 @@ import { sayInPublic } from '../../posts/say-in-public.ts'
 import { mostOpen } from '../begin-check.ts'
 import { type SavedStep, saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
-import { showHelping } from './helping.ts'
+import { countHelp, showHelping } from './helping.ts'
 import { offerOut } from './offer-out.ts'
 import { showAsked, showClaimed, showHelpRequestOver } from './show/help-request.ts'
 import { showHands } from './show/holder-menu.ts'
@@ -58,6 +58,7 @@ async function inTurn(turn: Turn, event: HandOverEvent): Promise<Later> {
     return undefined
   }
   if (event.is === 'redirect') return redirected(turn, inPublic, saved.check)
+  if (event.is === 'send-back') await countHelp(services, saved.check, actor.person)
   await answer(turn, inPublic, event, saved)
   await tellOthers(services, inPublic, saved.check)
   const word = words[event.is]

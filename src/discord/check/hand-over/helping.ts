@@ -4,6 +4,7 @@ import { type Actor, mayHelp } from '../../../check/custody.ts'
 import { custodyOf, isSecond } from '../../../check/custody-of.ts'
 import { helpingScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
+import { weekOf } from '../../../trends/week.ts'
 import type { Say } from '../../../words/say.ts'
 import { editReply, redraw } from '../../interaction/reply.ts'
 import { message, type ShownMessage, small, text } from '../../message/parts.ts'
@@ -38,6 +39,7 @@ export async function afterHelp(
   { services, interaction, say, program, check: before }: Turn,
   after: Check,
 ): Promise<void> {
+  if (deeds(after) > deeds(before)) await countHelp(services, after, interaction.user.id)
   if (custodyOf(after).helpRequest) {
     const question = custodyOf(after).helpRequest?.question ?? ''
     // Whoever has answered first of two is asked nothing more.
@@ -53,6 +55,16 @@ export async function afterHelp(
   const told = channel !== undefined && (await postWord(services, inPublic, after, { word, who, channel }))
   await editReply(interaction, showThanks(say, after, { in: told ? channel : undefined }))
   await tellOthers(services, inPublic, after)
+}
+
+const deeds = (check: Check): number => custodyOf(check).history.filter(one => one.did === 'helped').length
+
+/** That somebody has handled a question; what was stored stays so, whether or not it can be counted. */
+export async function countHelp(services: Services, { server }: Check, person: string): Promise<void> {
+  if (server === null) return
+  await services.helpers
+    .count(server, person, weekOf(services.now()))
+    .catch(error => services.log.warn({ err: error }, 'help could not be counted'))
 }
 
 function wordFor(program: Program, before: Check, after: Check): PanelNote {

@@ -108,7 +108,8 @@ export async function takeAllAway(services: Services, check: CheckId): Promise<v
 export async function takeAway(services: Pick<Services, 'posts' | 'notices' | 'log'>, notice: Notice): Promise<void> {
   try {
     // One that was never posted stands nowhere.
-    if (notice.message === '' || (await services.posts.remove(notice)) !== 'forbidden') await services.notices.drop(notice)
+    if (notice.message === '' || (await services.posts.remove(notice)) !== 'forbidden')
+      await services.notices.drop(notice)
     else await services.notices.put({ ...notice, until: notice.until + tryAgain })
   } catch (error) {
     services.log.warn({ err: error, kind: notice.kind }, 'a notice could not be taken away yet')

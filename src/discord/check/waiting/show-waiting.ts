@@ -1,7 +1,9 @@
 // Shows a page of the queue: what waits, what stands still or what was handled, each with the way to it.
 import { type APIButtonComponent, type APIStringSelectComponent, ComponentType } from 'discord.js'
 import { type QueueFilter, queueFilters } from '../../../check/waiting.ts'
+import type { HelpCounted } from '../../../server/helper-log.ts'
 import type { Say } from '../../../words/say.ts'
+import { sayHelp } from '../../../words/say-queue.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { encodeWaiting } from './waiting-id.ts'
 
@@ -14,13 +16,16 @@ export type QueuePage = {
   readonly pages: number
   readonly count: number
   readonly entries: readonly QueueEntry[]
+  /** Who has helped how often, for moderators. */
+  readonly help?: readonly HelpCounted[]
 }
 
-export function showWaiting(say: Say, { filter, page, pages, count, entries }: QueuePage): ShownMessage {
+export function showWaiting(say: Say, { filter, page, pages, count, entries, help }: QueuePage): ShownMessage {
   const turn = (to: number) => encodeWaiting({ filter, page: to })
   return message([
     text(`### ${say('queue.title')}\n${sayCount(say, filter, { count, pages, page: page + 1 })}`),
     ...rows([filterMenu(say, filter)]),
+    ...(help ? [small(sayHelp(say, help).join('\n'))] : []),
     ...entries.map(({ lines, press }) => ({
       type: ComponentType.Section as const,
       components: [text(lines.join('\n'))],

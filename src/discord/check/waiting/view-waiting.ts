@@ -7,6 +7,8 @@ import { reopensAt } from '../../../check/desk.ts'
 import { handledFor, type QueueFilter, standingStill, waitingFor } from '../../../check/waiting.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { inLanguage } from '../../../engine/in-language.ts'
+import { type HelpCounted, helpersOver, shownHelp } from '../../../server/helper-log.ts'
+import { weekOf, weekPlus } from '../../../trends/week.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayHandledRequest, sayStill, sayWaiting } from '../../../words/say-queue.ts'
@@ -50,7 +52,14 @@ export async function viewWaiting(
   const entries = await Promise.all(
     shown.map(one => entryOf(services, say, server, one, actor, sayWhat(say, family(one.check)))),
   )
-  return showWaiting(say, { filter, page, pages, count: all.length, entries })
+  const help = filter === 'handled' && actor.moderator ? { help: await helpOn(services, server, now) } : {}
+  return showWaiting(say, { filter, page, pages, count: all.length, entries, ...help })
+}
+
+/** Over the weeks that are over: what was counted this week is shown once it is. */
+async function helpOn({ helpers }: Services, server: string, now: number): Promise<readonly HelpCounted[]> {
+  const week = weekOf(now)
+  return shownHelp(await helpers.sums(server, weekPlus(week, -helpersOver), weekPlus(week, -1)))
 }
 
 type Listed =
