@@ -47,7 +47,9 @@ async function inTurn(turn: Turn, event: HandOverEvent): Promise<Later> {
   const tooMuch =
     event.is === 'offer' && services.fairUse.admitPost(actor.person, interaction.channelId, services.now())
   if (tooMuch) return () => refuse(interaction, say, tooMuch)
-  const saved = await saveStep(services, interaction, program, check, stepped)
+  const takes = event.is === 'take' || event.is === 'take-over'
+  const saved = await saveStep(services, interaction, program, check, stepped, takes ? mostOpen : undefined)
+  if (saved.saving === 'full') return () => refuse(interaction, say, { code: 'too-many-open', count: mostOpen })
   if (saved.saving === 'seen') return undefined
   if (saved.saving === 'stale')
     return () => refuse(interaction, say, event.is === 'take' ? { code: 'nothing-to-take' } : changedMeanwhile)
