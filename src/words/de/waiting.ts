@@ -60,9 +60,9 @@ export const waiting: InWordsOf<typeof english> = {
     'Du wünschst eine zweite Person: Hieße eine Antwort, die jemand für dich gibt, dass es nicht die Zelle ist, für die sie ausgegeben wird, muss noch jemand dasselbe sagen, bevor sie zählt.',
   'desk.asked': '{holder} wird gefragt, ob die Prüfung geschlossen werden kann.',
   'desk.untold':
-    'Ich konnte {holder} nicht Bescheid geben: Die Prüfung war in keinem Kanal zu sehen, in dem ich schreiben darf. Beim nächsten Öffnen der Prüfung steht es da.',
+    'Der Bot konnte {holder} nicht benachrichtigen: Die Prüfung war in keinem Kanal zu sehen, in dem der Bot schreiben darf. Beim nächsten Öffnen der Prüfung steht es da.',
   'desk.redirected.unseen':
-    'Ich konnte sie in keinem Kanal zeigen. Für wen sie gedacht ist, findet sie mit /prüfung liste.',
+    'Der Bot konnte sie in keinem Kanal zeigen. Die Person, für die sie gedacht ist, findet sie mit /prüfung liste.',
   'desk.settled': 'Ob diese Prüfung gezählt wird, ist schon entschieden: Eine neue Antwort ändert daran nichts.',
   'desk.kept': 'Sie bleibt offen.',
   'hands.closing': '{who} hat gefragt, ob diese Prüfung geschlossen werden kann. Machst du weiter, bleibt sie offen.',
@@ -77,10 +77,10 @@ export const waiting: InWordsOf<typeof english> = {
   'word.reopened':
     '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze die Zelle bis dahin nicht.',
   'word.redirected':
-    '{who}, deine Prüfung ({what}) ist jetzt neu angeboten: {taker}. Geändert hat es {helper}. Du kannst sie weiterhin zurücknehmen.',
+    '{who}, deine Prüfung ({what}) ist jetzt neu angeboten. Für: {taker}. Geändert hat es {helper}. Du kannst sie weiterhin zurücknehmen.',
   'word.disagree':
-    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Lass sie liegen. Deine Prüfung geht weiter.',
-  'deed.redirected': '{when}: {who} hat sie neu angeboten: {taker}',
+    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+  'deed.redirected': '{when}: {who} hat sie neu angeboten, für: {taker}',
   'deed.asked-closing': '{when}: {who} fragte, ob sie geschlossen werden kann',
   'deed.kept-open': '{when}: {who} hat sie offen gelassen',
   'deed.reopened': '{when}: {who} sah sich eine Antwort noch einmal an',
@@ -98,28 +98,28 @@ export const waiting: InWordsOf<typeof english> = {
   'refusal.second-helper':
     'Du hast das schon beantwortet, und gewünscht ist eine zweite Person. Überlass es jemand anderem.',
   'closed.again':
-    'Was du geantwortet hast, ist gelöscht, deshalb lässt sich diese Prüfung nicht wieder öffnen. Du kannst neu beginnen, mit dem, als was die Zelle verkauft wurde und was auf ihr steht.',
+    'Was du geantwortet hast, ist gelöscht, deshalb lässt sich diese Prüfung nicht wieder öffnen. Du kannst neu beginnen, und zwar mit dem, was schon bekannt ist: als was die Zelle verkauft wurde und was auf ihr steht.',
   'closed.begin': 'Neu beginnen',
   'setup.open.reminders': 'Erinnern',
   'setup.part.reminders': 'Erinnerungen',
   'setup.short.reminders': 'Einmal, im Kanal für Rückfragen, wenn jemand lange wartet.',
   'setup.long.reminders':
-    'Wartet eine Frage, oder eine Prüfung, die jemand übernehmen soll, länger als das, sagt es der Bot einmal im Kanal für Rückfragen, mit dem Weg zu jeder. Er nennt niemanden, der wartet. Benachrichtigt wird niemand, solange du keine Rolle dafür wählst.',
+    'Wartet eine Frage, oder eine Prüfung, die jemand übernehmen soll, länger als das, sagt es der Bot einmal im Kanal für Rückfragen, mit dem Weg zu jeder. Er nennt niemanden, der wartet. Angepingt wird niemand, solange du keine Rolle dafür wählst.',
   'setup.now.no-reminders': 'keine',
-  'setup.now.reminders': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; niemand wird benachrichtigt',
-  'setup.now.reminders-pinging': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; benachrichtigt: {role}',
+  'setup.now.reminders': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; niemand wird angepingt',
+  'setup.now.reminders-pinging': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; angepingt wird {role}',
   'setup.reminders.nowhere': 'Es gibt keinen Kanal für Rückfragen, also keinen Ort dafür: Wähle zuerst einen.',
   'setup.reminders.role-gone':
-    'Die Rolle, die benachrichtigt werden soll, gibt es nicht mehr: Niemand wird benachrichtigt, bis du eine andere wählst.',
+    'Die Rolle, die angepingt werden soll, gibt es nicht mehr: Niemand wird angepingt, bis du eine andere wählst.',
   'setup.reminders.silent':
-    '{role} würde nicht benachrichtigt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder lass mich alle Rollen erwähnen.',
+    '{role} würde nicht angepingt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder erlaub dem Bot, alle Rollen zu erwähnen.',
   'setup.choose.hours': 'Nach welcher Zeit',
-  'setup.choose.ping': 'Wähle eine Rolle, die benachrichtigt wird',
+  'setup.choose.ping': 'Wähl eine Rolle, die angepingt wird',
   'setup.hours': '{hours, plural, one {Nach # Stunde} other {Nach # Stunden}}',
   'setup.hours.off': 'Keine Erinnerungen',
-  'setup.no-ping': 'Niemanden benachrichtigen',
+  'setup.no-ping': 'Niemanden anpingen',
   'setup.problem.everyone-as-pinged':
-    'Das ist die Rolle, die alle haben, und alle werden nie benachrichtigt. Es wurde nichts geändert: Wähle eine andere Rolle.',
+    'Das ist die Rolle, die alle haben, und alle werden nie angepingt. Es wurde nichts geändert: Wähle eine andere Rolle.',
   'setup.problem.no-reminders': 'Es gibt keine Erinnerungen. Schalte sie zuerst ein, dann wähle eine Rolle.',
   'reminder.title': 'Jemand wartet',
   'reminder.text':
@@ -127,7 +127,7 @@ export const waiting: InWordsOf<typeof english> = {
   'reminder.help': 'eine Frage in der Prüfung ({what}), seit {since}',
   'reminder.taker': 'die Prüfung ({what}), die jemand übernehmen soll, seit {since}',
   'reminder.role-gone':
-    'Die Rolle, die benachrichtigt werden sollte, gibt es nicht mehr: Wähle eine andere mit /einrichten.',
+    'Die Rolle, die angepingt werden sollte, gibt es nicht mehr: Wähle eine andere mit /einrichten.',
   'queue.help':
     '{count, plural, =0 {In den letzten {weeks, number} abgeschlossenen Wochen hat niemand {least, number} Fragen oder mehr erledigt, soweit es gezählt ist.} other {Wer in den letzten {weeks, number} abgeschlossenen Wochen Fragen erledigt hat, ab {least, number} und in Schritten von {least, number}; wer es nicht will, wird nicht gezählt:}}',
   'queue.help.one': '{who}: {count, number} oder mehr',

@@ -44,7 +44,7 @@ export const waiting: InWordsOf<typeof english> = {
   'queue.filter.still': 'Comprobaciones paradas',
   'queue.filter.handled': 'Preguntas atendidas',
   'queue.untouched': 'sin tocar desde {since}',
-  'queue.closing': '{who} ha preguntado si se puede cerrar.',
+  'queue.closing': '{who} preguntó si se puede cerrar.',
   'queue.held': '**{what}**, con {holder}',
   'queue.still.count':
     '{count, plural, =0 {No hay comprobaciones paradas en otras manos.} one {# comprobación está parada} other {# comprobaciones están paradas}}{pages, plural, one {} other {, página {page} de #}}',
@@ -61,16 +61,16 @@ export const waiting: InWordsOf<typeof english> = {
     'Quieres una segunda persona: si una respuesta que te da un ayudante significara que no es la celda que dice ser, otro debe decir lo mismo antes de que cuente.',
   'desk.asked': 'Se pregunta a {holder} si la comprobación se puede cerrar.',
   'desk.untold':
-    'No he podido avisar a {holder}: la comprobación no se mostró en ningún canal en el que pueda escribir. Lo verá la próxima vez que la abra.',
+    'El bot no pudo avisar a {holder}: la comprobación no se mostró en ningún canal en el que pueda escribir. Lo verá la próxima vez que la abra.',
   'desk.redirected.unseen':
-    'No he podido mostrarla en ningún canal. Quien debe tomarla la encuentra con /comprobar lista.',
+    'El bot no pudo mostrarla en ningún canal. Quien debe tomarla la encuentra con /comprobar lista.',
   'desk.settled': 'Ya está decidido si esta comprobación se cuenta: una respuesta nueva no cambia eso.',
   'desk.kept': 'Sigue abierta.',
-  'hands.closing': '{who} ha preguntado si esta comprobación se puede cerrar. Si la continúas, sigue abierta.',
+  'hands.closing': '{who} preguntó si esta comprobación se puede cerrar. Si la continúas, sigue abierta.',
   'hands.reopened':
     'Alguien mira otra vez una pregunta de esta comprobación, así que el resultado aún puede cambiar. No uses la celda mientras tanto.',
   'helping.second':
-    'Otra persona ya ha respondido esto. Di solo lo que veas tú: si decís lo mismo, cuenta; si no, cuenta como «No sabría decirlo».',
+    'Otra persona ya respondió esto. Di solo lo que veas tú: si las dos respuestas son iguales, cuenta; si no, cuenta como «No sabría decirlo».',
   'helping.waits-second':
     'Gracias. {holder} quiere que lo mire otra persona antes de que esta respuesta cuente. La tuya queda guardada, y la pregunta espera a alguien más.',
   'word.closing':
@@ -78,54 +78,55 @@ export const waiting: InWordsOf<typeof english> = {
   'word.reopened':
     '{who}, {helper} mira otra vez una pregunta que se respondió por ti en la comprobación de {what}. El resultado aún puede cambiar: no uses la celda mientras tanto.',
   'word.redirected':
-    '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo ha cambiado {helper}. Todavía puedes recuperarla.',
+    '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo cambió {helper}. Todavía puedes recuperarla.',
   'word.disagree':
-    '{who}, dos personas han mirado tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
+    '{who}, dos personas miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
   'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
   'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
   'deed.kept-open': '{when}: {who} la dejó abierta',
   'deed.reopened': '{when}: {who} miró otra vez una respuesta',
-  'refusal.closing-asked': 'Ya se ha preguntado si se puede cerrar. Si no hay respuesta, caduca sola.',
+  'refusal.closing-asked': 'Ya se preguntó si se puede cerrar. Si no hay respuesta, caduca sola.',
   'refusal.closing-not-asked': 'Ya nadie pregunta si esta comprobación se puede cerrar. Sigue abierta.',
   'refusal.moves-still':
-    'Alguien ha continuado esta comprobación en las últimas {hours, number} horas, así que no está parada. Pregunta más tarde.',
+    'Alguien continuó esta comprobación en las últimas {hours, number} horas, así que no está parada. Pregunta más tarde.',
   'refusal.not-finished':
-    'Esta comprobación no ha terminado. Quien la tiene puede cambiar cada respuesta y volver a preguntar en cualquier pregunta.',
+    'Esta comprobación no está terminada. Quien la tiene puede cambiar cada respuesta y volver a preguntar en cualquier pregunta.',
   'refusal.not-helped':
     'En esta comprobación no hay ninguna respuesta que puedas mirar otra vez. Quien la tiene puede cambiar cada respuesta.',
   'refusal.danger-stands':
-    'Esta comprobación ha encontrado peligro, y eso nadie lo retira desde lejos. Solo quien está junto a la celda puede cambiar esa respuesta.',
-  'refusal.second-helper': 'Ya has respondido esto, y se quiere una segunda persona. Déjaselo a alguien más.',
+    'Esta comprobación encontró peligro, y eso nadie lo retira desde lejos. Solo quien está junto a la celda puede cambiar esa respuesta.',
+  'refusal.second-helper': 'Ya respondiste esto, y se quiere una segunda persona. Pásalo a alguien más.',
   'closed.again':
-    'Lo que respondiste se ha borrado, así que esta comprobación no se puede abrir otra vez. Puedes empezar de nuevo con lo que se vendió y lo que dice su etiqueta.',
+    'Lo que respondiste se borró, así que esta comprobación no se puede abrir otra vez. Puedes empezar de nuevo con lo que ya se sabe: como qué se vendió la celda y qué dice su etiqueta.',
   'closed.begin': 'Empezar de nuevo',
   'setup.open.reminders': 'Recordatorios',
   'setup.part.reminders': 'Recordatorios',
   'setup.short.reminders': 'Una vez, en el canal de revisión, cuando alguien espera mucho.',
   'setup.long.reminders':
-    'Si una pregunta, o una comprobación que alguien debe tomar, espera más tiempo que este, el bot lo dice una vez en el canal de revisión, con el camino a cada una. No nombra a nadie que espere. No se avisa a nadie si no eliges un rol para ello.',
+    'Si una pregunta, o una comprobación que alguien debe tomar, espera más tiempo que este, el bot lo dice una vez en el canal de revisión, con el camino a cada una. No nombra a nadie que espere. No se notifica a nadie si no eliges un rol para ello.',
   'setup.now.no-reminders': 'ninguno',
-  'setup.now.reminders': 'a {hours, plural, one {la # hora} other {las # horas}}; no se avisa a nadie',
-  'setup.now.reminders-pinging': 'a {hours, plural, one {la # hora} other {las # horas}}; se avisa a {role}',
+  'setup.now.reminders': 'a {hours, plural, one {la # hora} other {las # horas}}; no se notifica a nadie',
+  'setup.now.reminders-pinging': 'a {hours, plural, one {la # hora} other {las # horas}}; se notifica a {role}',
   'setup.reminders.nowhere': 'No hay canal de revisión, así que no hay dónde decirlo: elige antes uno.',
-  'setup.reminders.role-gone': 'El rol al que se debía avisar ya no existe: no se avisa a nadie hasta que elijas otro.',
+  'setup.reminders.role-gone':
+    'El rol al que se debía notificar ya no existe: no se notifica a nadie hasta que elijas otro.',
   'setup.reminders.silent':
-    'A {role} no le llegaría el aviso: permite en sus ajustes que todos lo mencionen, o déjame mencionar todos los roles.',
+    'A {role} no le llegaría la notificación: permite en sus ajustes que todos lo mencionen, o déjame mencionar todos los roles.',
   'setup.choose.hours': 'Después de cuánto tiempo',
-  'setup.choose.ping': 'Elige un rol al que avisar',
+  'setup.choose.ping': 'Elige un rol al que notificar',
   'setup.hours': '{hours, plural, one {Después de # hora} other {Después de # horas}}',
   'setup.hours.off': 'Sin recordatorios',
-  'setup.no-ping': 'No avisar a nadie',
+  'setup.no-ping': 'No notificar a nadie',
   'setup.problem.everyone-as-pinged':
-    'Ese es el rol que tienen todos, y a todos nunca se avisa. No se ha cambiado nada: elige otro rol.',
+    'Ese es el rol que tienen todos, y a todos nunca se notifica. No se cambió nada: elige otro rol.',
   'setup.problem.no-reminders': 'No hay recordatorios. Actívalos antes y elige después un rol.',
   'reminder.title': 'Alguien espera',
   'reminder.text':
     '{count, plural, one {# comprobación espera} other {# comprobaciones esperan}} desde hace más de {hours, plural, one {# hora} other {# horas}}. Todo lo que espera se ve con /comprobar pendientes.',
   'reminder.help': 'una pregunta en la comprobación de {what}, desde {since}',
   'reminder.taker': 'la comprobación de {what}, que alguien debe tomar, desde {since}',
-  'reminder.role-gone': 'El rol al que se debía avisar ya no existe: elige otro con /configurar.',
+  'reminder.role-gone': 'El rol al que se debía notificar ya no existe: elige otro con /configurar.',
   'queue.help':
-    '{count, plural, =0 {En las últimas {weeks, number} semanas terminadas nadie ha atendido {least, number} preguntas o más, según lo contado.} other {Quién ha atendido preguntas en las últimas {weeks, number} semanas terminadas, desde {least, number} y de {least, number} en {least, number}; a quien no quiere no se le cuenta:}}',
+    '{count, plural, =0 {En las últimas {weeks, number} semanas terminadas nadie atendió {least, number} preguntas o más, según lo contado.} other {Quién atendió preguntas en las últimas {weeks, number} semanas terminadas, desde {least, number} y de {least, number} en {least, number}; a quien no quiere no se le cuenta:}}',
   'queue.help.one': '{who}: {count, number} o más',
 }
