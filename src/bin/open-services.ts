@@ -33,6 +33,7 @@ import { openCheckStore } from '../stores/check-store.ts'
 import { databaseTime } from '../stores/database-time.ts'
 import { type Erasures, openErasures } from '../stores/erasures.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
+import { openHelperLog } from '../stores/helper-log.ts'
 import { namedIn } from '../stores/named-in.ts'
 import { openNoticeStore } from '../stores/notice-store.ts'
 import { openOfferClaims } from '../stores/offer-claims.ts'
@@ -108,6 +109,7 @@ export async function openServices(
     notices,
     servers,
     offers,
+    helpers: openHelperLog(db),
     queue,
     fairUse: config.fairUse ? openFairUse() : noLimits,
     pictures,

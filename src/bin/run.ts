@@ -65,11 +65,13 @@ export async function run(): Promise<void> {
 
     let stopping = false
     let weekly: { stop(): Promise<void> } | undefined
+    let reminding: { stop(): Promise<void> } | undefined
     const stop = async (code: number) => {
       if (stopping) return
       stopping = true
       await figures?.close()
       await weekly?.stop()
+      await reminding?.stop()
       await bot.close()
       await close()
       await practice?.close()
@@ -95,6 +97,8 @@ export async function run(): Promise<void> {
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
     const { startWeeklyJob } = await import('../jobs/start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ services, ...job, whereabouts: bot.whereabouts })
+    const { startReminding } = await import('../jobs/start-reminding.ts')
+    if (!stopping) reminding = startReminding({ services, leases: job.leases, holder: job.holder })
   } catch (error) {
     const ending = endingOf(error, config)
     say(ending, error, log)

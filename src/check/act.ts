@@ -1,8 +1,10 @@
 // The one door to a check: whether this person may do this, and what it then becomes.
+import { type Answer, cantTell, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
+import { judge } from '../engine/judge.ts'
 import { type Check, expiryFrom } from './check.ts'
 import { type Actor, mayHelp } from './custody.ts'
-import { custodyOf } from './custody-of.ts'
+import { custodyOf, isSecond } from './custody-of.ts'
 import type { CheckEvent } from './events.ts'
 import { canBeSaidFromAfar, isAlarm } from './from-afar.ts'
 import { type HandOverEvent, handOver, isHandOver } from './hand-over.ts'
@@ -26,8 +28,10 @@ export function act(
 
 /** Its holder: unless it waits for somebody else, when only danger can be said, and that at once. */
 function goOn(program: Program, check: Check, event: CheckEvent, now: number): Stepping {
-  const { offer, ...custody } = custodyOf(check)
-  if (!offer) return settled(check, step(program, check, event, now))
+  const { offer, closing: _moves, ...custody } = custodyOf(check)
+  // Whoever goes on with it keeps it open.
+  const going = check.custody?.closing ? { ...check, custody: { ...custody, ...(offer && { offer }) } } : check
+  if (!offer) return settled(going, step(program, going, event, now))
   const alarm = event.is === 'answer' && isAlarm(program, check, event.question, event.answer)
   if (now < offer.until && event.is !== 'close' && !alarm) return refused({ code: 'offered' })
   return step(program, { ...check, custody }, event, now)
@@ -38,12 +42,35 @@ function help(program: Program, check: Check, actor: Actor, event: Answering, no
   const { helpRequest } = custodyOf(check)
   if (!mayHelp(actor) || helpRequest?.question !== event.question) return refused({ code: 'not-yours' })
   if (!canBeSaidFromAfar(program, check, event.question, event.answer)) return refused({ code: 'only-beside-it' })
-  // Whoever asked may have paused meanwhile: the question they asked about is answered all the same.
-  const asking: Check =
-    check.phase.is === 'paused' ? { ...check, phase: { is: 'asking', question: helpRequest.question } } : check
-  const helper = { by: actor.person, at: now }
-  return settled(check, step(program, asking, { ...event, by: actor.person }, now), helper)
+  const second = isSecond(check, event.question)
+  const alarm = isAlarm(program, check, event.question, event.answer)
+  if (!alarm && isDangerous(program, check)) return refused({ code: 'danger-stands' })
+  if (second && !alarm && check.saidBy?.[event.question] === actor.person) return refused({ code: 'second-helper' })
+  // Whoever asked may have paused meanwhile, or come to a verdict: the question is answered all the same.
+  const stands = check.phase.is === 'paused' || check.phase.is === 'done'
+  const asking: Check = stands ? { ...check, phase: { is: 'asking', question: helpRequest.question } } : check
+  const answer = second && !alarm && !agrees(check, event.answer) ? cantTell : event.answer
+  const stepped = step(program, asking, { ...event, answer, by: actor.person }, now)
+  return freedForSecond(settled(check, stepped, { by: actor.person, at: now }), event.question, actor.person, now)
 }
+
+/** Two who say different things have not told; a figure is never read twice alike. */
+const agrees = ({ phase }: Check, answer: Answer): boolean =>
+  answer.kind !== 'option' || (phase.is === 'second-look' && sameAnswer(phase.answer, answer))
+
+/** Once the first of two has answered, the question waits for everybody else again. */
+function freedForSecond(stepped: Stepping, question: QuestionId, by: PersonId, now: number): Stepping {
+  if (!stepped.ok || !isSecond(stepped.check, question)) return stepped
+  const { check, screen } = stepped
+  const custody = custodyOf(check)
+  if (!custody.helpRequest) return stepped
+  const { claimed: _claimed, meant: _meant, ...helpRequest } = custody.helpRequest
+  const history = [...custody.history, { by, at: now, did: 'helped' as const, question }]
+  const next: Check = { ...check, custody: { ...custody, helpRequest, history } }
+  return { ok: true, check: next, screen: { ...screen, check: next } }
+}
+
+const isDangerous = (program: Program, check: Check): boolean => judge(program, check.answers).verdict === 'danger'
 
 type Answering = Extract<CheckEvent, { is: 'answer' }>
 
@@ -52,7 +79,10 @@ function hand(program: Program, check: Check, actor: Actor, event: HandOverEvent
   if (now >= check.expiresAt) return refused({ code: 'expired' })
   const handed = handOver(check, event, actor, now)
   if (!handed.ok) return handed
-  const touched = { ...handed.check, expiresAt: expiryFrom(now) }
+  if (event.is === 'reopen' && isDangerous(program, check)) return refused({ code: 'danger-stands' })
+  // Whoever asks to close a check gives it no longer life.
+  const expiresAt = event.is === 'ask-closing' ? check.expiresAt : expiryFrom(now)
+  const touched = { ...handed.check, expiresAt }
   // What comes next depends on what the new holder has done before: nobody is led on by another's consent.
   const asks = check.phase.is !== 'done' && check.phase.is !== 'beginning'
   if (touched.holder !== check.holder && asks) return moveOn(program, touched)
@@ -66,7 +96,10 @@ function settled(before: Check, stepped: Stepping, helper?: Helper): Stepping {
   if (!stepped.ok || !helpRequest) return stepped
   const { check, screen } = stepped
   const { phase } = check
-  const still = phase.is === 'paused' || ('question' in phase && phase.question === helpRequest.question)
+  const still =
+    phase.is === 'paused' ||
+    (before.phase.is === 'done' && phase.is === 'done' && helper === undefined) ||
+    ('question' in phase && phase.question === helpRequest.question)
   if (still) return stepped
   const { helpRequest: _over, ...custody } = custodyOf(check)
   const history = helper

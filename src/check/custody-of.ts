@@ -1,4 +1,5 @@
 // What follows from a check's custody: whose it is, who may take it, and who sees how far it is.
+import type { QuestionId } from '../engine/answers.ts'
 import type { Check } from './check.ts'
 import type { Actor, Custody, Taker } from './custody.ts'
 
@@ -32,3 +33,10 @@ export function seesProgress(check: Check, actor: Actor): boolean {
 /** Whether a person may see what was answered: its holder, and its starter if the holder shares it. */
 export const seesAnswers = (check: Check, actor: Actor): boolean =>
   actor.person === check.holder || (actor.person === custodyOf(check).starter && custodyOf(check).shares)
+
+/** Whether a helper has given an answer that accuses, and its holder wants another one to give it, too. */
+export const isSecond = ({ phase, custody, saidBy }: Check, question: QuestionId): boolean =>
+  custody?.pair === true &&
+  phase.is === 'second-look' &&
+  phase.question === question &&
+  saidBy?.[question] !== undefined

@@ -37,6 +37,10 @@ export type HandOverAction =
   | 'claimed'
   | 'let-go'
   | 'passed-on'
+  | 'redirected'
+  | 'asked-closing'
+  | 'kept-open'
+  | 'reopened'
 
 /** One line of a check's history; it goes when the check goes. */
 export type HandOverRecord = {
@@ -56,6 +60,10 @@ export type Custody = {
   readonly from?: PersonId
   readonly offer?: Offer
   readonly helpRequest?: HelpRequest
+  /** Somebody who may help asks whether it can be closed, as it stands still; its holder says so or not. `at`: ms since 1970. */
+  readonly closing?: { readonly by: PersonId; readonly at: number }
+  /** The holder wants two helpers to say the same before an answer of theirs accuses the cell. */
+  readonly pair?: true
   /** Whether the holder lets the starter see the answers. */
   readonly shares: boolean
   /** Oldest first. */
@@ -77,6 +85,9 @@ export const mayHelp = ({ moderator, helper }: Actor): boolean => moderator || h
 
 /** An offer that nobody takes lapses after three days. */
 export const offerLasts = 3 * 24 * 3600_000
+
+/** A check that nobody has touched for a day stands still. */
+export const stillAfter = 24 * 3600_000
 
 /** More hand-overs than this are a game, not a check. */
 export const mostHandled = 50

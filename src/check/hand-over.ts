@@ -15,6 +15,7 @@ import {
   type Taker,
 } from './custody.ts'
 import { custodyOf, isFor, isInOtherHands } from './custody-of.ts'
+import { type DeskEvent, tend } from './desk.ts'
 import type { PersonId } from './ids.ts'
 import type { CheckRefusal } from './refusals.ts'
 
@@ -37,6 +38,7 @@ export type HandOverEvent =
   | { readonly is: 'send-back'; readonly why: string }
   | { readonly is: 'take-over'; readonly why: string }
   | { readonly is: 'share'; readonly shares: boolean }
+  | DeskEvent
 
 export type HandedOver =
   | { readonly ok: true; readonly check: Check }
@@ -57,6 +59,11 @@ export const handOvers = [
   'send-back',
   'take-over',
   'share',
+  'redirect',
+  'ask-closing',
+  'keep-open',
+  'pair',
+  'reopen',
 ] as const satisfies readonly HandOverEvent['is'][]
 
 export const isHandOver = (event: { readonly is: string }): event is HandOverEvent =>
@@ -141,6 +148,17 @@ export function handOver(check: Check, event: HandOverEvent, actor: Actor, now: 
     case 'share':
       if (!holds) return refuse({ code: 'not-yours' })
       return { ok: true, check: { ...check, custody: { ...custody, shares: event.shares } } }
+    default: {
+      const tended = tend(check, event, actor, now)
+      if ('code' in tended) return refuse(tended)
+      const { entry: deed, custody: next } = tended
+      return deed === undefined
+        ? { ok: true, check: { ...check, custody: next } }
+        : kept(check, next, {
+            ...entry(deed.did, deed.why, deed.to),
+            ...(deed.question && { question: deed.question }),
+          })
+    }
   }
 }
 

@@ -4,8 +4,9 @@ import type { CheckId } from './ids.ts'
 /**
  * `panel`: where it was offered. `help-request`: what moderators were asked, with photographs. `note`: its holder was told to go on.
  * `alarm`: somebody who does not hold it was told of danger, or that it is with somebody else now.
+ * `reminder`: it was said that somebody waits; one without a message was about to be, and is not said twice.
  */
-export type NoticeKind = 'panel' | 'help-request' | 'note' | 'alarm'
+export type NoticeKind = 'panel' | 'help-request' | 'note' | 'alarm' | 'reminder'
 
 export type Notice = {
   readonly check: CheckId

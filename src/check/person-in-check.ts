@@ -38,6 +38,8 @@ export function giveBackWithout(check: Check, person: PersonId): Check | undefin
     from: _from,
     offer: _offer,
     helpRequest: _helpRequest,
+    closing: _closing,
+    pair: _pair,
     ...custody
   } = without({ ...check, holder: starter }, person)
   // Packs that it was judged by are found anew, and with them what is given.
@@ -57,7 +59,7 @@ export function forgetPerson(check: Check, person: PersonId): Check {
 }
 
 function without(check: Check, person: PersonId): Custody {
-  const { from, offer, helpRequest, starter, history, ...rest } = custodyOf(check)
+  const { from, offer, helpRequest, closing, starter, history, ...rest } = custodyOf(check)
   const toThem = offer?.to.to === 'person' && offer.to.person === person
   return {
     ...rest,
@@ -65,6 +67,7 @@ function without(check: Check, person: PersonId): Custody {
     ...(from !== undefined && from !== person && starter !== person && { from }),
     ...(offer && !toThem && { offer }),
     ...(helpRequest && { helpRequest: unclaimed(helpRequest, person) }),
+    ...(closing && closing.by !== person && { closing }),
     history: history.map(one => forgetIn(one, person)),
   }
 }

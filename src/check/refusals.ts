@@ -44,3 +44,15 @@ export type CheckRefusal =
   /** Only whoever is beside the cell can say that it shows no danger of this kind. */
   | { readonly code: 'only-beside-it' }
   | { readonly code: 'handed-too-often'; readonly most: number }
+  /** Whether it can be closed was asked already; or was not. */
+  | { readonly code: 'closing-asked' }
+  | { readonly code: 'closing-not-asked' }
+  /** Somebody has touched it within so many hours. */
+  | { readonly code: 'moves-still'; readonly hours: number }
+  /** Nothing is looked at again that is not finished, and nothing that nobody answered for its holder. */
+  | { readonly code: 'not-finished' }
+  | { readonly code: 'not-helped' }
+  /** Nobody takes danger back from afar. */
+  | { readonly code: 'danger-stands' }
+  /** The holder wants a second helper, and this one has answered. */
+  | { readonly code: 'second-helper' }

@@ -7,7 +7,7 @@ import type { Question } from '../engine/pack/pack.ts'
 import { type Failing, isFailing } from '../ground/verdicts.ts'
 import type { Check, Consent } from './check.ts'
 import type { Offer } from './custody.ts'
-import { custodyOf } from './custody-of.ts'
+import { custodyOf, isSecond } from './custody-of.ts'
 import { canBeSaidFromAfar } from './from-afar.ts'
 import { type Next, nextOf } from './next.ts'
 import { type Stage, stageOf } from './stage.ts'
@@ -21,6 +21,8 @@ export type Screen =
       readonly again: Answer | undefined
       /** It is shown to a moderator, who answers in the holder's place. */
       readonly helping?: true
+      /** A helper has answered, and another one is wanted to. */
+      readonly second?: true
       /** Options that only somebody beside the cell can choose. */
       readonly closed?: readonly string[]
       /** It was answered before, and stays so until another answer is given. */
@@ -110,8 +112,10 @@ export function helpingScreen(program: Program, check: Check): Extract<Screen, {
   const { helpRequest } = custodyOf(check)
   const question = helpRequest && program.questions.get(helpRequest.question)
   if (!question || check.phase.is === 'closed') return undefined
+  // The second of two helpers is not told what the first has said.
+  const second = isSecond(check, question.id)
   const again =
-    check.phase.is === 'second-look' && check.phase.question === question.id ? check.phase.answer : undefined
+    check.phase.is === 'second-look' && check.phase.question === question.id && !second ? check.phase.answer : undefined
   const options = question.answer.kind === 'options' ? question.answer.options : []
   const closed = options
     .filter(one => !canBeSaidFromAfar(program, check, question.id, { kind: 'option', option: one.id }))
@@ -123,6 +127,7 @@ export function helpingScreen(program: Program, check: Check): Extract<Screen, {
     question,
     again,
     helping: true,
+    ...(second && { second: true as const }),
     closed,
     stage,
     answered: check.trail.length,

@@ -22,6 +22,8 @@ export type CheckStore<Outcome = unknown> = {
    * null where there is none to leave, its outcome is settled in the same transaction, unless it was before.
    */
   save(check: Check, expected: number, interaction: string, outcome?: Outcome | null): Promise<Saving>
+  /** The same for a check that comes to another holder: `full` where they have `most` open ones already, whatever other processes do meanwhile. */
+  pass(check: Check, expected: number, interaction: string, now: number, most: number): Promise<Saving | 'full'>
   /** Finished checks whose outcome is not settled and that expire at `expiry` or before, the first to expire first. */
   finished(expiry: number, limit: number): Promise<Check[]>
   /** Settles the outcome of a finished check that still stands at its revision, once and for all; false if it does not. */

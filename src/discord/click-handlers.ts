@@ -3,7 +3,7 @@ import { askClick } from './answers/ask-click.ts'
 import { buyingClick } from './buying/buying-click.ts'
 import { linksClick } from './buying/links-click.ts'
 import { checkClick } from './check/check-click.ts'
-import { factsClick } from './check/facts/facts-click.ts'
+import { anewClick, factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
 import { waitingClick } from './check/waiting/waiting-click.ts'
@@ -20,6 +20,7 @@ const handlers = [
   handClick,
   waitingClick,
   factsClick,
+  anewClick,
   askClick,
   logClick,
   trendsClick,

@@ -8,6 +8,7 @@ import type { Ended } from './gateway/figures.ts'
 import type { Runs } from './interaction/command.ts'
 import { answerFailure, failingOf } from './interaction/failures.ts'
 import { type Answerable, refuse } from './interaction/reply.ts'
+import { typedBack } from './interaction/typed-back.ts'
 import type { Services } from './services.ts'
 
 /** Says how it ended. Never rejects. */
@@ -32,7 +33,8 @@ async function dispatch(services: Services, interaction: Interaction): Promise<E
   if (!isAnswerable(interaction)) return 'fine'
   const say = sayIn(interaction.locale)
   if (tooMuch) {
-    await refuse(interaction, say, tooMuch)
+    // Photographs and files are counted; what was typed beside them is not lost with them.
+    await refuse(interaction, say, tooMuch, typedBack(say, interaction))
     return 'too-much'
   }
   if (interaction.isCommand()) {

@@ -6,6 +6,7 @@ import type { CheckStore } from '../check/store.ts'
 import type { Programs } from '../engine/programs.ts'
 import type { LogReader } from '../readers/log/log-reader.ts'
 import type { PhotoReader } from '../readers/photo/photo-reader.ts'
+import type { HelperLog } from '../server/helper-log.ts'
 import type { OfferClaims } from '../server/offer-claims.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
 import type { Traces } from '../server/traces.ts'
@@ -35,6 +36,8 @@ export type Services = {
   readonly notices: NoticeStore
   readonly servers: SettingsStore
   readonly offers: OfferClaims
+  /** Who has helped how often. */
+  readonly helpers: HelperLog
   readonly pictures: Pictures
   readonly drafts: Drafts
   readonly logs: LogReader

@@ -1,9 +1,19 @@
 // What can be changed about a server's settings, one thing at a time, and what cannot.
-import { type ForumOffers, leastKeepWeeks, mostKeepWeeks, mostModeratorRoles, type ServerSettings } from './settings.ts'
+import {
+  type ForumOffers,
+  leastKeepWeeks,
+  mostKeepWeeks,
+  mostModeratorRoles,
+  reminderHours,
+  type ServerSettings,
+} from './settings.ts'
 
 export type Change =
   | { readonly is: 'reports-channel' | 'review-channel'; readonly channel: string | null }
   | { readonly is: 'moderator-roles' | 'helper-roles'; readonly roles: readonly string[] }
+  /** Null: none any more. */
+  | { readonly is: 'reminders'; readonly hours: number | null }
+  | { readonly is: 'reminder-role'; readonly role: string | null }
   | { readonly is: 'language'; readonly language: string | null }
   | { readonly is: 'outcomes' | 'pooling'; readonly on: boolean }
   | { readonly is: 'keep-weeks'; readonly weeks: number }
@@ -12,7 +22,14 @@ export type Change =
 export type ChangeRefusal =
   | { readonly code: 'weeks-out-of-range'; readonly least: number; readonly most: number }
   | { readonly code: 'too-many-roles'; readonly most: number }
-  | { readonly code: 'everyone-as-moderator' | 'everyone-as-helper' | 'nothing-to-pool' }
+  | {
+      readonly code:
+        | 'everyone-as-moderator'
+        | 'everyone-as-helper'
+        | 'everyone-as-pinged'
+        | 'no-reminders'
+        | 'nothing-to-pool'
+    }
 
 export type Changing =
   | { readonly ok: true; readonly settings: ServerSettings }
@@ -48,6 +65,17 @@ function apply(settings: ServerSettings, change: Change): Partial<ServerSettings
       if (change.roles.length > mostModeratorRoles) return { code: 'too-many-roles', most: mostModeratorRoles }
       if (change.roles.includes(settings.server)) return { code: 'everyone-as-helper' }
       return { helperRoles: [...new Set(change.roles)] }
+    case 'reminders': {
+      const { hours } = change
+      if (hours === null) return { reminders: null }
+      const least = Math.min(...reminderHours)
+      const fits = (reminderHours as readonly number[]).includes(hours)
+      return { reminders: { hours: fits ? hours : least, role: settings.reminders?.role ?? null } }
+    }
+    case 'reminder-role':
+      if (settings.reminders === null) return { code: 'no-reminders' }
+      if (change.role === settings.server) return { code: 'everyone-as-pinged' }
+      return { reminders: { ...settings.reminders, role: change.role } }
     case 'outcomes':
       // Whoever stops recording has not agreed to pool what may be recorded later.
       return change.on ? { outcomes: true } : { outcomes: false, pooling: false }

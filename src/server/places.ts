@@ -30,6 +30,8 @@ export type Surroundings = {
   /** The name of the forum's tag; undefined where there is none any more. */
   readonly tag: string | undefined
   readonly goneRoles: readonly string[]
+  /** The role that is to be pinged would not be: not everybody may mention it, and the bot may not either. */
+  readonly unheard?: boolean
   /** Named roles that cannot see a channel that is for them, or are not offered a command that is. */
   readonly blind?: readonly Blind[]
 }

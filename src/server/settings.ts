@@ -14,6 +14,9 @@ export type BuyingLink = {
 /** Where a new forum post gets one quiet offer: only in this forum, only under this tag. */
 export type ForumOffers = { readonly forum: string; readonly tag: string }
 
+/** After how many hours it is said once, in the review channel, that somebody waits; and which role is pinged then, if any. */
+export type Reminders = { readonly hours: number; readonly role: string | null }
+
 export type ServerSettings = {
   readonly server: ServerId
   /** Grows by one with every change; 0 until the first. */
@@ -32,6 +35,7 @@ export type ServerSettings = {
   readonly reportsChannel: string | null
   /** Where moderators see checks that are stuck, and photographs; null: nowhere. */
   readonly reviewChannel: string | null
+  readonly reminders: Reminders | null
   /** Whether anonymised outcomes are recorded at all, and whether they are pooled with other servers'. */
   readonly outcomes: boolean
   readonly pooling: boolean
@@ -45,6 +49,7 @@ export type ServerSettings = {
 const usualKeepWeeks = 104
 export const leastKeepWeeks = 26
 export const mostKeepWeeks = 260
+export const reminderHours = [1, 3, 6, 12, 24, 48] as const
 export const mostLinks = 25
 export const mostModeratorRoles = 10
 
@@ -59,6 +64,7 @@ export const unsettled = (server: ServerId): ServerSettings => ({
   helperRoles: [],
   reportsChannel: null,
   reviewChannel: null,
+  reminders: null,
   outcomes: false,
   pooling: false,
   forumOffers: null,

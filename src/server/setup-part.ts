@@ -6,6 +6,7 @@ export const parts = [
   'review',
   'moderators',
   'helpers',
+  'reminders',
   'language',
   'recording',
   'keeping',

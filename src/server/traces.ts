@@ -12,6 +12,8 @@ export type KeptOfPerson = {
   readonly drafts: readonly unknown[]
   /** What they have decided as a moderator about what was found. */
   readonly decisions: readonly unknown[]
+  /** How many questions they handled for others, by server and week. */
+  readonly helped: readonly unknown[]
   /** What they have to do with the families of servers: versions, drafts, reference cells, photographs. */
   readonly families: readonly unknown[]
 }
@@ -30,7 +32,7 @@ export const nobody = ''
 export type Traces = {
   of(person: string): Promise<KeptOfPerson>
   /**
-   * Deletes a person's checks and drafts (one that somebody else started goes back to them without a single answer), takes them out of others' checks, and puts nobody's name beside what they have decided. A check that is deleted
+   * Deletes a person's checks, drafts and what was counted of their help (one that somebody else started goes back to them without a single answer), takes them out of others' checks, and puts nobody's name beside what they have decided. A check that is deleted
    * leaves no outcome. Done twice, the second time finds nothing.
    */
   forgetPerson(person: string): Promise<Forgotten>

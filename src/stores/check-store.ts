@@ -7,6 +7,7 @@ import type { LeftOut } from './bodies/body.ts'
 import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { insert, insertWithin } from './insert-check.ts'
+import { passWithin } from './pass-check.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { CheckRow, Tables } from './tables.ts'
@@ -75,6 +76,11 @@ export function openCheckStore(
       if (saved.numAffectedRows === 1n) return 'saved'
       const { rows } = await db.executeQuery(withValues(loading, [check.id]))
       return rows[0]?.changed_by === interaction ? 'seen' : 'stale'
+    },
+
+    async pass(check, expected, interaction, now, most) {
+      const row = await columnsOf(seal, check)
+      return passWithin(db, { id: check.id, expected, settled: row.settled, interaction, row, now, most })
     },
 
     async finished(expiry, limit) {

@@ -17,7 +17,7 @@ export async function insert(db: Kysely<Tables>, row: Row): Promise<'saved' | 's
 export const insertWithin = (db: Kysely<Tables>, row: Row, most: number): Promise<'saved' | 'seen' | 'full'> =>
   db.getExecutor().adapter instanceof SqliteAdapter ? inOneStatement(db, row, most) : underLock(db, row, most)
 
-const openOf = (db: Kysely<Tables>, { holder, started_at }: Row) =>
+export const openOf = (db: Kysely<Tables>, { holder, started_at }: Pick<Row, 'holder' | 'started_at'>) =>
   db
     .selectFrom('checks')
     .select(({ fn }) => fn.countAll<number>().as('open'))

@@ -132,6 +132,19 @@ const migrations: Record<string, Migration> = {
       await sql`create index checks_by_server on checks (server)`.execute(db)
     },
   },
+  '0024-helped': {
+    async up(db: Any) {
+      await db.schema
+        .createTable('helped')
+        .addColumn('server', 'text', column => column.notNull())
+        .addColumn('person', 'text', column => column.notNull())
+        .addColumn('week', 'text', column => column.notNull())
+        .addColumn('count', 'integer', column => column.notNull())
+        .addPrimaryKeyConstraint('helped_once', ['server', 'person', 'week'])
+        .execute()
+      await db.schema.createIndex('helped_by_person').on('helped').column('person').execute()
+    },
+  },
   // Before the pool shows a family, it is counted on how many servers it has been checked.
   '0022-pool-servers': {
     async up(db: Any) {

@@ -42,6 +42,10 @@ export function rememberChecks<Outcome>(store: CheckStore<Outcome>): Remembering
       else remembered.delete(check.id)
       return saving
     },
+    async pass(check, ...rest) {
+      remembered.delete(check.id)
+      return store.pass(check, ...rest)
+    },
     async settle(check, outcome) {
       remembered.delete(check.id)
       return store.settle(check, outcome)

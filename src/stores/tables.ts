@@ -105,7 +105,11 @@ export type FamilyReferenceRow = { id: string; server: string; family: string; b
 export type FamilyPhotoRow = { id: string; server: string; family: string; body: string; size: number; bytes: Buffer }
 export type FamilyTrialRow = { server: string; week: string; made: number }
 
+/** How many questions a person has handled for others in a week. */
+export type HelpedRow = { server: string; person: string; week: string; count: number }
+
 export type Tables = {
+  helped: HelpedRow
   checks: CheckRow
   notices: NoticeRow
   kept: KeptRow

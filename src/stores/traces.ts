@@ -135,6 +135,13 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
+        helped: await db
+          .selectFrom('helped')
+          .select(['server', 'week', 'count'])
+          .where('person', '=', person)
+          .orderBy('server')
+          .orderBy('week')
+          .execute(),
         families: await familyDeedsOf(db, person),
       }
     },
@@ -151,6 +158,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         .where(inNamespace(draftsNamespace))
         .where(draftsOf(person))
         .executeTakeFirst()
+      await db.deleteFrom('helped').where('person', '=', person).execute()
       await leaveOthers(person)
       const decisions = await loseName(person)
       const families = await forgetInFamilies(db, person)
@@ -186,6 +194,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         return done.numAffectedRows ?? 0
       })
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
+      await db.deleteFrom('helped').where('server', '=', server).execute()
       await db.deleteFrom('offers').where('server', '=', server).execute()
       await db.deleteFrom('servers').where('id', '=', server).execute()
       await scrub(db)

@@ -54,6 +54,12 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
       return sayRoles(say, settings.moderatorRoles, around, 'setup.now.no-roles')
     case 'helpers':
       return sayRoles(say, settings.helperRoles, around, 'setup.now.no-helpers')
+    case 'reminders': {
+      if (settings.reminders === null) return say('setup.now.no-reminders')
+      const { hours, role } = settings.reminders
+      if (role === null) return say('setup.now.reminders', { hours })
+      return say('setup.now.reminders-pinging', { hours, role: sayRoles(say, [role], around, 'setup.now.no-roles') })
+    }
     case 'language':
       return sayLanguage(say, settings)
     case 'recording': {
@@ -107,9 +113,20 @@ function sayLanguage(say: Say, { language, discordLanguage }: ServerSettings): s
     : say('setup.now.language-told', { language: nameLanguage(say, discordLanguage) })
 }
 
+/** Why nobody would be reminded, or not pinged as chosen. */
+function sayUnheard(say: Say, { reminders, reviewChannel }: ServerSettings, around: Surroundings): string | undefined {
+  if (reminders === null) return undefined
+  if (reviewChannel === null) return say('setup.reminders.nowhere')
+  const { role } = reminders
+  if (role === null) return undefined
+  if (around.goneRoles.includes(role)) return say('setup.reminders.role-gone')
+  return around.unheard ? say('setup.reminders.silent', { role: `<@&${role}>` }) : undefined
+}
+
 /** The sentence about what no longer works as it is set; nothing where all is well. */
 export function sayWarning(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string | undefined {
   if (part === 'moderators' || part === 'helpers') return sayBlind(say, around, part)
+  if (part === 'reminders') return sayUnheard(say, settings, around)
   const id =
     part === 'reports'
       ? settings.reportsChannel

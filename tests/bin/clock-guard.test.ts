@@ -9,6 +9,7 @@ import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { databaseTime } from '../../src/stores/database-time.ts'
+import { openHelperLog } from '../../src/stores/helper-log.ts'
 import { openNoticeStore } from '../../src/stores/notice-store.ts'
 import { openOfferClaims } from '../../src/stores/offer-claims.ts'
 import { epochOf } from '../../src/trends/epoch.ts'
@@ -37,7 +38,13 @@ for (const kind of databases)
       const { db, job } = it
       clock = { memory: new Keyv({ store: new KeptValues(db, 'clock') }), databaseTime: async () => theirs }
       const checks = openCheckStore(db, testSeal)
-      const more = { checks, offers: openOfferClaims(db), notices: openNoticeStore(db), now: () => now }
+      const more = {
+        checks,
+        offers: openOfferClaims(db),
+        notices: openNoticeStore(db),
+        helpers: openHelperLog(db),
+        now: () => now,
+      }
       services = { ...job.services, ...more } as unknown as Services
       now = begun
       await steady(20)

@@ -49,6 +49,8 @@ export const asEvent = (is: string, check: Check): Event => {
   if (is === 'offer') return offer({ to: 'anyone' })
   if (is === 'ask') return { is, words: 'help', where: 'c' }
   if (is === 'pass-on') return { is, to: { to: 'anyone' } }
+  if (is === 'redirect') return { is, to: { to: 'anyone' }, why: 'nobody took it' }
+  if (is === 'pair') return { is, wanted: true }
   if (is === 'share') return { is, shares: true }
   if (is === 'answer') {
     const asked = question(check) || (custodyOf(check).helpRequest?.question ?? 'legs')

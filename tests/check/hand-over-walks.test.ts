@@ -3,19 +3,27 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { act } from '../../src/check/act.ts'
 import type { Check } from '../../src/check/check.ts'
-import { type Actor, offerLasts, type Taker } from '../../src/check/custody.ts'
-import { custodyOf } from '../../src/check/custody-of.ts'
+import { type Actor, mayHelp, offerLasts, stillAfter, type Taker } from '../../src/check/custody.ts'
+import { custodyOf, isSecond } from '../../src/check/custody-of.ts'
 import { handOvers } from '../../src/check/hand-over.ts'
 import { forgetPerson } from '../../src/check/person-in-check.ts'
 import { screenOf } from '../../src/check/screen.ts'
-import { option } from '../../src/engine/answers.ts'
+import { cantTell, option } from '../../src/engine/answers.ts'
 import { judge } from '../../src/engine/judge.ts'
-import { asEvent, type Event, fresh, having, now, program, question } from './hand-over-people.ts'
+import { asEvent, type Event, fresh, having, now, people, program, question, taken } from './hand-over-people.ts'
+
+const offered = having(fresh, ['ada', { is: 'offer', to: { to: 'person', person: 'ben' }, why: '' }])
+const asked = having(fresh, ['ada', asEvent('answer', fresh)], ['ada', { is: 'ask', words: '', where: null }])
+/** After an answer that ben gave as a helper. */
+const finished = (() => {
+  const helped = act(program, asked, { ...people.helper, person: 'ben' }, asEvent('answer', asked), now)
+  return having(taken(helped), ['ada', { is: 'finish' }])
+})()
 
 test('whoever does whatever, nobody does what they may not, a check has one holder, and none is lost', () => {
   const anybody = fc.record({
     person: fc.constantFrom('ada', 'ben', 'cleo', 'dov'),
-    here: fc.boolean(),
+    here: fc.constantFrom(true, true, true, false),
     roles: fc.subarray(['keepers', 'others']),
     moderator: fc.boolean(),
     helper: fc.boolean(),
@@ -25,42 +33,61 @@ test('whoever does whatever, nobody does what they may not, a check has one hold
     fc.record({ to: fc.constant('role' as const), role: fc.constantFrom('keepers', 'others') }),
     fc.record({ to: fc.constant('anyone' as const) }),
   )
+  // Closing ends a walk, and finishing all questions: they are drawn less often than the rest.
+  const often = [...handOvers, 'ask', 'answer', 'answer', 'answer', 'back', 'pause', 'resume', 'go-on']
   const events = fc.record({
-    pick: fc.nat(),
+    is: fc.oneof(
+      { weight: 30, arbitrary: fc.constantFrom(...often) },
+      { weight: 1, arbitrary: fc.constantFrom('finish', 'finish', 'finish', 'close') },
+    ),
+    /** Mostly the holder acts, as with anything at all. */
+    holds: fc.boolean(),
     to: takers,
     shares: fc.boolean(),
-    late: fc.constantFrom(0, 0, 0, offerLasts),
+    late: fc.oneof(
+      { weight: 12, arbitrary: fc.constant(0) },
+      { weight: 1, arbitrary: fc.constantFrom(stillAfter + 3600_000, offerLasts) },
+    ),
+    says: fc.constantFrom('harmless', 'harmless', 'yes', 'four', 'cant-tell'),
   })
-  const all = [...handOvers, 'answer', 'answer', 'back', 'pause', 'resume', 'finish', 'go-on', 'close']
+  // Walks begin where much can happen: what is far from the first question is hardly ever come to by chance.
+  const begun = fc.constantFrom(fresh, offered, asked, finished, finished)
+  const did = new Map<string, number>()
   fc.assert(
-    fc.property(fc.array(fc.tuple(anybody, events), { maxLength: 60 }), steps => {
-      let check = fresh
-      let clock = now
-      for (const [actor, { pick, to, shares, late }] of steps) {
-        clock += late
-        const is = all[pick % all.length] ?? 'close'
-        // Closing ends a walk: it is drawn less often than the rest.
-        if (is === 'close' && pick % 5 > 0) continue
-        const made = is === 'offer' || is === 'pass-on' ? ({ is, to, why: '' } as const) : asEvent(is, check)
-        const event = made.is === 'share' ? { ...made, shares } : made
-        const before = structuredClone(check)
-        const stepped = act(program, check, actor, event, clock)
-        expect(check).toEqual(before)
-        if (!stepped.ok) continue
-        check = stepped.check
-        entitled(before, check, actor, event, clock)
-        expect(check.revision).toBe(before.revision + 1)
-        expect(stepped.screen).toEqual(screenOf(program, check))
-        const { history, offer: open, helpRequest } = custodyOf(check)
-        expect(history.slice(0, custodyOf(before).history.length)).toEqual(custodyOf(before).history)
-        expect(open && helpRequest).toBeUndefined()
-        // Whoever holds it can always go on with it, or take it back and then go on.
-        if (check.phase.is !== 'closed')
-          expect(act(program, check, { ...actor, person: check.holder }, { is: 'close' }, clock).ok).toBe(true)
-      }
-    }),
-    { numRuns: 400 },
+    fc.property(
+      begun,
+      fc.array(fc.tuple(anybody, events), { minLength: 10, maxLength: 60, size: 'max' }),
+      (first, steps) => {
+        let check = first
+        let clock = now
+        for (const [anyone, { is, holds, to, shares, late, says }] of steps) {
+          clock += late
+          const actor = holds ? { ...anyone, person: check.holder } : anyone
+          const event = drawn(is, check, { to, shares, says })
+          const before = structuredClone(check)
+          const stepped = act(program, check, actor, event, clock)
+          expect(check).toEqual(before)
+          if (!stepped.ok) continue
+          check = stepped.check
+          did.set(event.is, (did.get(event.is) ?? 0) + 1)
+          entitled(before, check, actor, event, clock)
+          expect(check.revision).toBe(before.revision + 1)
+          expect(stepped.screen).toEqual(screenOf(program, check))
+          const { history, offer: open, helpRequest } = custodyOf(check)
+          expect(history.slice(0, custodyOf(before).history.length)).toEqual(custodyOf(before).history)
+          expect(open && helpRequest).toBeUndefined()
+          undoable(check, actor, clock, did)
+          // Whoever holds it can always go on with it, or take it back and then go on.
+          if (check.phase.is !== 'closed')
+            expect(act(program, check, { ...actor, person: check.holder }, { is: 'close' }, clock).ok).toBe(true)
+        }
+      },
+    ),
+    { numRuns: 300 },
   )
+  // A walk that never comes to a deed says nothing about it.
+  for (const one of ['take', 'take-over', 'redirect', 'reopen', 'ask-closing', 'keep-open', 'let-go'])
+    expect([...did.keys()]).toContain(one)
 })
 
 test('whoever is taken out of others’ checks leaves no trace in them, and the check goes on', () => {
@@ -122,7 +149,78 @@ function entitled(before: Check, after: Check, actor: Actor, event: Event, at: n
     else expect(event.is === 'pass-on' || was?.by === actor.person).toBe(true)
   }
   if (after.phase.is === 'closed') expect(held).toBe(true)
+  // Danger is said by anybody who may answer, and taken back by whoever holds the check alone.
+  if (isDanger(before) && !isDanger(after)) expect(held).toBe(true)
+  const [offerWas, offerIs] = [open, custodyOf(after).offer]
+  if (offerWas && offerIs && offerWas !== offerIs && JSON.stringify(offerWas) !== JSON.stringify(offerIs))
+    expect([event.is, actor.moderator, held]).toEqual(['redirect', true, false])
+  const [asksWas, asksIs] = [custodyOf(before).closing, custodyOf(after).closing]
+  if (!asksWas && asksIs) {
+    expect([mayHelp(actor), held, asksIs.by]).toEqual([true, false, actor.person])
+    expect(after.expiresAt).toBe(before.expiresAt)
+  }
+  if (asksWas && !asksIs) expect(held || after.holder !== before.holder).toBe(true)
+  if (custodyOf(before).pair !== custodyOf(after).pair) expect(held || after.holder !== before.holder).toBe(true)
+  // A verdict stands until another answer is given, and is looked at again by whoever gave the answer, or a moderator.
+  if (event.is === 'reopen') {
+    expect(after.answers).toEqual(before.answers)
+    expect(after.phase).toEqual({ is: 'done' })
+    const by = before.saidBy?.[custodyOf(after).helpRequest?.question ?? '']
+    expect(by !== undefined && (actor.moderator || by === actor.person)).toBe(true)
+  }
+  // Where a second helper is wanted, nobody confirms their own answer.
+  const asked = helpRequest?.question ?? ''
+  if (isSecond(before, asked) && !held && after.confirmed?.includes(asked))
+    expect(before.saidBy?.[asked]).not.toBe(actor.person)
   if (custodyOf(after).shares !== custodyOf(before).shares && after.holder === before.holder) expect(held).toBe(true)
+}
+
+type Drawn = { readonly to: Taker; readonly shares: boolean; readonly says: string }
+
+function drawn(is: string, check: Check, { to, shares, says }: Drawn): Event {
+  if (is === 'offer' || is === 'pass-on' || is === 'redirect') return { is, to, why: '' }
+  const made = asEvent(is, check)
+  if (made.is === 'share') return { ...made, shares }
+  if (made.is === 'pair') return { ...made, wanted: shares }
+  if (made.is !== 'answer' || says === 'harmless') return made
+  return { ...made, answer: says === 'cant-tell' ? cantTell : option(made.question === 'legs' ? 'four' : 'yes') }
+}
+
+/** Each deed with what takes it back, by whoever may do both: what is left is what there was, and the two lines of its history. */
+const undone: readonly (readonly [Event, Event])[] = [
+  [{ is: 'claim' }, { is: 'let-go' }],
+  [{ is: 'offer', to: { to: 'anyone' }, why: '' }, { is: 'withdraw' }],
+  [{ is: 'ask', words: '', where: null }, { is: 'unask' }],
+  [
+    { is: 'pair', wanted: true },
+    { is: 'pair', wanted: false },
+  ],
+  [{ is: 'ask-closing' }, { is: 'keep-open' }],
+  [{ is: 'reopen' }, { is: 'send-back', why: '' }],
+]
+
+function undoable(check: Check, actor: Actor, at: number, did: Map<string, number>): void {
+  for (const [deed, back] of undone) {
+    // A check that was just touched does not stand still.
+    const when = deed.is === 'ask-closing' ? at + stillAfter + 3600_000 : at
+    const done = act(program, check, actor, deed, when)
+    if (!done.ok) continue
+    const whose = back.is === 'keep-open' ? { ...actor, person: check.holder } : actor
+    const undid = act(program, done.check, whose, back, when)
+    // Nobody is left with what they cannot take back; a question is taken out of the way by an offer, which its history says.
+    expect(undid.ok).toBe(true)
+    did.set(back.is, (did.get(back.is) ?? 0) + 1)
+    const { helpRequest, pair } = custodyOf(check)
+    const gone = (deed.is === 'offer' && helpRequest) || (deed.is === 'pair' && pair)
+    if (undid.ok && !gone) expect(bare(undid.check)).toEqual(bare(check))
+  }
+}
+
+/** A check without what every deed leaves: its revision, how long it lives, and its history. */
+function bare(check: Check) {
+  const { revision: _revision, expiresAt: _until, custody: _custody, ...rest } = check
+  const { history: _history, ...custody } = custodyOf(check)
+  return { ...rest, custody }
 }
 
 const isDanger = (check: Check): boolean => judge(program, check.answers).verdict === 'danger'

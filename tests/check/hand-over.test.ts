@@ -1,7 +1,7 @@
 // Handing a check over: every state against every event and everybody who could cause it, and what each does.
 import { describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
-import { type Actor, longestReason, mostHandled, offerLasts } from '../../src/check/custody.ts'
+import { type Actor, longestReason, mostHandled, offerLasts, stillAfter } from '../../src/check/custody.ts'
 import { custodyOf, seesAnswers, seesProgress } from '../../src/check/custody-of.ts'
 import { handOvers } from '../../src/check/hand-over.ts'
 import { screenOf } from '../../src/check/screen.ts'
@@ -36,44 +36,50 @@ const withBen = having(toBen, ['ben', { is: 'take' }])
 /** Past what only shows beside the cell: at a torn wrap, which a photograph shows. */
 const atWrap = having(withBen, ['ben', answer(withBen)])
 
+const asked = having(atWrap, ['ben', { is: 'ask', words: 'torn or creased?', where: 'c' }])
+
 /** Every state there is, and who may cause which event in it; whatever is not listed is refused. */
 const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<Record<Name, readonly string[]>> }>> = {
   'with its starter': {
     check: fresh,
-    may: { ada: ['offer', 'ask', 'share', 'answer', 'close'] },
+    may: { ada: ['offer', 'ask', 'share', 'pair', 'answer', 'close'] },
   },
   'offered to a person': {
     check: toBen,
-    may: { ada: ['withdraw', 'share', 'close'], ben: ['take', 'decline'], warden: ['take-over'] },
+    may: { ada: ['withdraw', 'share', 'pair', 'close'], ben: ['take', 'decline'], warden: ['take-over', 'redirect'] },
   },
   'offered to a role': {
     check: having(fresh, ['ada', offer({ to: 'role', role: 'keepers' })]),
-    may: { ada: ['withdraw', 'share', 'close'], keeper: ['take'], warden: ['take-over'] },
+    may: { ada: ['withdraw', 'share', 'pair', 'close'], keeper: ['take'], warden: ['take-over', 'redirect'] },
   },
   'offered to whoever takes it': {
     check: having(fresh, ['ada', offer({ to: 'anyone' })]),
     may: {
-      ada: ['withdraw', 'share', 'close'],
+      ada: ['withdraw', 'share', 'pair', 'close'],
       ben: ['take'],
       keeper: ['take'],
       stranger: ['take'],
       helper: ['take'],
-      warden: ['take', 'take-over'],
+      warden: ['take', 'take-over', 'redirect'],
     },
   },
   'offered, and lapsed': {
     check: toBen,
     at: now + offerLasts,
-    may: { ada: ['withdraw', 'share', 'answer', 'close'], ben: ['decline'], warden: ['take-over'] },
+    may: {
+      ada: ['withdraw', 'share', 'pair', 'answer', 'close'],
+      ben: ['decline'],
+      warden: ['take-over', 'ask-closing'],
+    },
   },
   'with somebody who took it': {
     check: withBen,
-    may: { ben: ['offer', 'give-back', 'ask', 'share', 'answer', 'close'], warden: ['take-over'] },
+    may: { ben: ['offer', 'give-back', 'ask', 'share', 'pair', 'answer', 'close'], warden: ['take-over'] },
   },
   'a moderator is asked': {
     check: having(atWrap, ['ben', { is: 'ask', words: 'torn or creased?', where: 'c' }]),
     may: {
-      ben: ['offer', 'give-back', 'unask', 'share', 'answer', 'close'],
+      ben: ['offer', 'give-back', 'unask', 'share', 'pair', 'answer', 'close'],
       helper: ['answer', 'claim', 'pass-on', 'send-back'],
       warden: ['answer', 'claim', 'pass-on', 'send-back', 'take-over'],
     },
@@ -81,7 +87,7 @@ const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<
   'a moderator is asked, and it is paused': {
     check: having(atWrap, ['ben', { is: 'ask', words: '', where: null }], ['ben', { is: 'pause' }]),
     may: {
-      ben: ['offer', 'give-back', 'unask', 'share', 'close'],
+      ben: ['offer', 'give-back', 'unask', 'share', 'pair', 'close'],
       helper: ['answer', 'claim', 'pass-on', 'send-back'],
       warden: ['answer', 'claim', 'pass-on', 'send-back', 'take-over'],
     },
@@ -89,14 +95,47 @@ const states: Readonly<Record<string, { check: Check; at?: number; may: Partial<
   'a helper looks at it': {
     check: having(atWrap, ['ben', { is: 'ask', words: '', where: 'c' }], ['helper', { is: 'claim' }]),
     may: {
-      ben: ['offer', 'give-back', 'unask', 'share', 'answer', 'close'],
+      ben: ['offer', 'give-back', 'unask', 'share', 'pair', 'answer', 'close'],
       helper: ['answer', 'let-go', 'pass-on', 'send-back'],
       warden: ['answer', 'pass-on', 'send-back', 'take-over'],
     },
   },
   'come to a verdict': {
     check: having(withBen, ['ben', { is: 'finish' }]),
-    may: { ben: ['offer', 'give-back', 'share', 'close'], warden: ['take-over'] },
+    may: { ben: ['offer', 'give-back', 'share', 'pair', 'close'], warden: ['take-over'] },
+  },
+  'stands still at a question a moderator is asked': {
+    check: asked,
+    at: now + stillAfter + 3600_000,
+    may: {
+      ben: ['offer', 'give-back', 'unask', 'share', 'pair', 'answer', 'close'],
+      helper: ['answer', 'claim', 'pass-on', 'send-back', 'ask-closing'],
+      warden: ['answer', 'claim', 'pass-on', 'send-back', 'take-over', 'ask-closing'],
+    },
+  },
+  'stands still with somebody who took it': {
+    check: withBen,
+    at: now + stillAfter + 3600_000,
+    may: {
+      ben: ['offer', 'give-back', 'ask', 'share', 'pair', 'answer', 'close'],
+      warden: ['take-over', 'ask-closing'],
+    },
+  },
+  'somebody has asked to close it': {
+    check: taken(does(withBen, 'warden', { is: 'ask-closing' }, now + stillAfter + 3600_000)),
+    at: now + stillAfter + 3600_000,
+    may: {
+      ben: ['offer', 'give-back', 'ask', 'share', 'pair', 'answer', 'close', 'keep-open'],
+      warden: ['take-over'],
+    },
+  },
+  'finished after a helper’s answer': {
+    check: having(asked, ['helper', answer(asked)], ['ben', { is: 'finish' }]),
+    may: {
+      ben: ['offer', 'give-back', 'share', 'pair', 'close'],
+      helper: ['reopen'],
+      warden: ['take-over', 'reopen'],
+    },
   },
   closed: { check: having(withBen, ['ben', { is: 'close' }]), may: {} },
   'run out': { check: withBen, at: now + lifetime + 3600_000, may: {} },

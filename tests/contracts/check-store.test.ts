@@ -94,6 +94,18 @@ for (const kind of stores) {
         expect(outcomes.filter(outcome => outcome === 'stale')).toHaveLength(29)
       })
 
+      test('gives a person no more than their number of open checks, however many processes do so at once', async () => {
+        const others = [store, kind.wrap(openCheckStore(await opened.again(), testSeal))]
+        for (let i = 0; i < 8; i++) await store.create(check(`o${i}`, { holder: 'offers' }), `i-o${i}`)
+        const take = (i: number, by = `i-t${i}`) =>
+          (others[i % 2] as CheckStore).pass(check(`o${i}`, { holder: 'takes', revision: 1 }), 0, by, now, 3)
+        const takes = await Promise.all(Array.from({ length: 8 }, (_, i) => take(i)))
+        expect(takes.toSorted()).toEqual([...Array(5).fill('full'), ...Array(3).fill('saved')])
+        expect(await store.heldBy('takes', now)).toHaveLength(3)
+        const [first = 0] = takes.flatMap((one, i) => (one === 'saved' ? [i] : []))
+        expect([await take(first), await take(first, 'i-late')]).toEqual(['seen', 'stale'])
+      })
+
       test('of one interaction delivered to many processes exactly one counts', async () => {
         const others = [store, kind.wrap(openCheckStore(await opened.again(), testSeal))]
         const outcomes = await Promise.all(

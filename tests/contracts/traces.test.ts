@@ -8,6 +8,7 @@ import { draftsNamespace, KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openFamilyStore } from '../../src/stores/family-store.ts'
 import { openFindingLog } from '../../src/stores/finding-log.ts'
+import { openHelperLog } from '../../src/stores/helper-log.ts'
 import { openOfferClaims } from '../../src/stores/offer-claims.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
@@ -45,6 +46,7 @@ for (const kind of databases)
         outcomes: openOutcomeLog(db, testSeal),
         releases: openReleaseLog(db),
         servers: openSettingsStore(db),
+        helpers: openHelperLog(db),
       }
     }
     beforeAll(async () => {
@@ -61,14 +63,17 @@ for (const kind of databases)
       await stores.drafts.set('d1', { is: 'log', person: wren, typed: '2500 mAh' }, 60_000)
       await stores.drafts.set('d2', { is: 'log', person: odalys, typed: `about ${wren}` }, 60_000)
       await stores.others.set('p1', { person: wren })
+      for (const person of [wren, odalys]) await stores.helpers.count(shed, person, '2026-W48')
       const theirs = await traces.of(wren)
       expect(theirs.checks).toMatchObject([{ id: 'a1' }, { id: 'a2' }])
+      expect(theirs.helped).toEqual([{ server: shed, week: '2026-W48', count: 1 }])
       expect(theirs.drafts).toEqual([{ is: 'log', person: wren, typed: '2500 mAh' }])
       expect(await traces.of('nobody at all')).toEqual({
         checks: [],
         others: [],
         drafts: [],
         decisions: [],
+        helped: [],
         families: [],
       })
     })
@@ -76,7 +81,14 @@ for (const kind of databases)
     test('deleting takes all of it and nothing else; the second time there is nothing left to take', async () => {
       expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0, families: 0 })
       expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0, families: 0 })
-      expect(await traces.of(wren)).toEqual({ checks: [], others: [], drafts: [], decisions: [], families: [] })
+      expect(await traces.of(wren)).toEqual({
+        checks: [],
+        others: [],
+        drafts: [],
+        decisions: [],
+        helped: [],
+        families: [],
+      })
       expect(await stores.checks.load('a1')).toBeUndefined()
       expect((await stores.checks.heldBy(odalys, now)).map(one => one.id)).toEqual(['a3'])
       expect(await stores.drafts.get('d2')).toBeDefined()
@@ -194,6 +206,7 @@ for (const kind of databases)
         await stores.releases.freeze({ kind: 'server', server }, week, '{}', state)
         await stores.findings.add(server, [{ key: 'two', family: 'heron', week, parts: [rise] }], () => `g-${server}`)
         await leaveFamily(server)
+        await stores.helpers.count(server, wren, week)
       }
       await stores.releases.freeze({ kind: 'pool' }, week, '{"pool":1}', state)
       for (let i = 0; i < 2; i++) await traces.forgetServer(shed)
@@ -209,7 +222,7 @@ for (const kind of databases)
       // A table that names servers and is not looked at here is one that nobody has entered in `traces.ts`.
       const looked = [
         ...(['checks', 'families', 'family_photos', 'family_references', 'family_trials', 'family_versions'] as const),
-        ...(['findings', 'offers', 'outcomes'] as const),
+        ...(['findings', 'helped', 'offers', 'outcomes'] as const),
       ]
       const tables = await opened.db.introspection.getTables()
       // Other tests have schemas of their own in the same database.

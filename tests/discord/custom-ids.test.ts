@@ -5,7 +5,7 @@ import { askIds } from '../../src/discord/answers/ask-id.ts'
 import { buyingIds, buyingParts, regions } from '../../src/discord/buying/buying-id.ts'
 import { linksIds } from '../../src/discord/buying/links-id.ts'
 import { checkIds } from '../../src/discord/check/check-id.ts'
-import { factsIds } from '../../src/discord/check/facts/facts-codec.ts'
+import { anewIds, factsIds } from '../../src/discord/check/facts/facts-codec.ts'
 import { handOverIds } from '../../src/discord/check/hand-over/hand-over-id.ts'
 import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
 import { waitingIds } from '../../src/discord/check/waiting/waiting-id.ts'
@@ -29,8 +29,8 @@ const kind = <T>(ids: IdKind<T>, words: readonly string[]): Kind => ({
 
 const kinds: readonly Kind[] = [
   kind(checkIds, ['pick', 'show', 'measured', 'consent', 'unwrap', 'bench', 'yes', 'no', 'know']),
-  kind(handOverIds, ['hands', 'take', 'asked', 'sent-back', 'go-on']),
-  kind(waitingIds, ['all', 'help', 'free', 'mine', 'chosen']),
+  kind(handOverIds, ['hands', 'take', 'asked', 'sent-back', 'go-on', 'redirect', 'redirected', 'close-it', 'reopen']),
+  kind(waitingIds, ['all', 'help', 'free', 'mine', 'chosen', 'still', 'handled']),
   kind(askIds, ['show', 'post', 'choose', '-']),
   kind(buyingIds, ['open', 'view', 'turn', 'post', 'region', 'later', ...buyingParts, ...regions]),
   kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),
@@ -48,6 +48,7 @@ const kinds: readonly Kind[] = [
     ...releaseViews,
     ...releaseExports,
   ]),
+  kind(anewIds, ['2', 'harrow-30', '-', 'c3500', 'f18650_c1']),
   kind(factsIds, ['c3500', 'i9,8', 'f18650', 'c3500,00', 'f18650_c1']),
   kind(familyIds, [
     'f-abcdefgh',

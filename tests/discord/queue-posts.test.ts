@@ -26,6 +26,7 @@ function openSlow() {
     redraw: ({ channel, message }) => begin(`${channel} redraws ${message}`, 'done'),
     remove: ({ channel, message }) => begin(`${channel} removes ${message}`, 'done'),
     isOpenToAll: async () => false,
+    hasRole: () => true,
   }
   const turn = () => new Promise(resolve => setImmediate(resolve))
   return {

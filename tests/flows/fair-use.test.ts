@@ -50,6 +50,20 @@ describe('a person who overdoes it', () => {
     expect(buttons(await startCheck(ilse())).length).toBeGreaterThan(1)
   })
 
+  test('finds what they typed again where the photographs beside it were too many', async () => {
+    await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: noPostLimits })
+    await seedPractice(room.services)
+    const question = await unsureUntil(wren(), await startCheck(wren()), /insulating ring around/)
+    const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+    if (form.kind !== 'modal') throw new Error('no form')
+    const broken = [{ name: 'half.jpg', bytes: samplePhoto().subarray(0, 300) }]
+    const first = await finalOf(await wren().submit(form.modal, { why: 'is that a ring?', photos: broken }))
+    expect(text(first)).toMatch(/damaged/)
+    const photos = [{ name: 'whole.jpg', bytes: samplePhoto() }]
+    const refused = await finalOf(await wren().submit(form.modal, { why: 'is that a ring?', photos }))
+    expect(text(refused)).toMatch(/<t:\d+:R>[\s\S]*What you typed:\s+```\s+is that a ring\?\s+```/)
+  })
+
   test('gets no suggestions for a while, and commands still work', async () => {
     await open({ person: { ...plenty, suggestions: few(2) }, server: plenty, posts: noPostLimits })
     const suggested = async () => (await wren().suggest('check start', { name: 'family', value: '' })).length

@@ -7,4 +7,5 @@ export const noPosts: Posts = {
   redraw: async () => 'gone',
   remove: async () => 'gone',
   isOpenToAll: async () => false,
+  hasRole: () => true,
 }

@@ -47,7 +47,7 @@ describe('a person', () => {
     expect(text(message)).toMatch(/Your checks are counted/)
     expect(text(message)).toMatch(caution)
     expect(message.onlyFor).toBe(wren().id)
-    expect(buttons(message)).toHaveLength(3)
+    expect(buttons(message)).toHaveLength(4)
   })
 
   test('is shown everything as a file: open and closed checks, and what was counted', async () => {

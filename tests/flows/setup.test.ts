@@ -41,17 +41,33 @@ describe('the overview', () => {
       'Review channel',
       'Moderators',
       'Helpers',
+      'Reminders',
       'Language',
       'What is recorded',
       'For how long',
     ]
     for (const [i, title] of titles.entries()) {
-      expect(text(message)).toContain(`### ${title} (${i + 1} of 8)`)
+      expect(text(message)).toContain(`### ${title} (${i + 1} of 9)`)
       message = await pressed(warden.person, message, 'Next: ')
     }
-    expect(text(message)).toMatch(/Offers in a forum \(8 of 8\)/)
+    expect(text(message)).toMatch(/Offers in a forum \(9 of 9\)/)
     expect(text(await pressed(warden.person, message, 'Overview'))).toMatch(/How this server is set up/)
     expect((await warden.settings()).revision).toBe(0)
+  })
+
+  test('has a part for reminders: after how long, and which role is pinged, if any', async () => {
+    const part = await warden.open('reminders')
+    expect(text(part)).toMatch(/Now:\*\* none/)
+    const six = await warden.choose(part, ['6'])
+    expect(text(six)).toMatch(/after 6 hours; nobody is pinged/)
+    const chosen = await warden.anyMenu(6, { is: 'ping', roles: 'chosen' }, [demoWardens])
+    expect(text(chosen)).toMatch(/pinged: <@&900000000000000201>/)
+    const everybody = await warden.anyMenu(6, { is: 'ping', roles: 'chosen' }, [server])
+    expect(text(everybody)).toMatch(/everybody is never pinged/)
+    // Seen again: nothing was chosen where it would be said, and nobody could be told.
+    expect(text(await warden.open('reminders'))).toMatch(/There is no review channel/)
+    expect(text(await warden.press(chosen, 'Ping nobody'))).toMatch(/after 6 hours; nobody is pinged/)
+    expect((await warden.settings()).reminders).toEqual({ hours: 6, role: null })
   })
 
   test('is shown to nobody who may only moderate, by command or by a button', async () => {

@@ -6,6 +6,7 @@ import {
   leastKeepWeeks,
   mostKeepWeeks,
   publicLanguage,
+  reminderHours,
   type ServerSettings,
   unsettled,
 } from '../../src/server/settings.ts'
@@ -30,6 +31,8 @@ const changes: fc.Arbitrary<Change> = fc.oneof(
     is: fc.constant('moderator-roles'),
     roles: fc.array(fc.constantFrom('s', 'a', 'b', 'c'), { maxLength: 12 }),
   }),
+  fc.record({ is: fc.constant('reminders'), hours: fc.option(fc.oneof(fc.integer(), fc.constantFrom(1, 6, 48))) }),
+  fc.record({ is: fc.constant('reminder-role'), role: fc.option(fc.constantFrom('s', 'a')) }),
   fc.record({ is: fc.constant('language'), language: fc.option(fc.constantFrom('de', 'en')) }),
   fc.record({ is: fc.constantFrom('outcomes', 'pooling'), on: fc.boolean() }),
   fc.record({ is: fc.constant('keep-weeks'), weeks: fc.oneof(fc.integer({ min: -10, max: 400 }), fc.double()) }),
@@ -53,6 +56,8 @@ test('whatever is changed in whatever order: one revision a change, and the sett
         expect(settings.keepWeeks).toBeGreaterThanOrEqual(leastKeepWeeks)
         expect(settings.keepWeeks).toBeLessThanOrEqual(mostKeepWeeks)
         expect(settings.links).toEqual([])
+        expect([null, ...reminderHours]).toContain(settings.reminders?.hours ?? null)
+        expect(settings.reminders?.role).not.toBe('s')
       }
     }),
   )
@@ -93,4 +98,15 @@ test('everybody is spoken to in the language that was chosen, else in the one Di
   expect(publicLanguage({ ...none, discordLanguage: 'es-ES' })).toBe('es-ES')
   expect(publicLanguage({ ...none, discordLanguage: 'es-ES' }, 'de')).toBe('de')
   expect(publicLanguage({ language: 'en', discordLanguage: 'es-ES' }, 'de')).toBe('en')
+})
+
+test('reminders: a time of the menu, a role only where there are any, never the one that everybody has', () => {
+  const none = unsettled('s')
+  expect(refusal(none, { is: 'reminder-role', role: 'r' })).toBe('no-reminders')
+  const six = after(none, { is: 'reminders', hours: 6 })
+  const pinging = after(six, { is: 'reminder-role', role: 'r' })
+  expect(pinging.reminders).toEqual({ hours: 6, role: 'r' })
+  expect(refusal(pinging, { is: 'reminder-role', role: 's' })).toBe('everyone-as-pinged')
+  expect(after(pinging, { is: 'reminders', hours: 12 }).reminders).toEqual({ hours: 12, role: 'r' })
+  expect(after(pinging, { is: 'reminders', hours: null }).reminders).toBeNull()
 })

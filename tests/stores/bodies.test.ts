@@ -41,6 +41,8 @@ const check: Check = {
     from: 'ben',
     offer: { to: { to: 'role', role: 'r' }, until: 5 },
     helpRequest: { question: 'mass', words: 'which one?', where: null },
+    closing: { by: 'cleo', at: 6 },
+    pair: true,
     shares: true,
     history: [{ by: 'ben', did: 'offered', at: 4, to: { to: 'anyone' }, why: 'no scale' }],
   },
@@ -79,6 +81,7 @@ const state = {
 const settings = {
   ...unsettled('here'),
   moderatorRoles: ['r'],
+  reminders: { hours: 6, role: 'r' },
   forumOffers: { forum: 'f', tag: 't' },
   links: [{ id: 'l', url: 'https://shop.example', title: 'A shop', addedAt: 1, reviewedAt: 2 }],
 }

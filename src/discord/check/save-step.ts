@@ -9,7 +9,7 @@ import type { Services } from '../services.ts'
 import { leavesOf, outcomeAtClosing } from './leave-outcome.ts'
 
 type Stepped = Extract<Stepping, { ok: true }>
-export type SavedStep = { readonly saving: Saving; readonly check: Check; readonly screen: Screen }
+export type SavedStep = { readonly saving: Saving | 'full'; readonly check: Check; readonly screen: Screen }
 
 export async function saveStep(
   services: Services,
@@ -17,12 +17,19 @@ export async function saveStep(
   program: Program,
   before: Check,
   { check, screen }: Stepped,
+  /** The most open checks somebody may have whom it comes to. */
+  most?: number,
 ): Promise<SavedStep> {
+  const save = (next: Check): Promise<Saving | 'full'> =>
+    most === undefined
+      ? services.checks.save(next, before.revision, interaction.id)
+      : services.checks.pass(next, before.revision, interaction.id, services.now(), most)
   if (check.phase.is === 'done') {
     const counted = { ...check, leaves: await leavesOf(services, interaction, check) }
-    const saving = await services.checks.save(counted, before.revision, interaction.id)
+    const saving = await save(counted)
     return { saving, check: counted, screen: { ...screen, check: counted } }
   }
+  if (most !== undefined) return { saving: await save(check), check, screen }
   // A check that is closed before it came to a verdict has none to count.
   const outcome =
     check.phase.is === 'closed' && before.phase.is === 'done'

@@ -56,7 +56,13 @@ export async function openBot(
     const [, services, { route }, manifest, { inEveryLanguage }] = await Promise.all([
       // A token that is refused is told at once.
       client.rest.get(Routes.gatewayBot()).catch(error => Promise.reject(toDiscord(error))),
-      openServices(postsOver(client.rest, openToAll(client))),
+      openServices(
+        postsOver(
+          client.rest,
+          openToAll(client),
+          (server, role) => client.guilds.cache.get(server)?.roles.cache.has(role) ?? true,
+        ),
+      ),
       import('../router.ts'),
       import('../commands.ts'),
       import('../interaction/in-every-language.ts'),

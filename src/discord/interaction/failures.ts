@@ -4,6 +4,7 @@ import { sayIn } from '../../words/say.ts'
 import { message, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { followUpPrivately, replyPrivately } from './reply.ts'
+import { typedBack } from './typed-back.ts'
 
 /**
  * Discord's ways of saying that an answer came too late or twice. The change is stored, and the next click shows it, so these
@@ -51,7 +52,7 @@ export async function answerFailure(services: Services, interaction: Interaction
   if (interaction.replied) return
   const say = sayIn(interaction.locale)
   const words = codeOf(error) === 'unreadable-body' ? 'trouble.unreadable' : 'trouble.try-again'
-  const shown = message([text(say(words, { reference })), small(say('caution.line'))])
+  const shown = message([text(say(words, { reference })), ...typedBack(say, interaction), small(say('caution.line'))])
   const tell = interaction.deferred ? followUpPrivately : replyPrivately
   await tell(interaction, shown).catch(second => services.log.debug({ err: second, reference }, 'could not be told'))
 }

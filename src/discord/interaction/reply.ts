@@ -1,5 +1,6 @@
 // The three ways we answer an interaction: a private reply, redrawing the message that was clicked, or a private refusal.
 import {
+  type APITextDisplayComponent,
   type ChatInputCommandInteraction,
   ComponentType,
   type MessageComponentInteraction,
@@ -42,8 +43,14 @@ export async function updateOrReply(interaction: Clicked, shown: ShownMessage): 
   return own ? redraw(interaction, shown) : replyPrivately(interaction, shown)
 }
 
-export async function refuse(interaction: Answerable, say: Say, refusal: Refusal): Promise<void> {
-  await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), small(say('caution.line'))]))
+/** `more` stands below the sentence. */
+export async function refuse(
+  interaction: Answerable,
+  say: Say,
+  refusal: Refusal,
+  more: readonly APITextDisplayComponent[] = [],
+): Promise<void> {
+  await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), ...more, small(say('caution.line'))]))
 }
 
 /** Says that an answer is being worked on; it is then given with `editReply`. A click keeps its message meanwhile. */

@@ -14,13 +14,16 @@ export type Changing = 'done' | 'forbidden' | 'gone'
 /** Whether somebody waits for a message, sees one of theirs change, or nobody has asked for it. */
 export type Urgency = 'waited' | 'panel' | 'quiet'
 
+/** Who is told of a message: a person by their id, or a role. */
+export type Ping = string | { readonly role: string }
+
 /** Each rejects when Discord cannot be reached, or would take it only much later. */
 export type Posts = {
   /**
    * `nonce`: at most 25 characters; trying again with the same one within minutes posts nothing twice. `ping`: the only person
-   * who is told of it. `urgency`: what goes first where several messages wait, `waited` unless it is said.
+   * or role that is told of it. `urgency`: what goes first where several messages wait, `waited` unless it is said.
    */
-  post(channel: string, shown: ShownMessage, nonce: string, ping?: string, urgency?: Urgency): Promise<Posting>
+  post(channel: string, shown: ShownMessage, nonce: string, ping?: Ping, urgency?: Urgency): Promise<Posting>
   /** The same as a reply to a message in the channel, or to none; nobody is told of it. */
   reply(channel: string, to: string | null, shown: ShownMessage, nonce: string): Promise<Replying>
   /** Puts `shown` in the place of what a message of ours said before, its pictures included; nobody is told. */
@@ -28,6 +31,8 @@ export type Posts = {
   remove(place: Place): Promise<Changing>
   /** Whether everybody on its server can read a channel, as far as is known: what is for moderators only is not posted there. */
   isOpenToAll(channel: string): Promise<boolean>
+  /** Whether a server has this role, as far as is known. */
+  hasRole(server: string, role: string): boolean
 }
 
 const forbidden: readonly (string | number)[] = [
@@ -41,13 +46,18 @@ const archived: readonly (string | number)[] = [
   RESTJSONErrorCodes.ThreadLocked,
 ]
 
-export const postsOver = (rest: REST, isOpenToAll: Posts['isOpenToAll'] = async () => false): Posts => ({
+export const postsOver = (
+  rest: REST,
+  isOpenToAll: Posts['isOpenToAll'] = async () => false,
+  hasRole: Posts['hasRole'] = () => true,
+): Posts => ({
   isOpenToAll,
+  hasRole,
 
   async post(channel, shown, nonce, ping) {
     const body = {
       flags: shown.flags | (ping === undefined ? MessageFlags.SuppressNotifications : 0),
-      allowed_mentions: { parse: [], users: ping === undefined ? [] : [ping] },
+      allowed_mentions: { parse: [], ...pinged(ping) },
     }
     const sent = await send(rest, channel, shown, nonce, body)
     return sent.is === 'posted' ? sent : { is: broadly(sent.is) }
@@ -73,6 +83,9 @@ export const postsOver = (rest: REST, isOpenToAll: Posts['isOpenToAll'] = async 
   remove: async ({ channel, message }) =>
     broadly((await answered(rest.delete(Routes.channelMessage(channel, message)))).is),
 })
+
+const pinged = (ping: Ping | undefined) =>
+  typeof ping === 'object' ? { roles: [ping.role] } : { users: ping === undefined ? [] : [ping] }
 
 async function send(rest: REST, channel: string, shown: ShownMessage, nonce: string, more: object) {
   const body = { ...more, components: shown.components, nonce, enforce_nonce: true }

@@ -45,6 +45,7 @@ export function queuePosts(posts: Posts): Posts {
       inTurn(channel, urgency, () => posts.post(channel, shown, nonce, ping, urgency)),
     reply: (channel, to, shown, nonce) => inTurn(channel, 'waited', () => posts.reply(channel, to, shown, nonce)),
     redraw: (place, shown) => inTurn(place.channel, 'panel', () => posts.redraw(place, shown)),
+    hasRole: (server, role) => posts.hasRole(server, role),
     isOpenToAll: channel => posts.isOpenToAll(channel),
     remove: place => inTurn(place.channel, 'panel', () => posts.remove(place)),
   }

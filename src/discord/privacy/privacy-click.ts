@@ -4,9 +4,9 @@ import { type Say, sayIn } from '../../words/say.ts'
 import { takeAllAway } from '../check/hand-over/tell-others.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, replyWithFile, updateOrReply } from '../interaction/reply.ts'
-import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { countedOf, forgetCountedOf } from '../trends/counted-of.ts'
+import { countingOf } from './counting-of.ts'
 import { type PrivacyAct, privacyIds } from './privacy-id.ts'
 import { askBeforeDeleting, showPrivacy } from './show-privacy.ts'
 
@@ -21,9 +21,10 @@ async function press(services: Services, interaction: Clicked, { is: act }: Priv
       name: 'kept.json',
       content: await everythingOf(services, id),
     })
-  const moderates = (await moderating(services, interaction)) !== undefined
+  if (act === 'help-out') await services.helpers.sayNo(id)
+  if (act === 'help-in') await services.helpers.sayYes(id)
   const note = act === 'deleted' ? await forget(services, say, id) : undefined
-  await updateOrReply(interaction, showPrivacy(say, await services.trends.optOuts.has(id), moderates, note))
+  await updateOrReply(interaction, showPrivacy(say, await countingOf(services, interaction), note))
 }
 
 /** As JSON, in the codes of the stores and the rule packs. */
@@ -34,6 +35,7 @@ async function everythingOf(services: Services, person: string): Promise<string>
     ...(await services.traces.of(person)),
     countedThisQuarter: await countedOf(services, person),
     countsNothingOfMine: await services.trends.optOuts.has(person),
+    countsNoHelpOfMine: await services.helpers.saidNo(person),
   }
   return JSON.stringify(kept, null, 2)
 }

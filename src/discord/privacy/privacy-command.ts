@@ -3,8 +3,8 @@ import { ApplicationCommandType } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
 import type { Command } from '../interaction/command.ts'
 import { replyPrivately } from '../interaction/reply.ts'
-import { moderating } from '../interaction/rights.ts'
 import { everywhere } from '../interaction/where-offered.ts'
+import { countingOf } from './counting-of.ts'
 import { showPrivacy } from './show-privacy.ts'
 
 export const privacyCommand: Command = {
@@ -16,8 +16,6 @@ export const privacyCommand: Command = {
     ...everywhere,
   }),
   async run(services, interaction) {
-    const out = await services.trends.optOuts.has(interaction.user.id)
-    const moderates = (await moderating(services, interaction)) !== undefined
-    await replyPrivately(interaction, showPrivacy(sayIn(interaction.locale), out, moderates))
+    await replyPrivately(interaction, showPrivacy(sayIn(interaction.locale), await countingOf(services, interaction)))
   },
 }

@@ -2,8 +2,8 @@
 import { z } from 'zod'
 import { type IdOf, idKind } from '../interaction/id-kind.ts'
 
-/** `delete` asks once more; `deleted` does it. Whose data it is about is the person who presses, whatever the id says. */
-export const privacyIds = idKind('cp1', { is: z.enum(['see', 'show', 'delete', 'deleted']) })
+/** `delete` asks once more; `deleted` does it. `help-in` and `help-out`: whether one's help is counted. Whose data it is about is the person who presses, whatever the id says. */
+export const privacyIds = idKind('cp1', { is: z.enum(['see', 'show', 'delete', 'deleted', 'help-in', 'help-out']) })
 
 export type PrivacyAct = IdOf<typeof privacyIds>
 export const { write: encodePrivacy, read: decodePrivacy } = privacyIds

@@ -7,10 +7,14 @@ import { sayCounted } from '../trends/show/counting.ts'
 import { encodeTrends } from '../trends/trends-id.ts'
 import { encodePrivacy } from './privacy-id.ts'
 
-/** `out`: none of the person's checks are counted; `moderates`: those on this server are not, in any case; `note` stands above. */
-export function showPrivacy(say: Say, out: boolean, moderates: boolean, note?: string): ShownMessage {
+/** `out`: none of the person's checks are counted, `noHelp`: nor is their help; `moderates`: their checks on this server are not, in any case. */
+export type Counting = { readonly out: boolean; readonly noHelp: boolean; readonly moderates: boolean }
+
+/** `note` stands above. */
+export function showPrivacy(say: Say, { out, noHelp, moderates }: Counting, note?: string): ShownMessage {
   const choice = out ? 'in' : 'out'
-  const kept = (['checks', 'drafts', 'counts', 'decisions', 'families', 'server', 'not'] as const).map(
+  const help = noHelp ? 'help-in' : 'help-out'
+  const kept = (['checks', 'drafts', 'counts', 'decisions', 'helped', 'families', 'server', 'not'] as const).map(
     one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
   )
   const missing = sayMissing(say)
@@ -20,6 +24,7 @@ export function showPrivacy(say: Say, out: boolean, moderates: boolean, note?: s
     ...rows([
       pressButton(encodePrivacy({ is: 'show' }), say('privacy.show'), ButtonStyle.Primary),
       pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),
+      pressButton(encodePrivacy({ is: help }), say(`privacy.${help}`)),
       pressButton(encodePrivacy({ is: 'delete' }), say('privacy.delete'), ButtonStyle.Danger),
     ]),
     text(kept.join('\n')),

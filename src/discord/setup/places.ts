@@ -73,7 +73,8 @@ async function orCode<T>(ask: () => Promise<T>): Promise<T | number> {
 
 /** Looks round without asking Discord. */
 export function lookRound(guild: Guild | null, settings: ServerSettings): Surroundings {
-  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles, helperRoles } = settings
+  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles, helperRoles, reminders } = settings
+  const pinged = reminders?.role ?? undefined
   const judge = (id: string | null | undefined, use: Use) =>
     guild && id ? judgePlace(guild.channels.cache.get(id), guild.members.me, use) : undefined
   const offers = judge(forumOffers?.forum, 'offers')
@@ -81,8 +82,19 @@ export function lookRound(guild: Guild | null, settings: ServerSettings): Surrou
     places: { reports: judge(reportsChannel, 'reports'), review: judge(reviewChannel, 'review'), offers },
     tag: tagOf(offers, forumOffers),
     blind: guild ? blindRoles(guild, settings) : [],
-    goneRoles: guild ? [...moderatorRoles, ...helperRoles].filter(role => !guild.roles.cache.has(role)) : [],
+    unheard: guild !== null && pinged !== undefined && !mayPing(guild, pinged, reviewChannel),
+    goneRoles: guild
+      ? [...moderatorRoles, ...helperRoles, ...(pinged ? [pinged] : [])].filter(role => !guild.roles.cache.has(role))
+      : [],
   }
+}
+
+/** Whether a role is pinged where the bot names it: one that everybody may mention, or where the bot may mention all. */
+function mayPing({ roles, channels, members }: Guild, role: string, channel: string | null): boolean {
+  const named = roles.cache.get(role)
+  if (!named || named.mentionable) return named !== undefined
+  const where = channel === null ? undefined : channels.cache.get(channel)
+  return members.me !== null && where?.permissionsFor(members.me).has(PermissionFlagsBits.MentionEveryone) === true
 }
 
 /**

@@ -120,6 +120,7 @@ const mendable: readonly PlaceState['is'][] = ['missing', 'everyone-reads', 'ref
 
 function partOf(act: ChangingAct): Part {
   if (act.is === 'outcomes' || act.is === 'pooling') return 'recording'
+  if (act.is === 'remind' || act.is === 'ping') return 'reminders'
   if (act.is === 'weeks' || act.is === 'fewer') return 'keeping'
   return act.is === 'forum' || act.is === 'tag' ? 'offers' : act.is
 }

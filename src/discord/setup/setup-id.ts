@@ -15,6 +15,9 @@ export const setupIds = idKind('cs1', {
     { is: z.literal('begin') },
     { is: z.enum(['reports', 'review']), channel: choice },
     { is: z.enum(['moderators', 'helpers']), roles: z.enum(['chosen', 'none']) },
+    /** After how long it is said that somebody waits, out of the menu; and which role is pinged then. */
+    { is: z.literal('remind') },
+    { is: z.literal('ping'), roles: z.enum(['chosen', 'none']) },
     { is: z.literal('language') },
     { is: z.enum(['outcomes', 'pooling']), on: flag('on', 'off') },
     /** Opens the form for the weeks; `weeks` is the form sent in, with an id of its own, since phones keep forms by id. */

@@ -2,7 +2,7 @@
 import type { Guild } from 'discord.js'
 import type { Change } from '../../server/change.ts'
 import type { Tag } from '../../server/places.ts'
-import { leastKeepWeeks, mostKeepWeeks } from '../../server/settings.ts'
+import { leastKeepWeeks, mostKeepWeeks, reminderHours } from '../../server/settings.ts'
 import type { ChannelPart } from '../../server/setup-part.ts'
 import type { Problem } from '../../server/setup-problem.ts'
 import { languages } from '../../words/say.ts'
@@ -25,7 +25,7 @@ export const weeksField = 'weeks'
 /** Whether Discord has to be asked before it can be answered. */
 export const asksDiscord = (act: ChangingAct): boolean =>
   act.is === 'tag' ||
-  ((act.is === 'moderators' || act.is === 'helpers') && act.roles === 'chosen') ||
+  ((act.is === 'moderators' || act.is === 'helpers' || act.is === 'ping') && act.roles === 'chosen') ||
   ((act.is === 'reports' || act.is === 'review') && act.channel !== 'none') ||
   (act.is === 'forum' && act.forum !== 'none')
 
@@ -40,6 +40,10 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
       const is = act.is === 'moderators' ? 'moderator-roles' : 'helper-roles'
       return act.roles === 'none' ? change({ is, roles: [] }) : roleChange(guild, is, values)
     }
+    case 'remind':
+      return change({ is: 'reminders', hours: reminderHours.find(hours => String(hours) === values[0]) ?? null })
+    case 'ping':
+      return act.roles === 'none' ? change({ is: 'reminder-role', role: null }) : pingChange(guild, values)
     case 'language': {
       const [language = ''] = values
       if (language === discordsOwn) return change({ is: 'language', language: null })
@@ -86,13 +90,22 @@ async function roleChange(
   is: 'moderator-roles' | 'helper-roles',
   chosen: readonly string[],
 ): Promise<SetupIntent> {
+  return (await unfit(guild, chosen)) ?? change({ is, roles: chosen })
+}
+
+async function pingChange(guild: Guild, chosen: readonly string[]): Promise<SetupIntent> {
+  return (await unfit(guild, chosen)) ?? change({ is: 'reminder-role', role: chosen[0] ?? null })
+}
+
+/** What keeps one of these roles from being named; nothing where all of them can be. */
+async function unfit(guild: Guild, chosen: readonly string[]): Promise<SetupIntent | undefined> {
   const roles = await guild.roles.fetch(undefined, { force: true })
   for (const id of chosen) {
     const role = roles.get(id)
     if (!role) return problem({ code: 'role-gone' })
     if (role.managed) return problem({ code: 'role-of-bot', role: id })
   }
-  return change({ is, roles: chosen })
+  return undefined
 }
 
 async function forumTags(guild: Guild, forum: string): Promise<SetupIntent> {

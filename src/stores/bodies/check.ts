@@ -32,6 +32,8 @@ const custody = z.strictObject({
       meant: z.discriminatedUnion('to', [toPerson, toRole]).exactOptional(),
     })
     .exactOptional(),
+  closing: z.strictObject({ by: z.string(), at: count }).exactOptional(),
+  pair: z.literal(true).exactOptional(),
   shares: z.boolean(),
   history: z.array(
     z.strictObject({
@@ -50,6 +52,10 @@ const custody = z.strictObject({
         'claimed',
         'let-go',
         'passed-on',
+        'redirected',
+        'asked-closing',
+        'kept-open',
+        'reopened',
       ]),
       at: count,
       to: taker.exactOptional(),

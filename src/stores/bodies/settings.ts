@@ -15,6 +15,7 @@ const shape = z.strictObject({
   helperRoles: z.array(z.string()),
   reportsChannel: z.string().nullable(),
   reviewChannel: z.string().nullable(),
+  reminders: z.strictObject({ hours: z.number().int().min(1), role: z.string().nullable() }).nullable(),
   outcomes: z.boolean(),
   pooling: z.boolean(),
   forumOffers: z.strictObject({ forum: z.string(), tag: z.string() }).nullable(),

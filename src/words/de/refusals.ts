@@ -8,7 +8,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.gone': 'Diese Prüfung wird nicht mehr aufbewahrt. Beginne eine neue mit /prüfung start.',
   'refusal.expired':
     'An dieser Prüfung hat sich zwei Wochen lang nichts getan, darum ist sie abgelaufen. Beginne eine neue mit /prüfung start.',
-  'refusal.closed': 'Diese Prüfung ist geschlossen. Beginne eine neue mit /prüfung start.',
+  'refusal.closed':
+    'Diese Prüfung ist geschlossen, und mit ihr wurden die Antworten gelöscht; wieder öffnen lässt sie sich nicht. Beginne eine neue mit /prüfung start.',
   'refusal.changed-meanwhile':
     'Jemand war schneller. Von dir wurde nichts geändert. Sieh nach, wie es jetzt steht, und entscheide dann.',
   'refusal.not-now':

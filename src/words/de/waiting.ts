@@ -40,4 +40,95 @@ export const waiting: InWordsOf<typeof english> = {
     'Das ist die Rolle, die alle haben: Mit ihr könnten alle für alle antworten. Es wurde nichts geändert: Wähl eine andere Rolle.',
   'counting.now.moderator':
     'Du moderierst diesen Server, deshalb werden deine Prüfungen hier nicht gezählt, was immer du wählst. Anderswo:',
+  'queue.filter.still': 'Prüfungen, die stillstehen',
+  'queue.filter.handled': 'Fragen, die erledigt sind',
+  'queue.untouched': 'nicht angerührt seit {since}',
+  'queue.closing': '{who} hat gefragt, ob sie geschlossen werden kann.',
+  'queue.held': '**{what}**, bei {holder}',
+  'queue.still.count':
+    '{count, plural, =0 {Keine Prüfung in anderen Händen steht still.} one {# Prüfung steht still} other {# Prüfungen stehen still}}{pages, plural, one {} other {, Seite {page} von #}}',
+  'queue.handled.count':
+    '{count, plural, =0 {Keine erledigte Frage ist noch aufbewahrt. Was zu einer geschlossenen Prüfung gehört, ist gelöscht.} one {# Frage ist erledigt} other {# Fragen sind erledigt}}{pages, plural, one {} other {, Seite {page} von #}}',
+  'desk.redirect': 'Jemandem anbieten …',
+  'desk.ask-closing': 'Schließen vorschlagen',
+  'desk.close': 'Ja, schließen',
+  'desk.keep': 'Nein, offen lassen',
+  'desk.reopen': 'Noch einmal ansehen',
+  'desk.pair': 'Zweite Person gewünscht',
+  'desk.no-pair': 'Eine Person reicht',
+  'desk.pair.on':
+    'Du wünschst eine zweite Person: Hieße eine Antwort, die jemand für dich gibt, dass es nicht die Zelle ist, für die sie ausgegeben wird, muss noch jemand dasselbe sagen, bevor sie zählt.',
+  'desk.asked': '{holder} wird gefragt, ob die Prüfung geschlossen werden kann.',
+  'desk.untold':
+    'Der Bot konnte {holder} nicht benachrichtigen: Die Prüfung war in keinem Kanal zu sehen, in dem der Bot schreiben darf. Beim nächsten Öffnen der Prüfung steht es da.',
+  'desk.redirected.unseen':
+    'Der Bot konnte sie in keinem Kanal zeigen. Die Person, für die sie gedacht ist, findet sie mit /prüfung liste.',
+  'desk.settled': 'Ob diese Prüfung gezählt wird, ist schon entschieden: Eine neue Antwort ändert daran nichts.',
+  'desk.kept': 'Sie bleibt offen.',
+  'hands.closing': '{who} hat gefragt, ob diese Prüfung geschlossen werden kann. Machst du weiter, bleibt sie offen.',
+  'hands.reopened':
+    'Jemand sieht sich eine Frage dieser Prüfung noch einmal an, das Ergebnis kann sich also noch ändern. Benutze die Zelle bis dahin nicht.',
+  'helping.second':
+    'Jemand hat das schon beantwortet. Sag nur, was du selbst siehst: Sagt ihr dasselbe, zählt es; sonst zählt es als „Kann ich nicht sagen“.',
+  'helping.waits-second':
+    'Danke. {holder} wünscht, dass noch jemand hinsieht, bevor diese Antwort zählt. Deine ist aufbewahrt, und die Frage wartet auf jemand anderen.',
+  'word.closing':
+    '{who}, die Prüfung steht still ({what}), und {helper} fragt, ob sie geschlossen werden kann. Beim Schließen werden deine Antworten gelöscht. Tust du nichts, bleibt sie offen, bis sie abläuft.',
+  'word.reopened':
+    '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze die Zelle bis dahin nicht.',
+  'word.redirected':
+    '{who}, deine Prüfung ({what}) ist jetzt neu angeboten. Für: {taker}. Geändert hat es {helper}. Du kannst sie weiterhin zurücknehmen.',
+  'word.disagree':
+    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+  'deed.redirected': '{when}: {who} hat sie neu angeboten, für: {taker}',
+  'deed.asked-closing': '{when}: {who} fragte, ob sie geschlossen werden kann',
+  'deed.kept-open': '{when}: {who} hat sie offen gelassen',
+  'deed.reopened': '{when}: {who} sah sich eine Antwort noch einmal an',
+  'refusal.closing-asked':
+    'Ob sie geschlossen werden kann, wurde schon gefragt. Kommt keine Antwort, läuft sie von selbst ab.',
+  'refusal.closing-not-asked': 'Niemand fragt mehr, ob diese Prüfung geschlossen werden kann. Sie bleibt offen.',
+  'refusal.moves-still':
+    'In den letzten {hours, number} Stunden hat jemand an dieser Prüfung weitergemacht, sie steht also nicht still. Frag später.',
+  'refusal.not-finished':
+    'Diese Prüfung ist nicht zu Ende. Wer sie hat, kann jede Antwort ändern und bei jeder Frage wieder fragen.',
+  'refusal.not-helped':
+    'In dieser Prüfung gibt es keine Antwort, die du dir noch einmal ansehen darfst. Wer sie hat, kann jede Antwort ändern.',
+  'refusal.danger-stands':
+    'Diese Prüfung hat Gefahr gefunden, und das nimmt niemand von fern zurück. Nur wer bei der Zelle ist, kann diese Antwort ändern.',
+  'refusal.second-helper':
+    'Du hast das schon beantwortet, und gewünscht ist eine zweite Person. Überlass es jemand anderem.',
+  'closed.again':
+    'Was du geantwortet hast, ist gelöscht, deshalb lässt sich diese Prüfung nicht wieder öffnen. Du kannst neu beginnen, und zwar mit dem, was schon bekannt ist: als was die Zelle verkauft wurde und was auf ihr steht.',
+  'closed.begin': 'Neu beginnen',
+  'setup.open.reminders': 'Erinnern',
+  'setup.part.reminders': 'Erinnerungen',
+  'setup.short.reminders': 'Einmal, im Kanal für Rückfragen, wenn jemand lange wartet.',
+  'setup.long.reminders':
+    'Wartet eine Frage, oder eine Prüfung, die jemand übernehmen soll, länger als das, sagt es der Bot einmal im Kanal für Rückfragen, mit dem Weg zu jeder. Er nennt niemanden, der wartet. Angepingt wird niemand, solange du keine Rolle dafür wählst.',
+  'setup.now.no-reminders': 'keine',
+  'setup.now.reminders': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; niemand wird angepingt',
+  'setup.now.reminders-pinging': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; angepingt wird {role}',
+  'setup.reminders.nowhere': 'Es gibt keinen Kanal für Rückfragen, also keinen Ort dafür: Wähle zuerst einen.',
+  'setup.reminders.role-gone':
+    'Die Rolle, die angepingt werden soll, gibt es nicht mehr: Niemand wird angepingt, bis du eine andere wählst.',
+  'setup.reminders.silent':
+    '{role} würde nicht angepingt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder erlaub dem Bot, alle Rollen zu erwähnen.',
+  'setup.choose.hours': 'Nach welcher Zeit',
+  'setup.choose.ping': 'Wähl eine Rolle, die angepingt wird',
+  'setup.hours': '{hours, plural, one {Nach # Stunde} other {Nach # Stunden}}',
+  'setup.hours.off': 'Keine Erinnerungen',
+  'setup.no-ping': 'Niemanden anpingen',
+  'setup.problem.everyone-as-pinged':
+    'Das ist die Rolle, die alle haben, und alle werden nie angepingt. Es wurde nichts geändert: Wähle eine andere Rolle.',
+  'setup.problem.no-reminders': 'Es gibt keine Erinnerungen. Schalte sie zuerst ein, dann wähle eine Rolle.',
+  'reminder.title': 'Jemand wartet',
+  'reminder.text':
+    '{count, plural, one {# Prüfung wartet} other {# Prüfungen warten}} schon länger als {hours, plural, one {# Stunde} other {# Stunden}}. Alles, was wartet, zeigt /prüfung wartend.',
+  'reminder.help': 'eine Frage in der Prüfung ({what}), seit {since}',
+  'reminder.taker': 'die Prüfung ({what}), die jemand übernehmen soll, seit {since}',
+  'reminder.role-gone':
+    'Die Rolle, die angepingt werden sollte, gibt es nicht mehr: Wähle eine andere mit /einrichten.',
+  'queue.help':
+    '{count, plural, =0 {In den letzten {weeks, number} abgeschlossenen Wochen hat niemand {least, number} Fragen oder mehr erledigt, soweit es gezählt ist.} other {Wer in den letzten {weeks, number} abgeschlossenen Wochen Fragen erledigt hat, ab {least, number} und in Schritten von {least, number}; wer es nicht will, wird nicht gezählt:}}',
+  'queue.help.one': '{who}: {count, number} oder mehr',
 }

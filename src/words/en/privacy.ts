@@ -3,7 +3,7 @@ export const privacy = {
   'command.privacy': 'See what is kept of you, for how long and why; have it shown or deleted',
   'privacy.title': 'What is kept of you, how long, and why',
   'privacy.short':
-    'Your checks are kept for two weeks after your last step, so that you can go on. Unless you moderate a server, nothing with your id on it is kept for longer.',
+    'Your checks are kept for two weeks after your last step, so that you can go on. Unless you moderate a server or help on one, nothing with your id on it is kept for longer.',
   'privacy.checks.name': 'Your checks:',
   'privacy.checks':
     'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step. When you close a check, what you answered is deleted at once, and the rest within eight days. After an outage of the bot it can take two weeks longer. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',
@@ -15,7 +15,7 @@ export const privacy = {
     'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, its answers in coarse steps and the week, under a code instead of your name. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
   'privacy.decisions.name': 'Your decisions:',
   'privacy.decisions':
-    'that you do not want to be counted, as a code of your id, until you change it; and if you moderate, what you decided about something that was found, and why, until the bot leaves the server.',
+    'that you do not want to be counted, or your help not, as a code of your id, until you change it; and if you moderate, what you decided about something that was found, and why, until the bot leaves the server.',
   'privacy.server.name': 'When a server removes the bot:',
   'privacy.server':
     'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
@@ -27,7 +27,7 @@ export const privacy = {
   'privacy.delete': 'Delete what is kept of me',
   'privacy.sure.title': 'Delete what is kept of you?',
   'privacy.sure':
-    'Your open and closed checks with all their answers, what waits for an answer of yours, and what was counted of yours this quarter are deleted at once. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided something as a moderator, your name is deleted. This cannot be undone.',
+    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
     'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
   'privacy.sure.yes': 'Delete it now',
@@ -35,4 +35,9 @@ export const privacy = {
   'privacy.deleted':
     'Deleted: {checks, plural, one {# check} other {# checks}}, {drafts, plural, one {# waiting question} other {# waiting questions}}, {counted, plural, one {# counted record} other {# counted records}}, and your name beside {decisions, plural, one {# decision} other {# decisions}}.',
   'finding.somebody': '(name deleted)',
+  'privacy.helped.name': 'Your help:',
+  'privacy.helped':
+    'if you answer questions for others: how many in a week, under your id, for eight weeks. Moderators of that server see it in steps of five, from five on. Say no here, and what was counted is deleted.',
+  'privacy.help-out': 'Do not count my help',
+  'privacy.help-in': 'Count my help',
 } as const

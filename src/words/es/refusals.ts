@@ -8,7 +8,8 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.gone': 'Esta comprobación ya no se guarda. Empieza una nueva con /comprobar iniciar.',
   'refusal.expired':
     'Esta comprobación lleva dos semanas sin tocarse y ha caducado. Empieza una nueva con /comprobar iniciar.',
-  'refusal.closed': 'Esta comprobación está cerrada. Empieza una nueva con /comprobar iniciar.',
+  'refusal.closed':
+    'Esta comprobación está cerrada y con ella se borraron las respuestas, así que no se puede abrir otra vez. Empieza una nueva con /comprobar iniciar.',
   'refusal.changed-meanwhile': 'Alguien fue más rápido. Tú no cambiaste nada. Mira cómo está ahora y decide entonces.',
   'refusal.not-now':
     'Eso no se puede hacer en este paso. Usa los botones del último mensaje, o /comprobar seguir para ver por dónde vas.',

@@ -41,4 +41,92 @@ export const waiting: InWordsOf<typeof english> = {
     'Ese es el rol que tienen todos: con él, todos podrían responder por todos. No se cambió nada: elige otro rol.',
   'counting.now.moderator':
     'Moderas este servidor, así que aquí tus comprobaciones no se cuentan, elijas lo que elijas. En otros sitios:',
+  'queue.filter.still': 'Comprobaciones paradas',
+  'queue.filter.handled': 'Preguntas atendidas',
+  'queue.untouched': 'sin tocar desde {since}',
+  'queue.closing': '{who} preguntó si se puede cerrar.',
+  'queue.held': '**{what}**, con {holder}',
+  'queue.still.count':
+    '{count, plural, =0 {No hay comprobaciones paradas en otras manos.} one {# comprobación está parada} other {# comprobaciones están paradas}}{pages, plural, one {} other {, página {page} de #}}',
+  'queue.handled.count':
+    '{count, plural, =0 {No se guarda ya ninguna pregunta atendida. Lo de una comprobación cerrada se borra.} one {# pregunta atendida} other {# preguntas atendidas}}{pages, plural, one {} other {, página {page} de #}}',
+  'desk.redirect': 'Ofrecérsela a…',
+  'desk.ask-closing': 'Proponer cerrarla',
+  'desk.close': 'Sí, cerrarla',
+  'desk.keep': 'No, dejarla abierta',
+  'desk.reopen': 'Mirarlo otra vez',
+  'desk.pair': 'Quiero una segunda persona',
+  'desk.no-pair': 'Con una persona basta',
+  'desk.pair.on':
+    'Quieres una segunda persona: si una respuesta que te da un ayudante significara que no es la celda que dice ser, otro debe decir lo mismo antes de que cuente.',
+  'desk.asked': 'Se pregunta a {holder} si la comprobación se puede cerrar.',
+  'desk.untold':
+    'El bot no pudo avisar a {holder}: la comprobación no se mostró en ningún canal en el que pueda escribir. Lo verá la próxima vez que la abra.',
+  'desk.redirected.unseen':
+    'El bot no pudo mostrarla en ningún canal. Quien debe tomarla la encuentra con /comprobar lista.',
+  'desk.settled': 'Ya está decidido si esta comprobación se cuenta: una respuesta nueva no cambia eso.',
+  'desk.kept': 'Sigue abierta.',
+  'hands.closing': '{who} preguntó si esta comprobación se puede cerrar. Si la continúas, sigue abierta.',
+  'hands.reopened':
+    'Alguien mira otra vez una pregunta de esta comprobación, así que el resultado aún puede cambiar. No uses la celda mientras tanto.',
+  'helping.second':
+    'Otra persona ya respondió esto. Di solo lo que veas tú: si las dos respuestas son iguales, cuenta; si no, cuenta como «No sabría decirlo».',
+  'helping.waits-second':
+    'Gracias. {holder} quiere que lo mire otra persona antes de que esta respuesta cuente. La tuya queda guardada, y la pregunta espera a alguien más.',
+  'word.closing':
+    '{who}, la comprobación de {what} está parada, y {helper} pregunta si se puede cerrar. Al cerrarla se borran tus respuestas. Si no haces nada, sigue abierta hasta que caduque.',
+  'word.reopened':
+    '{who}, {helper} mira otra vez una pregunta que se respondió por ti en la comprobación de {what}. El resultado aún puede cambiar: no uses la celda mientras tanto.',
+  'word.redirected':
+    '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo cambió {helper}. Todavía puedes recuperarla.',
+  'word.disagree':
+    '{who}, dos personas miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
+  'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
+  'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
+  'deed.kept-open': '{when}: {who} la dejó abierta',
+  'deed.reopened': '{when}: {who} miró otra vez una respuesta',
+  'refusal.closing-asked': 'Ya se preguntó si se puede cerrar. Si no hay respuesta, caduca sola.',
+  'refusal.closing-not-asked': 'Ya nadie pregunta si esta comprobación se puede cerrar. Sigue abierta.',
+  'refusal.moves-still':
+    'Alguien continuó esta comprobación en las últimas {hours, number} horas, así que no está parada. Pregunta más tarde.',
+  'refusal.not-finished':
+    'Esta comprobación no está terminada. Quien la tiene puede cambiar cada respuesta y volver a preguntar en cualquier pregunta.',
+  'refusal.not-helped':
+    'En esta comprobación no hay ninguna respuesta que puedas mirar otra vez. Quien la tiene puede cambiar cada respuesta.',
+  'refusal.danger-stands':
+    'Esta comprobación encontró peligro, y eso nadie lo retira desde lejos. Solo quien está junto a la celda puede cambiar esa respuesta.',
+  'refusal.second-helper': 'Ya respondiste esto, y se quiere una segunda persona. Pásalo a alguien más.',
+  'closed.again':
+    'Lo que respondiste se borró, así que esta comprobación no se puede abrir otra vez. Puedes empezar de nuevo con lo que ya se sabe: como qué se vendió la celda y qué dice su etiqueta.',
+  'closed.begin': 'Empezar de nuevo',
+  'setup.open.reminders': 'Recordatorios',
+  'setup.part.reminders': 'Recordatorios',
+  'setup.short.reminders': 'Una vez, en el canal de revisión, cuando alguien espera mucho.',
+  'setup.long.reminders':
+    'Si una pregunta, o una comprobación que alguien debe tomar, espera más tiempo que este, el bot lo dice una vez en el canal de revisión, con el camino a cada una. No nombra a nadie que espere. No se notifica a nadie si no eliges un rol para ello.',
+  'setup.now.no-reminders': 'ninguno',
+  'setup.now.reminders': 'a {hours, plural, one {la # hora} other {las # horas}}; no se notifica a nadie',
+  'setup.now.reminders-pinging': 'a {hours, plural, one {la # hora} other {las # horas}}; se notifica a {role}',
+  'setup.reminders.nowhere': 'No hay canal de revisión, así que no hay dónde decirlo: elige antes uno.',
+  'setup.reminders.role-gone':
+    'El rol al que se debía notificar ya no existe: no se notifica a nadie hasta que elijas otro.',
+  'setup.reminders.silent':
+    'A {role} no le llegaría la notificación: permite en sus ajustes que todos lo mencionen, o déjame mencionar todos los roles.',
+  'setup.choose.hours': 'Después de cuánto tiempo',
+  'setup.choose.ping': 'Elige un rol al que notificar',
+  'setup.hours': '{hours, plural, one {Después de # hora} other {Después de # horas}}',
+  'setup.hours.off': 'Sin recordatorios',
+  'setup.no-ping': 'No notificar a nadie',
+  'setup.problem.everyone-as-pinged':
+    'Ese es el rol que tienen todos, y a todos nunca se notifica. No se cambió nada: elige otro rol.',
+  'setup.problem.no-reminders': 'No hay recordatorios. Actívalos antes y elige después un rol.',
+  'reminder.title': 'Alguien espera',
+  'reminder.text':
+    '{count, plural, one {# comprobación espera} other {# comprobaciones esperan}} desde hace más de {hours, plural, one {# hora} other {# horas}}. Todo lo que espera se ve con /comprobar pendientes.',
+  'reminder.help': 'una pregunta en la comprobación de {what}, desde {since}',
+  'reminder.taker': 'la comprobación de {what}, que alguien debe tomar, desde {since}',
+  'reminder.role-gone': 'El rol al que se debía notificar ya no existe: elige otro con /configurar.',
+  'queue.help':
+    '{count, plural, =0 {En las últimas {weeks, number} semanas terminadas nadie atendió {least, number} preguntas o más, según lo contado.} other {Quién atendió preguntas en las últimas {weeks, number} semanas terminadas, desde {least, number} y de {least, number} en {least, number}; a quien no quiere no se le cuenta:}}',
+  'queue.help.one': '{who}: {count, number} o más',
 }

@@ -1,21 +1,25 @@
-// The button under a claim or a log that starts a check with what was found out.
-import type { MessageComponentInteraction } from 'discord.js'
+// The buttons that start a check with what is known already: found out from a claim or a log, or of the check that was just closed.
 import type { Answers } from '../../../engine/answers.ts'
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
-import { refuse, replyPrivately } from '../../interaction/reply.ts'
+import { type Clicked, refuse, replyPrivately } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
-import { beginCheck } from '../begin-check.ts'
+import { beginCheck, type Wanted } from '../begin-check.ts'
 import { showScreen } from '../show/screen.ts'
-import { factsIds } from './facts-codec.ts'
+import { anewIds, anyFamily, factsIds } from './facts-codec.ts'
 
 export const factsClick = onClick(factsIds, (services, interaction, { facts }) =>
-  interaction.isMessageComponent() ? begin(services, interaction, facts as Answers) : undefined,
+  begin(services, interaction, { family: null, cells: 1, known: facts as Answers }),
 )
 
-async function begin(services: Services, interaction: MessageComponentInteraction, known: Answers): Promise<void> {
+export const anewClick = onClick(anewIds, (services, interaction, { cells, family, facts }) =>
+  begin(services, interaction, { family: family === anyFamily ? null : family, cells, known: facts as Answers }),
+)
+
+async function begin(services: Services, interaction: Clicked, wanted: Wanted): Promise<void> {
+  if (!interaction.isMessageComponent()) return
   const say = sayIn(interaction.locale)
-  const begun = await beginCheck(services, interaction, { family: null, cells: 1, known })
+  const begun = await beginCheck(services, interaction, wanted)
   if (begun.is === 'seen') return
   if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
   await replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, services))

@@ -1,7 +1,9 @@
 // Facts about a cell inside a custom id: short enough for Discord's hundred characters, and nothing else gets out of it.
 import { z } from 'zod'
+import type { Check } from '../../../check/check.ts'
 import { type Answer, type Answers, option, reading } from '../../../engine/answers.ts'
 import { idKind } from '../../interaction/id-kind.ts'
+import { count } from '../../interaction/id-parts.ts'
 
 /** The questions that a claim, a log or a batch can answer, each with its letter and the kind of its answer. */
 const carried = {
@@ -73,6 +75,24 @@ export const carriedFacts = z.codec(z.string().max(80), z.custom<CarriedFacts>()
 
 /** The button that starts a check with these facts. */
 export const factsIds = idKind('cf1', { facts: carriedFacts })
+
+/** Stands for a family that is not listed, or not known. */
+export const anyFamily = '-'
+
+/** The button under a closed check that begins another one with what is known of the cell. */
+export const anewIds = idKind('cn1', {
+  cells: count(5),
+  family: z.string().regex(/^[a-z0-9-]{1,48}$/),
+  facts: carriedFacts,
+})
+
+/** Its custom id; what was claimed is left out where it does not fit into Discord's hundred characters. */
+export function beginAnew({ cells, family, answers }: Pick<Check, 'cells' | 'family' | 'answers'>): string {
+  const known = questions.flatMap(id => (answers[id] === undefined ? [] : [[id, answers[id]] as const]))
+  const write = (facts: CarriedFacts) => anewIds.write({ cells, family: family ?? anyFamily, facts })
+  const whole = write(Object.fromEntries(known))
+  return whole.length <= 100 ? whole : write({})
+}
 
 /** The custom id of such a button. */
 export const startWithFacts = (facts: CarriedFacts): string => factsIds.write({ facts })

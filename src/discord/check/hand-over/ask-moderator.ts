@@ -5,10 +5,10 @@ import type { Stepping } from '../../../check/step.ts'
 import { inLanguage } from '../../../engine/in-language.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import { sayPhotoRefusal } from '../../../words/photo-words.ts'
-import { fenced } from '../../../words/plain.ts'
 import { sayIn } from '../../../words/say.ts'
 import { changedMeanwhile, type Refusal, sayRefusal } from '../../interaction/refusal.ts'
 import { type Clicked, defer, editReply, followUpPrivately, refuse } from '../../interaction/reply.ts'
+import { typedBack } from '../../interaction/typed-back.ts'
 import { message, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'
@@ -72,8 +72,7 @@ async function ask(at: Turn | 'gone', interaction: ModalSubmitInteraction, id: H
 /** Why nobody was asked, with what was typed, so that it can be copied into the form again. */
 function tell(interaction: ModalSubmitInteraction, sentence: string): Promise<void> {
   const say = sayIn(interaction.locale)
-  const words = interaction.fields.getTextInputValue(whyField)
-  const typed = words === '' ? [] : [text(`${say('links.typed')}\n${fenced(words)}`)]
+  const typed = typedBack(say, interaction)
   return followUpPrivately(interaction, message([text(sentence), ...typed, small(say('caution.line'))]))
 }
 

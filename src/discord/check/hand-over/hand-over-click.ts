@@ -8,6 +8,7 @@ import { type Clicked, refuse } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
 import { askModerator } from './ask-moderator.ts'
 import { carryOut } from './carry-out.ts'
+import { closeAsked } from './close-asked.ts'
 import { type HandId, handOverIds } from './hand-over-id.ts'
 import { lookAt } from './look-at.ts'
 import { meantBy } from './meant-by.ts'
@@ -33,6 +34,7 @@ async function click(services: Services, interaction: Clicked, id: HandId): Prom
   // What is said about a question belongs to that one.
   if (id.does === 'sent-back' && id.form?.revision !== check.revision)
     return () => refuse(interaction, say, changedMeanwhile)
+  if (id.does === 'close-it') return closeAsked(turn)
   const meant = meantBy(interaction, id.does)
   if (meant === undefined) return () => lookAt(turn, id.does)
   if (!meant.ok) return () => refuse(interaction, say, meant.refusal)

@@ -5,7 +5,7 @@ import { z } from 'zod'
 import { type IdOf, idKind, oneOf, silent } from '../../interaction/id-kind.ts'
 import { opening, ownId, revision } from '../../interaction/id-parts.ts'
 
-/** What a button does. `hands` is the menu on one's own check; `offer`, `decline`, `give-back`, `ask`, `send-back`, `pass-on` and `take-over` open a form. */
+/** What a button does. `hands` is the menu on one's own check; `offer`, `decline`, `give-back`, `ask`, `send-back`, `pass-on`, `take-over` and `redirect` open a form. */
 const presses = z.enum([
   'hands',
   'return',
@@ -26,9 +26,16 @@ const presses = z.enum([
   'send-back',
   'take-over',
   'go-on',
+  'redirect',
+  'ask-closing',
+  'close-it',
+  'keep-open',
+  'pair',
+  'no-pair',
+  'reopen',
 ])
 /** The forms, sent in. */
-const sent = z.enum(['offered', 'declined', 'gave-back', 'asked', 'sent-back', 'took-over', 'passed-on'])
+const sent = z.enum(['offered', 'declined', 'gave-back', 'asked', 'sent-back', 'took-over', 'passed-on', 'redirected'])
 
 export const handOverIds = idKind(
   'ch1',

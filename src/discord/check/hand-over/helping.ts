@@ -1,16 +1,17 @@
 // A moderator answers in the holder's place: what they see of the check, and who is told once they have answered.
 import type { Check } from '../../../check/check.ts'
 import { type Actor, mayHelp } from '../../../check/custody.ts'
-import { custodyOf } from '../../../check/custody-of.ts'
+import { custodyOf, isSecond } from '../../../check/custody-of.ts'
 import { helpingScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
+import { weekOf } from '../../../trends/week.ts'
 import type { Say } from '../../../words/say.ts'
 import { editReply, redraw } from '../../interaction/reply.ts'
 import { message, type ShownMessage, small, text } from '../../message/parts.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'
 import type { Services } from '../../services.ts'
 import { showScreen } from '../show/screen.ts'
-import { showThanks } from './show/help-request.ts'
+import { showFirstOfTwo, showThanks } from './show/help-request.ts'
 import type { PanelNote } from './show/panel.ts'
 import { isDanger } from './tell-danger.ts'
 import { postWord, tellOthers } from './tell-others.ts'
@@ -38,7 +39,14 @@ export async function afterHelp(
   { services, interaction, say, program, check: before }: Turn,
   after: Check,
 ): Promise<void> {
-  if (custodyOf(after).helpRequest) return redraw(interaction, await showHelping(services, say, program, after))
+  if (deeds(after) > deeds(before)) await countHelp(services, after, interaction.user.id)
+  if (custodyOf(after).helpRequest) {
+    const question = custodyOf(after).helpRequest?.question ?? ''
+    // Whoever has answered first of two is asked nothing more.
+    const first = isSecond(after, question) && after.saidBy?.[question] === interaction.user.id
+    const next = first ? showFirstOfTwo(say, after) : await showHelping(services, say, program, after)
+    return redraw(interaction, next)
+  }
   await redraw(interaction, showThanks(say, after))
   const inPublic = await sayInPublic(services, after.server, interaction.guildLocale)
   const channel = custodyOf(before).helpRequest?.where ?? undefined
@@ -49,8 +57,20 @@ export async function afterHelp(
   await tellOthers(services, inPublic, after)
 }
 
+const deeds = (check: Check): number => custodyOf(check).history.filter(one => one.did === 'helped').length
+
+/** That somebody has handled a question; what was stored stays so, whether or not it can be counted. */
+export async function countHelp(services: Services, { server }: Check, person: string): Promise<void> {
+  if (server === null) return
+  await services.helpers
+    .count(server, person, weekOf(services.now()))
+    .catch(error => services.log.warn({ err: error }, 'help could not be counted'))
+}
+
 function wordFor(program: Program, before: Check, after: Check): PanelNote {
   if (isDanger(program, after)) return 'danger'
   if (after.phase.is === 'done') return 'result'
-  return after.answers[custodyOf(before).helpRequest?.question ?? '']?.kind === 'cant-tell' ? 'unsure' : 'helped'
+  const question = custodyOf(before).helpRequest?.question ?? ''
+  if (after.answers[question]?.kind !== 'cant-tell') return 'helped'
+  return isSecond(before, question) ? 'disagree' : 'unsure'
 }

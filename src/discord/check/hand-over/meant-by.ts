@@ -19,10 +19,18 @@ export function meantBy(interaction: Clicked, does: HandOverCommand): HandOverIn
     case 'unask':
     case 'claim':
     case 'let-go':
+    case 'ask-closing':
+    case 'keep-open':
+    case 'reopen':
       return event({ is: does })
     case 'share':
     case 'keep':
       return event({ is: 'share', shares: does === 'share' })
+    case 'pair':
+    case 'no-pair':
+      return event({ is: 'pair', wanted: does === 'pair' })
+    case 'redirected':
+      return chosenIn(interaction, to => ({ is: 'redirect', to, why: whyOf(interaction) }))
     case 'offered':
       return chosenIn(interaction, to => ({ is: 'offer', to, why: whyOf(interaction) }))
     case 'passed-on':

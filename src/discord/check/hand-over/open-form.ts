@@ -24,7 +24,7 @@ const mayPhotograph = ({ program, check: { phase } }: Turn): boolean =>
 
 /** The event with nothing filled in yet. */
 function tryOf(does: HandOverForm): HandOverEvent {
-  if (does === 'offer') return { is: does, to: { to: 'anyone' }, why: '' }
+  if (does === 'offer' || does === 'redirect') return { is: does, to: { to: 'anyone' }, why: '' }
   if (does === 'pass-on') return { is: does, to: { to: 'anyone' } }
   return does === 'ask' ? { is: does, words: '', where: null } : { is: does, why: '' }
 }

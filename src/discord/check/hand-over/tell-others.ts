@@ -39,9 +39,12 @@ export async function tellOthers(services: Services, say: Say, check: Check): Pr
         showHelpRequestOver(say, check, await programOf(services, say, check)),
       )
       if (done === 'done' || done === 'gone') await services.notices.drop(notice)
-    } else if (notice.kind === 'note' && over) await takeAway(services, notice)
+    } else if (notice.kind === 'note' && (over || keptOpen(check))) await takeAway(services, notice)
   }
 }
+
+/** Whether its holder has just answered the question whether it can be closed. */
+const keptOpen = (check: Check): boolean => custodyOf(check).history.at(-1)?.did === 'kept-open'
 
 /** Whether moderators are asked nothing about it any more. */
 export const isSettled = (check: Check): boolean =>
@@ -104,7 +107,9 @@ export async function takeAllAway(services: Services, check: CheckId): Promise<v
 /** Takes a notice away with everything in it. One that cannot be reached is tried again by a later sweep; one that is gone is forgotten. */
 export async function takeAway(services: Pick<Services, 'posts' | 'notices' | 'log'>, notice: Notice): Promise<void> {
   try {
-    if ((await services.posts.remove(notice)) !== 'forbidden') await services.notices.drop(notice)
+    // One that was never posted stands nowhere.
+    if (notice.message === '' || (await services.posts.remove(notice)) !== 'forbidden')
+      await services.notices.drop(notice)
     else await services.notices.put({ ...notice, until: notice.until + tryAgain })
   } catch (error) {
     services.log.warn({ err: error, kind: notice.kind }, 'a notice could not be taken away yet')

@@ -127,14 +127,19 @@ const helperControls = (say: Say, { check }: QuestionScreen): APIMessageTopLevel
   rows([
     button(check, { is: 'unsure' }, say('helping.unsure')),
     handButton(check, 'send-back', say('help-request.send-back')),
+    custodyOf(check).helpRequest?.claimed
+      ? handButton(check, 'let-go', say('help-request.let-go'))
+      : handButton(check, 'claim', say('help-request.claim')),
+    handButton(check, 'pass-on', say('help-request.pass-on')),
   ])
 
 /** What stands above the question: whose cell it is, a danger that could not be told, what a moderator is asked or wrote. */
-function others(say: Say, program: Program, { check, question, helping }: QuestionScreen): string[] {
-  const { helpRequest, starter } = custodyOf(check)
+function others(say: Say, program: Program, { check, question, helping, second }: QuestionScreen): string[] {
+  const { helpRequest, starter, closing } = custodyOf(check)
   if (helping)
     return [
       ...(helpRequest?.words ? [say('help-request.words', { words: plain(helpRequest.words) })] : []),
+      ...(second ? [say('helping.second')] : []),
       // Why there is no answer that says that all is well.
       ...(program.hazards.get(question.id) === 'get-away' ? [say('refusal.only-beside-it')] : []),
     ]
@@ -146,6 +151,7 @@ function others(say: Say, program: Program, { check, question, helping }: Questi
     ...(keepsOff(program, check) ? [say('check.hazard-unsure')] : []),
     ...(helpRequest?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
+    ...(closing ? [say('hands.closing', { who: sayPerson(closing.by) })] : []),
   ]
 }
 

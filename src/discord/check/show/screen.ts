@@ -1,13 +1,14 @@
 // Turns a screen of a check into a message.
 import { ButtonStyle } from 'discord.js'
-import type { Screen } from '../../../check/screen.ts'
+import type { Screen, VerdictScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Family } from '../../../engine/pack/pack.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { type BesideDesk, sayBeside } from '../../families/say-beside.ts'
-import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
+import { beginAnew } from '../facts/facts-codec.ts'
 import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
 import { showBeginning } from './beginning.ts'
 import { button } from './check-buttons.ts'
@@ -41,7 +42,7 @@ export async function showScreen(
         program,
         screen,
         await pictures.forVerdict(program, screen.judgement, check.answers, say),
-        note,
+        reopened(say, screen, note),
         await sayBeside(families, say, program, check),
       )
     case 'offered':
@@ -85,8 +86,19 @@ export async function showScreen(
         small(say('caution.line')),
       ])
     case 'closed':
-      return message([...above, text(say('closed.text')), small(say('caution.line'))])
+      return message([
+        ...above,
+        text(`${say('closed.text')}\n${say('closed.again')}`),
+        ...rows([pressButton(beginAnew(check), say('closed.begin'))]),
+        small(say('caution.line')),
+      ])
   }
+}
+
+/** Above a result that can still change: somebody looks again at an answer. Danger stands whoever looks. */
+function reopened(say: Say, { check, judgement }: VerdictScreen, note?: string): string | undefined {
+  if (!check.custody?.helpRequest || judgement.verdict === 'danger') return note
+  return [...(note ? [note] : []), say('hands.reopened')].join('\n')
 }
 
 /** The families a check can begin with: a retired one is known from older checks only. */

@@ -1,5 +1,5 @@
 // The menu and the pages of what waits.
-import { type WaitingFilter, waitingFilters } from '../../../check/waiting.ts'
+import { type QueueFilter, queueFilters } from '../../../check/waiting.ts'
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
 import { type Clicked, refuse, updateOrReply } from '../../interaction/reply.ts'
@@ -23,7 +23,7 @@ async function click(services: Services, interaction: Clicked, { filter, page }:
   await updateOrReply(interaction, shown)
 }
 
-function chosenIn(interaction: Clicked): WaitingFilter {
+function chosenIn(interaction: Clicked): QueueFilter {
   const [chosen] = interaction.isStringSelectMenu() ? interaction.values : []
-  return waitingFilters.find(one => one === chosen) ?? 'all'
+  return queueFilters.find(one => one === chosen) ?? 'all'
 }

@@ -8,7 +8,7 @@ import {
   SelectMenuDefaultValueType,
 } from 'discord.js'
 import type { Tag, Use } from '../../../server/places.ts'
-import { mostModeratorRoles, type ServerSettings } from '../../../server/settings.ts'
+import { mostModeratorRoles, reminderHours, type ServerSettings } from '../../../server/settings.ts'
 import { languages, type Say } from '../../../words/say.ts'
 import { nameLanguage } from '../../../words/setup-words.ts'
 import { form, lineField } from '../../message/form.ts'
@@ -46,6 +46,33 @@ export function roleMenu(say: Say, revision: number, is: 'moderators' | 'helpers
     ...(chosen.length > 0 && {
       default_values: chosen.map(id => ({ id, type: SelectMenuDefaultValueType.Role as const })),
     }),
+  })
+}
+
+/** One role, to be pinged. */
+export function pingMenu(say: Say, revision: number, chosen: string | null) {
+  return inRow({
+    type: ComponentType.RoleSelect,
+    custom_id: encodeSetup({ revision, act: { is: 'ping', roles: 'chosen' } }),
+    placeholder: cut(say('setup.choose.ping'), 150),
+    ...(chosen !== null && { default_values: [{ id: chosen, type: SelectMenuDefaultValueType.Role as const }] }),
+  })
+}
+
+/** After how many hours, or not at all. */
+export function hoursMenu(say: Say, { revision, reminders }: ServerSettings) {
+  return inRow({
+    type: ComponentType.StringSelect,
+    custom_id: encodeSetup({ revision, act: { is: 'remind' } }),
+    placeholder: cut(say('setup.choose.hours'), 150),
+    options: [
+      { value: 'off', label: cut(say('setup.hours.off'), 100), default: reminders === null },
+      ...reminderHours.map(hours => ({
+        value: String(hours),
+        label: cut(say('setup.hours', { hours }), 100),
+        default: hours === reminders?.hours,
+      })),
+    ],
   })
 }
 

@@ -12,7 +12,7 @@ import type { Say, Values } from '../../../words/say.ts'
 import { sayNow, sayWarning } from '../../../words/setup-words.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { encodeSetup, type SetupAct } from '../setup-id.ts'
-import { channelMenu, languageMenu, type OfferedTags, roleMenu, tagMenu } from './menus.ts'
+import { channelMenu, hoursMenu, languageMenu, type OfferedTags, pingMenu, roleMenu, tagMenu } from './menus.ts'
 import { valuesOf } from './values.ts'
 
 export type PartExtras = {
@@ -100,6 +100,13 @@ function controlsOf(
       const there = named.filter(role => !around.goneRoles.includes(role))
       const none = press({ is: part, roles: 'none' }, say('setup.no-roles'))
       return [roleMenu(say, revision, part, there), ...rows(named.length > 0 ? [none] : [])]
+    }
+    case 'reminders': {
+      if (settings.reminders === null) return [hoursMenu(say, settings)]
+      const { role } = settings.reminders
+      const there = role !== null && !around.goneRoles.includes(role) ? role : null
+      const none = press({ is: 'ping', roles: 'none' }, say('setup.no-ping'))
+      return [hoursMenu(say, settings), pingMenu(say, revision, there), ...rows(role === null ? [] : [none])]
     }
     case 'language':
       return [languageMenu(say, settings)]

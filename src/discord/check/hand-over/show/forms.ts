@@ -20,6 +20,7 @@ const forms = {
   ask: { sends: 'asked', title: 'hands.ask', asks: 'form.ask.words', required: false },
   'send-back': { sends: 'sent-back', title: 'help-request.send-back', asks: 'form.send-back.why', required: true },
   'pass-on': { sends: 'passed-on', title: 'help-request.pass-on', asks: 'form.why', required: false },
+  redirect: { sends: 'redirected', title: 'desk.redirect', asks: 'form.why', required: false },
   'take-over': { sends: 'took-over', title: 'help-request.take-over', asks: 'form.why', required: true },
 } as const satisfies Partial<Record<HandOverPress, { sends: SentHandOver; title: Key; asks: Key; required: boolean }>>
 
@@ -38,7 +39,7 @@ export function handForm(
   const { sends, title, asks, required } = forms[does]
   const id = encodeHand({ check: check.id, does: sends, form: { opening, revision: check.revision } })
   return form(id, say(title), [
-    ...(does === 'offer' ? [takerMenu(say, 'form.offer.to.hint')] : []),
+    ...(does === 'offer' || does === 'redirect' ? [takerMenu(say, 'form.offer.to.hint')] : []),
     ...(does === 'pass-on' ? [takerMenu(say, 'form.pass-on.to.hint')] : []),
     textField(whyField, { label: say(asks) }, { most: longestReason, required }),
     ...(does === 'ask' && photos ? [photoUpload(say)] : []),

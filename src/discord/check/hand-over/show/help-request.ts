@@ -84,6 +84,17 @@ export function showClaimed(say: Say, check: Check): ShownMessage {
   ])
 }
 
+/** What a helper sees whose answer waits for a second one's. */
+export const showFirstOfTwo = (say: Say, check: Check): ShownMessage =>
+  message([text(say('helping.waits-second', { holder: sayPerson(check.holder) })), small(say('caution.line'))])
+
+/** What whoever has asked the holder something sees; `where`: the channel in which the holder was told, if any. */
+export function showAsked(say: Say, check: Check, told: string, where: string | undefined): ShownMessage {
+  const holder = sayPerson(check.holder)
+  const so = where ? say('helping.told', { holder, channel: `<#${where}>` }) : say('desk.untold', { holder })
+  return message([text(`${told}\n${so}`), small(say('caution.line'))])
+}
+
 /** What the moderator sees once their answer is stored; `told`: in which channel the holder was told, or in none, once that is known. */
 export function showThanks(say: Say, check: Check, told?: { readonly in: string | undefined }): ShownMessage {
   const holder = sayPerson(check.holder)

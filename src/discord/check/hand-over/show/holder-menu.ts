@@ -6,7 +6,7 @@ import { custodyOf } from '../../../../check/custody-of.ts'
 import type { QuestionId } from '../../../../engine/answers.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
-import { sayDay, sayHandled, sayTaker } from '../../../../words/say-custody.ts'
+import { sayDay, sayHandled, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
 import { encodeHand, type HandOverPress } from '../hand-over-id.ts'
 
@@ -15,7 +15,7 @@ export const handButton = (check: Check, does: HandOverPress, label: string, sty
 
 /** `question`: whether the check is at a question, which a moderator can then be asked about. */
 export function showHands(say: Say, check: Check, note?: string): ShownMessage {
-  const { helpRequest, offer, shares, from, starter, history } = custodyOf(check)
+  const { helpRequest, offer, shares, from, starter, history, closing, pair } = custodyOf(check)
   const buttons = [
     ...(helpRequest
       ? [handButton(check, 'unask', say('hands.unask'))]
@@ -30,6 +30,7 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
       ? []
       : [shares ? handButton(check, 'keep', say('hands.keep')) : handButton(check, 'share', say('hands.share'))]),
   ]
+  const second = pair ? handButton(check, 'no-pair', say('desk.no-pair')) : handButton(check, 'pair', say('desk.pair'))
   const past = history.slice(-4).map(one => sayHandled(say, one))
   return message([
     ...(note ? [text(note)] : []),
@@ -37,8 +38,13 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
     ...(helpRequest ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
     ...(offer ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) }))] : []),
     ...(shares ? [text(say('hands.shared'))] : []),
+    ...(pair ? [text(say('desk.pair.on'))] : []),
+    ...(closing ? [text(say('hands.closing', { who: sayPerson(closing.by) }))] : []),
     ...(past.length > 0 ? [small(past.join('\n'))] : []),
-    ...rows(buttons, 2),
+    ...rows([...buttons, second], 2),
+    ...(closing
+      ? rows([handButton(check, 'keep-open', say('desk.keep')), handButton(check, 'close-it', say('desk.close'))])
+      : []),
     ...rows([handButton(check, 'return', say('hands.return'))]),
     small(say('caution.line')),
   ])

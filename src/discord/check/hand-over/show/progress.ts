@@ -30,11 +30,13 @@ export function showProgress(say: Say, program: Program, check: Check, actor: Ac
   ]
   const open = check.phase.is !== 'closed' && actor.person !== check.holder
   const { offer } = custodyOf(check)
+  const redirects = open && actor.moderator && offer !== undefined
   const buttons = [
     ...(open && offer && isFor(offer.to, actor)
       ? [handButton(check, 'take', say('panel.take'), ButtonStyle.Primary)]
       : []),
     ...(open && actor.moderator ? [handButton(check, 'take-over', say('progress.take-over'))] : []),
+    ...(redirects ? [handButton(check, 'redirect', say('desk.redirect'))] : []),
   ]
   return message([
     text(head),
