@@ -25,6 +25,7 @@ const orders: { readonly [T in Table]: readonly (keyof Tables[T] & string)[] | f
   family_references: ['server', 'family', 'id'],
   family_photos: ['server', 'id'],
   family_trials: ['server', 'week'],
+  helped: ['server', 'person', 'week'],
 }
 const moved = (Object.keys(orders) as Table[]).filter(table => orders[table] !== false)
 
