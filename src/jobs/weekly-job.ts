@@ -2,6 +2,7 @@
 //
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
 import { type BackgroundServices, tellFindings } from '../discord/trends/tell-findings.ts'
+import { changesKept } from '../server/history.ts'
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
@@ -88,6 +89,7 @@ async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
+  await services.servers.forgetChanges(services.now() - changesKept)
   // What was sealed before has been opened by now, or its check has expired.
   const destroyed =
     (await keys.destroyBefore(epochOf(week))) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))

@@ -12,15 +12,18 @@ export type KeptOfPerson = {
   readonly drafts: readonly unknown[]
   /** What they have decided as a moderator about what was found. */
   readonly decisions: readonly unknown[]
+  /** What they have changed about servers' settings and links. */
+  readonly settings: readonly unknown[]
   /** What they have to do with the families of servers: versions, drafts, reference cells, photographs. */
   readonly families: readonly unknown[]
 }
 
-/** How many records were deleted, or in the case of decisions, have lost their name. */
+/** How many records were deleted, or in the case of decisions, changes and families, have lost their name. */
 export type Forgotten = {
   readonly checks: number
   readonly drafts: number
   readonly decisions: number
+  readonly settings: number
   readonly families: number
 }
 

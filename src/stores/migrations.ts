@@ -132,6 +132,12 @@ const migrations: Record<string, Migration> = {
       await sql`create index checks_by_server on checks (server)`.execute(db)
     },
   },
+  '0031-settings-history': {
+    async up(db: Any) {
+      await sql`alter table servers add column history text`.execute(db)
+      await sql`alter table servers add column history_from bigint`.execute(db)
+    },
+  },
   // Before the pool shows a family, it is counted on how many servers it has been checked.
   '0022-pool-servers': {
     async up(db: Any) {

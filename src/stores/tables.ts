@@ -26,8 +26,14 @@ export type CheckRow = {
 /** What may expire or be made again: cool-downs, drafts, rendered pictures. `expires_at` null: never. */
 export type KeptRow = { key: string; value: string; expires_at: number | null }
 
-/** What a server's moderators decided, as JSON. */
-export type ServerRow = { id: string; revision: number; body: string }
+/** What a server's moderators decided, as JSON; the history of it, and when its oldest change was made. */
+export type ServerRow = {
+  id: string
+  revision: number
+  body: string
+  history: string | null
+  history_from: number | null
+}
 
 /** One outcome: what is counted by in columns of its own, lists and maps as JSON. Its key holds no order in time. */
 export type OutcomeRow = {

@@ -14,6 +14,7 @@ import { openFindingLog } from './finding-log.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
+import { changesOf, forgetInSettings } from './settings-traces.ts'
 import type { Tables } from './tables.ts'
 
 /** `leftOut` is told of what cannot be read: it is deleted with the rest, but not shown. */
@@ -135,6 +136,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         others: (await othersWith(person)).map(check => partIn(check, person)),
         drafts: drafts.map(row => JSON.parse(row.value).value),
         decisions: decided,
+        settings: await changesOf(db, person, leftOut),
         families: await familyDeedsOf(db, person),
       }
     },
@@ -153,12 +155,14 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         .executeTakeFirst()
       await leaveOthers(person)
       const decisions = await loseName(person)
+      const settings = await forgetInSettings(db, person, leftOut)
       const families = await forgetInFamilies(db, person)
       await scrub(db)
       return {
         checks: Number(checks.numDeletedRows) + handed,
         drafts: Number(drafts.numDeletedRows),
         decisions,
+        settings,
         families,
       }
     },

@@ -16,6 +16,8 @@ const acts: fc.Arbitrary<SetupAct> = fc.oneof(
   fc.record({ is: fc.constant('fewer'), weeks: fc.integer({ min: 1, max: 99_999 }) }),
   fc.record({ is: fc.constant('forum'), forum: choice }),
   fc.record({ is: fc.constant('tag'), forum: snowflake }),
+  fc.record({ is: fc.constant('history'), page: fc.integer({ min: 1, max: 99 }) }),
+  fc.record({ is: fc.constantFrom('undo', 'undone'), of: fc.nat(36 ** 6 - 1) }),
 ) as fc.Arbitrary<SetupAct>
 
 test('every act comes back as it was, within a hundred characters', () => {

@@ -24,6 +24,11 @@ export const setupIds = idKind('cs1', {
     { is: z.literal('fewer'), weeks: count(5) },
     { is: z.literal('forum'), forum: choice },
     { is: z.literal('tag'), forum: snowflake },
+    /** What was changed; `page` from 1. */
+    { is: z.literal('history'), page: count(2) },
+    /** Takes back the change that made the revision `of`; `undone` once it was said what that deletes. */
+    { is: z.literal('undo'), of: revision },
+    { is: z.literal('undone'), of: revision },
   ),
 })
 

@@ -16,7 +16,7 @@ export type SetupIntent =
   | { readonly is: 'problem'; readonly problem: Problem }
 
 /** The acts that ask for a change. */
-export type ChangingAct = Exclude<SetupAct, { is: 'see' | 'begin' | 'ask-weeks' }>
+export type ChangingAct = Exclude<SetupAct, { is: 'see' | 'begin' | 'ask-weeks' | 'history' | 'undo' | 'undone' }>
 
 /** Stands in the menu of languages for the one the server tells Discord. */
 export const discordsOwn = 'discord'

@@ -10,6 +10,7 @@ import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
+import { history } from './history.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
@@ -54,6 +55,7 @@ export const english = {
   ...findings,
   ...privacy,
   ...setup,
+  ...history,
   ...trendInput,
   ...buying,
   ...regions,

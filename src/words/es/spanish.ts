@@ -10,6 +10,7 @@ import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
+import { history } from './history.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
@@ -53,5 +54,6 @@ export const spanish: Partial<Catalogue> = {
   ...regions,
   ...links,
   ...setup,
+  ...history,
   ...letters,
 }

@@ -26,7 +26,10 @@ export function showOverview(say: Say, settings: ServerSettings, around: Surroun
       }
     }),
     text(say('setup.links', { count: settings.links.length })),
-    ...rows([pressButton(encodeSetup({ revision, act: { is: 'begin' } }), say('setup.begin'), ButtonStyle.Primary)]),
+    ...rows([
+      pressButton(encodeSetup({ revision, act: { is: 'begin' } }), say('setup.begin'), ButtonStyle.Primary),
+      pressButton(encodeSetup({ revision, act: { is: 'history', page: 1 } }), say('history.open')),
+    ]),
     small(say('caution.line')),
   ])
 }

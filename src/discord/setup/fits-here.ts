@@ -1,0 +1,33 @@
+// Whether settings that were not chosen from a menu just now fit the server as it is: its channels, roles, forums and languages.
+import type { Guild } from 'discord.js'
+import type { Fields } from '../../server/history.ts'
+import type { Problem } from '../../server/setup-problem.ts'
+import { languages } from '../../words/say.ts'
+import { testPlace } from './places.ts'
+
+/** What stands in the way of each of them; nothing where all fit. */
+export async function problemsWith(guild: Guild, fields: Partial<Fields>): Promise<Problem[]> {
+  const { reportsChannel, reviewChannel, forumOffers, moderatorRoles = [], helperRoles = [], language } = fields
+  const places = [
+    { use: 'reports', channel: reportsChannel },
+    { use: 'review', channel: reviewChannel },
+    { use: 'offers', channel: forumOffers?.forum },
+  ] as const
+  const problems: Problem[] = []
+  for (const { use, channel } of places) {
+    if (!channel) continue
+    const state = await testPlace(guild, channel, use)
+    if (state.is !== 'fine') problems.push({ code: 'place', use, channel, state })
+    else if (use === 'offers' && !state.tags.some(one => one.id === forumOffers?.tag))
+      problems.push({ code: 'tag-gone' })
+  }
+  const named = [...moderatorRoles, ...helperRoles]
+  const roles = named.length > 0 ? await guild.roles.fetch(undefined, { force: true }) : undefined
+  for (const id of named) {
+    const role = roles?.get(id)
+    if (!role) problems.push({ code: 'role-gone' })
+    else if (role.managed) problems.push({ code: 'role-of-bot', role: id })
+  }
+  if (language && !languages.includes(language)) problems.push({ code: 'language-gone' })
+  return problems
+}
