@@ -125,6 +125,17 @@ test('who has changed the same thing after is named, also where the links are fu
   expect(undo(begin.settings, [], 1, 'i')).toMatchObject({ refusal: { code: 'change-forgotten' } })
 })
 
+test('a link that was removed stands again where it stood', () => {
+  const shop = { title: 'A shop' } as const
+  const two = [
+    { is: 'add', id: 'a', url: 'https://one.example/', ...shop } as const,
+    { is: 'add', id: 'b', url: 'https://two.example/', ...shop } as const,
+  ].reduce((kept, does, i) => take(kept, { by: 'ada', does }, i), begin)
+  const one = take(two, { by: 'ben', does: { is: 'remove', id: 'a', url: 'https://one.example/', ...shop } }, 3)
+  const back = undo(one.settings, one.history, 3, 'i')
+  expect(back.ok && back.settings.links).toEqual(two.settings.links)
+})
+
 test('recording is not taken back under pooling that was turned on after it', () => {
   const one = take(begin, { by: 'ada', does: { is: 'outcomes', on: true } }, 1)
   const two = take(one, { by: 'ben', does: { is: 'pooling', on: true } }, 2)
