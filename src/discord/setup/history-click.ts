@@ -6,9 +6,12 @@ import { type Clicked, defer, editReply, redraw } from '../interaction/reply.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { lookRound } from './places.ts'
-import { encodeSetup, type SetupAct } from './setup-id.ts'
+import { encodeSetup, type HistoryAct, type SetupAct } from './setup-id.ts'
 import { askBeforeUndoing, showHistory } from './show/show-history.ts'
 import { takeBack } from './take-back.ts'
+
+export const isHistory = (act: SetupAct): act is HistoryAct =>
+  act.is === 'history' || act.is === 'undo' || act.is === 'undone'
 
 export async function viewHistory(
   services: Services,
@@ -32,13 +35,15 @@ export async function viewHistory(
   )
 }
 
-export async function pressUndo(
+export async function pressHistory(
   services: Services,
   interaction: Clicked,
   say: Say,
   settings: ServerSettings,
-  { revision, act }: { readonly revision: number; readonly act: Extract<SetupAct, { is: 'undo' | 'undone' }> },
+  { revision, act }: { readonly revision: number; readonly act: HistoryAct },
 ): Promise<void> {
+  if (act.is === 'history')
+    return redraw(interaction, await viewHistory(services, interaction, say, settings, act.page))
   const view = (now: ServerSettings, note: string) => viewHistory(services, interaction, say, now, 1, note)
   // Delivered again, a click meets its own change.
   if (settings.changedBy === interaction.id) return redraw(interaction, await view(settings, say('history.done')))

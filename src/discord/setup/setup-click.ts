@@ -13,7 +13,8 @@ import { type Clicked, defer, editReply, redraw, refuse } from '../interaction/r
 import { managing, refusalOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { pressUndo, viewHistory } from './history-click.ts'
+import { isFile, pressFile } from './file-click.ts'
+import { isHistory, pressHistory } from './history-click.ts'
 import { lookRound } from './places.ts'
 import { type SetupId, setupIds } from './setup-id.ts'
 import { weeksForm } from './show/menus.ts'
@@ -45,10 +46,8 @@ async function press(services: Services, interaction: Clicked, { revision, act }
     if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     return interaction.showModal(weeksForm(say, settings, newOpening(services.newId)))
   }
-  if (act.is === 'history')
-    return redraw(interaction, await viewHistory(services, interaction, say, settings, act.page))
-  if (act.is === 'undo' || act.is === 'undone')
-    return pressUndo(services, interaction, say, settings, { revision, act })
+  if (isHistory(act)) return pressHistory(services, interaction, say, settings, { revision, act })
+  if (isFile(act)) return pressFile(services, interaction, say, settings, { revision, act })
   const part = partOf(act)
   // Delivered again, a click meets its own change.
   if (settings.changedBy === interaction.id) return redraw(interaction, show(settings, part))

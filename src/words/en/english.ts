@@ -24,6 +24,7 @@ import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
 import { safety } from './safety.ts'
+import { settingsFile } from './settings-file.ts'
 import { setup } from './setup.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
@@ -56,6 +57,7 @@ export const english = {
   ...privacy,
   ...setup,
   ...history,
+  ...settingsFile,
   ...trendInput,
   ...buying,
   ...regions,

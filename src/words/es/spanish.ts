@@ -23,6 +23,7 @@ import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
 import { safety } from './safety.ts'
+import { settingsFile } from './settings-file.ts'
 import { setup } from './setup.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
@@ -55,5 +56,6 @@ export const spanish: Partial<Catalogue> = {
   ...links,
   ...setup,
   ...history,
+  ...settingsFile,
   ...letters,
 }
