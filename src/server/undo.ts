@@ -1,5 +1,6 @@
 // Takes one change of a server's settings or links back, as a new change; or says why that cannot be.
 import { type Field, type History, type SettingsChange, same, undoneBy } from './history.ts'
+import { pageOf } from './link-habits.ts'
 import { type BuyingLink, mostLinks, type ServerSettings } from './settings.ts'
 
 export type UndoRefusal =
@@ -26,7 +27,7 @@ export function undo(settings: ServerSettings, history: History, revision: numbe
   if (later) return refuse(later)
   const links = linksBefore(settings.links, change)
   const twin = change.links.flatMap(({ was }) =>
-    was ? links.filter(link => link.url === was.url && link.id !== was.id) : [],
+    was ? links.filter(link => link.id !== was.id && pageOf(link.url) === pageOf(was.url)) : [],
   )[0]
   if (twin) return refuse({ code: 'link-there', title: twin.title })
   if (links.length > mostLinks) return refuse({ code: 'too-many-links', most: mostLinks })

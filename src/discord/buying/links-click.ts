@@ -2,6 +2,7 @@
 import type { ModalSubmitInteraction } from 'discord.js'
 import { changeLinks, type LinkChange } from '../../server/change-links.ts'
 import type { ServerSettings } from '../../server/settings.ts'
+import { plain } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
@@ -127,7 +128,9 @@ async function take(
   for (let i = 0; i < 3 && act.is === 'added' && !done.ok && done.refusal === changedMeanwhile; i++)
     done = await save(services, done.settings, change, interaction)
   if (done.ok) {
-    const note = say(`links.done.${change.is}`)
+    const { cleaned } = done
+    const left = cleaned.length > 0 ? ` ${say('links.cleaned', { what: plain(cleaned.join(', ')) })}` : ''
+    const note = say(`links.done.${change.is}`) + left
     return updateOrReply(interaction, showLinkToKeep(say, done.settings, done.link, services.now(), { note }))
   }
   const why = sayRefusal(say, done.refusal)
