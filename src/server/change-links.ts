@@ -28,6 +28,11 @@ export type ChangingLinks =
 /** A link nobody has looked at for longer, in ms, is shown as such. */
 export const reviewEvery = 365 * 24 * 3600_000
 
+/** Moderators are told of it in the weekly note sooner, in ms. */
+const toldAfter = 182 * 24 * 3600_000
+
+export const isOlderThanHalfAYear = (link: BuyingLink, now: number): boolean => now - link.reviewedAt > toldAfter
+
 export const isUnreviewed = (link: BuyingLink, now: number): boolean => now - link.reviewedAt > reviewEvery
 
 /** `now` in ms since 1970. The revision grows by one; the store's comparison of it decides whether the change came too late. */

@@ -92,5 +92,6 @@ const shapesOf: { readonly [Key in keyof Fields]: Is<Fields[Key]> } = {
   pooling: isFlag,
   forumOffers: orNull(isOf<ForumOffers>({ forum: isId, tag: isId })),
   keepWeeks: isWeeks,
+  weeklyNote: isFlag,
 }
 const shapes: ReadonlyMap<string, (value: unknown) => boolean> = new Map(Object.entries(shapesOf))

@@ -10,6 +10,7 @@ export const parts = [
   'language',
   'recording',
   'keeping',
+  'note',
   'offers',
 ] as const
 export type Part = (typeof parts)[number]
@@ -25,4 +26,5 @@ export const partOfField: Readonly<Record<Field, Part>> = {
   pooling: 'recording',
   keepWeeks: 'keeping',
   forumOffers: 'offers',
+  weeklyNote: 'note',
 }

@@ -47,7 +47,7 @@ export function takeIn(
 /** Recording comes before pooling, which needs it. */
 function changesIn(fields: Partial<Fields>): [Field, Change][] {
   const { reportsChannel, reviewChannel, moderatorRoles, helperRoles, language, outcomes, pooling } = fields
-  const { keepWeeks, forumOffers } = fields
+  const { keepWeeks, forumOffers, weeklyNote } = fields
   return [
     ...one('language', language, value => ({ is: 'language', language: value })),
     ...one('reportsChannel', reportsChannel, channel => ({ is: 'reports-channel', channel })),
@@ -57,6 +57,7 @@ function changesIn(fields: Partial<Fields>): [Field, Change][] {
     ...one('outcomes', outcomes, on => ({ is: 'outcomes', on })),
     ...one('pooling', pooling, on => ({ is: 'pooling', on })),
     ...one('keepWeeks', keepWeeks, weeks => ({ is: 'keep-weeks', weeks })),
+    ...one('weeklyNote', weeklyNote, on => ({ is: 'weekly-note', on })),
     ...one('forumOffers', forumOffers, offers => ({ is: 'forum-offers', offers })),
   ]
 }

@@ -81,7 +81,7 @@ export type FindingRow = {
 /** A message in a channel that shows a check to others; one of each kind for a check. */
 export type NoticeRow = { check_id: string; kind: string; channel: string; message: string; until: number }
 
-/** A forum post under which an offer was made, or was about to be. */
+/** A forum post under which an offer was made, or was about to be; or the week of which a server has its note. */
 export type OfferRow = { post: string; server: string; claimed_at: number }
 
 /** A server's family: what is searched for in columns of its own. `putting`: a version on its way; a trigger carries it over. */

@@ -16,7 +16,7 @@ export const setupIds = idKind('cs1', {
     { is: z.enum(['reports', 'review']), channel: choice },
     { is: z.enum(['moderators', 'helpers']), roles: z.enum(['chosen', 'none']) },
     { is: z.literal('language') },
-    { is: z.enum(['outcomes', 'pooling']), on: flag('on', 'off') },
+    { is: z.enum(['outcomes', 'pooling', 'note']), on: flag('on', 'off') },
     /** Opens the form for the weeks; `weeks` is the form sent in, with an id of its own, since phones keep forms by id. */
     { is: z.literal('ask-weeks') },
     { is: z.literal('weeks'), opening },

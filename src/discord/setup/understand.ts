@@ -48,6 +48,8 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
     case 'outcomes':
     case 'pooling':
       return change({ is: act.is, on: act.on })
+    case 'note':
+      return change({ is: 'weekly-note', on: act.on })
     case 'weeks': {
       const typed = interaction.isModalSubmit() ? interaction.fields.getTextInputValue(weeksField).trim() : ''
       return /^\d{1,5}$/.test(typed)

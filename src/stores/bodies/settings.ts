@@ -17,6 +17,7 @@ const fields = {
   pooling: z.boolean(),
   forumOffers: z.strictObject({ forum: z.string(), tag: z.string() }).nullable(),
   keepWeeks: z.number().int().min(1),
+  weeklyNote: z.boolean(),
 } satisfies Record<Field, z.ZodType>
 
 const shape = z.strictObject({

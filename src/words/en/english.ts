@@ -30,6 +30,7 @@ import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 import { waiting } from './waiting.ts'
+import { weeklyNote } from './weekly-note.ts'
 
 export const english = {
   ...names,
@@ -58,6 +59,7 @@ export const english = {
   ...setup,
   ...history,
   ...settingsFile,
+  ...weeklyNote,
   ...trendInput,
   ...buying,
   ...regions,

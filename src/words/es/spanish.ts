@@ -28,6 +28,7 @@ import { setup } from './setup.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 import { waiting } from './waiting.ts'
+import { weeklyNote } from './weekly-note.ts'
 
 export const spanish: Partial<Catalogue> = {
   ...names,
@@ -57,5 +58,6 @@ export const spanish: Partial<Catalogue> = {
   ...setup,
   ...history,
   ...settingsFile,
+  ...weeklyNote,
   ...letters,
 }
