@@ -10,7 +10,7 @@ export const history: InWordsOf<typeof english> = {
   'history.none': 'Es wurde noch nichts geändert, oder es ist mehr als ein Jahr her.',
   'history.open': 'Was geändert wurde',
   'history.made': '{when}, {who}:',
-  'history.undid': '{when}, {who} hat die Änderung von {of} zurückgenommen:',
+  'history.undid': '{when}, {who} hat die Änderung vom {of} zurückgenommen:',
   'history.undone': 'Zurückgenommen von {who}, {when}.',
   'history.part': '**{part}:** {was} → {is}',
   'history.more': '{count, plural, one {und # weitere} other {und # weitere}}',

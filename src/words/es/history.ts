@@ -10,7 +10,7 @@ export const history: InWordsOf<typeof english> = {
   'history.none': 'Todavía no se ha cambiado nada, o hace más de un año.',
   'history.open': 'Qué se ha cambiado',
   'history.made': '{when}, {who}:',
-  'history.undid': '{when}, {who} deshizo el cambio de {of}:',
+  'history.undid': '{when}, {who} deshizo el cambio del {of}:',
   'history.undone': 'Deshecho por {who}, {when}.',
   'history.part': '**{part}:** {was} → {is}',
   'history.more': '{count, plural, one {y # más} other {y # más}}',
