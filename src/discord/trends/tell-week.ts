@@ -24,7 +24,7 @@ async function tellOne(
   week: Week,
 ): Promise<void> {
   const { server } = settings
-  if (services.posts.isOpenToAll(channel)) return
+  if (await services.posts.isOpenToAll(channel)) return
   // Claimed before it is posted: killed in between, the week has no note, and never two.
   if (!(await services.offers.claim(server, `note ${week} ${server}`, services.now()))) return
   const bytes = await services.trends.releases.bytes({ kind: 'server', server }, week)
