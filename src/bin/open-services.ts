@@ -102,6 +102,7 @@ export async function openServices(
   const drafts = openDrafts(new Keyv({ store: new KeptValues(db, draftsNamespace) }), newId)
   const logs = openLogReader(config.attachmentOrigins)
   const photos = openPhotoReader(config.attachmentOrigins)
+  const texts = openTextReader(config.attachmentOrigins)
   const services: Services = {
     programs,
     families,
@@ -116,7 +117,8 @@ export async function openServices(
     drafts,
     logs,
     photos,
-    files: familyFiles(openTextReader(config.attachmentOrigins)),
+    texts,
+    files: familyFiles(texts),
     answers: openInstalledAnswers(config.rules, log),
     trends: {
       ...trends.services,

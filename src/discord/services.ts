@@ -6,6 +6,7 @@ import type { CheckStore } from '../check/store.ts'
 import type { Programs } from '../engine/programs.ts'
 import type { LogReader } from '../readers/log/log-reader.ts'
 import type { PhotoReader } from '../readers/photo/photo-reader.ts'
+import type { TextReader } from '../readers/text-file.ts'
 import type { HelperLog } from '../server/helper-log.ts'
 import type { OfferClaims } from '../server/offer-claims.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
@@ -47,6 +48,8 @@ export type Services = {
   readonly posts: Posts
   readonly photos: PhotoReader
   readonly files: FamilyFiles
+  /** Small text files that people send in. */
+  readonly texts: TextReader
   readonly trends: TrendsServices
   readonly traces: Traces
   readonly queue: KeyedQueue

@@ -2,9 +2,12 @@
 //
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
 import { type BackgroundServices, tellFindings } from '../discord/trends/tell-findings.ts'
+import { tellWeek } from '../discord/trends/tell-week.ts'
+import { changesKept } from '../server/history.ts'
 import { mostKeepWeeks } from '../server/settings.ts'
 import type { Traces } from '../server/traces.ts'
 import type { EpochKeys } from '../stores/epoch-keys.ts'
+import { graceMs } from '../trends/closing.ts'
 import { epochOf } from '../trends/epoch.ts'
 import type { Leases } from '../trends/lease.ts'
 import type { Scope } from '../trends/outcome-log.ts'
@@ -46,19 +49,24 @@ export async function lookForWork(job: Job): Promise<Looked> {
   if (!(await hold())) return { is: 'busy' }
   try {
     const frozen: { scope: Scope; week: Week }[] = []
+    let clockIsWrong = false
     let clockHolds = (await lookAtClock(job.clock, services.now(), services.log)).all
     for (const scope of await scopesOf(services)) {
       if (!(await hold())) return { is: 'busy' }
       const closing = await closeWeeks(services.trends, scope, services.now())
       frozen.push(...closing.frozen.map(week => ({ scope, week })))
       if (closing.ok) continue
-      if (closing.refusal.code === 'clock-behind' || closing.refusal.code === 'clock-ahead') clockHolds = false
+      if (closing.refusal.code === 'clock-behind' || closing.refusal.code === 'clock-ahead') {
+        clockHolds = false
+        clockIsWrong = true
+      }
       services.log.error({ refusal: closing.refusal, scope: scope.kind }, sayJobRefusal(closing.refusal))
     }
     // What a wrong clock takes for old may be the newest there is.
     if (clockHolds) await letGo(job)
     if (clockHolds) await letGoOfAbsent(services, job.absences, job.whereabouts)
     await tellFindings(services)
+    if (!clockIsWrong) await tellWeek(services, weekPlus(weekOf(services.now() - graceMs), -1))
     return { is: 'done', frozen }
   } finally {
     await leases.giveBack(leaseName, holder)
@@ -88,6 +96,7 @@ async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
+  await services.servers.forgetChanges(services.now() - changesKept)
   // What was sealed before has been opened by now, or its check has expired.
   const destroyed =
     (await keys.destroyBefore(epochOf(week))) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))

@@ -1,4 +1,5 @@
 // What moderators do to the server's links: add, edit, look at again, remove. New settings, one revision on, or a refusal.
+import { pageOf } from './link-habits.ts'
 import { type LinkRefusal, readAddress, readTitle } from './links.ts'
 import { type BuyingLink, mostLinks, type ServerSettings } from './settings.ts'
 
@@ -15,11 +16,22 @@ export type ChangeRefusal =
   | { readonly code: 'link-there'; readonly title: string }
 
 export type ChangingLinks =
-  | { readonly ok: true; readonly settings: ServerSettings; readonly link: BuyingLink }
+  | {
+      readonly ok: true
+      readonly settings: ServerSettings
+      readonly link: BuyingLink
+      /** What was left out of the address. */
+      readonly cleaned: readonly string[]
+    }
   | { readonly ok: false; readonly refusal: ChangeRefusal }
 
 /** A link nobody has looked at for longer, in ms, is shown as such. */
 export const reviewEvery = 365 * 24 * 3600_000
+
+/** Moderators are told of it in the weekly note sooner, in ms. */
+const toldAfter = 182 * 24 * 3600_000
+
+export const isOlderThanHalfAYear = (link: BuyingLink, now: number): boolean => now - link.reviewedAt > toldAfter
 
 export const isUnreviewed = (link: BuyingLink, now: number): boolean => now - link.reviewedAt > reviewEvery
 
@@ -38,7 +50,9 @@ export function changeLinks(settings: ServerSettings, change: LinkChange, now: n
       : known
         ? links.map(link => (link.id === change.id ? changed : link))
         : [...others, changed]
-  return { ok: true, settings: { ...settings, revision: settings.revision + 1, links: next }, link: changed }
+  const address = 'url' in change ? readAddress(change.url) : undefined
+  const cleaned = (address?.ok && address.cleaned) || []
+  return { ok: true, settings: { ...settings, revision: settings.revision + 1, links: next }, link: changed, cleaned }
 }
 
 function linkAfter(
@@ -54,7 +68,7 @@ function linkAfter(
   if (!address.ok) return address.refusal
   const title = readTitle(change.title, address.host)
   if (!title.ok) return title.refusal
-  const twin = links.find(link => link.url === address.url && link.id !== change.id)
+  const twin = links.find(link => link.id !== change.id && pageOf(link.url) === pageOf(address.url))
   if (twin) return { code: 'link-there', title: twin.title }
   const written = { id: change.id, url: address.url, title: title.title }
   // Another address is another link: it was added now. A better title says nothing about when the page was looked at.

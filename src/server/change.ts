@@ -15,7 +15,7 @@ export type Change =
   | { readonly is: 'reminders'; readonly hours: number | null }
   | { readonly is: 'reminder-role'; readonly role: string | null }
   | { readonly is: 'language'; readonly language: string | null }
-  | { readonly is: 'outcomes' | 'pooling'; readonly on: boolean }
+  | { readonly is: 'outcomes' | 'pooling' | 'weekly-note'; readonly on: boolean }
   | { readonly is: 'keep-weeks'; readonly weeks: number }
   | { readonly is: 'forum-offers'; readonly offers: ForumOffers | null }
 
@@ -79,6 +79,8 @@ function apply(settings: ServerSettings, change: Change): Partial<ServerSettings
     case 'outcomes':
       // Whoever stops recording has not agreed to pool what may be recorded later.
       return change.on ? { outcomes: true } : { outcomes: false, pooling: false }
+    case 'weekly-note':
+      return { weeklyNote: change.on }
     case 'pooling':
       return change.on && !settings.outcomes ? { code: 'nothing-to-pool' } : { pooling: change.on }
     case 'keep-weeks': {

@@ -1,7 +1,8 @@
 // Which addresses a moderator may put among the server's links, and under which titles: what is read is where it leads.
 //
 // An address has to be one by RFC 3986, and Node's URL (the WHATWG standard, as browsers read it) has to find the very host in
-// it that a person reads. Whatever reads one way and leads another is refused, never mended.
+// it that a person reads. Whatever reads one way and leads another is refused, never mended; only what says who sent somebody is left out.
+import { isInvitation, isShortener, mentionIn, withoutTrackers } from './link-habits.ts'
 
 export const longestAddress = 200
 export const longestTitle = 60
@@ -13,11 +14,19 @@ export type LinkRefusal =
   | { readonly code: 'link-characters'; readonly character: string }
   | { readonly code: 'link-port'; readonly port: string }
   | { readonly code: 'link-bare-ip' | 'link-look-alike' | 'link-internal' | 'link-host'; readonly host: string }
+  | { readonly code: 'link-short' | 'link-invite'; readonly host: string }
   | { readonly code: 'title-empty' }
+  | { readonly code: 'title-mentions'; readonly named: string }
   | { readonly code: 'title-names-host'; readonly named: string; readonly host: string }
 
 export type ReadAddress =
-  | { readonly ok: true; readonly url: string; readonly host: string }
+  | {
+      readonly ok: true
+      readonly url: string
+      readonly host: string
+      /** What was left out of it, since it leads nowhere else. */
+      readonly cleaned?: readonly string[]
+    }
   | { readonly ok: false; readonly refusal: LinkRefusal }
 
 export type ReadTitle =
@@ -63,8 +72,11 @@ export function readAddress(typed: string): ReadAddress {
   if (labels.length === 1 || internal.includes(labels.at(-1) ?? '')) return refuse({ code: 'link-internal', host })
   if (!hostName.test(host)) return refuse({ code: 'link-host', host })
   if (url.port !== '') return refuse({ code: 'link-port', port: url.port })
-  if (leadsOn(url)) return refuse({ code: 'link-leads-on' })
-  return { ok: true, url: url.href, host }
+  if (isShortener(host)) return refuse({ code: 'link-short', host })
+  if (isInvitation(url)) return refuse({ code: 'link-invite', host })
+  const { url: clean, cleaned } = withoutTrackers(url)
+  if (leadsOn(new URL(clean))) return refuse({ code: 'link-leads-on' })
+  return { ok: true, url: clean, host, ...(cleaned.length > 0 && { cleaned }) }
 }
 
 /** The title as it is stored; one that names another host than the address leads to is refused. */
@@ -79,6 +91,8 @@ export function readTitle(typed: string, host: string): ReadTitle {
   if (title === '') return refuse({ code: 'title-empty' })
   const { length } = [...title]
   if (length > longestTitle) return refuse({ code: 'title-too-long', length, most: longestTitle })
+  const mention = mentionIn(title)
+  if (mention !== undefined) return refuse({ code: 'title-mentions', named: mention })
   const bare = (name: string) => name.toLowerCase().replace(/^www\./, '')
   const named = title.match(/[\p{L}\p{N}-]+(?:[.。][\p{L}\p{N}-]+)*[.。]\p{L}[\p{L}\p{N}-]+/gu) ?? []
   const other = named.find(name => bare(name) !== bare(host))

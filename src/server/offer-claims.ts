@@ -1,8 +1,8 @@
-// What offers in forums need of a store: of every process that hears of a new post, one makes the offer, once.
+// What offers in forums and weekly notes need of a store: of every process that would post one, one does, once.
 import type { ServerId } from './settings.ts'
 
 export type OfferClaims = {
-  /** True for the first who claims a post, ever; `now` in ms since 1970. */
+  /** True for the first who claims a post (of a forum, or the note of a week), ever; `now` in ms since 1970. */
   claim(server: ServerId, post: string, now: number): Promise<boolean>
   /** Forgets the claims made before `before`; says how many. */
   purge(before: number): Promise<number>

@@ -40,6 +40,8 @@ export type ServerSettings = {
   readonly outcomes: boolean
   readonly pooling: boolean
   readonly forumOffers: ForumOffers | null
+  /** Whether moderators get one note a week in the reports channel. */
+  readonly weeklyNote: boolean
   /** How long outcomes are kept, in weeks. */
   readonly keepWeeks: number
   readonly links: readonly BuyingLink[]
@@ -68,6 +70,7 @@ export const unsettled = (server: ServerId): ServerSettings => ({
   outcomes: false,
   pooling: false,
   forumOffers: null,
+  weeklyNote: false,
   keepWeeks: usualKeepWeeks,
   links: [],
 })

@@ -14,15 +14,18 @@ export type KeptOfPerson = {
   readonly decisions: readonly unknown[]
   /** How many questions they handled for others, by server and week. */
   readonly helped: readonly unknown[]
+  /** What they have changed about servers' settings and links. */
+  readonly settings: readonly unknown[]
   /** What they have to do with the families of servers: versions, drafts, reference cells, photographs. */
   readonly families: readonly unknown[]
 }
 
-/** How many records were deleted, or in the case of decisions, have lost their name. */
+/** How many records were deleted, or in the case of decisions, changes and families, have lost their name. */
 export type Forgotten = {
   readonly checks: number
   readonly drafts: number
   readonly decisions: number
+  readonly settings: number
   readonly families: number
 }
 

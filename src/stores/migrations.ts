@@ -145,6 +145,12 @@ const migrations: Record<string, Migration> = {
       await db.schema.createIndex('helped_by_person').on('helped').column('person').execute()
     },
   },
+  '0031-settings-history': {
+    async up(db: Any) {
+      await sql`alter table servers add column history text`.execute(db)
+      await sql`alter table servers add column history_from bigint`.execute(db)
+    },
+  },
   // Before the pool shows a family, it is counted on how many servers it has been checked.
   '0022-pool-servers': {
     async up(db: Any) {

@@ -26,8 +26,14 @@ export type CheckRow = {
 /** What may expire or be made again: cool-downs, drafts, rendered pictures. `expires_at` null: never. */
 export type KeptRow = { key: string; value: string; expires_at: number | null }
 
-/** What a server's moderators decided, as JSON. */
-export type ServerRow = { id: string; revision: number; body: string }
+/** What a server's moderators decided, as JSON; the history of it, and when its oldest change was made. */
+export type ServerRow = {
+  id: string
+  revision: number
+  body: string
+  history: string | null
+  history_from: number | null
+}
 
 /** One outcome: what is counted by in columns of its own, lists and maps as JSON. Its key holds no order in time. */
 export type OutcomeRow = {
@@ -75,7 +81,7 @@ export type FindingRow = {
 /** A message in a channel that shows a check to others; one of each kind for a check. */
 export type NoticeRow = { check_id: string; kind: string; channel: string; message: string; until: number }
 
-/** A forum post under which an offer was made, or was about to be. */
+/** A forum post under which an offer was made, or was about to be; or the week of which a server has its note. */
 export type OfferRow = { post: string; server: string; claimed_at: number }
 
 /** A server's family: what is searched for in columns of its own. `putting`: a version on its way; a trigger carries it over. */

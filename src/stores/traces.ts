@@ -14,6 +14,7 @@ import { openFindingLog } from './finding-log.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
+import { changesOf, forgetInSettings } from './settings-traces.ts'
 import type { Tables } from './tables.ts'
 
 /** `leftOut` is told of what cannot be read: it is deleted with the rest, but not shown. */
@@ -142,6 +143,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
           .orderBy('server')
           .orderBy('week')
           .execute(),
+        settings: await changesOf(db, person, leftOut),
         families: await familyDeedsOf(db, person),
       }
     },
@@ -161,12 +163,14 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
       await db.deleteFrom('helped').where('person', '=', person).execute()
       await leaveOthers(person)
       const decisions = await loseName(person)
+      const settings = await forgetInSettings(db, person, leftOut)
       const families = await forgetInFamilies(db, person)
       await scrub(db)
       return {
         checks: Number(checks.numDeletedRows) + handed,
         drafts: Number(drafts.numDeletedRows),
         decisions,
+        settings,
         families,
       }
     },

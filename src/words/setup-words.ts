@@ -68,6 +68,8 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
     }
     case 'keeping':
       return say('setup.now.keeping', { weeks: settings.keepWeeks })
+    case 'note':
+      return say('setup.now.note', { on: settings.weeklyNote ? 'yes' : 'no' })
     case 'offers': {
       if (settings.forumOffers === null) return say('setup.now.no-offers')
       const forum = channelIn(settings.forumOffers.forum)
@@ -127,6 +129,8 @@ function sayUnheard(say: Say, { reminders, reviewChannel }: ServerSettings, arou
 export function sayWarning(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string | undefined {
   if (part === 'moderators' || part === 'helpers') return sayBlind(say, around, part)
   if (part === 'reminders') return sayUnheard(say, settings, around)
+  if (part === 'note')
+    return settings.weeklyNote && settings.reportsChannel === null ? say('setup.note.no-channel') : undefined
   const id =
     part === 'reports'
       ? settings.reportsChannel

@@ -9,13 +9,13 @@ import type { TrendNames } from './trend-names.ts'
 const day = 24 * 3600_000
 
 /** The days of a week as the reader writes them, with its number. */
-function sayWeek(say: Say, week: Week): string {
+export function sayDays(say: Say, week: Week): string {
   const format = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
   return `${format.format(weekStart(week) + 6 * day)} (${week})`
 }
 
 export const sayTitle = (say: Say, { scope, week }: Release): string =>
-  say(scope === 'pool' ? 'trends.title.pool' : 'trends.title', { days: sayWeek(say, week) })
+  say(scope === 'pool' ? 'trends.title.pool' : 'trends.title', { days: sayDays(say, week) })
 
 export const sayChecks = (say: Say, { checks, more }: Pick<Shown, 'checks' | 'more'>): string =>
   say('trends.checks', { checks, more })

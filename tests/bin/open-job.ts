@@ -11,6 +11,8 @@ import { openPrograms } from '../../src/engine/programs.ts'
 import type { Job } from '../../src/jobs/weekly-job.ts'
 import { unsettled } from '../../src/server/settings.ts'
 import { KeptValues } from '../../src/stores/cache-adapter.ts'
+import { openFamilyStore } from '../../src/stores/family-store.ts'
+import { openOfferClaims } from '../../src/stores/offer-claims.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import { openTraces } from '../../src/stores/traces.ts'
@@ -49,7 +51,8 @@ export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>
       posts: noPosts,
       pictures: { ofDrawing: async () => undefined },
       traces: openTraces(db, trends.seal),
-      families: { programsFor: async () => openPrograms(packs) },
+      offers: openOfferClaims(db),
+      families: { programsFor: async () => openPrograms(packs), store: openFamilyStore(db) },
       log: logger,
     }
     return {

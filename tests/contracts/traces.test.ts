@@ -74,19 +74,21 @@ for (const kind of databases)
         drafts: [],
         decisions: [],
         helped: [],
+        settings: [],
         families: [],
       })
     })
 
     test('deleting takes all of it and nothing else; the second time there is nothing left to take', async () => {
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0, families: 0 })
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0, families: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 2, drafts: 1, decisions: 0, settings: 0, families: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 0, drafts: 0, decisions: 0, settings: 0, families: 0 })
       expect(await traces.of(wren)).toEqual({
         checks: [],
         others: [],
         drafts: [],
         decisions: [],
         helped: [],
+        settings: [],
         families: [],
       })
       expect(await stores.checks.load('a1')).toBeUndefined()
@@ -120,7 +122,7 @@ for (const kind of databases)
       const custody = { starter: odalys, from: odalys, shares: true, history }
       const answers = { mass: { kind: 'reading', value: 44.7, u: 0.1 } } as const
       await stores.checks.create({ ...checkOf('e1', wren, shed), custody, answers, trail: ['mass'] }, 'i6')
-      expect(await traces.forgetPerson(wren)).toEqual({ checks: 1, drafts: 0, decisions: 0, families: 0 })
+      expect(await traces.forgetPerson(wren)).toEqual({ checks: 1, drafts: 0, decisions: 0, settings: 0, families: 0 })
       const back = (await stores.checks.heldBy(odalys, now)).find(one => one.id === 'e1')
       expect(back).toMatchObject({ answers: {}, trail: [], phase: { is: 'paused' }, revision: 2 })
       expect(JSON.stringify(back)).not.toContain(wren)
@@ -168,6 +170,27 @@ for (const kind of databases)
       expect(after?.stale).toBe(true)
       expect(after?.decisions[1]?.why).toBe(finding.decisions[1]?.why)
       expect((await traces.of(wren)).decisions).toEqual([])
+    })
+
+    test('what they changed about a server stays without their name, and whoever saves meanwhile does not bring it back', async () => {
+      const first = { ...unsettled('loft'), revision: 1, language: 'de' }
+      await stores.servers.save(first, { by: wren, at: now })
+      await stores.servers.save({ ...first, revision: 2, language: 'es' }, { by: odalys, at: now + 1 })
+      expect((await traces.of(wren)).settings).toEqual([
+        expect.objectContaining({ server: 'loft', by: wren, at: now, was: { language: null }, is: { language: 'de' } }),
+      ])
+      expect(await traces.forgetPerson(wren)).toMatchObject({ settings: 1 })
+      expect((await stores.servers.history('loft')).map(one => [one.by, one.is])).toEqual([
+        [odalys, { language: 'es' }],
+        [nobody, { language: 'de' }],
+      ])
+      expect((await traces.of(wren)).settings).toEqual([])
+      // Read before, saved after: somebody was faster.
+      expect(await stores.servers.save({ ...first, revision: 3 }, { by: odalys, at: now + 2 })).toBe('stale')
+      expect(await stores.servers.load('loft')).toMatchObject({ revision: 3, language: 'es' })
+      await traces.forgetServer('loft')
+      expect(await stores.servers.history('loft')).toEqual([])
+      expect((await traces.of(odalys)).settings).toEqual([])
     })
 
     /** A family with all that may belong to one. */

@@ -18,6 +18,7 @@ import { type Block, readBlocks, type Span } from '../../src/practice/page/markd
 import { unsettled } from '../../src/server/settings.ts'
 import { begin, type Finding, untouched } from '../../src/trends/findings/finding.ts'
 import { sayWhat } from '../../src/words/describe.ts'
+import { sayDifference } from '../../src/words/history-words.ts'
 import { sayLogRefusal } from '../../src/words/log-words.ts'
 import { sayPhotoRefusal } from '../../src/words/photo-words.ts'
 import { languages, type Say, sayIn } from '../../src/words/say.ts'
@@ -65,6 +66,9 @@ const findingWith = (why: string): Finding => {
 const names = { family: () => 'F', rule: () => 'R', item: () => 'I', place: () => 'P' }
 const link = (title: string) => ({ id: 'l', url: 'https://shop.example/', title, addedAt: 1e12, reviewedAt: 1e12 })
 
+const settings = unsettled('1')
+const around = { places: {}, goneRoles: [], tag: undefined } as never
+
 const said = (sentence: string): ShownMessage => message([part(sentence)])
 const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessage>> = {
   'a claim that is quoted': (say, text) => showClaim(say, { text, facts: [], findings: [], compared: [] }, undefined),
@@ -91,6 +95,14 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
   'the name of a family and its maker': (say, text) => said(`### ${sayWhat(say, familyNamed(text))}`),
   'a family that is not there': (say, text) => said(sayRefusal(say, { code: 'unknown-family', name: text })),
   'the title of a link': (say, text) => said(sayLinks(say, [link(text)], 1, 1e12)),
+  'the title of a link in the history': (say, text) =>
+    said(
+      [link(text), { ...link('x'), url: 'https://other.example/' }]
+        .flatMap(is =>
+          sayDifference(say, { was: {}, is: {}, links: [{ at: 0, was: link(text), is }] }, settings, around),
+        )
+        .join('\n'),
+    ),
   'a link that is there already': (say, text) => said(sayRefusal(say, { code: 'link-there', title: text })),
   'the name of a photo': (say, text) => said(sayPhotoRefusal(say, { code: 'broken', name: text.slice(0, 40) })),
   'the first line of a log': (say, text) => said(sayLogRefusal(say, { code: 'no-table', firstLine: text })),

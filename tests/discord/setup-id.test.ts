@@ -11,11 +11,16 @@ const acts: fc.Arbitrary<SetupAct> = fc.oneof(
   fc.record({ is: fc.constantFrom('begin', 'language', 'ask-weeks') }),
   fc.record({ is: fc.constantFrom('reports', 'review'), channel: choice }),
   fc.record({ is: fc.constantFrom('moderators', 'helpers'), roles: fc.constantFrom('chosen', 'none') }),
-  fc.record({ is: fc.constantFrom('outcomes', 'pooling'), on: fc.boolean() }),
+  fc.record({ is: fc.constantFrom('outcomes', 'pooling', 'note'), on: fc.boolean() }),
   fc.record({ is: fc.constant('weeks'), opening: fc.stringMatching(/^[a-z0-9]{1,16}$/) }),
   fc.record({ is: fc.constant('fewer'), weeks: fc.integer({ min: 1, max: 99_999 }) }),
   fc.record({ is: fc.constant('forum'), forum: choice }),
   fc.record({ is: fc.constant('tag'), forum: snowflake }),
+  fc.record({ is: fc.constantFrom('export', 'ask-file') }),
+  fc.record({ is: fc.constant('file'), opening: fc.stringMatching(/^[a-z0-9]{1,16}$/) }),
+  fc.record({ is: fc.constant('take-in'), draft: fc.stringMatching(/^[a-z0-9]{6,32}$/) }),
+  fc.record({ is: fc.constant('history'), page: fc.integer({ min: 1, max: 99 }) }),
+  fc.record({ is: fc.constantFrom('undo', 'undone'), of: fc.nat(36 ** 6 - 1) }),
 ) as fc.Arbitrary<SetupAct>
 
 test('every act comes back as it was, within a hundred characters', () => {

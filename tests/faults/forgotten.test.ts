@@ -84,13 +84,18 @@ async function handOver(from: string, to: string): Promise<void> {
 
 test('a person who wants to be forgotten is, to the byte; their neighbour is not', async () => {
   const { services } = opened
-  await services.servers.save({ ...unsettled(server), revision: 1, outcomes: true })
+  const settings = { ...unsettled(server), outcomes: true }
+  await services.servers.save({ ...settings, revision: 1 }, { by: person, at: services.now() })
+  await services.servers.save({ ...settings, revision: 2, language: 'de' }, { by: neighbour, at: services.now() })
   await live(person)
   await live(neighbour)
   await handOver(person, neighbour)
   expect(await everyByte(data)).toContain(person)
   expect(await forgetCountedOf(services, person)).toBe(1)
-  expect(await services.traces.forgetPerson(person)).toEqual({ checks: 3, drafts: 1, decisions: 1, families: 0 })
+  expect(await services.traces.forgetPerson(person)).toEqual({
+    ...{ checks: 3, drafts: 1, decisions: 1 },
+    ...{ settings: 1, families: 0 },
+  })
   const after = await everyByte(data)
   expect(after).not.toContain(person)
   expect(after).toContain(neighbour)

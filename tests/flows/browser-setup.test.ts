@@ -108,6 +108,10 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       expect(await press(page, say('setup.fewer.yes'))).toContain(say('setup.saved'))
       await look()
 
+      await next('note')
+      expect(await press(page, say('setup.note.on'))).toContain(say('setup.saved'))
+      await look()
+
       await next('offers')
       await choose(page, 'help-services')
       await look()
@@ -118,6 +122,13 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       for (const set of ['warden-reports', 'Lamp-keepers', 'help-services', 'is this real?'])
         expect(done).toContain(set)
       await look()
+
+      // What was changed is there, and the newest goes back by one press.
+      expect(await press(page, say('history.open'))).toContain(say('history.title'))
+      await look()
+      expect(await press(page, say('history.undo'))).toContain(say('history.done'))
+      await look()
+      expect(await press(page, say('history.undo'))).toContain(say('history.done'))
 
       // A newcomer's post gets its offer, in the server's language, and the offer starts a check in theirs.
       await become(page, 'Wren')

@@ -183,6 +183,9 @@ describe('looking after the links', () => {
     ['https://xn--shp-ymd.example', 'The shop', /look like others/],
     ['https://shop.example', 'other.example', /names other\.example, but the address leads to shop\.example/],
     ['https://shop.example/```', '@everyone **now**', /no address may hold/],
+    ['https://bit.ly/3xYz', 'The shop', /short link/],
+    ['https://discord.gg/abc', 'The shop', /invitation into a chat or a server/],
+    ['https://shop.example', '<@900000000000000099> sells', /looks like a mention/],
   ])('%s as %s is refused, nothing typed is lost, and it can be typed again', async (url, title, why) => {
     await settle({})
     const refused = await type(await keep(), 'Add a link', { url, title })
@@ -196,10 +199,22 @@ describe('looking after the links', () => {
     expect(text(added)).toMatch(/^Added\./)
   })
 
-  test('markup, mentions and masked links in a title are shown as text', async () => {
+  test('what only says who sent somebody is left out of an address, and said', async () => {
     await settle({})
+    const added = await type(await keep(), 'Add a link', {
+      url: 'https://shop.example/c?a=1&utm_source=x',
+      title: 'The shop',
+    })
+    expect(text(added)).toMatch(/^Added\. Left out of the address, .*: utm\\_source\./)
+    expect(await stored()).toMatchObject([{ url: 'https://shop.example/c?a=1' }])
+    const again = await type(await keep(), 'Add a link', { url: 'https://www.shop.example/c/?a=1', title: 'The same' })
+    expect(text(again)).toMatch(/This address is here already, as “The shop”/)
+  })
+
+  test('markup, mentions and masked links in a title are shown as text', async () => {
     const title = '# [x](y) <@900000000000000401> @everyone **b**'
-    await type(await keep(), 'Add a link', { url: 'https://shop.example', title })
+    // Stored by a version that still took mentions.
+    await settle({ links: [{ id: 'l', url: 'https://shop.example/', title, addedAt: 1e12, reviewedAt: 1e12 }] })
     const shown = text(await pressed(wren(), await open(wren()), 'view.links'))
     expect(shown).toContain('\\# \\[x\\]\\(y\\) \\<\\@900000000000000401\\> \\@everyone \\*\\*b\\*\\*')
   })

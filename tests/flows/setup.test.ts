@@ -45,6 +45,7 @@ describe('the overview', () => {
       'Language',
       'What is recorded',
       'For how long',
+      'Weekly note',
     ]
     for (const [i, title] of titles.entries()) {
       expect(text(message)).toContain(`### ${title} (${i + 1} of 9)`)
@@ -211,6 +212,18 @@ describe('the language', () => {
       /has told Discord, American English/,
     )
     expect(await warden.settings()).toMatchObject({ language: null, discordLanguage: 'en-US' })
+  })
+})
+
+describe('the weekly note', () => {
+  test('is turned on and off, and says where it cannot be posted', async () => {
+    const on = await pressed(warden.person, await warden.open('note'), 'Post one a week')
+    expect(text(on)).toMatch(/Now:\*\* one a week/)
+    expect(text(await warden.overview())).toMatch(/There is no reports channel, so it is posted nowhere/)
+    await warden.choose(await warden.open('reports'), [demoReportsChannel])
+    expect(text(await warden.overview())).not.toMatch(/posted nowhere/)
+    await pressed(warden.person, await warden.open('note'), 'No weekly note')
+    expect((await warden.settings()).weeklyNote).toBe(false)
   })
 })
 

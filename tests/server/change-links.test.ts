@@ -36,6 +36,22 @@ test('reviewing dates it again, removing takes it away, and neither touches anot
   expect(after(two, { is: 'remove', id: 'a' }).links.map(link => link.id)).toEqual(['b'])
 })
 
+test.each([
+  ['https://www.shop.example', true],
+  ['https://shop.example/#top', true],
+  ['https://shop.example/?utm_source=x', true],
+  ['https://shop.example/cells', false],
+  ['https://shop.example/?page=2', false],
+  ['https://shop.example/#/cells', false],
+])('%s is the same page: %s', (url, same) => {
+  expect(codeOf(one, { ...shop, id: 'b', url })).toBe(same ? 'link-there' : 'ok')
+})
+
+test('the same fields in another order, or a slash more, are the same page', () => {
+  const two = after(one, { ...shop, id: 'b', url: 'https://shop.example/c/?size=1&sort=2' })
+  expect(codeOf(two, { ...shop, id: 'd', url: 'https://shop.example/c?sort=2&size=1' })).toBe('link-there')
+})
+
 test('what is refused changes nothing', () => {
   expect(codeOf(one, { ...shop, id: 'b' })).toBe('link-there')
   expect(codeOf(one, { ...shop, id: 'b', url: 'http://other.example' })).toBe('link-not-https')

@@ -7,7 +7,7 @@ import { type Body, UnreadableBody } from '../../src/stores/bodies/body.ts'
 import { checkBody } from '../../src/stores/bodies/check.ts'
 import { findingBody } from '../../src/stores/bodies/finding.ts'
 import { stateBody } from '../../src/stores/bodies/release-state.ts'
-import { settingsBody } from '../../src/stores/bodies/settings.ts'
+import { historyBody, settingsBody } from '../../src/stores/bodies/settings.ts'
 import { waitingBody } from '../../src/stores/bodies/waiting-outcome.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openFindingLog } from '../../src/stores/finding-log.ts'
@@ -86,12 +86,23 @@ const settings = {
   links: [{ id: 'l', url: 'https://shop.example', title: 'A shop', addedAt: 1, reviewedAt: 2 }],
 }
 
+const history = {
+  changes: [
+    {
+      ...{ revision: 2, by: 'ada', at: 5, undoes: 1 },
+      ...{ was: { language: null }, is: { language: 'de' } },
+      links: [{ at: 0, was: null, is: settings.links[0] }],
+    },
+  ],
+}
+
 const all: readonly (readonly [string, Body<never>, object])[] = [
   ['a check', checkBody as unknown as Body<never>, check],
   ['a finding', findingBody as unknown as Body<never>, finding],
   ['a pattern', findingBody as unknown as Body<never>, { ...finding, parts: [...finding.parts, pattern] }],
   ['a state', stateBody as unknown as Body<never>, state],
   ['settings', settingsBody as unknown as Body<never>, settings],
+  ['a history', historyBody as unknown as Body<never>, history],
   ['an outcome', waitingBody as unknown as Body<never>, base],
 ]
 

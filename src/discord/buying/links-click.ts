@@ -2,6 +2,7 @@
 import type { ModalSubmitInteraction } from 'discord.js'
 import { changeLinks, type LinkChange } from '../../server/change-links.ts'
 import type { ServerSettings } from '../../server/settings.ts'
+import { plain } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { newOpening } from '../interaction/id-parts.ts'
@@ -9,6 +10,7 @@ import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refus
 import { type Clicked, refuse, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
+import { undoLinks, viewLinkHistory } from './links-history.ts'
 import { type LinksAct, linksIds } from './links-id.ts'
 import {
   linkForm,
@@ -39,6 +41,8 @@ async function click(services: Services, interaction: Clicked, act: LinksAct): P
   const all = (now = settings, note?: string) =>
     updateOrReply(interaction, showLinksToKeep(say, now, services.now(), note))
   if (act.is === 'manage') return all()
+  if (act.is === 'history') return updateOrReply(interaction, await viewLinkHistory(services, say, settings, act.page))
+  if (act.is === 'undo') return undoLinks(services, interaction, say, settings, act)
   if (act.is === 'add' || act.is === 'edit' || act.is === 'again')
     return openForm(services, interaction, say, settings, act)
   if (interaction.isModalSubmit() && (act.is === 'added' || act.is === 'edited'))
@@ -53,7 +57,7 @@ async function click(services: Services, interaction: Clicked, act: LinksAct): P
     return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now()))
   if (act.revision !== settings.revision) return all(settings, sayRefusal(say, changedMeanwhile))
   const change: LinkChange = { is: act.is === 'removed' ? 'remove' : act.is, id: link.id }
-  const changed = await save(services, settings, change)
+  const changed = await save(services, settings, change, interaction)
   if (!changed.ok) return all(changed.settings, sayRefusal(say, changed.refusal))
   const note = say(`links.done.${change.is}`)
   if (change.is === 'remove') return all(changed.settings, note)
@@ -65,10 +69,16 @@ type Saved =
   | { readonly ok: false; readonly refusal: Refusal; readonly settings: ServerSettings }
 
 /** Changes the settings as they were read. */
-async function save(services: Services, settings: ServerSettings, change: LinkChange): Promise<Saved> {
+async function save(
+  services: Services,
+  settings: ServerSettings,
+  change: LinkChange,
+  { user }: Clicked,
+): Promise<Saved> {
   const changing = changeLinks(settings, change, services.now())
   if (!changing.ok) return { ...changing, settings }
-  if ((await services.servers.save(changing.settings)) === 'saved') return changing
+  const made = { by: user.id, at: services.now() }
+  if ((await services.servers.save(changing.settings, made)) === 'saved') return changing
   return { ok: false as const, refusal: changedMeanwhile, settings: await services.servers.load(settings.server) }
 }
 
@@ -111,12 +121,16 @@ async function take(
   if (act.is === 'added' && settings.links.some(link => link.id === id)) return
   const change: LinkChange = { is: act.is === 'added' ? 'add' : 'edit', id, ...typed }
   const late = act.is === 'edited' && act.revision !== settings.revision
-  let done = late ? { ok: false as const, refusal: changedMeanwhile, settings } : await save(services, settings, change)
+  let done = late
+    ? { ok: false as const, refusal: changedMeanwhile, settings }
+    : await save(services, settings, change, interaction)
   // A new link stands in nobody's way: it is added to whatever the links are by now.
   for (let i = 0; i < 3 && act.is === 'added' && !done.ok && done.refusal === changedMeanwhile; i++)
-    done = await save(services, done.settings, change)
+    done = await save(services, done.settings, change, interaction)
   if (done.ok) {
-    const note = say(`links.done.${change.is}`)
+    const { cleaned } = done
+    const left = cleaned.length > 0 ? ` ${say('links.cleaned', { what: plain(cleaned.join(', ')) })}` : ''
+    const note = say(`links.done.${change.is}`) + left
     return updateOrReply(interaction, showLinkToKeep(say, done.settings, done.link, services.now(), { note }))
   }
   const why = sayRefusal(say, done.refusal)

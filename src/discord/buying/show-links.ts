@@ -61,7 +61,10 @@ export function showLinksToKeep(say: Say, { links }: ServerSettings, now: number
     ...(note ? [text(note)] : []),
     text(lines.join('\n')),
     ...rows(links.length > 0 ? [menuOf(say, links, now)] : [], 1),
-    ...rows([pressButton(encodeLinks({ is: 'add' }), say('links.add'), ButtonStyle.Primary)]),
+    ...rows([
+      pressButton(encodeLinks({ is: 'add' }), say('links.add'), ButtonStyle.Primary),
+      pressButton(encodeLinks({ is: 'history', page: 1 }), say('history.open')),
+    ]),
     small(say('caution.line')),
   ])
 }

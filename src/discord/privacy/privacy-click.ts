@@ -45,5 +45,6 @@ async function forget(services: Services, say: Say, person: string): Promise<str
   const counted = await forgetCountedOf(services, person)
   for (const check of await services.checks.heldBy(person, services.now())) await takeAllAway(services, check.id)
   const forgotten = await services.traces.forgetPerson(person)
-  return `${say('privacy.deleted', { ...forgotten, counted })}\n${say('privacy.stays')}`
+  const decisions = forgotten.decisions + forgotten.settings
+  return `${say('privacy.deleted', { ...forgotten, decisions, counted })}\n${say('privacy.stays')}`
 }

@@ -13,6 +13,8 @@ import { type Clicked, defer, editReply, redraw, refuse } from '../interaction/r
 import { managing, refusalOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
+import { isFile, pressFile } from './file-click.ts'
+import { isHistory, pressHistory } from './history-click.ts'
 import { lookRound } from './places.ts'
 import { type SetupId, setupIds } from './setup-id.ts'
 import { weeksForm } from './show/menus.ts'
@@ -44,6 +46,8 @@ async function press(services: Services, interaction: Clicked, { revision, act }
     if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
     return interaction.showModal(weeksForm(say, settings, newOpening(services.newId)))
   }
+  if (isHistory(act)) return pressHistory(services, interaction, say, settings, { revision, act })
+  if (isFile(act)) return pressFile(services, interaction, say, settings, { revision, act })
   const part = partOf(act)
   // Delivered again, a click meets its own change.
   if (settings.changedBy === interaction.id) return redraw(interaction, show(settings, part))
@@ -85,7 +89,8 @@ async function carryOut(
   if (act.is === 'weeks' && keepWeeks < settings.keepWeeks) return { fewer: keepWeeks }
   const tried = triedOf(say, act, changing.settings)
   if (isSame(settings, changing.settings)) return { now: settings, extras: { note: tried ?? say('setup.saved') } }
-  if ((await services.servers.save(changing.settings)) === 'saved') {
+  const made = { by: interaction.user.id, at: services.now() }
+  if ((await services.servers.save(changing.settings, made)) === 'saved') {
     services.log.info({ server: settings.server, part: partOf(act) }, 'the set-up was changed')
     return { now: changing.settings, extras: { note: [say('setup.saved'), ...(tried ? [tried] : [])].join('\n') } }
   }

@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import { parts } from '../../server/setup-part.ts'
 import { type IdOf, idKind, oneOf } from '../interaction/id-kind.ts'
-import { count, flag, opening, revision, snowflake } from '../interaction/id-parts.ts'
+import { count, flag, opening, ownId, revision, snowflake } from '../interaction/id-parts.ts'
 
 /** `chosen` stands for what was chosen in the menu, `none` for nothing any more, and anything else is a channel's id. */
 const choice = z.union([z.enum(['chosen', 'none']), snowflake])
@@ -19,7 +19,7 @@ export const setupIds = idKind('cs1', {
     { is: z.literal('remind') },
     { is: z.literal('ping'), roles: z.enum(['chosen', 'none']) },
     { is: z.literal('language') },
-    { is: z.enum(['outcomes', 'pooling']), on: flag('on', 'off') },
+    { is: z.enum(['outcomes', 'pooling', 'note']), on: flag('on', 'off') },
     /** Opens the form for the weeks; `weeks` is the form sent in, with an id of its own, since phones keep forms by id. */
     { is: z.literal('ask-weeks') },
     { is: z.literal('weeks'), opening },
@@ -27,9 +27,21 @@ export const setupIds = idKind('cs1', {
     { is: z.literal('fewer'), weeks: count(5) },
     { is: z.literal('forum'), forum: choice },
     { is: z.literal('tag'), forum: snowflake },
+    /** The settings as a file; a form that takes one; the form sent in; and what the file says, done once it was seen. */
+    { is: z.literal('export') },
+    { is: z.literal('ask-file') },
+    { is: z.literal('file'), opening },
+    { is: z.literal('take-in'), draft: ownId },
+    /** What was changed; `page` from 1. */
+    { is: z.literal('history'), page: count(2) },
+    /** Takes back the change that made the revision `of`; `undone` once it was said what that deletes. */
+    { is: z.literal('undo'), of: revision },
+    { is: z.literal('undone'), of: revision },
   ),
 })
 
 export type SetupId = IdOf<typeof setupIds>
 export type SetupAct = SetupId['act']
+export type HistoryAct = Extract<SetupAct, { is: 'history' } | { is: 'undo' } | { is: 'undone' }>
+export type FileAct = Extract<SetupAct, { is: 'export' } | { is: 'ask-file' } | { is: 'file' } | { is: 'take-in' }>
 export const { write: encodeSetup, read: decodeSetup } = setupIds

@@ -8,15 +8,15 @@ import type { Problem } from '../../server/setup-problem.ts'
 import { languages } from '../../words/say.ts'
 import type { Clicked } from '../interaction/reply.ts'
 import { testPlace } from './places.ts'
-import type { SetupAct } from './setup-id.ts'
+import type { FileAct, HistoryAct, SetupAct } from './setup-id.ts'
 
 export type SetupIntent =
   | { readonly is: 'change'; readonly change: Change }
   | { readonly is: 'choose-tag'; readonly forum: string; readonly tags: readonly Tag[] }
   | { readonly is: 'problem'; readonly problem: Problem }
 
-/** The acts that ask for a change. */
-export type ChangingAct = Exclude<SetupAct, { is: 'see' | 'begin' | 'ask-weeks' }>
+/** The acts that ask for a change of one part. */
+export type ChangingAct = Exclude<SetupAct, { is: 'see' | 'begin' | 'ask-weeks' } | HistoryAct | FileAct>
 
 /** Stands in the menu of languages for the one the server tells Discord. */
 export const discordsOwn = 'discord'
@@ -52,6 +52,8 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
     case 'outcomes':
     case 'pooling':
       return change({ is: act.is, on: act.on })
+    case 'note':
+      return change({ is: 'weekly-note', on: act.on })
     case 'weeks': {
       const typed = interaction.isModalSubmit() ? interaction.fields.getTextInputValue(weeksField).trim() : ''
       return /^\d{1,5}$/.test(typed)

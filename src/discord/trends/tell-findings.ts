@@ -18,10 +18,12 @@ const mostAtOnce = 5
 /** The part of the services that works without anybody asking. */
 export type BackgroundServices = Pick<
   Services,
-  'trends' | 'servers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
+  'trends' | 'servers' | 'offers' | 'programs' | 'now' | 'newId' | 'posts' | 'log'
 > & {
   readonly pictures: Pick<Services['pictures'], 'ofDrawing'>
-  readonly families: Pick<FamilyDesk, 'programsFor'>
+  readonly families: Pick<FamilyDesk, 'programsFor'> & {
+    readonly store: Pick<FamilyDesk['store'], 'heads' | 'load'>
+  }
 }
 
 /**

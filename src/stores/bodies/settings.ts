@@ -1,16 +1,14 @@
-// The form of a server's settings in the database.
+// The form of a server's settings in the database, and of the history of their changes.
 import { z } from 'zod'
+import type { Field, History, SettingsChange } from '../../server/history.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { unsettled } from '../../server/settings.ts'
 import { type Body, bodyOf } from './body.ts'
 
 const time = z.number().int()
-const shape = z.strictObject({
-  server: z.string(),
-  revision: z.number().int().min(0),
-  changedBy: z.string().nullable(),
+const link = z.strictObject({ id: z.string(), url: z.string(), title: z.string(), addedAt: time, reviewedAt: time })
+const fields = {
   language: z.string().nullable(),
-  discordLanguage: z.string().nullable(),
   moderatorRoles: z.array(z.string()),
   helperRoles: z.array(z.string()),
   reportsChannel: z.string().nullable(),
@@ -20,9 +18,16 @@ const shape = z.strictObject({
   pooling: z.boolean(),
   forumOffers: z.strictObject({ forum: z.string(), tag: z.string() }).nullable(),
   keepWeeks: z.number().int().min(1),
-  links: z.array(
-    z.strictObject({ id: z.string(), url: z.string(), title: z.string(), addedAt: time, reviewedAt: time }),
-  ),
+  weeklyNote: z.boolean(),
+} satisfies Record<Field, z.ZodType>
+
+const shape = z.strictObject({
+  server: z.string(),
+  revision: z.number().int().min(0),
+  changedBy: z.string().nullable(),
+  discordLanguage: z.string().nullable(),
+  ...fields,
+  links: z.array(link),
 } satisfies Record<keyof ServerSettings, z.ZodType>)
 
 /** What was added since a body was written holds as before any decision. */
@@ -32,3 +37,27 @@ const decided = z.preprocess(
 )
 
 export const settingsBody: Body<ServerSettings> = bodyOf('The settings of a server', decided)
+
+const some = z.strictObject(exactlyOptional(fields))
+const turn = z.strictObject({ at: z.number().int().min(0), was: link.nullable(), is: link.nullable() })
+const change = z.strictObject({
+  revision: z.number().int().min(1),
+  by: z.string(),
+  at: time,
+  undoes: z.number().int().nullable(),
+  was: some,
+  is: some,
+  links: z.array(turn),
+} satisfies Record<keyof SettingsChange, z.ZodType>)
+
+export const historyBody: Body<{ readonly changes: History }> = bodyOf(
+  'The history of a server’s settings',
+  z.strictObject({ changes: z.array(change) }),
+)
+
+/** The same fields, of which any may be left out. */
+function exactlyOptional<Shape extends Record<string, z.ZodType>>(shape: Shape) {
+  return Object.fromEntries(Object.entries(shape).map(([key, one]) => [key, one.exactOptional()])) as {
+    [Key in keyof Shape]: z.ZodExactOptional<Shape[Key]>
+  }
+}

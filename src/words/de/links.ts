@@ -38,6 +38,7 @@ export const links: InWordsOf<typeof english> = {
   'links.done.edit': 'Geändert.',
   'links.done.still-good': 'Als heute angesehen vermerkt.',
   'links.done.remove': 'Entfernt.',
+  'links.cleaned': 'Aus der Adresse weggelassen, weil es nur sagt, wer jemanden dorthin geschickt hat: {what}.',
   'links.typed': 'Was du eingegeben hast:',
   'links.again': 'Noch einmal eingeben',
   'links.form.add': 'Ein neuer Link',
@@ -64,6 +65,12 @@ export const links: InWordsOf<typeof english> = {
   'refusal.link-internal': 'Die Adresse ({host}) gehört zu einem privaten Netz. Nimm eine, die alle öffnen können.',
   'refusal.link-host':
     'Der Name der Website ({host}) ist kein ganzer Name wie shop.example. Kopier die Adresse aus dem Browser.',
+  'refusal.link-short':
+    'Die Adresse ist ein Kurzlink ({host}): Niemand sieht, wohin er führt, und morgen kann er woandershin führen. Öffne ihn, und nimm die Adresse, bei der du ankommst.',
+  'refusal.link-invite':
+    'Das ist eine Einladung in einen Chat oder auf einen Server ({host}) und keine Seite. Nimm die Adresse der Seite selbst.',
+  'refusal.title-mentions':
+    'Im Titel steht etwas, das wie eine Erwähnung aussieht: {named}. Von hier wird niemand angepingt. Lass es im Titel weg.',
   'refusal.link-leads-on':
     'In der Adresse steckt eine zweite, zu der sie weiterführt. Öffne sie, und nimm die Adresse, bei der du ankommst.',
   'refusal.link-too-long':

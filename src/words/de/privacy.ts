@@ -19,7 +19,7 @@ export const privacy: InWordsOf<typeof english> = {
     'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, ihre Antworten in groben Stufen und die Woche, unter einem Code statt deines Namens. Der Schlüssel zu dem Code wird nach dem Vierteljahr vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
   'privacy.decisions.name': 'Deine Entscheidungen:',
   'privacy.decisions':
-    'dass du, oder deine Hilfe, nicht gezählt werden soll, als Code deiner ID, bis du es änderst; und wenn du moderierst, was du über einen Fund entschieden hast und warum, bis der Bot den Server verlässt.',
+    'dass du, oder deine Hilfe, nicht gezählt werden soll, als Code deiner ID, bis du es änderst; und wenn du moderierst, was du über einen Fund entschieden hast und warum, bis der Bot den Server verlässt. Was du an den Einstellungen und Links eines Servers geändert hast und wann, bleibt höchstens ein Jahr lang.',
   'privacy.server.name': 'Wenn ein Server den Bot entfernt:',
   'privacy.server':
     'Seine Einstellungen, die dort begonnenen Prüfungen und was dort gezählt und gefunden wurde, werden gelöscht. Zahlen, die schon für mehrere Server zusammen veröffentlicht sind, bleiben. Sie nennen keinen Server und niemanden.',
@@ -31,7 +31,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.delete': 'Löschen, was über mich gespeichert ist',
   'privacy.sure.title': 'Löschen, was über dich gespeichert ist?',
   'privacy.sure':
-    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, was von deiner Hilfe gezählt ist, und was in diesem Vierteljahr von deinen Prüfungen gezählt wurde, werden sofort gelöscht. Eine Prüfung, die dir jemand übergeben hat, geht ohne deine Antworten dorthin zurück. Wo du eine Prüfung weitergegeben, bei einer geholfen oder beim Moderieren etwas entschieden hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
+    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, was von deiner Hilfe gezählt ist, und was in diesem Vierteljahr von deinen Prüfungen gezählt wurde, werden sofort gelöscht. Eine Prüfung, die dir jemand übergeben hat, geht ohne deine Antworten dorthin zurück. Wo du eine Prüfung weitergegeben, bei einer geholfen oder beim Moderieren etwas entschieden oder eingestellt hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
   'privacy.stays':
     'Was sich nicht löschen lässt: Zählungen älterer Vierteljahre, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt. Dass du es hast löschen lassen, bleibt 90 Tage lang als Code gespeichert, damit es wieder gelöscht wird, falls eine Sicherungskopie zurückgespielt wird.',
   'privacy.sure.yes': 'Jetzt löschen',

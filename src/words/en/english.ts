@@ -10,6 +10,7 @@ import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
+import { history } from './history.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
@@ -23,11 +24,13 @@ import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
 import { safety } from './safety.ts'
+import { settingsFile } from './settings-file.ts'
 import { setup } from './setup.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 import { waiting } from './waiting.ts'
+import { weeklyNote } from './weekly-note.ts'
 
 export const english = {
   ...names,
@@ -54,6 +57,9 @@ export const english = {
   ...findings,
   ...privacy,
   ...setup,
+  ...history,
+  ...settingsFile,
+  ...weeklyNote,
   ...trendInput,
   ...buying,
   ...regions,

@@ -34,6 +34,7 @@ export const links = {
   'links.done.edit': 'Changed.',
   'links.done.still-good': 'Noted as looked at today.',
   'links.done.remove': 'Removed.',
+  'links.cleaned': 'Left out of the address, since it only says who sent somebody there: {what}.',
   'links.typed': 'What you typed:',
   'links.again': 'Type it again',
   'links.form.add': 'A new link',
@@ -57,6 +58,12 @@ export const links = {
     'The host ({host}) is written in letters that can look like others. Only a to z, digits and hyphens go here, because one shop’s name can be made to look like another’s. If the shop has a plain address, use that.',
   'refusal.link-internal': 'The host ({host}) is one of a private network. Take an address that everybody can open.',
   'refusal.link-host': 'The host ({host}) is not a whole name such as shop.example. Copy it from the browser.',
+  'refusal.link-short':
+    'The address is a short link ({host}), so nobody sees where it leads, and it can lead elsewhere tomorrow. Open it, and take the address you end at.',
+  'refusal.link-invite':
+    'That is an invitation into a chat or a server ({host}), and not a page. Take the address of the page itself.',
+  'refusal.title-mentions':
+    'The title holds what looks like a mention: {named}. Nobody is pinged from here. Leave it out of the title.',
   'refusal.link-leads-on':
     'The address holds a second one that it leads on to. Open it, and take the address you end at.',
   'refusal.link-too-long':

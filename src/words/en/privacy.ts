@@ -15,7 +15,7 @@ export const privacy = {
     'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, its answers in coarse steps and the week, under a code instead of your name. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
   'privacy.decisions.name': 'Your decisions:',
   'privacy.decisions':
-    'that you do not want to be counted, or your help not, as a code of your id, until you change it; and if you moderate, what you decided about something that was found, and why, until the bot leaves the server.',
+    'that you do not want to be counted, or your help not, as a code of your id, until you change it; and if you moderate, what you decided about something that was found, and why, until the bot leaves the server. What you changed about a server’s settings and links, and when, is kept for a year at most.',
   'privacy.server.name': 'When a server removes the bot:',
   'privacy.server':
     'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
@@ -27,7 +27,7 @@ export const privacy = {
   'privacy.delete': 'Delete what is kept of me',
   'privacy.sure.title': 'Delete what is kept of you?',
   'privacy.sure':
-    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided something as a moderator, your name is deleted. This cannot be undone.',
+    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided or set something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
     'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
   'privacy.sure.yes': 'Delete it now',

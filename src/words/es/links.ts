@@ -38,6 +38,7 @@ export const links: InWordsOf<typeof english> = {
   'links.done.edit': 'Cambiado.',
   'links.done.still-good': 'Anotado como revisado hoy.',
   'links.done.remove': 'Quitado.',
+  'links.cleaned': 'Se ha quitado de la dirección, porque solo dice quién envió a alguien allí: {what}.',
   'links.typed': 'Lo que escribiste:',
   'links.again': 'Escribirlo otra vez',
   'links.form.add': 'Un enlace nuevo',
@@ -63,6 +64,12 @@ export const links: InWordsOf<typeof english> = {
     'El sitio ({host}) está escrito con letras que pueden parecer otras. Aquí solo van letras de la «a» a la «z», cifras y guiones, porque el nombre de una tienda puede imitarse para que parezca el de otra. Si la tienda tiene una dirección sencilla, usa esa.',
   'refusal.link-internal': 'El sitio ({host}) es de una red privada. Usa una dirección que todo el mundo pueda abrir.',
   'refusal.link-host': 'El sitio ({host}) no es un nombre entero como shop.example. Cópialo del navegador.',
+  'refusal.link-short':
+    'La dirección es un enlace corto ({host}): nadie ve adónde lleva, y mañana puede llevar a otro sitio. Ábrelo y usa la dirección a la que llegas.',
+  'refusal.link-invite':
+    'Eso es una invitación a un chat o a un servidor ({host}), y no una página. Usa la dirección de la propia página.',
+  'refusal.title-mentions':
+    'En el título hay algo que parece una mención: {named}. Desde aquí no se notifica a nadie. Quítalo del título.',
   'refusal.link-leads-on': 'La dirección lleva dentro otra a la que envía. Ábrela y usa la dirección en la que acabas.',
   'refusal.link-too-long':
     'La dirección tiene {length, number} caracteres; como mucho, {most, number}. Quita lo que va detrás de «?».',

@@ -1,4 +1,4 @@
-// Nobody is singled out by what findings, earlier weeks and the volume statement say: random streams, audited by linear programming.
+// Nobody is singled out by what findings, earlier weeks, the volume statement and the weekly note say: random streams, audited by linear programming.
 //
 // CELLWARY_AUDIT_STREAMS=10000 audits so many streams; without it a few, so that the ordinary run stays short.
 import { expect, test } from 'vitest'
@@ -9,6 +9,7 @@ import { minimumReporters } from '../../../src/trends/fives.ts'
 import { volumeOf } from '../../../src/trends/noticeable.ts'
 import type { Release } from '../../../src/trends/release/release.ts'
 import { weeksFrom } from '../../../src/trends/week.ts'
+import { noteOf } from '../../../src/trends/weekly-note.ts'
 import { audit, puzzleOf, truthOf } from './audit.ts'
 import { publish, shownIn, statementsOf } from './publish.ts'
 import { type Kind, randomStream, type Stream } from './streams.ts'
@@ -56,17 +57,40 @@ function saidOf(stream: Stream, releases: readonly Release[], family: string): S
   })
 }
 
+/**
+ * What a reader takes from the notes of all weeks, where the server has one kind of cell: so many checks by then and so many of each
+ * verdict, at least and fewer than five more. A number that has not moved since was said of an earlier week.
+ */
+function notedOf(stream: Stream, releases: readonly Release[], findings: readonly Finding[]): Statement[] {
+  if (stream.families.length > 1) return []
+  return releases.flatMap(release => {
+    const { counts } = noteOf(release, findings)
+    const now = weeksFrom(stream.first, release.week)
+    return (counts?.verdicts ?? [])
+      .filter(one => one.more > 0)
+      .map(({ verdict, checks }) => ({
+        group: (kind, week) => kind.verdict === verdict && week <= now,
+        least: checks,
+        most: checks + minimumReporters - 1,
+      }))
+  })
+}
+
 test(`what findings say pins no one to four people, in ${streams} streams`, async () => {
   let findings = 0
   let said = 0
+  let noted = 0
   for (let seed = 1; seed <= streams; seed++) {
     const stream = randomStream(seed, false)
     const publication = await publish(stream)
-    findings += told(publication.releases).at(-1)?.findings.length ?? 0
+    const last = told(publication.releases).at(-1)?.findings ?? []
+    findings += last.length
     for (const family of stream.families) {
       const sentences = saidOf(stream, publication.releases, family)
       said += sentences.length
-      const statements = [...statementsOf(stream, publication, family), ...sentences]
+      const notes = notedOf(stream, publication.releases, last)
+      noted += notes.length
+      const statements = [...statementsOf(stream, publication, family), ...sentences, ...notes]
       const found = audit(puzzleOf(stream, statements), truthOf(stream, family), seed)
       expect({ seed, family, pinned: found.pinned, undecided: found.undecided }).toEqual({
         seed,
@@ -79,6 +103,26 @@ test(`what findings say pins no one to four people, in ${streams} streams`, asyn
   // Not vacuous: there are findings, and they say numbers.
   expect(findings).toBeGreaterThan(streams / 10)
   expect(said).toBeGreaterThan(0)
+  expect(noted).toBeGreaterThan(streams / 10)
+}, 3_600_000)
+
+test('the note of a week says what its release says, in fives, and nothing of the private state or of what is deleted later changes it', async () => {
+  let notes = 0
+  for (let seed = 1; seed <= streams; seed++) {
+    const { releases } = await publish(randomStream(seed, seed % 2 === 0))
+    for (const { release, findings } of told(releases)) {
+      const note = noteOf(release, findings)
+      // Whoever kept the frozen bytes and the list of findings has it all.
+      const kept = findings.map(({ state }) => ({ state }))
+      expect(noteOf(structuredClone(release), kept)).toEqual(note)
+      const { checks = 0, more = 0, verdicts = [] } = note.counts ?? {}
+      for (const number of [checks, more, ...verdicts.flatMap(one => [one.checks, one.more])])
+        expect(number % minimumReporters).toBe(0)
+      expect(note.open + note.watching).toBeLessThanOrEqual(findings.length)
+      notes++
+    }
+  }
+  expect(notes).toBeGreaterThan(streams)
 }, 3_600_000)
 
 test('every number of a chart is a sum of what releases show, in fives, and nothing of the private state changes one', async () => {

@@ -8,9 +8,10 @@ import { sayNow, sayWarning } from '../../../words/setup-words.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { encodeSetup } from '../setup-id.ts'
 
-export function showOverview(say: Say, settings: ServerSettings, around: Surroundings): ShownMessage {
+export function showOverview(say: Say, settings: ServerSettings, around: Surroundings, note?: string): ShownMessage {
   const { revision } = settings
   return message([
+    ...(note ? [text(note)] : []),
     text(`### ${say('setup.title')}\n${say('setup.intro')}`),
     ...parts.map(part => {
       const warning = sayWarning(say, settings, around, part)
@@ -26,7 +27,12 @@ export function showOverview(say: Say, settings: ServerSettings, around: Surroun
       }
     }),
     text(say('setup.links', { count: settings.links.length })),
-    ...rows([pressButton(encodeSetup({ revision, act: { is: 'begin' } }), say('setup.begin'), ButtonStyle.Primary)]),
+    ...rows([
+      pressButton(encodeSetup({ revision, act: { is: 'begin' } }), say('setup.begin'), ButtonStyle.Primary),
+      pressButton(encodeSetup({ revision, act: { is: 'history', page: 1 } }), say('history.open')),
+      pressButton(encodeSetup({ revision, act: { is: 'export' } }), say('setup.file.export')),
+      pressButton(encodeSetup({ revision, act: { is: 'ask-file' } }), say('setup.file.import')),
+    ]),
     small(say('caution.line')),
   ])
 }

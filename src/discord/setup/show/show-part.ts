@@ -124,6 +124,16 @@ function controlsOf(
       )
     case 'keeping':
       return rows([press({ is: 'ask-weeks' }, say('setup.ask-weeks'))])
+    case 'note': {
+      const on = !settings.weeklyNote
+      return rows([
+        press(
+          { is: 'note', on },
+          say(on ? 'setup.note.on' : 'setup.note.off'),
+          ...(on ? [ButtonStyle.Primary as const] : []),
+        ),
+      ])
+    }
     case 'offers': {
       const off = settings.forumOffers ? [press({ is: 'forum', forum: 'none' }, say('setup.no-offers'))] : []
       if (choosing) return [tagMenu(say, settings, choosing), ...rows(off)]

@@ -1,0 +1,17 @@
+// What a server's moderators are told once a week, if they want it: made of the frozen release and of where findings stand, nothing else.
+import type { Finding } from './findings/finding.ts'
+import type { Release } from './release/release.ts'
+
+export type WeeklyNote = {
+  /** Undefined where no release of the week can be read. */
+  readonly counts: Pick<Release, 'week' | 'scope' | 'checks' | 'more' | 'verdicts'> | undefined
+  readonly open: number
+  readonly watching: number
+}
+
+export function noteOf(release: Release | undefined, findings: readonly Pick<Finding, 'state'>[]): WeeklyNote {
+  const number = (state: Finding['state']) => findings.filter(one => one.state === state).length
+  const { week, scope, checks, more, verdicts } = release ?? {}
+  const counts = week && scope && verdicts ? { week, scope, checks: checks ?? 0, more: more ?? 0, verdicts } : undefined
+  return { counts, open: number('open'), watching: number('watching') }
+}
