@@ -2,16 +2,13 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
-import { bareFacts, factsFrom } from '../../src/families/construction.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
-import { skeletonOf } from '../../src/families/names.ts'
-import { propose } from '../../src/families/propose.ts'
 import { writeFamilyFile } from '../../src/packs/read-family-file.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
-import { draftOf, versionOf } from '../families/made-families.ts'
 import { answer, finalOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { builtFacts, putInForce } from './put-family.ts'
 
 const server = demoServer.server.id
 let room: TestRoom
@@ -26,30 +23,8 @@ beforeEach(async () => {
 })
 afterEach(() => room.close())
 
-function facts(id: string, name: string, built = 'two-dimples-three-legs'): Facts {
-  const identity = {
-    ...{ id, name, maker: 'Larkmoor', alsoCalled: [], format: '18650' as const },
-    ...{ kind: 'bare' as const, chemistry: 'not-known' as const },
-  }
-  const construction = room.services.families.constructions.find(one => one.construction === built)
-  return construction ? factsFrom(construction, identity) : bareFacts(identity)
-}
-
-/** Puts a family in force as two moderators would, past the screens. */
-async function put(where: string, made: Facts, number = 1): Promise<void> {
-  const { store, base, constructions, sha256 } = room.services.families
-  const proposed = propose(made, base, constructions, [], sha256)
-  const key = skeletonOf(made.identity.name)
-  if (number === 1) await store.create(draftOf(where, made, { revision: 0 }), key)
-  const before = await store.load(where, made.identity.id)
-  if (!before) throw new Error('it is gone')
-  const after = {
-    ...before,
-    ...{ state: 'in-force' as const, head: number, draft: null },
-    ...{ revision: before.revision + 1, changedBy: `put-${number}` },
-  }
-  await store.putInForce(after, key, { ...versionOf(proposed.facts, number), digest: proposed.digest })
-}
+const facts = (id: string, name: string, built?: string) => builtFacts(room, id, name, built)
+const put = (where: string, made: Facts, number?: number) => putInForce(room, where, made, number)
 
 async function legsQuestion(message: SeenMessage): Promise<SeenMessage> {
   let now = message

@@ -19,6 +19,7 @@ import { moderating, serverOf } from '../interaction/rights.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { addReference, type Changed, changeFamily, changeReference, offerReference } from './change-family.ts'
+import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
 import { type FamilyAct, type FamilyId, familyIds } from './family-id.ts'
 import { pictureOfFeature, picturesOf, picturesToChoose } from './family-pictures.ts'
 import type { FamilyTurn } from './family-turn.ts'
@@ -26,6 +27,7 @@ import { type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { fakeForm, figuresForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
+import { photoForm } from './show/photo-form.ts'
 import { showFeature, showMore, showWork } from './show/show-page.ts'
 import { showFakes, showHistory, showReferences } from './show/show-parts.ts'
 import { showGoingBack, showTrial } from './show/show-review.ts'
@@ -33,8 +35,11 @@ import { tryFamily } from './try-family.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
 export const familyClick = onClick(familyIds, (services, interaction, id) =>
-  services.queue.inOrder(`family ${interaction.guildId} ${id.family}`, () => click(services, interaction, id)),
+  id.act.is === 'photo-sent' ? addPhoto(services, interaction, id.family) : inTurn(services, interaction, id),
 )
+
+const inTurn = (services: Services, interaction: Clicked, id: FamilyId): Promise<void> =>
+  services.queue.inOrder(`family ${interaction.guildId} ${id.family}`, () => click(services, interaction, id))
 
 async function click(services: Services, interaction: Clicked, { family, revision, act }: FamilyId): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -78,10 +83,12 @@ const looking: readonly FamilyAct['is'][] = [
     'fakes',
     'back-ask',
     'back',
+    'photos',
+    'export-photos',
   ] as const),
 ]
-/** Reference cells are kept beside the draft: they are no change of what the message showed. */
-const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'reference-sent']
+/** Reference cells and photographs are kept beside the draft: they are no change of what the message showed. */
+const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'reference-sent', 'drop-photo']
 const changes = (act: FamilyAct): boolean => !looking.includes(act.is) && !beside.includes(act.is)
 
 const sayGone = (interaction: Clicked, say: Say): Promise<void> =>
@@ -99,6 +106,10 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
       return referenceForm(say, base, id({ is: 'reference-sent', opening }), work.facts)
     case 'new-fake':
       return fakeForm(say, base, id({ is: 'fake-sent', opening }), work.facts)
+    case 'new-photo':
+      return photoForm(say, base, id({ is: 'photo-sent', opening }), work.facts)
+    case 'new-photo-of':
+      return photoForm(say, base, id({ is: 'photo-sent', opening }), work.facts, act.feature)
     case 'ask':
       return whyForm(say, id({ is: 'asked', opening }), say('families.button.ask'))
     case 'back':
@@ -185,6 +196,12 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
         name: `${work.family.id}.yaml`,
         content: await services.files.write(work.facts),
       })
+    case 'export-photos':
+      return exportWithPhotos(turn)
+    case 'photos':
+      return updateOrReply(interaction, await photosPage(turn, act.page))
+    case 'drop-photo':
+      return updateOrReply(interaction, await dropPhoto(turn, act.photo))
     case 'discard':
       return discard(turn)
     case 'asked':

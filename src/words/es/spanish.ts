@@ -8,6 +8,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
+import { familyPhotos } from './family-photos.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
@@ -33,6 +34,7 @@ export const spanish: Partial<Catalogue> = {
   ...check,
   ...ask,
   ...families,
+  ...familyPhotos,
   ...handOver,
   ...waiting,
   ...safety,
