@@ -1,5 +1,5 @@
 // Says the things of families: features, figures, problems, differences, versions, and what a cell was held against.
-import type { Pack } from '../engine/pack/pack.ts'
+import type { Pack, Question } from '../engine/pack/pack.ts'
 import { featureName, optionLabel } from '../families/derive/sentences.ts'
 import type { Difference } from '../families/diff.ts'
 import type { FactProblem } from '../families/facts/fact-problems.ts'
@@ -13,6 +13,12 @@ const languageOf = (say: Say): string => say.locale.slice(0, 2)
 export const sayFeature = (say: Say, base: Pack, feature: string): string => featureName(base, feature, languageOf(say))
 export const sayOption = (say: Say, base: Pack, feature: string, option: string): string =>
   optionLabel(base, feature, option, languageOf(say))
+/** What is asked of a feature, and where to look, in the words of the check. */
+export function sayAsked(say: Say, base: Pack, question: Question): { readonly ask: string; readonly look?: string } {
+  const words = base.words[languageOf(say)]?.questions[question.id]
+  const look = words?.look ?? question.look
+  return { ask: words?.ask ?? question.ask, ...(look !== undefined && { look }) }
+}
 const list = (say: Say, parts: readonly string[]): string =>
   new Intl.ListFormat(languageOf(say), { type: 'disjunction' }).format(parts)
 export const sayOptions = (say: Say, base: Pack, feature: string, options: readonly string[]): string =>

@@ -136,7 +136,11 @@ describe("a member's good cell", () => {
     const offer = async (order: string) => {
       const form = await wren.run('family offer', { family: 'f-together' })
       if (form.kind !== 'modal') throw new Error('no form')
-      return text(messageOf(await wren.submit(form.modal, { how: ['maker'], order, looks: ['legs=three'], mass: '' })))
+      let now = messageOf(await wren.submit(form.modal, { how: ['maker'], order, mass: '' }))
+      for (let i = 0; i < 20 && buttons(now).some(one => one.customId?.endsWith('.unsure')); i++)
+        now = await (/On how many legs/.test(text(now)) ? answer(wren, now, 'Three') : pressed(wren, now, '.unsure'))
+      if (!buttons(now).some(one => one.customId?.endsWith('.leave'))) return text(now)
+      return text(await pressed(wren, await pressed(wren, now, '.leave'), 'Offer it'))
     }
     expect(await offer('one')).toMatch(/counts once one of them has accepted it/)
     const { store } = room.services.families
@@ -149,6 +153,40 @@ describe("a member's good cell", () => {
     expect(await store.references(server, 'f-together')).toMatchObject([{ state: 'accepted', acceptedBy: tomas.id }])
     for (const order of ['two', 'three', 'four']) expect(await offer(order)).toMatch(/Thank you/)
     expect(await offer('five')).toMatch(/offered 3 cells of this model already/)
+  })
+
+  test('that was checked is offered from its verdict, once, with what was seen; and not where something speaks against it', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const check = async (legs: string) => {
+      let now = await answer(wren, await legsQuestion(await startCheck(wren, { family: 'f-together' })), legs)
+      if (/Look again/.test(text(now))) now = await answer(wren, now, legs)
+      return pressed(wren, now, '.finish')
+    }
+    const false_ = await check('Four')
+    expect(buttons(false_).map(one => one.label)).not.toContain('Offer as a good cell')
+    const verdict = await check('Three')
+    const send = async () => {
+      const form = await press(wren, verdict, 'Offer as a good cell')
+      if (form.kind !== 'modal') throw new Error('no form')
+      const summary = messageOf(await wren.submit(form.modal, { how: ['maker'], order: 'one', mass: '45' }))
+      expect(text(summary)).toMatch(/Legs: Three/)
+      return pressed(wren, summary, 'Offer it')
+    }
+    expect(text(await send())).toMatch(/Thank you/)
+    expect(text(await send())).toMatch(/Thank you/)
+    const { store } = room.services.families
+    // A scale of whole grams shows no middle.
+    expect(await store.references(server, 'f-together')).toMatchObject([
+      { state: 'offered', by: wren.id, looks: { legs: 'three' }, mass: { value: 45, u: 0.5 } },
+    ])
+    const page = await pressed(tomas, messageOf(await tomas.run('family show', { family: 'f-together' })), 'Change it')
+    await pressed(tomas, await pressed(tomas, page, 'Reference cells'), 'Accept 1')
+    expect(text(await send())).toMatch(/Thank you/)
+    expect(await store.references(server, 'f-together')).toMatchObject([{ state: 'accepted' }])
+    // Another's buttons do nothing for him.
+    const [ask] = buttons(verdict).filter(one => one.label === 'Offer as a good cell')
+    const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: ask?.customId ?? '' })
+    expect(text(messageOf(await tomas.click(posted, ask?.customId ?? '')))).toMatch(/cannot be offered/)
   })
 })
 

@@ -8,6 +8,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
+import { familyCells } from './family-cells.ts'
 import { familyPhotos } from './family-photos.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
@@ -34,6 +35,7 @@ export const german: Partial<Catalogue> = {
   ...check,
   ...ask,
   ...families,
+  ...familyCells,
   ...familyPhotos,
   ...handOver,
   ...waiting,

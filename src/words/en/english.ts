@@ -8,6 +8,7 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
+import { familyCells } from './family-cells.ts'
 import { familyPhotos } from './family-photos.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
@@ -36,6 +37,7 @@ export const english = {
   ...check,
   ...ask,
   ...families,
+  ...familyCells,
   ...familyPhotos,
   ...handOver,
   ...waiting,

@@ -7,6 +7,7 @@ import type { Finding } from '../../../engine/judge.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
 import type { Say } from '../../../words/say.ts'
 import { nothingPictured, type Pictured } from '../../families/family-photos.ts'
+import { offerButton } from '../../families/show/offer-button.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
@@ -114,6 +115,7 @@ function otherButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
   const { check } = screen
   return [
     ...afterVerdict(say, screen),
+    ...offerButton(say, screen),
     button(check, { is: 'close' }, say('button.close')),
     ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
   ]
