@@ -22,6 +22,7 @@ import { type Changed, changeFamily } from './change-family.ts'
 import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
 import { type FamilyAct, type FamilyId, familyIds } from './family-id.ts'
 import { pageOf } from './family-page.ts'
+import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { changeReference, offeredEnough } from './keep-reference.ts'
 import { type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
@@ -49,6 +50,10 @@ async function click(services: Services, interaction: Clicked, { family, revisio
   if (act.is === 'see') {
     const shown = server === null ? undefined : await seeFamily(services, interaction, say, server, family)
     return shown ? updateOrReply(interaction, shown) : sayGone(interaction, say)
+  }
+  if (act.is === 'sheet') {
+    const sheet = server === null ? undefined : await sheetOf(services, say, server, family)
+    return sheet ? replyPrivately(interaction, sheet) : sayGone(interaction, say)
   }
   if (act.is === 'reference-offered') {
     const offeredTo = server === null ? undefined : await workingOn(services, server, family)

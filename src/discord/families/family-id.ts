@@ -14,6 +14,7 @@ export const familyIds = idKind('cwf1', {
     {
       is: z.enum([
         'see',
+        'sheet',
         'page',
         'more',
         'choose-feature',

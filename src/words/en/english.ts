@@ -10,6 +10,7 @@ import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
 import { familyCells } from './family-cells.ts'
 import { familyPhotos } from './family-photos.ts'
+import { familySheet } from './family-sheet.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { letters } from './letters.ts'
@@ -39,6 +40,7 @@ export const english = {
   ...families,
   ...familyCells,
   ...familyPhotos,
+  ...familySheet,
   ...handOver,
   ...waiting,
   ...safety,

@@ -40,9 +40,7 @@ export function showPublicly(
 ): ShownMessage {
   const id = idFor(family.id, family.revision)
   const state = family.state === 'retired' ? `\n${say('families.state.retired')}` : ''
-  const change = moderator
-    ? rows([pressButton(id({ is: 'page' }), say('families.button.change'), ButtonStyle.Primary)])
-    : []
+  const change = moderator ? [pressButton(id({ is: 'page' }), say('families.button.change'), ButtonStyle.Primary)] : []
   return message(
     [
       ...noted(note),
@@ -51,7 +49,7 @@ export function showPublicly(
       text(cutLines([...sayFacts(say, base, version.facts), say('families.references.count', { count: references })])),
       small(say('families.since', { since: writtenDay(say, version.at) })),
       ...photos.parts,
-      ...change,
+      ...rows([...change, pressButton(id({ is: 'sheet' }), say('families.button.sheet'))]),
       small(say('caution.line')),
     ],
     [...pictures, ...photos.pictures],
