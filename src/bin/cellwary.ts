@@ -10,6 +10,7 @@ import { judgeCommand } from './cli/judge.ts'
 import { measureCommand } from './cli/measure.ts'
 import { moveCommand } from './cli/move.ts'
 import { pictureCommand } from './cli/picture.ts'
+import { practiceCommand } from './cli/practice.ts'
 import { rulesCommand } from './cli/rules.ts'
 import { trendsCommand } from './cli/trends.ts'
 
@@ -30,6 +31,7 @@ const commands = [
   pictureCommand(),
   doctorCommand(),
   moveCommand(),
+  practiceCommand(),
 ]
 for (const command of commands) program.addCommand(command)
 for (const command of program.commands) for (const one of [command, ...command.commands]) one.exitOverride()

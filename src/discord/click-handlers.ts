@@ -8,7 +8,9 @@ import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
 import { waitingClick } from './check/waiting/waiting-click.ts'
 import { familyClick } from './families/family-click.ts'
+import { offerClick } from './families/offer-checked.ts'
 import { familyStartClick } from './families/start-family.ts'
+import { walkClick } from './families/walk-cell.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
@@ -31,6 +33,8 @@ const handlers = [
   letterClick,
   familyClick,
   familyStartClick,
+  walkClick,
+  offerClick,
 ]
 
 export const clickHandlers: ReadonlyMap<string, ClickHandler> = new Map(handlers.map(one => [one.mark, one]))

@@ -60,8 +60,8 @@ export type FamilyStore = {
   keepReference(server: string, family: string, reference: Reference, most: number): Promise<'kept' | 'too-many'>
   photos(server: string, family: string): Promise<readonly PhotoHead[]>
   photo(server: string, id: string): Promise<FamilyPhoto | undefined>
-  /** Up to `most` of a server. */
-  keepPhoto(photo: FamilyPhoto, most: number): Promise<'kept' | 'too-many'>
+  /** Up to `most` of a server, and of a family that is still there; once, however often it is delivered. */
+  keepPhoto(photo: FamilyPhoto, most: number): Promise<'kept' | 'too-many' | 'gone'>
   removePhoto(server: string, id: string): Promise<void>
   /** Counts one trial of a server in a week; false where `most` were made already. */
   countTrial(server: string, week: string, most: number): Promise<boolean>

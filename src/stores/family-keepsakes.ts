@@ -68,18 +68,23 @@ export function openFamilyKeepsakes(db: Kysely<Tables>): Keepsakes {
 
     async keepPhoto({ id, server, family, bytes, feature, option, genuine, alt, by, at }, most) {
       const body = JSON.stringify({ feature, option, genuine, alt, by, at })
-      const there = await db
-        .selectFrom('family_photos')
-        .select(({ fn }) => fn.countAll<number>().as('many'))
-        .where('server', '=', server)
-        .executeTakeFirstOrThrow()
-      if (Number(there.many) >= most) return 'too-many'
-      await db
+      // The limit stands in the statement itself, and so does the family, which may have gone while the file was read.
+      const done = await db
         .insertInto('family_photos')
-        .values({ id, server, family, body, size: bytes.length, bytes: Buffer.from(bytes) })
+        .columns(['id', 'server', 'family', 'body', 'size', 'bytes'])
+        .expression(
+          () =>
+            sql`select ${id}, ${server}, ${family}, ${body}, cast(${bytes.length} as integer), ${Buffer.from(bytes)}
+              where (select count(*) from family_photos where server = ${server} and id <> ${id}) < ${most}
+              and exists (select 1 from families where server = ${server} and id = ${family})` as never,
+        )
         .onConflict(conflict => conflict.columns(['server', 'id']).doNothing())
-        .execute()
-      return 'kept'
+        .executeTakeFirst()
+      if (done.numInsertedOrUpdatedRows === 1n) return 'kept'
+      const of = (table: 'family_photos' | 'families', one: string) =>
+        db.selectFrom(table).select('id').where('server', '=', server).where('id', '=', one).executeTakeFirst()
+      if (await of('family_photos', id)) return 'kept'
+      return (await of('families', family)) ? 'too-many' : 'gone'
     },
 
     async removePhoto(server, id) {

@@ -1,5 +1,5 @@
 // Says the things of families: features, figures, problems, differences, versions, and what a cell was held against.
-import type { Pack } from '../engine/pack/pack.ts'
+import type { Pack, Question } from '../engine/pack/pack.ts'
 import { featureName, optionLabel } from '../families/derive/sentences.ts'
 import type { Difference } from '../families/diff.ts'
 import type { FactProblem } from '../families/facts/fact-problems.ts'
@@ -13,6 +13,12 @@ const languageOf = (say: Say): string => say.locale.slice(0, 2)
 export const sayFeature = (say: Say, base: Pack, feature: string): string => featureName(base, feature, languageOf(say))
 export const sayOption = (say: Say, base: Pack, feature: string, option: string): string =>
   optionLabel(base, feature, option, languageOf(say))
+/** What is asked of a feature, and where to look, in the words of the check. */
+export function sayAsked(say: Say, base: Pack, question: Question): { readonly ask: string; readonly look?: string } {
+  const words = base.words[languageOf(say)]?.questions[question.id]
+  const look = words?.look ?? question.look
+  return { ask: words?.ask ?? question.ask, ...(look !== undefined && { look }) }
+}
 const list = (say: Say, parts: readonly string[]): string =>
   new Intl.ListFormat(languageOf(say), { type: 'disjunction' }).format(parts)
 export const sayOptions = (say: Say, base: Pack, feature: string, options: readonly string[]): string =>
@@ -26,7 +32,8 @@ export const together = (say: Say, parts: readonly string[]): string =>
 export const sayTitle = (say: Say, { name, maker, format }: Pick<FamilyHead, 'name' | 'maker' | 'format'>): string =>
   say('families.title', { name: plain(name), maker: plain(maker), format })
 
-const tellsOf = (trait: Trait) => {
+/** The strongest that a look alone tells. */
+export const strongest = (trait: Trait) => {
   const plainly = trait.against.filter(one => !one.together)
   const order = ['must', 'strong', 'moderate', 'weak'] as const
   return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
@@ -44,25 +51,30 @@ export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
       say('families.line', {
         feature: sayFeature(say, base, feature),
         made,
-        tells: say(`families.tells.${tellsOf(trait)}`),
+        tells: say(`families.tells.${strongest(trait)}`),
       }),
     ]
   })
-  const excepted = order.filter(feature => facts.traits[feature]?.against.some(one => one.unless === 'open-rewrap'))
-  const features = together(
-    say,
-    excepted.map(one => sayFeature(say, base, one)),
-  )
   return [
     ...(lines.length > 0 ? lines : [say('families.nothing-known')]),
-    ...(excepted.length > 0 ? [`-# ${say('families.rewrap', { features })}`] : []),
+    ...sayRewrap(say, base, facts).map(one => `-# ${one}`),
     ...sayFigures(say, facts),
   ]
 }
 
+/** What is not held against openly rewrapped cells, in one sentence; none where there is no such thing. */
+export function sayRewrap(say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] {
+  const excepted = Object.keys(traits).filter(one => traits[one]?.against.some(each => each.unless === 'open-rewrap'))
+  const features = together(
+    say,
+    excepted.map(one => sayFeature(say, base, one)),
+  )
+  return excepted.length > 0 ? [say('families.rewrap', { features })] : []
+}
+
 const isLeading = (feature: string): boolean => (leadingFeatures as readonly string[]).includes(feature)
 
-function sayFigures(say: Say, { figures, fakes }: Facts): string[] {
+export function sayFigures(say: Say, { figures, fakes }: Pick<Facts, 'figures' | 'fakes'>): string[] {
   const { capacity, currents, mass } = figures
   const seen = fakes.filter(one => one.state === 'seen').length
   return [

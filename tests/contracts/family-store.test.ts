@@ -120,6 +120,12 @@ for (const kind of databases)
       }
       expect(await store.keepPhoto(photo, 1)).toBe('kept')
       expect(await store.keepPhoto({ ...photo, id: 'p2' }, 1)).toBe('too-many')
+      // Delivered again, the last one is there; of a family that went meanwhile none is kept.
+      expect(await store.keepPhoto(photo, 1)).toBe('kept')
+      expect(await store.keepPhoto({ ...photo, id: 'p2', family: 'f-bbbbbb' }, 9)).toBe('gone')
+      expect(await store.photos('s5', 'f-aaaaaa')).toMatchObject([
+        { id: 'p1', genuine: true, alt: 'three legs', size: 3 },
+      ])
       expect((await store.photo('s5', 'p1'))?.bytes).toEqual(new Uint8Array([1, 2, 3]))
       expect(await store.photo('other', 'p1')).toBeUndefined()
       await openTraces(opened.db, testSeal).forgetServer('s5')

@@ -11,6 +11,7 @@ import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
 import { waitingIds } from '../../src/discord/check/waiting/waiting-id.ts'
 import { clickHandlers } from '../../src/discord/click-handlers.ts'
 import { familyIds, familyStartIds } from '../../src/discord/families/family-id.ts'
+import { offerIds, walkIds } from '../../src/discord/families/walk-id.ts'
 import { type IdKind, idKind, oneOf, silent } from '../../src/discord/interaction/id-kind.ts'
 import { flag, revision } from '../../src/discord/interaction/id-parts.ts'
 import { logQuestionIds } from '../../src/discord/logs/read-log.ts'
@@ -76,8 +77,13 @@ const kinds: readonly Kind[] = [
     'back',
     'k1',
     'fake-of',
+    'photos',
+    'drop-photo',
+    'new-photo-of',
   ]),
   kind(familyStartIds, ['new', 'look']),
+  kind(walkIds, ['9f86d081884c7d659a2f', 'say', 'three', 'choose', 'unsure', 'back', 'send']),
+  kind(offerIds, ['ask', 'sent']),
   kind(logQuestionIds, ['9f86d081884c7d659a2f']),
 ]
 

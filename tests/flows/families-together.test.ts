@@ -2,16 +2,13 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
-import { bareFacts, factsFrom } from '../../src/families/construction.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
-import { skeletonOf } from '../../src/families/names.ts'
-import { propose } from '../../src/families/propose.ts'
 import { writeFamilyFile } from '../../src/packs/read-family-file.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
-import { draftOf, versionOf } from '../families/made-families.ts'
 import { answer, finalOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { builtFacts, putInForce } from './put-family.ts'
 
 const server = demoServer.server.id
 let room: TestRoom
@@ -26,30 +23,8 @@ beforeEach(async () => {
 })
 afterEach(() => room.close())
 
-function facts(id: string, name: string, built = 'two-dimples-three-legs'): Facts {
-  const identity = {
-    ...{ id, name, maker: 'Larkmoor', alsoCalled: [], format: '18650' as const },
-    ...{ kind: 'bare' as const, chemistry: 'not-known' as const },
-  }
-  const construction = room.services.families.constructions.find(one => one.construction === built)
-  return construction ? factsFrom(construction, identity) : bareFacts(identity)
-}
-
-/** Puts a family in force as two moderators would, past the screens. */
-async function put(where: string, made: Facts, number = 1): Promise<void> {
-  const { store, base, constructions, sha256 } = room.services.families
-  const proposed = propose(made, base, constructions, [], sha256)
-  const key = skeletonOf(made.identity.name)
-  if (number === 1) await store.create(draftOf(where, made, { revision: 0 }), key)
-  const before = await store.load(where, made.identity.id)
-  if (!before) throw new Error('it is gone')
-  const after = {
-    ...before,
-    ...{ state: 'in-force' as const, head: number, draft: null },
-    ...{ revision: before.revision + 1, changedBy: `put-${number}` },
-  }
-  await store.putInForce(after, key, { ...versionOf(proposed.facts, number), digest: proposed.digest })
-}
+const facts = (id: string, name: string, built?: string) => builtFacts(room, id, name, built)
+const put = (where: string, made: Facts, number?: number) => putInForce(room, where, made, number)
 
 async function legsQuestion(message: SeenMessage): Promise<SeenMessage> {
   let now = message
@@ -161,7 +136,11 @@ describe("a member's good cell", () => {
     const offer = async (order: string) => {
       const form = await wren.run('family offer', { family: 'f-together' })
       if (form.kind !== 'modal') throw new Error('no form')
-      return text(messageOf(await wren.submit(form.modal, { how: ['maker'], order, looks: ['legs=three'], mass: '' })))
+      let now = messageOf(await wren.submit(form.modal, { how: ['maker'], order, mass: '' }))
+      for (let i = 0; i < 20 && buttons(now).some(one => one.customId?.endsWith('.unsure')); i++)
+        now = await (/On how many legs/.test(text(now)) ? answer(wren, now, 'Three') : pressed(wren, now, '.unsure'))
+      if (!buttons(now).some(one => one.customId?.endsWith('.leave'))) return text(now)
+      return text(await pressed(wren, await pressed(wren, now, '.leave'), 'Offer it'))
     }
     expect(await offer('one')).toMatch(/counts once one of them has accepted it/)
     const { store } = room.services.families
@@ -174,6 +153,40 @@ describe("a member's good cell", () => {
     expect(await store.references(server, 'f-together')).toMatchObject([{ state: 'accepted', acceptedBy: tomas.id }])
     for (const order of ['two', 'three', 'four']) expect(await offer(order)).toMatch(/Thank you/)
     expect(await offer('five')).toMatch(/offered 3 cells of this model already/)
+  })
+
+  test('that was checked is offered from its verdict, once, with what was seen; and not where something speaks against it', async () => {
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const check = async (legs: string) => {
+      let now = await answer(wren, await legsQuestion(await startCheck(wren, { family: 'f-together' })), legs)
+      if (/Look again/.test(text(now))) now = await answer(wren, now, legs)
+      return pressed(wren, now, '.finish')
+    }
+    const false_ = await check('Four')
+    expect(buttons(false_).map(one => one.label)).not.toContain('Offer as a good cell')
+    const verdict = await check('Three')
+    const send = async () => {
+      const form = await press(wren, verdict, 'Offer as a good cell')
+      if (form.kind !== 'modal') throw new Error('no form')
+      const summary = messageOf(await wren.submit(form.modal, { how: ['maker'], order: 'one', mass: '45' }))
+      expect(text(summary)).toMatch(/Legs: Three/)
+      return pressed(wren, summary, 'Offer it')
+    }
+    expect(text(await send())).toMatch(/Thank you/)
+    expect(text(await send())).toMatch(/Thank you/)
+    const { store } = room.services.families
+    // A scale of whole grams shows no middle.
+    expect(await store.references(server, 'f-together')).toMatchObject([
+      { state: 'offered', by: wren.id, looks: { legs: 'three' }, mass: { value: 45, u: 0.5 } },
+    ])
+    const page = await pressed(tomas, messageOf(await tomas.run('family show', { family: 'f-together' })), 'Change it')
+    await pressed(tomas, await pressed(tomas, page, 'Reference cells'), 'Accept 1')
+    expect(text(await send())).toMatch(/Thank you/)
+    expect(await store.references(server, 'f-together')).toMatchObject([{ state: 'accepted' }])
+    // Another's buttons do nothing for him.
+    const [ask] = buttons(verdict).filter(one => one.label === 'Offer as a good cell')
+    const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: ask?.customId ?? '' })
+    expect(text(messageOf(await tomas.click(posted, ask?.customId ?? '')))).toMatch(/cannot be offered/)
   })
 })
 

@@ -4,7 +4,8 @@ import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo
 import { encodeFamily } from '../../src/discord/families/family-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
-import { answer, caution, finalOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
+import { good, look, source, walked } from './good-cell.ts'
+import { answer, caution, finalOf, idOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const server = demoServer.server.id
@@ -195,22 +196,19 @@ describe('a family', () => {
     expect(text(last)).toMatch(/^## Ruled out/m)
   })
 
-  test('is learnt from good cells of different people and orders', async () => {
+  test('is learnt from good cells in the hand, looked at question by question; those of one person or one order count as one', async () => {
     const first = await begin(tomas)
-    const good = {
-      how: ['maker'],
-      order: 'box one',
-      looks: ['legs=three', 'code-place=wrap', 'lettering-place=can'],
-      mass: '44.6 g',
-    }
-    const page = await filled(tomas, await press(tomas, first, 'From a good cell'), good)
-    expect(text(page)).toMatch(/3 features taken in/)
+    const page = await walked(tomas, await press(tomas, first, 'From a good cell'), 'box one')
+    expect(text(page)).toMatch(/3 features taken in. 2 more cells, of other people and orders/)
     expect(text(page)).toMatch(/Legs:\*\* Three/)
     const [head] = await room.services.families.store.heads(server)
-    const show = async () => messageOf(await maret.run('family show', { family: head?.id ?? '' }))
-    const references = await pressed(maret, await show(), 'Reference cells')
-    await filled(maret, await press(maret, references, 'Add a good cell'), { ...good, order: 'box two' })
-    const tried = await tryIt(tomas, messageOf(await tomas.run('family show', { family: head?.id ?? '' })))
+    const show = async (who: Person) => messageOf(await who.run('family show', { family: head?.id ?? '' }))
+    const more = async (who: Person, order: string) =>
+      walked(who, await press(who, await pressed(who, await show(who), 'Reference cells'), 'Add a good cell'), order)
+    // Another of his own, and another's of the same order, count as the one before.
+    expect(text(await more(tomas, 'box two'))).toMatch(/2 more cells/)
+    expect(text(await more(maret, 'Box one'))).toMatch(/One more cell/)
+    const tried = await tryIt(tomas, await show(tomas))
     expect(text(tried)).toMatch(/Its \d+ cases hold/)
     await ask(tomas, tried)
     await pressed(maret, waiting(), 'Agree')
@@ -218,6 +216,32 @@ describe('a family', () => {
     const tells = version?.facts.traits['legs']?.against.map(one => one.tells)
     expect(tells).toEqual(['moderate'])
     expect(version?.facts.figures.mass).toEqual({ middle: 44.6, cells: 2, from: 'references' })
+  })
+
+  test('is not learnt silently against what is described: what differs is marked, and can be looked at again', async () => {
+    await choose(tomas, await begin(tomas), 'two-dimples-three-legs')
+    const [head] = await room.services.families.store.heads(server)
+    const page = messageOf(await tomas.run('family show', { family: head?.id ?? '' }))
+    const form = await press(tomas, await pressed(tomas, page, 'Reference cells'), 'Add a good cell')
+    let now = await filled(tomas, form, { ...source, order: 'one', mass: '' })
+    now = await look(tomas, now, { ...good, 'On how many legs': 'Four' })
+    expect(text(now)).toMatch(/Legs: Four, \*\*unlike what is described here\*\* \(Three\)/)
+    expect(text(now)).toMatch(/Look again at what is marked/)
+    const before = await pressed(tomas, now, 'Back')
+    expect(text(before)).toMatch(/Have you lifted a wrap/)
+    const { store } = room.services.families
+    expect(await store.references(server, head?.id ?? '')).toEqual([])
+    const summary = await pressed(tomas, before, '.leave')
+    const send = idOf(summary, 'Take it in')
+    await pressed(tomas, summary, 'Take it in')
+    // Sent a second time, it is one cell; and nobody else sends it.
+    const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: send })
+    await tomas.click(posted, send)
+    expect(text(messageOf(await maret.click(posted, send)))).toMatch(/somebody else’s. Begin again/)
+    expect(await store.references(server, head?.id ?? '')).toMatchObject([
+      { looks: { legs: 'four' }, state: 'accepted' },
+    ])
+    expect((await store.load(server, head?.id ?? ''))?.draft?.traits['legs']?.made).toEqual(['three'])
   })
 
   test('goes out as a file and comes in as a draft; a stranger’s file is refused with what is wrong', async () => {

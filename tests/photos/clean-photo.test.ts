@@ -262,3 +262,35 @@ describe('every way in which a picture holds its pixels', () => {
     expect([...jpeg.decode(bytes).data.subarray(0, 3)]).toEqual([255, 255, 255])
   })
 })
+
+describe('a photo that is to be kept small', () => {
+  const size = { side: 1280, bytes: 300_000 }
+  /** What compresses worst: every pixel by chance, the same in every run. */
+  const noise = (width: number, height: number): Buffer => {
+    const png = new PNG({ width, height })
+    let state = 7
+    for (let i = 0; i < png.data.length; i++) {
+      state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0
+      png.data[i] = i % 4 === 3 ? 255 : state >>> 24
+    }
+    return PNG.sync.write(png)
+  }
+
+  test('keeps to its side where that is enough', async () => {
+    const photo = await cleanPhoto(flat(3000, 2000), bounds, size)
+    expect(photo).toMatchObject({ width: 1280, height: 853 })
+  })
+  test('is made smaller where it does not fit, even noise', async () => {
+    const photo = await cleanPhoto(noise(1600, 1200), bounds, size)
+    if ('refusal' in photo) throw new Error('refused')
+    expect(photo.bytes.length).toBeLessThanOrEqual(size.bytes)
+    expect(Math.max(photo.width, photo.height)).toBeLessThan(size.side)
+    expectClean(Buffer.from(photo.bytes))
+  })
+})
+
+/** One colour. */
+function flat(width: number, height: number): Buffer {
+  const { data } = jpeg.encode({ width, height, data: Buffer.alloc(width * height * 4, 120) }, 80)
+  return Buffer.from(data)
+}

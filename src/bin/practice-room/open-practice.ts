@@ -7,6 +7,7 @@ import { isWeek, weekOf, weeksFrom } from '../../trends/week.ts'
 import { pseudoLocale } from '../../words/pseudo.ts'
 import type { Config } from '../config.ts'
 import { demoScenario } from './demo-server.ts'
+import { practiceData } from './practice-data.ts'
 
 /** After so many weeks the invented story is over, and practice begins anew. */
 const storyLasts = 3
@@ -20,7 +21,7 @@ const pseudoServer: Scenario = {
 
 /** The stand-in, what the bot needs to connect to it, and a data folder of its own so that practice never mixes with use. */
 export async function openPractice(config: Config) {
-  const data = join(config.data, 'practice')
+  const data = practiceData(config.data)
   // The port comes first: whoever has it may be at work on the very same data.
   const standIn = await openStandIn({ scenario: config.pseudo ? pseudoServer : demoScenario, port: config.port })
   await beginAnewWhenStale(data, Date.now())

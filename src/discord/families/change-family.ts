@@ -1,12 +1,10 @@
-// Clicks and forms that change a family's draft: how it is built, features, figures, reference cells, known fakes.
+// Clicks and forms that change a family's draft: how it is built, features, figures, known fakes.
 import type { ModalSubmitInteraction } from 'discord.js'
 import { type Edit, type EditRefusal, editDraft } from '../../families/edit.ts'
 import type { KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
-import { limits } from '../../families/family.ts'
 import { featuresOf } from '../../families/features.ts'
 import { readsLikeLink, tidyName } from '../../families/names.ts'
 import { readFigures } from '../../families/read-figures.ts'
-import { type HowKnown, howKnown, type Reference } from '../../families/strength/references.ts'
 import { weekOf } from '../../trends/week.ts'
 import { plain } from '../../words/plain.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
@@ -145,108 +143,4 @@ function fakeIn(
     state: 'seen',
   }
   return title === '' || says === '' ? { note: say('families.refused.reference-empty') } : { is: 'fake', fake }
-}
-
-/** A good cell out of its form, as its sender accepted it; or what is missing. */
-function referenceIn({
-  services,
-  interaction,
-  say,
-}: Omit<FamilyTurn, 'settings'>): Reference | { readonly note: string } {
-  if (!interaction.isModalSubmit()) return { note: say('families.refused.gone') }
-  const look = lookIn(chosenIn(interaction, fields.looks))
-  const looks = Object.fromEntries(Object.entries(look).flatMap(([id, [one]]) => (one ? [[id, one]] : [])))
-  if (Object.keys(looks).length === 0) return { note: say('families.refused.reference-empty') }
-  const weighed = readFigures({ typical: '', least: '', current: '', mass: typedIn(interaction, fields.mass) }, {})
-  if (!weighed.ok) return { note: say('families.refused.figures', { what: plain(weighed.what) }) }
-  const how: HowKnown = howKnown.find(one => one === chosenIn(interaction, fields.how)[0]) ?? 'long-trusted'
-  const { mass } = weighed.figures
-  const by = interaction.user.id
-  return {
-    // Its interaction's own: delivered twice, it is one cell.
-    id: `r${interaction.id}`.slice(0, 24),
-    looks,
-    ...(mass && { mass: { value: mass.middle, u: 0.1 } }),
-    how,
-    order: typedIn(interaction, fields.order).slice(0, 60) || '-',
-    week: weekOf(services.now()),
-    ...{ by, acceptedBy: by, state: 'accepted' as const },
-  }
-}
-
-/** A moderator's reference cell: whoever sends it vouches for it. */
-export async function addReference(turn: FamilyTurn): Promise<Changed> {
-  const { services, say, settings, work } = turn
-  const reference = referenceIn(turn)
-  if ('note' in reference) return { note: reference.note, page: 'references' }
-  const kept = await services.families.store.keepReference(
-    settings.server,
-    work.family.id,
-    reference,
-    limits.references,
-  )
-  if (kept === 'too-many')
-    return { note: say('families.refused.too-many-references', { most: limits.references }), page: 'references' }
-  const { looks } = reference
-  await learn(turn, looks)
-  return { note: say('families.reference.taken', { count: Object.keys(looks).length }), page: 'page' }
-}
-
-/** Cells of one model that one member may have waiting. */
-const mostOffered = 3
-
-/** A member's cell out of the same form: it counts nothing until a moderator has accepted it. */
-export async function offerReference(turn: Omit<FamilyTurn, 'settings'>, server: string): Promise<string> {
-  const { services, interaction, say, work } = turn
-  if (!interaction.isModalSubmit()) return say('families.refused.gone')
-  const waiting = work.references.filter(one => one.state === 'offered' && one.by === interaction.user.id)
-  if (waiting.length >= mostOffered) return say('families.refused.offered-enough', { most: mostOffered })
-  const read = referenceIn(turn)
-  if ('note' in read) return read.note
-  const offered = { ...read, acceptedBy: null, state: 'offered' as const }
-  const kept = await services.families.store.keepReference(server, work.family.id, offered, limits.references)
-  return kept === 'kept'
-    ? say('families.reference.thanks')
-    : say('families.refused.too-many-references', { most: limits.references })
-}
-
-/** Of features nobody has said anything of, a good cell says how they are made; what it contradicts is not learnt silently. */
-async function learn(turn: FamilyTurn, looks: Readonly<Record<string, string>>): Promise<void> {
-  const { services, interaction, work } = turn
-  const { base } = services.families
-  let { family, facts } = work
-  const unknown = Object.entries(looks).filter(([id]) => (facts.traits[id]?.made ?? []).length === 0)
-  if (unknown.length === 0) return
-  for (const [feature, option] of unknown) {
-    const all =
-      featuresOf(base)
-        .get(feature)
-        ?.answer.options.map(one => one.id) ?? []
-    for (const edit of [
-      { is: 'made' as const, feature, options: [option], all },
-      { is: 'tells' as const, feature, tells: 'strong' as const, all },
-    ]) {
-      const edited = editDraft({ ...family, revision: work.family.revision }, facts, edit, interaction.id)
-      if (!edited.ok) continue
-      family = edited.family
-      facts = edited.family.draft ?? facts
-    }
-  }
-  await saveFamily(turn, family)
-}
-
-export async function changeReference(
-  { services, interaction, say, settings, work }: FamilyTurn,
-  id: string,
-  state: 'accepted' | 'withdrawn',
-): Promise<Changed> {
-  const found = work.references.find(one => one.id === id)
-  if (!found) return { note: say('families.refused.gone'), page: 'references' }
-  await services.families.store.keepReference(
-    settings.server,
-    work.family.id,
-    { ...found, state, acceptedBy: interaction.user.id },
-    limits.references,
-  )
-  return { note: say('families.saved'), page: 'references' }
 }

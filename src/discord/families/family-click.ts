@@ -16,25 +16,33 @@ import {
   updateOrReply,
 } from '../interaction/reply.ts'
 import { moderating, serverOf } from '../interaction/rights.ts'
-import { message, type ShownMessage, small, text } from '../message/parts.ts'
+import { message, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { addReference, type Changed, changeFamily, changeReference, offerReference } from './change-family.ts'
+import { type Changed, changeFamily } from './change-family.ts'
+import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
 import { type FamilyAct, type FamilyId, familyIds } from './family-id.ts'
-import { pictureOfFeature, picturesOf, picturesToChoose } from './family-pictures.ts'
+import { pageOf } from './family-page.ts'
+import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
+import { changeReference, offeredEnough } from './keep-reference.ts'
 import { type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { fakeForm, figuresForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
-import { showFeature, showMore, showWork } from './show/show-page.ts'
-import { showFakes, showHistory, showReferences } from './show/show-parts.ts'
+import { photoForm } from './show/photo-form.ts'
+import { showMore } from './show/show-page.ts'
+import { showHistory } from './show/show-parts.ts'
 import { showGoingBack, showTrial } from './show/show-review.ts'
 import { tryFamily } from './try-family.ts'
-import { type WorkingOn, workingOn } from './working-on.ts'
+import { beginWalk } from './walk-cell.ts'
+import { workingOn } from './working-on.ts'
 
 export const familyClick = onClick(familyIds, (services, interaction, id) =>
-  services.queue.inOrder(`family ${interaction.guildId} ${id.family}`, () => click(services, interaction, id)),
+  id.act.is === 'photo-sent' ? addPhoto(services, interaction, id.family) : inTurn(services, interaction, id),
 )
+
+const inTurn = (services: Services, interaction: Clicked, id: FamilyId): Promise<void> =>
+  services.queue.inOrder(`family ${interaction.guildId} ${id.family}`, () => click(services, interaction, id))
 
 async function click(services: Services, interaction: Clicked, { family, revision, act }: FamilyId): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -43,11 +51,16 @@ async function click(services: Services, interaction: Clicked, { family, revisio
     const shown = server === null ? undefined : await seeFamily(services, interaction, say, server, family)
     return shown ? updateOrReply(interaction, shown) : sayGone(interaction, say)
   }
+  if (act.is === 'sheet') {
+    const sheet = server === null ? undefined : await sheetOf(services, say, server, family)
+    return sheet ? replyPrivately(interaction, sheet) : sayGone(interaction, say)
+  }
   if (act.is === 'reference-offered') {
     const offeredTo = server === null ? undefined : await workingOn(services, server, family)
     if (server === null || !offeredTo?.inForce) return sayGone(interaction, say)
-    const said = await offerReference({ services, interaction, say, work: offeredTo }, server)
-    return replyPrivately(interaction, message([text(said), small(say('caution.line'))]))
+    const enough = offeredEnough(say, offeredTo, interaction.user.id)
+    if (enough === undefined) return beginWalk(services, interaction, say, offeredTo, false)
+    return replyPrivately(interaction, message([text(enough), small(say('caution.line'))]))
   }
   const settings = await moderating(services, interaction)
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
@@ -60,9 +73,9 @@ async function click(services: Services, interaction: Clicked, { family, revisio
     return interaction.showModal(await form)
   }
   // Delivered again, a click meets its own change.
-  if (work.family.changedBy === interaction.id) return updateOrReply(interaction, await page(turn, undefined, 'page'))
+  if (work.family.changedBy === interaction.id) return updateOrReply(interaction, await pageOf(turn, undefined, 'page'))
   if (changes(act) && work.family.revision !== revision)
-    return updateOrReply(interaction, await page(turn, sayRefusal(say, { code: 'changed-meanwhile' }), 'page'))
+    return updateOrReply(interaction, await pageOf(turn, sayRefusal(say, { code: 'changed-meanwhile' }), 'page'))
   return carryOut(turn, act)
 }
 
@@ -78,10 +91,12 @@ const looking: readonly FamilyAct['is'][] = [
     'fakes',
     'back-ask',
     'back',
+    'photos',
+    'export-photos',
   ] as const),
 ]
-/** Reference cells are kept beside the draft: they are no change of what the message showed. */
-const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'reference-sent']
+/** Reference cells and photographs are kept beside the draft: they are no change of what the message showed. */
+const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'reference-sent', 'drop-photo']
 const changes = (act: FamilyAct): boolean => !looking.includes(act.is) && !beside.includes(act.is)
 
 const sayGone = (interaction: Clicked, say: Say): Promise<void> =>
@@ -96,9 +111,13 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
     case 'figures':
       return figuresForm(say, id({ is: 'figures-sent', opening }), work.facts)
     case 'new-reference':
-      return referenceForm(say, base, id({ is: 'reference-sent', opening }), work.facts)
+      return referenceForm(say, id({ is: 'reference-sent', opening }))
     case 'new-fake':
       return fakeForm(say, base, id({ is: 'fake-sent', opening }), work.facts)
+    case 'new-photo':
+      return photoForm(say, base, id({ is: 'photo-sent', opening }), work.facts)
+    case 'new-photo-of':
+      return photoForm(say, base, id({ is: 'photo-sent', opening }), work.facts, act.feature)
     case 'ask':
       return whyForm(say, id({ is: 'asked', opening }), say('families.button.ask'))
     case 'back':
@@ -120,39 +139,21 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
   }
 }
 
-/** A page of the family as it is stored now. */
-async function page(turn: FamilyTurn, note: string | undefined, which: Changed['page']): Promise<ShownMessage> {
-  const { services, say, settings } = turn
-  const { base, constructions } = services.families
-  const work: WorkingOn = (await workingOn(services, settings.server, turn.work.family.id)) ?? turn.work
-  if (which === 'references') return showReferences(say, base, work, { note })
-  if (which === 'fakes') return showFakes(say, base, work, { note })
-  if (typeof which === 'object') {
-    const pictures = await pictureOfFeature(services, say, base, which.feature)
-    return showFeature(say, base, constructions, work, which.feature, { note, pictures })
-  }
-  const empty = Object.keys(work.facts.traits).length === 0
-  const pictures = empty
-    ? await picturesToChoose(services, say, constructions, work.facts)
-    : await picturesOf(services, say, work.facts)
-  return showWork(say, base, constructions, work, { note, pictures })
-}
-
 async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
   const { services, interaction, say, settings, work } = turn
   const { base, store } = services.families
-  const show = async (done: Changed) => updateOrReply(interaction, await page(turn, done.note, done.page))
+  const show = async (done: Changed) => updateOrReply(interaction, await pageOf(turn, done.note, done.page))
   switch (act.is) {
     case 'page':
-      return updateOrReply(interaction, await page(turn, undefined, 'page'))
+      return updateOrReply(interaction, await pageOf(turn, undefined, 'page'))
     case 'references':
     case 'fakes':
-      return updateOrReply(interaction, await page(turn, undefined, act.is))
+      return updateOrReply(interaction, await pageOf(turn, undefined, act.is))
     case 'more':
       return updateOrReply(interaction, showMore(say, work))
     case 'choose-feature': {
       const [feature = ''] = interaction.isStringSelectMenu() ? interaction.values : []
-      return updateOrReply(interaction, await page(turn, undefined, { feature }))
+      return updateOrReply(interaction, await pageOf(turn, undefined, { feature }))
     }
     case 'choose-built':
     case 'made':
@@ -165,7 +166,7 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'drop-fake':
       return show(await changeFamily(turn, act))
     case 'reference-sent':
-      return show(await addReference(turn))
+      return beginWalk(services, interaction, say, work, true)
     case 'accept':
     case 'withdraw':
       return show(await changeReference(turn, act.reference, act.is === 'accept' ? 'accepted' : 'withdrawn'))
@@ -185,6 +186,12 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
         name: `${work.family.id}.yaml`,
         content: await services.files.write(work.facts),
       })
+    case 'export-photos':
+      return exportWithPhotos(turn)
+    case 'photos':
+      return updateOrReply(interaction, await photosPage(turn, act.page))
+    case 'drop-photo':
+      return updateOrReply(interaction, await dropPhoto(turn, act.photo))
     case 'discard':
       return discard(turn)
     case 'asked':
@@ -209,7 +216,7 @@ async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
   }
   if (act.is === 'asked' && done.done)
     return updateOrReply(interaction, showWaiting(services.families.base, say, now, done.note))
-  return updateOrReply(interaction, await page(turn, done.note, 'page'))
+  return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
 }
 
 /** A draft goes; a family that never came into force goes with it. */
@@ -227,5 +234,5 @@ async function discard(turn: FamilyTurn): Promise<void> {
   const after = { ...family, draft: null, review: null, revision: family.revision + 1, changedBy: interaction.id }
   const saved = await saveFamily(turn, after)
   if (saved !== 'saved') return told(sayRefusal(say, { code: 'changed-meanwhile' }))
-  return updateOrReply(interaction, await page(turn, say('families.discarded'), 'page'))
+  return updateOrReply(interaction, await pageOf(turn, say('families.discarded'), 'page'))
 }

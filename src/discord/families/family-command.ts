@@ -202,7 +202,7 @@ const offer: Subcommand = {
     if (!work?.inForce) return replyPrivately(interaction, told(say('families.refused.gone'), say))
     const act = { is: 'reference-offered' as const, opening: newOpening(services.newId) }
     const custom = encodeFamily({ family: work.family.id, revision: work.family.revision, act })
-    await interaction.showModal(referenceForm(say, services.families.base, custom, work.facts))
+    await interaction.showModal(referenceForm(say, custom))
   },
 }
 

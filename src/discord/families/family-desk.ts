@@ -10,7 +10,7 @@ import type { Construction } from '../../families/facts/facts-schema.ts'
 import { toldIn } from '../../families/facts/settle-facts.ts'
 import type { Version } from '../../families/family.ts'
 import type { Described, FamilyPrograms } from '../../families/family-programs.ts'
-import type { FamilyHead, FamilyStore } from '../../families/family-store.ts'
+import type { FamilyHead, FamilyStore, PhotoHead } from '../../families/family-store.ts'
 import { lookedAtAnyway } from '../../families/features.ts'
 import { type Candidate, groupsOf, nextLook } from '../../families/weigh/held-against.ts'
 
@@ -46,9 +46,14 @@ export type FamilyDesk = {
   built(): readonly Candidate[]
   /** The number of the version in force, if it is another one than the check began with. */
   newer(check: Asked): Promise<number | undefined>
+  /** The photographs of a family, without their pixels; as of some seconds ago. */
+  photos(server: string, family: string): Promise<readonly PhotoHead[]>
   /** What this process remembers of a server's families is read anew. */
   renew(server: string): void
 }
+
+/** What was read, and when. */
+type Remembered<T> = { readonly at: number; readonly read: Promise<T> }
 
 export const isServerFamily = (family: string | null): family is string => family?.startsWith('f-') ?? false
 
@@ -60,7 +65,7 @@ export function openFamilyDesk(
   sha256: Sha256,
   now: () => number,
 ): FamilyDesk {
-  const headsOf = new Map<string, { at: number; heads: Promise<readonly FamilyHead[]> }>()
+  const headsOf = new Map<string, Remembered<readonly FamilyHead[]>>()
   const versions = new Map<string, Version>()
   const asVersion = ({ facts, digest, number }: Version): Described => ({ facts, digest, number })
 
@@ -90,15 +95,25 @@ export function openFamilyDesk(
     return read
   }
 
-  const heads = (server: string): Promise<readonly FamilyHead[]> => {
-    const known = headsOf.get(server)
-    if (known && now() - known.at < mayBeOld) return known.heads
-    const read = store.heads(server)
-    headsOf.set(server, { at: now(), heads: read })
-    read.catch(() => headsOf.delete(server))
-    if (headsOf.size > 5000) headsOf.delete(headsOf.keys().next().value ?? '')
-    return read
+  const heads = remembered(headsOf, 5000, store.heads)
+  const photosOf = new Map<string, Remembered<readonly PhotoHead[]>>()
+
+  /** Reads again what is older than may be; nothing is remembered of a reading that failed. */
+  function remembered<T>(known: Map<string, Remembered<T>>, most: number, read: (key: string) => Promise<T>) {
+    return (key: string): Promise<T> => {
+      const before = known.get(key)
+      if (before && now() - before.at < mayBeOld) return before.read
+      const after = read(key)
+      known.set(key, { at: now(), read: after })
+      after.catch(() => known.delete(key))
+      if (known.size > most) known.delete(known.keys().next().value ?? '')
+      return after
+    }
   }
+  const photos = remembered(photosOf, 2000, key => {
+    const [server = '', family = ''] = key.split(' ')
+    return store.photos(server, family)
+  })
 
   async function candidates(server: string | null): Promise<readonly Candidate[]> {
     if (server === null) return []
@@ -187,8 +202,11 @@ export function openFamilyDesk(
       return head?.digest && head.digest !== mine ? head.head : undefined
     },
 
+    photos: (server, family) => photos(`${server} ${family}`),
+
     renew(server) {
       headsOf.delete(server)
+      for (const key of photosOf.keys()) if (key.startsWith(`${server} `)) photosOf.delete(key)
     },
   }
 }

@@ -14,6 +14,7 @@ export const familyIds = idKind('cwf1', {
     {
       is: z.enum([
         'see',
+        'sheet',
         'page',
         'more',
         'choose-feature',
@@ -26,7 +27,12 @@ export const familyIds = idKind('cwf1', {
       ]),
     },
     /** Opens a form. */
-    { is: z.enum(['ask', 'retire', 'figures', 'new-reference', 'new-fake']) },
+    { is: z.enum(['ask', 'retire', 'figures', 'new-reference', 'new-fake', 'new-photo']) },
+    { is: z.literal('new-photo-of'), feature },
+    { is: z.literal('photo-sent'), opening },
+    { is: z.literal('photos'), page: count(2) },
+    { is: z.literal('drop-photo'), photo: ownId },
+    { is: z.literal('export-photos') },
     { is: z.literal('choose-built') },
     { is: z.literal('send-back') },
     { is: z.literal('agreed'), digest: z.string().regex(/^[a-f0-9]{12}$/) },

@@ -2,6 +2,7 @@
 import type { Check } from '../../check/check.ts'
 import type { Program } from '../../engine/compile.ts'
 import { isConstructionFamily } from '../../families/construction.ts'
+import type { KnownFake } from '../../families/facts/facts-schema.ts'
 import {
   type AgainstAll,
   againstAll,
@@ -54,6 +55,17 @@ export async function sayBeside(desk: BesideDesk, say: Say, program: Program, ch
     `-# ${say('families.verdict.version', { number: Number(version), name: sayWhat(say, program.family) })}`,
     ...(newer === undefined ? [] : [`-# ${say('families.verdict.newer', { number: newer })}`]),
   ]
+}
+
+/** The known fakes of its family that a cell matches; none for a danger. */
+export async function fakesMatched(
+  desk: Pick<FamilyDesk, 'candidates'>,
+  program: Program,
+  { family, server, answers }: Check,
+): Promise<readonly KnownFake[]> {
+  if (!isServerFamily(family)) return []
+  const sold = soldAs(program, await desk.candidates(server))
+  return sold ? holdAgainst(sold, answers).fakes : []
 }
 
 /** The family of the check's own version: its facts may be older than those in force. */

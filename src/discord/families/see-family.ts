@@ -5,6 +5,7 @@ import type { Say } from '../../words/say.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
+import { photosBesideFamily } from './family-photos.ts'
 import { picturesOf, picturesToChoose } from './family-pictures.ts'
 import { showPublicly, showWork } from './show/show-page.ts'
 import { workingOn } from './working-on.ts'
@@ -25,7 +26,8 @@ export async function seeFamily(
   if (inForce) {
     const accepted = references.filter(one => one.state === 'accepted')
     const pictures = await picturesOf(services, say, inForce.facts)
-    return showPublicly(say, base, family, inForce, independent(accepted), moderator, { pictures })
+    const photos = await photosBesideFamily(services.families, say, server, family.id)
+    return showPublicly(say, base, family, inForce, independent(accepted), moderator, { pictures, photos })
   }
   if (!moderator) return undefined
   const empty = Object.keys(work.facts.traits).length === 0

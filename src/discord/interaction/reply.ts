@@ -10,6 +10,7 @@ import {
 } from 'discord.js'
 import type { Say } from '../../words/say.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
+import type { ShownPicture } from '../message/shown-picture.ts'
 import { type Refusal, sayRefusal } from './refusal.ts'
 
 export type Clicked = MessageComponentInteraction | ModalSubmitInteraction
@@ -85,6 +86,31 @@ export async function replyWithFile(interaction: Answerable, says: string, file:
 /** The same beside what was answered already. */
 export async function followWithFile(interaction: Answerable, says: string, file: TextFile): Promise<void> {
   await interaction.followUp(withFile(says, file))
+}
+
+/** Discord takes so many files in one message. */
+const mostFiles = 10
+
+/** Private replies with files of any kind, in as many messages as they need; `says` stands above the first. */
+export async function replyWithFiles(
+  interaction: Answerable,
+  says: string,
+  all: readonly ShownPicture[],
+): Promise<void> {
+  for (let from = 0; from === 0 || from < all.length; from += mostFiles) {
+    const pictures = all.slice(from, from + mostFiles)
+    const listed = pictures.map(one => ({
+      type: ComponentType.File as const,
+      file: { url: `attachment://${one.name}` },
+    }))
+    const shown = message([...(from === 0 ? [text(says)] : []), ...listed], pictures)
+    const body = {
+      components: shown.components,
+      files: files(shown),
+      flags: shown.flags | MessageFlags.Ephemeral,
+    } as const
+    await (from === 0 ? interaction.reply(body) : interaction.followUp(body))
+  }
 }
 
 function withFile(says: string, { name, content }: TextFile) {

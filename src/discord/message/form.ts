@@ -61,13 +61,13 @@ export const channelField = (custom_id: string, asks: Asks, menu: Menu<APIChanne
 export const mentionableField = (custom_id: string, asks: Asks, menu: Menu<APIMentionableSelectComponent>) =>
   field(asks, { type: ComponentType.MentionableSelect, custom_id, ...menu })
 
-/** Files, of which none need be given. */
-export const uploadField = (custom_id: string, asks: Asks, most: number) => {
+/** Files; none need be given where `least` is 0. */
+export const uploadField = (custom_id: string, asks: Asks, most: number, least = 0) => {
   const upload: APIFileUploadComponent = {
     type: ComponentType.FileUpload,
     custom_id,
-    required: false,
-    min_values: 0,
+    required: least > 0,
+    min_values: least,
     max_values: most,
   }
   return field(asks, upload)

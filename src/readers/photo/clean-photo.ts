@@ -1,7 +1,7 @@
 // Makes one photo anew: decoded, turned upright, made small, and written again as a JPEG that holds nothing but its pixels.
 import sharp from 'sharp'
 import { kindOfFile } from './kind-of-file.ts'
-import type { CleanedPhoto, PhotoRefusal } from './photo-reader.ts'
+import type { CleanedPhoto, PhotoRefusal, PhotoSize } from './photo-reader.ts'
 
 export type PixelBounds = {
   /** Of the whole picture, in millions; it is decoded only within this. */
@@ -26,14 +26,15 @@ sharp.unblock({ operation: ['VipsForeignLoadJpeg', 'VipsForeignLoadPng', 'VipsFo
 sharp.cache(false)
 sharp.concurrency(1)
 
-const longestSide = 2048
 /** Ten photos then fit into one request of 25 MiB (Discord's reference, “Uploading Files”). */
-const mostCleanedBytes = 2 * 1024 ** 2
-/** The first is hardly told from the original; at the last even pure noise fits. */
+const usualSize: PhotoSize = { side: 2048, bytes: 2 * 1024 ** 2 }
+/** The first is hardly told from the original; at the last even pure noise fits the usual size. */
 const qualities = [85, 70, 50] as const
+/** Where it does not fit, the picture is made smaller by these. */
+const shares = [1, 0.7, 0.5, 0.35] as const
 
 /** Never rejects for the file's sake. */
-export async function cleanPhoto(bytes: Uint8Array, bounds: PixelBounds): Promise<Cleaning> {
+export async function cleanPhoto(bytes: Uint8Array, bounds: PixelBounds, size = usualSize): Promise<Cleaning> {
   if (bytes.length === 0) return { refusal: { code: 'broken' } }
   const kind = kindOfFile(bytes)
   if (kind === undefined) return { refusal: { code: 'not-a-picture' } }
@@ -46,14 +47,18 @@ export async function cleanPhoto(bytes: Uint8Array, bounds: PixelBounds): Promis
     const tooMany: Unclean = { code: 'too-many-pixels', megapixels, side: bounds.side }
     if (width * height > megapixels * 1e6 || Math.max(width, height) > bounds.side) return { refusal: tooMany }
     const photo = sharp(bytes, { limitInputPixels: megapixels * 1e6, failOn: 'error' })
-    const upright = photo
-      .autoOrient()
-      .resize({ width: longestSide, height: longestSide, fit: 'inside', withoutEnlargement: true })
-      .flatten({ background: 'white' })
-      .toColourspace('srgb')
-    for (const quality of qualities) {
-      const { data, info } = await upright.clone().jpeg({ quality }).toBuffer({ resolveWithObject: true })
-      if (data.length <= mostCleanedBytes) return { bytes: data, width: info.width, height: info.height }
+    for (const share of shares) {
+      const side = Math.round(size.side * share)
+      const upright = photo
+        .clone()
+        .autoOrient()
+        .resize({ width: side, height: side, fit: 'inside', withoutEnlargement: true })
+        .flatten({ background: 'white' })
+        .toColourspace('srgb')
+      for (const quality of qualities) {
+        const { data, info } = await upright.clone().jpeg({ quality }).toBuffer({ resolveWithObject: true })
+        if (data.length <= size.bytes) return { bytes: data, width: info.width, height: info.height }
+      }
     }
     return { refusal: tooMany }
   } catch {

@@ -1,11 +1,12 @@
 // A process that fetches photos and makes them anew, so that whatever a file does to a decoder, it does it here.
 import { writeFile } from 'node:fs/promises'
 import { cleanPhoto, type PixelBounds, type Unclean } from './clean-photo.ts'
-import type { CleanedPhoto, CleanedPhotos } from './photo-reader.ts'
+import type { CleanedPhoto, CleanedPhotos, PhotoSize } from './photo-reader.ts'
 
 export type PhotoWork = {
   readonly photos: readonly { readonly url: string; readonly bytes: number }[]
   readonly pixels: PixelBounds
+  readonly size?: PhotoSize | undefined
   readonly fetchFor_ms: number
 }
 
@@ -23,7 +24,7 @@ async function cleanAll(work: PhotoWork): Promise<PhotoNews> {
     tell({ is: 'at', photo })
     const fetched = await fetchPhoto(url, bytes, work.fetchFor_ms)
     if (typeof fetched === 'string') return { is: 'refused', photo, refusal: { code: fetched } }
-    const cleaned = await cleanPhoto(fetched, work.pixels)
+    const cleaned = await cleanPhoto(fetched, work.pixels, work.size)
     if ('refusal' in cleaned) return { is: 'refused', photo, refusal: cleaned.refusal }
     photos.push({ name: `photo-${photo + 1}.jpg`, ...cleaned })
   }

@@ -5,7 +5,14 @@ import { isAllowedOrigin } from '../allowed-origin.ts'
 import { letClicksGoFirst } from '../lower-priority.ts'
 import type { PixelBounds } from './clean-photo.ts'
 import type { PhotoNews, PhotoWork } from './cleaner.ts'
-import { type AskedPhoto, type CleanedPhotos, mostPhotos, type PhotoReader, type PhotoRefusal } from './photo-reader.ts'
+import {
+  type AskedPhoto,
+  type CleanedPhotos,
+  mostPhotos,
+  type PhotoReader,
+  type PhotoRefusal,
+  type PhotoSize,
+} from './photo-reader.ts'
 
 export type PhotoBounds = {
   /** Of one file. */
@@ -43,12 +50,12 @@ export function openPhotoReader(origins: readonly string[], changed: Partial<Pho
   const bounds = { ...usual, ...changed }
   const queue = new PQueue({ concurrency: bounds.atATime })
   return {
-    async clean(photos) {
+    async clean(photos, size) {
       const refusal = refusedUnseen(photos, origins, bounds)
       if (refusal) return { is: 'refused', refusal }
       if (photos.length === 0) return { is: 'cleaned', photos: [] }
       if (queue.size >= bounds.waiting) return { is: 'refused', refusal: { code: 'too-busy' } }
-      return queue.add(() => cleanInProcess(photos, bounds))
+      return queue.add(() => cleanInProcess(photos, bounds, size))
     },
   }
 }
@@ -67,9 +74,13 @@ function refusedUnseen(
   return undefined
 }
 
-async function cleanInProcess(photos: readonly AskedPhoto[], bounds: PhotoBounds): Promise<CleanedPhotos> {
+async function cleanInProcess(
+  photos: readonly AskedPhoto[],
+  bounds: PhotoBounds,
+  size: PhotoSize | undefined,
+): Promise<CleanedPhotos> {
   const { pixels, fetchFor_ms, cleanFor_ms, cleaner } = bounds
-  const work: PhotoWork = { photos: photos.map(({ url, bytes }) => ({ url, bytes })), pixels, fetchFor_ms }
+  const work: PhotoWork = { photos: photos.map(({ url, bytes }) => ({ url, bytes })), pixels, size, fetchFor_ms }
   const child = fork(cleaner, {
     serialization: 'advanced',
     execArgv: [],

@@ -3,7 +3,10 @@
 /** An attachment as Discord resolved it; `bytes` is the size that Discord says it has. */
 export type AskedPhoto = { readonly name: string; readonly url: string; readonly bytes: number }
 
-/** A JPEG made anew: nothing in it but the picture, upright, its longest side at most 2048 pixels, at most 2 MiB. */
+/** How large a photo may be that comes out: its longest side in pixels, and its bytes. */
+export type PhotoSize = { readonly side: number; readonly bytes: number }
+
+/** A JPEG made anew: nothing in it but the picture, upright, and within the size that was asked for. */
 export type CleanedPhoto = {
   /** photo-1.jpg and so on, in the order in which they were asked for. */
   readonly name: string
@@ -43,9 +46,10 @@ export type CleanedPhotos =
 export type PhotoReader = {
   /**
    * Fetches the photos and makes each anew, away from this process, within bounds of time, bytes and pixels. All of them or
-   * none: the first that cannot be taken says why. Never rejects for the photos' sake.
+   * none: the first that cannot be taken says why. Never rejects for the photos' sake. `size`: at most 2048 pixels and 2 MiB each
+   * where it is left out.
    */
-  clean(photos: readonly AskedPhoto[]): Promise<CleanedPhotos>
+  clean(photos: readonly AskedPhoto[], size?: PhotoSize): Promise<CleanedPhotos>
 }
 
 /** Discord's most in one message, and in one field of a form. */

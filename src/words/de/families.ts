@@ -95,15 +95,13 @@ export const families: Partial<Catalogue> = {
   'families.how.seller-maker-names': 'Von einem Händler, den der Hersteller nennt',
   'families.how.long-trusted': 'Lange ohne Probleme in Gebrauch',
   'families.reference.order': 'Welche Bestellung? Ein Wort, nie gezeigt',
-  'families.reference.looks': 'Was siehst du an ihr?',
-  'families.reference.looks.hint': 'Je eines; lass weg, was du nicht sicher siehst',
   'families.reference.mass': 'Gewicht in g, falls gewogen',
   'families.references.title': '### {name}: Referenzzellen\nZellen einer Person oder einer Bestellung zählen als eine.',
   'families.reference.line': '{number}. {how} ({state}): {looks}',
   'families.reference.offered': 'angeboten',
   'families.reference.accepted': 'angenommen',
   'families.reference.taken':
-    '{count, plural, one {# Merkmal} other {# Merkmale}} aufgenommen. Zwei weitere Zellen anderer Leute und Bestellungen machen starke Zeichen daraus.',
+    '{count, plural, one {# Merkmal} other {# Merkmale}} aufgenommen. {more, plural, =0 {So viele gute Zellen genügen für starke Zeichen.} one {Eine weitere Zelle, von jemand anderem und aus einer anderen Bestellung, macht starke Zeichen daraus.} other {# weitere Zellen, von anderen Leuten und aus anderen Bestellungen, machen starke Zeichen daraus.}}',
   'families.fakes.title':
     '### {name}: bekannte Fälschungen\nWie Fälschungen aussehen, die hier gesehen wurden. Wer wieder so eine prüft, erfährt das.',
   'families.fake.line': '{number}. **{title}**, seit {since}: {look}',

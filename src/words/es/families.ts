@@ -95,8 +95,6 @@ export const families: Partial<Catalogue> = {
   'families.how.seller-maker-names': 'De un vendedor que nombra el fabricante',
   'families.how.long-trusted': 'Usada mucho tiempo sin problemas',
   'families.reference.order': '¿Qué pedido? Una palabra, no se muestra',
-  'families.reference.looks': '¿Qué ves en ella?',
-  'families.reference.looks.hint': 'Uno de cada; omite lo que no veas seguro',
   'families.reference.mass': 'Peso en g, si la pesaste',
   'families.references.title':
     '### {name}: celdas de referencia\nLas celdas de una persona, o de un pedido, cuentan como una.',
@@ -104,7 +102,7 @@ export const families: Partial<Catalogue> = {
   'families.reference.offered': 'ofrecida',
   'families.reference.accepted': 'aceptada',
   'families.reference.taken':
-    '{count, plural, one {# rasgo incorporado} other {# rasgos incorporados}}. Dos celdas más de otras personas y pedidos los hacen señales fuertes.',
+    '{count, plural, one {# rasgo incorporado} other {# rasgos incorporados}}. {more, plural, =0 {Son bastantes celdas buenas para señales fuertes.} one {Una celda más, de otra persona y de otro pedido, los hace señales fuertes.} other {# celdas más, de otras personas y otros pedidos, los hacen señales fuertes.}}',
   'families.fakes.title':
     '### {name}: falsificaciones conocidas\nCómo son las falsificaciones que se vieron aquí. A quien compruebe otra igual se le avisa.',
   'families.fake.line': '{number}. **{title}**, desde {since}: {look}',

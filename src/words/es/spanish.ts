@@ -8,6 +8,9 @@ import { claims } from './claims.ts'
 import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
+import { familyCells } from './family-cells.ts'
+import { familyPhotos } from './family-photos.ts'
+import { familySheet } from './family-sheet.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { history } from './history.ts'
@@ -36,6 +39,9 @@ export const spanish: Partial<Catalogue> = {
   ...check,
   ...ask,
   ...families,
+  ...familyCells,
+  ...familyPhotos,
+  ...familySheet,
   ...handOver,
   ...waiting,
   ...safety,

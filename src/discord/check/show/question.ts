@@ -12,6 +12,7 @@ import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayPerson } from '../../../words/say-custody.ts'
 import { sayMissing } from '../../../words/say-missing.ts'
+import { nothingPictured, type Pictured } from '../../families/family-photos.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton, sentBack } from '../hand-over/show/holder-menu.ts'
@@ -33,6 +34,7 @@ export function showQuestion(
   screen: QuestionScreen,
   picture: ShownPicture | undefined,
   note?: string,
+  photos: Pictured = nothingPictured,
 ): ShownMessage {
   const { check, question, again } = screen
   const look = question.look ? [question.look] : []
@@ -54,12 +56,13 @@ export function showQuestion(
       small(sayWhere(say, program, screen)),
       ...ask,
       ...gallery(picture ? [picture] : []),
+      ...photos.parts,
       ...why,
       ...answers(say, screen),
       small(last.join('\n')),
       ...(screen.helping ? helperControls(say, screen) : controls(say, screen)),
     ],
-    picture ? [picture] : [],
+    [...(picture ? [picture] : []), ...photos.pictures],
   )
 }
 

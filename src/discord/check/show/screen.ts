@@ -5,7 +5,8 @@ import type { Program } from '../../../engine/compile.ts'
 import type { Family } from '../../../engine/pack/pack.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
-import { type BesideDesk, sayBeside } from '../../families/say-beside.ts'
+import { type PhotoDesk, photosBesideQuestion, photosOfFakes } from '../../families/family-photos.ts'
+import { type BesideDesk, fakesMatched, sayBeside } from '../../families/say-beside.ts'
 import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
 import { beginAnew } from '../facts/facts-codec.ts'
@@ -17,7 +18,7 @@ import { showVerdict } from './verdict.ts'
 
 /** What screens are shown with: pictures, and the families that can be chosen from. */
 type ShowsWith = Pick<Services, 'pictures'> & {
-  readonly families: BesideDesk & Pick<Services['families'], 'programsFor' | 'heads'>
+  readonly families: BesideDesk & PhotoDesk & Pick<Services['families'], 'programsFor' | 'heads'>
 }
 
 /** The message for a screen; `note` stands above it (a refusal, or that the button was an old one). */
@@ -35,7 +36,14 @@ export async function showScreen(
     case 'beginning':
       return showBeginning(say, program, check, await toChooseFrom(families, check.server), note)
     case 'question':
-      return showQuestion(say, program, screen, await pictures.forQuestion(screen.question, say), note)
+      return showQuestion(
+        say,
+        program,
+        screen,
+        await pictures.forQuestion(screen.question, say),
+        note,
+        await photosBesideQuestion(families, say, check, screen.question.id),
+      )
     case 'verdict':
       return showVerdict(
         say,
@@ -44,6 +52,7 @@ export async function showScreen(
         await pictures.forVerdict(program, screen.judgement, check.answers, say),
         reopened(say, screen, note),
         await sayBeside(families, say, program, check),
+        await photosOfFakes(families, say, check, await fakesMatched(families, program, check)),
       )
     case 'offered':
       return showOffered(say, check, screen.offer, note)

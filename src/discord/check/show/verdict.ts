@@ -6,6 +6,8 @@ import type { Program } from '../../../engine/compile.ts'
 import type { Finding } from '../../../engine/judge.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
 import type { Say } from '../../../words/say.ts'
+import { nothingPictured, type Pictured } from '../../families/family-photos.ts'
+import { offerButton } from '../../families/show/offer-button.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
@@ -25,6 +27,7 @@ export function showVerdict(
   note?: string,
   /** What is said beside the verdict, and changes nothing of it. */
   beside: readonly string[] = [],
+  fakes: Pictured = nothingPictured,
 ): ShownMessage {
   const { check, judgement } = screen
   const counts = check.leaves === 'outcome' || check.leaves === 'declined' ? say(`counts.${check.leaves}`) : ''
@@ -37,13 +40,14 @@ export function showVerdict(
       ...(danger ? [] : gallery(pictures)),
       text(body),
       ...(beside.length > 0 && !danger ? [text(beside.join('\n'))] : []),
+      ...(danger ? [] : fakes.parts),
       text(danger ? say('caution.line') : `**${say('caution.line')}**`),
       ...rows(mainButtons(say, screen)),
       ...rows(otherButtons(say, screen)),
       ...(danger ? gallery(pictures) : []),
       small([...(counts && !danger ? [counts] : []), say('caution.full')].join('\n')),
     ],
-    pictures,
+    danger ? pictures : [...pictures, ...fakes.pictures],
   )
 }
 
@@ -111,6 +115,7 @@ function otherButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
   const { check } = screen
   return [
     ...afterVerdict(say, screen),
+    ...offerButton(say, screen),
     button(check, { is: 'close' }, say('button.close')),
     ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
   ]

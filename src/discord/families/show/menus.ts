@@ -153,7 +153,8 @@ export function figuresForm(say: Say, custom_id: string, { figures }: Facts): Fo
   ])
 }
 
-export const referenceForm = (say: Say, base: Pack, custom_id: string, facts: Facts): Form =>
+/** How one knows that a cell is good, and from which order it is: asked before it is looked at. */
+export const referenceForm = (say: Say, custom_id: string): Form =>
   form(custom_id, say('families.reference.title'), [
     menuField(
       fields.how,
@@ -161,11 +162,6 @@ export const referenceForm = (say: Say, base: Pack, custom_id: string, facts: Fa
       { options: howKnown.map(one => ({ value: one, label: say(`families.how.${one}`) })) },
     ),
     lineField(fields.order, { label: say('families.reference.order') }, { most: 60, required: true }),
-    menuField(
-      fields.looks,
-      { label: say('families.reference.looks'), hint: say('families.reference.looks.hint') },
-      { options: looksOptions(say, base, facts, true), min_values: 1, max_values: 6 },
-    ),
     lineField(fields.mass, { label: say('families.reference.mass') }, { most: 20, required: false }),
   ])
 

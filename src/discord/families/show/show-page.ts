@@ -11,10 +11,15 @@ import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import type { FamilyAct } from '../family-id.ts'
+import { nothingPictured, type Pictured } from '../family-photos.ts'
 import type { WorkingOn } from '../working-on.ts'
 import { builtMenu, featureMenu, fitting, idFor, menu } from './menus.ts'
 
-export type PageExtras = { readonly note?: string | undefined; readonly pictures?: readonly ShownPicture[] }
+export type PageExtras = {
+  readonly note?: string | undefined
+  readonly pictures?: readonly ShownPicture[]
+  readonly photos?: Pictured
+}
 
 export const noted = (note: string | undefined) => (note ? [text(note)] : [])
 export const writtenDay = (say: Say, at: number): string =>
@@ -31,13 +36,11 @@ export function showPublicly(
   version: Version,
   references: number,
   moderator: boolean,
-  { note, pictures = [] }: PageExtras = {},
+  { note, pictures = [], photos = nothingPictured }: PageExtras = {},
 ): ShownMessage {
   const id = idFor(family.id, family.revision)
   const state = family.state === 'retired' ? `\n${say('families.state.retired')}` : ''
-  const photos = moderator
-    ? rows([pressButton(id({ is: 'page' }), say('families.button.change'), ButtonStyle.Primary)])
-    : []
+  const change = moderator ? [pressButton(id({ is: 'page' }), say('families.button.change'), ButtonStyle.Primary)] : []
   return message(
     [
       ...noted(note),
@@ -45,10 +48,11 @@ export function showPublicly(
       ...gallery(pictures),
       text(cutLines([...sayFacts(say, base, version.facts), say('families.references.count', { count: references })])),
       small(say('families.since', { since: writtenDay(say, version.at) })),
-      ...photos,
+      ...photos.parts,
+      ...rows([...change, pressButton(id({ is: 'sheet' }), say('families.button.sheet'))]),
       small(say('caution.line')),
     ],
-    pictures,
+    [...pictures, ...photos.pictures],
   )
 }
 
@@ -81,6 +85,7 @@ export function showWork(
         button({ is: 'figures' }, say('families.button.figures')),
         button({ is: 'references' }, `${say('families.button.references')} ${references.length || ''}`.trim()),
         button({ is: 'fakes' }, `${say('families.button.fakes')} ${facts.fakes.length || ''}`.trim()),
+        button({ is: 'photos', page: 1 }, say('families.button.photos')),
         ...(empty ? [] : [button({ is: 'try' }, say('families.button.try'), ButtonStyle.Primary)]),
         ...(empty ? [] : [button({ is: 'more' }, say('families.button.more'))]),
       ]),
@@ -98,6 +103,7 @@ export function showMore(say: Say, { family, facts }: WorkingOn): ShownMessage {
     ...rows([
       ...(inForce ? [pressButton(id({ is: 'history' }), say('families.button.history'))] : []),
       pressButton(id({ is: 'export' }), say('families.button.export')),
+      pressButton(id({ is: 'export-photos' }), say('families.button.export-photos')),
       ...(inForce && family.state !== 'retired'
         ? [pressButton(id({ is: 'retire' }), say('families.button.retire'))]
         : []),
@@ -184,6 +190,7 @@ export function showFeature(
             ]
           : []),
         pressButton(id({ is: 'not-known', feature: featureId }), say('families.button.not-known')),
+        pressButton(id({ is: 'new-photo-of', feature: featureId }), say('families.button.add-photo')),
       ]),
       small(say('caution.line')),
     ],
