@@ -10,6 +10,7 @@ import { waitingClick } from './check/waiting/waiting-click.ts'
 import { familyClick } from './families/family-click.ts'
 import { familyStartClick } from './families/start-family.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
+import { labelClick } from './logs/label-click.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
 import { setupClick } from './setup/setup-click.ts'
@@ -22,6 +23,7 @@ const handlers = [
   factsClick,
   askClick,
   logClick,
+  labelClick,
   trendsClick,
   privacyClick,
   buyingClick,

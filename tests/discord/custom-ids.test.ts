@@ -13,6 +13,7 @@ import { clickHandlers } from '../../src/discord/click-handlers.ts'
 import { familyIds, familyStartIds } from '../../src/discord/families/family-id.ts'
 import { type IdKind, idKind, oneOf, silent } from '../../src/discord/interaction/id-kind.ts'
 import { flag, revision } from '../../src/discord/interaction/id-parts.ts'
+import { logLabelIds } from '../../src/discord/logs/log-label-id.ts'
 import { logQuestionIds } from '../../src/discord/logs/read-log.ts'
 import { privacyIds } from '../../src/discord/privacy/privacy-id.ts'
 import { setupIds } from '../../src/discord/setup/setup-id.ts'
@@ -66,6 +67,7 @@ const kinds: readonly Kind[] = [
   ]),
   kind(familyStartIds, ['new', 'look']),
   kind(logQuestionIds, ['9f86d081884c7d659a2f']),
+  kind(logLabelIds, ['label', 'labelled', '9f86d081884c7d659a2f']),
 ]
 
 /** What other parts are like: revisions as they are written and as they are not, ids of ours and of Discord's, a week, nothing. */

@@ -87,7 +87,7 @@ test('the button is there when the finished check is opened again, and its lette
   const reopened = messageOf(await wren().run('check resume'))
   expect(text(await letterFrom(wren(), reopened, 'Write to the seller'))).toBe(text(first))
   const list = messageOf(await wren().run('check list'))
-  const shown = await pressed(wren(), list, 'Go on with 1')
+  const shown = await pressed(wren(), list, 'Show result 1')
   expect(buttons(shown).map(one => one.label)).toContain('Write to the seller')
   await closeAll(wren())
 })
