@@ -6,6 +6,7 @@ import { checkClick } from './check/check-click.ts'
 import { factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
+import { shareClick } from './check/share/share-click.ts'
 import { waitingClick } from './check/waiting/waiting-click.ts'
 import { familyClick } from './families/family-click.ts'
 import { familyStartClick } from './families/start-family.ts'
@@ -30,6 +31,7 @@ const handlers = [
   linksClick,
   setupClick,
   letterClick,
+  shareClick,
   familyClick,
   familyStartClick,
 ]

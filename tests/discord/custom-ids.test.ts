@@ -8,6 +8,7 @@ import { checkIds } from '../../src/discord/check/check-id.ts'
 import { factsIds } from '../../src/discord/check/facts/facts-codec.ts'
 import { handOverIds } from '../../src/discord/check/hand-over/hand-over-id.ts'
 import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
+import { shareIds } from '../../src/discord/check/share/share-id.ts'
 import { waitingIds } from '../../src/discord/check/waiting/waiting-id.ts'
 import { clickHandlers } from '../../src/discord/click-handlers.ts'
 import { familyIds, familyStartIds } from '../../src/discord/families/family-id.ts'
@@ -35,6 +36,7 @@ const kinds: readonly Kind[] = [
   kind(askIds, ['show', 'post', 'choose', '-']),
   kind(buyingIds, ['open', 'view', 'turn', 'post', 'region', 'later', ...buyingParts, ...regions]),
   kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),
+  kind(shareIds, ['see', 'post', 'remove', 'abcdefgh']),
   kind(linksIds, ['manage', 'choose', 'add', 'added', 'edit', 'edited', 'link', 'removed', 'again']),
   kind(privacyIds, ['see', 'show', 'delete', 'deleted']),
   kind(setupIds, ['see', 'overview', 'begin', 'reports', 'chosen', 'weeks', 'fewer', 'tag']),

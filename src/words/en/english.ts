@@ -24,6 +24,7 @@ import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
 import { safety } from './safety.ts'
 import { setup } from './setup.ts'
+import { share } from './share.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
@@ -59,4 +60,5 @@ export const english = {
   ...regions,
   ...links,
   ...letters,
+  ...share,
 } as const

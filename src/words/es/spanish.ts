@@ -23,6 +23,7 @@ import { refusals } from './refusals.ts'
 import { regions } from './regions.ts'
 import { safety } from './safety.ts'
 import { setup } from './setup.ts'
+import { share } from './share.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 import { waiting } from './waiting.ts'
@@ -54,4 +55,5 @@ export const spanish: Partial<Catalogue> = {
   ...links,
   ...setup,
   ...letters,
+  ...share,
 }

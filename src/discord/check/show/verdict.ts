@@ -6,9 +6,10 @@ import type { Program } from '../../../engine/compile.ts'
 import type { Finding } from '../../../engine/judge.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
 import type { Say } from '../../../words/say.ts'
-import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
+import { encodeShare } from '../share/share-id.ts'
 import { afterVerdict } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
 import { stepsFor } from './steps.ts'
@@ -111,6 +112,7 @@ function otherButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
   const { check } = screen
   return [
     ...afterVerdict(say, screen),
+    ...(check.server === null ? [] : [pressButton(encodeShare({ is: 'see', check: check.id }), say('share.see'))]),
     button(check, { is: 'close' }, say('button.close')),
     ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
   ]
