@@ -29,7 +29,8 @@ export function nextOf(program: Program, check: Check): Next {
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
   const offHands = mustKeepOff(program, check)
   const wanted = open.filter(
-    question => isInDepth(check, question) && hasTool(check, question) && !(offHands && question.care !== 'look'),
+    question =>
+      isInDepth(program, check, question) && hasTool(check, question) && !(offHands && question.care !== 'look'),
   )
   const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
   const left =
@@ -71,7 +72,27 @@ function firstInOrder(program: Program, check: Check, wanted: readonly Question[
   const cares = new Set(unsafe.map(question => question.care))
   const reach = levels.findIndex(level => cares.has(level))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)
-  return within.flatMap(level => wanted.find(question => question.care === level) ?? [])[0]
+  const asked = check.trail.filter(id => tellsOfFamily(program, id)).length
+  const telling = check.mode === 'quick' && asked < mostTelling
+  return within.flatMap(level => {
+    const here = wanted.filter(question => question.care === level)
+    return (telling ? here.find(question => tellsOfFamily(program, question.id)) : undefined) ?? here[0] ?? []
+  })[0]
+}
+
+/** So many of a known family's own telling looks go before everything else that a quick check asks after danger. */
+const mostTelling = 5
+
+/** Whether the family's own pack rules out by this look alone, or comes near to it: what a cell under another wrap is told by. */
+function tellsOfFamily({ family, rules, reads, questions }: Program, id: QuestionId): boolean {
+  if (!family || questions.get(id)?.topic === 'label') return false
+  const isLook = (one: QuestionId) => questions.get(one)?.topic !== 'label'
+  return rules.some(rule => {
+    if (rule.pack !== family.pack || !(rule.kind === 'must' || (rule.kind === 'sign' && rule.strength === 'strong')))
+      return false
+    const looks = (reads.get(rule.id) ?? []).filter(isLook)
+    return looks.length === 1 && looks[0] === id
+  })
 }
 
 /**
@@ -81,9 +102,13 @@ function firstInOrder(program: Program, check: Check, wanted: readonly Question[
 export const mostQuick = 10
 
 /** Whether a question belongs into a check as thorough as this one: a tool that is there is used even when the other questions are over. */
-function isInDepth({ mode, trail, tools }: Check, question: Question): boolean {
+function isInDepth(program: Program, { mode, trail, tools }: Check, question: Question): boolean {
   if (mode === 'full') return true
-  return question.quick && (trail.length < mostQuick || (tools !== undefined && toolsFor(question).length > 0))
+  const looks = question.care === 'look' || question.care === 'handle'
+  return (
+    (question.quick || (looks && tellsOfFamily(program, question.id))) &&
+    (trail.length < mostQuick || (tools !== undefined && toolsFor(question).length > 0))
+  )
 }
 
 /** How many of these can be asked at most. */

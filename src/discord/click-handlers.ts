@@ -6,12 +6,14 @@ import { checkClick } from './check/check-click.ts'
 import { anewClick, factsClick } from './check/facts/facts-click.ts'
 import { handClick } from './check/hand-over/hand-over-click.ts'
 import { letterClick } from './check/letter/letter-click.ts'
+import { shareClick } from './check/share/share-click.ts'
 import { waitingClick } from './check/waiting/waiting-click.ts'
 import { familyClick } from './families/family-click.ts'
 import { offerClick } from './families/offer-checked.ts'
 import { familyStartClick } from './families/start-family.ts'
 import { walkClick } from './families/walk-cell.ts'
 import type { ClickHandler } from './interaction/click-handler.ts'
+import { labelClick } from './logs/label-click.ts'
 import { logClick } from './logs/log-click.ts'
 import { privacyClick } from './privacy/privacy-click.ts'
 import { setupClick } from './setup/setup-click.ts'
@@ -25,12 +27,14 @@ const handlers = [
   anewClick,
   askClick,
   logClick,
+  labelClick,
   trendsClick,
   privacyClick,
   buyingClick,
   linksClick,
   setupClick,
   letterClick,
+  shareClick,
   familyClick,
   familyStartClick,
   walkClick,

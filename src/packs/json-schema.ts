@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
-import { packSchema, packWordsSchema, partSchema } from '../engine/pack/schema.ts'
+import { lettersSchema, packSchema, packWordsSchema, partSchema } from '../engine/pack/schema.ts'
 import { shippedRules } from './shipped-rules.ts'
 
 /** The schemas by the file they are kept in, below `rules/`. */
@@ -13,6 +13,10 @@ export function packJsonSchemas(): Record<string, unknown> {
     'words.schema.json': {
       title: 'A Cellwary rule pack in another language',
       ...z.toJSONSchema(packWordsSchema, { io: 'input' }),
+    },
+    'letters.schema.json': {
+      title: 'What letters to a seller say of a Cellwary rule pack',
+      ...z.toJSONSchema(lettersSchema, { io: 'input' }),
     },
   }
 }

@@ -1,6 +1,6 @@
 // Reads a folder of rule packs from disk: YAML in, checked packs and their cases out, every problem named with its file.
 //
-// A pack is a folder: pack.yaml, parts/*.yaml with more sources, questions, rules and families, and cases/*.yaml.
+// A pack is a folder: pack.yaml, parts/*.yaml with more sources, questions, rules and families, cases/*.yaml, words/ and letters/.
 import { createHash } from 'node:crypto'
 import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
@@ -8,6 +8,7 @@ import type { Pack } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
 import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
+import { loadLetters } from './load-letters.ts'
 import { loadWords } from './load-words.ts'
 import { readYaml, type YamlFile, yamlFiles } from './read-yaml.ts'
 
@@ -43,8 +44,10 @@ export async function loadPacks(folder: string, { base = [], cases = true }: Loa
     }
     const loaded = cases ? await loadCases(join(home, 'cases')) : { cases: [], problems: [] }
     const told = await loadWords(join(home, 'words'), result.pack)
-    problems.push(...loaded.problems, ...told.problems)
-    packs.push({ pack: { ...result.pack, words: told.words }, folder: home, cases: loaded.cases })
+    const letters = await loadLetters(join(home, 'letters'), result.pack)
+    problems.push(...loaded.problems, ...told.problems, ...letters.problems)
+    const pack = { ...result.pack, words: told.words, letters: letters.letters }
+    packs.push({ pack, folder: home, cases: loaded.cases })
   }
   return { packs, problems }
 }

@@ -68,4 +68,6 @@ function sayRange(say: Say, question: Question | undefined, { from, to }: Range)
 }
 
 /** The day until which a check is kept, as Discord shows it in the reader's own calendar. */
-export const sayExpiry = (check: Check): string => `<t:${Math.floor(check.expiresAt / 1000)}:D>`
+export const sayExpiry = (check: Check): string => sayDate(check.expiresAt)
+/** A day, from ms since 1970, as Discord shows it in the reader's own calendar. */
+export const sayDate = (at: number): string => `<t:${Math.floor(at / 1000)}:D>`

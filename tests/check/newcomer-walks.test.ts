@@ -145,6 +145,17 @@ test('a relabelled cell of a known family is ruled out within eight questions, q
   expect(decided.questions, questions.join()).toBeLessThanOrEqual(8)
 })
 
+const families = packs.flatMap(pack => pack.families)
+const pairs = families.flatMap(sold => families.filter(one => one.id !== sold.id).map(is => [sold.id, is.id] as const))
+test.each(pairs)('sold as %s, and a good %s below the wrap: decided within eight questions, quick', (sold, is) => {
+  const [soldAs, below] = [programFor(sold), programFor(is)]
+  const looks = (_: Program, id: string) => harmless(below.questions.has(id) ? below : soldAs, id)
+  const { verdict, questions, decided } = walk(soldAs, 'quick', [], {}, looks)
+  expect(isFailing(verdict as never), questions.join()).toBe(true)
+  expect(decided.questions, questions.join()).toBeLessThanOrEqual(8)
+  expect(questions.length).toBeLessThanOrEqual(mostQuick + 2)
+})
+
 test('nothing that was answered is asked again, but for a second look', () => {
   for (const depth of depths) {
     const { questions } = walk(programFor(), depth, ['scale', 'meter', 'calliper', 'ruler'], {}, harmless)

@@ -8,12 +8,14 @@ import { checkIds } from '../../src/discord/check/check-id.ts'
 import { anewIds, factsIds } from '../../src/discord/check/facts/facts-codec.ts'
 import { handOverIds } from '../../src/discord/check/hand-over/hand-over-id.ts'
 import { letterIds } from '../../src/discord/check/letter/letter-id.ts'
+import { shareIds } from '../../src/discord/check/share/share-id.ts'
 import { waitingIds } from '../../src/discord/check/waiting/waiting-id.ts'
 import { clickHandlers } from '../../src/discord/click-handlers.ts'
 import { familyIds, familyStartIds } from '../../src/discord/families/family-id.ts'
 import { offerIds, walkIds } from '../../src/discord/families/walk-id.ts'
 import { type IdKind, idKind, oneOf, silent } from '../../src/discord/interaction/id-kind.ts'
 import { flag, revision } from '../../src/discord/interaction/id-parts.ts'
+import { logLabelIds } from '../../src/discord/logs/log-label-id.ts'
 import { logQuestionIds } from '../../src/discord/logs/read-log.ts'
 import { privacyIds } from '../../src/discord/privacy/privacy-id.ts'
 import { setupIds } from '../../src/discord/setup/setup-id.ts'
@@ -36,6 +38,7 @@ const kinds: readonly Kind[] = [
   kind(buyingIds, ['open', 'view', 'turn', 'post', 'region', 'later', ...buyingParts, ...regions]),
   kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),
   kind(linksIds, ['manage', 'choose', 'add', 'added', 'edit', 'edited', 'link', 'removed', 'again', 'history', 'undo']),
+  kind(shareIds, ['see', 'post', 'remove', 'abcdefgh']),
   kind(privacyIds, ['see', 'show', 'delete', 'deleted']),
   kind(setupIds, [
     'see',
@@ -85,6 +88,7 @@ const kinds: readonly Kind[] = [
   kind(walkIds, ['9f86d081884c7d659a2f', 'say', 'three', 'choose', 'unsure', 'back', 'send']),
   kind(offerIds, ['ask', 'sent']),
   kind(logQuestionIds, ['9f86d081884c7d659a2f']),
+  kind(logLabelIds, ['label', 'labelled', '9f86d081884c7d659a2f']),
 ]
 
 /** What other parts are like: revisions as they are written and as they are not, ids of ours and of Discord's, a week, nothing. */

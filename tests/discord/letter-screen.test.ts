@@ -2,11 +2,11 @@
 import { ComponentType } from 'discord.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { longestLetter } from '../../src/discord/check/letter/draft-letter.ts'
 import { decodeLetter, encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
 import { letterForm, letterIn, showLetter } from '../../src/discord/check/letter/letter-screen.ts'
 import { textBudget } from '../../src/discord/message/parts.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
+import { longestLetter } from '../../src/words/letter/draft-letter.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 import { finished, heron, letterOf, odd, pick, wordsOf } from './finished-screens.ts'
 
@@ -63,7 +63,7 @@ describe('wording that accuses', () => {
     }
     const kept = odd(rules, 'Ask')
     const both = letterOf('en', kept, finished(kept, { q0: pick('bad'), q1: pick('bad') }))
-    expect(both).toMatch(/- Ask 0\? Bad\n- Ask 1\? Bad/)
+    expect(both).toMatch(/- Ask 0\? Bad\.\n- Ask 1\? Bad\./)
   })
 
   test('of a person stays theirs, and they are told what carries further', () => {

@@ -23,7 +23,7 @@ test.each([
   const message =
     count === 0
       ? sayIn('en')('check.choice', { what: 'x', date: 'y', count })
-      : sayIn('en')('list.entry', { what: 'x', date: 'y', count })
+      : sayIn('en')('list.entry', { what: 'x', since: 'z', date: 'y', count })
   expect(message).toContain(count === 0 ? 'nothing answered' : words)
 })
 

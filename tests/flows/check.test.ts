@@ -138,6 +138,31 @@ describe('pausing and coming back', () => {
     await closeAll(wren())
   })
 
+  test('the list tells open from finished, since when, with which verdict, and what goes', async () => {
+    const message = await unsureUntil(wren(), await startCheck(wren()), /smoking, hissing/)
+    await pressed(wren(), message, 'At least one of these')
+    await startCheck(wren())
+    let list = messageOf(await wren().run('check list'))
+    expect(text(list)).toMatch(/Your open checks\n1\. [^\n]*: since <t:\d+:D>, nothing answered, kept until <t:\d+:D>/)
+    expect(text(list)).toMatch(
+      /Your finished checks\n2\. [^\n]*: \*\*Danger: stop now\*\* \(<t:\d+:D>\), kept until <t:\d+:D>/,
+    )
+    expect(text(list)).toMatch(/A check you close is emptied at once/)
+    expect(text(list)).toMatch(caution)
+    // Counted or not, its person sees what it came to.
+    const [settled] = await room.services.checks.finished(Number.MAX_SAFE_INTEGER, 10)
+    if (!settled) throw new Error('nothing finished')
+    expect(await room.services.checks.settle(settled, null)).toBe(true)
+    list = messageOf(await wren().run('check list'))
+    expect(text(list)).toMatch(/2\. [^\n]*Danger: stop now/)
+    const result = await pressed(wren(), list, 'Show result 2')
+    await pressed(wren(), result, 'Close this check')
+    list = messageOf(await wren().run('check list'))
+    expect(text(list)).not.toMatch(/Danger: stop now/)
+    await closeAll(wren())
+    expect(text(messageOf(await wren().run('check list')))).toMatch(/no check, open or finished/)
+  })
+
   test('resume names one of several, and offers them as one types', async () => {
     await startCheck(wren(), { cells: 3 })
     await startCheck(wren())

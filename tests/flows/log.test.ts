@@ -1,9 +1,21 @@
 // A discharge log through the real client: attached, read in its thread, and answered with figures, a question or a refusal.
 import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { logLabelIds } from '../../src/discord/logs/log-label-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
-import { answer, caution, closeAll, finalOf, pressed, startCheck, unsureUntil } from './hands.ts'
+import {
+  answer,
+  caution,
+  closeAll,
+  finalOf,
+  messageOf,
+  postButton,
+  press,
+  pressed,
+  startCheck,
+  unsureUntil,
+} from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 
 let room: TestRoom
@@ -44,7 +56,37 @@ describe('figures', () => {
     expect(text(message)).toMatch(/Without the capacity on the label nothing can be said/)
     expect(text(message)).toMatch(/where the load ended; no cut-off was given/)
     expect(message.attachments[0]?.description).not.toMatch(/dashed line/)
-    expect(buttons(message)).toEqual([])
+    expect(buttons(message).map(one => one.label)).toEqual(['Give the label'])
+  })
+
+  test('a label can be given afterwards, by whoever sent it: the same figures, and what they tell of the claim', async () => {
+    const message = await send(plain(), { room: '21 °C', instrument: 'lab-load' })
+    const [figures = 'none'] = /Capacity: 2,\d+ ± \d+ mAh/.exec(text(message)) ?? []
+    const open = async () => {
+      const reply = await press(wren(), message, 'Give the label')
+      if (reply.kind !== 'modal') throw new Error('no form')
+      return reply.modal
+    }
+    const form = await open()
+    expect((await open()).customId).not.toBe(form.customId)
+    const wrong = await wren().submit(form, { label: 'lots' })
+    expect(text(messageOf(wrong))).toMatch(/Type/)
+    const told = await wren().submit(await open(), { label: '9900 mAh' })
+    const after = await finalOf(told)
+    expect(text(after)).toContain(figures)
+    expect(text(after)).toMatch(/Less than half of the 9,900 mAh on the label/)
+    expect(text(after)).toMatch(caution)
+    expect(buttons(after).map(one => one.label)).toEqual(['Check the cell with this result'])
+  })
+
+  test('a label cannot be given to somebody else’s log, nor once it is forgotten', async () => {
+    const message = await send(plain())
+    const id = buttons(message)[0]?.customId ?? ''
+    const posted = await postButton(room.standIn, id)
+    expect(text(messageOf(await room.standIn.as('Odalys').click(posted, id)))).toMatch(/holds|in hand/)
+    const gone = logLabelIds.write({ is: 'label', draft: '9f86d081884c7d659a2f' })
+    const stale = await postButton(room.standIn, gone)
+    expect(text(messageOf(await wren().click(stale, gone)))).toMatch(/again/)
   })
 
   test('two discharges in one file are both told of', async () => {

@@ -59,8 +59,8 @@ describe('the pseudo-language', () => {
     const [english, pseudo] = [sayIn('en')('caution.full'), say('caution.full')]
     expect(pseudo.length / english.length).toBeGreaterThan(1.25)
     expect(pseudo.length / english.length).toBeLessThan(1.45)
-    expect(say('list.entry', { what: 'Brindlewick Rook', count: 1, date: '<t:1:D>' })).toMatch(
-      /^⟦Brindlewick Rook: 1 \P{ASCII}+, .*<t:1:D>⟧$/u,
+    expect(say('list.entry', { what: 'Brindlewick Rook', count: 1, since: '<t:0:D>', date: '<t:1:D>' })).toMatch(
+      /^⟦Brindlewick Rook: .*<t:0:D>, 1 \P{ASCII}+, .*<t:1:D>⟧$/u,
     )
   })
 

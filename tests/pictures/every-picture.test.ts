@@ -2,11 +2,14 @@
 import { Resvg } from '@resvg/resvg-js'
 import { XMLValidator } from 'fast-xml-parser'
 import { describe, expect, it } from 'vitest'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { renderOptions, toPng } from '../../src/pictures/png.ts'
 import { contrast, hex, type Rgb } from './colour.ts'
 import { gallery } from './gallery.ts'
 import { labelsOf } from './labels.ts'
 import { decodePng } from './pixels.ts'
+import { shipped } from './shipped.ts'
 import { type Node, parseSvg, walk } from './svg-tree.ts'
 
 const all = gallery()
@@ -115,4 +118,13 @@ describe('every picture', () => {
     expect(image.at(0, 0)[3]).toBeLessThan(255)
     expect(image.at(30, 6)[3]).toBe(255)
   })
+})
+
+const asked = new Set(
+  (await loadPacks(shippedRules, { cases: false })).packs.flatMap(({ pack }) => pack.questions.map(one => one.id)),
+)
+it.each(['en', 'de', 'es'])('a picture of a question is at most a third of a small phone’s height: %s', locale => {
+  const drawn = shipped(locale).filter(({ name }) => asked.has(name))
+  expect(drawn.length).toBeGreaterThan(40)
+  for (const { name, drawing } of drawn) expect(drawing.height, name).toBeLessThanOrEqual(640 / 3)
 })

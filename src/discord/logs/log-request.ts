@@ -61,3 +61,21 @@ export function readTest(say: Say, said: SaidOfTest, locale: string): TestReadin
   }
   return { ok: true, test: { options, claim } }
 }
+
+/** What can be said of a test that was read without it: null where nothing was typed. */
+export type SaidLater = Readonly<Record<TypedPart, string | null>>
+
+/** The request with what was typed afterwards; what had been said before stays, unless it is said anew. */
+export function withClaim(
+  say: Say,
+  request: LogRequest,
+  said: SaidLater,
+  locale: string,
+): { readonly ok: true; readonly request: LogRequest } | Extract<TestReading, { ok: false }> {
+  const read = readTest(say, { ...said, instrument: null, wires: null, chemistry: null }, locale)
+  if (!read.ok) return read
+  // How it was measured is not asked again.
+  const { instrument: _instrument, wiring: _wiring, ...figures } = read.test.options
+  const options: LogOptions = { ...request.options, ...figures }
+  return { ok: true, request: { ...request, options, claim: { ...request.claim, ...read.test.claim } } }
+}

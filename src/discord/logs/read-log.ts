@@ -19,6 +19,9 @@ export type AskedLog = {
   readonly question: LogQuestion
 }
 
+/** A log that was read without a label, which can be given while Discord's link to the file lives. */
+export type UnlabelledLog = { readonly is: 'unlabelled'; readonly person: string; readonly request: LogRequest }
+
 const keptFor = 6 * 3600_000
 /** The menu with the answers to a question about a file. */
 export const logQuestionIds = idKind('cl1', { draft: ownId })
@@ -40,9 +43,19 @@ export async function answerLog(
       logQuestionIds.write({ draft: await services.drafts.keep(asked, keptFor) }),
     )
   }
-  if (outcome.ok) return showLog(say, outcome, request, await latestOpen(services, say, person), services.pictures)
+  if (outcome.ok) {
+    const open = await latestOpen(services, say, person)
+    return showLog(say, outcome, request, open, services.pictures, await keepUnlabelled(services, person, request))
+  }
   const refusal = 'file' in outcome ? outcome.file : outcome.refusal
   return message([text(sayLogRefusal(say, refusal)), small(say('caution.line'))])
+}
+
+/** Under which it is kept, so that a label can be given afterwards; undefined where it has one. */
+async function keepUnlabelled(services: Services, person: string, request: LogRequest): Promise<string | undefined> {
+  if (request.claim.label_mAh !== undefined) return undefined
+  const kept: UnlabelledLog = { is: 'unlabelled', person, request }
+  return services.drafts.keep(kept, keptFor)
 }
 
 /** The request with what a choice has added to what is known about its file. */

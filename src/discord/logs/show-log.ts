@@ -17,6 +17,7 @@ import { fitLists } from '../message/fit-text.ts'
 import { gallery, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../message/parts.ts'
 import type { Pictures } from '../pictures/pictures.ts'
 import { drawRun } from './draw-curve.ts'
+import { logLabelIds } from './log-label-id.ts'
 import type { LogRequest } from './log-request.ts'
 
 export type ReadLog = Extract<LogReading, { ok: true }>
@@ -27,6 +28,8 @@ export async function showLog(
   { claim }: LogRequest,
   open: OpenCheck | undefined,
   pictures: Pictures,
+  /** Under which it is kept, where a label can still be given. */
+  unlabelled?: string,
 ): Promise<ShownMessage> {
   const run = read.runs[read.largest] as RunReading
   const findings = weighDischarge(evidenceOf(run), claim)
@@ -51,6 +54,7 @@ export async function showLog(
       text(head),
       ...gallery(picture ? [picture] : []),
       ...fitLists(lists, head.length + foot.content.length, textBudget).map(one => text(one)),
+      ...rows(unlabelled === undefined ? [] : [labelButton(say, unlabelled)], 1),
       ...rows(buttonsOf(say, facts, findings, open), 1),
       foot,
     ],
@@ -79,6 +83,9 @@ function sayFound(say: Say, found: FoundOut): string {
     current: found.units.current,
   })
 }
+
+const labelButton = (say: Say, draft: string): APIButtonComponent =>
+  pressButton(logLabelIds.write({ is: 'label', draft }), say('log.give-label'), ButtonStyle.Primary)
 
 /** Only a result that can be put into a check has a button. */
 function buttonsOf(

@@ -104,6 +104,16 @@ export type PackWords = {
   readonly sources: Readonly<Record<string, string>>
 }
 
+/** A whole statement, or false for what no letter tells. */
+export type LetterOption = string | false
+/** `is` names the thing, and the answer follows; `options` are said in place of that. */
+export type LetterQuestion = { readonly is?: string; readonly options: Readonly<Record<OptionId, LetterOption>> }
+export type Letters = {
+  readonly questions: Readonly<Record<QuestionId, LetterQuestion | false>>
+  /** Why it cannot be so, as a sentence of fact. */
+  readonly rules: Readonly<Record<RuleId, string>>
+}
+
 export type Pack = {
   readonly id: PackId
   readonly version: string
@@ -125,4 +135,6 @@ export type Pack = {
   readonly language: string
   /** Its texts in other languages. */
   readonly words: Readonly<Record<string, PackWords>>
+  /** What letters to a seller say of its questions and rules, by language; where it says nothing, the question itself stands. */
+  readonly letters?: Readonly<Record<string, Letters>>
 }

@@ -230,6 +230,24 @@ export const packWordsSchema = z.strictObject({
     .describe('What each published source is called: who wrote it, and when.'),
 })
 
+const letterOption = z.union([words(160), z.literal(false)])
+const letterQuestion = z.union([
+  words(80).describe('The thing by its name, such as "Measured weight"; the answer stands after it.'),
+  z.literal(false).describe('Tells of whoever has the cell: it stands in no letter.'),
+  z.strictObject({
+    is: words(80).optional(),
+    options: z.record(id, letterOption).describe('What is said in place of "thing: answer", or false for nothing.'),
+  }),
+])
+/** What a letter to a seller says of a pack's questions and rules, in one language (`letters/de.yaml`). */
+export const lettersSchema = z.strictObject({
+  questions: z.record(id, letterQuestion).default({}),
+  rules: z
+    .record(id, words(200))
+    .default({})
+    .describe('Why it cannot be so: one sentence of fact that accuses nobody.'),
+})
+
 const caseAnswer = z.union([
   id,
   z.strictObject({ reading: z.number(), unit: z.string().optional(), u: z.number().nonnegative().default(0) }),
@@ -244,5 +262,6 @@ const caseSchema = z.strictObject({
 export const casesSchema = z.array(caseSchema).min(1)
 
 export type RawPack = z.infer<typeof packSchema>
+export type RawLetters = z.infer<typeof lettersSchema>
 export type RawPackWords = z.infer<typeof packWordsSchema>
 export type RawCase = z.infer<typeof caseSchema>

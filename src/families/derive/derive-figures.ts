@@ -6,6 +6,7 @@
 import type { Pack, Question } from '../../engine/pack/pack.ts'
 import type { FactProblem } from '../facts/fact-problems.ts'
 import type { Facts, Figures } from '../facts/facts-schema.ts'
+import { figureLetter } from './figure-letters.ts'
 import { type CaseAnswers, type RuleDraft, soldExcepted, soldUnless, type Weight } from './rule-draft.ts'
 import { exceptionSentence, type FigureSentence, figureSentence } from './sentences.ts'
 
@@ -57,7 +58,7 @@ const round = (value: number): number => Math.round(value * 1000) / 1000
 const weak: Weight = { kind: 'sign', strength: 'weak' }
 const moderate: Weight = { kind: 'sign', strength: 'moderate' }
 const strong: Weight = { kind: 'sign', strength: 'strong' }
-const says = (figure: FigureSentence) => figureSentence(figure)
+const told = (figure: FigureSentence) => ({ says: figureSentence(figure), letter: figureLetter(figure) })
 
 /** The printed figure is read off the label, so its limit needs no room for a scale. */
 function addCapacity({ capacity }: Figures, within: Within, add: Add, problems: FactProblem[]): void {
@@ -68,7 +69,7 @@ function addCapacity({ capacity }: Figures, within: Within, add: Add, problems: 
     add('capacity-above', {
       weight: { kind: 'must', means: 'another-cell' },
       when: { 'claimed-capacity': { above: limit } },
-      says: says({ is: 'capacity-above', typical }),
+      ...told({ is: 'capacity-above', typical }),
       fires: [{ 'claimed-capacity': typed(Math.min(limit + 1, 50_000)) }],
       quiet: { 'claimed-capacity': typed(Math.min(typical, limit)) },
       unknown: { 'claimed-capacity': 'cant-tell' },
@@ -78,7 +79,7 @@ function addCapacity({ capacity }: Figures, within: Within, add: Add, problems: 
     add('capacity-below', {
       weight: moderate,
       when: { 'claimed-capacity': { below: least } },
-      says: says({ is: 'capacity-below', least }),
+      ...told({ is: 'capacity-below', least }),
       fires: [{ 'claimed-capacity': typed(Math.max(least - 1, 50)) }],
       quiet: { 'claimed-capacity': typed(typical) },
       unknown: { 'claimed-capacity': 'cant-tell' },
@@ -97,7 +98,7 @@ function addCurrents({ currents = [] }: Figures, within: Within, add: Add): void
     add(name, {
       weight,
       when: { 'claimed-current': { above: amps }, ...continuous },
-      says: says({ is: 'current-above', amps, cutOff }),
+      ...told({ is: 'current-above', amps, cutOff }),
       fires: [{ 'claimed-current': typed(amps + 0.5), ...continuous }],
       quiet: { 'claimed-current': typed(amps), ...continuous },
       unknown: { 'claimed-current': 'cant-tell', ...continuous },
@@ -134,7 +135,7 @@ function addMass(
     add(name, {
       weight,
       when: { any: [{ mass: { below: low } }, { mass: { above: high } }], ...side },
-      says: says({ is: 'mass', middle, far: name === 'mass-far-off' }),
+      ...told({ is: 'mass', middle, far: name === 'mass-far-off' }),
       fires: [
         { mass: typed(low - 0.2), ...sold },
         { mass: typed(high + 0.2), ...sold },
@@ -172,7 +173,7 @@ function addSize({ size }: Figures, within: Within, add: Add): void {
     add(`${part}-off`, {
       weight: weak,
       when: { any: [{ [part]: { below: low } }, { [part]: { above: high } }] },
-      says: says({ is: 'size', ...size }),
+      ...told({ is: 'size', ...size }),
       fires: [{ [part]: typed(low - 0.2) }, { [part]: typed(high + 0.2) }],
       quiet: { [part]: typed(size[part]) },
       unknown: { [part]: 'cant-tell' },
@@ -195,7 +196,7 @@ function addResistance({ resistance }: Figures, within: Within, add: Add): void 
       'sold-as': ['new-bare', 'new-rewrap'],
       all: [{ 'room-temperature': { above: 18 } }, { 'room-temperature': { below: 27 } }],
     },
-    says: says({ is: 'resistance', usual: resistance.usual }),
+    ...told({ is: 'resistance', usual: resistance.usual }),
     fires: [{ 'ac-resistance': typed(limit + 1), ...sides }],
     quiet: { 'ac-resistance': typed(resistance.usual), ...sides },
     unknown: { 'ac-resistance': 'cant-tell', ...sides },

@@ -1,7 +1,7 @@
 // From facts to a pack with its own cases: every rule, what is enough, and the proof that each does what it should.
 //
 // A derived pack is never stored: it is made from its facts whenever it is needed, so that what the base pack learns reaches it.
-import type { Pack, PackWords } from '../../engine/pack/pack.ts'
+import type { Letters, Pack, PackWords } from '../../engine/pack/pack.ts'
 import { readPack } from '../../engine/pack/read-pack.ts'
 import type { RawCase, RawPack } from '../../engine/pack/schema.ts'
 import type { Dropped, FactProblem } from '../facts/fact-problems.ts'
@@ -12,7 +12,7 @@ import { deriveFakes } from './derive-fakes.ts'
 import { deriveFigures } from './derive-figures.ts'
 import { deriveTraits } from './derive-traits.ts'
 import type { RawRule, RuleDraft } from './rule-draft.ts'
-import { aboutSentence } from './sentences.ts'
+import { aboutSentence, languages } from './sentences.ts'
 
 export type Derived = {
   readonly pack: Pack
@@ -53,7 +53,7 @@ export function derive(facts: Facts, base: Pack, options: DeriveOptions = {}): D
       problems: read.problems.map(problem => ({ code: 'shape', at: problem.at, says: problem.code })),
       dropped,
     }
-  const pack = { ...read.pack, words: wordsOf(known, base, rules) }
+  const pack = { ...read.pack, words: wordsOf(known, base, rules), letters: lettersOf(rules) }
   const conditions = new Map(pack.rules.map(rule => [rule.id, rule.when]))
   const cases = deriveCases(known.identity.id, rules, base, conditions, givenOf(known))
   return { ok: true, pack, cases, dropped }
@@ -126,4 +126,12 @@ function wordsOf(facts: Facts, base: Pack, rules: readonly RuleDraft[]): Record<
     sources: {},
   })
   return { de: inLanguage('de'), es: inLanguage('es') }
+}
+
+function lettersOf(rules: readonly RuleDraft[]): Record<string, Letters> {
+  const told = (language: (typeof languages)[number]): Letters => ({
+    questions: {},
+    rules: Object.fromEntries(rules.flatMap(({ id, letter }) => (letter ? [[id, letter[language]]] : []))),
+  })
+  return Object.fromEntries(languages.map(language => [language, told(language)]))
 }

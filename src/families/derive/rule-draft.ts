@@ -16,6 +16,8 @@ export type RuleDraft = {
   readonly weight: Weight
   readonly when: RawCondition
   readonly says: Sentences
+  /** What a letter to a seller says of it: a fact about the model that accuses nobody. */
+  readonly letter?: Sentences
   readonly source: string
   /** Sets of answers in each of which it fires, the first of them the plainest. */
   readonly fires: readonly CaseAnswers[]

@@ -129,7 +129,8 @@ export type FigureSentence =
   | { readonly is: 'size'; readonly diameter: number; readonly length: number }
   | { readonly is: 'resistance'; readonly usual: number }
 
-const number = (language: Language, value: number): string =>
+/** A figure as the language writes it. */
+export const number = (language: Language, value: number): string =>
   new Intl.NumberFormat(language, { maximumFractionDigits: 1, useGrouping: 'min2' }).format(value)
 
 export function figureSentence(figure: FigureSentence): Sentences {

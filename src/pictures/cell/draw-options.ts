@@ -55,6 +55,10 @@ export function drawOptions(options: readonly PictureOption[]): Drawing {
       (params === undefined ? unknown(box) : lookClose(params, box).svg) +
       badge(corner.x, corner.y, 13, optionLetter(i), inks.line),
   }))
-  const laid = tiles(list, picture, tileGap, columns)
+  const lay = (height: number) => tiles(list, height, tileGap, columns)
+  const first = lay(picture)
+  // Words of three lines and more take their room from the picture above them.
+  const over = Math.ceil(first.height + tileGap) - questionHeight
+  const laid = over > 0 ? lay(Math.max(leastPicture, picture - over)) : first
   return panel(Math.ceil(laid.height + tileGap), laid.svg, describeOptions(cells, labels, optionLetter))
 }

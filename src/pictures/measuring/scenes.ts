@@ -26,21 +26,21 @@ const darkGrey = '#6b7681'
 
 /** Across the middle of the wrap, jaws square to the cell, away from the groove and from the seam. */
 export const calliperDiameter = (): string =>
-  upright(130, 26, 64, 190) +
-  calliper(98, 168, 64, 62, 230) +
-  unit('mm', 199, 185, 13) +
-  tag('path', { d: 'M98 128h64m0 -9v18M98 119v18', stroke: inks.point, 'stroke-width': 2.6, fill: 'none' }) +
+  upright(130, 18, 64, 182) +
+  calliper(98, 152, 64, 62, 230) +
+  unit('mm', 199, 169, 13) +
+  tag('path', { d: 'M98 112h64m0 -9v18M98 103v18', stroke: inks.point, 'stroke-width': 2.6, fill: 'none' }) +
   rightWay(318, 42, 15)
 
 /** Standing on a table beside a ruler, a piece of card level on top: nothing of metal reaches from end to end. */
 export function rulerLength(): string {
-  const [top, low] = [46, 204]
+  const [top, low] = [32, 188]
   const ticks = Array.from({ length: 27 }, (_, i) => `M206 ${round(low - i * 6)}h${i % 5 === 0 ? 20 : 11}`)
   return (
     tag('path', { d: `M40 ${low}H320V${low + 14}H40Z`, fill: '#cdc8b9', ...bold }) +
-    tag('rect', { x: 206, y: 34, width: 46, height: low - 34, rx: 2, fill: '#f0e2a8', ...bold }) +
+    tag('rect', { x: 206, y: 20, width: 46, height: low - 20, rx: 2, fill: '#f0e2a8', ...bold }) +
     tag('path', { d: ticks.join(''), stroke: inks.line, 'stroke-width': 1.6 }) +
-    unit('mm', 236, 62, 13) +
+    unit('mm', 236, 48, 13) +
     upright(160, top + 5, 60, low - top - 5) +
     tag('path', { d: `M112 ${top - 7}H224V${top}H112Z`, fill: '#fffaf0', ...bold }) +
     tag('path', {
@@ -56,44 +56,44 @@ export function rulerLength(): string {
 /** Out of the charger, then an hour or more of rest, then the meter. */
 export function restBeforeVoltage(): string {
   const charger =
-    tag('path', { d: 'M14 158H80V214H14Z', fill: darkGrey, ...bold }) +
-    tag('path', { d: 'M30 158V142h-6v-8h12v24M64 158V142h6v-8h-12v24', fill: metals.mid, ...bold })
-  const lift = tag('path', { d: 'M82 118V66m-10 12l10 -12l10 12', fill: 'none', stroke: inks.point, 'stroke-width': 4 })
+    tag('path', { d: 'M14 134H80V190H14Z', fill: darkGrey, ...bold }) +
+    tag('path', { d: 'M30 134V118h-6v-8h12v24M64 134V118h6v-8h-12v24', fill: metals.mid, ...bold })
+  const lift = tag('path', { d: 'M82 100V48m-10 12l10 -12l10 12', fill: 'none', stroke: inks.point, 'stroke-width': 4 })
   return (
     charger +
-    upright(47, 40, 26, 92) +
+    upright(47, 22, 26, 92) +
     lift +
-    step(98, 128, 24) +
-    clock(158, 66, 34, 1) +
-    unit('≥ 1 h', 158, 26, 17) +
-    upright(158, 122, 26, 92) +
-    step(190, 128, 24) +
-    upright(250, 96, 30, 104) +
-    meter(284, 84, 64, 112, unit('V', 316, 117, 20)) +
-    wire('M300 84C300 56 264 50 252 70', plusRed) +
-    wire('M312 196C312 232 256 236 250 216', '#2c3640') +
-    tag('path', { d: 'M250 88l0 -14M250 203l0 11', stroke: metals.deep, 'stroke-width': 4 })
+    step(98, 112, 24) +
+    clock(158, 60, 30, 1) +
+    unit('≥ 1 h', 158, 23, 17) +
+    upright(158, 106, 26, 88) +
+    step(190, 112, 24) +
+    upright(250, 80, 30, 100) +
+    meter(284, 70, 64, 108, unit('V', 316, 101, 20)) +
+    wire('M300 70C300 42 264 36 252 56', plusRed) +
+    wire('M312 178C312 208 256 210 250 196', '#2c3640') +
+    tag('path', { d: 'M250 74l0 -14M250 183l0 11', stroke: metals.deep, 'stroke-width': 4 })
   )
 }
 
 /** One probe on the plus contact, one on the flat end, meter set to direct voltage. */
 export function meterOnEnds(): string {
   const [plus, minus] = [
-    { x: 251, y: 66, way: -0.5 },
-    { x: 108, y: 66, way: Math.PI + 0.5 },
+    { x: 251, y: 50, way: -0.5 },
+    { x: 108, y: 50, way: Math.PI + 0.5 },
   ]
   const a = probeEnd(plus.x, plus.y, plus.way)
   const b = probeEnd(minus.x, minus.y, minus.way)
-  const direct = tag('path', { d: 'M190 158h22M190 164h5m4 0h5m4 0h4', stroke: inks.line, 'stroke-width': 2 })
+  const direct = tag('path', { d: 'M190 124h22M190 130h5m4 0h5m4 0h4', stroke: inks.line, 'stroke-width': 2 })
   return (
-    lying(108, 44, 138, 44) +
-    sign('plus', 262, 104, 8) +
-    sign('minus', 94, 104, 8) +
-    wire(`M${round(a.x)} ${round(a.y)}C352 30 352 226 236 220`, plusRed) +
-    wire(`M${round(b.x)} ${round(b.y)}C8 30 8 226 124 220`, '#2c3640') +
+    lying(108, 28, 138, 44) +
+    sign('plus', 262, 88, 8) +
+    sign('minus', 94, 88, 8) +
+    wire(`M${round(a.x)} ${round(a.y)}C352 16 352 186 236 182`, plusRed) +
+    wire(`M${round(b.x)} ${round(b.y)}C8 16 8 186 124 182`, '#2c3640') +
     probe(plus.x, plus.y, plus.way, plusRed) +
     probe(minus.x, minus.y, minus.way, '#2c3640') +
-    meter(122, 128, 116, 118, unit('V', 164, 168, 24) + direct)
+    meter(122, 96, 116, 106, unit('V', 164, 134, 24) + direct)
   )
 }
 
@@ -102,53 +102,53 @@ export function twoWireFourWire(): string {
   const half = (x: number, wires: 2 | 4): string => {
     const [left, right] = [x + 34, x + 126]
     const outer =
-      wire(`M${left - 8} 70C${left - 26} 96 ${x + 40} 118 ${x + 52} 150`, plusRed) +
-      wire(`M${right + 12} 70C${right + 28} 96 ${x + 120} 118 ${x + 108} 150`, plusRed)
+      wire(`M${left - 8} 54C${left - 26} 80 ${x + 40} 98 ${x + 52} 128`, plusRed) +
+      wire(`M${right + 12} 54C${right + 28} 80 ${x + 120} 98 ${x + 108} 128`, plusRed)
     const inner =
       wires === 4
-        ? wire(`M${left + 3} 76C${left} 100 ${x + 66} 118 ${x + 69} 150`, '#5b95d3') +
-          wire(`M${right + 1} 76C${right + 4} 100 ${x + 94} 118 ${x + 91} 150`, '#5b95d3')
+        ? wire(`M${left + 3} 60C${left} 84 ${x + 66} 98 ${x + 69} 128`, '#5b95d3') +
+          wire(`M${right + 1} 60C${right + 4} 84 ${x + 94} 98 ${x + 91} 128`, '#5b95d3')
         : ''
     const clip = (cx: number): string =>
-      tag('rect', { x: cx - 10, y: 40, width: 20, height: 34, rx: 4, fill: metals.mid, ...bold })
+      tag('rect', { x: cx - 10, y: 24, width: 20, height: 34, rx: 4, fill: metals.mid, ...bold })
     const split =
       wires === 4
         ? [left - 1, right + 5]
-            .map(cx => tag('path', { d: `M${cx} 42v30`, stroke: inks.line, 'stroke-width': 2.4 }))
+            .map(cx => tag('path', { d: `M${cx} 26v30`, stroke: inks.line, 'stroke-width': 2.4 }))
             .join('')
         : ''
     return (
-      lying(left, 42, 92, 30) +
+      lying(left, 26, 92, 30) +
       outer +
       inner +
       clip(left - 2) +
       clip(right + 6) +
       split +
-      meter(x + 40, 146, 80, 84, unit('mΩ', x + 80, 176, 17)) +
-      unit(String(wires), x + 20, 210, 40)
+      meter(x + 40, 124, 80, 78, unit('mΩ', x + 80, 152, 17)) +
+      unit(String(wires), x + 20, 186, 40)
     )
   }
   return (
     half(8, 2) +
     half(184, 4) +
-    tag('path', { d: 'M180 20V238', stroke: inks.grid, 'stroke-width': 2 }) +
-    rightWay(334, 30, 14)
+    tag('path', { d: 'M180 14V198', stroke: inks.grid, 'stroke-width': 2 }) +
+    rightWay(342, 18, 12)
   )
 }
 
 /** Alone on the pan, lying still. */
 export const scale = (): string =>
-  tag('path', { d: 'M70 150H290L306 222H54Z', fill: darkGrey, ...bold }) +
-  tag('path', { d: 'M58 128H302V146H58Z', fill: metals.light, ...bold }) +
-  tag('rect', { x: 128, y: 164, width: 104, height: 42, rx: 4, fill: '#e4efe0', ...edge }) +
-  unit('g', 206, 194, 24) +
-  tag('path', { d: 'M144 192h10m6 0h10m6 0h4m6 0h8', stroke: inks.line, 'stroke-width': 4 }) +
-  lying(98, 68, 158, 56)
+  tag('path', { d: 'M70 124H290L306 196H54Z', fill: darkGrey, ...bold }) +
+  tag('path', { d: 'M58 102H302V120H58Z', fill: metals.light, ...bold }) +
+  tag('rect', { x: 128, y: 138, width: 104, height: 42, rx: 4, fill: '#e4efe0', ...edge }) +
+  unit('g', 206, 168, 24) +
+  tag('path', { d: 'M144 166h10m6 0h10m6 0h4m6 0h8', stroke: inks.line, 'stroke-width': 4 }) +
+  lying(98, 42, 158, 56)
 
 /** Bare stone or tile, the cell in a holder, sand at hand, nothing that burns near it, someone who watches. */
 export function safeBench(): string {
   const tiles = Array.from({ length: 6 }, (_, i) =>
-    tag('rect', { x: 12 + i * 56, y: 184, width: 56, height: 26, fill: i % 2 === 0 ? '#dcd8cc' : '#cdc8b9', ...edge }),
+    tag('rect', { x: 12 + i * 56, y: 184, width: 56, height: 20, fill: i % 2 === 0 ? '#dcd8cc' : '#cdc8b9', ...edge }),
   )
   const sand = Array.from({ length: 14 }, (_, i) =>
     tag('circle', { cx: 40 + (i % 5) * 12 + (i % 2) * 4, cy: 124 + Math.floor(i / 5) * 6, r: 1.7, fill: '#7a5a22' }),
@@ -180,7 +180,7 @@ export const lampAtAnAngle = (): string =>
   tag('path', { d: 'M262 38L132 112L176 164L286 66Z', fill: '#ffe9a3', 'fill-opacity': 0.85 }) +
   tag('path', { d: 'M262 38L286 66L300 58L304 44L290 26L276 26Z', fill: metals.mid, ...bold }) +
   tag('path', { d: 'M290 26L304 44L344 20L330 2Z', fill: darkGrey, ...bold }) +
-  tag('path', { d: 'M80 130A74 40 0 0 1 228 130V206H80Z', fill: wraps.sample, ...bold }) +
+  tag('path', { d: 'M80 130A74 40 0 0 1 228 130V202H80Z', fill: wraps.sample, ...bold }) +
   tag('ellipse', { cx: 154, cy: 132, rx: 66, ry: 33, fill: '#fffaf0', ...edge }) +
   tag('ellipse', { cx: 154, cy: 133, rx: 44, ry: 21, fill: metals.gap, ...edge }) +
   tag('path', { d: 'M150 118L196 128L176 151Z', fill: '#ffe9a3', 'fill-opacity': 0.6 }) +

@@ -60,11 +60,17 @@ export const check: InWordsOf<typeof english> = {
   'instrument.four-wire-meter': 'Innenwiderstandsmessgerät (Vierleitermessung)',
   'instrument.hobby-load': 'Hobby-Ladegerät oder elektronische Last',
   'instrument.lab-load': 'Laborlast',
-  'list.none': 'Du hast keine offene Prüfung. Beginne eine mit /prüfung start.',
+  'list.none': 'Du hast keine Prüfung, weder offen noch fertig. Beginne eine mit /prüfung start.',
   'list.title': 'Deine offenen Prüfungen',
   'list.entry':
-    '{what}: {count, plural, =0 {noch keine Antwort} one {# Antwort} other {# Antworten}}, aufbewahrt bis {date}',
+    '{what}: seit {since}, {count, plural, =0 {noch keine Antwort} one {# Antwort} other {# Antworten}}, aufbewahrt bis {date}',
   'list.resume': 'Weiter mit {number}',
+  'list.finished': 'Deine fertigen Prüfungen',
+  'list.finished.entry': '{what}: **{verdict}** ({since}), aufbewahrt bis {date}',
+  'list.no-verdict': 'die Regeln, nach denen sie beurteilt wurde, gibt es nicht mehr',
+  'list.result': 'Ergebnis {number} zeigen',
+  'list.kept':
+    'Eine Prüfung, die du schließt, wird sofort geleert, und jede Prüfung wird zwei Wochen nach ihrem letzten Schritt gelöscht. Danach ist nichts mehr von ihr bekannt, auch ihr Ergebnis nicht.',
   'what.family': '{name} von {maker}',
   'what.unknown': 'eine Zelle (Modellreihe nicht in der Liste)',
   'language.missing':

@@ -14,7 +14,7 @@ export const commands: InWordsOf<typeof english> = {
   'command.check.start.cells':
     'Wie viele Zellen du zusammen gekauft hast (geantwortet wird für die, die am schlechtesten aussieht)',
   'command.check.resume': 'Mit einer begonnenen Prüfung weitermachen',
-  'command.check.list': 'Deine offenen Prüfungen sehen',
+  'command.check.list': 'Deine offenen und fertigen Prüfungen sehen, mit Ergebnis',
   'command.check.close': 'Eine Prüfung schließen, ohne weiterzumachen',
   'command.check.which': 'Welche Prüfung; weglassen für die neueste',
   'family.choice': '{name} ({maker})',

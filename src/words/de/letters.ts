@@ -25,8 +25,9 @@ export const letters: InWordsOf<typeof english> = {
   'letter.mismatch': 'Das Folgende passt nicht zur Beschreibung:',
   'letter.unverified': 'Wegen des Folgenden ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht:',
   'letter.unverified.bare': 'Es ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht.',
-  'letter.open': 'Nicht geprüft oder nicht feststellbar, und darum hier offen:',
-  'letter.open.danger': 'Weiter wurde nichts geprüft, weil die Zelle nicht angefasst werden soll.',
+  'letter.open': 'Von außen nicht zu sagen war: {list}.',
+  'letter.fact': '{thing}: {value}',
+  'letter.expected': '{fact} (dieses Modell: {value})',
   'letter.refund':
     'Ich bitte Sie, mir [Betrag] bis zum [Datum] zu erstatten, ohne dass die Zelle zurückgeschickt wird.',
   'letter.papers-first':

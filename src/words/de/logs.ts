@@ -24,7 +24,12 @@ export const logs: InWordsOf<typeof english> = {
   'log.traps': 'Beachte',
   'log.findings': 'Was es über die Angabe sagt',
   'log.no-claim':
-    'Ohne die aufgedruckte Kapazität lässt sich über eine Angabe nichts sagen. Schick es noch einmal mit „aufdruck“, und mit „entladeschluss“, wenn der Aufdruck eine Entladeschlussspannung nennt.',
+    'Ohne die Kapazität auf dem Aufdruck lässt sich über eine Angabe nichts sagen. Drück „Aufdruck angeben“ und tipp sie ein.',
+  'log.give-label': 'Aufdruck angeben',
+  'log.form.label': 'Kapazität auf dem Aufdruck',
+  'log.form.cutoff': 'Entladeschlussspannung der Angabe',
+  'log.form.current': 'Angegebener Strom',
+  'log.form.room': 'Raumtemperatur',
   'log.found':
     'Gelesen als: {rows, plural, one {# Zeile} other {# Zeilen}}; {columns}; {time, select, clock {Zeiten als h:mm:ss} stamp {Zeiten als Datum} other {Zeiten in {time}}}, Spannungen in {voltage}, Ströme in {current}{broken, plural, =0 {} one {, # Zeile ausgelassen} other {, # Zeilen ausgelassen}}.',
   'log.runs':

@@ -29,6 +29,7 @@ import { regions } from './regions.ts'
 import { safety } from './safety.ts'
 import { settingsFile } from './settings-file.ts'
 import { setup } from './setup.ts'
+import { share } from './share.ts'
 import { trendInput } from './trend-input.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
@@ -71,4 +72,5 @@ export const english = {
   ...regions,
   ...links,
   ...letters,
+  ...share,
 } as const

@@ -21,8 +21,9 @@ export const letters = {
   'letter.mismatch': 'The following does not match the description:',
   'letter.unverified': 'Because of the following, it could not be verified that the cell is as described:',
   'letter.unverified.bare': 'It could not be verified that the cell is as described.',
-  'letter.open': 'Not checked, or not possible to tell, and so left open here:',
-  'letter.open.danger': 'Nothing more was checked, because the cell is not to be handled.',
+  'letter.open': 'From outside I could not tell: {list}.',
+  'letter.fact': '{thing}: {value}',
+  'letter.expected': '{fact} (this model: {value})',
   'letter.refund': 'I ask you to refund [amount] by [date], without return of the cell.',
   'letter.papers-first':
     'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, I ask you to refund [amount] without return of the cell.',

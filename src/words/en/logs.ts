@@ -20,7 +20,12 @@ export const logs = {
   'log.traps': 'Mind this',
   'log.findings': 'What it tells about the claim',
   'log.no-claim':
-    'Without the capacity on the label nothing can be said about a claim. Send it again with “label”, and “cutoff” if the label names one.',
+    'Without the capacity on the label nothing can be said about a claim. Press “Give the label” and type it.',
+  'log.give-label': 'Give the label',
+  'log.form.label': 'Capacity on the label',
+  'log.form.cutoff': 'Cut-off of the claim',
+  'log.form.current': 'Claimed current',
+  'log.form.room': 'Room temperature',
   'log.found':
     'Read as: {rows, plural, other {# rows}}; {columns}; {time, select, clock {times as h:mm:ss} stamp {times as dates} other {times in {time}}}, voltages in {voltage}, currents in {current}{broken, plural, =0 {} one {, # row left out} other {, # rows left out}}.',
   'log.runs':

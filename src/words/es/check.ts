@@ -59,11 +59,17 @@ export const check: InWordsOf<typeof english> = {
   'instrument.four-wire-meter': 'Medidor de resistencia de cuatro hilos',
   'instrument.hobby-load': 'Cargador de aficionado o carga electrónica',
   'instrument.lab-load': 'Carga electrónica de laboratorio',
-  'list.none': 'No tienes ninguna comprobación abierta. Empieza una con /comprobar iniciar.',
+  'list.none': 'No tienes ninguna comprobación, ni abierta ni terminada. Empieza una con /comprobar iniciar.',
   'list.title': 'Tus comprobaciones abiertas',
   'list.entry':
-    '{what}: {count, plural, =0 {sin respuestas} one {# respuesta} other {# respuestas}}, se guarda hasta el {date}',
+    '{what}: desde el {since}, {count, plural, =0 {sin respuestas} one {# respuesta} other {# respuestas}}, se guarda hasta el {date}',
   'list.resume': 'Seguir con la {number}',
+  'list.finished': 'Tus comprobaciones terminadas',
+  'list.finished.entry': '{what}: **{verdict}** ({since}), se guarda hasta el {date}',
+  'list.no-verdict': 'las reglas con las que se juzgó ya no existen',
+  'list.result': 'Ver el resultado {number}',
+  'list.kept':
+    'Una comprobación que cierras se vacía al momento, y todas se borran dos semanas después de su último paso. Después no se sabe nada de ella, tampoco su resultado.',
   'what.family': '{name} de {maker}',
   'what.unknown': 'una celda (familia que no está en la lista)',
   'language.missing':

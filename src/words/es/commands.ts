@@ -12,7 +12,7 @@ export const commands: InWordsOf<typeof english> = {
   'command.check.start.depth.full': 'Completa: todo lo que aún puede cambiar algo',
   'command.check.start.cells': 'Cuántas celdas compraste juntas (se responde por la que tenga peor aspecto)',
   'command.check.resume': 'Sigue con una comprobación que ya empezaste',
-  'command.check.list': 'Mira las comprobaciones que tienes abiertas',
+  'command.check.list': 'Mira tus comprobaciones abiertas y terminadas, con su resultado',
   'command.check.close': 'Cierra una comprobación sin seguir adelante',
   'command.check.which': 'Qué comprobación; déjalo vacío para la última',
   'family.choice': '{name} ({maker})',

@@ -25,8 +25,9 @@ export const letters: InWordsOf<typeof english> = {
   'letter.mismatch': 'Lo siguiente no coincide con la descripción:',
   'letter.unverified': 'Por lo siguiente, no se pudo verificar que la celda sea como se describe:',
   'letter.unverified.bare': 'No se pudo verificar que la celda sea como se describe.',
-  'letter.open': 'Sin comprobar o sin poder determinarse, y por eso queda abierto aquí:',
-  'letter.open.danger': 'No se comprobó nada más, porque la celda no debe tocarse.',
+  'letter.open': 'Por fuera no pude saber: {list}.',
+  'letter.fact': '{thing}: {value}',
+  'letter.expected': '{fact} (este modelo: {value})',
   'letter.refund': 'Les pido que me devuelvan [importe] antes del [fecha], sin devolución de la celda.',
   'letter.papers-first':
     'Les ruego que me digan antes del [fecha] el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba UN 38.3 (Test Summary). Si no es posible, les pido que me devuelvan [importe] sin devolución de la celda.',

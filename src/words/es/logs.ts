@@ -24,7 +24,12 @@ export const logs: InWordsOf<typeof english> = {
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
   'log.no-claim':
-    'Sin la capacidad de la etiqueta no se puede decir nada de lo declarado. Envíalo otra vez con «etiqueta», y con «corte» si la etiqueta nombra una tensión de corte.',
+    'Sin la capacidad de la etiqueta no se puede decir nada de lo que declara. Pulsa «Dar la etiqueta» y escríbela.',
+  'log.give-label': 'Dar la etiqueta',
+  'log.form.label': 'Capacidad de la etiqueta',
+  'log.form.cutoff': 'Tensión de corte de lo declarado',
+  'log.form.current': 'Corriente declarada',
+  'log.form.room': 'Temperatura ambiente',
   'log.found':
     'Leído así: {rows, plural, one {# fila} other {# filas}}; {columns}; {time, select, clock {tiempos como h:mm:ss} stamp {tiempos como fechas} other {tiempos en {time}}}, tensiones en {voltage}, corrientes en {current}{broken, plural, =0 {} one {, # fila omitida} other {, # filas omitidas}}.',
   'log.runs':

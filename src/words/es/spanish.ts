@@ -28,6 +28,7 @@ import { regions } from './regions.ts'
 import { safety } from './safety.ts'
 import { settingsFile } from './settings-file.ts'
 import { setup } from './setup.ts'
+import { share } from './share.ts'
 import { trends } from './trends.ts'
 import { verdicts } from './verdicts.ts'
 import { waiting } from './waiting.ts'
@@ -66,4 +67,5 @@ export const spanish: Partial<Catalogue> = {
   ...settingsFile,
   ...weeklyNote,
   ...letters,
+  ...share,
 }

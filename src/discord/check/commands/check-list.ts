@@ -1,22 +1,21 @@
-// /check list: a person's open checks, those they started and others hold, and those offered to them.
-import { ApplicationCommandOptionType, ButtonStyle, type ChatInputCommandInteraction } from 'discord.js'
+// /check list: a person's checks, open and finished, those they started and others hold, and those offered to them.
+import { ApplicationCommandOptionType, type ChatInputCommandInteraction } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import { custodyOf, isFor } from '../../../check/custody-of.ts'
-import { sayExpiry, sayWhat } from '../../../words/describe.ts'
-import { sayIn } from '../../../words/say.ts'
-import { sayPerson } from '../../../words/say-custody.ts'
+import { judge } from '../../../engine/judge.ts'
+import { sayWhat } from '../../../words/describe.ts'
+import { type Say, sayIn } from '../../../words/say.ts'
 import { familiesOfChecks } from '../../families/families-of-checks.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { replyPrivately } from '../../interaction/reply.ts'
 import { serverOf } from '../../interaction/rights.ts'
-import { message, rows, small, text } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
-import { handButton } from '../hand-over/show/holder-menu.ts'
 import { actorOf } from '../hand-over/turn.ts'
-import { button } from '../show/check-buttons.ts'
+import { fitCheck } from '../load-check.ts'
+import { type FinishedEntry, showCheckList } from '../show/check-list.ts'
 
-/** Of each kind; more would not fit into one message. */
-const most = 10
+/** Of one's own, and of those that have to do with others; more would not fit into one message. */
+const most = { own: 10, others: 8 }
 
 export const checkList: Subcommand = {
   name: 'list',
@@ -27,43 +26,29 @@ export const checkList: Subcommand = {
   }),
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
-    const own = (await services.checks.heldBy(interaction.user.id, services.now())).slice(0, most)
-    const others = (await services.checks.startedBy(interaction.user.id, services.now())).slice(0, most)
-    const offered = (await offeredTo(services, interaction)).slice(0, most)
-    if (own.length + others.length + offered.length === 0)
-      return replyPrivately(interaction, message([text(say('list.none')), small(say('caution.line'))]))
+    const now = services.now()
+    const own = (await services.checks.heldBy(interaction.user.id, now)).slice(0, most.own)
+    const others = (await services.checks.startedBy(interaction.user.id, now)).slice(0, most.others)
+    const offered = (await offeredTo(services, interaction)).slice(0, most.others)
     const family = await familiesOfChecks(services, [...own, ...others, ...offered])
-    const what = (check: Check) => sayWhat(say, family(check))
-    const entry = (check: Check) =>
-      say('list.entry', { what: what(check), count: check.trail.length, date: sayExpiry(check) })
-    const held = (check: Check) =>
-      say('waiting.entry', { what: what(check), holder: sayPerson(check.holder), state: say('waiting.held') })
-    const part = (title: string, from: number, lines: readonly string[]) =>
-      lines.length === 0
-        ? []
-        : [text([`### ${title}`, ...lines.map((line, i) => `${from + i + 1}. ${line}`)].join('\n'))]
-    const before = own.length + offered.length
+    const results = await Promise.all(own.filter(isFinished).map(check => resultOf(services, say, check)))
+    const finished = results.filter(one => one !== undefined)
+    const open = own.filter(one => !finished.some(({ check }) => check.id === one.id))
+    const lists = { open, finished, offered, others }
     await replyPrivately(
       interaction,
-      message([
-        ...part(say('list.title'), 0, own.map(entry)),
-        ...rows(
-          own.map((check, i) =>
-            button(check, { is: 'show' }, say('list.resume', { number: i + 1 }), ButtonStyle.Primary),
-          ),
-        ),
-        ...part(say('list.offered'), own.length, offered.map(what)),
-        ...rows(
-          offered.map((check, i) => handButton(check, 'progress', say('waiting.look', { number: own.length + i + 1 }))),
-        ),
-        ...part(say('list.others'), before, others.map(held)),
-        ...rows(
-          others.map((check, i) => handButton(check, 'progress', say('waiting.look', { number: before + i + 1 }))),
-        ),
-        small(say('caution.line')),
-      ]),
+      showCheckList(say, lists, check => sayWhat(say, family(check)), now),
     )
   },
+}
+
+const isFinished = ({ phase, custody }: Check): boolean => phase.is === 'done' && !custody?.offer
+
+/** What a finished check came to; undefined where today's packs have something left to ask of it. */
+async function resultOf(services: Services, say: Say, check: Check): Promise<FinishedEntry | undefined> {
+  const fitted = await fitCheck(services, say, check)
+  if (!fitted) return { check, verdict: null }
+  return isFinished(fitted.check) ? { check, verdict: judge(fitted.judging, fitted.check.answers).verdict } : undefined
 }
 
 /** Checks of this server that wait for this very person, whose panel may be gone. */

@@ -1,10 +1,10 @@
 // The buttons under a verdict that lead on from it: a letter to the seller, and how to buy safely or what to do with the cell.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { VerdictScreen } from '../../../check/screen.ts'
+import { hasLetter } from '../../../words/letter/draft-letter.ts'
 import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { pressButton } from '../../message/parts.ts'
-import { hasLetter } from '../letter/draft-letter.ts'
 import { encodeLetter } from '../letter/letter-id.ts'
 
 export function afterVerdict(say: Say, screen: VerdictScreen): APIButtonComponent[] {

@@ -8,9 +8,10 @@ import type { Meaning } from '../../../engine/pack/pack.ts'
 import type { Say } from '../../../words/say.ts'
 import { nothingPictured, type Pictured } from '../../families/family-photos.ts'
 import { offerButton } from '../../families/show/offer-button.ts'
-import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
+import { encodeShare } from '../share/share-id.ts'
 import { afterVerdict } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
 import { stepsFor } from './steps.ts'
@@ -116,6 +117,7 @@ function otherButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
   return [
     ...afterVerdict(say, screen),
     ...offerButton(say, screen),
+    ...(check.server === null ? [] : [pressButton(encodeShare({ is: 'see', check: check.id }), say('share.see'))]),
     button(check, { is: 'close' }, say('button.close')),
     ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
   ]
