@@ -27,6 +27,7 @@ const plain = [
   'Apache-2.0',
   'BSL-1.0',
   'Unlicense',
+  'CC0-1.0',
 ]
 /** They ask for a notice, or for the source of what was changed. */
 const noticed = ['LGPL-3.0-or-later', 'MPL-2.0', 'OFL-1.1']
