@@ -32,8 +32,8 @@ export type FamilyPhoto = {
 }
 export type PhotoHead = Omit<FamilyPhoto, 'bytes'> & { readonly size: number }
 
-/** What the back-test needs of an outcome. */
-export type Tested = Pick<Outcome, 'reporter' | 'options'>
+/** What the back-test needs of an outcome; what was measured is not in it, and counts as it was judged then. */
+export type Tested = Pick<Outcome, 'reporter' | 'options' | 'verdict' | 'fired'>
 
 export type FamilyStore = {
   /** A server's families, those in force first, then by name. */

@@ -1,4 +1,6 @@
 // Which questions of a pack can be features of a family: what is looked at on a cell, and what no hazard reads.
+import type { QuestionId } from '../engine/answers.ts'
+import type { Program } from '../engine/compile.ts'
 import { questionsOf } from '../engine/conditions.ts'
 import type { Option, Pack, Question } from '../engine/pack/pack.ts'
 
@@ -34,6 +36,13 @@ export function featuresOf(base: Pack): ReadonlyMap<string, Feature> {
   known.set(base, features)
   return features
 }
+
+/** What a family's rules ask about beside its features: they are for a size, and not held against what was sold rewrapped. */
+const asked: readonly QuestionId[] = ['format', 'sold-as']
+
+/** Of the questions of a program, those whose answers an outcome keeps: what patterns, back-tests and judging again are made of. */
+export const isKept = ({ hazards, questions }: Pick<Program, 'hazards' | 'questions'>, id: QuestionId): boolean =>
+  asked.includes(id) || (questions.get(id)?.answer.kind === 'options' && !hazards.has(id) && !notLooks.includes(id))
 
 /** Whether a feature is only looked at or felt, so that a second look costs nothing. */
 export const isLook = ({ care }: Question): boolean => care === 'look' || care === 'handle'

@@ -1,11 +1,10 @@
 // Judges stored outcomes again after a pack was renewed, so that weeks to come are counted by what is known now.
 import { setImmediate as turn } from 'node:timers/promises'
-import { findingsCounted } from '../discord/check/finished-check.ts'
 import type { BackgroundServices } from '../discord/trends/tell-findings.ts'
 import { dayOf } from '../engine/day-of.ts'
-import { judge } from '../engine/judge.ts'
+import { judgeAgain } from '../engine/judge-again.ts'
 import type { Outcome } from '../trends/outcome.ts'
-import { answersOf, rejudged } from '../trends/rejudge.ts'
+import { rejudged } from '../trends/rejudge.ts'
 
 /** So few at a time that whoever clicks meanwhile waits for no more than some milliseconds. */
 const atOnce = 25
@@ -20,7 +19,7 @@ export async function rejudgeOutcomes(services: BackgroundServices): Promise<num
       const found = await services.trends.outcomes.judgedOtherwise(id, version, atOnce, after)
       for (const { id: handle, outcome } of found) {
         after = handle
-        const again = judgeAgain(services, outcome, day)
+        const again = renewed(services, outcome, day)
         if (again === undefined) continue
         await services.trends.outcomes.rejudge(handle, again)
         judged++
@@ -33,13 +32,8 @@ export async function rejudgeOutcomes(services: BackgroundServices): Promise<num
 }
 
 /** Undefined for a family whose pack is no longer installed: it stays as it was judged then. */
-function judgeAgain(services: BackgroundServices, outcome: Outcome, day: string): Outcome | undefined {
+function renewed(services: BackgroundServices, outcome: Outcome, day: string): Outcome | undefined {
   const program = services.programs.programFor(outcome.family, day)
   if (!program) return undefined
-  const judgement = judge(program, answersOf(outcome))
-  return rejudged(outcome, {
-    verdict: judgement.verdict,
-    fired: findingsCounted(judgement),
-    packs: program.packs,
-  })
+  return rejudged(outcome, { ...judgeAgain(program, outcome), packs: program.packs })
 }

@@ -168,7 +168,7 @@ export function openFamilyStore(db: Kysely<Tables>): FamilyStore {
     async outcomes(server, family, from, to, most) {
       const rows = await db
         .selectFrom('outcomes')
-        .select(['reporter', 'options'])
+        .select(['reporter', 'options', 'verdict', 'fired'])
         .where('server', '=', server)
         .where('family', '=', family ?? unknownFamily)
         .where('week', '>=', from)
@@ -176,7 +176,12 @@ export function openFamilyStore(db: Kysely<Tables>): FamilyStore {
         .orderBy('reporter')
         .limit(most)
         .execute()
-      return rows.map(({ reporter, options }) => ({ reporter, options: JSON.parse(options) as Tested['options'] }))
+      return rows.map(({ reporter, options, verdict, fired }) => ({
+        reporter,
+        options: JSON.parse(options) as Tested['options'],
+        verdict: verdict as Tested['verdict'],
+        fired: JSON.parse(fired) as Tested['fired'],
+      }))
     },
 
     async discard(server, id, revision) {

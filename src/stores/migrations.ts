@@ -1,6 +1,7 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
 import { type Kysely, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
+import { coarserOutcomesMigration } from './coarser-outcomes-migration.ts'
 import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan, stepsTaken } from './newer-database.ts'
 import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
@@ -159,6 +160,7 @@ const migrations: Record<string, Migration> = {
       )
     },
   },
+  '0024-coarser-outcomes': coarserOutcomesMigration,
 }
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */

@@ -15,6 +15,7 @@ const orders: { readonly [T in Table]: readonly (keyof Tables[T] & string)[] | f
   kept: ['key'],
   servers: ['id'],
   findings: ['id'],
+  answer_counts: ['server', 'question', 'option'],
   outcomes: ['epoch', 'reporter', 'family', 'server'],
   releases: ['scope', 'week'],
   leases: false,

@@ -1,11 +1,11 @@
-// Outcomes as rows: what is counted by in columns, the rest as JSON; a damaged row is read as none.
+// Outcomes as rows: what is counted by in columns, lists and maps as JSON; a damaged row is read as none.
 import { epochOf } from '../trends/epoch.ts'
 import { isName } from '../trends/names.ts'
 import { type Outcome, readOutcome, unknownFamily } from '../trends/outcome.ts'
 import type { OutcomeRow } from './tables.ts'
 
 export function rowOf({ server, reporter, pooled, week, family, verdict, bought, ...lists }: Outcome): OutcomeRow {
-  const { fired, options, packs, ...rest } = lists
+  const { fired, options, packs } = lists
   return {
     server,
     epoch: epochOf(week),
@@ -18,20 +18,18 @@ export function rowOf({ server, reporter, pooled, week, family, verdict, bought,
     fired: JSON.stringify(fired),
     options: JSON.stringify(options),
     packs: JSON.stringify(packs.map(({ id, version, digest }) => ({ id, version, digest }))),
-    rest: JSON.stringify(rest),
   }
 }
 
 /** The outcome of a row, every field checked; undefined if the row is damaged. */
-export function outcomeOf({ epoch, fired, options, packs, rest, ...row }: OutcomeRow): Outcome | undefined {
-  const [firedRead, optionsRead, packsRead, restRead] = [fired, options, packs, rest].map(parsed)
+export function outcomeOf({ epoch, fired, options, packs, ...row }: OutcomeRow): Outcome | undefined {
+  const [firedRead, optionsRead, packsRead] = [fired, options, packs].map(parsed)
   const whole = {
     ...row,
     family: row.family === unknownFamily ? null : row.family,
     fired: firedRead,
     options: optionsRead,
     packs: packsRead,
-    ...(restRead as object | undefined),
   }
   const read = readOutcome(whole)
   return read.ok && epochOf(row.week) === epoch ? read.outcome : undefined

@@ -49,8 +49,10 @@ export type OutcomeRow = {
   fired: string
   options: string
   packs: string
-  rest: string
 }
+
+/** How often an answer was given on a server, counted up to five: outcomes keep it from then on. */
+export type AnswerCountRow = { server: string; question: string; option: string; given: number }
 
 /** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. `unread`: 1 until its findings are taken down. */
 export type ReleaseRow = { scope: string; week: string; bytes: string; state: string | null; unread: number }
@@ -122,6 +124,7 @@ export type Tables = {
   servers: ServerRow
   findings: FindingRow
   outcomes: OutcomeRow
+  answer_counts: AnswerCountRow
   releases: ReleaseRow
   leases: LeaseRow
   opt_outs: OptOutRow

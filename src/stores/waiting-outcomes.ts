@@ -5,9 +5,11 @@
 // pseudonyms, which are random to whoever has no key. The key of the seal is destroyed soon after.
 import { setImmediate as turn } from 'node:timers/promises'
 import { type Expression, type ExpressionBuilder, type Kysely, type SqlBool, sql } from 'kysely'
+import { epochOf } from '../trends/epoch.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { Week } from '../trends/week.ts'
 import { waitingBody } from './bodies/waiting-outcome.ts'
+import { keepCommon } from './common-answers.ts'
 import { rowOf } from './outcome-row.ts'
 import { type Seal, weekIn } from './seal.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
@@ -91,13 +93,31 @@ async function join(
   return db.transaction().execute(async within => {
     const taken = await noLonger(within, waiting)
     // What was deleted meanwhile, because its person wanted so, does not join.
-    const rows = waiting.filter(one => taken.has(one.check)).map(one => rowOf(one.outcome))
+    const left = waiting.filter(one => taken.has(one.check)).map(one => one.outcome)
+    const rows: OutcomeRow[] = []
+    for (const [server, theirs] of Map.groupBy(left, one => one.server))
+      rows.push(...(await keepCommon(within, server, await onceEach(within, server, theirs))).map(rowOf))
     for (const row of rows.sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1))) await keep(within, row)
-    return rows.length
+    return left.length
   })
 }
 
-const placeOf = ({ epoch, reporter, family }: OutcomeRow): string => `${epoch} ${reporter} ${family}`
+type Place = Pick<OutcomeRow, 'epoch' | 'reporter' | 'family'>
+const placeOf = ({ epoch, reporter, family }: Place): string => `${epoch} ${reporter} ${family}`
+
+/** Those that are not counted already: somebody who checks ten cells of a family does not make a rare answer a common one. */
+async function onceEach(within: Kysely<Tables>, server: string, outcomes: readonly Outcome[]): Promise<Outcome[]> {
+  const byPlace = new Map(outcomes.map(outcome => [placeOf(rowOf(outcome)), outcome]))
+  const there = await within
+    .selectFrom('outcomes')
+    .select(['epoch', 'reporter', 'family'])
+    .where('server', '=', server)
+    .where('epoch', 'in', [...new Set(outcomes.map(one => epochOf(one.week)))])
+    .where('reporter', 'in', [...new Set(outcomes.map(one => one.reporter))])
+    .execute()
+  for (const one of there) byPlace.delete(placeOf(one))
+  return [...byPlace.values()]
+}
 
 /** Those that wait and are borne by one of the pseudonyms. */
 export async function waitingOf(db: Kysely<Tables>, seal: Seal, pseudonyms: readonly string[]): Promise<Waiting[]> {

@@ -4,7 +4,6 @@ import { uniformInt } from 'pure-rand/distribution/uniformInt'
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.ts'
 import type { Verdict } from '../ground/verdicts.ts'
-import type { Band } from './bands.ts'
 import { epochOf } from './epoch.ts'
 import type { Outcome, PackStamp } from './outcome.ts'
 import { type Week, weekPlus } from './week.ts'
@@ -22,18 +21,12 @@ export type DemoCourse = {
 
 export type DemoFamily = {
   readonly family: FamilyId | null
-  readonly format: string
   /** Its part of all checks, relative to the other families'. The same in every week: what grows is the server. */
   readonly part: number
   /** Share of its checks that fail, and the courses a failed one takes, each as likely. */
   readonly failing: number
   readonly faults: readonly DemoCourse[]
   readonly sound: DemoCourse
-  readonly claims?: readonly {
-    readonly question: QuestionId
-    readonly quantity: 'claimed-capacity' | 'claimed-current'
-    readonly band: Band
-  }[]
 }
 
 /** The names the outcomes are made of, from the pack the practice room uses. */
@@ -100,15 +93,10 @@ export function demoOutcomes(seed: number, cast: DemoCast, last: Week, atFirst =
         pooled: null,
         week,
         family: family.family,
-        format: family.format,
         verdict: course.verdict,
         fired: [...course.fired].sort(),
         options: course.options,
-        readings: [],
-        claims: (family.claims ?? []).map(({ question, quantity, band }) => ({ question, quantity, ...band })),
-        cantTell: [],
         bought: course === cast.planted.course && chance() < 0.7 ? cast.planted.bought : pick(cast.bought),
-        cells: pick(['1', '2-4', '2-4', '5-9'] as const),
         packs: cast.packs,
       })
     }

@@ -1,9 +1,7 @@
 // Outcomes: what stays of a finished check once everything that could tell who made it is gone. The one shape they have.
 import { z } from 'zod'
 import type { OptionId, QuestionId } from '../engine/answers.ts'
-import { quantities } from '../ground/quantities.ts'
 import { verdicts } from '../ground/verdicts.ts'
-import { cellCountBands } from './bands.ts'
 import { digest, name, pseudonym, version } from './names.ts'
 import { isWeek } from './week.ts'
 
@@ -11,10 +9,6 @@ import { isWeek } from './week.ts'
 export const unknownFamily = 'unknown'
 
 const stamp = z.strictObject({ id: name, version, digest }).readonly()
-const bandedReading = z
-  .strictObject({ question: name, quantity: z.enum(quantities), from: z.number(), to: z.number() })
-  .refine(({ from, to }) => from < to)
-  .readonly()
 
 /**
  * One contribution: no id of a person or message, no name, text, file or picture, and no time finer than a week. A field it does not
@@ -29,24 +23,18 @@ export const outcomeShape = z
     pooled: pseudonym.nullable(),
     week: z.string().refine(isWeek),
     family: name.refine(family => family !== unknownFamily).nullable(),
-    format: name,
     verdict: z.enum(verdicts),
-    /** Rules that fired, sorted, each once. */
+    /** Rules that fired, sorted, each once. No figure is kept: what one was too much or too little for stands here. */
     fired: z.array(name).readonly(),
+    /** How it looks: of all its answers those that patterns and back-tests ask about, and none that hardly anybody gave. */
     options: z.record(name, name).readonly(),
-    readings: z.array(bandedReading).readonly(),
-    /** What the label claims. */
-    claims: z.array(bandedReading).readonly(),
-    cantTell: z.array(name).readonly(),
     /** Where it was bought: a category, never a shop. */
     bought: name,
-    cells: z.enum(cellCountBands),
     packs: z.array(stamp).min(1).readonly(),
   })
   .readonly()
 
 export type PackStamp = z.infer<typeof stamp>
-export type BandedReading = z.infer<typeof bandedReading>
 export type Outcome = z.infer<typeof outcomeShape>
 
 /** `field`: the first that holds what it may not hold. The value is not repeated: it may be what must not be written down. */

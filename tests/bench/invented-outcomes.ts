@@ -66,7 +66,6 @@ export function* inventOutcomes(shape: Shape, server: string, last: Week, count:
         pooled: null,
         week,
         family,
-        format: chance(0.7) ? '18650' : '21700',
         verdict: alike ? (fault?.verdict ?? (chance(0.6) ? 'nothing-found' : 'open')) : verdicts[int(4)]!,
         fired: [...(alike ? (fault?.fired ?? []) : []), ...others.map(n => `other-${n}`)].sort(),
         options: Object.fromEntries(
@@ -75,11 +74,7 @@ export function* inventOutcomes(shape: Shape, server: string, last: Week, count:
             return [`question-${q}`, `answer-${usual ? 0 : 1 + int(2)}`]
           }),
         ),
-        readings: [{ question: 'mass', quantity: 'mass', from: 45, to: 46 }],
-        claims: [{ question: 'claimed-capacity', quantity: 'claimed-capacity', from: 2500, to: 3000 }],
-        cantTell: ['rest-voltage', 'vent-disc'],
         bought: places[Math.min(int(5), alike ? int(5) : 5)]!,
-        cells: '2-4',
         packs,
       }
     }

@@ -2,6 +2,7 @@
 import packageJson from '../../package.json' with { type: 'json' }
 import { benchClicks } from './clicks.ts'
 import { benchClosings } from './closings.ts'
+import { benchCrowd } from './crowd.ts'
 import { benchJudging } from './judging.ts'
 import { keep, worseThanKept } from './kept.ts'
 import { benchLogClicks } from './log-clicks.ts'
@@ -20,6 +21,7 @@ const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   readings: { title: 'Reading logs', run: benchReadings },
   'log-clicks': { title: 'Clicks while logs are read', run: benchLogClicks },
   trends: { title: 'Trends', run: benchTrends },
+  crowd: { title: 'Quiet people beside a crowd', run: benchCrowd },
   closings: { title: 'Closing checks', run: benchClosings },
   memory: { title: 'Memory', run: benchMemory },
   releases: { title: 'Weekly releases', run: benchReleases },

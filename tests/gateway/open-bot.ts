@@ -18,29 +18,34 @@ import {
   serverId,
 } from './small-gateway.ts'
 
-export type OpenedBot = {
-  readonly discord: SmallGateway
-  readonly services: Services
-  readonly whereabouts: Bot['whereabouts']
-  /** The folder of its data, which is gone once it is closed; unless it was handed in. */
-  readonly data: string
+/** What people do, as Discord sends it; each resolves with the first answer. */
+export type Hands = {
   command(where: Json, name: string, options?: readonly Json[]): Promise<Json>
   press(where: Json, customId: string, more?: Json): Promise<Json>
   /** A form sent in; `fields`: what was typed into each, or who was chosen in it, by its id. */
   send(where: Json, customId: string, fields: Readonly<Record<string, string | readonly string[]>>): Promise<Json>
   suggest(where: Json, name: string, typed: string): Promise<Json>
+}
+
+export type OpenedBot = Hands & {
+  readonly discord: SmallGateway
+  readonly services: Services
+  readonly whereabouts: Bot['whereabouts']
+  /** The folder of its data, which is gone once it is closed; unless it was handed in. */
+  readonly data: string
   close(): Promise<void>
 }
 
-/** `folder`: data that is there already, and stays, as does a `gateway` that others are connected to. */
+/** `folder`: data that is there already, and stays, as does a `gateway` that others are connected to. `write` is handed what the bot logs. */
 export async function openSmallBot(
   env: Readonly<Record<string, string>> = {},
   folder?: string,
   gateway?: SmallGateway,
+  write?: (line: string) => void,
 ): Promise<OpenedBot> {
   const discord = gateway ?? (await openSmallGateway())
   const data = folder ?? (await mkdtemp(join(tmpdir(), 'cellwary-small-')))
-  const log = openLog('silent')
+  const log = write ? openLog('error', { write }) : openLog('silent')
   const usual = { DISCORD_TOKEN: botToken, CELLWARY_FAIR_USE: 'off', CELLWARY_PICTURES: 'off' }
   const read = readConfig({ ...usual, ...env, CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
@@ -60,6 +65,22 @@ export async function openSmallBot(
     },
   )
   const { services, close } = opened as unknown as OpenedServices
+  return {
+    discord,
+    services,
+    whereabouts: bot.whereabouts,
+    data,
+    ...handsOn(discord),
+    async close() {
+      await bot.close()
+      await close()
+      if (gateway === undefined) await discord.close()
+      if (folder === undefined) await rm(data, { recursive: true, force: true })
+    },
+  }
+}
+
+export function handsOn(discord: SmallGateway): Hands {
   const common = (where: Json): Json => ({
     ...where,
     channel_id: channelId,
@@ -79,10 +100,6 @@ export async function openSmallBot(
     ...Object.fromEntries(['components', 'attachments', 'embeds', 'mentions', 'mention_roles'].map(key => [key, []])),
   }
   return {
-    discord,
-    services,
-    whereabouts: bot.whereabouts,
-    data,
     command: (where, name, options = []) => discord.interact({ ...common(where), type: 2, data: data_(name, options) }),
     press: (where, custom_id, more = {}) =>
       discord.interact({ ...common(where), type: 3, message, data: { custom_id, component_type: 2, ...more } }),
@@ -109,12 +126,6 @@ export async function openSmallBot(
         type: 4,
         data: data_(name, [{ name: 'question', type: 3, value: typed, focused: true }]),
       }),
-    async close() {
-      await bot.close()
-      await close()
-      if (gateway === undefined) await discord.close()
-      if (folder === undefined) await rm(data, { recursive: true, force: true })
-    },
   }
 }
 
@@ -129,12 +140,12 @@ export const member = (id: string = personId, permissions = '2048'): Json => ({
   flags: 0,
 })
 
-export const inServer = (who: Json = member()): Json => ({
+export const inServer = (who: Json = member(), server: string = serverId): Json => ({
   context: 0,
-  guild_id: serverId,
+  guild_id: server,
   member: who,
-  channel: { id: channelId, type: 0, guild_id: serverId },
-  authorizing_integration_owners: { 0: serverId },
+  channel: { id: channelId, type: 0, guild_id: server },
+  authorizing_integration_owners: { 0: server },
 })
 
 export type Part = Json & {

@@ -19,12 +19,12 @@ export const demoCast: DemoCast = {
   packs: [{ id: 'invented-makers', version: '1.0.0', digest: 'a'.repeat(64) }],
   bought: ['market', 'shop', 'from-a-person', 'pulled-from-a-pack'],
   families: [
-    { family: 'harrow-30', format: '18650', part: 4, failing: 0.25, faults: [salvaged, light], sound },
-    { family: 'brant-40', format: '21700', part: 2, failing: 0.1, faults: [salvaged], sound },
-    { family: 'quillon-25', format: '18650', part: 1, failing: 0.15, faults: [light, salvaged], sound },
+    { family: 'harrow-30', part: 4, failing: 0.25, faults: [salvaged, light], sound },
+    { family: 'brant-40', part: 2, failing: 0.1, faults: [salvaged], sound },
+    { family: 'quillon-25', part: 1, failing: 0.15, faults: [light, salvaged], sound },
     {
       family: null,
-      format: '18650',
+
       part: 2,
       failing: 0.3,
       faults: [

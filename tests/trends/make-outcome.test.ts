@@ -1,11 +1,10 @@
 // Outcomes hold what they may and nothing else, whatever a check brings with it.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { bandOf, bandWidth, cellCountBand, readingOf } from '../../src/trends/bands.ts'
 import { mayContribute } from '../../src/trends/contribute.ts'
 import { type FinishedCheck, makeOutcome } from '../../src/trends/make-outcome.ts'
 import { itemsOf, readOutcome } from '../../src/trends/outcome.ts'
-import { answersOf, rejudged } from '../../src/trends/rejudge.ts'
+import { rejudged } from '../../src/trends/rejudge.ts'
 import { weekOf } from '../../src/trends/week.ts'
 
 const reporter = 'ab'.repeat(32)
@@ -13,36 +12,27 @@ const by = { server: '120000000000000001', reporter, pooled: null }
 const check: FinishedCheck = {
   finishedAt: Date.UTC(2026, 2, 4, 13, 37, 12, 345),
   family: 'harrow-30',
-  format: '18650',
   verdict: 'ruled-out',
   fired: ['too-light', 'four-legs'],
-  answers: [
-    { kind: 'reading', question: 'weight', quantity: 'mass', value: 41.37 },
-    { kind: 'option', question: 'legs', option: 'four' },
-    { kind: 'reading', question: 'label-capacity', quantity: 'claimed-capacity', value: 9900 },
-    { kind: 'cant-tell', question: 'bottom-code' },
+  looks: [
+    { question: 'legs', option: 'four' },
+    { question: 'dimples', option: 'none' },
   ],
   bought: 'market',
-  cells: 8,
   packs: [{ id: 'any-cell', version: '1.2.0', digest: 'sha256-Zm9yIHRlc3RzIG9ubHksIG5vIHJlYWwgcGFjaw==' }],
 }
 
-test('everything coarsened: the day, the readings, the claims, the number of cells', () => {
+test('the week and not the day, its looks and what failed, and no figure', () => {
   expect(makeOutcome(check, by)).toEqual({
     ok: true,
     outcome: {
       ...by,
       week: '2026-W10',
       family: 'harrow-30',
-      format: '18650',
       verdict: 'ruled-out',
       fired: ['four-legs', 'too-light'],
-      options: { legs: 'four' },
-      readings: [{ question: 'weight', quantity: 'mass', from: 41, to: 42 }],
-      claims: [{ question: 'label-capacity', quantity: 'claimed-capacity', from: 9500, to: 10000 }],
-      cantTell: ['bottom-code'],
+      options: { dimples: 'none', legs: 'four' },
       bought: 'market',
-      cells: '5-9',
       packs: check.packs,
     },
   })
@@ -57,13 +47,10 @@ test.each([
   ['family', { family: 'bought from Kim' }],
   ['family', { family: '998877665544332211' }],
   ['family', { family: 'unknown' }],
-  ['format', { format: '' }],
   ['bought', { bought: 'https://market.example' }],
   ['fired', { fired: ['four-legs', 'Four legs!'] }],
-  ['options', { answers: [{ kind: 'option', question: 'legs', option: 'x'.repeat(49) }] }],
-  ['cantTell', { answers: [{ kind: 'cant-tell', question: 'a b' }] }],
-  ['readings', { answers: [{ kind: 'reading', question: 'weight', quantity: 'mass', value: Number.NaN }] }],
-  ['cells', { cells: 0 }],
+  ['options', { looks: [{ question: 'legs', option: 'x'.repeat(49) }] }],
+  ['options', { looks: [{ question: 'a b', option: 'four' }] }],
   ['week', { finishedAt: Number.POSITIVE_INFINITY }],
   ['packs', { packs: [] }],
   ['packs', { packs: [{ id: 'any-cell', version: 'latest, I think', digest: 'a'.repeat(64) }] }],
@@ -78,33 +65,8 @@ test('a reporter that is no pseudonym is refused', () => {
 })
 
 test('the order of answers and rules changes nothing', () => {
-  const turned = { ...check, answers: [...check.answers].reverse(), fired: [...check.fired].reverse() }
+  const turned = { ...check, looks: [...check.looks].reverse(), fired: [...check.fired].reverse() }
   expect(JSON.stringify(makeOutcome(turned, by))).toBe(JSON.stringify(makeOutcome(check, by)))
-})
-
-test('a value lies in its band, and a band read back covers it', () => {
-  const quantity = fc.constantFrom(...(Object.keys(bandWidth) as (keyof typeof bandWidth)[]))
-  fc.assert(
-    fc.property(quantity, fc.integer({ min: -50_000, max: 20_000_000 }), (q, thousandths) => {
-      const value = thousandths / 1000
-      const band = bandOf(q, value)
-      expect(value).toBeGreaterThanOrEqual(band.from)
-      expect(value).toBeLessThan(band.to)
-      const { value: middle, u } = readingOf(band)
-      expect(Math.abs(value - middle)).toBeLessThanOrEqual(u * Math.sqrt(3) + 1e-9)
-    }),
-  )
-  expect([1, 2, 4, 5, 9, 10, 49, 50, 999].map(cellCountBand)).toEqual([
-    '1',
-    '2-4',
-    '2-4',
-    '5-9',
-    '5-9',
-    '10-49',
-    '10-49',
-    '50+',
-    '50+',
-  ])
 })
 
 test('a stored outcome reads back as it was; a damaged row says where', () => {
@@ -121,15 +83,9 @@ test('a stored outcome reads back as it was; a damaged row says where', () => {
   expect(readOutcome('{')).toMatchObject({ ok: false })
 })
 
-test('judged again from the stored answers, the rest untouched', () => {
+test('judged again, the rest untouched', () => {
   const made = makeOutcome(check, by)
   if (!made.ok) throw new Error(made.refusal.code)
-  expect(answersOf(made.outcome)).toEqual({
-    legs: { kind: 'option', option: 'four' },
-    weight: { kind: 'reading', value: 41.5, u: 0.5 / Math.sqrt(3) },
-    'label-capacity': { kind: 'reading', value: 9750, u: 250 / Math.sqrt(3) },
-    'bottom-code': { kind: 'cant-tell' },
-  })
   const packs = [{ id: 'any-cell', version: '1.3.0', digest: 'c'.repeat(64) }]
   const again = rejudged(made.outcome, { verdict: 'doubtful', fired: ['b', 'a', 'b'], packs })
   expect(again).toEqual({ ...made.outcome, verdict: 'doubtful', fired: ['a', 'b'], packs })
@@ -140,6 +96,7 @@ test('items of a pattern are the failed checks, the answers and where it was bou
   expect(made.ok && itemsOf(made.outcome)).toEqual([
     'rule:four-legs',
     'rule:too-light',
+    'answer:dimples=none',
     'answer:legs=four',
     'bought:market',
   ])

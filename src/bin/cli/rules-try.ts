@@ -49,14 +49,7 @@ export function tryCommand(): Command {
             continue
           }
           const outcomes = await store.outcomes(server, null, weekOf(now - year), weekOf(now - week), mostOutcomes)
-          const tested = backTest(
-            outcomes,
-            ({ options }) =>
-              Object.fromEntries(Object.entries(options).map(([id, one]) => [id, { kind: 'option', option: one }])),
-            before.program,
-            after.program,
-            '0',
-          )
+          const tested = backTest(outcomes, before.program, after.program, '0')
           console.log(
             `${family.id}, server ${server}: ${tested.ok ? `${tested.change} would come out otherwise` : `fewer than ${leastOutcomes} checks to look at`}`,
           )

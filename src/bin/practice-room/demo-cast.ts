@@ -24,14 +24,12 @@ export function demoCastOf(server: string, programs: Programs, day: string): Dem
   }
   const family = (
     id: string | null,
-    format: string,
     part: number,
     failing: number,
     usual: Options,
     faults: readonly Options[],
   ): DemoFamily => ({
     family: id,
-    format,
     part,
     failing,
     sound: course(id, usual),
@@ -43,11 +41,11 @@ export function demoCastOf(server: string, programs: Programs, day: string): Dem
     bought: ['known-shop', 'marketplace', 'no-name', 'second-hand'],
     families: [
       // The one that only grows with the server.
-      family('brindlewick-heron', '18650', 4, 0.2, heron, [salvaged, secondWrap]),
+      family('brindlewick-heron', 4, 0.2, heron, [salvaged, secondWrap]),
       // Each sign of the new counterfeit is seen alone now and then: it is the two together that are new.
-      family('brindlewick-rook', '18650', 3, 0.12, rook, [salvaged, { 'code-place': 'can' }, { legs: 'four' }]),
-      family('tarnhollow-slate', '21700', 2, 0.15, slate, [salvaged, secondWrap]),
-      family(null, '18650', 2, 0.3, unlisted, [{ 'wrap-torn': 'torn' }, salvaged]),
+      family('brindlewick-rook', 3, 0.12, rook, [salvaged, { 'code-place': 'can' }, { legs: 'four' }]),
+      family('tarnhollow-slate', 2, 0.15, slate, [salvaged, secondWrap]),
+      family(null, 2, 0.3, unlisted, [{ 'wrap-torn': 'torn' }, salvaged]),
     ],
     planted: {
       family: 'brindlewick-rook',

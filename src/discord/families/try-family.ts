@@ -47,13 +47,6 @@ export async function tryFamily(services: Services, server: string, work: Workin
     // Before its first version such a cell was one that is not listed.
     const before = inForce ? programs.program(inForce, day) : services.programs.programFor(null, day)
     const hidden = await services.trends.reporterOf({ server, user: `tried ${digest}`, week, pooling: false })
-    return backTest(
-      outcomes,
-      ({ options }) =>
-        Object.fromEntries(Object.entries(options).map(([id, one]) => [id, { kind: 'option', option: one }])),
-      before,
-      program,
-      hidden.reporter,
-    )
+    return backTest(outcomes, before, program, hidden.reporter)
   }
 }

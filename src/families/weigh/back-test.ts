@@ -3,10 +3,10 @@
 // It is a question about other people's checks, so it is held like a release: closed weeks only, a fixed half of them that nobody can
 // choose, at least twenty, and a border between the words that nobody knows, so that a count padded with one's own checks up to a
 // border does not tell whether one more is there.
-import type { Answers } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
-import { placesOf, verdictAt } from '../../engine/judge.ts'
+import { judgeAgain } from '../../engine/judge-again.ts'
 import type { Outcome } from '../../trends/outcome.ts'
+import type { Tested } from '../family-store.ts'
 
 export type HowMany = 'few' | 'some' | 'many'
 export type BackTest =
@@ -30,8 +30,7 @@ export const inHalf = ({ reporter }: Pick<Outcome, 'reporter'>): boolean =>
  * `hidden`: a keyed hash of what is asked, hex, which shifts the borders.
  */
 export function backTest(
-  outcomes: readonly Pick<Outcome, 'reporter' | 'options'>[],
-  answersOf: (outcome: Pick<Outcome, 'reporter' | 'options'>) => Answers,
+  outcomes: readonly Tested[],
   before: Program | undefined,
   after: Program,
   hidden: string,
@@ -39,9 +38,8 @@ export function backTest(
   const half = outcomes.filter(inHalf)
   if (half.length < leastOutcomes) return { ok: false, why: 'too-few-checks' }
   const changed = half.filter(one => {
-    const answers = answersOf(one)
-    const now = verdictAt(after, placesOf(after, answers))
-    const was = before ? verdictAt(before, placesOf(before, answers)) : 'open'
+    const now = judgeAgain(after, one).verdict
+    const was = before ? judgeAgain(before, one).verdict : 'open'
     return now !== was
   }).length
   return { ok: true, change: inWords(changed, hidden) }

@@ -16,22 +16,22 @@ export const privacy: InWordsOf<typeof english> = {
     'etwa der Link zu deinem Protokoll bei Discord und was du dazu eingetippt hast, höchstens sechs Stunden lang. Das Protokoll selbst wird gelesen und nicht gespeichert.',
   'privacy.counts.name': 'Gezählte Prüfungen:',
   'privacy.counts':
-    'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, ihre Antworten in groben Stufen und die Woche, unter einem Code statt deines Namens. Der Schlüssel zu dem Code wird nach dem Vierteljahr vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
+    'nur auf Servern, deren Moderation das will, damit neue Fälschungen auffallen. Eine beendete Prüfung hinterlässt ihr Ergebnis, was nicht gestimmt hat, wo die Zelle gekauft wurde, wie sie aussieht und die Woche, unter einem Code statt deines Namens: keine Messwerte und keine Antwort, die auf dem Server kaum jemand gegeben hat. Wer die Datenbank lesen kann und viel von dem weiß, was du geantwortet hast, findet sie vielleicht trotzdem. Eine veröffentlichte Zahl steht für mindestens fünf Konten; wem vier davon gehören, der weiß, was vom fünften kam. Der Schlüssel zu dem Code wird nach dem Vierteljahr vernichtet. Der Server entscheidet, wie lange das gespeichert bleibt, von einem halben Jahr bis zu fünf Jahren.',
   'privacy.decisions.name': 'Deine Entscheidungen:',
   'privacy.decisions':
-    'dass du, oder deine Hilfe, nicht gezählt werden soll, als Code deiner ID, bis du es änderst; und wenn du moderierst, was du über einen Fund entschieden hast und warum, bis der Bot den Server verlässt. Was du an den Einstellungen und Links eines Servers geändert hast und wann, bleibt höchstens ein Jahr lang.',
+    'dass du, oder deine Hilfe, nicht gezählt werden soll, als Code deiner ID, bis du es änderst; und wenn du moderierst, was du über ein Modell oder einen Fund entschieden hast und warum, und die Fotos, die du hinzugefügt hast, bis der Bot den Server verlässt. Was du an den Einstellungen und Links eines Servers geändert hast und wann, bleibt höchstens ein Jahr lang.',
   'privacy.server.name': 'Wenn ein Server den Bot entfernt:',
   'privacy.server':
     'Seine Einstellungen, die dort begonnenen Prüfungen und was dort gezählt und gefunden wurde, werden gelöscht. Zahlen, die schon für mehrere Server zusammen veröffentlicht sind, bleiben. Sie nennen keinen Server und niemanden.',
   'privacy.not.name': 'Nicht gespeichert:',
   'privacy.not':
-    'dein Name, deine Nachrichten und Dateien. Nachrichten des Bots, auch private, bewahrt Discord auf. Wer diesen Bot betreibt, hat vielleicht noch eine Weile Sicherungskopien.',
+    'dein Name, deine Nachrichten und Dateien, die du für eine Prüfung schickst. Nachrichten des Bots, auch private, bewahrt Discord auf. Wer diesen Bot betreibt, hat vielleicht noch eine Weile Sicherungskopien.',
   'privacy.show': 'Zeigen, was über mich gespeichert ist',
   'privacy.shown': 'Alles, was unter deiner ID gespeichert ist, in den Codes, mit denen der Bot arbeitet.',
   'privacy.delete': 'Löschen, was über mich gespeichert ist',
   'privacy.sure.title': 'Löschen, was über dich gespeichert ist?',
   'privacy.sure':
-    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, was von deiner Hilfe gezählt ist, und was in diesem Vierteljahr von deinen Prüfungen gezählt wurde, werden sofort gelöscht. Eine Prüfung, die dir jemand übergeben hat, geht ohne deine Antworten dorthin zurück. Wo du eine Prüfung weitergegeben, bei einer geholfen oder beim Moderieren etwas entschieden oder eingestellt hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
+    'Deine offenen und geschlossenen Prüfungen mit allen Antworten, was auf eine Antwort von dir wartet, was von deiner Hilfe gezählt ist, und was in diesem Vierteljahr von deinen Prüfungen gezählt wurde, werden sofort gelöscht; auf der Festplatte wird es etwas später überschrieben. Eine Prüfung, die dir jemand übergeben hat, geht ohne deine Antworten dorthin zurück. Wo du eine Prüfung weitergegeben, bei einer geholfen oder beim Moderieren etwas entschieden oder eingestellt hast, wird dein Name gelöscht. Das lässt sich nicht rückgängig machen.',
   'privacy.stays':
     'Was sich nicht löschen lässt: Zählungen älterer Vierteljahre, denn niemand kann mehr sagen, welche von dir waren; und schon veröffentlichte Zahlen, denn eine, die um eins fiele, würde auf dich zeigen. Wenn du gesagt hast, dass du nicht gezählt werden willst, bleibt auch das, sonst würdest du wieder gezählt. Dass du es hast löschen lassen, bleibt 90 Tage lang als Code gespeichert, damit es wieder gelöscht wird, falls eine Sicherungskopie zurückgespielt wird.',
   'privacy.sure.yes': 'Jetzt löschen',

@@ -12,22 +12,22 @@ export const privacy = {
     'such as the link to your log at Discord and what you typed beside it, for at most six hours. The log itself is read and not kept.',
   'privacy.counts.name': 'Counted checks:',
   'privacy.counts':
-    'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, its answers in coarse steps and the week, under a code instead of your name. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
+    'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, what failed, where the cell was bought, how it looks and the week, under a code instead of your name: no figures, and no answer that hardly anybody on the server has given. Whoever can read the database and knows much of what you answered may still find it. A published number stands for at least five accounts; whoever has four of them knows what came from the fifth. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
   'privacy.decisions.name': 'Your decisions:',
   'privacy.decisions':
-    'that you do not want to be counted, or your help not, as a code of your id, until you change it; and if you moderate, what you decided about something that was found, and why, until the bot leaves the server. What you changed about a server’s settings and links, and when, is kept for a year at most.',
+    'that you do not want to be counted, or your help not, as a code of your id, until you change it; and if you moderate, what you decided about a model or something that was found, and why, and the photographs you added, until the bot leaves the server. What you changed about a server’s settings and links, and when, is kept for a year at most.',
   'privacy.server.name': 'When a server removes the bot:',
   'privacy.server':
     'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
   'privacy.not.name': 'Not kept:',
   'privacy.not':
-    'your name, your messages, and files. Messages of the bot, private ones too, are kept by Discord. Whoever runs this bot may hold back-ups for a while longer.',
+    'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. Whoever runs this bot may hold back-ups for a while longer.',
   'privacy.show': 'Show what is kept of me',
   'privacy.shown': 'Everything that is kept under your id, in the codes the bot works with.',
   'privacy.delete': 'Delete what is kept of me',
   'privacy.sure.title': 'Delete what is kept of you?',
   'privacy.sure':
-    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided or set something as a moderator, your name is deleted. This cannot be undone.',
+    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once; on the disk it is overwritten a little later. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided or set something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
     'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
   'privacy.sure.yes': 'Delete it now',

@@ -16,22 +16,22 @@ export const privacy: InWordsOf<typeof english> = {
     'como el enlace a tu registro en Discord y lo que escribiste junto a él, seis horas como mucho. El registro en sí se lee y no se guarda.',
   'privacy.counts.name': 'Comprobaciones contadas:',
   'privacy.counts':
-    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, sus respuestas en rangos amplios y la semana, con un código en lugar de tu nombre. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
+    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, lo que falló, dónde se compró la celda, qué aspecto tiene y la semana, con un código en lugar de tu nombre: ninguna medida, y ninguna respuesta que casi nadie haya dado en el servidor. Quien pueda leer la base de datos y sepa mucho de lo que respondiste quizá la encuentre de todos modos. Un número publicado representa al menos cinco cuentas; quien tiene cuatro de ellas sabe qué vino de la quinta. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
   'privacy.decisions.name': 'Tus decisiones:',
   'privacy.decisions':
-    'que no quieres que se te cuente, o que se cuente tu ayuda, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre algo que se encontró y por qué, hasta que el bot deje el servidor. Lo que cambiaste en los ajustes y enlaces de un servidor, y cuándo, se guarda un año como máximo.',
+    'que no quieres que se te cuente, o que se cuente tu ayuda, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre un modelo o sobre algo que se encontró y por qué, y las fotografías que añadiste, hasta que el bot deje el servidor. Lo que cambiaste en los ajustes y enlaces de un servidor, y cuándo, se guarda un año como máximo.',
   'privacy.server.name': 'Cuando un servidor quita el bot:',
   'privacy.server':
     'se borran sus ajustes, las comprobaciones empezadas en él y lo que allí se contó y se encontró. Se quedan los números ya publicados para varios servidores juntos. No nombran a ningún servidor ni a nadie.',
   'privacy.not.name': 'No se guarda:',
   'privacy.not':
-    'ni tu nombre, ni tus mensajes, ni tus archivos. Los mensajes del bot, también los privados, los guarda Discord. Quien lleva este bot puede tener copias de seguridad un tiempo más.',
+    'ni tu nombre, ni tus mensajes, ni los archivos que envías para una comprobación. Los mensajes del bot, también los privados, los guarda Discord. Quien lleva este bot puede tener copias de seguridad un tiempo más.',
   'privacy.show': 'Mostrar qué se guarda de mí',
   'privacy.shown': 'Todo lo que se guarda con tu ID, en los códigos con los que trabaja el bot.',
   'privacy.delete': 'Borrar lo que se guarda de mí',
   'privacy.sure.title': '¿Borrar lo que se guarda de ti?',
   'privacy.sure':
-    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya, lo contado de tu ayuda y lo que se contó de tus comprobaciones en este trimestre. Una comprobación que alguien te cedió vuelve a esa persona sin tus respuestas. Donde cediste una comprobación, ayudaste en una o decidiste o configuraste algo al moderar, se borra tu nombre. Esto no se puede deshacer.',
+    'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya, lo contado de tu ayuda y lo que se contó de tus comprobaciones en este trimestre; en el disco se sobrescribe un poco después. Una comprobación que alguien te cedió vuelve a esa persona sin tus respuestas. Donde cediste una comprobación, ayudaste en una o decidiste o configuraste algo al moderar, se borra tu nombre. Esto no se puede deshacer.',
   'privacy.stays':
     'Lo que no se puede borrar: los recuentos de trimestres anteriores, porque ya nadie puede decir cuáles eran tuyos; y los números ya publicados, porque uno que bajara en uno te señalaría. Si has dicho que no se te cuente, eso también se queda, o se te volvería a contar. Que pediste borrarlo se guarda 90 días como código, para volver a borrarlo si se recupera una copia de seguridad.',
   'privacy.sure.yes': 'Borrarlo ahora',
