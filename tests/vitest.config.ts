@@ -7,6 +7,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     pool: 'forks',
+    // As many workers as there are cores: what waits in one test leaves its core to the other.
+    maxWorkers: '100%',
     testTimeout: 120_000,
     hookTimeout: 120_000,
     // On a machine that does other work a real browser or process may be late once; what is wrong is wrong twice.
