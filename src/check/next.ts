@@ -9,6 +9,7 @@ import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
 import type { Care, Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
+import { partsOf } from './known-figures.ts'
 import { stageOf } from './stage.ts'
 import { hasTool, toolsFor } from './tools.ts'
 
@@ -30,7 +31,11 @@ export function nextOf(program: Program, check: Check): Next {
   const offHands = mustKeepOff(program, check)
   const wanted = open.filter(
     question =>
-      isInDepth(program, check, question) && hasTool(check, question) && !(offHands && question.care !== 'look'),
+      isInDepth(program, check, question) &&
+      hasTool(check, question) &&
+      !(offHands && question.care !== 'look') &&
+      // Nothing can be worked out of what cannot be told.
+      !partsOf(program, question).some(part => check.answers[part]?.kind === 'cant-tell'),
   )
   const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
   const left =
@@ -46,7 +51,9 @@ export function nextOf(program: Program, check: Check): Next {
   const first = wanted.find(question => program.family?.first?.includes(question.id))
   if (first) return { is: 'ask', question: first.id, left }
   const easy = firstInOrder(program, check, wanted)
-  if (easy) return { is: 'ask', question: easy.id, left }
+  // What it is worked out of is asked before it, each figure once.
+  const part = easy && partsOf(program, easy).find(one => check.answers[one] === undefined)
+  if (easy) return { is: 'ask', question: part ?? easy.id, left: part ? left + 1 : left }
   const beside = besideOf(program, check)
   if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
   for (const to of ['unwrap', 'bench'] as const) {

@@ -7,6 +7,7 @@ import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import type { PersonId } from './ids.ts'
 import { takeIn } from './known-facts.ts'
+import { workedOutOf } from './known-figures.ts'
 import { type Next, nextOf } from './next.ts'
 import type { CheckRefusal } from './refusals.ts'
 import { type Screen, screenOf } from './screen.ts'
@@ -101,12 +102,16 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
   if (phase.question !== id) return refuse({ code: 'another-question', question: phase.question })
   const refusal = misfit(program, id, given)
   if (refusal) return refuse(refusal)
-  const answers = { ...check.answers, [id]: given }
+  const before = phase.is === 'second-look' ? phase.answer : check.answers[id]
+  const stale = before === undefined || sameAnswer(before, given) ? [] : workedOutOf(program, id)
+  const kept = Object.entries(check.answers).filter(([question]) => !stale.includes(question))
+  const answers = { ...Object.fromEntries(kept), [id]: given }
   // Whoever measures again reads another figure; it confirms the first if it accuses as well.
   const confirms =
     phase.is === 'second-look' &&
     (sameAnswer(phase.answer, given) || (given.kind === 'reading' && accusing(program, answers).includes(id)))
-  const trail = check.trail.includes(id) ? check.trail : [...check.trail, id]
+  const asked = check.trail.filter(question => !stale.includes(question))
+  const trail = asked.includes(id) ? asked : [...asked, id]
   const answered = without(sure({ ...check, answers, trail }, id, confirms), id)
   return moveOn(program, saidBy(answered, id, by))
 }

@@ -29,6 +29,13 @@ const measured = (id: FormField['id'], quantity: MeasuredQuantity): FormField =>
  */
 const usualNominal = { value: 3.6, u: 0.4 / Math.sqrt(3) }
 
+/** Figures that were given before, in canonical units with their standard uncertainty: no form asks for them again. */
+export type KnownFigures = Partial<Record<FormField['id'], { readonly value: number; readonly u: number }>>
+
+/** The fields of a form that are not known yet. */
+export const fieldsLeft = (quantity: Quantity, known: KnownFigures): readonly FormField[] =>
+  fieldsOf(quantity).filter(field => known[field.id] === undefined)
+
 /** The fields a form shows, at most four, so that an instrument's menu fits beside them in one of Discord's forms. */
 export function fieldsOf(quantity: Quantity): readonly FormField[] {
   switch (quantity) {
@@ -55,8 +62,8 @@ export function fieldsOf(quantity: Quantity): readonly FormField[] {
 }
 
 /** The instruments to choose from; none where everything is read off a label or needs none. */
-export function instrumentsOf(quantity: Quantity): readonly MenuInstrument[] {
-  const field = fieldsOf(quantity).find(one => !one.printed)
+export function instrumentsOf(quantity: Quantity, known: KnownFigures = {}): readonly MenuInstrument[] {
+  const field = fieldsLeft(quantity, known).find(one => !one.printed)
   return field ? instrumentsFor(field.quantity) : []
 }
 
@@ -70,6 +77,7 @@ export type FormReading =
 /**
  * Reads a filled form: value in the quantity's canonical unit and its standard uncertainty. Without an instrument a measured
  * value is taken with the widest of its menu, never as exact. `limits`: what it will be held against, in the same unit, as far as that is known.
+ * `known`: what was given before and stands in no field.
  */
 export function readForm(
   quantity: Quantity,
@@ -77,10 +85,11 @@ export function readForm(
   instrument: Instrument | undefined,
   locale: string,
   limits: readonly number[] = [],
+  known: KnownFigures = {},
 ): FormReading {
-  const values: Partial<Record<FormField['id'], { value: number; u: number }>> = {}
+  const values: Partial<Record<FormField['id'], { value: number; u: number }>> = { ...known }
   const refusals: { field: FormField['id']; refusal: TypedRefusal }[] = []
-  for (const field of fieldsOf(quantity)) {
+  for (const field of fieldsLeft(quantity, known)) {
     const text = typed[field.id] ?? ''
     if (text.trim() === '' && field.otherwise !== undefined) values[field.id] = field.otherwise
     else {

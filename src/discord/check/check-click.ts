@@ -3,6 +3,7 @@ import { act } from '../../check/act.ts'
 import { chooseFamily } from '../../check/beginning.ts'
 import type { Check } from '../../check/check.ts'
 import { custodyOf } from '../../check/custody-of.ts'
+import { knownFigures } from '../../check/known-figures.ts'
 import { screenOf } from '../../check/screen.ts'
 import { sameAnswer } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
@@ -68,7 +69,7 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   }
   if (does.is === 'family') return done(family(services, interaction, say, program, check))
 
-  const read = eventOf(say, interaction, does, asked ?? '', program)
+  const read = eventOf(say, interaction, does, asked ?? '', program, check)
   if (!read.ok) return done(redraw(interaction, await show(read.note)))
   const stepped = act(program, check, actor, read.event, services.now())
   if (!stepped.ok) {
@@ -140,7 +141,8 @@ async function openForm(
   const question = asked === undefined ? undefined : program.questions.get(asked)
   if (!question || interaction.isModalSubmit())
     return refuse(interaction, say, { code: 'not-now', event: 'measure', phase: check.phase.is })
-  await interaction.showModal(showReadingForm(say, check, question, newOpening(services.newId)))
+  const known = knownFigures(program, check, question.id)
+  await interaction.showModal(showReadingForm(say, check, question, newOpening(services.newId), known))
 }
 
 /** Said in turn: nothing is left to be said. */

@@ -1,10 +1,12 @@
 // What a click or a sent form means for a check, or the sentence that says what to type instead.
+import type { Check } from '../../check/check.ts'
 import type { CheckEvent } from '../../check/events.ts'
+import { knownFigures } from '../../check/known-figures.ts'
 import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { atomsOf } from '../../engine/conditions.ts'
 import { tools } from '../../ground/tools.ts'
-import { fieldsOf, readForm } from '../../readings/form.ts'
+import { fieldsOf, type KnownFigures, readForm } from '../../readings/form.ts'
 import type { MenuInstrument } from '../../readings/instrument.ts'
 import type { Say } from '../../words/say.ts'
 import { sayTypedRefusal } from '../../words/typed-words.ts'
@@ -24,6 +26,7 @@ export function eventOf(
   act: Exclude<CheckAction, { is: 'measure' | 'show' | 'family' | 'answers' | 'details' }>,
   question: string,
   program: Program,
+  check: Check,
 ): ClickMeaning {
   switch (act.is) {
     case 'pick':
@@ -39,7 +42,7 @@ export function eventOf(
     case 'unsure':
       return { ok: true, event: { is: 'answer', question, answer: cantTell } }
     case 'measured':
-      return measured(say, interaction, question, program)
+      return measured(say, interaction, question, program, knownFigures(program, check, question))
     case 'know':
       return { ok: true, event: { is: 'know', answers: act.facts as Answers } }
     case 'consent':
@@ -55,7 +58,8 @@ export function eventOf(
 export const chosenIn = (interaction: Clicked): readonly string[] =>
   interaction.isStringSelectMenu() ? interaction.values : []
 
-function measured(say: Say, interaction: Clicked, id: string, program: Program): ClickMeaning {
+/** `before`: the figures that the check knows already. */
+function measured(say: Say, interaction: Clicked, id: string, program: Program, before: KnownFigures): ClickMeaning {
   const wanted = program.questions.get(id)?.answer
   if (wanted?.kind !== 'reading' || !interaction.isModalSubmit())
     return { ok: false, note: sayRefusal(say, { code: 'another-question', question: id }) }
@@ -64,9 +68,12 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program):
   const [kind] = interaction.fields.fields.has(instrumentField)
     ? interaction.fields.getStringSelectValues(instrumentField)
     : []
-  const known = kind !== undefined && kind !== otherInstrument
-  const instrument = known ? { kind: kind as MenuInstrument } : undefined
-  const read = readForm(quantity, typed, instrument, interaction.locale, limitsOf(program, id))
+  const named = kind !== undefined && kind !== otherInstrument
+  const instrument = named ? { kind: kind as MenuInstrument } : undefined
+  // What a field of this form stood for is read from there: the form may be older than what the check knows now.
+  const left = Object.entries(before).filter(([field]) => !interaction.fields.fields.has(field))
+  const known: KnownFigures = Object.fromEntries(left)
+  const read = readForm(quantity, typed, instrument, interaction.locale, limitsOf(program, id), known)
   if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
   const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
   return { ok: true, event: { is: 'answer', question: id, answer } }

@@ -3,7 +3,7 @@ import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
 import type { MeasuredQuantity } from '../../../ground/quantities.ts'
-import { type FormField, fieldsOf, instrumentsOf } from '../../../readings/form.ts'
+import { type FormField, fieldsLeft, instrumentsOf, type KnownFigures } from '../../../readings/form.ts'
 import type { Say } from '../../../words/say.ts'
 import { form, lineField, menuField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
@@ -34,16 +34,17 @@ export function showReadingForm(
   check: Check,
   question: Question,
   opening: string,
+  known: KnownFigures,
 ): APIModalInteractionResponseCallbackData {
   const quantity = question.answer.kind === 'reading' ? question.answer.quantity : 'mass'
-  const instruments = instrumentsOf(quantity)
+  const instruments = instrumentsOf(quantity, known)
   const id = encodeClick({ check: check.id, revision: check.revision, act: { is: 'measured', opening } })
   const options = [...instruments, otherInstrument].map(kind => ({
     value: kind,
     label: cut(say(`instrument.${kind}`), 100),
   }))
   return form(id, say('form.title'), [
-    ...fieldsOf(quantity).map(field =>
+    ...fieldsLeft(quantity, known).map(field =>
       lineField(
         field.id,
         { label: say(`form.${field.id}`), hint: hintOf(say, field) },
