@@ -16,11 +16,11 @@ const accusing: Readonly<Record<string, RegExp>> = {
   de: /(?<!\p{L})(gefälsch\p{L}*|fälsch\p{L}*|betr[uü]g\p{L}*|schwind\p{L}*|l[uü]g\p{L}*|krimin\p{L}*|illegal\p{L}*|gestohl\p{L}*|dieb\p{L}*|unecht\p{L}*|echt\p{L}*|plagiat\p{L}*|ausgeschlossen|widerlegt|zweifelhaft:)(?!\p{L})/iu,
   es: /(?<!\p{L})(fals\p{L}+|fraud\p{L}*|estaf\p{L}*|enga[ñn]\p{L}*|mentir\p{L}*|delit\p{L}*|ilegal\p{L}*|rob\p{L}+|ladr\p{L}+|auténtic\p{L}*|timo|descartad\p{L}*)(?!\p{L})/iu,
 }
-/** What every letter says, whatever was found: not posted back, no return, where the cell goes, that papers are asked for. */
+/** What every letter says, whatever was found: not mailed back, no return, where the cell goes, that papers are asked for. */
 const wanted: Readonly<Record<string, readonly RegExp[]>> = {
   en: [
-    /do not post the cell back/,
-    /dangerous and may be forbidden/,
+    /will not mail the cell back/,
+    /dangerous and may not be allowed/,
     /without return/,
     /takes lithium cells/,
     /UN 38\.3/,

@@ -79,7 +79,7 @@ describe('/ask', () => {
   test('what says nothing has no choices either, and a check can still be started', async () => {
     const message = await ask('???')
     expect(buttons(message).map(one => one.label)).toEqual(['Check a cell'])
-    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/Danger is asked about first/)
+    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/The first questions are about danger/)
     await closeAll(wren())
   })
 

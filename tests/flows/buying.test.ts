@@ -64,11 +64,11 @@ describe('reading', () => {
       ['listing', /continuous/],
       [
         'suspect',
-        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never by mail/,
+        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
       ],
       [
         'suspect.later',
-        /It is cold and quiet and always was[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*Not in the bin, and never by mail/,
+        /It is cold and quiet and always was[\s\S]*Keep everything that proves the purchase[\s\S]*without sending it back[\s\S]*Do not throw it in the bin, and never mail or ship it/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],
@@ -117,7 +117,7 @@ describe('showing a part to everybody', () => {
       .sees(questions)
       .filter(one => !one.private).length
     const message = await pressed(wren(), await open(wren()), 'view.suspect')
-    expect(text(await pressed(wren(), message, 'post.suspect'))).toMatch(/stands in the channel now/)
+    expect(text(await pressed(wren(), message, 'post.suspect'))).toMatch(/Posted in the channel/)
     await pressed(wren(), message, 'post.suspect')
     const all = tomas()
       .sees(questions)

@@ -145,7 +145,7 @@ describe('what is recorded', () => {
   test('is said plainly before it is turned on, with how long', async () => {
     const seen = text(await warden.open('recording'))
     for (const said of [
-      /\*\*Never\*\* a name, an id, a text, a file, a photograph or a time/,
+      /\*\*Never\*\* a name, an id, a text, a file, a photo or a time/,
       /104 weeks/,
       /at least five people/,
       /can say no/,
@@ -209,7 +209,7 @@ describe('the language', () => {
   test('is chosen, or left to what the server tells Discord, which is remembered', async () => {
     expect(text(await warden.choose(await warden.open('language'), ['de']))).toMatch(/Now:\*\* German/)
     expect(text(await warden.choose(await warden.open('language'), ['discord']))).toMatch(
-      /has told Discord, American English/,
+      /set for this server in Discord, American English/,
     )
     expect(await warden.settings()).toMatchObject({ language: null, discordLanguage: 'en-US' })
   })

@@ -51,7 +51,7 @@ describe.each(places)('in %s', (_, channel) => {
   const seen = async (path: string, options: Record<string, string | number | boolean> = {}): Promise<SeenMessage> => {
     const message = await finalOf(await run(path, options))
     expect(message.onlyFor).toBe(wren().id)
-    expect(text(message)).not.toMatch(/did not work on this side/)
+    expect(text(message)).not.toMatch(/went wrong on the bot’s side/)
     return message
   }
 
