@@ -51,7 +51,7 @@ test('a whole check, the bot killed after every answer and in the middle of ever
       steps++
     }
     expect(steps).toBeGreaterThan(3)
-    expect(text(message)).toMatch(/^## Open/m)
+    expect(text(message)).toMatch(/^## Undecided/m)
     const stored = (await store.load(id))?.check
     expect(stored?.trail).toHaveLength(new Set(stored?.trail).size)
     expect(stored?.revision).toBe(stored?.trail.length)

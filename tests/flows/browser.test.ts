@@ -57,7 +57,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       await press(page, /Thorough/)
       expect(await card(page).getByText('only Wren sees this').isVisible()).toBe(true)
       let words = await wordsOf(page)
-      for (let i = 0; i < 80 && !/^Open/m.test(words); i++) {
+      for (let i = 0; i < 80 && !/^Undecided/m.test(words); i++) {
         expect(words).toMatch(caution)
         expect(await tooWide(page)).toEqual([])
         words = await press(page, /^Can.t tell/)

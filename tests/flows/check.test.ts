@@ -22,7 +22,7 @@ describe('from the command to a verdict', () => {
       steps++
     }
     expect(steps).toBeGreaterThan(10)
-    expect(text(message)).toMatch(/^## Open/m)
+    expect(text(message)).toMatch(/^## Undecided/m)
     expect(text(message)).toMatch(/Consumer Product Safety Commission/)
     expect(text(message)).toMatch(/not sure about \d+ danger signs/)
     await pressed(wren(), message, 'Close this check')
@@ -97,7 +97,7 @@ describe('from the command to a verdict', () => {
     for (; buttons(message).some(one => one.customId?.includes('.unsure')); steps++)
       message = await pressed(wren(), message, '.unsure')
     expect(steps).toBeLessThan(16)
-    expect(text(message)).toMatch(/^## Open/m)
+    expect(text(message)).toMatch(/^## Undecided/m)
     message = await pressed(wren(), message, 'Go on checking')
     expect(buttons(message).some(one => one.customId?.includes('.unsure'))).toBe(true)
     await closeAll(wren())
@@ -193,6 +193,6 @@ test('whoever could not tell about heat is told to leave the cell where it is, t
     expect(text(now)).not.toMatch(/Hold the cell gently|measuring tool/)
     now = await pressed(wren(), now, '.unsure')
   }
-  expect(text(now)).toMatch(/^## Open/m)
+  expect(text(now)).toMatch(/^## Undecided/m)
   await closeAll(wren())
 })

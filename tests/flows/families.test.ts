@@ -178,7 +178,7 @@ describe('a family', () => {
       [/small lettering/i, 'On the coloured wrap'],
     ])
     expect(text(walked.last)).toMatch(/fits none of the 1 models described here: Sandpiper 25/)
-    expect(text(walked.last)).toMatch(/^## Open/m)
+    expect(text(walked.last)).toMatch(/^## Undecided/m)
     // A false look, as a moderator adds it.
     let page = await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it')
     page = await pressed(tomas, page, 'Known fakes')

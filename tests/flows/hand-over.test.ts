@@ -108,7 +108,7 @@ describe('offering a check', () => {
 
   test.each([
     ['oneself', { for: ids.Tomas }, /You have this check already/],
-    ['everybody', { for: server }, /calling everyone/],
+    ['everybody', { for: server }, /to everyone at once/],
     ['somebody and anybody', { for: ids.Wren, anyone: true }, /not both/],
   ])('not to %s', async (_whom, options, says) => {
     expect(text(await offered(as('Tomas'), options))).toMatch(says)
@@ -260,7 +260,7 @@ describe('asking a moderator', () => {
     expect(text(messageOf(await as('Ilse').run('check waiting')))).toMatch(/Only moderators/)
     const queue = messageOf(await as('Tomas').run('check waiting'))
     expect(text(queue)).toMatch(/stuck since/)
-    expect(text(await pressed(as('Tomas'), queue, 'See it'))).toMatch(/You answer for/)
+    expect(text(await pressed(as('Tomas'), queue, 'See it'))).toMatch(/You are answering for/)
   })
 
   test('a moderator takes over, and the question is asked no more', async () => {

@@ -125,7 +125,7 @@ test('an open check asks the seller for papers, and leads to buying safely witho
   expect(
     wren()
       .sees()
-      .find(one => one.id === message.id && /^## Open/m.test(text(one))),
+      .find(one => one.id === message.id && /^## Undecided/m.test(text(one))),
   ).toBeDefined()
   await closeAll(wren())
 })

@@ -76,7 +76,7 @@ test('a helper looks at it, which the others see; a second claim is refused; the
   const again = (await queue(ilse())).id
   expect(again).toBeTruthy()
   const question = await pressed(ilse(), await queue(ilse()), 'See it')
-  expect(text(question)).toMatch(/You answer for/)
+  expect(text(question)).toMatch(/You are answering for/)
   await pressed(ilse(), question, 'I can’t tell either')
   await room.services.queue.idle()
   expect(text(plea())).toMatch(/dealt with[\s\S]*<@900000000000000402> answered a question[\s\S]*insulating ring/)

@@ -3,7 +3,7 @@
 // Sources, order by order, stand in src/words/README.md.
 export const safety = {
   // It is happening now.
-  'safety.now.ask': 'Is the cell burning, smoking, hissing or hot, or swelling or leaking, right now?',
+  'safety.now.ask': 'Is the cell burning, smoking, hissing or hot, or swelling or leaking, right now? If so:',
   'safety.now.sign':
     'The cell is burning, smoking, hissing, crackling or hot, or it is swelling or leaking while you look',
   'safety.now': 'Get away from the cell now and call your emergency number.',

@@ -5,7 +5,7 @@ export const verdicts = {
   'verdict.doubtful': 'Doubtful: too much speaks against it',
   'verdict.open': 'Undecided: this check cannot settle it',
   'verdict.nothing-found': 'Nothing found, which proves nothing',
-  'verdict.danger.means': 'What you saw is unsafe right now, whatever the cell is.',
+  'verdict.danger.means': 'What you saw is unsafe right now, no matter which cell it is.',
   'verdict.ruled-out.means': 'At least one thing you reported is impossible for the cell it is sold as.',
   'verdict.doubtful.means': 'There is enough against the cell to leave it alone, though none of it is proof.',
   'verdict.open.means':
@@ -51,12 +51,12 @@ export const verdicts = {
   'next.no-post': 'Do not mail or ship it. Shipping a suspect cell is dangerous and may be illegal.',
   'next.dispose':
     'Hand it in at a battery recycler that takes lithium cells, with both ends covered with electrical tape. Never put it into household waste.',
-  'next.not-use': 'Do not use it.',
+  'next.not-use': 'Do not use the cell.',
   'next.hazard-unsure':
     'You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe: do not use, charge or carry it.',
   'next.hazard-undecided':
     '{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe: do not use, charge or carry it.',
-  'next.until-sure': 'Do not use it until you are sure what it is.',
+  'next.until-sure': 'Do not use the cell until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, and show them photos of the wrap and both ends.',
   'caution.full':
