@@ -5,7 +5,7 @@ export const verdicts = {
   'verdict.doubtful': 'Doubtful: too much speaks against it',
   'verdict.open': 'Undecided: this check cannot settle it',
   'verdict.nothing-found': 'Nothing found, which proves nothing',
-  'verdict.danger.means': 'What you saw is unsafe right now, no matter which cell it is.',
+  'verdict.danger.means': 'What you saw is unsafe right now, whatever the cell is.',
   'verdict.ruled-out.means': 'At least one thing you reported is impossible for the cell it is sold as.',
   'verdict.doubtful.means': 'There is enough against the cell to leave it alone, though none of it is proof.',
   'verdict.open.means':
