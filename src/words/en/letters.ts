@@ -28,7 +28,7 @@ export const letters = {
   'letter.papers-first':
     'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, please refund [amount] without return of the cell.',
   'letter.no-return':
-    'I will not mail the cell back: shipping a cell in doubtful condition is dangerous and may not be allowed. I will hand it in at a place that takes lithium cells.',
+    'I will not mail the cell back: shipping a cell whose condition is in doubt is dangerous and may not be allowed. I will hand it in at a place that takes lithium cells.',
   'letter.papers':
     'Please also tell me the maker, the exact model and the batch, and send me the UN 38.3 test summary.',
   'letter.proof':
