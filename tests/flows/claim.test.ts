@@ -36,7 +36,7 @@ describe('/claim', () => {
   test('a claim that nothing is known to compare with is not told to be possible', async () => {
     const seen = text(await claim('48V 12Ah 13S4P'))
     expect(seen).not.toMatch(/None of these claims is impossible/)
-    expect(seen).toMatch(/13 in series, 4 side by side/)
+    expect(seen).toMatch(/13 in series, 4 in parallel/)
     expect(seen).toMatch(/Nothing in it could be compared/)
   })
 

@@ -53,7 +53,7 @@ const plea = (): SeenMessage =>
 test('a moderator reads who is stuck, since when and at which question, with the way to the message', async () => {
   await stuck()
   const list = await queue()
-  expect(text(list)).toMatch(/1 waits/)
+  expect(text(list)).toMatch(/1 is waiting/)
   expect(text(list)).toMatch(/with <@900000000000000401>: stuck since <t:\d+:f> \(<t:\d+:R>\)/)
   expect(text(list)).toMatch(/insulating ring/)
   expect(text(list)).toContain(`https://discord.com/channels/${server}/${demoReportsChannel}/${plea().id}`)
@@ -69,7 +69,7 @@ test('a check that goes on with somebody waits for nobody, and is not in it', as
 
 test('a helper looks at it, which the others see; a second claim is refused; the answer says afterwards who gave it', async () => {
   await stuck()
-  expect(text(await queue(ilse()))).toMatch(/1 waits/)
+  expect(text(await queue(ilse()))).toMatch(/1 is waiting/)
   expect(text(await pressed(tomas(), plea(), 'I look at it'))).toMatch(/<@900000000000000403> looked at it/)
   expect(await listed(ilse(), 'free')).toMatch(/Nothing of this kind is waiting/)
   expect(await listed(tomas(), 'mine')).toMatch(/<@900000000000000403> is looking at it/)
