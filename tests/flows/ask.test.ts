@@ -32,7 +32,7 @@ describe('/ask', () => {
     const seen = text(message)
     expect(seen).toMatch(/^> is it fine/)
     expect(seen).toMatch(/### May I charge unattended or overnight\?/)
-    expect(seen).toMatch(/Sources: US Fire Administration .* · common practice, no source/)
+    expect(seen).toMatch(/Sources: US Fire Administration .* · common practice, no published source/)
     expect(seen).toMatch(/not to buy or use loose 18650 cells at all/)
     expect(seen).toMatch(/\*\*Unsure about anything\? Then do not use the cell\.\*\*$/)
     expect(seen.length).toBeLessThan(4000)

@@ -70,7 +70,7 @@ test('a check that goes on with somebody waits for nobody, and is not in it', as
 test('a helper looks at it, which the others see; a second claim is refused; the answer says afterwards who gave it', async () => {
   await stuck()
   expect(text(await queue(ilse()))).toMatch(/1 is waiting/)
-  expect(text(await pressed(tomas(), plea(), 'I look at it'))).toMatch(/<@900000000000000403> looked at it/)
+  expect(text(await pressed(tomas(), plea(), 'I will look at it'))).toMatch(/<@900000000000000403> looked at it/)
   expect(await listed(ilse(), 'free')).toMatch(/Nothing of this kind is waiting/)
   expect(await listed(tomas(), 'mine')).toMatch(/<@900000000000000403> is looking at it/)
   const again = (await queue(ilse())).id
