@@ -86,7 +86,7 @@ describe('what stands in it', () => {
   test.each([
     [
       'en',
-      /description:\n- Size: 18650[^\n]*Claimed capacity: 9,900 mAh\. No 18650 known holds more than about 4,000 mAh\.\n\nI ask/,
+      /description:\n- Size: 18650[^\n]*Claimed capacity: 9,900 mAh\. No 18650 known holds more than about 4,000 mAh\.\n\nPlease/,
     ],
     [
       'de',
@@ -141,7 +141,7 @@ describe('what stands in it', () => {
     expect(letter).toMatch(/It could not be verified that the cell is as described\./)
     expect(letter).toMatch(/I could not tell: [^\n]*Legs of the plus contact[^\n]*\.\n/)
     expect(letter).not.toMatch(/\?|metal|more/)
-    expect(letter).toMatch(/tell me the maker[\s\S]*If that is not possible, I ask you to refund/)
+    expect(letter).toMatch(/tell me the maker[\s\S]*If that is not possible, please refund/)
   })
 
   test('nothing was looked at, or every check was met: there is nothing to write', () => {

@@ -140,7 +140,9 @@ describe("a member's good cell", () => {
       if (form.kind !== 'modal') throw new Error('no form')
       let now = messageOf(await wren.submit(form.modal, { how: ['maker'], order, mass: '' }))
       for (let i = 0; i < 20 && buttons(now).some(one => one.customId?.endsWith('.unsure')); i++)
-        now = await (/On how many legs/.test(text(now)) ? answer(wren, now, 'Three') : pressed(wren, now, '.unsure'))
+        now = await (/How many legs hold up/.test(text(now))
+          ? answer(wren, now, 'Three')
+          : pressed(wren, now, '.unsure'))
       if (!buttons(now).some(one => one.customId?.endsWith('.leave'))) return text(now)
       return text(await pressed(wren, await pressed(wren, now, '.leave'), 'Offer it'))
     }

@@ -199,7 +199,7 @@ describe('a family', () => {
   test('is learnt from good cells in the hand, looked at question by question; those of one person or one order count as one', async () => {
     const first = await begin(tomas)
     const page = await walked(tomas, await press(tomas, first, 'From a good cell'), 'box one')
-    expect(text(page)).toMatch(/3 features taken in. 2 more cells, of other people and orders/)
+    expect(text(page)).toMatch(/3 features added. 2 more cells, from other people and other orders/)
     expect(text(page)).toMatch(/Legs:\*\* Three/)
     const [head] = await room.services.families.store.heads(server)
     const show = async (who: Person) => messageOf(await who.run('family show', { family: head?.id ?? '' }))
@@ -224,7 +224,7 @@ describe('a family', () => {
     const page = messageOf(await tomas.run('family show', { family: head?.id ?? '' }))
     const form = await press(tomas, await pressed(tomas, page, 'Reference cells'), 'Add a good cell')
     let now = await filled(tomas, form, { ...source, order: 'one', mass: '' })
-    now = await look(tomas, now, { ...good, 'On how many legs': 'Four' })
+    now = await look(tomas, now, { ...good, 'How many legs hold up': 'Four' })
     expect(text(now)).toMatch(/Legs: Four, \*\*unlike what is described here\*\* \(Three\)/)
     expect(text(now)).toMatch(/Look again at what is marked/)
     const before = await pressed(tomas, now, 'Back')

@@ -44,7 +44,7 @@ describe('the overview', () => {
       'Reminders',
       'Language',
       'What is recorded',
-      'For how long',
+      'How long it is kept',
       'Weekly note',
     ]
     for (const [i, title] of titles.entries()) {

@@ -93,13 +93,13 @@ export const families = {
   'families.how.seller-maker-names': 'From a seller the maker names',
   'families.how.long-trusted': 'Used for a long time without trouble',
   'families.reference.order': 'Which order? A word, never shown',
-  'families.reference.mass': 'Mass in g, if weighed',
-  'families.references.title': '### {name}: reference cells\nCells of one person, or of one order, count as one.',
+  'families.reference.mass': 'Weight in g, if weighed',
+  'families.references.title': '### {name}: reference cells\nCells from one person, or from one order, count as one.',
   'families.reference.line': '{number}. {how} ({state}): {looks}',
   'families.reference.offered': 'offered',
   'families.reference.accepted': 'accepted',
   'families.reference.taken':
-    '{count, plural, one {# feature} other {# features}} taken in. {more, plural, =0 {That is as many good cells as strong signs need.} one {One more cell, of another person and order, makes them strong signs.} other {# more cells, of other people and orders, make them strong signs.}}',
+    '{count, plural, one {# feature} other {# features}} added. {more, plural, =0 {That is as many good cells as strong signs need.} one {One more cell, from another person and another order, makes them strong signs.} other {# more cells, from other people and other orders, make them strong signs.}}',
   'families.fakes.title':
     '### {name}: known fakes\nFalse looks that were seen here. Anyone who meets one again is told so.',
   'families.fake.line': '{number}. **{title}**, since {since}: {look}',

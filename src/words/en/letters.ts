@@ -24,7 +24,7 @@ export const letters = {
   'letter.open': 'From outside I could not tell: {list}.',
   'letter.fact': '{thing}: {value}',
   'letter.expected': '{fact} (this model: {value})',
-  'letter.refund': 'I ask you to refund [amount] by [date], without return of the cell.',
+  'letter.refund': 'Please refund [amount] by [date], without return of the cell.',
   'letter.papers-first':
     'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, please refund [amount] without return of the cell.',
   'letter.no-return':

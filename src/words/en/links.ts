@@ -56,9 +56,11 @@ export const links = {
   'refusal.link-bare-ip':
     'The address leads to a bare number, {host}, and not to a name. Nobody can see whose it is. Take the one with a name.',
   'refusal.link-look-alike':
-    'The host ({host}) is written in letters that can look like others. Only a to z, digits and hyphens go here, because one shop’s name can be made to look like another’s. If the shop has a plain address, use that.',
-  'refusal.link-internal': 'The host ({host}) is one of a private network. Take an address that everybody can open.',
-  'refusal.link-host': 'The host ({host}) is not a whole name such as shop.example. Copy it from the browser.',
+    'The website’s name ({host}) is written in letters that can look like others. Only a to z, digits and hyphens go here, because one shop’s name can be made to look like that of another. If the shop has a plain address, use that.',
+  'refusal.link-internal':
+    'The website’s name ({host}) belongs to a private network. Take an address that everybody can open.',
+  'refusal.link-host':
+    'The website’s name ({host}) is not a whole name such as shop.example. Copy it from the browser.',
   'refusal.link-short':
     'The address is a short link ({host}), so nobody sees where it leads, and it can lead elsewhere tomorrow. Open it, and take the address you end at.',
   'refusal.link-invite':

@@ -21,8 +21,8 @@ export const privacy = {
     'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
   'privacy.not.name': 'Not kept:',
   'privacy.not':
-    'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. Whoever runs this bot may hold back-ups for a while longer.',
-  'privacy.show': 'Show what is kept of me',
+    'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. The people who run this bot may keep back-ups for a while longer.',
+  'privacy.show': 'Show what is kept about me',
   'privacy.shown': 'Everything that is kept under your id, in the codes the bot works with.',
   'privacy.delete': 'Delete what is kept about me',
   'privacy.sure.title': 'Delete what is kept about you?',
