@@ -24,7 +24,7 @@ const components = [
   {
     type: 10 as const,
     content:
-      '**Is the insulating ring around the plus contact whole?**\nLook straight at the plus end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, say you cannot tell.\n-# You only need to look.',
+      '**Is the insulating ring around the positive contact whole?**\nLook straight at the positive (+) end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, say you cannot tell.\n-# You only need to look.',
   },
   ...(png ? [{ type: 12 as const, items: [{ media: { url: 'attachment://ring.png' }, description }] }] : []),
   { type: 1 as const, components: [button(1, 'A · Whole', 'pick.whole')] },

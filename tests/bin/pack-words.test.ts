@@ -42,8 +42,8 @@ test('what a language lacks is noted, and is no problem', async () => {
 test.each([
   ['fr.yaml', 'rules: { torn-warp: x }\n', /rules: there is no rule “torn-warp”; did you mean “torn-wrap”\?/],
   ['fr.yaml', 'rules: { torn-wrap: [\n', /not valid YAML/],
-  ['french.yaml', 'rules: {}\n', /“french” does not name another language/],
-  ['en.yaml', 'rules: {}\n', /“en” does not name another language/],
+  ['french.yaml', 'rules: {}\n', /“french” does not name a language other than/],
+  ['en.yaml', 'rules: {}\n', /“en” does not name a language other than/],
 ])('%s with %j is a problem with a sentence', async (name, text, sentence) => {
   await words(name, text)
   const { problems } = await loadPacks(folder)
@@ -77,5 +77,5 @@ test('a long language may be a folder of files, none of which says what another 
   expect(Object.keys((await load())?.words['fr']?.rules ?? {})).toEqual(['torn-wrap', 'torn-ring'])
   await words('fr/3.yaml', 'rules: { torn-ring: Encore. }\n')
   const { problems } = await loadPacks(folder)
-  expect(problems.map(({ problem }) => sayProblem(sayIn('en'), problem)).join()).toMatch(/“torn-ring” stands twice/)
+  expect(problems.map(({ problem }) => sayProblem(sayIn('en'), problem)).join()).toMatch(/“torn-ring” is there twice/)
 })

@@ -75,7 +75,7 @@ describe('cellwary measure', () => {
     const { code, out } = await run('measure', kept('plain-seconds'), '--cutoff', '2,8 V', '--locale', 'de')
     expect(code).toBe(0)
     expect(out).toMatch(/Capacity: 2,889 ± \d\d mAh \(down to 2.8 V\)/)
-    expect(out).toMatch(/A discharge is attended/)
+    expect(out).toMatch(/Never leave a discharge alone/)
     expect(out).toMatch(/do not use the cell/)
   })
 
@@ -168,7 +168,7 @@ describe('cellwary batch', () => {
   test.each([
     [['45.1'], 1, /There is 1 figure in it; at least 2/],
     [['45.1 46 V'], 1, /Figure 1 \(“45.1 V”\): “V” does not fit here/],
-    [['45.1 460 45.2'], 1, /Figure 2 is 460 g, about ten times off the others. Is it not 46 g\?/],
+    [['45.1 460 45.2'], 1, /Figure 2 is 460 g, about ten times more or less than the others. Did you mean 46 g\?/],
     [['45 46', '--quantity', 'colour'], 2, /mass, capacity/],
   ])('%j is a mistake with its sentence', async (words, code, sentence) => {
     expect(await run('batch', ...words)).toMatchObject({ code, err: expect.stringMatching(sentence) })

@@ -16,11 +16,11 @@ const accusing: Readonly<Record<string, RegExp>> = {
   de: /(?<!\p{L})(gefälsch\p{L}*|fälsch\p{L}*|betr[uü]g\p{L}*|schwind\p{L}*|l[uü]g\p{L}*|krimin\p{L}*|illegal\p{L}*|gestohl\p{L}*|dieb\p{L}*|unecht\p{L}*|echt\p{L}*|plagiat\p{L}*|ausgeschlossen|widerlegt|zweifelhaft:)(?!\p{L})/iu,
   es: /(?<!\p{L})(fals\p{L}+|fraud\p{L}*|estaf\p{L}*|enga[ñn]\p{L}*|mentir\p{L}*|delit\p{L}*|ilegal\p{L}*|rob\p{L}+|ladr\p{L}+|auténtic\p{L}*|timo|descartad\p{L}*)(?!\p{L})/iu,
 }
-/** What every letter says, whatever was found: not posted back, no return, where the cell goes, that papers are asked for. */
+/** What every letter says, whatever was found: not mailed back, no return, where the cell goes, that papers are asked for. */
 const wanted: Readonly<Record<string, readonly RegExp[]>> = {
   en: [
-    /do not post the cell back/,
-    /dangerous and may be forbidden/,
+    /will not mail the cell back/,
+    /dangerous and may not be allowed/,
     /without return/,
     /takes lithium cells/,
     /UN 38\.3/,
@@ -86,7 +86,7 @@ describe('what stands in it', () => {
   test.each([
     [
       'en',
-      /description:\n- Size: 18650[^\n]*Claimed capacity: 9,900 mAh\. No 18650 known holds more than about 4,000 mAh\.\n\nI ask/,
+      /description:\n- Size: 18650[^\n]*Claimed capacity: 9,900 mAh\. No 18650 known holds more than about 4,000 mAh\.\n\nPlease/,
     ],
     [
       'de',
@@ -141,7 +141,7 @@ describe('what stands in it', () => {
     expect(letter).toMatch(/It could not be verified that the cell is as described\./)
     expect(letter).toMatch(/I could not tell: [^\n]*Legs of the plus contact[^\n]*\.\n/)
     expect(letter).not.toMatch(/\?|metal|more/)
-    expect(letter).toMatch(/tell me the maker[\s\S]*If that is not possible, I ask you to refund/)
+    expect(letter).toMatch(/tell me the maker[\s\S]*If that is not possible, please refund/)
   })
 
   test('nothing was looked at, or every check was met: there is nothing to write', () => {

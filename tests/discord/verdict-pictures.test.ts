@@ -178,7 +178,7 @@ describe('the verdict message', () => {
     expect(others).toEqual([])
     const [family] = await pictures.forDetails(program, judge(program, { legs: option('three') }), say)
     expect(card).toMatch(/^Verdict: Ruled out/)
-    expect(card).toMatch(/Mark 1: The plus contact of a Heron stands on four legs/)
+    expect(card).toMatch(/Mark 1: The positive contact of a Heron stands on four legs/)
     expect(card).toContain(say('caution.line'))
     expect(family?.alt).toMatch(/of a cell as it should look/)
     expect(family?.alt).toMatch(/4 legs/)

@@ -51,7 +51,7 @@ test('a whole check, the bot killed after every answer and in the middle of ever
       steps++
     }
     expect(steps).toBeGreaterThan(3)
-    expect(text(message)).toMatch(/^## Open/m)
+    expect(text(message)).toMatch(/^## Undecided/m)
     const stored = (await store.load(id))?.check
     expect(stored?.trail).toHaveLength(new Set(stored?.trail).size)
     expect(stored?.revision).toBe(stored?.trail.length)
@@ -89,10 +89,10 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     await step(() => pressed(wren, message, 'Pause'))
     await step(() => pressed(wren, message, 'Go on'))
     await step(() => pressed(wren, message, 'Back'))
-    message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
+    message = await unsureUntil(wren, message, /Which size is the cell|What capacity/)
     const claim = (value: string) => (/Which size/.test(text(message)) ? answer(wren, message, '18650') : typed(value))
     await step(() => claim('9900 mAh'))
-    message = await unsureUntil(wren, message, /Which size is the cell|Which capacity/)
+    message = await unsureUntil(wren, message, /Which size is the cell|What capacity/)
     await step(() => claim('9900 mAh'))
     for (let i = 0; i < 2; i++) {
       expect(text(message)).toMatch(/Look again/)

@@ -32,7 +32,7 @@ describe('/ask', () => {
     const seen = text(message)
     expect(seen).toMatch(/^> is it fine/)
     expect(seen).toMatch(/### May I charge unattended or overnight\?/)
-    expect(seen).toMatch(/Sources: US Fire Administration .* · common practice, no source/)
+    expect(seen).toMatch(/Sources: US Fire Administration .* · common practice, no published source/)
     expect(seen).toMatch(/not to buy or use loose 18650 cells at all/)
     expect(seen).toMatch(/\*\*Unsure about anything\? Then do not use the cell\.\*\*$/)
     expect(seen.length).toBeLessThan(4000)
@@ -79,7 +79,7 @@ describe('/ask', () => {
   test('what says nothing has no choices either, and a check can still be started', async () => {
     const message = await ask('???')
     expect(buttons(message).map(one => one.label)).toEqual(['Check a cell'])
-    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/Danger is asked about first/)
+    expect(text(await pressed(wren(), message, 'Check a cell'))).toMatch(/The first questions are about danger/)
     await closeAll(wren())
   })
 

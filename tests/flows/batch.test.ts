@@ -30,7 +30,7 @@ describe('/batch', () => {
 
   test('capacities are weighed as capacities, and start no check with the weights answered', async () => {
     const seen = await batch({ figures: '2950, 2400, 2960 mAh', quantity: 'capacity' })
-    expect(text(seen)).toMatch(/by capacity[\s\S]*Used cells grow unequal/)
+    expect(text(seen)).toMatch(/by capacity[\s\S]*Used cells become unequal/)
     expect(text(seen)).not.toMatch(/Check one of these cells/)
   })
 
@@ -38,7 +38,7 @@ describe('/batch', () => {
     ['45.1', /at least 2 are needed/],
     ['hello @everyone', /There is no figure in it/],
     ['43,1,44,9,46,8', /Put a semicolon between the figures/],
-    ['45.1, 451, 45.2 g', /about ten times off the others/],
+    ['45.1, 451, 45.2 g', /about ten times more or less than the others/],
     ['0, 0, 0 g', /Nothing is written there|0 g/],
   ])('“%s” gets a sentence that says what to change, under what was typed', async (figures, says) => {
     const seen = text(await batch({ figures }))

@@ -44,7 +44,7 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
       expect(await press(page, /^Quick/)).toMatch(/Right now: is the cell hot/)
       let asked = await wordsOf(page)
       for (let i = 0; i < 10 && !/Look again/.test(asked); i++) asked = await press(page, /^A · /)
-      expect(asked).toMatch(/Look again: Which capacity does it claim[\s\S]*9,900 mAh/)
+      expect(asked).toMatch(/Look again: What capacity does it claim[\s\S]*9,900 mAh/)
       expect(await tooWide(page)).toEqual([])
       await press(page, 'Pause')
       await press(page, 'Close this check')

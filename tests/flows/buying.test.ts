@@ -59,16 +59,16 @@ describe('reading', () => {
     expect(text(message)).toMatch(
       /Consumer Product Safety Commission \(8 January 2021\).*do not buy or use loose 18650/,
     )
-    expect(text(message)).toMatch(/Never for a low price alone/)
+    expect(text(message)).toMatch(/Never buy for a low price alone/)
     for (const [part, wanted] of [
       ['listing', /continuous/],
       [
         'suspect',
-        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never by mail/,
+        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
       ],
       [
         'suspect.later',
-        /It is cold and quiet and always was[\s\S]*Keep what proves the purchase[\s\S]*without sending it back[\s\S]*Not in the bin, and never by mail/,
+        /It is cold and quiet and always was[\s\S]*Keep everything that proves the purchase[\s\S]*without sending it back[\s\S]*Do not throw it in the bin, and never mail or ship it/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],
@@ -89,7 +89,7 @@ describe('reading', () => {
     for (const region of ['uk', 'eu', 'ca', 'au', 'other']) {
       const shown = text(messageOf(await wren().choose(us, menu?.customId ?? '', [region])))
       expect(shown).toMatch(/from memory|common practice/)
-      expect(shown).toMatch(/no legal advice/)
+      expect(shown).toMatch(/not legal advice/)
     }
   })
 
@@ -117,7 +117,7 @@ describe('showing a part to everybody', () => {
       .sees(questions)
       .filter(one => !one.private).length
     const message = await pressed(wren(), await open(wren()), 'view.suspect')
-    expect(text(await pressed(wren(), message, 'post.suspect'))).toMatch(/stands in the channel now/)
+    expect(text(await pressed(wren(), message, 'post.suspect'))).toMatch(/Posted in the channel/)
     await pressed(wren(), message, 'post.suspect')
     const all = tomas()
       .sees(questions)

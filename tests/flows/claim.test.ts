@@ -16,15 +16,15 @@ describe('/claim', () => {
   test('names what is impossible, what is not comparable and what was read, with the caution', async () => {
     const seen = text(await claim('9900mAh 18650 30A 38g'))
     expect(seen).toMatch(/Impossible[\s\S]*9,900 mAh in this size: the best known hold about 4,000 mAh/)
-    expect(seen).toMatch(/It would need 2,155 Wh in each litre/)
+    expect(seen).toMatch(/The claim would need 2,155 Wh per litre/)
     expect(seen).toMatch(/Suspiciously low[\s\S]*38 g/)
-    expect(seen).toMatch(/Cannot be compared[\s\S]*30 A without “continuous”/)
+    expect(seen).toMatch(/Cannot be compared[\s\S]*30 A that is not marked “continuous”/)
     expect(seen).toMatch(/What was read[\s\S]*Size: 18650/)
     expect(seen).toMatch(caution)
   })
 
   test('understands a designation of the standard as what the trade calls it', async () => {
-    expect(text(await claim('INR19/66 3000 mAh'))).toMatch(/19 mm wide and 66 mm long, which is the trade’s 18650/)
+    expect(text(await claim('INR19/66 3000 mAh'))).toMatch(/19 mm wide and 66 mm long, sold as 18650/)
   })
 
   test('a modest claim shows nothing, and is told so', async () => {
@@ -36,7 +36,7 @@ describe('/claim', () => {
   test('a claim that nothing is known to compare with is not told to be possible', async () => {
     const seen = text(await claim('48V 12Ah 13S4P'))
     expect(seen).not.toMatch(/None of these claims is impossible/)
-    expect(seen).toMatch(/13 in series, 4 side by side/)
+    expect(seen).toMatch(/13 in series, 4 in parallel/)
     expect(seen).toMatch(/Nothing in it could be compared/)
   })
 

@@ -93,7 +93,7 @@ test('who answered what and when is listed; the answer is looked at again while 
   expect(text(handled)).toMatch(/insulating ring.* Can’t tell/)
   expect(text(await listed(tomas(), 'handled'))).toMatch(/1 question was handled/)
   const again = await pressed(ilse(), handled, 'Look again')
-  expect(text(again)).toMatch(/You answer for <@900000000000000401>/)
+  expect(text(again)).toMatch(/You are answering for <@900000000000000401>/)
   expect(text(await said(/looks again at a question/))).toMatch(/do not use the cell meanwhile/)
   const verdict = messageOf(await wren().run('check resume'))
   expect(text(verdict)).toMatch(/the result can still change/)

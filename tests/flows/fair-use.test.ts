@@ -179,7 +179,7 @@ describe('Discord’s own limits', () => {
     const message = await startCheck(wren())
     room.standIn.faults.answerNext({ match: '/callback', status: 429, retryAfter: 60 })
     const begun = Date.now()
-    expect(text(messageOf(await press(wren(), message, '.unsure')))).toMatch(/did not work on this side/)
+    expect(text(messageOf(await press(wren(), message, '.unsure')))).toMatch(/went wrong on the bot’s side/)
     expect(Date.now() - begun).toBeLessThan(10_000)
   })
 

@@ -28,7 +28,7 @@ const put = (where: string, made: Facts, number?: number) => putInForce(room, wh
 
 async function legsQuestion(message: SeenMessage): Promise<SeenMessage> {
   let now = message
-  for (let i = 0; i < 40 && !/On how many legs/.test(text(now)); i++) now = await pressed(wren, now, '.unsure')
+  for (let i = 0; i < 40 && !/How many legs hold up/.test(text(now)); i++) now = await pressed(wren, now, '.unsure')
   return now
 }
 
@@ -52,7 +52,7 @@ describe("a server's own", () => {
     await put('900000000000000999', facts('f-elsewhere', 'Hidden 30'))
     const offered = await wren.suggest('check start', { name: 'family', value: '' })
     expect(offered.map(one => one.name).join()).not.toMatch(/Hidden/)
-    expect(text(messageOf(await wren.run('check start', { family: 'f-elsewhere' })))).toMatch(/There is no family/)
+    expect(text(messageOf(await wren.run('check start', { family: 'f-elsewhere' })))).toMatch(/There is no model/)
     expect(text(messageOf(await wren.run('family show', { family: 'f-elsewhere' })))).toMatch(/no such model/)
   })
 
@@ -73,7 +73,7 @@ describe("a server's own", () => {
     const listed = text(messageOf(await wren.run('family list')))
     expect(listed).toMatch(/Broken 10 · 18650 · cannot be used/)
     expect(listed).toMatch(/Sandpiper 25 · 18650 · In force/)
-    expect(text(messageOf(await wren.run('check start', { family: 'f-broken01' })))).toMatch(/There is no family/)
+    expect(text(messageOf(await wren.run('check start', { family: 'f-broken01' })))).toMatch(/There is no model/)
     expect(text(await startCheck(wren, { family: 'f-together' }))).toMatch(/Sandpiper 25/)
   })
 
@@ -89,9 +89,11 @@ describe('a check against a way of building', () => {
     const message = await legsQuestion(await startCheck(wren, { family: 'c-two-dimples-three-legs', depth: 'quick' }))
     let now = await answer(wren, message, 'Four')
     for (let i = 0; i < 30 && buttons(now).some(one => one.customId?.includes('.unsure')); i++)
-      now = /On how many legs/.test(text(now)) ? await answer(wren, now, 'Four') : await pressed(wren, now, '.unsure')
+      now = /How many legs hold up/.test(text(now))
+        ? await answer(wren, now, 'Four')
+        : await pressed(wren, now, '.unsure')
     expect(text(now)).toMatch(/^## Doubtful/m)
-    expect(text(now)).toMatch(/Held against a way of building/)
+    expect(text(now)).toMatch(/Compared with a way of building/)
   })
 })
 
@@ -138,7 +140,9 @@ describe("a member's good cell", () => {
       if (form.kind !== 'modal') throw new Error('no form')
       let now = messageOf(await wren.submit(form.modal, { how: ['maker'], order, mass: '' }))
       for (let i = 0; i < 20 && buttons(now).some(one => one.customId?.endsWith('.unsure')); i++)
-        now = await (/On how many legs/.test(text(now)) ? answer(wren, now, 'Three') : pressed(wren, now, '.unsure'))
+        now = await (/How many legs hold up/.test(text(now))
+          ? answer(wren, now, 'Three')
+          : pressed(wren, now, '.unsure'))
       if (!buttons(now).some(one => one.customId?.endsWith('.leave'))) return text(now)
       return text(await pressed(wren, await pressed(wren, now, '.leave'), 'Offer it'))
     }
@@ -200,9 +204,9 @@ describe('a file', () => {
     expect(head).toMatchObject({ name: 'Whimbrel 30', state: 'draft', head: 0 })
     expect(head?.id).not.toBe('f-stranger')
     const refused = await finalOf(await tomas.run('family import', { file: file('family.yaml', 'a: &x [1]\nb: *x') }))
-    expect(text(refused)).toMatch(/cannot be taken in: .*Nothing was changed/)
+    expect(text(refused)).toMatch(/cannot be imported: .*Nothing was changed/)
     const twin = await finalOf(await tomas.run('family import', { file: file('family.yaml', made) }))
-    expect(text(twin)).toMatch(/called so, or looks alike/)
+    expect(text(twin)).toMatch(/has this name already, or one that looks alike/)
     expect(await room.services.families.store.heads(server)).toHaveLength(1)
     expect(menus(taken).length).toBeGreaterThan(0)
     expect(await press(tomas, taken, 'Try it')).toBeTruthy()

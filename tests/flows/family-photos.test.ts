@@ -58,7 +58,7 @@ const photosOf = ({ attachments }: SeenMessage) => attachments.filter(one => one
 
 async function legsQuestion(): Promise<SeenMessage> {
   let now = await startCheck(wren, { family, depth: 'quick' })
-  for (let i = 0; i < 40 && !/On how many legs/.test(text(now)); i++) now = await pressed(wren, now, '.unsure')
+  for (let i = 0; i < 40 && !/How many legs hold up/.test(text(now)); i++) now = await pressed(wren, now, '.unsure')
   return now
 }
 

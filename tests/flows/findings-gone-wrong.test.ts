@@ -63,7 +63,7 @@ test('a moderator who loses the role between report and click, or with a form op
   const before = room.standIn.as('Wren').sees(everybody).length
   for (const reply of [
     await tomas().submit(form, { warning: 'look', channel: [everybody] }),
-    await press(tomas(), first, 'Make a known fake'),
+    await press(tomas(), first, 'Make it a known fake'),
   ])
     expect(text(messageOf(reply))).toMatch(/Only moderators of this server/)
   expect(room.standIn.as('Wren').sees(everybody)).toHaveLength(before)
@@ -145,7 +145,7 @@ test('what was counted under a pack that is no longer installed is still shown, 
   programs = openPrograms([])
   const families = text(await pressed(tomas(), messageOf(await tomas().run('trends')), '.families'))
   expect(families).toMatch(/brindlewick-rook \(its rule pack is no longer installed\)/)
-  expect(families).toMatch(/a check of a rule pack that is no longer installed/)
+  expect(families).toMatch(/a point of a rule pack that is no longer installed/)
   const [first] = reports() as [SeenMessage]
   const draft = await contentOf(messageOf(await press(tomas(), first, 'Draft a rule')))
   expect(draft).toMatch(/# Found among the checks of: brindlewick-rook/)

@@ -53,7 +53,7 @@ test('the planted wave is one finding, told once and silently, however often and
 
 test('it says what is new, how sure and since when, how many, what noise it could be, what to do; beside a chart with its own key', () => {
   const said = text(post())
-  const order = ['What is new:', 'How sure:', 'How many:', 'What it would take to be noise:', 'What to do:']
+  const order = ['What is new:', 'How sure:', 'How many:', 'What it would take to be mere chance:', 'What to do:']
   const places = order.map(label => said.indexOf(label))
   expect(places.every(at => at >= 0)).toBe(true)
   expect([...places].sort((a, b) => a - b)).toEqual(places)
@@ -90,7 +90,7 @@ test('a warning is drafted, edited in a form, posted where the moderator says, w
   const after = messageOf(await tomas().submit(form, { warning, channel: [everybody] }))
   expect(text(after)).toMatch(/posted a warning on/)
   expect(labels(after)).toEqual([
-    'Make a known fake',
+    'Make it a known fake',
     'Edit the warning',
     'Withdraw the warning',
     'Draft a rule',
@@ -117,7 +117,7 @@ test('the warning is edited where it stands, and the edit is taken back there, t
 test('it is withdrawn with a word that stands in its place, and the finding waits for a decision as before', async () => {
   const form = await formOf(post(), 'Withdraw the warning')
   const after = messageOf(await tomas().submit(form, { reason: 'It was one seller’s old lot.' }))
-  expect(text(after)).toMatch(/It waits for a decision/)
+  expect(text(after)).toMatch(/It is waiting for a decision/)
   expect(text(after)).toMatch(/taken back by .*: It was one seller’s old lot\./)
   expect(labels(after)).toContain('Post a warning')
   expect(warnings()).toHaveLength(1)
@@ -130,14 +130,14 @@ test('it is made a known fake from the list in a few presses, the post in the ch
   expect(text(list)).toMatch(/Findings of this server/)
   const seen = await pressed(tomas(), list, '.see')
   expect(labels(seen)).toContain('To the report')
-  const after = await pressed(tomas(), seen, 'Make a known fake')
+  const after = await pressed(tomas(), seen, 'Make it a known fake')
   expect(text(after)).toMatch(/Kept as a known fake/)
   await room.services.queue.idle()
   expect(text(post())).toMatch(/made it a known fake/)
   const [finding] = await room.services.trends.findings.of(server)
   expect(finding?.knownFake).toMatchObject({ family: 'brindlewick-rook' })
   const back = await pressed(tomas(), post(), 'Not a known fake after all')
-  expect(text(back)).toMatch(/It waits for a decision/)
+  expect(text(back)).toMatch(/It is waiting for a decision/)
   expect((await room.services.trends.findings.of(server))[0]?.knownFake).toBeNull()
 })
 
@@ -188,7 +188,7 @@ test('when the watch is over it is told again, and the earlier post goes', async
   const all = reports().filter(one => /Something new/.test(text(one)))
   expect(all).toHaveLength(1)
   expect(all[0]?.id).not.toBe(id)
-  expect(text(post())).toMatch(/It waits for a decision/)
+  expect(text(post())).toMatch(/It is waiting for a decision/)
   expect(labels(post())).not.toContain('Stop watching')
 })
 

@@ -8,7 +8,7 @@ export const source = { how: ['maker'] }
 export const good: Readonly<Record<string, string>> = {
   'Where is the small lettering': 'On the metal can',
   'Where is the small square code': 'On the wrap',
-  'On how many legs': 'Three',
+  'How many legs hold up': 'Three',
 }
 /** Looks at a good cell question by question, and lifts no ring; ends before it is sent. */
 export async function look(person: Person, message: SeenMessage, said = good): Promise<SeenMessage> {

@@ -74,7 +74,7 @@ test('the channel in which it was asked is deleted: the moderator is told that n
   const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
   room.standIn.removeChannel(workbench)
   expect(text(await settled(room, await pressed(tomas(), question, '.unsure')))).toMatch(
-    /could not tell <@900000000000000401>/,
+    /could not reach <@900000000000000401>/,
   )
   expect(text(messageOf(await wren().run('check resume', {}, { channel: questions })))).toMatch(/1 answered/)
 })

@@ -141,7 +141,7 @@ describe('who is told', () => {
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
     expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
-      /must see at once.*Reach them another way/,
+      /must see at once.*Contact them another way/,
     )
   })
 })

@@ -88,7 +88,7 @@ describe('offering a check', () => {
 
   test('declined with a reason, and taken back', async () => {
     const own = await offered(as('Tomas'), { for: ids.Wren })
-    const panel = await fill(as('Wren'), await press(as('Wren'), await panelOf(as('Wren')), 'Not me'), {
+    const panel = await fill(as('Wren'), await press(as('Wren'), await panelOf(as('Wren')), 'No, thanks'), {
       why: 'no @time',
     })
     expect(text(panel)).toMatch(/not offered any more/)
@@ -101,12 +101,14 @@ describe('offering a check', () => {
       .sees()
       .findLast(one => /Waiting for somebody/.test(text(one))) as SeenMessage
     expect(text(await pressed(as('Tomas'), mine, 'Take it back'))).toMatch(/nothing answered yet/)
-    expect(text(await pressed(as('Wren'), await panelOf(as('Wren')), 'How far'))).toMatch(/Only those who have to do/)
+    expect(text(await pressed(as('Wren'), await panelOf(as('Wren')), 'How far'))).toMatch(
+      /Only people who are involved/,
+    )
   })
 
   test.each([
     ['oneself', { for: ids.Tomas }, /You have this check already/],
-    ['everybody', { for: server }, /calling everyone/],
+    ['everybody', { for: server }, /to everyone at once/],
     ['somebody and anybody', { for: ids.Wren, anyone: true }, /not both/],
   ])('not to %s', async (_whom, options, says) => {
     expect(text(await offered(as('Tomas'), options))).toMatch(says)
@@ -161,7 +163,7 @@ describe('while somebody else answers', () => {
     const sharing = await pressed(as('Wren'), hands, 'Show my answers to the starter')
     expect(text(sharing)).toMatch(/can see your answers/)
     expect(text(await pressed(as('Tomas'), await panelOf(as('Tomas')), 'How far'))).toMatch(/Shared answers/)
-    await pressed(as('Wren'), sharing, 'Show my answers to nobody')
+    await pressed(as('Wren'), sharing, 'Keep my answers private')
     expect(text(await pressed(as('Tomas'), await panelOf(as('Tomas')), 'How far'))).not.toMatch(/Shared answers/)
   })
 
@@ -258,7 +260,7 @@ describe('asking a moderator', () => {
     expect(text(messageOf(await as('Ilse').run('check waiting')))).toMatch(/Only moderators/)
     const queue = messageOf(await as('Tomas').run('check waiting'))
     expect(text(queue)).toMatch(/stuck since/)
-    expect(text(await pressed(as('Tomas'), queue, 'See it'))).toMatch(/You answer for/)
+    expect(text(await pressed(as('Tomas'), queue, 'See it'))).toMatch(/You are answering for/)
   })
 
   test('a moderator takes over, and the question is asked no more', async () => {

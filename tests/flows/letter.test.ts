@@ -106,7 +106,7 @@ test('only the holder can, only of a finished check, and only while it is open',
   const id = encodeLetter({ is: 'write', check })
   await correctLast(wren(), verdict)
   expect(text(messageOf(await wren().click(await postButton(room.standIn, id), id)))).toMatch(
-    /does not go at this step/,
+    /not possible at this step/,
   )
   await closeAll(wren())
   expect(text(messageOf(await wren().click(await postButton(room.standIn, id), id)))).toMatch(/closed|no longer kept/)
@@ -125,7 +125,7 @@ test('an open check asks the seller for papers, and leads to buying safely witho
   expect(
     wren()
       .sees()
-      .find(one => one.id === message.id && /^## Open/m.test(text(one))),
+      .find(one => one.id === message.id && /^## Undecided/m.test(text(one))),
   ).toBeDefined()
   await closeAll(wren())
 })

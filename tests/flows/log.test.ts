@@ -37,7 +37,7 @@ describe('figures', () => {
     const seen = text(await send(readFileSync(new URL(`../readings/logs/${name}.csv`, import.meta.url)), claimed))
     expect(seen).toMatch(/Capacity: 2,88\d ± \d\d mAh \(down to 2.8 V\)/)
     expect(seen).toMatch(/Energy: 10\.\d+ ± 0\.\d+ Wh/)
-    expect(seen).toMatch(/at least 95% of the 3,000 mAh on the label. That has no bearing/)
+    expect(seen).toMatch(/at least 95% of the 3,000 mAh on the label. That proves nothing/)
   })
 
   test('come with the curve and its words, after the caution of the test', async () => {
@@ -46,7 +46,7 @@ describe('figures', () => {
     expect(picture?.name).toBe('discharge.png')
     expect(picture?.description).toMatch(/2,88\d mAh/)
     expect(picture?.description).toMatch(/A dashed line marks “claimed on the label”: 3,000 mAh/)
-    expect(text(message).indexOf('A discharge is attended')).toBeLessThan(text(message).indexOf('Capacity:'))
+    expect(text(message).indexOf('Never leave a discharge alone')).toBeLessThan(text(message).indexOf('Capacity:'))
     expect(text(message)).toMatch(/Never repeat a test with more current/)
     expect(text(message)).toMatch(caution)
   })

@@ -52,7 +52,7 @@ const said = (): SeenMessage[] =>
 const plea = (): SeenMessage =>
   tomas()
     .sees(demoReportsChannel)
-    .findLast(one => buttons(one).some(button => button.label === 'I look at it')) as SeenMessage
+    .findLast(one => buttons(one).some(button => button.label === 'I will look at it')) as SeenMessage
 
 test('said once after the time that was set, with the way to it and without a name; nobody is pinged', async () => {
   const before = said().length
@@ -75,7 +75,7 @@ test('said once after the time that was set, with the way to it and without a na
 test('a new wait of the same check is another one; two processes at once say it once', async () => {
   ahead += 7 * hour
   expect(await remind(job())).toBe(1)
-  await pressed(tomas(), plea(), 'I look at it')
+  await pressed(tomas(), plea(), 'I will look at it')
   ahead += 5 * hour
   // Whoever has said that they look at it has as long again.
   expect(await remind(job())).toBe(0)

@@ -28,7 +28,7 @@ describe('settings', () => {
     await warden.choose(await warden.open('language'), ['de'])
     const seen = await history()
     expect(text(seen)).toMatch(new RegExp(`<t:\\d+:f>, <@${warden.person.id}>:`))
-    expect(text(seen)).toContain('**Language:** the one this server has told Discord')
+    expect(text(seen)).toContain('**Language:** the one set for this server in Discord')
     expect(text(seen)).toContain(`**Reports channel:** none → <#${demoReportsChannel}>`)
     expect(text(seen)).toMatch(caution)
     expect(seen.onlyFor).toBe(warden.person.id)

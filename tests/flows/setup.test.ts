@@ -27,7 +27,7 @@ describe('the overview', () => {
     const seen = text(await warden.overview())
     expect(seen).toMatch(/Reports channel:\*\* none/)
     expect(seen).toMatch(/What is recorded:\*\* nothing/)
-    expect(seen).toMatch(/For how long:\*\* 104 weeks/)
+    expect(seen).toMatch(/How long it is kept:\*\* 104 weeks/)
     expect(seen).toMatch(/Offers in a forum:\*\* none/)
     expect(seen).toMatch(caution)
   })
@@ -44,7 +44,7 @@ describe('the overview', () => {
       'Reminders',
       'Language',
       'What is recorded',
-      'For how long',
+      'How long it is kept',
       'Weekly note',
     ]
     for (const [i, title] of titles.entries()) {
@@ -145,7 +145,7 @@ describe('what is recorded', () => {
   test('is said plainly before it is turned on, with how long', async () => {
     const seen = text(await warden.open('recording'))
     for (const said of [
-      /\*\*Never\*\* a name, an id, a text, a file, a photograph or a time/,
+      /\*\*Never\*\* a name, an id, a text, a file, a photo or a time/,
       /104 weeks/,
       /at least five people/,
       /can say no/,
@@ -159,7 +159,7 @@ describe('what is recorded', () => {
     message = await pressed(warden.person, message, 'Add our numbers')
     expect(await warden.settings()).toMatchObject({ outcomes: true, pooling: true })
     message = await pressed(warden.person, message, 'Stop recording…')
-    expect(text(message)).toMatch(/stays without names until it is 104 weeks old, and is then deleted/)
+    expect(text(message)).toMatch(/stays, without names, until it is 104 weeks old, and is then deleted/)
     expect((await warden.settings()).outcomes).toBe(true)
     message = await pressed(warden.person, await pressed(warden.person, message, 'Leave it on'), 'Stop recording…')
     message = await pressed(warden.person, message, '.outcomes.off')
@@ -209,7 +209,7 @@ describe('the language', () => {
   test('is chosen, or left to what the server tells Discord, which is remembered', async () => {
     expect(text(await warden.choose(await warden.open('language'), ['de']))).toMatch(/Now:\*\* German/)
     expect(text(await warden.choose(await warden.open('language'), ['discord']))).toMatch(
-      /has told Discord, American English/,
+      /set for this server in Discord, American English/,
     )
     expect(await warden.settings()).toMatchObject({ language: null, discordLanguage: 'en-US' })
   })

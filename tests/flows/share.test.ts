@@ -52,7 +52,7 @@ test('nobody shows somebody else’s, nor one that has no verdict', async () => 
   const id = encodeShare({ is: 'post', check })
   const posted = await postButton(room.standIn, id)
   expect(text(messageOf(await room.standIn.as('Odalys').click(posted, id)))).toMatch(/holds|in hand/)
-  expect(text(messageOf(await wren().click(posted, id)))).toMatch(/does not go at this step/)
+  expect(text(messageOf(await wren().click(posted, id)))).toMatch(/not possible at this step/)
   await unsureUntil(wren(), message, /Right now/)
   await closeAll(wren())
 })

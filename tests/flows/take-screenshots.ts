@@ -68,7 +68,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await shoot('first-screen')
   await press(page, /Thorough/)
   await shoot('question')
-  await unsureTo(page, /Which capacity does it claim/, shoot)
+  await unsureTo(page, /What capacity does it claim/, shoot)
   await card(page).getByRole('button', { name: 'Type in the reading' }).click()
   await page.getByRole('dialog').getByRole('button', { name: 'Send', exact: true }).click()
   await page.getByText('must be filled in').waitFor()
@@ -118,7 +118,7 @@ async function forReadme(browser: Browser, pageUrl: string): Promise<void> {
   await press(page, /Thorough/)
   let words = await wordsOf(page)
   for (let i = 0; i < 60 && !/small square code of dots/.test(words); i++) {
-    if (/On how many legs/.test(words)) await shootAs(page, 'question')
+    if (/How many legs hold up/.test(words)) await shootAs(page, 'question')
     const asks = /Right now|swollen|liquid|smell|scorched|crushed|packed|weld marks|damaged|ring/.test(words)
     words = await press(page, asks ? /^A · / : /^(A · Three|Can.t tell)/)
   }

@@ -51,7 +51,7 @@ describe.each(places)('in %s', (_, channel) => {
   const seen = async (path: string, options: Record<string, string | number | boolean> = {}): Promise<SeenMessage> => {
     const message = await finalOf(await run(path, options))
     expect(message.onlyFor).toBe(wren().id)
-    expect(text(message)).not.toMatch(/did not work on this side/)
+    expect(text(message)).not.toMatch(/went wrong on the bot’s side/)
     return message
   }
 
@@ -70,7 +70,7 @@ describe.each(places)('in %s', (_, channel) => {
     expect(first.onlyFor).toBe(wren().id)
     const [held] = await room.services.checks.heldBy(wren().id, Date.now())
     expect(held?.server).toBeNull()
-    const verdict = await unsureUntil(wren(), first, /^## (Open|Nothing found|Doubtful)/m)
+    const verdict = await unsureUntil(wren(), first, /^## (Undecided|Nothing found|Doubtful)/m)
     expect(verdict.onlyFor).toBe(wren().id)
     expect(text(verdict)).toMatch(caution)
     expect(text(verdict)).not.toMatch(/counted without your name/)

@@ -53,7 +53,7 @@ const plea = (): SeenMessage =>
 test('a moderator reads who is stuck, since when and at which question, with the way to the message', async () => {
   await stuck()
   const list = await queue()
-  expect(text(list)).toMatch(/1 waits/)
+  expect(text(list)).toMatch(/1 is waiting/)
   expect(text(list)).toMatch(/with <@900000000000000401>: stuck since <t:\d+:f> \(<t:\d+:R>\)/)
   expect(text(list)).toMatch(/insulating ring/)
   expect(text(list)).toContain(`https://discord.com/channels/${server}/${demoReportsChannel}/${plea().id}`)
@@ -62,21 +62,21 @@ test('a moderator reads who is stuck, since when and at which question, with the
 test('a check that goes on with somebody waits for nobody, and is not in it', async () => {
   await wren().run('check start', { depth: 'full', anyone: true }, { channel: everybody })
   const [offered] = await panels()
-  expect(text(await queue())).toMatch(/offered to whoever takes it first since/)
+  expect(text(await queue())).toMatch(/offered to the first person who takes it since/)
   await press(ilse(), offered as SeenMessage, 'Take it')
-  expect(text(await queue())).toMatch(/Nothing of this kind waits/)
+  expect(text(await queue())).toMatch(/Nothing of this kind is waiting/)
 })
 
 test('a helper looks at it, which the others see; a second claim is refused; the answer says afterwards who gave it', async () => {
   await stuck()
-  expect(text(await queue(ilse()))).toMatch(/1 waits/)
-  expect(text(await pressed(tomas(), plea(), 'I look at it'))).toMatch(/<@900000000000000403> looked at it/)
-  expect(await listed(ilse(), 'free')).toMatch(/Nothing of this kind waits/)
-  expect(await listed(tomas(), 'mine')).toMatch(/<@900000000000000403> looks at it/)
+  expect(text(await queue(ilse()))).toMatch(/1 is waiting/)
+  expect(text(await pressed(tomas(), plea(), 'I will look at it'))).toMatch(/<@900000000000000403> looked at it/)
+  expect(await listed(ilse(), 'free')).toMatch(/Nothing of this kind is waiting/)
+  expect(await listed(tomas(), 'mine')).toMatch(/<@900000000000000403> is looking at it/)
   const again = (await queue(ilse())).id
   expect(again).toBeTruthy()
   const question = await pressed(ilse(), await queue(ilse()), 'See it')
-  expect(text(question)).toMatch(/You answer for/)
+  expect(text(question)).toMatch(/You are answering for/)
   await pressed(ilse(), question, 'I can’t tell either')
   await room.services.queue.idle()
   expect(text(plea())).toMatch(/dealt with[\s\S]*<@900000000000000402> answered a question[\s\S]*insulating ring/)
@@ -88,7 +88,7 @@ test('a question is left to a role, and is then among those of its members', asy
   if (form.kind !== 'modal') throw new Error('no form')
   await tomas().submit(form.modal, { taker: [helpers] })
   expect(await listed(ilse(), 'mine')).toMatch(new RegExp(`Left to <@&${helpers}>`))
-  expect(await listed(tomas(), 'mine')).toMatch(/Nothing of this kind waits/)
+  expect(await listed(tomas(), 'mine')).toMatch(/Nothing of this kind is waiting/)
 })
 
 test('a helper sees no findings and takes no check over; somebody who is neither sees nothing', async () => {

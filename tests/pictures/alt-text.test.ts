@@ -47,7 +47,7 @@ describe('alt text in English', () => {
   })
 
   it('does not give the answer of a question away, but says where to look', () => {
-    expect(said({ view: 'top', pointAt: 'legs' })).toContain('legs that the plus contact stands on')
+    expect(said({ view: 'top', pointAt: 'legs' })).toContain('legs that the positive contact stands on')
     expect(said({ view: 'top', pointAt: 'legs' })).not.toContain('3 legs')
   })
 
@@ -93,7 +93,7 @@ describe('alt text in English', () => {
       english,
     )
     expect(text).toBe(
-      '3 drawings to compare. Drawing of a cell’s plus end, seen straight on. A: The plus contact stands on 3 legs. B: The plus contact stands on 4 legs. C: Can’t tell.',
+      '3 drawings to compare. Drawing of a cell’s positive (+) end, seen straight on. A: The positive contact stands on 3 legs. B: The positive contact stands on 4 legs. C: Can’t tell.',
     )
   })
 })

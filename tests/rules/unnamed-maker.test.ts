@@ -1,4 +1,4 @@
-// The facts of the trade for one unnamed maker of high-drain cells (common practice, no source), each held by its cases.
+// The facts of the trade for one unnamed maker of high-drain cells (common practice, no published source), each held by its cases.
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { type Answers, type FamilyId, option } from '../../src/engine/answers.ts'

@@ -36,7 +36,7 @@ export function measureCommand(): Command {
     .option('--json', 'print one JSON object')
     .option('--picture <file>', 'draw the longest discharge as .png or .svg')
     .option('--claimed-capacity <capacity>', 'capacity on the label, such as 3000mAh')
-    .option('--current <current>', 'current claimed without pause, such as 20A')
+    .option('--current <current>', 'continuous current claimed, such as 20A')
     .option('--cutoff <voltage>', 'the cut-off of the claim, such as 2.5V')
     .option('--room <temperature>', 'room temperature, such as 21°C')
     .addOption(choice('--instrument <kind>', 'what took the log', ['hobby-load', 'lab-load']))

@@ -48,7 +48,7 @@ rules:
     kind: must
     means: another-cell
     when: { legs: [four, five] }
-    says: The plus contact stands on three legs.
+    says: The positive contact stands on three legs.
     source: [counted]
 
 families:

@@ -2,12 +2,12 @@
 export const batch = {
   'command.batch': 'Say whether cells bought together can be one lot, by their weights',
   'command.batch.figures': 'One figure for each cell, such as 45.1, 45.3, 45.2 g',
-  'command.batch.quantity': 'What the figures are; leave out for weights',
+  'command.batch.quantity': 'What the figures are; leave empty for weights',
   'batch.of.mass': 'Weights, in grams',
   'batch.of.capacity': 'Measured capacities of new cells, in mAh',
   'batch.start': 'Check one of these cells',
   'batch.problem.not-positive': 'A figure of nothing is no measurement. Type what the display showed for each cell.',
-  'batch.title': 'What a batch of {count, number} cells shows by {quantity, select, mass {mass} other {capacity}}',
+  'batch.title': 'What a batch of {count, number} cells shows by {quantity, select, mass {weight} other {capacity}}',
   'batch.figures':
     'Mean {mean} {unit}, from {least} to {most} {unit}: a range of {range} {unit}, {share} of the mean. Nearly all lots stay within {limit} {unit} on such an instrument.',
   'batch.one-lot-possible':
@@ -19,15 +19,15 @@ export const batch = {
   'batch.scale-too-coarse':
     'They lie further apart than one lot does, but the instrument shows too few digits to be sure of it. Use one that shows {wanted} {unit} or less.',
   'batch.not-counterfeit':
-    '“Not one lot” does not mean “counterfeit”: other models among them, one with a protection circuit, or wraps put on again do the same. Are all of them bare, and all in the same wrap? Does a coin weigh the same on the scale each time? Then look at each cell by itself.',
-  'batch.used': 'Used cells grow unequal by use alone, so this holds for new ones.',
+    '“Not one lot” does not mean “counterfeit”: another model among them, one with a protection circuit, or new wraps have the same effect. Are all of them bare, and all in the same wrap? Does a coin weigh the same on the scale each time? Then look at each cell on its own.',
+  'batch.used': 'Used cells become unequal through use alone, so this holds only for new ones.',
   'batch.problem.too-few-values':
     'There {count, plural, =0 {is no figure} one {is # figure} other {are # figures}} in it; at least {fewest, number} are needed. Type one for each cell, such as 45.1, 45.3, 45.2 g.',
   'batch.problem.too-many-values':
     'There are {count, number} figures in it; at most {most, number} are taken. Send some of the cells.',
   'batch.problem.value': 'Figure {place, number} (“{typed}”)',
   'batch.problem.commas':
-    'In “{typed}” a comma may part the figures or the decimals. Put a semicolon between the figures.',
+    'In “{typed}” a comma may separate the figures or mark the decimals. Put a semicolon between the figures.',
   'batch.problem.ten-times':
-    'Figure {place, number} is {value}, about ten times off the others. Is it not {other}? Type it again.',
+    'Figure {place, number} is {value}, about ten times more or less than the others. Did you mean {other}? Type it again.',
 } as const

@@ -1,12 +1,12 @@
 // English for findings: what releases have found, what moderators are told of it, and what they decide.
 export const findings = {
   'finding.title': 'Something new: {family}',
-  'finding.state.open': 'It waits for a decision.',
+  'finding.state.open': 'It is waiting for a decision.',
   'finding.state.watching': 'Watched until the week of {until}; then it is reported again.',
   'finding.state.warned': 'Members have been warned.',
   'finding.state.known-fake': 'Kept as a known fake.',
   'finding.state.dismissed': 'Dismissed.',
-  'finding.quiet': 'Nothing of it has been found again since the week that ended on {seen}.',
+  'finding.quiet': 'It has not been found again since the week that ended on {seen}.',
   'finding.new.label': 'What is new:',
   'finding.new.whole':
     'more checks of this kind of cell end badly than before, and not just because more people check.',
@@ -27,11 +27,11 @@ export const findings = {
   'finding.many.of':
     'in the last 8 weeks at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this kind of cell. In the year before: {earlier, plural, =0 {fewer than 5} other {at least # and fewer than {earlierBelow, number}}}.',
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
-  'finding.noise.label': 'What it would take to be noise:',
+  'finding.noise.label': 'What it would take to be mere chance:',
   'finding.noise.rise': 'a run of bad luck as rare as once in about 6 years, for one thing that fails once a week.',
-  'finding.noise.pattern': 'a chance meeting that turns up in fewer than 1 of 20 such searches.',
+  'finding.noise.pattern': 'a coincidence that turns up in fewer than 1 of 20 such searches.',
   'finding.noise.else':
-    'Or no chance at all: one big lot, one post that sent many people here, or one person with several accounts looks just the same.',
+    'Or something other than chance: one big lot, one post that sent many people here, or one person with several accounts looks just the same.',
   'finding.next.label': 'What to do:',
   'finding.next.open':
     'ask for photos of two or three such cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. One lot or one post explains it? Dismiss it.',

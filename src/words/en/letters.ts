@@ -4,8 +4,8 @@ export const letters = {
   'letter.title': 'A letter to the seller',
   'letter.first': 'First the cell, then the letter',
   'letter.about':
-    'Drafted from what you saw and measured. Only you see it, and nothing of it is kept. Fill in what stands in [brackets], take out what is not so, copy it, and send it yourself where you bought. The bot sends nothing.',
-  'letter.language': 'In the seller’s language (begins it anew)',
+    'Drafted from what you saw and measured. Only you see it, and nothing of it is kept. Fill in what stands in [brackets], take out what is not true, copy it, and send it yourself where you bought. The bot sends nothing.',
+  'letter.language': 'In the seller’s language (starts it again)',
   'letter.in': 'Letter in {language}',
   'letter.change': 'Fill in and change',
   'letter.form': 'Your letter',
@@ -17,22 +17,22 @@ export const letters = {
   'letter.order':
     '{cells, plural, one {I bought a lithium-ion cell from you} other {I bought # lithium-ion cells from you}}, item [number or title of the item], {sold, select, known {sold as “{what}”} other {sold as [what the listing says]}}.',
   'letter.worst': 'What follows is about the one of them that looks worst.',
-  'letter.unsafe': 'The following is unsafe. The cell is not used, charged or tested any more:',
+  'letter.unsafe': 'The following is unsafe, so I do not use, charge or test the cell any more:',
   'letter.mismatch': 'The following does not match the description:',
   'letter.unverified': 'Because of the following, it could not be verified that the cell is as described:',
   'letter.unverified.bare': 'It could not be verified that the cell is as described.',
   'letter.open': 'From outside I could not tell: {list}.',
   'letter.fact': '{thing}: {value}',
   'letter.expected': '{fact} (this model: {value})',
-  'letter.refund': 'I ask you to refund [amount] by [date], without return of the cell.',
+  'letter.refund': 'Please refund [amount] by [date], without return of the cell.',
   'letter.papers-first':
-    'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, I ask you to refund [amount] without return of the cell.',
+    'Please tell me the maker, the exact model and the batch by [date], and send me the UN 38.3 test summary. If that is not possible, please refund [amount] without return of the cell.',
   'letter.no-return':
-    'I do not post the cell back: sending a cell whose condition is in doubt is dangerous and may be forbidden. It goes to a place that takes lithium cells.',
+    'I will not mail the cell back: shipping a cell whose condition is in doubt is dangerous and may not be allowed. I will hand it in at a place that takes lithium cells.',
   'letter.papers':
     'Please also tell me the maker, the exact model and the batch, and send me the UN 38.3 test summary.',
   'letter.proof':
-    'I keep the listing, the order and what I noted, and can send you what I have of photos and readings.',
+    'I am keeping the listing, the order and my notes, and can send you what I have of photos and readings.',
   'letter.close': 'Kind regards\n[your name]',
   'refusal.nothing-to-write': 'Nothing was found that a letter could be about.',
 } as const

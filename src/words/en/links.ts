@@ -2,15 +2,15 @@
 export const links = {
   'links.title': 'Links of this server',
   'links.about':
-    'Its moderators put them here. The host stands first: see that it is what opens. A link vouches for no single cell.',
+    'Its moderators put them here. The website’s name comes first: make sure that it is the one that opens. A link does not vouch for any particular cell.',
   'links.none': 'The moderators of this server have put none here yet.',
   'links.nowhere': 'Links belong to a server; here there are none.',
   'links.dates': 'Added {added} · looked at {reviewed}',
   'links.unreviewed':
     '**Not looked at for more than a year**: added {added}, last looked at {reviewed}. Shops change hands; trust it less.',
   'links.page': 'Page {page, number} of {pages, number}',
-  'links.before': 'Earlier ones',
-  'links.after': 'Further ones',
+  'links.before': 'Previous page',
+  'links.after': 'Next page',
   'links.manage': 'Look after the links',
   'links.manage.title': 'Looking after the links',
   'links.manage.count':
@@ -42,22 +42,25 @@ export const links = {
   'links.form.url': 'Address',
   'links.form.url.hint': 'The whole of it, as the browser shows it; https only',
   'links.form.name': 'Title',
-  'links.form.name.hint': 'What is there, in a few words; no other host’s name',
-  'refusal.link-empty': 'There is no address. Copy it from the browser, from https:// on.',
-  'refusal.link-no-scheme': 'The address is not whole. Copy it from the browser, from https:// on.',
-  'refusal.link-unreadable': 'That is no address a browser could open. Copy it from the browser, from https:// on.',
+  'links.form.name.hint': 'What is there, in a few words; no other website’s name',
+  'refusal.link-empty': 'There is no address. Copy it from the browser, starting with https://.',
+  'refusal.link-no-scheme': 'The address is not whole. Copy it from the browser, starting with https://.',
+  'refusal.link-unreadable':
+    'That is no address a browser could open. Copy it from the browser, starting with https://.',
   'refusal.link-not-https': 'Only https:// addresses go here, and this one begins with {scheme}. Use the https one.',
   'refusal.link-credentials':
-    'There is a user name or password before the host (the part up to “@”). Such addresses read one way and lead another. Take the address without it.',
+    'There is a user name or password before the website’s name (the part up to “@”). Addresses like this look like one site and open another. Take the address without it.',
   'refusal.link-characters':
     'There is something in the address that no address may hold: {character}. Copy it from the browser’s address bar.',
   'refusal.link-port': 'The address names the port {port}. A shop’s page needs none: take the address without it.',
   'refusal.link-bare-ip':
     'The address leads to a bare number, {host}, and not to a name. Nobody can see whose it is. Take the one with a name.',
   'refusal.link-look-alike':
-    'The host ({host}) is written in letters that can look like others. Only a to z, digits and hyphens go here, because one shop’s name can be made to look like another’s. If the shop has a plain address, use that.',
-  'refusal.link-internal': 'The host ({host}) is one of a private network. Take an address that everybody can open.',
-  'refusal.link-host': 'The host ({host}) is not a whole name such as shop.example. Copy it from the browser.',
+    'The website’s name ({host}) is written in letters that can look like others. Only a to z, digits and hyphens go here, because one shop’s name can be made to look like that of another. If the shop has a plain address, use that.',
+  'refusal.link-internal':
+    'The website’s name ({host}) belongs to a private network. Take an address that everybody can open.',
+  'refusal.link-host':
+    'The website’s name ({host}) is not a whole name such as shop.example. Copy it from the browser.',
   'refusal.link-short':
     'The address is a short link ({host}), so nobody sees where it leads, and it can lead elsewhere tomorrow. Open it, and take the address you end at.',
   'refusal.link-invite':
@@ -67,7 +70,7 @@ export const links = {
   'refusal.link-leads-on':
     'The address holds a second one that it leads on to. Open it, and take the address you end at.',
   'refusal.link-too-long':
-    'The address has {length, number} characters; the most is {most, number}. Leave out what stands behind the “?”.',
+    'The address has {length, number} characters; the most is {most, number}. Leave out everything after the “?”.',
   'refusal.title-empty': 'There is no title. Say in a few words what is there.',
   'refusal.title-too-long': 'The title has {length, number} characters; the most is {most, number}. Shorten it.',
   'refusal.title-names-host':

@@ -6,7 +6,7 @@ export const logRefusals = {
   'log-refusal.nul-bytes':
     'The file holds NUL bytes (the first at {at, number}), so it was cut off or damaged while it was written. Export the log again.',
   'log-refusal.row-too-long':
-    'Row {row, number} is longer than {longest, number} characters. That is no table; export the log as CSV or TSV.',
+    'Row {row, number} is longer than {longest, number} characters. That is not a table; export the log as CSV or TSV.',
   'log-refusal.too-many-columns':
     'The table has {columns, number} columns; at most {most, number} are read. Keep time, voltage, current and temperature.',
   'log-refusal.too-many-rows': 'The log has more than {most, number} rows. Thin it out, or send the discharge alone.',
@@ -27,15 +27,15 @@ export const logRefusals = {
   'log-refusal.time-backwards':
     'Time runs backwards in row {row, number} (from {from_s, number} to {to_s, number} s). Sort the rows, or send one run at a time.',
   'log-refusal.time-stands-still':
-    'The time never changes over {rows, number} rows. Check which column is the time, and export it with seconds.',
+    'The time never changes over {rows, number} rows. See which column is the time, and export it with seconds.',
   'log-refusal.voltage-not-one-cell':
     'The voltage under load is about {typical_V, number} V, which is not that of one lithium cell. Send the log of a single cell, in volts or millivolts.',
   'log-refusal.current-implausible':
-    'The current is about {typical_A, number} A, which no single cell gives. Check its column and unit.',
+    'The current is about {typical_A, number} A, which no single cell gives. Look at its column and unit.',
   'log-refusal.no-load':
-    'No discharge was found: the current is never above {highest_A, number} A. Check its column and unit, or send the log of a discharge.',
+    'No discharge was found: the current is never above {highest_A, number} A. Look at its column and unit, or send the log of a discharge.',
   'log-refusal.charge-only': 'The log only shows charging. Send the log of a discharge.',
-  'log-refusal.file-foreign': 'Files are only taken as attachments of Discord. Attach the log to the command.',
+  'log-refusal.file-foreign': 'Only files attached in Discord are read. Attach the log to the command.',
   'log-refusal.file-gone': 'Discord does not have this file any more. Attach the log again.',
   'log-refusal.file-slow':
     'Reading this file took too long and was stopped. Send a shorter log, or the discharge alone.',

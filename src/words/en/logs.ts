@@ -3,8 +3,8 @@ export const logs = {
   'command.log': 'See what a discharge log (CSV or TSV) really shows',
   'command.log.file': 'The log, as the charger or load has written it',
   'command.log.label': 'Capacity on the label, such as 3000 mAh',
-  'command.log.current': 'Current claimed without pause, such as 20 A',
-  'command.log.cutoff': 'Voltage the claim is meant down to, such as 2.5 V',
+  'command.log.current': 'Continuous current claimed, such as 20 A',
+  'command.log.cutoff': 'Cut-off voltage of the claim, such as 2.5 V',
   'command.log.room': 'Room temperature, such as 21 °C',
   'command.log.instrument': 'What took the log',
   'command.log.wires': 'How the cell was connected',
@@ -15,10 +15,10 @@ export const logs = {
   'log.chemistry.iron-phosphate': 'Iron phosphate (3.2 V)',
   'log.title': 'What the log shows',
   'log.caution':
-    'A discharge is attended, on a surface that cannot burn, with nothing flammable near, and stopped at 60 °C, at any smell, hiss or swelling. Never repeat a test with more current to learn more, and never test a cell you doubt. A test that the cell passes proves nothing.',
+    'Never leave a discharge alone. Do it on a surface that cannot burn, with nothing flammable nearby. Stop at 60 °C, or at any smell, hiss or swelling. Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.',
   'log.figures': 'Figures (± the expanded uncertainty, k = 2)',
-  'log.traps': 'Mind this',
-  'log.findings': 'What it tells about the claim',
+  'log.traps': 'Keep in mind',
+  'log.findings': 'What it says about the claim',
   'log.no-claim':
     'Without the capacity on the label nothing can be said about a claim. Press “Give the label” and type it.',
   'log.give-label': 'Give the label',
@@ -82,7 +82,7 @@ export const logs = {
   'trap.stopped-above-cutoff':
     'The load stopped at {endVoltage_V, number} V, above the cut-off of {cutoff_V, number} V: the cell holds more than was drawn.',
   'trap.wrong-cutoff':
-    'The load ran on to {endVoltage_V, number} V, below {cutoff_V, number} V. What its display counts is more than the claim means; here it was counted to {countedTo_V, number} V.',
+    'The load ran on to {endVoltage_V, number} V, below {cutoff_V, number} V. So its display counts more than the claim means; here it was counted down to {countedTo_V, number} V.',
   'trap.not-full-at-start':
     'It rested at {startVoltage_V, number} V before the load, where a full cell shows about {full_V, number} V: it was not full, so it holds at least what was drawn.',
   'trap.starts-under-load':
@@ -101,14 +101,14 @@ export const logs = {
   'trap.temperature-missing':
     'Nothing says how warm the cell or the room was, so the figures are less certain than they look.',
   'trap.too-hot':
-    'The cell reached {highest_C, number} °C. At {line_C, number} °C a test is stopped. Do not use this cell at such a load.',
+    'The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use this cell at a load like that.',
   'trap.temperature-hardly-moved':
     'It warmed by {rise_K, number} K, where about {expected_K, number} K would be expected. Was the sensor on the cell?',
   'trap.current-too-low':
-    '{current_A, number} A is so light a load that almost any cell looks good; below about {wanted_A, number} A a pass tells nothing.',
+    '{current_A, number} A is so light a load that almost any cell looks good; below about {wanted_A, number} A, passing proves nothing.',
   'trap.current-not-constant': 'The current was not held: it went from {from_A, number} to {to_A, number} A.',
   'trap.counter-disagrees':
-    'The file’s own counter shows {factor, number} times the charge that its currents add up to, so their unit is in doubt. Nothing is held against the cell by this log.',
+    'The file’s own counter shows {factor, number} times the charge that its currents add up to, so their unit is in doubt. Nothing in this log counts against the cell.',
   'trap.coarse-sampling':
     'There are only {samples, number} samples under load, one every {interval_s}: the figures are coarse.',
   'told.far-below-label':
@@ -118,30 +118,30 @@ export const logs = {
   'told.label-undecided':
     'With the uncertainty of this test it cannot be said whether it falls short of the {label_mAh, number} mAh on the label.',
   'told.label-reached':
-    'It gave at least {share} of the {label_mAh, number} mAh on the label. That has no bearing: counterfeits are chosen to pass a slow test, and a lower-grade or worn cell passes, too.',
+    'It gave at least {share} of the {label_mAh, number} mAh on the label. That proves nothing: counterfeits are chosen to pass a slow test, and a lower-grade or worn cell passes, too.',
   'told.label-not-comparable':
     'It gave less than the {label_mAh, number} mAh on the label, but under conditions in which an honest cell gives less, too: {because}.',
   'told.only-a-lower-bound':
-    'The discharge was not whole, so it cannot show that the cell holds less than the {label_mAh, number} mAh on the label.',
+    'The discharge was not complete, so it cannot show that the cell holds less than the {label_mAh, number} mAh on the label.',
   'told.below-minimum':
     'Less than the {minimum_mAh, number} mAh that its maker promises at least, under the stated conditions.',
   'told.meets-minimum':
-    'It meets the {minimum_mAh, number} mAh that its maker promises at least. That has no bearing on what it is.',
+    'It meets the {minimum_mAh, number} mAh that its maker promises at least. That does not show what it is.',
   'told.minimum-undecided':
     'With the uncertainty of this test it cannot be said whether it falls short of the promised {minimum_mAh, number} mAh.',
   'told.minimum-not-comparable': 'It cannot be compared with its maker’s minimum: {because}.',
   'told.too-hot-at-claimed-current':
-    'At {current_A, number} A it became too hot ({highest_C, number} °C), though {claimed_A, number} A are claimed without pause. Do not use it at such a load.',
+    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use it at a load like that.',
   'told.gives-out-at-claimed-current':
-    'At {current_A, number} A it gave less than half of its label, though {claimed_A, number} A are claimed without pause.',
+    'At {current_A, number} A it gave less than half of its label, although {claimed_A, number} A continuous is claimed.',
   'told.holds-claimed-current':
-    'It held {current_A, number} A. That has no bearing on who made it, and is no leave to load it so.',
+    'It held {current_A, number} A. That says nothing about who made it, and does not mean that you may draw so much from it.',
   'because.other-current': 'the current was {measured_A, number} A, not {stated_A, number} A',
   'because.other-cutoff': 'the cut-off was not {stated_V, number} V',
-  'because.other-temperature': 'the room had {measured_C, number} °C, not {stated_C, number} °C',
+  'because.other-temperature': 'the room was at {measured_C, number} °C, not {stated_C, number} °C',
   'because.temperature-unknown': 'the temperature is not known',
   'because.current-not-constant': 'the current was not held',
-  'because.cold-room': 'the room had {room_C, number} °C, under {least_C, number} °C',
+  'because.cold-room': 'the room was at {room_C, number} °C, under {least_C, number} °C',
   'because.rate-too-high': 'the current was {rate_It, number} times the label’s capacity per hour',
   'curve.title': 'Discharge',
   'curve.capacity': 'charge drawn (mAh)',

@@ -8,11 +8,11 @@ export const photoRefusals = {
     '“{name}” has more than {megapixels, number} million pixels, or more than {side, number} on one side. Save it smaller, or take it again with a lower resolution.',
   'photo-refusal.kind-not-taken':
     '“{name}” is {looksLike, select, heic {a HEIC photo; save it as JPEG (phones call that “most compatible”) and send that} avif {an AVIF picture; save it as JPEG and send that} gif {a GIF; send a photo as JPEG, PNG or WebP} animation {a moving picture; send a still photo} svg {an SVG drawing; send a photo as JPEG, PNG or WebP} tiff {a TIFF picture; save it as JPEG and send that} bmp {a bitmap; save it as JPEG or PNG and send that} jxl {a JPEG XL picture; save it as JPEG and send that} pdf {a PDF; send the photo itself} zip {an archive; send the photo itself} video {a video; send a photo taken from it} program {a program and no photo; send a photo as JPEG, PNG or WebP} other {of a kind that is not taken; send a photo as JPEG, PNG or WebP}}.',
-  'photo-refusal.not-a-picture': '“{name}” is no picture that is known here. Send a photo as JPEG, PNG or WebP.',
+  'photo-refusal.not-a-picture': '“{name}” is not a picture that can be read here. Send a photo as JPEG, PNG or WebP.',
   'photo-refusal.broken':
     '“{name}” is damaged, empty or cut off and cannot be read. Take or save the photo again, and send the new file.',
   'photo-refusal.could-not-fetch': '“{name}” could not be fetched from Discord. Send the photo again.',
-  'photo-refusal.not-attached': '“{name}” is no attachment of Discord. Attach the photo itself instead of a link.',
+  'photo-refusal.not-attached': '“{name}” is not attached in Discord. Attach the photo itself instead of a link.',
   'photo-refusal.too-slow':
     'Fetching and reading the photos took too long and was stopped. Send fewer or smaller ones, or try again in a moment.',
   'photo-refusal.too-busy': 'Many people are sending photos right now. Try again in a minute.',

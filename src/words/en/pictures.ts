@@ -1,8 +1,8 @@
 // Words that stand in pictures, under the views of a family's reference.
 export const pictures = {
   'picture.side': 'From the side',
-  'picture.top': 'Plus end',
-  'picture.vent': 'Disc below the plus contact',
+  'picture.top': 'Positive (+) end',
+  'picture.vent': 'Disc below the positive contact',
   'picture.lettering': 'Small lettering',
   'picture.code': 'Square code of dots',
   'picture.dimples': 'Dimples, under the ring',

@@ -1,12 +1,12 @@
 // English for privacy: what is kept of a person, for how long and why, and what becomes of it when they want it gone.
 export const privacy = {
-  'command.privacy': 'See what is kept of you, for how long and why; have it shown or deleted',
-  'privacy.title': 'What is kept of you, how long, and why',
+  'command.privacy': 'See what is kept about you, for how long and why; have it shown or deleted',
+  'privacy.title': 'What is kept about you, how long, and why',
   'privacy.short':
     'Your checks are kept for two weeks after your last step, so that you can go on. Unless you moderate a server or help on one, nothing with your id on it is kept for longer.',
   'privacy.checks.name': 'Your checks:',
   'privacy.checks':
-    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step. When you close a check, what you answered is deleted at once, and the rest within eight days. After an outage of the bot it can take two weeks longer. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photographs for moderators stand only in their channel and are taken away when the question is answered.',
+    'your Discord id, the server, when you began, your answers and readings. They are kept so that you can go on after a pause or in another channel, and are deleted two weeks after your last step. When you close a check, what you answered is deleted at once, and the rest within eight days. After an outage of the bot it can take two weeks longer. A check that was handed over also keeps who had it, who helped, and the reasons they gave; photos for moderators are only in their channel and are removed when the question is answered.',
   'privacy.drafts.name': 'What waits for your answer:',
   'privacy.drafts':
     'such as the link to your log at Discord and what you typed beside it, for at most six hours. The log itself is read and not kept.',
@@ -21,15 +21,15 @@ export const privacy = {
     'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
   'privacy.not.name': 'Not kept:',
   'privacy.not':
-    'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. Whoever runs this bot may hold back-ups for a while longer.',
-  'privacy.show': 'Show what is kept of me',
+    'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. The people who run this bot may keep back-ups for a while longer.',
+  'privacy.show': 'Show what is kept about me',
   'privacy.shown': 'Everything that is kept under your id, in the codes the bot works with.',
-  'privacy.delete': 'Delete what is kept of me',
-  'privacy.sure.title': 'Delete what is kept of you?',
+  'privacy.delete': 'Delete what is kept about me',
+  'privacy.sure.title': 'Delete what is kept about you?',
   'privacy.sure':
     'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once; on the disk it is overwritten a little later. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided or set something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
-    'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published, as one that fell by one would point at you. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
+    'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published. If one of those dropped by one, it would give you away. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
   'privacy.sure.yes': 'Delete it now',
   'privacy.sure.no': 'Keep it',
   'privacy.deleted':

@@ -4,7 +4,7 @@ export const problems = {
   'problem.too-large': '{at}: the file is larger than {most, number} bytes. Split the pack or shorten it.',
   'problem.shape': '{at}: {says}.',
   'problem.unknown-key': '{at}: nothing here is called “{name}”. Check its spelling, or take it out.',
-  'problem.duplicate': '{at}: the {what} “{name}” stands twice. Give one of them another id.',
+  'problem.duplicate': '{at}: the {what} “{name}” is there twice. Give one of them another id.',
   'problem.unknown-name':
     '{at}: there is no {what} “{name}”{near, select, none {} other {; did you mean “{near}”?}}{near, select, none {. Use one that the pack defines.} other {}}',
   'problem.not-an-option-question':
@@ -31,5 +31,5 @@ export const problems = {
   'problem.no-cases':
     '{at}: the pack has no cases. Add a folder “cases” with at least one that fires, one that stays quiet and one left unknown for every rule.',
   'problem.not-a-language':
-    '{at}: “{name}” does not name another language than the pack’s own. Call the file by its language alone, such as de.yaml.',
+    '{at}: “{name}” does not name a language other than the pack’s own. Call the file by its language alone, such as de.yaml.',
 } as const

@@ -8,20 +8,20 @@ export const refusals = {
   'refusal.changed-meanwhile':
     'Somebody was faster. What you did changed nothing. Look at how it stands now, then decide.',
   'refusal.not-now':
-    'That does not go at this step. Use the buttons of the latest message, or /check resume to see where you are.',
+    'That is not possible at this step. Use the buttons of the latest message, or /check resume to see where you are.',
   'refusal.another-question': 'The check is at another question now. Use /check resume to see it.',
   'refusal.another-consent': 'The check is at another step now. Use /check resume to see it.',
-  'refusal.unknown-option': 'That answer is not one of this question’s. Pick one of those shown.',
+  'refusal.unknown-option': 'That is not one of the answers to this question. Pick one of those shown.',
   'refusal.reading-out-of-range':
     '{value, number} {unit} cannot be right here: it must lie between {least, number} and {most, number} {unit}. Measure again, or answer “Can’t tell”.',
   'refusal.not-a-number': 'That is not a number. Type the figure you read, with its unit.',
   'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
-  'refusal.too-many-cells': 'A check can stand for 1 to {most, number} cells, not {cells, number}.',
+  'refusal.too-many-cells': 'A check can cover 1 to {most, number} cells, not {cells, number}.',
   'refusal.too-many-today':
     'You have started {most, number} checks within a day, and no more are kept for one person. Go on with one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
   'refusal.too-many-open':
     'You have {count, number} checks open, which is the most. Close one first with /check close.',
-  'refusal.unknown-family': 'There is no family “{name}” here. Pick one from the list, or leave it out.',
+  'refusal.unknown-family': 'There is no model “{name}” here. Pick one from the list, or leave it empty.',
   'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
   'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
@@ -36,7 +36,7 @@ export const refusals = {
   'refusal.not-pooling':
     'Only servers that pool their counts see the pool’s. Whoever manages this server can turn pooling on with /setup.',
   'refusal.small-pool':
-    'So far fewer than {least, plural, other {# servers}} pool their counts, and of two each could work out the other’s. The pool is shown once there are {least}.',
+    'So far fewer than {least, plural, other {# servers}} pool their counts, and with only two, each could work out the other’s. The pool is shown once there are {least}.',
   'refusal.damaged-release': 'This release is damaged. Tell whoever runs the bot; a back-up may hold it whole.',
   'refusal.no-finding': 'This is no longer kept. See /trends for the latest.',
   'refusal.long-warning':
@@ -51,13 +51,14 @@ export const refusals = {
     '{field}: “{typed}” is a range. Type one figure: of a printed range the lower one; of a display, the one it settles on.',
   'typed.unknown-unit': '{field}: the unit “{unit}” is not known here. Use one of {accepted}.',
   'typed.unit-does-not-fit': '{field}: “{unit}” does not fit here. Use one of {accepted}.',
-  'typed.ambiguous': '{field}: this can mean {readings}. Type it again with its unit, and without a thousands mark.',
-  'typed.negative': '{field}: this cannot be below zero. Check the sign.',
+  'typed.ambiguous':
+    '{field}: this can mean {readings}. Type it again with its unit, and without a thousands separator.',
+  'typed.negative': '{field}: this cannot be below zero. Look at the sign.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
   'trouble.unreadable':
     'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; whoever runs the bot finds the reason in its log.',
   'trouble.try-again':
-    'Something did not work on this side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
+    'Something went wrong on the bot’s side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
   'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',
 } as const

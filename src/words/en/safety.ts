@@ -3,13 +3,14 @@
 // Sources, order by order, stand in src/words/README.md.
 export const safety = {
   // It is happening now.
-  'safety.now.ask': 'Is the cell burning, smoking, hissing or hot, or swelling or leaking, right now?',
-  'safety.now.sign': 'The cell burns, smokes, hisses, crackles or is hot, or it is swelling or leaking as you look',
+  'safety.now.ask': 'Is the cell burning, smoking, hissing or hot, or swelling or leaking, right now? If so:',
+  'safety.now.sign':
+    'The cell is burning, smoking, hissing, crackling or hot, or it is swelling or leaking while you look',
   'safety.now': 'Get away from the cell now and call your emergency number.',
   'safety.now.far':
     'Get everyone out of the room, close the door behind you and do not breathe the smoke: it is poisonous. Outside, stay at least 25 m away.',
   'safety.now.carry':
-    'Do not touch it, pick it up or photograph it. Only if it is safe to do so, and as long as it neither smokes nor hisses: unplug it, or move it with a tool, never by hand, away from anything that could catch fire.',
+    'Do not touch it, pick it up or photograph it. Only if it is safe to do so, and only while it neither smokes nor hisses: unplug it, or move it with a tool, never by hand, away from anything that could catch fire.',
   'safety.now.call':
     'Call 112 in Europe, 911 in the USA and Canada, 999 in the UK, 000 in Australia. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
@@ -30,10 +31,10 @@ export const safety = {
   'safety.quiet.keep':
     'Cover both ends with electrical tape and keep it alone in a container that cannot burn, outside if you can, away from where people sleep.',
   'safety.quiet.hand-in':
-    'Ask a recycler that takes damaged lithium cells how to hand it in. Not in the bin, and never by mail.',
+    'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.
   'safety.turns':
     'If it gets warm, hisses, smells, smokes, swells or leaks: get away from it and call your emergency number.',
   'safety.aid':
-    'First aid: wash skin with soap and water, rinse eyes with the lids held open, each for at least 15 minutes. Take off contact lenses and the clothes it touched. Something in the eyes, fumes breathed in, anything swallowed: fresh air, and medical help at once.',
+    'First aid: wash skin with soap and water, rinse eyes with the lids held open, each for at least 15 minutes. Take off contact lenses and any clothes it touched. If something got into the eyes, was breathed in or swallowed: go into fresh air, and get medical help at once.',
 } as const

@@ -6,7 +6,7 @@ export const setup = {
     'Only people who may manage this server (Discord’s “Manage Server”) can see or change how the bot is set up here. A moderator role alone is not enough.',
   'setup.title': 'How this server is set up',
   'setup.intro':
-    'Only you see this. Nothing in this list happens before it is set here. Go through it step by step, or change one thing; both can be done again at any time.',
+    'Only you see this. Nothing in this list happens until you set it here. Go through it step by step, or change one thing; you can do both again at any time.',
   'setup.links':
     '**Links for buying safely:** {count, plural, =0 {none yet} one {# link} other {# links}}. Moderators add them and look after them with /buying.',
   'setup.begin': 'Step by step',
@@ -15,7 +15,7 @@ export const setup = {
   'setup.open.moderators': 'Moderators',
   'setup.open.language': 'Language',
   'setup.open.recording': 'Recording',
-  'setup.open.keeping': 'Keeping',
+  'setup.open.keeping': 'How long',
   'setup.open.offers': 'Offers',
   'setup.next': 'Next: {part}',
   'setup.overview': 'Overview',
@@ -34,34 +34,34 @@ export const setup = {
   'setup.part.moderators': 'Moderators',
   'setup.part.language': 'Language',
   'setup.part.recording': 'What is recorded',
-  'setup.part.keeping': 'For how long',
+  'setup.part.keeping': 'How long it is kept',
   'setup.part.offers': 'Offers in a forum',
   'setup.short.reports': 'Where moderators learn what is increasing.',
   'setup.short.review': 'Where moderators see stuck checks and photos.',
-  'setup.short.moderators': 'Roles that count beside whoever may manage the server.',
-  'setup.short.language': 'Of what everybody reads. Private answers come in each person’s own.',
+  'setup.short.moderators': 'Roles that count as moderators, besides everyone who may manage the server.',
+  'setup.short.language': 'For what everybody reads. Private answers come in each person’s own language.',
   'setup.short.recording': 'Finished checks, without names; only if you turn it on.',
-  'setup.short.keeping': 'Recorded checks that are older are deleted.',
+  'setup.short.keeping': 'Recorded checks older than this are deleted.',
   'setup.short.offers': 'New posts under one tag get one quiet offer of a check.',
   'setup.long.reports':
-    'Once a week the counted checks are looked at. If unusually many turn out badly, or the same faults suddenly start to appear together, the bot reports it once in this channel and keeps that report up to date. Moderators can then post a warning, watch it, make it a known fake or dismiss it, and take each of these back. Nobody is pinged. Choose a text channel that only moderators can read.',
+    'Once a week the counted checks are looked at. If unusually many turn out badly, or the same faults suddenly start to appear together, the bot reports it once in this channel and keeps that report up to date. Moderators can then post a warning, watch it, make it a known fake or dismiss it, and undo each of these. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.review':
-    'People who are stuck can ask a moderator. What they ask, and photographs they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read.',
+    'People who are stuck can ask a moderator. What they ask, and photos they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.moderators':
-    'Members of these roles may see reports and stuck checks, decide about them, and look after the links. They cannot change these settings. That needs “Manage Server”; anyone with that permission counts as a moderator anyway. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and none that belongs to a bot.',
+    'Members of these roles may see reports and stuck checks, decide about them, and look after the links. They cannot change these settings. That needs “Manage Server”; anyone with that permission counts as a moderator anyway. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
   'setup.long.language':
     'Warnings, reports and offers that several people read are written in this language. What only one person sees comes in the language of their Discord.',
   'setup.long.recording':
-    '- **A finished check leaves** its verdict, its answers in coarse steps, the checks that failed, where the cell was bought, and the week.\n- **Never** a name, an id, a text, a file, a photograph or a time.\n- **Each person** counts once in a quarter of a year for a kind of cell, under a code whose key is destroyed afterwards. They are told before it happens and can say no with /check counting. Checks of moderators and of new accounts are never counted.\n- **Moderators see** only numbers that stand for at least five people.\n- **It is kept** for {weeks, plural, one {# week} other {# weeks}}, then deleted.\n- **If it is pooled,** the same counts are added to those of other servers that pool, so that a counterfeit shows that no server alone sees often enough. No count says which server it comes from.',
+    '- **A finished check leaves** its verdict, its answers in coarse steps, the points that failed, where the cell was bought, and the week.\n- **Never** a name, an id, a text, a file, a photo or a time.\n- **Each person** counts once in a quarter of a year for a kind of cell, under a code whose key is destroyed afterwards. They are told before it happens and can say no with /check counting. Checks of moderators and of new accounts are never counted.\n- **Moderators see** only numbers that stand for at least five people.\n- **It is kept** for {weeks, plural, one {# week} other {# weeks}}, then deleted.\n- **If it is pooled,** the same counts are added to those of other servers that pool. That way a counterfeit shows up that no server alone sees often enough. No count says which server it comes from.',
   'setup.long.keeping':
     'Recorded checks are deleted once they are older than this. The weekly reports made of them stay. With 104 weeks, last year can be compared with this one. A smaller number deletes what is older soon after you set it, and nobody can bring it back.',
   'setup.long.offers':
-    'In one forum, a new post under one tag gets one message with a button that offers a guided check. Whoever presses it gets a check of their own that nobody else sees. Nobody is pinged; no post gets a second offer, older posts get none, and nothing is said anywhere else. What people write is not read.',
+    'In one forum, a new post under one tag gets one message with a button that offers a guided check. Anyone who presses it gets their own check, which nobody else sees. Nobody is pinged; no post gets a second offer, older posts get none, and the bot says nothing anywhere else. It does not read what people write.',
   'setup.now.nowhere': 'none',
-  'setup.now.no-roles': 'none beside those who may manage the server',
+  'setup.now.no-roles': 'none besides those who may manage the server',
   'setup.now.gone-roles': '{count, plural, one {# role that is gone} other {# roles that are gone}}',
-  'setup.now.language-of-discord': 'the one this server has told Discord',
-  'setup.now.language-told': 'the one this server has told Discord, {language}',
+  'setup.now.language-of-discord': 'the one set for this server in Discord',
+  'setup.now.language-told': 'the one set for this server in Discord, {language}',
   'setup.now.recording':
     '{outcomes, select, yes {finished checks are recorded, {pooling, select, yes {and pooled with other servers} other {not pooled}}} other {nothing}}',
   'setup.now.keeping': '{weeks, plural, one {# week} other {# weeks}}',
@@ -74,14 +74,14 @@ export const setup = {
   'setup.choose.tag-of': 'Only posts in {forum} under one of its tags get an offer. Choose the tag.',
   'setup.choose.roles': 'Choose roles',
   'setup.choose.language': 'Choose a language',
-  'setup.choose.language-of-discord': 'The one this server has told Discord',
+  'setup.choose.language-of-discord': 'The one set for this server in Discord',
   'setup.outcomes.on': 'Record finished checks',
   'setup.outcomes.off': 'Stop recording…',
   'setup.pooling.on': 'Add our numbers to those of other servers',
   'setup.pooling.off': 'Stop pooling',
   'setup.stop.title': 'Stop recording?',
   'setup.stop.what':
-    'From then on, no check leaves anything. What is recorded already stays without names until it is {weeks, plural, one {# week} other {# weeks}} old, and is then deleted. Weekly reports that exist stay: moderators can still see them. Pooling stops with it; what was pooled stays in the pool as long. You can turn it on again.',
+    'From then on, nothing is recorded of any check. What is recorded already stays, without names, until it is {weeks, plural, one {# week} other {# weeks}} old, and is then deleted. Weekly reports that exist stay: moderators can still see them. Pooling stops with it; what was pooled stays in the pool just as long. You can turn recording on again.',
   'setup.stop.yes': 'Stop recording',
   'setup.stop.no': 'Leave it on',
   'setup.fewer.title': 'Keep it for only {weeks, plural, one {# week} other {# weeks}}?',
@@ -97,23 +97,22 @@ export const setup = {
   'permission.SendMessages': 'Send Messages',
   'permission.SendMessages.why': 'to write in it',
   'permission.AttachFiles': 'Attach Files',
-  'permission.AttachFiles.why': 'to show photographs and drawings',
+  'permission.AttachFiles.why': 'to show photos and drawings',
   'permission.SendMessagesInThreads': 'Send Messages in Threads',
   'permission.SendMessagesInThreads.why': 'to write the offer under a post',
   'setup.place.missing': 'I may not post in {channel}: give me {permissions} there, in the channel’s permissions.',
   'setup.place.missing-under-posts':
     'I may not write under posts in {channel}: give me {permissions} there, in the forum’s permissions.',
   'setup.blind.channel': '{role} cannot see {channel}: give it “View Channel” there, or choose another role.',
-  'setup.blind.command':
-    '{role} may not be offered {command}: look under Server Settings, Integrations, and allow it for that role.',
+  'setup.blind.command': '{role} cannot use {command}: allow it for that role under Server Settings, Integrations.',
   'setup.place.gone': 'That channel is gone. Choose another one.',
   'setup.place.not-text':
-    '{channel} cannot serve: a thread, a forum or a voice channel is not enough. Choose a text channel.',
+    '{channel} is a thread, a forum or a voice channel, and that is not enough. Choose a text channel.',
   'setup.place.not-forum': '{channel} is not a forum. Choose a forum.',
   'setup.place.everyone-reads':
     'Everybody can read {channel}, and this is for moderators only. Take “View Channel” from the role that everybody has there, or choose another channel.',
   'setup.place.refused':
-    'Discord does not let me write in {channel}, though its permissions say I may. Look whether I am in a time-out, then try again.',
+    'Discord does not let me write in {channel}, though its permissions say I may. See whether I am in a time-out, then try again.',
   'setup.problem.role-gone': 'One of these roles is gone. Nothing was changed: choose again.',
   'setup.problem.role-of-bot':
     '{role} belongs to a bot or a subscription, so nobody can be given it. Nothing was changed: choose another role.',
@@ -133,5 +132,5 @@ export const setup = {
     'Is this about whether a cell is what it claims to be? A guided check asks a few questions and says what speaks against it, and why.',
   'offer.start': 'Start a check',
   'offer.quiet':
-    'Whoever presses the button gets a check of their own that nobody else sees. If this is about something else, leave it.',
+    'Anyone who presses the button gets their own check, which nobody else sees. If this is about something else, ignore it.',
 } as const
