@@ -151,7 +151,7 @@ async function walk(room: TestRoom, rights: Cast, steps: readonly Press[]): Prom
       const why =
         step.where === 'elsewhere' ? /I am not a member of this server/ : /Only people who may manage this server/
       expect(text(said)).toMatch(why)
-      expect(text(said)).not.toMatch(/of 9\)|How this server is set up/)
+      expect(text(said)).not.toMatch(/of 10\)|How this server is set up/)
     }
     // The form that is opened asks on the settings as they stand then.
     if (!may || (step.revision !== 'now' && step.what.act.is !== 'ask-weeks')) expect(is).toEqual(was)

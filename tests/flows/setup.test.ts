@@ -48,10 +48,10 @@ describe('the overview', () => {
       'Weekly note',
     ]
     for (const [i, title] of titles.entries()) {
-      expect(text(message)).toContain(`### ${title} (${i + 1} of 9)`)
+      expect(text(message)).toContain(`### ${title} (${i + 1} of 10)`)
       message = await pressed(warden.person, message, 'Next: ')
     }
-    expect(text(message)).toMatch(/Offers in a forum \(9 of 9\)/)
+    expect(text(message)).toMatch(/Offers in a forum \(9 of 10\)/)
     expect(text(await pressed(warden.person, message, 'Overview'))).toMatch(/How this server is set up/)
     expect((await warden.settings()).revision).toBe(0)
   })
