@@ -39,7 +39,7 @@ const kinds: readonly Kind[] = [
   kind(letterIds, ['write', 'language', 'change', 'changed', 'en', 'de']),
   kind(linksIds, ['manage', 'choose', 'add', 'added', 'edit', 'edited', 'link', 'removed', 'again', 'history', 'undo']),
   kind(shareIds, ['see', 'post', 'remove', 'abcdefgh']),
-  kind(privacyIds, ['see', 'show', 'delete', 'deleted']),
+  kind(privacyIds, ['see', 'show', 'delete', 'deleted', 'helping', 'help-in', 'help-out']),
   kind(setupIds, [
     'see',
     'overview',

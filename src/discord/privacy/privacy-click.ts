@@ -24,8 +24,14 @@ async function press(services: Services, interaction: Clicked, { is: act }: Priv
   if (act === 'help-out') await services.helpers.sayNo(id)
   if (act === 'help-in') await services.helpers.sayYes(id)
   const note = act === 'deleted' ? await forget(services, say, id) : undefined
-  await updateOrReply(interaction, showPrivacy(say, await countingOf(services, interaction), note))
+  await updateOrReply(
+    interaction,
+    showPrivacy(say, await countingOf(services, interaction), note, ofHelping.includes(act) ? 'helping' : 'everybody'),
+  )
 }
+
+/** What leads to, or stands on, the page for helpers and moderators. */
+const ofHelping: readonly PrivacyAct['is'][] = ['helping', 'help-in', 'help-out']
 
 /** As JSON, in the codes of the stores and the rule packs. */
 async function everythingOf(services: Services, person: string): Promise<string> {

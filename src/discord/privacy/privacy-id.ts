@@ -2,8 +2,10 @@
 import { z } from 'zod'
 import { type IdOf, idKind } from '../interaction/id-kind.ts'
 
-/** `delete` asks once more; `deleted` does it. `help-in` and `help-out`: whether one's help is counted. Whose data it is about is the person who presses, whatever the id says. */
-export const privacyIds = idKind('cp1', { is: z.enum(['see', 'show', 'delete', 'deleted', 'help-in', 'help-out']) })
+/** `delete` asks once more; `deleted` does it. `helping` is the page for helpers and moderators. `help-in` and `help-out`: whether one's help is counted. Whose data it is about is the person who presses, whatever the id says. */
+export const privacyIds = idKind('cp1', {
+  is: z.enum(['see', 'show', 'delete', 'deleted', 'helping', 'help-in', 'help-out']),
+})
 
 export type PrivacyAct = IdOf<typeof privacyIds>
 export const { write: encodePrivacy, read: decodePrivacy } = privacyIds

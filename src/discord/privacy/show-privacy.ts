@@ -10,13 +10,23 @@ import { encodePrivacy } from './privacy-id.ts'
 /** `out`: none of the person's checks are counted, `noHelp`: nor is their help; `moderates`: their checks on this server are not, in any case. */
 export type Counting = { readonly out: boolean; readonly noHelp: boolean; readonly moderates: boolean }
 
+/** What is kept of everybody, and on a page of its own what is kept of whoever helps or moderates: together they fill more than one message. */
+const pages = {
+  everybody: ['checks', 'drafts', 'counts', 'server', 'not'],
+  helping: ['decisions', 'helped', 'families'],
+} as const
+
 /** `note` stands above. */
-export function showPrivacy(say: Say, { out, noHelp, moderates }: Counting, note?: string): ShownMessage {
+export function showPrivacy(
+  say: Say,
+  { out, noHelp, moderates }: Counting,
+  note?: string,
+  page: keyof typeof pages = 'everybody',
+): ShownMessage {
   const choice = out ? 'in' : 'out'
   const help = noHelp ? 'help-in' : 'help-out'
-  const kept = (['checks', 'drafts', 'counts', 'decisions', 'helped', 'families', 'server', 'not'] as const).map(
-    one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`,
-  )
+  const kept = pages[page].map(one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`)
+  const other = page === 'everybody' ? 'helping' : 'everybody'
   const missing = sayMissing(say)
   return message([
     ...(note ? [text(note)] : []),
@@ -24,7 +34,8 @@ export function showPrivacy(say: Say, { out, noHelp, moderates }: Counting, note
     ...rows([
       pressButton(encodePrivacy({ is: 'show' }), say('privacy.show'), ButtonStyle.Primary),
       pressButton(encodeTrends({ is: 'counting', choice }), say(`counting.${choice}`)),
-      pressButton(encodePrivacy({ is: help }), say(`privacy.${help}`)),
+      ...(page === 'helping' ? [pressButton(encodePrivacy({ is: help }), say(`privacy.${help}`))] : []),
+      pressButton(encodePrivacy({ is: other === 'helping' ? 'helping' : 'see' }), say(`privacy.page.${other}`)),
       pressButton(encodePrivacy({ is: 'delete' }), say('privacy.delete'), ButtonStyle.Danger),
     ]),
     text(kept.join('\n')),

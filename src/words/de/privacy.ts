@@ -26,6 +26,8 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.not.name': 'Nicht gespeichert:',
   'privacy.not':
     'dein Name, deine Nachrichten und Dateien, die du für eine Prüfung schickst. Nachrichten des Bots, auch private, bewahrt Discord auf. Wer diesen Bot betreibt, hat vielleicht noch eine Weile Sicherungskopien.',
+  'privacy.page.helping': 'Wer hilft oder moderiert',
+  'privacy.page.everybody': 'Was von allen bleibt',
   'privacy.show': 'Zeigen, was über mich gespeichert ist',
   'privacy.shown': 'Alles, was unter deiner ID gespeichert ist, in den Codes, mit denen der Bot arbeitet.',
   'privacy.delete': 'Löschen, was über mich gespeichert ist',

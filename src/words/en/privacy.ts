@@ -22,6 +22,8 @@ export const privacy = {
   'privacy.not.name': 'Not kept:',
   'privacy.not':
     'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. The people who run this bot may keep back-ups for a while longer.',
+  'privacy.page.helping': 'If you help or moderate',
+  'privacy.page.everybody': 'Kept of everybody',
   'privacy.show': 'Show what is kept about me',
   'privacy.shown': 'Everything that is kept under your id, in the codes the bot works with.',
   'privacy.delete': 'Delete what is kept about me',

@@ -26,6 +26,8 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.not.name': 'No se guarda:',
   'privacy.not':
     'ni tu nombre, ni tus mensajes, ni los archivos que envías para una comprobación. Los mensajes del bot, también los privados, los guarda Discord. Quien lleva este bot puede tener copias de seguridad un tiempo más.',
+  'privacy.page.helping': 'Si ayudas o moderas',
+  'privacy.page.everybody': 'Lo que se guarda de todos',
   'privacy.show': 'Mostrar qué se guarda de mí',
   'privacy.shown': 'Todo lo que se guarda con tu ID, en los códigos con los que trabaja el bot.',
   'privacy.delete': 'Borrar lo que se guarda de mí',
