@@ -51,7 +51,7 @@ describe('the overview', () => {
       expect(text(message)).toContain(`### ${title} (${i + 1} of 10)`)
       message = await pressed(warden.person, message, 'Next: ')
     }
-    expect(text(message)).toMatch(/Offers in a forum \(9 of 10\)/)
+    expect(text(message)).toMatch(/Offers in a forum \(10 of 10\)/)
     expect(text(await pressed(warden.person, message, 'Overview'))).toMatch(/How this server is set up/)
     expect((await warden.settings()).revision).toBe(0)
   })
