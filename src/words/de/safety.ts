@@ -35,5 +35,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wird sie warm, zischt, riecht oder raucht sie, bläht sie sich auf oder läuft aus: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe: Wasch die Haut mit Wasser und Seife, spül die Augen bei offenen Lidern, je mindestens 15 Minuten. Nimm Kontaktlinsen heraus und zieh benetzte Kleidung aus. Ist etwas in die Augen gekommen, hast du Dämpfe eingeatmet oder etwas verschluckt: frische Luft und sofort ärztliche Hilfe.',
+    'Erste Hilfe: Wasch die Haut mit Wasser und Seife, spül die Augen bei offenen Lidern, je mindestens 15 Minuten. Nimm Kontaktlinsen heraus, zieh benetzte Kleidung aus. Ist etwas in die Augen, in die Lunge oder in den Magen gekommen: frische Luft und sofort ärztliche Hilfe.',
 }
