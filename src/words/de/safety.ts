@@ -27,7 +27,7 @@ export const safety: InWordsOf<typeof english> = {
     'Nur wenn sie es dir sagen: Trag Handschuhe und Augenschutz, bring sie nach draußen, weg von Gebäuden, und leg sie allein in etwas, das nicht brennen kann. Hol sie nicht wieder herein.',
   'safety.quiet.sign':
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht: eine Delle, ein Riss in Hülle oder Ring, Rost, Wasser, eine zu niedrige Spannung, oder sie könnte gefälscht sein',
-  'safety.quiet': 'Benutze, lade und teste sie nicht, und trag sie nicht mit dir herum.',
+  'safety.quiet': 'Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
   'safety.quiet.keep':
     'Kleb beide Enden mit Isolierband ab und bewahre sie allein in einem Behälter auf, der nicht brennen kann, möglichst draußen, weit weg von Schlafplätzen.',
   'safety.quiet.hand-in':
@@ -35,5 +35,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wird sie warm, zischt, riecht oder raucht sie, bläht sie sich auf oder läuft aus: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe: Wasch die Haut mit Wasser und Seife, spül die Augen bei offenen Lidern, je mindestens 15 Minuten. Nimm Kontaktlinsen heraus, zieh benetzte Kleidung aus. Ist etwas in die Augen, in die Lunge oder in den Magen gekommen: frische Luft und sofort ärztliche Hilfe.',
+    'Erste Hilfe: Wasch die Haut mit Wasser und Seife und spül offene Augen, je mindestens 15 Minuten. Nimm Kontaktlinsen heraus, zieh benetzte Kleidung aus. Ist etwas in die Augen, in die Lunge oder in den Magen gekommen: frische Luft und sofort ärztliche Hilfe.',
 }
