@@ -4,8 +4,8 @@ import { isName } from '../trends/names.ts'
 import { type Outcome, readOutcome, unknownFamily } from '../trends/outcome.ts'
 import type { OutcomeRow } from './tables.ts'
 
-export function rowOf({ server, reporter, pooled, week, family, verdict, bought, ...lists }: Outcome): OutcomeRow {
-  const { fired, options, packs } = lists
+export function rowOf(outcome: Outcome): OutcomeRow {
+  const { server, reporter, pooled, week, family, verdict, bought, fired, options, packs } = outcome
   return {
     server,
     epoch: epochOf(week),
@@ -18,7 +18,7 @@ export function rowOf({ server, reporter, pooled, week, family, verdict, bought,
     fired: JSON.stringify(fired),
     options: JSON.stringify(options),
     packs: JSON.stringify(packs.map(({ id, version, digest }) => ({ id, version, digest }))),
-  }
+  } satisfies OutcomeRow & Record<keyof Outcome, unknown>
 }
 
 /** The outcome of a row, every field checked; undefined if the row is damaged. */
@@ -30,7 +30,7 @@ export function outcomeOf({ epoch, fired, options, packs, ...row }: OutcomeRow):
     fired: firedRead,
     options: optionsRead,
     packs: packsRead,
-  }
+  } satisfies Record<keyof Outcome, unknown>
   const read = readOutcome(whole)
   return read.ok && epochOf(row.week) === epoch ? read.outcome : undefined
 }

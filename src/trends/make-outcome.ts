@@ -1,7 +1,7 @@
 // From a finished check to its outcome: sorted, and refused if anything in it could be text or an id.
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../engine/answers.ts'
 import type { Verdict } from '../ground/verdicts.ts'
-import { type PackStamp, type ReadOutcome, readOutcome } from './outcome.ts'
+import { type Outcome, type PackStamp, type ReadOutcome, readOutcome } from './outcome.ts'
 import { weekOf } from './week.ts'
 
 /** What a finished check hands over, as plain data. Whatever else it knows stays behind. */
@@ -34,5 +34,5 @@ export function makeOutcome(check: FinishedCheck, by: Reporter): ReadOutcome {
     options: Object.fromEntries(looks.map(one => [one.question, one.option])),
     bought: check.bought,
     packs: check.packs.map(({ id, version, digest }) => ({ id, version, digest })),
-  })
+  } satisfies Record<keyof Outcome, unknown>)
 }
