@@ -34,7 +34,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # neu}} ({share, number, percent}; könnten {low, number, percent} bis {high, number, percent} sein)',
   'trends.weeks': 'Prüfungen mit schlechtem Ergebnis, jede Woche neu gezeigt',
-  'trends.weeks.failed': 'Gefahr, ausgeschlossen oder zweifelhaft; manche aus früheren Wochen',
+  'trends.weeks.failed': 'Gefahr, widerlegt oder zweifelhaft; manche aus früheren Wochen',
   'trends.weeks.alarm': 'Ein Anstieg fiel auf',
   'trends.weeks.withheld': 'Keine Auswertung',
   'trends.fives':

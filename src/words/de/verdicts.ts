@@ -49,7 +49,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'change.none': 'Nichts von dem, was noch zu prüfen wäre.',
   'list.rest': '…und {count, number} weitere',
   'next.keep':
-    'Heb auf, was den Kauf belegt: das Angebot, die Bestellung, deine Nachrichten, Fotos von der Hülle, beiden Enden und den Codes.',
+    'Heb auf, was den Kauf belegt: das Angebot, die Bestellung, deine Nachrichten, Fotos, die du schon hast.',
   'next.seller':
     'Schreib dem Verkäufer, dass die Zelle nicht zu ihrer Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
   'next.no-post':
@@ -69,7 +69,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'button.go-on': 'Weiter prüfen',
   'button.close': 'Diese Prüfung schließen',
   'verdict.danger.so-far': 'Das ist gefährlich.',
-  'verdict.ruled-out.so-far': 'Schon widerlegt.',
+  'verdict.ruled-out.so-far': 'Schon jetzt klar: Sie ist nicht, was sie sein soll.',
   'verdict.doubtful.so-far': 'Schon zweifelhaft.',
   'verdict.would-tell': 'Was mehr verraten würde: {tools}.',
   'next.handle':

@@ -17,16 +17,14 @@ export const check = {
   'care.handle': 'Hold the cell gently. Keep both ends away from metal.',
   'care.meter': 'You need a measuring tool. If you have none, answer “Can’t tell”.',
   'care.unwrap': 'Only if you are sure you can do it without damage. Do not cut, pry or force anything.',
-  'care.bench':
-    'Never leave the test alone. Use a surface that cannot burn, with nothing flammable nearby. Stop at 60 °C, or at any smell, hiss or swelling.',
+  'care.bench': `Never leave the test alone. Use a surface that cannot burn, with nothing flammable nearby. Stop at 60 °C. ${safety['safety.turns']}`,
   'consent.unwrap.title': 'Have you lifted a wrap or an insulating ring before?',
   'consent.unwrap.text':
     'The next questions need a look under the wrap or the insulating ring. A slip can short-circuit the cell, and then it can burn within seconds. Do not lift a wrap or ring unless you are sure you can do it without damage. If you have never done it, say no: the check goes on without it. Do not use a cell you cannot be sure of.',
   'consent.unwrap.yes': 'I have done it before and accept the risk',
   'consent.unwrap.no': 'No, go on without it',
   'consent.bench.title': 'Have you tested bare cells under load before, with the right equipment?',
-  'consent.bench.text':
-    'The next questions need a test under load: a device draws current from the cell and measures it. Never leave the test alone. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop at 60 °C, or at any smell, hiss or swelling. Your local rules and the maker’s instructions come first. Passing a test proves nothing.',
+  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. Never leave the test alone. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop at 60 °C. ${safety['safety.turns']} Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
   'consent.bench.yes': 'I have done it before and accept the risk',
   'consent.bench.no': 'No, go on without it',
   'paused.text': 'Paused. Your answers are kept until {date}. Press the button, or use /check resume in any channel.',

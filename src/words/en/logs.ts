@@ -1,4 +1,6 @@
 // English for discharge logs: figures, traps, what a test tells, what is asked about a file and why one is refused.
+import { safety } from './safety.ts'
+
 export const logs = {
   'command.log': 'See what a discharge log (CSV or TSV) really shows',
   'command.log.file': 'The log, as the charger or load has written it',
@@ -14,8 +16,7 @@ export const logs = {
   'log.chemistry.usual': 'Nickel or cobalt (3.6 to 3.7 V)',
   'log.chemistry.iron-phosphate': 'Iron phosphate (3.2 V)',
   'log.title': 'What the log shows',
-  'log.caution':
-    'Never leave a discharge alone. Do it on a surface that cannot burn, with nothing flammable nearby. Stop at 60 °C, or at any smell, hiss or swelling. Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.',
+  'log.caution': `Never leave a discharge alone. Do it on a surface that cannot burn, with nothing flammable nearby. Stop at 60 °C. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
   'log.figures': 'Figures (± the expanded uncertainty, k = 2)',
   'log.traps': 'Keep in mind',
   'log.findings': 'What it says about the claim',
@@ -101,7 +102,7 @@ export const logs = {
   'trap.temperature-missing':
     'Nothing says how warm the cell or the room was, so the figures are less certain than they look.',
   'trap.too-hot':
-    'The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use this cell at a load like that.',
+    'The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test.',
   'trap.temperature-hardly-moved':
     'It warmed by {rise_K, number} K, where about {expected_K, number} K would be expected. Was the sensor on the cell?',
   'trap.current-too-low':
@@ -131,7 +132,7 @@ export const logs = {
     'With the uncertainty of this test it cannot be said whether it falls short of the promised {minimum_mAh, number} mAh.',
   'told.minimum-not-comparable': 'It cannot be compared with its maker’s minimum: {because}.',
   'told.too-hot-at-claimed-current':
-    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use it at a load like that.',
+    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test.',
   'told.gives-out-at-claimed-current':
     'At {current_A, number} A it gave less than half of its label, although {claimed_A, number} A continuous is claimed.',
   'told.holds-claimed-current':

@@ -45,7 +45,7 @@ export const verdicts = {
   'change.none': 'Nothing that is left to answer.',
   'list.rest': '…and {count, number} more',
   'next.keep':
-    'Keep everything that proves the purchase: the listing, the order, your messages, photos of the wrap, both ends and the codes.',
+    'Keep everything that proves the purchase: the listing, the order, your messages, photos you already have.',
   'next.seller':
     'Write to the seller that the cell does not match its description. Ask for your money back without sending it back.',
   'next.no-post': 'Do not mail or ship it. Shipping a suspect cell is dangerous and may be illegal.',

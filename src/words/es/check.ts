@@ -20,16 +20,14 @@ export const check: InWordsOf<typeof english> = {
   'care.handle': 'Sujeta la celda con suavidad. Mantén los dos extremos lejos de cualquier metal.',
   'care.meter': 'Hace falta un instrumento de medida. Si no lo tienes, responde «No sabría decirlo».',
   'care.unwrap': 'Solo si sabes hacerlo sin dañar nada. No cortes, no hagas palanca, no fuerces nada.',
-  'care.bench':
-    'Nunca sin vigilancia. Solo sobre una superficie que no pueda arder y sin nada inflamable cerca. Para a los 60 °C, o ante cualquier olor, siseo o hinchazón.',
+  'care.bench': `Nunca sin vigilancia. Solo sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']}`,
   'consent.unwrap.title': '¿Has levantado antes una funda o un anillo aislante?',
   'consent.unwrap.text':
     'Las próximas preguntas piden mirar debajo de la funda o del anillo aislante. Un desliz puede poner la celda en cortocircuito: puede arder en segundos. No levantes una funda ni un anillo si no sabes hacerlo sin dañar nada. Si no lo has hecho nunca, di que no. La comprobación sigue sin eso. Y ante la duda, no uses la celda.',
   'consent.unwrap.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.unwrap.no': 'No, seguir sin eso',
   'consent.bench.title': '¿Has medido antes celdas sueltas bajo carga, con el equipo adecuado?',
-  'consent.bench.text':
-    'Para las próximas preguntas hay que descargar la celda y medirla mientras tanto. Eso nunca se hace sin vigilancia, y solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Para a los 60 °C, o ante cualquier olor, siseo o hinchazón. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda pase una prueba no demuestra nada.',
+  'consent.bench.text': `Para las próximas preguntas hay que descargar la celda y medirla mientras tanto. Eso nunca se hace sin vigilancia, y solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']} Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda pase una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
   'paused.text':

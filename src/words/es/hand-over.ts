@@ -126,7 +126,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.not-party': 'Solo ven por dónde va esta comprobación quienes tienen que ver con ella.',
   'hands.began':
     '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
-  'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y no esperes ninguna respuesta.`,
+  'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y actúa ya, no esperes a que te respondan.`,
   'hands.asked.unseen':
     'Tu pregunta espera en la lista de la moderación, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna fotografía. Si es urgente, escribe tú a la moderación.',
   'helping.again':

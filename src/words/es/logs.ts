@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { logs as english } from '../en/logs.ts'
+import { safety } from './safety.ts'
 
 export const logs: InWordsOf<typeof english> = {
   'command.log': 'Mira qué muestra de verdad un registro de descarga (CSV o TSV)',
@@ -18,8 +19,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.chemistry.usual': 'Níquel o cobalto (de 3,6 a 3,7 V)',
   'log.chemistry.iron-phosphate': 'Litio-ferrofosfato, LiFePO4 (3,2 V)',
   'log.title': 'Lo que muestra el registro',
-  'log.caution':
-    'Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Párala enseguida a los 60 °C, o ante cualquier olor, siseo o hinchazón. Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda pase una prueba no demuestra nada.',
+  'log.caution': `Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrúmpela a los 60 °C. ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda pase una prueba no demuestra nada.`,
   'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
@@ -105,7 +105,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.temperature-missing':
     'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
   'trap.too-hot':
-    'La celda llegó a {highest_C, number} °C. Una prueba se para a {line_C, number} °C. No uses esta celda con esa corriente.',
+    'La celda llegó a {highest_C, number} °C. Una prueba se para a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba.',
   'trap.temperature-hardly-moved':
     'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':
@@ -135,7 +135,7 @@ export const logs: InWordsOf<typeof english> = {
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
   'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
   'told.too-hot-at-claimed-current':
-    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses con esa corriente.',
+    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba.',
   'told.gives-out-at-claimed-current':
     'A {current_A, number} A dio menos de la mitad de la capacidad de la etiqueta, aunque se declaran {claimed_A, number} A en descarga continua.',
   'told.holds-claimed-current':

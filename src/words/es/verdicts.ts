@@ -11,7 +11,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.nothing-found': 'No se encontró nada, y eso no demuestra nada',
   'verdict.danger.means': 'Lo que viste es peligroso ahora mismo, sea la celda que sea.',
   'verdict.ruled-out.means': 'Al menos un punto es imposible en la celda por la que se vendió.',
-  'verdict.doubtful.means': 'Lo que habla en su contra no demuestra nada, pero basta: es mejor no usarla.',
+  'verdict.doubtful.means': 'Lo que habla en su contra no demuestra nada, pero basta: no la uses ni la cargues.',
   'verdict.open.means': 'Nada descarta la celda, y nada puede confirmarla: lo comprobado no basta para decir más.',
   'verdict.nothing-found.means':
     'Todos los puntos que se comprueban en su familia se respondieron y se cumplen. Las buenas falsificaciones también los pasan todos; ninguna comprobación desde fuera puede demostrar que una celda es auténtica.',
@@ -47,8 +47,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'change.undecided': 'Si el valor en «{question}» era en realidad {range}, no se puede decidir',
   'change.none': 'Nada de lo que queda por comprobar.',
   'list.rest': '…y {count, number} más',
-  'next.keep':
-    'Guarda lo que demuestra la compra: el anuncio, el pedido, tus mensajes, fotos de la funda, de los dos extremos y de los códigos.',
+  'next.keep': 'Guarda lo que demuestra la compra: el anuncio, el pedido, tus mensajes, fotos que ya tengas.',
   'next.seller':
     'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin tener que devolverla.',
   'next.no-post': 'No la envíes por correo: enviar una celda sospechosa puede ser ilegal y es peligroso.',
