@@ -88,6 +88,9 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       await next('helpers')
       await look()
 
+      await next('reminders')
+      await look()
+
       await next('language')
       await choose(page, new Intl.DisplayNames([locale], { type: 'language' }).of('de') ?? '')
       await look()
