@@ -114,6 +114,19 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
     })
   })
 
+  test('on a phone the next question is read from its heading, wherever the answer pressed before it stood', async () => {
+    await open({ width: 360, height: 640 })
+    await runByClicks(page, 'check start')
+    await press(page, /Quick/)
+    for (let i = 0; i < 2; i++) {
+      await press(page, /^A · /)
+      const heading = await card(page).getByRole('heading').first().boundingBox()
+      const head = await page.locator('#sheet-frame').boundingBox()
+      expect(heading?.y).toBeGreaterThanOrEqual(head?.y ?? 0)
+      expect(heading?.y).toBeLessThan((head?.y ?? 0) + (head?.height ?? 0))
+    }
+  })
+
   test('keys alone: a command from the list, a quick check begun, the first question answered, the second one under the hand', async () => {
     await open({ width: 1200, height: 850 })
     const tabTo = async (selector: string) => {

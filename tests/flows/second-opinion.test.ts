@@ -46,7 +46,7 @@ test('moderators see two photographs with nothing in them but the pictures; with
   expect(text(await ask([photo('IMG_0815 Pier.jpg'), photo('second.jpg')]))).toMatch(/waits for a moderator/)
   const asked = await helpRequest()
   expect(asked.attachments.map(one => one.name)).toEqual(['photo-1.jpg', 'photo-2.jpg'])
-  expect(asked.attachments[0]?.description).toMatch(/Photograph 1 of the cell/)
+  expect(asked.attachments[0]?.description).toMatch(/Photo 1 of the cell/)
   for (const { url } of asked.attachments) {
     const bytes = Buffer.from(await (await fetch(url)).arrayBuffer()).toString('latin1')
     expect(bytes.slice(0, 3)).toBe('\xff\xd8\xff')

@@ -103,7 +103,7 @@ describe('slips: one clear sentence, nothing changed', () => {
 
   test('a family that is not there, and a check that is not theirs', async () => {
     expect(text(await startCheck(wren(), { family: '[cheap](https://x.example) **@everyone**' }))).toMatch(
-      /no family “\\\[cheap\\\]\\\(https\\:.*\\\*\\\*\\@everyone/,
+      /no model “\\\[cheap\\\]\\\(https\\:.*\\\*\\\*\\@everyone/,
     )
     await startCheck(ilse())
     const [theirs] = await ilse().suggest('check resume', { name: 'which', value: '' })

@@ -19,7 +19,7 @@ export type Sheet = {
   /** Draws every card again, for instance when the commands have changed. */
   redraw(): void
   newest(): string | null
-  /** Puts the focus on this card, now or as soon as it is there, unless the focus is inside it already. */
+  /** Puts the focus on this card, now or as soon as it is there, unless the focus is inside it already, and shows its beginning. */
   attend(id: string): void
 }
 
@@ -46,7 +46,15 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
   const attend = (id: string) => {
     const card = cardOf(id)
     awaited = card === null ? id : null
-    if (card !== null && !card.contains(document.activeElement)) card.focus({ preventScroll: true })
+    if (card === null) return
+    if (!card.contains(document.activeElement)) card.focus({ preventScroll: true })
+    show(card)
+  }
+  /** What one's own press has brought is read from its beginning, wherever the last button stood. */
+  const show = (card: HTMLElement) => {
+    if (card === sheet.lastElementChild) return toNewest()
+    const top = card.getBoundingClientRect().top - frame.getBoundingClientRect().top
+    if (top < 0 || top > frame.clientHeight / 2) frame.scrollTop += top - 16
   }
   // Pictures arrive later and push the end away; whoever has not scrolled since is taken along.
   let following = -1
