@@ -14,13 +14,20 @@ export type Memory = { get(key: string): Promise<unknown>; set(key: string, valu
 
 /** The code that decides what a pack's files mean, as paths: with other code, nothing is remembered. A test holds it complete. */
 export const readers = [
-  ...['pack.ts', 'problems.ts', 'read-condition.ts', 'read-pack.ts', 'read-words.ts', 'schema.ts'].map(
-    name => `../engine/pack/${name}`,
-  ),
+  ...[
+    'pack.ts',
+    'problems.ts',
+    'read-condition.ts',
+    'read-letters.ts',
+    'read-pack.ts',
+    'read-words.ts',
+    'schema.ts',
+  ].map(name => `../engine/pack/${name}`),
   '../engine/conditions.ts',
   '../engine/truth.ts',
   ...['guard-band.ts', 'quantities.ts', 'tools.ts', 'verdicts.ts'].map(name => `../ground/${name}`),
   './load-packs.ts',
+  './load-letters.ts',
   './load-words.ts',
   './read-yaml.ts',
 ].map(path => fileURLToPath(new URL(path, import.meta.url)))

@@ -75,6 +75,8 @@ describe('a claim of 4,000 characters', () => {
     })
     await fc.assert(
       fc.asyncProperty(text, async pieces => {
+        // What is empty does not grow, however often it stands there.
+        fc.pre(pieces.join('') !== '')
         expect(await growth('claim', pieces.join(''), 4000)).toBeLessThan(2.5)
       }),
       { numRuns: 60 },
