@@ -8,29 +8,43 @@ import type { Tables } from './tables.ts'
 /** Ids as Discord has them. */
 const ids = /\d{15,20}/g
 
-/** In which columns ids may stand, and what each table is read in order by. */
-const columns = {
+type Table = keyof Tables
+type Read<T extends Table> = readonly (keyof Tables[T] & string)[]
+
+/** In which columns of a table ids may stand, and what it is read in order by; `false`: no id as Discord has it stands there. */
+const columns: { readonly [T in Table]: { readonly order: Read<T>; readonly read: Read<T> } | false } = {
   checks: { order: ['id'], read: ['holder', 'server', 'starter', 'body'] },
   kept: { order: ['key'], read: ['key', 'value'] },
-  servers: { order: ['id'], read: ['id', 'body'] },
+  servers: { order: ['id'], read: ['id', 'body', 'history'] },
   findings: { order: ['id'], read: ['server', 'body'] },
   families: { order: ['server', 'id'], read: ['server', 'body'] },
   family_versions: { order: ['server', 'family', 'number'], read: ['server', 'by', 'agreed_by', 'body'] },
   family_references: { order: ['server', 'family', 'id'], read: ['server', 'body'] },
   family_photos: { order: ['server', 'id'], read: ['server', 'body'] },
+  family_trials: { order: ['server', 'week'], read: ['server'] },
+  helped: { order: ['server', 'person', 'week'], read: ['server', 'person'] },
+  answer_counts: { order: ['server', 'question', 'option'], read: ['server'] },
   offers: { order: ['post'], read: ['server'] },
   releases: { order: ['scope', 'week'], read: ['scope'] },
-} as const
+  // Pseudonyms stand here beside the server, and are read below.
+  outcomes: false,
+  // Hashes, messages of checks that are gone with them, and what nobody is named by.
+  opt_outs: false,
+  notices: false,
+  leases: false,
+}
 
 /** Each id once, as a person's and as a server's: a number tells not which; pseudonyms may come more than once. */
 export async function* namedIn(db: Kysely<Tables>, seal: Seal): AsyncGenerator<Erased> {
   const seen = new Set<string>()
-  for (const [table, { order, read }] of Object.entries(columns))
-    for await (const row of rowsOf(db, table, order, read))
+  for (const [table, named] of Object.entries(columns)) {
+    if (!named) continue
+    for await (const row of rowsOf(db, table, named.order, named.read))
       for (const value of Object.values(row)) {
         const text = value !== null && isSealed(value) ? await seal.open(value) : value
         yield* idsIn(text ?? '', seen)
       }
+  }
   const key = ['server', 'epoch', 'family', 'reporter']
   for await (const { server, reporter, pooled } of rowsOf(db, 'outcomes', key, ['server', 'reporter', 'pooled'])) {
     yield* idsIn(server ?? '', seen)

@@ -10,6 +10,7 @@ import { unsettled } from '../../src/server/settings.ts'
 import { draftsNamespace, KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openErasures, remembered } from '../../src/stores/erasures.ts'
+import { openHelperLog } from '../../src/stores/helper-log.ts'
 import { namedIn } from '../../src/stores/named-in.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openSettingsStore } from '../../src/stores/settings-store.ts'
@@ -20,6 +21,7 @@ import { testSeal } from '../stores/test-seal.ts'
 import { base } from '../trends/base-outcome.ts'
 
 const [ada, bela] = ['900000000000000401', '900000000000000402']
+const [cleo, dora] = ['900000000000000403', '900000000000000404']
 const [shed, barn] = ['900000000000000101', '900000000000000102']
 const bears = { reporter: 'a'.repeat(64), pooled: 'b'.repeat(64) }
 
@@ -131,6 +133,23 @@ for (const kind of databases)
       await start(running)
       expect((await left(running)).checks).toEqual(['back'])
       now += 3600_000
+    })
+
+    test('whoever stands only in a count of help, or in what was changed about a server, is found, too', async () => {
+      for (const { db } of [running, restored]) {
+        await openHelperLog(db).count(barn, cleo, '2026-W47')
+        const servers = openSettingsStore(db)
+        const { revision, ...rest } = await servers.load(barn)
+        const changed = { ...rest, language: rest.language === 'de' ? 'es' : 'de', revision: revision + 1 }
+        expect(await servers.save(changed, { by: dora, at: now })).toBe('saved')
+      }
+      const { erasures, traces } = over(running)
+      now += 1000
+      for (const word of [cleo, dora]) await erasures.noting([{ is: 'person', word }], () => traces.forgetPerson(word))
+      const before = over(restored).traces
+      expect([(await before.of(cleo)).helped.length, (await before.of(dora)).settings.length]).toEqual([1, 1])
+      await start(restored)
+      expect([(await before.of(cleo)).helped.length, (await before.of(dora)).settings.length]).toEqual([0, 0])
     })
 
     test('after ninety days nothing of it is left in the list', async () => {
