@@ -37,7 +37,10 @@ describe.skipIf(!chromiumThere)('buying on a phone', () => {
     for (let i = 0; i < 20 && !who.asks.test(await wordsOf(page)); i++) await press(page, say('check.unsure'))
     expect(await press(page, who.happening)).toMatch(new RegExp(`^${say('safety.now')}`))
     expect(await tooWide(page)).toEqual([])
+    // Nothing about letters stands beside what to do.
+    expect(await page.getByRole('button', { name: say('letter.write') }).count()).toBe(0)
 
+    await press(page, say('button.details'))
     const letter = await press(page, say('letter.write'))
     expect(letter).toContain(say('letter.first'))
     expect(letter.indexOf(say('safety.now'))).toBeLessThan(letter.indexOf(say('letter.subject')))

@@ -64,7 +64,7 @@ describe('reading', () => {
       ['listing', /continuous/],
       [
         'suspect',
-        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
+        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for at least 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
       ],
       [
         'suspect.later',

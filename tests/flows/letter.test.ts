@@ -41,10 +41,16 @@ const form = async (person: Person, message: SeenMessage, label: string) => {
   return opened.modal
 }
 
-test('danger: what to do first, the letter after it, changed in a form, copied, and kept nowhere', async () => {
-  const verdict = await inDanger(wren())
-  const labels = buttons(verdict).map(one => one.label)
-  expect(labels.indexOf('What to do with it')).toBeLessThan(labels.indexOf('Write to the seller'))
+const labelsOf = (message: SeenMessage) => buttons(message).map(one => one.label)
+/** In danger the letter waits behind the details. */
+const details = (verdict: SeenMessage): Promise<SeenMessage> => pressed(wren(), verdict, 'Details')
+
+test('danger: what to do and nothing else, the letter behind the details, changed in a form, copied, and kept nowhere', async () => {
+  const danger = await inDanger(wren())
+  expect(labelsOf(danger)).toContain('What to do with it')
+  for (const waits of ['Write to the seller', 'Show it here']) expect(labelsOf(danger)).not.toContain(waits)
+  const verdict = await details(danger)
+  expect(labelsOf(verdict)).toContain('Show it here')
   let letter = await letterFrom(wren(), verdict, 'Write to the seller')
   expect(text(letter)).toMatch(
     /^\*\*First the cell[\s\S]*Get away from the cell[\s\S]*```\nAbout my order \[order number\]/,
@@ -66,7 +72,7 @@ test('danger: what to do first, the letter after it, changed in a form, copied, 
 })
 
 test('the seller’s language is chosen from a menu, the person’s own first', async () => {
-  const verdict = await inDanger(wren())
+  const verdict = await details(await inDanger(wren()))
   const letter = await letterFrom(wren(), verdict, 'Write to the seller')
   const [menu] = menus(letter)
   expect(menu?.options.map(one => one.value)).toEqual(['en', 'de', 'es'])
@@ -82,13 +88,13 @@ test('the seller’s language is chosen from a menu, the person’s own first', 
 })
 
 test('the button is there when the finished check is opened again, and its letter is the same', async () => {
-  const verdict = await inDanger(wren())
+  const verdict = await details(await inDanger(wren()))
   const first = await letterFrom(wren(), verdict, 'Write to the seller')
-  const reopened = messageOf(await wren().run('check resume'))
+  const reopened = await details(messageOf(await wren().run('check resume')))
   expect(text(await letterFrom(wren(), reopened, 'Write to the seller'))).toBe(text(first))
   const list = messageOf(await wren().run('check list'))
   const shown = await pressed(wren(), list, 'Show result 1')
-  expect(buttons(shown).map(one => one.label)).toContain('Write to the seller')
+  expect(labelsOf(await details(shown))).toContain('Write to the seller')
   await closeAll(wren())
 })
 

@@ -24,7 +24,9 @@ test('its person sees it beforehand, posts it once, and takes it away; others ca
   const started = messageOf(await wren().run('check start', { depth: 'full' }, { channel }))
   const verdict = await pressed(wren(), await unsureUntil(wren(), started, /smoking, hissing/), 'At least one of these')
   const before = shared().length
-  const preview = await press(wren(), verdict, 'Show it here')
+  // In danger nothing but what to do stands on the first screen.
+  expect(buttons(verdict).map(one => one.label)).not.toContain('Show it here')
+  const preview = await press(wren(), await pressed(wren(), verdict, 'Details'), 'Show it here')
   expect(preview.kind === 'message' && preview.private).toBe(true)
   expect(text(messageOf(preview))).toMatch(/Everybody in this channel will see this[\s\S]*Danger: stop now/)
   expect(shared()).toHaveLength(before)
@@ -78,7 +80,8 @@ test.each(letterLanguages)('says what was seen and measured, and accuses nobody:
 test('the button is where a server is, and not in a private conversation', async () => {
   const verdict = async (options: object) => {
     const started = messageOf(await wren().run('check start', { depth: 'full' }, options))
-    return pressed(wren(), await unsureUntil(wren(), started, /smoking, hissing/), 'At least one of these')
+    const danger = await pressed(wren(), await unsureUntil(wren(), started, /smoking, hissing/), 'At least one of these')
+    return pressed(wren(), danger, 'Details')
   }
   const labels = async (options: object) => buttons(await verdict(options)).map(one => one.label)
   expect(await labels({ channel })).toContain('Show it here')

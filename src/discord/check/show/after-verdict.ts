@@ -1,22 +1,33 @@
-// The buttons under a verdict that lead on from it: a letter to the seller, and how to buy safely or what to do with the cell.
+// The buttons that lead on from a verdict: buying safely or what to do with the cell, and what can wait: a letter, showing it, not being counted.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { hasLetter } from '../../../words/letter/draft-letter.ts'
 import type { Say } from '../../../words/say.ts'
 import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
+import { offerButton } from '../../families/show/offer-button.ts'
 import { pressButton } from '../../message/parts.ts'
 import { encodeLetter } from '../letter/letter-id.ts'
+import { encodeShare } from '../share/share-id.ts'
+import { button } from './check-buttons.ts'
 
-export function afterVerdict(say: Say, screen: VerdictScreen): APIButtonComponent[] {
-  const danger = screen.judgement.verdict === 'danger'
-  const [part, words] = danger ? (['suspect', 'buying.open.suspect'] as const) : (['buy', 'buying.open'] as const)
-  const letter = pressButton(encodeLetter({ is: 'write', check: screen.check.id }), say('letter.write'))
-  const buying = pressButton(
-    encodeBuying({ is: 'open', place: placeOf(part) }),
-    say(words),
-    danger ? ButtonStyle.Primary : ButtonStyle.Secondary,
-  )
-  // In danger, what to do comes before whom to write to.
-  if (!hasLetter(screen)) return [buying]
-  return danger ? [buying, letter] : [letter, buying]
+export const isDanger = ({ judgement }: VerdictScreen): boolean => judgement.verdict === 'danger'
+
+export const buyingButton = (say: Say, screen: VerdictScreen): APIButtonComponent =>
+  isDanger(screen)
+    ? pressButton(
+        encodeBuying({ is: 'open', place: placeOf('suspect') }),
+        say('buying.open.suspect'),
+        ButtonStyle.Primary,
+      )
+    : pressButton(encodeBuying({ is: 'open', place: placeOf('buy') }), say('buying.open'))
+
+/** Under a verdict; of a danger under its details, since on that screen stands nothing but what to do. */
+export function whatCanWait(say: Say, screen: VerdictScreen): APIButtonComponent[] {
+  const { check } = screen
+  return [
+    ...(hasLetter(screen) ? [pressButton(encodeLetter({ is: 'write', check: check.id }), say('letter.write'))] : []),
+    ...offerButton(say, screen),
+    ...(check.server === null ? [] : [pressButton(encodeShare({ is: 'see', check: check.id }), say('share.see'))]),
+    ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
+  ]
 }

@@ -8,6 +8,7 @@ import type { Say } from '../../../words/say.ts'
 import { type FittingList, fitLists } from '../../message/fit-text.ts'
 import { gallery, message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
+import { isDanger, whatCanWait } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
 import { stepsFor } from './steps.ts'
 
@@ -52,6 +53,7 @@ export function showDetails(
         ...(page < detailPages ? [button(check, { is: 'details', page: page + 1 }, say('details.on'))] : []),
         button(check, { is: 'show' }, say('details.close')),
       ]),
+      ...(isDanger(screen) ? rows(whatCanWait(say, screen)) : []),
       small(say('caution.line')),
     ],
     drawn,

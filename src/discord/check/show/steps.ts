@@ -25,12 +25,12 @@ export function stepsFor(program: Program, { judgement, explanation }: VerdictSc
 export const mustLeave = ({ findings }: Judgement): boolean =>
   findings.some(({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away')
 
-/** From a cell that smokes, leaks or swells one goes away: nothing may ask for hands on it. */
+/** From a cell that smokes, leaks or swells one goes away: nothing may ask for hands on it. Whom to call comes right after. */
 const leaving: readonly Key[] = [
   'safety.now',
+  'safety.now.call',
   'safety.now.far',
   'safety.now.carry',
-  'safety.now.call',
   'safety.now.gone-quiet',
 ]
 

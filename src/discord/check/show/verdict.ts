@@ -7,12 +7,10 @@ import type { Finding } from '../../../engine/judge.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
 import type { Say } from '../../../words/say.ts'
 import { nothingPictured, type Pictured } from '../../families/family-photos.ts'
-import { offerButton } from '../../families/show/offer-button.ts'
-import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
-import { encodeShare } from '../share/share-id.ts'
-import { afterVerdict } from './after-verdict.ts'
+import { buyingButton, isDanger, whatCanWait } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
 import { stepsFor } from './steps.ts'
 
@@ -112,13 +110,8 @@ function mainButtons(say: Say, { check, judgement, more }: VerdictScreen): APIBu
 const goOnButton = (say: Say, check: VerdictScreen['check']): APIButtonComponent =>
   button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)
 
-function otherButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
-  const { check } = screen
-  return [
-    ...afterVerdict(say, screen),
-    ...offerButton(say, screen),
-    ...(check.server === null ? [] : [pressButton(encodeShare({ is: 'see', check: check.id }), say('share.see'))]),
-    button(check, { is: 'close' }, say('button.close')),
-    ...(check.leaves === 'outcome' ? [button(check, { is: 'leave-nothing' }, say('button.leave-nothing'))] : []),
-  ]
-}
+const otherButtons = (say: Say, screen: VerdictScreen): APIButtonComponent[] => [
+  buyingButton(say, screen),
+  ...(isDanger(screen) ? [] : whatCanWait(say, screen)),
+  button(screen.check, { is: 'close' }, say('button.close')),
+]
