@@ -6,10 +6,10 @@ import { featuresOf } from '../../families/features.ts'
 import { readsLikeLink, tidyName } from '../../families/names.ts'
 import { mostAlt, photoSize } from '../../families/photos.ts'
 import { sayPhotoRefusal } from '../../words/photo-words.ts'
-import { fenced } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { type Clicked, defer, editReply, followUpPrivately, refuse, replyWithFiles } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
+import { typedBack } from '../interaction/typed-back.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { chosenIn, typedIn } from './change-family.ts'
@@ -87,8 +87,7 @@ async function keep(
 
 /** Why it is not kept, with the words that were typed, so that they can be copied into the form again. */
 function tell(interaction: ModalSubmitInteraction, say: Say, sentence: string): Promise<void> {
-  const words = typedIn(interaction, photoFields.words)
-  const typed = words === '' ? [] : [text(`${say('links.typed')}\n${fenced(words)}`)]
+  const typed = typedBack(say, interaction)
   return followUpPrivately(interaction, message([text(sentence), ...typed, small(say('caution.line'))]))
 }
 
