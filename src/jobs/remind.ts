@@ -5,6 +5,7 @@ import { type Check, lifetime } from '../check/check.ts'
 import { idleSince, type Waiting, waitingTooLong } from '../check/waiting.ts'
 import { showReminder } from '../discord/check/waiting/show-reminder.ts'
 import { familiesOfChecks } from '../discord/families/families-of-checks.ts'
+import { linkTo } from '../discord/posts/link-to.ts'
 import { sayInPublic } from '../discord/posts/say-in-public.ts'
 import type { Services } from '../discord/services.ts'
 import type { ServerSettings } from '../server/settings.ts'
@@ -88,7 +89,7 @@ async function post(
     named.map(async waiting => ({
       waiting,
       what: sayWhat(say, family(waiting.check)),
-      link: await linkTo(services, server, waiting.check),
+      link: await linkOf(services, server, waiting.check),
     })),
   )
   const hours = reminders?.hours ?? 0
@@ -100,7 +101,7 @@ async function post(
   return undefined
 }
 
-async function linkTo({ notices }: Services, server: string, check: Check): Promise<string | undefined> {
+async function linkOf({ notices }: Services, server: string, check: Check): Promise<string | undefined> {
   const shown = (await notices.of(check.id)).find(one => one.kind === 'help-request' || one.kind === 'panel')
-  return shown && `https://discord.com/channels/${server}/${shown.channel}/${shown.message}`
+  return shown && linkTo(server, shown)
 }

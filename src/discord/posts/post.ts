@@ -1,4 +1,4 @@
-// Messages that everybody in a channel sees: mentions off but for one person on purpose, and each posted once for its nonce.
+// Messages that everybody in a channel sees: mentions off but for one person or role on purpose, and each posted once for its nonce.
 import { DiscordAPIError, MessageFlags, type REST, RESTJSONErrorCodes, Routes } from 'discord.js'
 import type { ShownMessage } from '../message/parts.ts'
 

@@ -15,6 +15,7 @@ import { sayHandledRequest, sayStill, sayWaiting } from '../../../words/say-queu
 import { familiesOfChecks } from '../../families/families-of-checks.ts'
 import { helpsUnder, moderatesUnder, rolesOf, serverOf } from '../../interaction/rights.ts'
 import type { ShownMessage } from '../../message/parts.ts'
+import { linkTo } from '../../posts/link-to.ts'
 import type { Services } from '../../services.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { type QueueEntry, showWaiting } from './show-waiting.ts'
@@ -96,8 +97,7 @@ async function entryOf(
   const kind = one.for === 'help' ? 'help-request' : 'panel'
   const notice = (await services.notices.of(check.id)).find(({ kind: is }) => is === kind)
   const ask = one.for === 'help' ? program?.questions.get(one.question)?.ask : undefined
-  const place = notice && `https://discord.com/channels/${server}/${notice.channel}/${notice.message}`
-  const link = place ? [`[${say('queue.to-message')}](${place})`] : []
+  const link = notice ? [`[${say('queue.to-message')}](${linkTo(server, notice)})`] : []
   return { lines: [...sayWaiting(say, one, what, ask), ...link], press: see }
 }
 

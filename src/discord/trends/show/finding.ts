@@ -10,6 +10,7 @@ import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { ShownPicture } from '../../message/shown-picture.ts'
+import { linkTo } from '../../posts/link-to.ts'
 import { encodeTrends, type findingDeeds } from '../trends-id.ts'
 
 /** What a warning begins with. */
@@ -94,7 +95,7 @@ function linksOf(say: Say, { server, post, warning }: Finding, fromList: boolean
     type: ComponentType.Button,
     style: ButtonStyle.Link,
     label: cut(label, 80),
-    url: `https://discord.com/channels/${server}/${place.channel}/${place.message}`,
+    url: linkTo(server, place),
   })
   return [
     ...(fromList && post ? [link(say('finding.to-post'), post)] : []),
