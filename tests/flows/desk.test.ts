@@ -128,7 +128,7 @@ test('who has helped is shown to moderators once the week is over, in fives; a h
   expect(shown).toMatch(/<@900000000000000402>: 5 or more/)
   expect(shown).not.toMatch(/<@900000000000000403>: /)
   expect(text(await listed(ilse(), 'handled'))).not.toMatch(/5 or more/)
-  const privacy = messageOf(await ilse().run('privacy'))
+  const privacy = await pressed(ilse(), messageOf(await ilse().run('privacy')), 'If you help or moderate')
   expect(text(privacy)).toMatch(/Your help:.* in steps of five/)
   expect(buttons(await pressed(ilse(), privacy, 'Do not count my help')).map(one => one.label)).toContain(
     'Count my help',
@@ -137,7 +137,8 @@ test('who has helped is shown to moderators once the week is over, in fives; a h
 })
 
 test('an answer for somebody and a question that is sent back are counted as help, once each', async () => {
-  await pressed(ilse(), messageOf(await ilse().run('privacy')), 'Count my help')
+  const privacy = await pressed(ilse(), messageOf(await ilse().run('privacy')), 'If you help or moderate')
+  await pressed(ilse(), privacy, 'Count my help')
   const week = weekOf(room.services.now())
   const counted = async () =>
     (await room.services.helpers.sums(server, week, week)).find(one => one.person === ilse().id)?.count ?? 0
