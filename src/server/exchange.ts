@@ -1,14 +1,43 @@
 // A server's settings as a file: what leaves it, with no id of a person in it, and what is taken from a stranger's file, checked whole.
-import type { Fields } from './history.ts'
-import type { ForumOffers, Reminders, ServerSettings } from './settings.ts'
+import { z } from 'zod'
+import type { Field, Fields } from './history.ts'
+import type { ServerSettings } from './settings.ts'
 
 /** The format of the file; a newer one says so and is not guessed at. */
 const format = 1
 const mark = 'cellwary-settings'
-/** A file is at most so many bytes; a list in it holds at most so many things, and a text so many characters. */
+/** A file is at most so many bytes. */
 export const settingsFileBytes = 32 * 1024
-const mostInList = 50
-const longestText = 500
+
+const id = z.string().regex(/^\d{15,20}$/)
+const text = z.string().max(500)
+const listOf = <T extends z.ZodType>(one: T) => z.array(one).max(50)
+const flag = z.boolean()
+
+/** Bounds of a stranger's file; what of it is allowed, and fits here, is decided where it is taken in. */
+const fields = z.strictObject({
+  language: z
+    .string()
+    .regex(/^[a-z]{2,3}(-[A-Za-z]+)?$/)
+    .nullable(),
+  moderatorRoles: listOf(id),
+  helperRoles: listOf(id),
+  reportsChannel: id.nullable(),
+  reviewChannel: id.nullable(),
+  reminders: z.strictObject({ hours: z.int(), role: id.nullable() }).nullable(),
+  outcomes: flag,
+  pooling: flag,
+  forumOffers: z.strictObject({ forum: id, tag: id }).nullable(),
+  keepWeeks: z.int(),
+  weeklyNote: flag,
+} satisfies Record<Field, z.ZodType>)
+
+const shape = z.strictObject({
+  [mark]: z.literal(format),
+  server: id.nullable().default(null),
+  settings: fields.partial().default({}),
+  links: listOf(z.strictObject({ url: text, title: text })).default([]),
+})
 
 export type LinkInFile = { readonly url: string; readonly title: string }
 export type SettingsFile = {
@@ -35,66 +64,26 @@ export function exported(settings: ServerSettings): string {
   return `${JSON.stringify({ [mark]: format, server, settings: fields, links: shown }, null, 2)}\n`
 }
 
-export function readSettingsFile(text: string): ReadSettings {
+export function readSettingsFile(written: string): ReadSettings {
   const refuse = (problem: FileProblem): ReadSettings => ({ ok: false, problem })
   let data: unknown
   try {
-    data = JSON.parse(text.replace(/^\ufeff/, ''))
+    data = JSON.parse(written.replace(/^\ufeff/, ''))
   } catch {
     return refuse({ code: 'not-json' })
   }
-  if (!isObject(data) || typeof data[mark] !== 'number') return refuse({ code: 'not-settings' })
-  if (data[mark] !== format) return refuse({ code: 'newer-format', format: data[mark], known: format })
-  const { [mark]: _mark, server = null, settings = {}, links = [], ...strange } = data
-  const [stray] = Object.keys(strange)
-  if (stray !== undefined) return refuse({ code: 'shape', at: stray })
-  if (server !== null && !isId(server)) return refuse({ code: 'shape', at: 'server' })
-  if (!isObject(settings)) return refuse({ code: 'shape', at: 'settings' })
-  const wrong = Object.entries(settings).find(([name, value]) => !(shapes.get(name)?.(value) ?? false))
-  if (wrong) return refuse({ code: 'shape', at: wrong[0] })
-  if (!isListOf(isLink)(links)) return refuse({ code: 'shape', at: 'links' })
+  const marked = z.looseObject({ [mark]: z.number() }).safeParse(data)
+  if (!marked.success) return refuse({ code: 'not-settings' })
+  if (marked.data[mark] !== format) return refuse({ code: 'newer-format', format: marked.data[mark], known: format })
+  const read = shape.safeParse(data)
+  if (!read.success) return refuse({ code: 'shape', at: placeOf(read.error) })
+  const { server, settings, links } = read.data
   return { ok: true, file: { server, fields: settings as Partial<Fields>, links } }
 }
 
-type Is<T> = (value: unknown) => value is T
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-const isText = (value: unknown): value is string => typeof value === 'string' && value.length <= longestText
-const isId = (value: unknown): value is string => typeof value === 'string' && /^\d{15,20}$/.test(value)
-const isFlag = (value: unknown): value is boolean => typeof value === 'boolean'
-const isWhole = (value: unknown): value is number => Number.isSafeInteger(value)
-const orNull =
-  <T>(is: Is<T>): Is<T | null> =>
-  (value): value is T | null =>
-    value === null || is(value)
-const isListOf =
-  <T>(is: Is<T>): Is<readonly T[]> =>
-  (value): value is readonly T[] =>
-    Array.isArray(value) && value.length <= mostInList && value.every(is)
-/** An object of these fields and no others. */
-const isOf =
-  <T extends object>(fields: { readonly [Key in keyof T]: Is<T[Key]> }): Is<T> =>
-  (value): value is T =>
-    isObject(value) &&
-    Object.keys(value).every(name => Object.hasOwn(fields, name)) &&
-    Object.entries<Is<unknown>>(fields).every(([name, is]) => is(value[name]))
-
-const isLink = isOf<LinkInFile>({ url: isText, title: isText })
-
-const isReminders = isOf<Reminders>({ hours: isWhole, role: orNull(isId) })
-
-const shapesOf: { readonly [Key in keyof Fields]: Is<Fields[Key]> } = {
-  language: orNull((value): value is string => typeof value === 'string' && /^[a-z]{2,3}(-[A-Za-z]+)?$/.test(value)),
-  moderatorRoles: isListOf(isId),
-  helperRoles: isListOf(isId),
-  reportsChannel: orNull(isId),
-  reviewChannel: orNull(isId),
-  reminders: orNull(isReminders),
-  outcomes: isFlag,
-  pooling: isFlag,
-  forumOffers: orNull(isOf<ForumOffers>({ forum: isId, tag: isId })),
-  keepWeeks: isWhole,
-  weeklyNote: isFlag,
+/** The name of the first thing that is wrong: of a setting, or of what stands beside the settings. */
+function placeOf({ issues: [issue] }: z.ZodError): string {
+  const [part, name] = issue?.path ?? []
+  const stray = issue?.code === 'unrecognized_keys' && part !== 'links' ? issue.keys[0] : undefined
+  return String(stray ?? (part === 'settings' ? (name ?? part) : (part ?? '')))
 }
-const shapes: ReadonlyMap<string, (value: unknown) => boolean> = new Map(Object.entries(shapesOf))

@@ -80,7 +80,11 @@ test.each(letterLanguages)('says what was seen and measured, and accuses nobody:
 test('the button is where a server is, and not in a private conversation', async () => {
   const verdict = async (options: object) => {
     const started = messageOf(await wren().run('check start', { depth: 'full' }, options))
-    const danger = await pressed(wren(), await unsureUntil(wren(), started, /smoking, hissing/), 'At least one of these')
+    const danger = await pressed(
+      wren(),
+      await unsureUntil(wren(), started, /smoking, hissing/),
+      'At least one of these',
+    )
     return pressed(wren(), danger, 'Details')
   }
   const labels = async (options: object) => buttons(await verdict(options)).map(one => one.label)
