@@ -4,13 +4,7 @@ import { join } from 'node:path'
 import Keyv from 'keyv'
 import { type Kysely, sql } from 'kysely'
 import type { Logger } from 'pino'
-import { noLimits, openFairUse } from '../discord/fair-use/open-fair-use.ts'
-import { type FamilyDesk, openFamilyDesk } from '../discord/families/family-desk.ts'
-import type { FamilyFiles } from '../discord/families/family-files.ts'
 import type { Sharding } from '../discord/gateway/sharding.ts'
-import { openKeyedQueue } from '../discord/interaction/keyed-queue.ts'
-import type { PictureMemory } from '../discord/pictures/open-pictures.ts'
-import type { Pictures } from '../discord/pictures/pictures.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import { queuePosts } from '../discord/posts/queue-posts.ts'
 import type { Drafts, Services } from '../discord/services.ts'
@@ -28,6 +22,12 @@ import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
 import { openTextReader, type TextReader } from '../readers/text-file.ts'
 import type { Traces } from '../server/traces.ts'
+import { noLimits, openFairUse } from '../services/fair-use/open-fair-use.ts'
+import { type FamilyDesk, openFamilyDesk } from '../services/family-desk.ts'
+import type { FamilyFiles } from '../services/family-files.ts'
+import { openKeyedQueue } from '../services/keyed-queue.ts'
+import type { PictureMemory } from '../services/pictures/open-pictures.ts'
+import type { Pictures } from '../services/pictures/pictures.ts'
 import { draftsNamespace, KeptValues } from '../stores/cache-adapter.ts'
 import { openCheckStore } from '../stores/check-store.ts'
 import { databaseTime } from '../stores/database-time.ts'
@@ -223,7 +223,7 @@ function tracesWith(traces: Traces, checks: RememberingChecks<Outcome>, erasures
 function picturesWhenNeeded(kept: PictureMemory, log: Logger): Pictures {
   let opening: Promise<Pictures> | undefined
   const opened = () => {
-    opening ??= import('../discord/pictures/open-pictures.ts').then(drawn => drawn.openPictures(kept))
+    opening ??= import('../services/pictures/open-pictures.ts').then(drawn => drawn.openPictures(kept))
     return opening
   }
   // A message without its picture still says what it says.

@@ -9,7 +9,7 @@ import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
 import type { Care, Question } from '../engine/pack/pack.ts'
 import type { Check, Consent } from './check.ts'
-import { partsOf } from './known-figures.ts'
+import { partsOf } from './known/known-figures.ts'
 import { stageOf } from './stage.ts'
 import { hasTool, toolsFor } from './tools.ts'
 

@@ -1,8 +1,8 @@
 // A crowd at every limit: those who ask for little go on, text costs by its length, and slow files hold up nobody with a small one.
 import { expect, test } from 'vitest'
-import { tokensFor } from '../../src/discord/fair-use/asked-of.ts'
-import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
-import { openKeyedQueue } from '../../src/discord/interaction/keyed-queue.ts'
+import { tokensFor } from '../../src/discord/interaction/asked-of.ts'
+import { openFairUse } from '../../src/services/fair-use/open-fair-use.ts'
+import { openKeyedQueue } from '../../src/services/keyed-queue.ts'
 
 const minute = 60_000
 

@@ -1,9 +1,9 @@
 // What the click benchmark must know of pictures: one of middling size, and what a picture costs that was drawn before.
 import Keyv from 'keyv'
-import type { ShownPicture } from '../../src/discord/message/shown-picture.ts'
-import { openPictures } from '../../src/discord/pictures/open-pictures.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { installedPacks } from '../../src/packs/installed-packs.ts'
+import { openPictures } from '../../src/services/pictures/open-pictures.ts'
+import type { ShownPicture } from '../../src/services/pictures/shown-picture.ts'
 import { sayIn } from '../../src/words/say.ts'
 
 const rounds = 200

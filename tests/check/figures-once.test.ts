@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
-import { knownFigures } from '../../src/check/known-figures.ts'
+import { knownFigures } from '../../src/check/known/known-figures.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'

@@ -2,7 +2,7 @@
 import { ComponentType } from 'discord.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { decodeLetter, encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
+import { decodeLetter, encodeLetter } from '../../src/custom-ids/letter-id.ts'
 import { letterForm, letterIn, showLetter } from '../../src/discord/check/letter/letter-screen.ts'
 import { textBudget } from '../../src/discord/message/parts.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'

@@ -1,7 +1,7 @@
 // A letter to the seller, in three languages: every sure finding, every caution, blanks for what only the person knows, no accusation.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { letterLanguages } from '../../src/discord/check/letter/letter-id.ts'
+import { letterLanguages } from '../../src/custom-ids/letter-id.ts'
 import type { Answer } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'

@@ -1,11 +1,11 @@
 // Judging again from the answers that are kept: the same program changes nothing, and a missing answer accuses and excuses nobody.
 import { expect, test } from 'vitest'
-import { findingsCounted, finishedCheckOf } from '../../src/discord/check/finished-check.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { judgeAgain } from '../../src/engine/judge-again.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { findingsCounted, finishedCheckOf } from '../../src/services/finished-check.ts'
 import { walkMonth } from '../trends/busy-month.ts'
 
 const { packs } = await loadPacks(shippedRules, { cases: false })

@@ -1,11 +1,11 @@
 // The back-test on what outcomes keep, held against the same question asked of whole checks, with every answer and figure in them.
 import { expect, test } from 'vitest'
-import { finishedCheckOf } from '../../src/discord/check/finished-check.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { judge, placesOf, verdictAt } from '../../src/engine/judge.ts'
 import { judgeAgain } from '../../src/engine/judge-again.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
+import { finishedCheckOf } from '../../src/services/finished-check.ts'
 import { minimumReporters } from '../../src/trends/fives.ts'
 import { walkMonth } from '../trends/busy-month.ts'
 import { anyCell } from './base.ts'

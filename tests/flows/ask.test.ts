@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { decodeAsk, encodeAsk } from '../../src/discord/answers/ask-id.ts'
+import { decodeAsk, encodeAsk } from '../../src/custom-ids/ask-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { shippedAnswers } from '../answers/questions.ts'
 import { caution, closeAll, idOf, messageOf, postButton, pressed } from './hands.ts'

@@ -1,8 +1,8 @@
 // Fair use through the real client: whoever overdoes it is told until when to wait, and everybody else goes on undisturbed.
 import { afterEach, describe, expect, test } from 'vitest'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
-import { openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import { buttons, text } from '../../src/practice/seen.ts'
+import { openFairUse } from '../../src/services/fair-use/open-fair-use.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
 import {
   answer,

@@ -1,7 +1,7 @@
 // Families and the rest of the bot: a second process, files, findings, rights that are lost, and what stays a server's own.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
+import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
 import { writeFamilyFile } from '../../src/packs/read-family-file.ts'
 import type { Person } from '../../src/practice/people/person.ts'

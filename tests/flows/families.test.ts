@@ -1,7 +1,7 @@
 // Families from the first form to a newcomer's verdict: made by one moderator, put in force by another, used at once, taken back.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeFamily } from '../../src/discord/families/family-id.ts'
+import { encodeFamily } from '../../src/custom-ids/family-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { good, look, source, walked } from './good-cell.ts'

@@ -2,7 +2,7 @@
 import jpeg from 'jpeg-js'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeFamily } from '../../src/discord/families/family-id.ts'
+import { encodeFamily } from '../../src/custom-ids/family-id.ts'
 import { limits } from '../../src/families/family.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'

@@ -1,6 +1,6 @@
 // From a verdict to a letter and to buying safely, through the real client: whose it is, what is kept, and in which language.
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { encodeLetter } from '../../src/discord/check/letter/letter-id.ts'
+import { encodeLetter } from '../../src/custom-ids/letter-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import {

@@ -1,7 +1,7 @@
 // A discharge log through the real client: attached, read in its thread, and answered with figures, a question or a refusal.
 import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { logLabelIds } from '../../src/discord/logs/log-label-id.ts'
+import { logLabelIds } from '../../src/custom-ids/log-label-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
 import {

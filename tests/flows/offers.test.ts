@@ -1,10 +1,10 @@
 // Offers in a forum: one quiet offer under a new post with the tag, never twice, never elsewhere; whoever presses it has their own check.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoForum, demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { type FairUse, noLimits, openFairUse } from '../../src/discord/fair-use/open-fair-use.ts'
 import type { Services } from '../../src/discord/services.ts'
 import { text } from '../../src/practice/seen.ts'
 import type { ForumOffers } from '../../src/server/settings.ts'
+import { type FairUse, noLimits, openFairUse } from '../../src/services/fair-use/open-fair-use.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { caution, messageOf, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'

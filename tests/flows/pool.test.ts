@@ -1,7 +1,7 @@
 // The pool of servers, for moderators of servers that are in it: never of which server, never of so few that one could be worked out.
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
+import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { unsettled } from '../../src/server/settings.ts'

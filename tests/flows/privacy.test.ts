@@ -1,7 +1,7 @@
 // What is kept of a person, through the real client: seen, shown, deleted; and of a server that removes the bot, or is out of reach.
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodePrivacy } from '../../src/discord/privacy/privacy-id.ts'
+import { encodePrivacy } from '../../src/custom-ids/privacy-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, caution, closeAll, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'

@@ -1,7 +1,7 @@
 // A server's settings as a file, through the real client: given away, taken in after the difference was seen, and refused in a sentence.
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeSetup } from '../../src/discord/setup/setup-id.ts'
+import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { settingsFileBytes } from '../../src/server/exchange.ts'
 import { caution, finalOf, messageOf, postButton, press, pressed } from './hands.ts'

@@ -1,6 +1,6 @@
 // Hands for tests of the set-up: a warden who opens a part, chooses from its menu and presses its buttons.
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeSetup, type SetupAct } from '../../src/discord/setup/setup-id.ts'
+import { encodeSetup, type SetupAct } from '../../src/custom-ids/setup-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { menus, type SeenMessage } from '../../src/practice/seen.ts'
 import type { ServerSettings } from '../../src/server/settings.ts'

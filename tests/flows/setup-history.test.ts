@@ -1,8 +1,8 @@
 // What was changed about settings and links, through the real client: seen with who and when, taken back by one press, or why not.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeLinks } from '../../src/discord/buying/links-id.ts'
-import { encodeSetup } from '../../src/discord/setup/setup-id.ts'
+import { encodeLinks } from '../../src/custom-ids/links-id.ts'
+import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postButton, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'

@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { demoForum, demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeSetup, type SetupAct } from '../../src/discord/setup/setup-id.ts'
+import { encodeSetup, type SetupAct } from '../../src/custom-ids/setup-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import type { Scenario } from '../../src/practice/scenario.ts'

@@ -7,7 +7,7 @@ import {
   demoServer,
   demoWardens,
 } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeSetup } from '../../src/discord/setup/setup-id.ts'
+import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
 import { menus, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postPart, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'

@@ -1,7 +1,7 @@
 // A verdict shown in a channel: by its person's own press, seen beforehand, with the caution, accusing nobody, and taken away again.
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { letterLanguages } from '../../src/discord/check/letter/letter-id.ts'
-import { encodeShare } from '../../src/discord/check/share/share-id.ts'
+import { letterLanguages } from '../../src/custom-ids/letter-id.ts'
+import { encodeShare } from '../../src/custom-ids/share-id.ts'
 import { showShared } from '../../src/discord/check/share/show-share.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { buttons, text } from '../../src/practice/seen.ts'

@@ -1,6 +1,6 @@
 // People slip, and strangers press: each gets one clear sentence, and nothing changes.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { encodeClick } from '../../src/discord/check/check-id.ts'
+import { encodeClick } from '../../src/custom-ids/check-id.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, closeAll, coolUntil, idOf, messageOf, postButton, press, pressed, startCheck } from './hands.ts'
 import { openRoom, type TestRoom } from './open-room.ts'

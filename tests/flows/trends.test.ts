@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
-import { encodeTrends } from '../../src/discord/trends/trends-id.ts'
+import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Release } from '../../src/trends/release/release.ts'

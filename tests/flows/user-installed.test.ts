@@ -1,7 +1,7 @@
 // The bot in direct messages, and brought along to a server where it is no member: everything private works, nothing of a server's does.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { encodeBuying, placeOf } from '../../src/discord/buying/buying-id.ts'
+import { encodeBuying, placeOf } from '../../src/custom-ids/buying-id.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { unsettled } from '../../src/server/settings.ts'

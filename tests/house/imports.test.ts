@@ -2,101 +2,9 @@
 import { readdir, readFile } from 'node:fs/promises'
 import { dirname, join, relative, resolve } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { arrows, packages, pure, type Room, rooms } from './rooms.ts'
 
 const root = resolve(import.meta.dirname, '../..')
-const rooms = [
-  'ground',
-  'engine',
-  'check',
-  'readings',
-  'trends',
-  'pictures',
-  'server',
-  'families',
-  'answers',
-  'words',
-  'packs',
-  'readers',
-  'jobs',
-  'stores',
-  'discord',
-  'practice',
-  'bin',
-] as const
-type Room = (typeof rooms)[number]
-
-/** Which rooms a room may import. `types`: only as types. */
-const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
-  ground: {},
-  engine: { ground: 'all' },
-  readings: { ground: 'all' },
-  check: { ground: 'all', engine: 'all', readings: 'types' },
-  trends: { ground: 'all', engine: 'types' },
-  server: { ground: 'all' },
-  families: { ground: 'all', engine: 'all', trends: 'types' },
-  answers: {},
-  pictures: { ground: 'all', engine: 'types', readings: 'types', trends: 'types', words: 'types' },
-  words: {
-    ground: 'all',
-    engine: 'all',
-    check: 'all',
-    readings: 'types',
-    trends: 'all',
-    server: 'all',
-    families: 'all',
-    answers: 'types',
-    readers: 'types',
-  },
-  packs: { ground: 'all', engine: 'all', families: 'all', answers: 'all', pictures: 'all', words: 'all' },
-  readers: { readings: 'all' },
-  stores: {
-    ground: 'all',
-    engine: 'types',
-    check: 'all',
-    readings: 'types',
-    trends: 'all',
-    server: 'all',
-    families: 'all',
-  },
-  jobs: {
-    ground: 'all',
-    engine: 'all',
-    check: 'all',
-    trends: 'all',
-    server: 'all',
-    families: 'all',
-    words: 'all',
-    stores: 'types',
-    discord: 'all',
-  },
-  discord: {
-    ground: 'all',
-    engine: 'all',
-    check: 'all',
-    readings: 'all',
-    trends: 'all',
-    pictures: 'all',
-    server: 'all',
-    families: 'all',
-    answers: 'all',
-    words: 'all',
-    readers: 'all',
-  },
-  practice: {},
-  bin: Object.fromEntries(rooms.map(room => [room, 'all'])),
-}
-
-/** Packages a room may import; a pure room has almost none. */
-const packages: Partial<Record<Room, readonly string[]>> = {
-  engine: ['zod'],
-  check: [],
-  readings: ['csv-parse', '@stdlib/'],
-  trends: ['@stdlib/', 'pure-rand', 'canonicalize', 'zod'],
-  server: ['zod'],
-  families: ['zod', 'canonicalize', 'confusables', 'lru-cache'],
-  answers: ['minisearch', '@orama/stemmers', 'fastest-levenshtein'],
-  pictures: ['@resvg/resvg-js', 'node:crypto', 'node:module', 'node:util', 'node:zlib'],
-}
 /** The files of a pure room that may touch the world, and why. */
 const impure: Record<string, string> = {
   'pictures/png.ts': 'the one file that turns SVG into PNG',
@@ -104,19 +12,6 @@ const impure: Record<string, string> = {
 /** What only the clock, chance or the environment can answer, and what waits. */
 const forbidden =
   /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\basync\b|\bawait\b|\bsetTimeout\b|\bcrypto\b|\bfetch\(/
-const pure: readonly Room[] = [
-  'ground',
-  'engine',
-  'check',
-  'readings',
-  'trends',
-  'pictures',
-  'server',
-  'families',
-  'answers',
-  'words',
-]
-
 type Import = { readonly from: string; readonly typeOnly: boolean }
 async function files(folder: string, ending = '.ts'): Promise<string[]> {
   const entries = await readdir(folder, { withFileTypes: true, recursive: true }).catch(() => [])
@@ -202,12 +97,14 @@ describe.each(rooms)('the room %s', room => {
   })
 })
 
-test('only the Discord room knows discord.js, and of the pure rooms only the schemas of packs, families, outcomes and settings files know zod', () => {
+test('only the Discord room knows discord.js, and of the pure rooms only custom ids and the schemas of packs, families, outcomes and settings files know zod', () => {
   const wrong = sources.flatMap(({ name, source }) =>
     importsOf(source).flatMap(({ from }) => {
       if (from.startsWith('discord.js') && !name.startsWith('discord/')) return [`${name}: discord.js`]
       const pureRoom = pure.some(room => name.startsWith(`${room}/`))
-      return from === 'zod' && pureRoom && !/^(engine\/pack|families|trends|server\/exchange\.ts$)/.test(name)
+      return from === 'zod' &&
+        pureRoom &&
+        !/^(engine\/pack|families|trends|custom-ids|server\/exchange\.ts$)/.test(name)
         ? [`${name}: zod`]
         : []
     }),
@@ -244,6 +141,15 @@ test('no file is over 300 lines', () => {
       .filter(({ source }) => source.split('\n').length > 301)
       .map(({ name, source }) => `${name}: ${source.split('\n').length - 1}`),
   ).toEqual([])
+})
+
+test('no room holds more than a fifth of the house', () => {
+  const linesOf = (some: typeof sources) => some.reduce((sum, { source }) => sum + source.split('\n').length - 1, 0)
+  const fifth = linesOf(sources) / 5
+  const big = rooms
+    .map(room => ({ room, lines: linesOf(sources.filter(one => roomOf(one.path) === room)) }))
+    .filter(({ lines }) => lines > fifth)
+  expect(big).toEqual([])
 })
 
 test('every file says in its first line what it is for', () => {

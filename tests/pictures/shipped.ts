@@ -1,12 +1,12 @@
 // Every drawing of the shipped packs as people see it: questions, families, verdict cards, in a language.
 
-import { drawVerdictAlone } from '../../src/discord/pictures/draw-verdict.ts'
 import type { Answers } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { installedPacks } from '../../src/packs/installed-packs.ts'
+import { drawVerdictAlone } from '../../src/pictures/from-checks/draw-verdict.ts'
 import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
 import { drawQuestion } from '../../src/pictures/from-packs/draw-question.ts'
 import { sayIn } from '../../src/words/say.ts'

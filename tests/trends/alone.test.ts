@@ -1,9 +1,9 @@
 // How many of a server's outcomes of a week are like no other, and how many somebody finds who knows three of their answers.
 import { expect, test } from 'vitest'
-import { finishedCheckOf } from '../../src/discord/check/finished-check.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { finishedCheckOf } from '../../src/services/finished-check.ts'
 import { minimumReporters } from '../../src/trends/fives.ts'
 import { weekOf } from '../../src/trends/week.ts'
 import { walkMonth } from './busy-month.ts'

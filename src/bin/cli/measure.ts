@@ -1,8 +1,8 @@
 // cellwary measure FILE: what a discharge log shows, with every figure's uncertainty, for people or as JSON.
 import { createReadStream } from 'node:fs'
 import { Command, Option } from 'commander'
-import { drawRun } from '../../discord/logs/draw-curve.ts'
 import { readTest } from '../../discord/logs/log-request.ts'
+import { drawRun } from '../../pictures/from-checks/draw-run.ts'
 import { evidenceOf } from '../../readings/discharge/evidence.ts'
 import type { RunReading } from '../../readings/discharge/measure-run.ts'
 import type { LogQuestion } from '../../readings/log/answers.ts'

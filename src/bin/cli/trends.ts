@@ -1,10 +1,10 @@
 // cellwary trends: prints a frozen release, for people or byte by byte; detect, patterns and close are its subcommands.
 import { Command } from 'commander'
 import type { Kysely } from 'kysely'
-import { drawShares } from '../../discord/trends/show/shares-chart.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import { openPrograms } from '../../engine/programs.ts'
 import { installedPacks } from '../../packs/installed-packs.ts'
+import { drawShares } from '../../pictures/from-trends/draw-shares.ts'
 import { openReleaseLog } from '../../stores/release-log.ts'
 import type { Tables } from '../../stores/tables.ts'
 import type { Scope } from '../../trends/outcome-log.ts'

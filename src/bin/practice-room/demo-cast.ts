@@ -1,8 +1,9 @@
 // The invented cells of the practice room's sixty weeks: families of Paper Harbour, their usual faults, and one new counterfeit.
-import { findingsCounted } from '../../discord/check/finished-check.ts'
+
 import { option } from '../../engine/answers.ts'
 import { judge } from '../../engine/judge.ts'
 import type { Programs } from '../../engine/programs.ts'
+import { findingsCounted } from '../../services/finished-check.ts'
 import type { DemoCast, DemoCourse, DemoFamily } from '../../trends/demo.ts'
 
 type Options = Readonly<Record<string, string>>

@@ -1,13 +1,13 @@
 // Clicks on answers: another question out of a menu, and an answer posted where everybody sees it, once.
 import { createHash } from 'node:crypto'
 import type { Entry } from '../../answers/entry.ts'
+import { type AskAct, askIds, type ReplyTo } from '../../custom-ids/ask-id.ts'
 import { sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, updateOrReply } from '../interaction/reply.ts'
 import { mayWriteHere, serverOf } from '../interaction/rights.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
-import { type AskAct, askIds, type ReplyTo } from './ask-id.ts'
 import { relatedTo } from './find-answer.ts'
 import { showAnswer, showPublicAnswer } from './show-answer.ts'
 

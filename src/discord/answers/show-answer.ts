@@ -1,11 +1,11 @@
 // Shows the answer to a question with its sources and caution, or that there is none and what comes near.
 import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
 import { type Entry, type EntrySource, languageOf, textFor } from '../../answers/entry.ts'
+import { encodeAsk, type ReplyTo } from '../../custom-ids/ask-id.ts'
+import { startWithFacts } from '../../custom-ids/facts-codec.ts'
 import { plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
-import { startWithFacts } from '../check/facts/facts-codec.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
-import { encodeAsk, type ReplyTo } from './ask-id.ts'
 
 /** The question as somebody typed it, and the message it is to be answered under, if any. */
 export type Asked = { readonly question?: string; readonly to: ReplyTo }

@@ -1,13 +1,13 @@
 // Shows what the figures of a batch say and what they do not, with a way on to check one of the cells; or what was wrong with them.
 import { ButtonStyle } from 'discord.js'
+import { factsOfBatch } from '../../check/known/facts-of-batch.ts'
+import { startWithFacts } from '../../custom-ids/facts-codec.ts'
 import type { ReadBatch } from '../../readings/batch/read-batch.ts'
 import type { BatchFinding } from '../../readings/batch/weigh-batch.ts'
 import { sayBatch, sayBatchRefusal } from '../../words/batch-words.ts'
 import { plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
-import { startWithFacts } from '../check/facts/facts-codec.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
-import { factsOfBatch } from './facts-of-batch.ts'
 
 /** `values` in g or mAh, as they were typed. */
 export function showBatch(say: Say, finding: BatchFinding, values: readonly number[]): ShownMessage {

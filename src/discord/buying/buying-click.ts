@@ -1,5 +1,13 @@
 // The buttons of buying safely: another part, a region, and a part shown to everybody where the person may write.
 import type { BaseInteraction } from 'discord.js'
+import {
+  type BuyingAct,
+  type BuyingPlace,
+  buyingIds,
+  buyingParts,
+  isRegion,
+  regions,
+} from '../../custom-ids/buying-id.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, replyPrivately, updateOrReply } from '../interaction/reply.ts'
@@ -7,7 +15,6 @@ import { mayWriteHere, moderating, serverOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
-import { type BuyingAct, type BuyingPlace, buyingIds, buyingParts, isRegion, regions } from './buying-id.ts'
 import { showBuying, showBuyingPublicly } from './show-buying.ts'
 
 export const buyingClick = onClick(buyingIds, press)

@@ -1,17 +1,17 @@
 // What moderators do about the server's links; each click asks whether they may, each change whether it comes too late.
 import type { ModalSubmitInteraction } from 'discord.js'
+import { newOpening } from '../../custom-ids/id-parts.ts'
+import { type LinksAct, linksIds } from '../../custom-ids/links-id.ts'
 import { changeLinks, type LinkChange } from '../../server/change-links.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { plain } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
-import { newOpening } from '../interaction/id-parts.ts'
 import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
 import { type Clicked, refuse, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { undoLinks, viewLinkHistory } from './links-history.ts'
-import { type LinksAct, linksIds } from './links-id.ts'
 import {
   linkForm,
   showLinksToKeep,

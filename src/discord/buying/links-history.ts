@@ -1,4 +1,6 @@
 // What was changed about the server's links, as moderators see it, and the press that takes one change back.
+
+import { encodeLinks, type LinksAct } from '../../custom-ids/links-id.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import type { Say } from '../../words/say.ts'
 import { changedMeanwhile, sayRefusal } from '../interaction/refusal.ts'
@@ -7,7 +9,6 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { isOfLinks, showHistory } from '../setup/show/show-history.ts'
 import { takeBack } from '../setup/take-back.ts'
-import { encodeLinks, type LinksAct } from './links-id.ts'
 
 const nowhere = { places: { reports: undefined, review: undefined, offers: undefined }, tag: undefined, goneRoles: [] }
 

@@ -1,11 +1,11 @@
 // Shows how to buy safely, part by part: short enough for a phone, with buttons from each part to the others.
 import { type APIMessageTopLevelComponent, type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
+import { type BuyingPlace, buyingParts, encodeBuying, placeOf, regions } from '../../custom-ids/buying-id.ts'
+import { encodeLinks } from '../../custom-ids/links-id.ts'
 import type { BuyingLink } from '../../server/settings.ts'
 import type { Key } from '../../words/catalogue.ts'
 import type { Say } from '../../words/say.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
-import { type BuyingPlace, buyingParts, encodeBuying, placeOf, regions } from './buying-id.ts'
-import { encodeLinks } from './links-id.ts'
 import { pagesOf, sayLinks } from './show-links.ts'
 
 /** What the server has to show, if it is shown on one. */

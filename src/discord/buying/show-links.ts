@@ -5,13 +5,13 @@ import {
   ButtonStyle,
   ComponentType,
 } from 'discord.js'
+import { encodeLinks, type LinksAct } from '../../custom-ids/links-id.ts'
 import { isUnreviewed } from '../../server/change-links.ts'
 import { type BuyingLink, mostLinks, type ServerSettings } from '../../server/settings.ts'
 import { bare, fenced, plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
 import { form, lineField } from '../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
-import { encodeLinks, type LinksAct } from './links-id.ts'
 
 /** At its longest a page has to fit above the whole caution. */
 const onPage = 4

@@ -1,7 +1,8 @@
 // What a click or a sent form means for a check, or the sentence that says what to type instead.
 import type { Check } from '../../check/check.ts'
 import type { CheckEvent } from '../../check/events.ts'
-import { knownFigures } from '../../check/known-figures.ts'
+import { knownFigures } from '../../check/known/known-figures.ts'
+import type { CheckAction } from '../../custom-ids/check-id.ts'
 import { type Answers, cantTell, option } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { atomsOf } from '../../engine/conditions.ts'
@@ -12,7 +13,6 @@ import type { Say } from '../../words/say.ts'
 import { sayTypedRefusal } from '../../words/typed-words.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import type { Clicked } from '../interaction/reply.ts'
-import type { CheckAction } from './check-id.ts'
 import { instrumentField, otherInstrument } from './show/reading-form.ts'
 
 export type ClickMeaning =

@@ -3,14 +3,14 @@ import type { BaseInteraction } from 'discord.js'
 import type { Check, Leaves } from '../../check/check.ts'
 import type { Program } from '../../engine/compile.ts'
 import type { ServerSettings } from '../../server/settings.ts'
+import { isServerFamily } from '../../services/family-desk.ts'
+import { finishedCheckOf } from '../../services/finished-check.ts'
 import { mayContribute } from '../../trends/contribute.ts'
 import { makeOutcome } from '../../trends/make-outcome.ts'
 import type { Outcome } from '../../trends/outcome.ts'
 import { weekOf } from '../../trends/week.ts'
-import { isServerFamily } from '../families/family-desk.ts'
 import { moderatesUnder, serverOf } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
-import { finishedCheckOf } from './finished-check.ts'
 
 const day = 24 * 3600_000
 /** Discord's ids hold the time of their making, in ms since 2015, above 22 other bits. */

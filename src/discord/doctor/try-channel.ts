@@ -1,10 +1,10 @@
 // What the doctor tries out in one channel, and takes away again: everything the bot posts that no list of Discord's tells beforehand.
 import { randomBytes } from 'node:crypto'
 import { DiscordAPIError, type REST, Routes } from 'discord.js'
+import { openPictures } from '../../services/pictures/open-pictures.ts'
 import { sayIn } from '../../words/say.ts'
 import { gallery, message, type ShownMessage, small, text } from '../message/parts.ts'
 import { showOffer } from '../offers/show-offer.ts'
-import { openPictures } from '../pictures/open-pictures.ts'
 import { type Place, postsOver } from '../posts/post.ts'
 import { roleMenu } from '../setup/show/menus.ts'
 import { type Finding, of } from './finding.ts'

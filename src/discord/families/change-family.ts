@@ -1,5 +1,6 @@
 // Clicks and forms that change a family's draft: how it is built, features, figures, known fakes.
 import type { ModalSubmitInteraction } from 'discord.js'
+import type { ActOf } from '../../custom-ids/family-id.ts'
 import { type Edit, type EditRefusal, editDraft } from '../../families/edit.ts'
 import type { KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
 import { featuresOf } from '../../families/features.ts'
@@ -9,7 +10,6 @@ import { weekOf } from '../../trends/week.ts'
 import { plain } from '../../words/plain.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { becomeFake } from '../trends/become-fake.ts'
-import type { ActOf } from './family-id.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
 

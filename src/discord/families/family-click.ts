@@ -1,9 +1,10 @@
 // Every button, menu and form of a family: rights are asked first, then the family as it stands, then what is meant.
 
+import { type FamilyAct, type FamilyId, familyIds } from '../../custom-ids/family-id.ts'
+import { newOpening } from '../../custom-ids/id-parts.ts'
 import { diffFacts } from '../../families/diff.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
-import { newOpening } from '../interaction/id-parts.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import {
   type Clicked,
@@ -20,7 +21,6 @@ import { message, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type Changed, changeFamily } from './change-family.ts'
 import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
-import { type FamilyAct, type FamilyId, familyIds } from './family-id.ts'
 import { pageOf } from './family-page.ts'
 import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'

@@ -5,12 +5,12 @@ import type { KnownFake } from '../../families/facts/facts-schema.ts'
 import type { PhotoHead } from '../../families/family-store.ts'
 import { featuresOf, leadingFeatures } from '../../families/features.ts'
 import { photosOfFake, photosOfFamily, photosOfQuestion, type Sides } from '../../families/photos.ts'
+import { type FamilyDesk, isServerFamily } from '../../services/family-desk.ts'
+import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
 import { sayFeature, sayOption } from '../../words/family-words.ts'
 import { bare } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
 import { gallery, small } from '../message/parts.ts'
-import type { ShownPicture } from '../message/shown-picture.ts'
-import { type FamilyDesk, isServerFamily } from './family-desk.ts'
 
 /** What of the families' desk it takes to show them. */
 export type PhotoDesk = Pick<FamilyDesk, 'base' | 'photos'> & { readonly store: Pick<FamilyDesk['store'], 'photo'> }

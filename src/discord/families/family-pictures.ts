@@ -2,14 +2,14 @@
 import type { Pack } from '../../engine/pack/pack.ts'
 import type { Construction, Facts } from '../../families/facts/facts-schema.ts'
 import { toldIn } from '../../families/facts/settle-facts.ts'
+import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
 import type { Say } from '../../words/say.ts'
-import type { ShownPicture } from '../message/shown-picture.ts'
 import type { Services } from '../services.ts'
 import { fitting } from './show/menus.ts'
 
-type Drawing = typeof import('./family-drawings.ts')
+type Drawing = typeof import('../../pictures/from-packs/draw-facts.ts')
 /** The drawings are loaded when the first is asked for. */
-const drawings = (): Promise<Drawing> => import('./family-drawings.ts')
+const drawings = (): Promise<Drawing> => import('../../pictures/from-packs/draw-facts.ts')
 
 export async function picturesOf(services: Services, say: Say, facts: Facts): Promise<ShownPicture[]> {
   const drawing = (await drawings()).drawFacts(say, facts)

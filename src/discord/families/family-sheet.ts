@@ -20,7 +20,7 @@ export async function sheetOf(
   if (!work?.inForce) return undefined
   const { facts, number, at } = work.inForce
   const [{ drawFacts }, { drawSheet }] = await Promise.all([
-    import('./family-drawings.ts'),
+    import('../../pictures/from-packs/draw-facts.ts'),
     import('../../pictures/from-packs/draw-sheet.ts'),
   ])
   const references = independent(work.references.filter(one => one.state === 'accepted'))

@@ -1,4 +1,6 @@
 // Clicks and forms by which a version comes into force, goes back or is retired; moderators are told where they read reports.
+
+import type { ActOf } from '../../custom-ids/family-id.ts'
 import { diffFacts } from '../../families/diff.ts'
 import type { Version } from '../../families/family.ts'
 import { waitAlone } from '../../families/family.ts'
@@ -8,7 +10,6 @@ import { sayIn } from '../../words/say.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import { typedIn } from './change-family.ts'
-import type { ActOf } from './family-id.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
 import { sayReviewRefusal, showAsked } from './show/show-review.ts'

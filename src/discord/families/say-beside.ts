@@ -10,12 +10,12 @@ import {
   holdAgainst,
   looksLikeAnother,
 } from '../../families/weigh/held-against.ts'
+import { type FamilyDesk, isServerFamily } from '../../services/family-desk.ts'
 import { sayWhat } from '../../words/describe.ts'
 import { sayFeature, together } from '../../words/family-words.ts'
 import { plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
 import { cut } from '../message/parts.ts'
-import { type FamilyDesk, isServerFamily } from './family-desk.ts'
 
 /** What of the families' desk it takes to say it. */
 export type BesideDesk = Pick<FamilyDesk, 'candidates' | 'newer' | 'base' | 'built'>

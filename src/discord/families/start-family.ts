@@ -1,4 +1,6 @@
 // The form that begins a family, and the menu of the list that leads to one.
+
+import { familyStartIds } from '../../custom-ids/family-id.ts'
 import { bareFacts } from '../../families/construction.ts'
 import { formats, kinds } from '../../families/facts/facts-schema.ts'
 import { nameProblems, tidyName } from '../../families/names.ts'
@@ -13,7 +15,6 @@ import { message, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { chosenIn, typedIn } from './change-family.ts'
 import { makeFamily, newFamilyId } from './family-command.ts'
-import { familyStartIds } from './family-id.ts'
 import { seeFamily } from './see-family.ts'
 import { fields } from './show/menus.ts'
 

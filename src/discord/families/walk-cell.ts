@@ -1,4 +1,6 @@
 // A good cell looked at question by question: begun with how one knows that it is good, each step a draft, sent in the end.
+
+import { type WalkAct, walkIds } from '../../custom-ids/walk-id.ts'
 import { featuresOf } from '../../families/features.ts'
 import { readFigures } from '../../families/read-figures.ts'
 import { howKnown } from '../../families/strength/references.ts'
@@ -17,7 +19,6 @@ import { pictureOfFeature } from './family-pictures.ts'
 import { addReference, offerReference } from './keep-reference.ts'
 import { fields } from './show/menus.ts'
 import { showWalk } from './show/show-walk.ts'
-import { type WalkAct, walkIds } from './walk-id.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
 /** A cell is looked at in one go. */

@@ -1,6 +1,7 @@
 // What handles the clicks of one feature: the ids it has, and what a click on one of them does.
+
+import type { IdKind } from '../../custom-ids/id-kind.ts'
 import type { Services } from '../services.ts'
-import type { IdKind } from './id-kind.ts'
 import type { Clicked } from './reply.ts'
 
 export type ClickHandler = {

@@ -1,9 +1,9 @@
 // Refusals of the Discord room: the member's doing, as a code with its context, said in one sentence.
 import type { CheckRefusal } from '../../check/refusals.ts'
 import type { ChangeRefusal } from '../../server/change-links.ts'
+import type { TooMuch } from '../../services/fair-use/open-fair-use.ts'
 import { plain } from '../../words/plain.ts'
 import type { Say, Values } from '../../words/say.ts'
-import type { TooMuch } from '../fair-use/open-fair-use.ts'
 
 export type Refusal =
   | CheckRefusal

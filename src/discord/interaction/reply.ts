@@ -8,9 +8,9 @@ import {
   MessageFlags,
   type ModalSubmitInteraction,
 } from 'discord.js'
+import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
 import type { Say } from '../../words/say.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
-import type { ShownPicture } from '../message/shown-picture.ts'
 import { type Refusal, sayRefusal } from './refusal.ts'
 
 export type Clicked = MessageComponentInteraction | ModalSubmitInteraction

@@ -1,15 +1,15 @@
 // A label given to a log afterwards: a form, and the file read once more and held against what was typed.
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
+import type { IdOf } from '../../custom-ids/id-kind.ts'
+import { newOpening } from '../../custom-ids/id-parts.ts'
+import { logLabelIds } from '../../custom-ids/log-label-id.ts'
 import type { Say } from '../../words/say.ts'
 import { sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
-import type { IdOf } from '../interaction/id-kind.ts'
-import { newOpening } from '../interaction/id-parts.ts'
 import { type Clicked, defer, editReply, followUpPrivately, refuse } from '../interaction/reply.ts'
 import { form, lineField } from '../message/form.ts'
 import { message, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { logLabelIds } from './log-label-id.ts'
 import { type SaidLater, withClaim } from './log-request.ts'
 import { answerLog, type UnlabelledLog } from './read-log.ts'
 

@@ -1,10 +1,11 @@
 // From a request to the message that answers it: read in the background, then figures, a question or a refusal.
+
+import { idKind } from '../../custom-ids/id-kind.ts'
+import { ownId } from '../../custom-ids/id-parts.ts'
 import type { LogAnswers, LogQuestion } from '../../readings/log/answers.ts'
 import { sayLogRefusal } from '../../words/log-words.ts'
 import type { Say } from '../../words/say.ts'
 import { latestOpen } from '../check/commands/which-check.ts'
-import { idKind } from '../interaction/id-kind.ts'
-import { ownId } from '../interaction/id-parts.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import type { LogRequest } from './log-request.ts'

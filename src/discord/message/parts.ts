@@ -10,7 +10,7 @@ import {
   ComponentType,
   MessageFlags,
 } from 'discord.js'
-import type { ShownPicture } from './shown-picture.ts'
+import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
 
 /** A message as we send it: Components V2, nobody pinged, pictures referenced by name. */
 export type ShownMessage = {

@@ -1,7 +1,7 @@
 // The one quiet offer under a new forum post: a button that starts a check for whoever presses it.
 import { ButtonStyle } from 'discord.js'
+import { startWithFacts } from '../../custom-ids/facts-codec.ts'
 import type { Say } from '../../words/say.ts'
-import { startWithFacts } from '../check/facts/facts-codec.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
 
 export const showOffer = (say: Say): ShownMessage =>

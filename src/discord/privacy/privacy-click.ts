@@ -1,5 +1,6 @@
 // What a person does about what is kept of them: see it as a file, have it deleted after a second question, or leave it.
 
+import { type PrivacyAct, privacyIds } from '../../custom-ids/privacy-id.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { takeAllAway } from '../check/hand-over/tell-others.ts'
 import { onClick } from '../interaction/click-handler.ts'
@@ -7,7 +8,6 @@ import { type Clicked, replyWithFile, updateOrReply } from '../interaction/reply
 import type { Services } from '../services.ts'
 import { countedOf, forgetCountedOf } from '../trends/counted-of.ts'
 import { countingOf } from './counting-of.ts'
-import { type PrivacyAct, privacyIds } from './privacy-id.ts'
 import { askBeforeDeleting, showPrivacy } from './show-privacy.ts'
 
 export const privacyClick = onClick(privacyIds, press)

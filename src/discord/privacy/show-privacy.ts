@@ -1,11 +1,11 @@
 // What a person is told about what is kept of them, and what they are asked before it is deleted.
 import { ButtonStyle } from 'discord.js'
+import { encodePrivacy } from '../../custom-ids/privacy-id.ts'
+import { encodeTrends } from '../../custom-ids/trends-id.ts'
 import type { Say } from '../../words/say.ts'
 import { sayMissing } from '../../words/say-missing.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
 import { sayCounted } from '../trends/show/counting.ts'
-import { encodeTrends } from '../trends/trends-id.ts'
-import { encodePrivacy } from './privacy-id.ts'
 
 /** `out`: none of the person's checks are counted, `noHelp`: nor is their help; `moderates`: their checks on this server are not, in any case. */
 export type Counting = { readonly out: boolean; readonly noHelp: boolean; readonly moderates: boolean }

@@ -1,4 +1,6 @@
 // What was changed about the set-up, as somebody who may manage the server sees it, and the press that takes one change back.
+
+import { encodeSetup, type HistoryAct, type SetupAct } from '../../custom-ids/setup-id.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import type { Say } from '../../words/say.ts'
 import { changedMeanwhile, sayRefusal } from '../interaction/refusal.ts'
@@ -6,7 +8,6 @@ import { type Clicked, defer, editReply, redraw } from '../interaction/reply.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { lookRound } from './places.ts'
-import { encodeSetup, type HistoryAct, type SetupAct } from './setup-id.ts'
 import { askBeforeUndoing, showHistory } from './show/show-history.ts'
 import { takeBack } from './take-back.ts'
 

@@ -10,9 +10,9 @@ import {
   RESTJSONErrorCodes,
   Routes,
 } from 'discord.js'
+import { isSnowflake } from '../../custom-ids/id-parts.ts'
 import { type Blind, needed, type PlaceState, type Surroundings, type Use } from '../../server/places.ts'
 import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
-import { isSnowflake } from '../interaction/id-parts.ts'
 
 const textual: readonly ChannelType[] = [ChannelType.GuildText, ChannelType.GuildAnnouncement]
 

@@ -1,5 +1,6 @@
 // What a click in the set-up asks for: a change, a tag still to be chosen, or what stands in its way.
 import type { Guild } from 'discord.js'
+import type { FileAct, HistoryAct, SetupAct } from '../../custom-ids/setup-id.ts'
 import type { Change } from '../../server/change.ts'
 import type { Tag } from '../../server/places.ts'
 import { leastKeepWeeks, mostKeepWeeks, reminderHours } from '../../server/settings.ts'
@@ -8,7 +9,6 @@ import type { Problem } from '../../server/setup-problem.ts'
 import { languages } from '../../words/say.ts'
 import type { Clicked } from '../interaction/reply.ts'
 import { testPlace } from './places.ts'
-import type { FileAct, HistoryAct, SetupAct } from './setup-id.ts'
 
 export type SetupIntent =
   | { readonly is: 'change'; readonly change: Change }

@@ -1,12 +1,12 @@
 // A person's decisions about their own checks: counted or not, and what was counted deleted.
 
+import type { CountingChoice } from '../../custom-ids/trends-id.ts'
 import { sayIn } from '../../words/say.ts'
 import { type Clicked, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
 import { forgetCountedOf } from './counted-of.ts'
 import { showCounting } from './show/counting.ts'
-import type { CountingChoice } from './trends-id.ts'
 
 export async function countingClick(services: Services, interaction: Clicked, choice: CountingChoice): Promise<void> {
   const say = sayIn(interaction.locale)

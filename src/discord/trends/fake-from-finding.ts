@@ -1,16 +1,17 @@
 // From a finding about a server's own family to the form of a known fake, filled with what was found.
+
+import { encodeFamily } from '../../custom-ids/family-id.ts'
+import { newOpening } from '../../custom-ids/id-parts.ts'
 import type { Program } from '../../engine/compile.ts'
 import { atomsOf } from '../../engine/conditions.ts'
 import { leadingFeatures } from '../../families/features.ts'
+import { itemsOf } from '../../trends/findings/draft-rule.ts'
 import type { Finding } from '../../trends/findings/finding.ts'
 import { sayIn } from '../../words/say.ts'
-import { encodeFamily } from '../families/family-id.ts'
 import { fakeForm } from '../families/show/menus.ts'
 import { workingOn } from '../families/working-on.ts'
-import { newOpening } from '../interaction/id-parts.ts'
 import type { Clicked } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
-import { itemsOf } from './draft-rule.ts'
 
 /** The looks in a finding, as "feature=option": where it was bought and what was claimed are none. */
 export function looksIn(finding: Finding, program: Program | undefined): string[] {

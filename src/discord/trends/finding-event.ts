@@ -1,5 +1,6 @@
 // What a click or a form about a finding means, as a decision; or why it cannot be one.
 import { GuildMember, PermissionFlagsBits, PermissionsBitField } from 'discord.js'
+import type { FindingAct } from '../../custom-ids/trends-id.ts'
 import type { Deciding } from '../../trends/findings/decide.ts'
 import { weekOf, weekPlus } from '../../trends/week.ts'
 import type { Refusal } from '../interaction/refusal.ts'
@@ -13,7 +14,6 @@ import {
   watchWeeks,
   weeksField,
 } from './show/finding-forms.ts'
-import type { FindingAct } from './trends-id.ts'
 
 export type Meant = { readonly event: Deciding } | { readonly refusal: Refusal }
 

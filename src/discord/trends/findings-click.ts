@@ -1,4 +1,7 @@
 // The list of a server's findings: by where they stand, page by page, and one decision on several at once.
+
+import { newOpening } from '../../custom-ids/id-parts.ts'
+import { encodeTrends, type FindingsAct, type SeveralAct } from '../../custom-ids/trends-id.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import type { Deciding } from '../../trends/findings/decide.ts'
@@ -6,7 +9,6 @@ import { type Finding, findingStates } from '../../trends/findings/finding.ts'
 import { weekOf, weekPlus } from '../../trends/week.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
-import { newOpening } from '../interaction/id-parts.ts'
 import { type Clicked, refuse, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
@@ -14,7 +16,6 @@ import type { Services } from '../services.ts'
 import { freshenPost, settleFinding } from './settle-finding.ts'
 import { dismissalForm, reasonField } from './show/finding-forms.ts'
 import { type FindingsView, showFindings, showSeveral } from './show/findings.ts'
-import { encodeTrends, type FindingsAct, type SeveralAct } from './trends-id.ts'
 
 /** How long what was chosen is kept, in ms. */
 const chosenFor = 15 * 60_000

@@ -1,5 +1,9 @@
 // The buttons under a release: another view of it, or the release as a file.
+
+import { isView, type ReleaseAct, type ReleaseView } from '../../custom-ids/trends-id.ts'
 import { dayOf } from '../../engine/day-of.ts'
+import { drawShares } from '../../pictures/from-trends/draw-shares.ts'
+import { drawWeeks } from '../../pictures/from-trends/draw-weeks.ts'
 import type { ReleasedWeek } from '../../trends/findings/past.ts'
 import { noticeable, volumeOf } from '../../trends/noticeable.ts'
 import type { Release } from '../../trends/release/release.ts'
@@ -14,9 +18,6 @@ import type { Services } from '../services.ts'
 import { type FoundRelease, findRelease } from './find-release.ts'
 import { recentReleases } from './recent-releases.ts'
 import { showRelease, type WeeksBeside } from './show/release.ts'
-import { drawShares } from './show/shares-chart.ts'
-import { drawWeeks } from './show/weeks-chart.ts'
-import { isView, type ReleaseAct, type ReleaseView } from './trends-id.ts'
 
 export async function releaseClick(services: Services, interaction: Clicked, act: ReleaseAct): Promise<void> {
   const say = sayIn(interaction.locale)

@@ -1,6 +1,8 @@
 // Shows what a text claims and what weighs how much in it, the impossible first, with a way to check the cell.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
+import { factsOfClaim } from '../../../check/known/facts-of-claim.ts'
+import { startWithFacts } from '../../../custom-ids/facts-codec.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { type Fact, mostFacts } from '../../../readings/claims/facts.ts'
 import { type ClaimFinding, claimWeights } from '../../../readings/claims/finding.ts'
@@ -12,8 +14,6 @@ import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { fitLists } from '../../message/fit-text.ts'
 import { message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
-import { startWithFacts } from '../facts/facts-codec.ts'
-import { factsOfClaim } from '../facts/facts-of-claim.ts'
 import { button } from '../show/check-buttons.ts'
 
 export type WeighedClaim = WeighedClaims & {

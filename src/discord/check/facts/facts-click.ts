@@ -1,4 +1,6 @@
 // The buttons that start a check with what is known already: found out from a claim or a log, or of the check that was just closed.
+
+import { anewIds, anyFamily, factsIds } from '../../../custom-ids/facts-codec.ts'
 import type { Answers } from '../../../engine/answers.ts'
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
@@ -6,7 +8,6 @@ import { type Clicked, refuse, replyPrivately } from '../../interaction/reply.ts
 import type { Services } from '../../services.ts'
 import { beginCheck, type Wanted } from '../begin-check.ts'
 import { showScreen } from '../show/screen.ts'
-import { anewIds, anyFamily, factsIds } from './facts-codec.ts'
 
 export const factsClick = onClick(factsIds, (services, interaction, { facts }) =>
   begin(services, interaction, { family: null, cells: 1, known: facts as Answers }),

@@ -1,7 +1,7 @@
 // The holder says yes to whoever asked whether the check can be closed: it is closed as by themselves.
 import { act } from '../../../check/act.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
-import type { Later } from '../../interaction/keyed-queue.ts'
+import type { Later } from '../../../services/keyed-queue.ts'
 import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'

@@ -1,15 +1,15 @@
 // One click of a hand-over, end to end: load, who acts, what it means, take the step, store, answer, tell the others.
 
+import { type HandId, handOverIds } from '../../../custom-ids/hand-over-id.ts'
+import { decideInOrder, type Later } from '../../../services/keyed-queue.ts'
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
-import { decideInOrder, type Later } from '../../interaction/keyed-queue.ts'
 import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { type Clicked, refuse } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
 import { askModerator } from './ask-moderator.ts'
 import { carryOut } from './carry-out.ts'
 import { closeAsked } from './close-asked.ts'
-import { type HandId, handOverIds } from './hand-over-id.ts'
 import { lookAt } from './look-at.ts'
 import { meantBy } from './meant-by.ts'
 import { openForm } from './open-form.ts'

@@ -1,9 +1,9 @@
 // What a click or a sent form of a hand-over means; nothing for those that only show something.
 import type { Taker } from '../../../check/custody.ts'
 import type { HandOverEvent } from '../../../check/hand-over.ts'
+import type { HandOverCommand } from '../../../custom-ids/hand-over-id.ts'
 import type { Refusal } from '../../interaction/refusal.ts'
 import type { Clicked } from '../../interaction/reply.ts'
-import type { HandOverCommand } from './hand-over-id.ts'
 import { takerField, whyField } from './show/forms.ts'
 import { takerOf } from './taker-of.ts'
 

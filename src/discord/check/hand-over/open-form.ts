@@ -1,7 +1,7 @@
 // Opens the form of a deed, for those who may do it now: whoever may not is told before they type anything.
 import { act } from '../../../check/act.ts'
 import type { HandOverEvent } from '../../../check/hand-over.ts'
-import { newOpening } from '../../interaction/id-parts.ts'
+import { newOpening } from '../../../custom-ids/id-parts.ts'
 import { refuse } from '../../interaction/reply.ts'
 import { type HandOverForm, handForm } from './show/forms.ts'
 import type { Turn } from './turn.ts'

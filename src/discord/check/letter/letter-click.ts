@@ -1,17 +1,17 @@
 // A letter to the seller: drafted for the holder of a finished check, changed in a form, shown to them alone, and kept nowhere.
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { screenOf } from '../../../check/screen.ts'
+import { newOpening } from '../../../custom-ids/id-parts.ts'
+import { isLetterLanguage, type LetterAct, type LetterLanguage, letterIds } from '../../../custom-ids/letter-id.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { inLanguage } from '../../../engine/in-language.ts'
 import { hasLetter, writeLetter } from '../../../words/letter/draft-letter.ts'
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
-import { newOpening } from '../../interaction/id-parts.ts'
 import type { Refusal } from '../../interaction/refusal.ts'
 import { type Clicked, refuse, replyPrivately, updateOrReply } from '../../interaction/reply.ts'
 import type { Services } from '../../services.ts'
 import { loadCheck } from '../load-check.ts'
-import { isLetterLanguage, type LetterAct, type LetterLanguage, letterIds } from './letter-id.ts'
 import { letterField, letterForm, letterIn, ownLanguage, showLetter } from './letter-screen.ts'
 
 export const letterClick = onClick(letterIds, press)

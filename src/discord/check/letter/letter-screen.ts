@@ -8,16 +8,16 @@ import {
 } from 'discord.js'
 import type { CheckId } from '../../../check/ids.ts'
 import type { VerdictScreen } from '../../../check/screen.ts'
+import { encodeBuying, placeOf } from '../../../custom-ids/buying-id.ts'
+import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from '../../../custom-ids/letter-id.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { accusationIn } from '../../../words/accusing.ts'
 import { longestLetter } from '../../../words/letter/draft-letter.ts'
 import { fenced, plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
-import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { form, textField } from '../../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { stepsFor } from '../show/steps.ts'
-import { encodeLetter, isLetterLanguage, type LetterLanguage, letterLanguages } from './letter-id.ts'
 
 export type Letter = { readonly text: string; readonly language: LetterLanguage }
 

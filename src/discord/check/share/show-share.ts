@@ -1,6 +1,7 @@
 // A verdict as everybody in a channel may see it: the word, what was seen and measured, the caution; nothing about whoever sold the cell.
 import { ButtonStyle } from 'discord.js'
 import type { VerdictScreen } from '../../../check/screen.ts'
+import { encodeShare } from '../../../custom-ids/share-id.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import { letterFacts } from '../../../words/letter/letter-facts.ts'
@@ -8,7 +9,6 @@ import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { stepsFor } from '../show/steps.ts'
-import { encodeShare } from './share-id.ts'
 
 /** More facts than these are not read in a channel. */
 const mostFacts = 4

@@ -1,13 +1,13 @@
 // The buttons that lead on from a verdict: buying safely or what to do with the cell, and what can wait: a letter, showing it, not being counted.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { VerdictScreen } from '../../../check/screen.ts'
+import { encodeBuying, placeOf } from '../../../custom-ids/buying-id.ts'
+import { encodeLetter } from '../../../custom-ids/letter-id.ts'
+import { encodeShare } from '../../../custom-ids/share-id.ts'
 import { hasLetter } from '../../../words/letter/draft-letter.ts'
 import type { Say } from '../../../words/say.ts'
-import { encodeBuying, placeOf } from '../../buying/buying-id.ts'
 import { offerButton } from '../../families/show/offer-button.ts'
 import { pressButton } from '../../message/parts.ts'
-import { encodeLetter } from '../letter/letter-id.ts'
-import { encodeShare } from '../share/share-id.ts'
 import { button } from './check-buttons.ts'
 
 export const isDanger = ({ judgement }: VerdictScreen): boolean => judgement.verdict === 'danger'

@@ -1,11 +1,11 @@
 // What was answered so far, from which any answer can be chosen to be asked again.
 import { ComponentType } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
+import { encodeClick } from '../../../custom-ids/check-id.ts'
 import type { Program } from '../../../engine/compile.ts'
 import { sayAnswer } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { cut, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeClick } from '../check-id.ts'
 import { button } from './check-buttons.ts'
 
 /** Discord's most in one menu; the latest come first, and so the oldest of more are left out. */

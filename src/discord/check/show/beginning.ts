@@ -1,6 +1,7 @@
 // The first screen of a check: how thorough, in two big buttons, and below them family and tools, answered already.
 import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
+import { type CheckAction, encodeClick } from '../../../custom-ids/check-id.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Family } from '../../../engine/pack/pack.ts'
 import { isConstructionFamily } from '../../../families/construction.ts'
@@ -9,7 +10,6 @@ import { nameWhat, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayMissing } from '../../../words/say-missing.ts'
 import { cut, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { type CheckAction, encodeClick } from '../check-id.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { button } from './check-buttons.ts'
 

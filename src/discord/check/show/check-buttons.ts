@@ -1,8 +1,8 @@
 // Buttons and menus of a check: their ids name the check, the revision they were shown at and what they do.
 import { type APIButtonComponent, type APIStringSelectComponent, ComponentType } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
+import { type CheckAction, encodeClick } from '../../../custom-ids/check-id.ts'
 import { cut, type PressedStyle, pressButton } from '../../message/parts.ts'
-import { type CheckAction, encodeClick } from '../check-id.ts'
 
 export function button(check: Check, act: CheckAction, label: string, style?: PressedStyle): APIButtonComponent {
   return pressButton(encodeClick({ check: check.id, revision: check.revision, act }), label, style)

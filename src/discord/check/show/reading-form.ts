@@ -1,13 +1,13 @@
 // The form for a reading: one field per figure, and what it was measured with.
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
+import { encodeClick } from '../../../custom-ids/check-id.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
 import type { MeasuredQuantity } from '../../../ground/quantities.ts'
 import { type FormField, fieldsLeft, instrumentsOf, type KnownFigures } from '../../../readings/form.ts'
 import type { Say } from '../../../words/say.ts'
 import { form, lineField, menuField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
-import { encodeClick } from '../check-id.ts'
 
 export const instrumentField = 'instrument'
 /** Not one of the menu: the value is then taken with the widest uncertainty of the menu. */

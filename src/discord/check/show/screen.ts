@@ -1,6 +1,7 @@
 // Turns a screen of a check into a message.
 import { ButtonStyle } from 'discord.js'
 import type { Screen, VerdictScreen } from '../../../check/screen.ts'
+import { beginAnew } from '../../../custom-ids/facts-codec.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Family } from '../../../engine/pack/pack.ts'
 import { sayExpiry, sayWhat } from '../../../words/describe.ts'
@@ -9,7 +10,6 @@ import { type PhotoDesk, photosBesideQuestion, photosOfFakes } from '../../famil
 import { type BesideDesk, fakesMatched, sayBeside } from '../../families/say-beside.ts'
 import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Services } from '../../services.ts'
-import { beginAnew } from '../facts/facts-codec.ts'
 import { handButton, showOffered } from '../hand-over/show/holder-menu.ts'
 import { showBeginning } from './beginning.ts'
 import { button } from './check-buttons.ts'

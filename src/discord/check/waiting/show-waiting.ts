@@ -1,11 +1,11 @@
 // Shows a page of the queue: what waits, what stands still or what was handled, each with the way to it.
 import { type APIButtonComponent, type APIStringSelectComponent, ComponentType } from 'discord.js'
 import { type QueueFilter, queueFilters } from '../../../check/waiting.ts'
+import { encodeWaiting } from '../../../custom-ids/waiting-id.ts'
 import type { HelpCounted } from '../../../server/helper-log.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayHelp } from '../../../words/say-queue.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeWaiting } from './waiting-id.ts'
 
 /** One entry of the list. */
 export type QueueEntry = { readonly lines: readonly string[]; readonly press: APIButtonComponent }

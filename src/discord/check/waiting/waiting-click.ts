@@ -1,12 +1,12 @@
 // The menu and the pages of what waits.
 import { type QueueFilter, queueFilters } from '../../../check/waiting.ts'
+import { type WaitingId, waitingIds } from '../../../custom-ids/waiting-id.ts'
 import { sayIn } from '../../../words/say.ts'
 import { onClick } from '../../interaction/click-handler.ts'
 import { type Clicked, refuse, updateOrReply } from '../../interaction/reply.ts'
 import { refusalOf } from '../../interaction/rights.ts'
 import type { Services } from '../../services.ts'
 import { viewWaiting } from './view-waiting.ts'
-import { type WaitingId, waitingIds } from './waiting-id.ts'
 
 export const waitingClick = onClick(waitingIds, click)
 

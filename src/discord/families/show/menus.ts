@@ -6,6 +6,7 @@ import {
   type APIStringSelectComponent,
   ComponentType,
 } from 'discord.js'
+import { encodeFamily, type FamilyAct } from '../../../custom-ids/family-id.ts'
 import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Construction, Facts } from '../../../families/facts/facts-schema.ts'
 import { toldIn } from '../../../families/facts/settle-facts.ts'
@@ -17,7 +18,6 @@ import { bare } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { form, lineField, menuField, textField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
-import { encodeFamily, type FamilyAct } from '../family-id.ts'
 
 type Row = APIActionRowComponent<APIStringSelectComponent>
 

@@ -1,9 +1,9 @@
 // Why a file cannot be taken in, in one sentence that says what to change.
 import type { Pack } from '../../../engine/pack/pack.ts'
+import type { ReadFile } from '../../../services/family-files.ts'
 import { sayFactProblem } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
-import type { ReadFile } from '../family-files.ts'
 
 export function sayImportProblem(say: Say, base: Pack, read: Extract<ReadFile, { ok: false }>): string {
   if ('tooLarge' in read) return say('families.import.too-large', { most: read.tooLarge })

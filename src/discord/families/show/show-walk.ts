@@ -1,14 +1,14 @@
 // A good cell that is looked at: the question, whether a ring is lifted, and what was seen, to be read once more before it is sent.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
+import { encodeWalk, type WalkAct } from '../../../custom-ids/walk-id.ts'
 import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Facts } from '../../../families/facts/facts-schema.ts'
 import { fits, looksOf, type Walk, type WalkStep } from '../../../families/strength/walk.ts'
+import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayAsked, sayFeature, sayOption, sayOptions } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import type { ShownPicture } from '../../message/shown-picture.ts'
-import { encodeWalk, type WalkAct } from '../walk-id.ts'
 import { letterOf, menu } from './menus.ts'
 
 /** Up to this many options are buttons, a row each, as in a check; more become a menu. */

@@ -7,13 +7,13 @@ import {
   ComponentType,
   SelectMenuDefaultValueType,
 } from 'discord.js'
+import { encodeSetup, type SetupAct } from '../../../custom-ids/setup-id.ts'
 import type { Tag, Use } from '../../../server/places.ts'
 import { mostModeratorRoles, reminderHours, type ServerSettings } from '../../../server/settings.ts'
 import { languages, type Say } from '../../../words/say.ts'
 import { nameLanguage } from '../../../words/setup-words.ts'
 import { form, lineField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
-import { encodeSetup, type SetupAct } from '../setup-id.ts'
 import { discordsOwn, weeksField } from '../understand.ts'
 import { valuesOf } from './values.ts'
 

@@ -1,5 +1,6 @@
 // The form that takes a file of settings, and what the file would change, before anything is changed.
 import { type APIModalInteractionResponseCallbackData, ButtonStyle } from 'discord.js'
+import { encodeSetup } from '../../../custom-ids/setup-id.ts'
 import { differenceOf } from '../../../server/history.ts'
 import type { Surroundings } from '../../../server/places.ts'
 import type { ServerSettings } from '../../../server/settings.ts'
@@ -10,7 +11,6 @@ import { sayAway, sayLeftOut } from '../../../words/settings-file-words.ts'
 import { form, uploadField } from '../../message/form.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { AwayFromHere } from '../fits-here.ts'
-import { encodeSetup } from '../setup-id.ts'
 
 export const fileField = 'file'
 

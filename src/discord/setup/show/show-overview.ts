@@ -1,12 +1,12 @@
 // Shows how a server is set up: every part with what holds now, what it does, and a button to change it.
 import { ButtonStyle, ComponentType } from 'discord.js'
+import { encodeSetup } from '../../../custom-ids/setup-id.ts'
 import type { Surroundings } from '../../../server/places.ts'
 import type { ServerSettings } from '../../../server/settings.ts'
 import { parts } from '../../../server/setup-part.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayNow, sayWarning } from '../../../words/setup-words.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeSetup } from '../setup-id.ts'
 
 export function showOverview(say: Say, settings: ServerSettings, around: Surroundings, note?: string): ShownMessage {
   const { revision } = settings

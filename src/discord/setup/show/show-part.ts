@@ -5,13 +5,13 @@ import {
   type APIMessageTopLevelComponent,
   ButtonStyle,
 } from 'discord.js'
+import { encodeSetup, type SetupAct } from '../../../custom-ids/setup-id.ts'
 import { needed, type PlaceState, type Surroundings, type Use } from '../../../server/places.ts'
 import type { ServerSettings } from '../../../server/settings.ts'
 import { type Part, parts } from '../../../server/setup-part.ts'
 import type { Say, Values } from '../../../words/say.ts'
 import { sayNow, sayWarning } from '../../../words/setup-words.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeSetup, type SetupAct } from '../setup-id.ts'
 import { channelMenu, hoursMenu, languageMenu, type OfferedTags, pingMenu, roleMenu, tagMenu } from './menus.ts'
 import { valuesOf } from './values.ts'
 

@@ -1,8 +1,8 @@
 // What a person is told about the counts, and what they can decide about their own checks.
 import { ButtonStyle } from 'discord.js'
+import { encodeTrends } from '../../../custom-ids/trends-id.ts'
 import type { Say } from '../../../words/say.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeTrends } from '../trends-id.ts'
 
 /** Whether a person's checks are counted, just now and just here. */
 export function sayCounted(say: Say, out: boolean, moderates: boolean): string {

@@ -1,12 +1,12 @@
 // The forms about a finding: a warning with its channel, a changed or withdrawn one, a reason, and how long it is watched.
 import { type APIModalInteractionResponseCallbackData, ChannelType } from 'discord.js'
+import { encodeTrends } from '../../../custom-ids/trends-id.ts'
 import type { Finding } from '../../../trends/findings/finding.ts'
 import { type Week, weekPlus } from '../../../trends/week.ts'
 import { sayWeekStart } from '../../../words/finding-words.ts'
 import type { Say } from '../../../words/say.ts'
 import { channelField, form, menuField, textField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
-import { encodeTrends } from '../trends-id.ts'
 
 /** What a warning may be long, so that the caution always fits below it. */
 export const longestWarning = 1500

@@ -1,6 +1,8 @@
 // Shows a finding to moderators: what it is in five sentences and a chart, what was decided about it, and what they can do.
 import { type APIButtonComponent, ButtonStyle, ComponentType } from 'discord.js'
+import { encodeTrends, type findingDeeds } from '../../../custom-ids/trends-id.ts'
 import { nobody } from '../../../server/traces.ts'
+import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { lastUndoable } from '../../../trends/findings/decide.ts'
 import type { Decision, Deed, Finding, PostPlace } from '../../../trends/findings/finding.ts'
 import { isWeek, type Week } from '../../../trends/week.ts'
@@ -9,9 +11,7 @@ import { plain, plainLines } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import type { ShownPicture } from '../../message/shown-picture.ts'
 import { linkTo } from '../../posts/link-to.ts'
-import { encodeTrends, type findingDeeds } from '../trends-id.ts'
 
 /** What a warning begins with. */
 export const draftOf = (say: Say, names: TrendNames, finding: Finding): string =>

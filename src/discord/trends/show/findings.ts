@@ -1,5 +1,6 @@
 // Shows the findings of a server by where they stand: a menu of states, a page of them, and several at once.
 import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
+import { encodeTrends, type FindingFilter } from '../../../custom-ids/trends-id.ts'
 import { type Finding, findingStates } from '../../../trends/findings/finding.ts'
 import type { Week } from '../../../trends/week.ts'
 import { sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
@@ -7,7 +8,6 @@ import { unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeTrends, type FindingFilter } from '../trends-id.ts'
 
 export type FindingsView = {
   readonly filter: Exclude<FindingFilter, 'chosen'>

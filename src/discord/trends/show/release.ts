@@ -1,5 +1,7 @@
 // Shows a frozen release: a chart, one text that reads well on a phone, and buttons for its parts and for exports.
 import { ButtonStyle } from 'discord.js'
+import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../../../custom-ids/trends-id.ts'
+import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import type { Noticeable } from '../../../trends/noticeable.ts'
 import type { Release } from '../../../trends/release/release.ts'
 import type { Week } from '../../../trends/week.ts'
@@ -18,8 +20,6 @@ import {
 } from '../../../words/trend-words.ts'
 import { type FittingList, fitLists } from '../../message/fit-text.ts'
 import { gallery, message, pressButton, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
-import type { ShownPicture } from '../../message/shown-picture.ts'
-import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../trends-id.ts'
 
 /** The weeks with a release before and after one. */
 export type WeeksBeside = { readonly before?: Week | undefined; readonly after?: Week | undefined }

@@ -1,12 +1,13 @@
 // Shows the weekly note: the week's numbers, what waits for a decision, and which links want looking at.
+
+import { encodeLinks } from '../../../custom-ids/links-id.ts'
+import { encodeTrends } from '../../../custom-ids/trends-id.ts'
 import type { Week } from '../../../trends/week.ts'
 import type { WeeklyNote } from '../../../trends/weekly-note.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayChecks, sayDays, sayVerdicts } from '../../../words/trend-words.ts'
-import { encodeLinks } from '../../buying/links-id.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
-import { encodeTrends } from '../trends-id.ts'
 
 export type BesideNote = {
   readonly week: Week

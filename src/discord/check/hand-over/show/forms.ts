@@ -2,11 +2,16 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
 import { longestReason } from '../../../../check/custody.ts'
+import {
+  encodeHand,
+  type HandOverCommand,
+  type HandOverPress,
+  type SentHandOver,
+} from '../../../../custom-ids/hand-over-id.ts'
 import { mostPhotos } from '../../../../readers/photo/photo-reader.ts'
 import type { Key } from '../../../../words/catalogue.ts'
 import type { Say } from '../../../../words/say.ts'
 import { form, mentionableField, textField, uploadField } from '../../../message/form.ts'
-import { encodeHand, type HandOverCommand, type HandOverPress, type SentHandOver } from '../hand-over-id.ts'
 
 export const whyField = 'why'
 export const takerField = 'taker'

@@ -5,12 +5,12 @@ import type { HandOverAction, HandOverRecord } from '../../../../check/custody.t
 import { custodyOf } from '../../../../check/custody-of.ts'
 import type { Program } from '../../../../engine/compile.ts'
 import type { Question } from '../../../../engine/pack/pack.ts'
+import type { ShownPicture } from '../../../../services/pictures/shown-picture.ts'
 import { sayAnswer } from '../../../../words/describe.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayHandled, sayPerson } from '../../../../words/say-custody.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
-import type { ShownPicture } from '../../../message/shown-picture.ts'
 import { handButton } from './holder-menu.ts'
 
 export function showHelpRequest(

@@ -3,12 +3,12 @@ import { ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
 import type { Offer } from '../../../../check/custody.ts'
 import { custodyOf } from '../../../../check/custody-of.ts'
+import { encodeHand, type HandOverPress } from '../../../../custom-ids/hand-over-id.ts'
 import type { QuestionId } from '../../../../engine/answers.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayDay, sayHandled, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
-import { encodeHand, type HandOverPress } from '../hand-over-id.ts'
 
 export const handButton = (check: Check, does: HandOverPress, label: string, style?: ButtonStyle.Primary) =>
   pressButton(encodeHand({ check: check.id, does }), label, style)

@@ -1,0 +1,41 @@
+// Custom ids of the buttons, menus and forms of a check: which check, the revision they were shown at, and what they do.
+import { z } from 'zod'
+import { carriedFacts } from './facts-codec.ts'
+import { type IdOf, idKind, oneOf } from './id-kind.ts'
+import { count, flag, opening, ownId, revision } from './id-parts.ts'
+
+const slug = z.string().regex(/^[a-z0-9-]{1,48}$/)
+
+export const checkIds = idKind('cw1', {
+  check: ownId,
+  revision,
+  act: oneOf(
+    { is: z.literal('pick'), option: slug },
+    { is: z.literal('choose') },
+    /** The first question, quick or full; the menus beside it: family and tools. */
+    { is: z.literal('begin'), mode: z.enum(['quick', 'full']) },
+    { is: z.literal('family') },
+    { is: z.literal('equip') },
+    /** The list of answers, and the one chosen out of it. */
+    { is: z.literal('answers') },
+    { is: z.literal('change') },
+    /** A page of a verdict's details, from 1 on. */
+    { is: z.literal('details'), page: count(1) },
+    { is: z.literal('unsure') },
+    /** Opens the form for a reading. */
+    { is: z.literal('measure') },
+    /** The form sent in; `opening` makes each form's id new, since phones keep forms by id. */
+    { is: z.literal('measured'), opening },
+    { is: z.literal('consent'), to: z.enum(['unwrap', 'bench']), given: flag('yes', 'no') },
+    /** Takes in what a claim or a log has told. */
+    { is: z.literal('know'), facts: carriedFacts },
+    { is: z.enum(['back', 'pause', 'resume', 'finish', 'go-on', 'leave-nothing', 'close']) },
+    /** Shows the check where it stands, whatever the revision. */
+    { is: z.literal('show') },
+  ),
+})
+
+export type ClickId = IdOf<typeof checkIds>
+/** What a component of a check does. */
+export type CheckAction = ClickId['act']
+export const { write: encodeClick, read: decodeClick } = checkIds
