@@ -3,7 +3,7 @@
 // A person whose locale is `qps-ploc` is spoken to in it, once `openPseudo` was called; CELLWARY_PSEUDO does so, for tests only. The
 // name is that of Windows (https://learn.microsoft.com/windows/win32/intl/using-pseudo-locales-for-localization-testing); CLDR's own
 // `en-XA` would make it a kind of English, whose packs need no translation.
-import type { Pack, PackWords, Question } from '../engine/pack/pack.ts'
+import type { Letters, Pack, PackWords, Question } from '../engine/pack/pack.ts'
 import { type Parsed, speakPseudo } from './message.ts'
 
 export const pseudoLocale = 'qps-ploc'
@@ -57,7 +57,28 @@ export function inPseudo(pack: Pack): Pack {
       Object.entries(pack.sources).map(([id, { text }]) => [id, bracketed(text.split(/[:;] /)[0] ?? '')]),
     ),
   }
-  return { ...pack, words: { ...pack.words, [language]: words } }
+  const { en } = pack.letters ?? {}
+  return {
+    ...pack,
+    words: { ...pack.words, [language]: words },
+    ...(en && { letters: { ...pack.letters, [language]: toldIn(en) } }),
+  }
+}
+
+function toldIn({ questions, rules }: Letters): Letters {
+  const each = <From, To>(all: Readonly<Record<string, From>>, to: (one: From) => To) =>
+    Object.fromEntries(Object.entries(all).map(([id, one]) => [id, to(one)]))
+  return {
+    rules: each(rules, bracketed),
+    questions: each(
+      questions,
+      told =>
+        told && {
+          ...(told.is !== undefined && { is: bracketed(told.is) }),
+          options: each(told.options, one => one && bracketed(one)),
+        },
+    ),
+  }
 }
 
 function wordsOf({ ask, look, answer }: Question): PackWords['questions'][string] {

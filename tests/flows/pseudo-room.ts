@@ -2,8 +2,6 @@
 import { expect } from 'vitest'
 import { demoLinks } from '../../src/bin/practice-room/demo-links.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { plain } from '../../src/words/plain.ts'
 import { pseudoLocale } from '../../src/words/pseudo.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
@@ -65,14 +63,6 @@ async function namesIn({ services }: TestRoom): Promise<string[]> {
     texts.en.body,
     ...cited.flatMap(one => ('text' in one ? [one.text] : [])),
   ])
-  // What letters say of a cell, which a shared verdict says, too, in the three languages that there are letters in.
-  const { packs } = await loadPacks(shippedRules, { cases: false })
-  const told = packs.flatMap(({ pack: { letters: { en } = {} } }) => [
-    ...Object.values(en?.rules ?? {}),
-    ...Object.values(en?.questions ?? {}).flatMap(one =>
-      one === false ? [] : [one.is ?? '', ...Object.values(one.options).map(option => String(option))],
-    ),
-  ])
   const names = [
     ...programs.families.flatMap(({ name, maker }) => [name, maker]),
     ...programs.packs.map(({ id }) => id),
@@ -84,7 +74,7 @@ async function namesIn({ services }: TestRoom): Promise<string[]> {
     // As Intl names them, which has no pseudo-language of its own.
     ...['de', 'en', 'es', pseudoLocale].map(one => new Intl.DisplayNames('en', { type: 'language' }).of(one) ?? one),
   ]
-  return [...new Set([...sources, ...entries, ...told, ...names])]
+  return [...new Set([...sources, ...entries, ...names])]
     .filter(one => one !== '')
     .sort((a, b) => b.length - a.length)
 }
