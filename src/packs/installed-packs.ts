@@ -27,8 +27,7 @@ export const readers = [
   '../engine/truth.ts',
   ...['guard-band.ts', 'quantities.ts', 'tools.ts', 'verdicts.ts'].map(name => `../ground/${name}`),
   './load-packs.ts',
-  './load-letters.ts',
-  './load-words.ts',
+  './load-by-language.ts',
   './read-yaml.ts',
 ].map(path => fileURLToPath(new URL(path, import.meta.url)))
 

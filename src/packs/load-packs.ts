@@ -8,8 +8,7 @@ import type { Pack } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
 import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
-import { loadLetters } from './load-letters.ts'
-import { loadWords } from './load-words.ts'
+import { loadLetters, loadWords } from './load-by-language.ts'
 import { readYaml, type YamlFile, yamlFiles } from './read-yaml.ts'
 
 export type FileProblem = { readonly file: string; readonly problem: PackProblem }
@@ -46,7 +45,7 @@ export async function loadPacks(folder: string, { base = [], cases = true }: Loa
     const told = await loadWords(join(home, 'words'), result.pack)
     const letters = await loadLetters(join(home, 'letters'), result.pack)
     problems.push(...loaded.problems, ...told.problems, ...letters.problems)
-    const pack = { ...result.pack, words: told.words, letters: letters.letters }
+    const pack = { ...result.pack, words: told.by, letters: letters.by }
     packs.push({ pack, folder: home, cases: loaded.cases })
   }
   return { packs, problems }
