@@ -47,6 +47,13 @@ export function askForReview(
   }
 }
 
+/** Whether somebody may agree to what is in review: not to their own, unless there is nobody else to ask, or nobody has answered for a day. */
+export const mayAgree = (
+  { review }: ServerFamily,
+  { person, now }: Pick<Doing, 'person' | 'now'>,
+  alone: boolean,
+): boolean => review !== null && (review.by !== person || alone || now >= review.at + waitAlone)
+
 /**
  * Puts what is in review in force. `alone`: there is no second moderator, so whoever asked may press a second time; a must then waits
  * a day. `seen`: the digest that was shown to whoever agrees.
@@ -66,7 +73,7 @@ export function agree(
     return refuse({ code: 'changed-meanwhile' })
   if (proposed.problems.length > 0) return refuse({ code: 'cannot-be-used', problems: proposed.problems })
   const own = review.by === doing.person
-  if (own && !alone) return refuse({ code: 'own-review' })
+  if (!mayAgree(family, doing, alone)) return refuse({ code: 'own-review' })
   if (own && hasNewMust(proposed.facts, inForce?.facts) && doing.now < review.at + waitAlone)
     return refuse({ code: 'must-waits', until: review.at + waitAlone })
   const version: Version = {

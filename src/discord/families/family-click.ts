@@ -25,7 +25,7 @@ import { pageOf } from './family-page.ts'
 import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { changeReference, offeredEnough } from './keep-reference.ts'
-import { type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
+import { mayAgreeNow, type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { fakeForm, figuresForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
@@ -172,7 +172,8 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
       return show(await changeReference(turn, act.reference, act.is === 'accept' ? 'accepted' : 'withdrawn'))
     case 'try': {
       await defer(interaction)
-      return editReply(interaction, showTrial(say, base, work, await tryFamily(services, settings.server, work)))
+      const trial = await tryFamily(services, settings.server, work)
+      return editReply(interaction, showTrial(say, base, work, trial, mayAgreeNow(turn, work)))
     }
     case 'history':
       return updateOrReply(interaction, showHistory(say, work, await store.versions(settings.server, work.family.id)))
@@ -215,7 +216,10 @@ async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
     return redraw(interaction, message([text(done.note), small(say('caution.line'))]))
   }
   if (act.is === 'asked' && done.done)
-    return updateOrReply(interaction, showWaiting(services.families.base, say, now, done.note))
+    return updateOrReply(
+      interaction,
+      showWaiting(services.families.base, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
+    )
   return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
 }
 

@@ -3,9 +3,18 @@
 import type { ActOf } from '../../custom-ids/family-id.ts'
 import { diffFacts } from '../../families/diff.ts'
 import type { Version } from '../../families/family.ts'
-import { waitAlone } from '../../families/family.ts'
-import { agree, askForReview, type Doing, goBack, type Reviewing, retire, sendBack } from '../../families/review.ts'
-import { publicLanguage } from '../../server/settings.ts'
+import {
+  agree,
+  askForReview,
+  type Doing,
+  goBack,
+  mayAgree,
+  type Reviewing,
+  retire,
+  sendBack,
+} from '../../families/review.ts'
+import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
+import { plain } from '../../words/plain.ts'
 import { sayIn } from '../../words/say.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import type { ShownMessage } from '../message/parts.ts'
@@ -28,16 +37,24 @@ export async function reviewFamily(turn: FamilyTurn, act: ReviewAct): Promise<Re
   const saving = await saveFamily(turn, reviewing.family, reviewing.version)
   if (saving !== 'saved') return { done: false, note: sayRefusal(say, { code: 'changed-meanwhile' }) }
   if (act.is === 'asked') await tellModerators(turn)
-  const alone = settings.reportsChannel === null ? 'yes' : 'no'
+  const alone = isAlone(settings) ? 'yes' : 'no'
+  const { name } = work.facts.identity
   const notes = {
     asked: () => say('families.asked', { alone }),
-    agreed: () => say('families.put-in-force', { number: work.family.head + 1 }),
+    agreed: () => say('families.put-in-force', { name: plain(name), number: work.family.head + 1 }),
     'send-back': () => say('families.sent-back'),
-    'back-sent': () => say('families.put-in-force', { number: work.family.head + 1 }),
+    'back-sent': () => say('families.put-in-force', { name: plain(name), number: work.family.head + 1 }),
     retired: () => say('families.retired'),
   }
   return { done: true, note: notes[act.is](), ...(reviewing.version && { version: reviewing.version }) }
 }
+
+/** Where moderators read no reports, nobody else can be asked. */
+const isAlone = ({ reportsChannel }: ServerSettings): boolean => reportsChannel === null
+
+/** Whether whoever pressed may agree to what waits now. */
+export const mayAgreeNow = ({ services, interaction, settings }: FamilyTurn, { family }: WorkingOn): boolean =>
+  mayAgree(family, { person: interaction.user.id, now: services.now() }, isAlone(settings))
 
 async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> {
   const { services, interaction, settings, work } = turn
@@ -47,12 +64,8 @@ async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> 
   switch (act.is) {
     case 'asked':
       return askForReview(family, proposed, inForce, doing)
-    case 'agreed': {
-      // Where nobody can be asked, or nobody has answered for a day, whoever asked may press a second time.
-      const waited = family.review !== null && doing.now >= family.review.at + waitAlone
-      const alone = settings.reportsChannel === null || waited
-      return agree(family, proposed, inForce, doing, { alone, seen: `sha256:${act.digest}` })
-    }
+    case 'agreed':
+      return agree(family, proposed, inForce, doing, { alone: isAlone(settings), seen: `sha256:${act.digest}` })
     case 'send-back':
       return sendBack(family, doing)
     case 'back-sent': {
@@ -86,5 +99,5 @@ export const showWaiting = (
   base: Parameters<typeof showAsked>[1],
   say: Parameters<typeof showAsked>[0],
   work: WorkingOn,
-  note?: string,
-): ShownMessage => showAsked(say, base, work, diffFacts(work.inForce?.facts, work.proposed.facts), { note })
+  { note, agree = true }: { readonly note?: string; readonly agree?: boolean } = {},
+): ShownMessage => showAsked(say, base, work, diffFacts(work.inForce?.facts, work.proposed.facts), { note, agree })

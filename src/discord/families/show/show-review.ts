@@ -33,13 +33,8 @@ const differences = (say: Say, base: Pack, all: readonly Difference[]): string =
   )
 }
 
-export function showTrial(
-  say: Say,
-  base: Pack,
-  work: WorkingOn,
-  trial: Trial,
-  { note }: PageExtras = {},
-): ShownMessage {
+/** `agree`: whether whoever looks may agree to what waits. */
+export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, agree: boolean): ShownMessage {
   const { family, facts, proposed } = work
   const id = idFor(family.id, family.revision)
   const { proof, backTest } = trial
@@ -53,28 +48,36 @@ export function showTrial(
     ...(proof ? [say(`families.try.${proof.canFindNothing ? 'nothing-found' : 'open-ended'}`)] : []),
     say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`),
   ]
+  const waits = family.review?.digest === proposed.digest
   return message([
-    ...(note ? [text(note)] : []),
     text(say('families.try.title', { name: plain(facts.identity.name), number: family.head + 1 })),
     text(lines.join('\n')),
     text(differences(say, base, trial.differences)),
     ...rows([
-      ...(fine && family.draft
+      ...(fine && family.draft && !waits
         ? [pressButton(id({ is: 'ask' }), say('families.button.ask'), ButtonStyle.Primary)]
         : []),
+      ...(fine && waits && agree ? [agreeButton(say, work)] : []),
       pressButton(id({ is: 'page' }), say('families.button.page')),
     ]),
     small(say('caution.line')),
   ])
 }
 
-/** What stands before moderators: who asks, why, and what changes. */
+const agreeButton = (say: Say, { family, proposed }: WorkingOn) =>
+  pressButton(
+    idFor(family.id, family.revision)({ is: 'agreed', digest: shownDigest(proposed.digest) }),
+    say('families.button.agree'),
+    ButtonStyle.Success,
+  )
+
+/** What stands before moderators: who asks, why, and what changes. `agree`: whether whoever looks may agree. */
 export function showAsked(
   say: Say,
   base: Pack,
   work: WorkingOn,
   changes: readonly Difference[],
-  { note }: PageExtras = {},
+  { note, agree }: PageExtras & { readonly agree: boolean },
 ): ShownMessage {
   const { family, facts } = work
   const id = idFor(family.id, family.revision)
@@ -86,11 +89,7 @@ export function showAsked(
     text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
     text(differences(say, base, changes)),
     ...rows([
-      pressButton(
-        id({ is: 'agreed', digest: shownDigest(work.proposed.digest) }),
-        say('families.button.agree'),
-        ButtonStyle.Success,
-      ),
+      ...(agree ? [agreeButton(say, work)] : []),
       pressButton(id({ is: 'send-back' }), say('families.button.send-back')),
       pressButton(id({ is: 'page' }), say('families.button.look')),
     ]),
