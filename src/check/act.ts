@@ -58,13 +58,14 @@ function help(program: Program, check: Check, actor: Actor, event: Answering, no
 const agrees = ({ phase }: Check, answer: Answer): boolean =>
   answer.kind !== 'option' || (phase.is === 'second-look' && sameAnswer(phase.answer, answer))
 
-/** Once the first of two has answered, the question waits for everybody else again. */
+/** Once the first of two has answered, the question waits for everybody else again; who had taken it on without answering keeps it. */
 function freedForSecond(stepped: Stepping, question: QuestionId, by: PersonId, now: number): Stepping {
   if (!stepped.ok || !isSecond(stepped.check, question)) return stepped
   const { check, screen } = stepped
   const custody = custodyOf(check)
   if (!custody.helpRequest) return stepped
-  const { claimed: _claimed, meant: _meant, ...helpRequest } = custody.helpRequest
+  const { claimed, meant: _meant, ...open } = custody.helpRequest
+  const helpRequest = claimed && claimed.by !== by ? custody.helpRequest : open
   const history = [...custody.history, { by, at: now, did: 'helped' as const, question }]
   const next: Check = { ...check, custody: { ...custody, helpRequest, history } }
   return { ok: true, check: next, screen: { ...screen, check: next } }

@@ -141,6 +141,12 @@ describe('a second helper, where the holder wants one', () => {
         .map(one => one.by),
     ).toEqual(['helper', 'warden'])
   })
+  test('who has taken it on keeps it, though another was faster to answer', () => {
+    const faster = having(wanted, ['warden', says(wanted, 'four')])
+    expect(waitOf(faster, now)).toMatchObject({ for: 'help', claimedBy: 'helper' })
+    expect(custodyOf(faster).history.at(-1)).toMatchObject({ by: 'warden', did: 'helped' })
+    expect(verdict(having(faster, ['helper', says(faster, 'four')]))).toBe('ruled-out')
+  })
   test('is not wanted any more once the holder says so', () => {
     const alone = having(once, ['ada', { is: 'pair', wanted: false }], ['helper', says(once, 'four')])
     expect(verdict(alone)).toBe('ruled-out')
