@@ -1,7 +1,7 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
 import { speaksOfOtherThings, tellsOfDanger } from './danger.ts'
-import { type Entry, type EntryId, type Language, languages } from './entry.ts'
+import type { Entry, EntryId, Language } from './entry.ts'
 import { type Found, openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
 import { bare, wordsOf } from './terms.ts'
@@ -17,8 +17,8 @@ export type AnswerBook = {
   entry(id: EntryId): Entry | undefined
   /** Looks a question up in the language that it is in, whatever its writer reads (theirs first, then the server's); an id or a title finds its entry. */
   lookUp(question: string, reads: readonly Language[]): LookedUp
-  /** Makes the index of every language, so that nobody who asks waits for it. */
-  open(): void
+  /** Makes the index of a language, so that nobody who asks waits for it. */
+  open(language: Language): void
 }
 
 const urgent = (entry: Entry): boolean => entry.caution === 'emergency'
@@ -61,9 +61,5 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }
 
-  const open = () => {
-    for (const language of languages) search.find('', language)
-  }
-
-  return { entries, entry: id => byId.get(id), lookUp, open }
+  return { entries, entry: id => byId.get(id), lookUp, open: language => void search.find('', language) }
 }

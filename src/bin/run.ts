@@ -1,7 +1,8 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
 
+import { setImmediate as turn } from 'node:timers/promises'
 import type { Logger } from 'pino'
-import type { AnswerBook } from '../answers/book.ts'
+import { languages } from '../answers/entry.ts'
 import { type Bot, openBot } from '../discord/gateway/bot.ts'
 import { invitationOf } from '../discord/gateway/invitation.ts'
 import { openLog } from '../discord/gateway/logger.ts'
@@ -45,7 +46,7 @@ export async function run(): Promise<void> {
       async posts => {
         const { openServices } = await import('./open-services.ts')
         opened = await openServices(practice?.config ?? config, log, posts, prometheus?.queried)
-        await warmUp(opened.services.programs, opened.services.answers, log)
+        await compilePrograms(opened.services.programs)
         return opened.services
       },
       {
@@ -89,6 +90,7 @@ export async function run(): Promise<void> {
     await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
     announce(bot, practice?.pageUrl, log)
     process.send?.('ready')
+    await openAnswers(services, log)
 
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
@@ -106,13 +108,23 @@ export async function run(): Promise<void> {
   }
 }
 
-/** Compiles every program and reads the answers, so that nobody waits for them. Throws what makes the packs unusable. */
-async function warmUp(programs: Programs, answers: () => Promise<AnswerBook>, log: Logger): Promise<void> {
+/** So that nobody waits for it. Throws what makes the packs unusable. */
+async function compilePrograms(programs: Programs): Promise<void> {
   const { compileAll } = await import('../packs/compile-all.ts')
   await compileAll(programs, dayOf(Date.now()))
-  await answers()
-    .then(book => book.open())
-    .catch(error => log.warn({ err: error }, 'the answers cannot be read'))
+}
+
+/** Once clicks are taken, and between them, a language at a time; whoever asks earlier waits for what is under way. */
+async function openAnswers({ answers }: Pick<Services, 'answers'>, log: Logger): Promise<void> {
+  try {
+    const book = await answers()
+    for (const language of languages) {
+      await turn()
+      book.open(language)
+    }
+  } catch (error) {
+    log.warn({ err: error }, 'the answers cannot be read')
+  }
 }
 
 async function showFigures(

@@ -19,7 +19,8 @@ export async function startBot(standIn: StandIn, data: string, env: NodeJS.Proce
       CELLWARY_LOG: 'silent',
       ...env,
     },
-    execArgv: [],
+    // As in package.json: half of a start would be collecting what it leaves behind.
+    execArgv: ['--min-semi-space-size=16'],
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   })
   const [message] = await Promise.race([

@@ -1,6 +1,7 @@
 // Questions people ask, through the real client: answered alone, none guessed, another picked, one posted for everybody.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
+import { languages } from '../../src/answers/entry.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { decodeAsk, encodeAsk } from '../../src/custom-ids/ask-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
@@ -14,7 +15,7 @@ beforeAll(async () => {
   room = await openRoom()
   // As when the bot starts.
   const answers = await room.services.answers()
-  answers.open()
+  for (const language of languages) answers.open(language)
 })
 afterAll(() => room.close())
 const wren = () => room.standIn.as('Wren')

@@ -1,5 +1,6 @@
 // The bot in direct messages, and brought along to a server where it is no member: everything private works, nothing of a server's does.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { languages } from '../../src/answers/entry.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeBuying, placeOf } from '../../src/custom-ids/buying-id.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
@@ -39,7 +40,7 @@ beforeAll(async () => {
   })
   // As when the bot starts.
   const answers = await room.services.answers()
-  answers.open()
+  for (const language of languages) answers.open(language)
 })
 afterAll(() => room.close())
 /** Wren has installed the bot for herself, and manages the other server. */
