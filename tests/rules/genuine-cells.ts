@@ -1,10 +1,8 @@
-// Genuine cells at the best published figure of each size and kind, and what such a cell answers to every question.
+// Genuine cells at the best published figure of each size and kind.
 //
 // Resistances: the highest of those sheets; where there is none, the top of the usual bands, from memory. Figures: data sheets and independent tests of 2025 and 2026, and a national laboratory's failure databank of 2024 (masses); those of
 // 16340, 18350, 18500 and the like are from memory. Sizes are the smallest a cell of the format may have, which makes its claim look
 // the densest.
-import { type Answers, option } from '../../src/engine/answers.ts'
-
 export type Genuine = {
   readonly name: string
   readonly format: string
@@ -246,68 +244,3 @@ export const genuineCells: readonly Genuine[] = [
     mm: { diameter: 18.2, length: 65 },
   },
 ]
-
-/** What every genuine cell answers to the looks, whatever it is. */
-export const sound: Answers = {
-  'how-many': option('one'),
-  'sold-as': option('new-bare'),
-  'where-bought': option('known-shop'),
-  price: option('usual'),
-  'label-listing': option('same'),
-  'asked-seller': option('gave-papers'),
-  'arrival-charge': option('part'),
-  'hot-now': option('nothing'),
-  swollen: option('straight'),
-  leaking: option('clean'),
-  smell: option('none'),
-  'colour-change': option('none'),
-  rust: option('clean'),
-  dent: option('smooth'),
-  wet: option('dry'),
-  'wrap-torn': option('whole'),
-  ring: option('whole'),
-  'past-damage': option('never'),
-  'got-hot': option('hand-warm'),
-  'top-damage': option('sound'),
-  'arrived-how': option('covered'),
-  'voltage-rest': option('rested'),
-  'meter-sign': option('plus'),
-  'voltage-drop': option('not-read'),
-  'charger-kind': option('own-kind'),
-  'weld-marks': option('none'),
-  'ends-finish': option('as-made'),
-  'second-wrap': option('single'),
-  'second-ring': option('single'),
-  print: option('clean'),
-  'wrap-colour': option('as-pictured'),
-  designation: option('trade-code'),
-  'square-code': option('data-matrix'),
-  'code-scan': option('text'),
-  'cert-marks': option('some'),
-  'crossed-bin': option('there'),
-  'lettering-place': option('can'),
-  'lettering-look': option('crisp'),
-  'code-place': option('wrap'),
-  'code-print': option('clear'),
-  'in-makers-list': option('listed'),
-  'sheet-fits': option('fits'),
-  'sheet-of-new-class': option('there'),
-  'label-energy': option('agrees'),
-  'first-sold': option('elsewhere'),
-  'current-looked-up': option('as-claimed'),
-  'in-device': option('fine'),
-  'load-test': option('held'),
-  'load-test-leads': option('own-leads'),
-  'sheet-resistance': option('within'),
-  'printed-date': option('later'),
-  'reference-at-hand': option('have'),
-  'reference-lettering': option('same'),
-  'reference-code': option('same'),
-  'reference-top': option('same'),
-  'same-serial': option('all-different'),
-  batch: option('alike'),
-  'batch-masses': option('close'),
-  'measured-capacity': option('from-80'),
-  'test-current': option('low'),
-  'resistance-meter': option('charger'),
-}

@@ -9,7 +9,7 @@ import { failing as failed, type Verdict } from '../../src/ground/verdicts.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { falseCells } from './false-cells.ts'
-import { sound } from './genuine-cells.ts'
+import { sound } from './sound-looks.ts'
 
 const now = Date.UTC(2026, 10, 29)
 const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)

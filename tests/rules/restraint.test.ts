@@ -10,7 +10,8 @@ import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from '../../src/readings/densities.ts'
 import { instrumentsFor, type MenuInstrument, standardUncertainty } from '../../src/readings/instrument.ts'
 import { voltageLost, voltageLostUnderLoad } from '../../src/readings/voltage-lost.ts'
-import { type Genuine, genuineCells, sound } from './genuine-cells.ts'
+import { type Genuine, genuineCells } from './genuine-cells.ts'
+import { sound } from './sound-looks.ts'
 
 const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
 const compiled = compile(packs, '2026-11-29')
