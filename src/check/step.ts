@@ -7,7 +7,7 @@ import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import type { PersonId } from './ids.ts'
 import { takeIn } from './known/known-facts.ts'
-import { workedOutOf } from './known/known-figures.ts'
+import { followed, whatFollows, workedOutOf } from './known/known-figures.ts'
 import { type Next, nextOf } from './next.ts'
 import type { CheckRefusal } from './refusals.ts'
 import { type Screen, screenOf } from './screen.ts'
@@ -104,23 +104,36 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
   if (refusal) return refuse(refusal)
   const before = phase.is === 'second-look' ? phase.answer : check.answers[id]
   const stale = before === undefined || sameAnswer(before, given) ? [] : workedOutOf(program, id)
-  const kept = Object.entries(check.answers).filter(([question]) => !stale.includes(question))
-  const answers = { ...Object.fromEntries(kept), [id]: given }
+  const kept = without(check, stale)
+  const answers = { ...kept.answers, [id]: given }
   // Whoever measures again reads another figure; it confirms the first if it accuses as well.
   const confirms =
     phase.is === 'second-look' &&
     (sameAnswer(phase.answer, given) || (given.kind === 'reading' && accusing(program, answers).includes(id)))
-  const asked = check.trail.filter(question => !stale.includes(question))
-  const trail = asked.includes(id) ? asked : [...asked, id]
-  const answered = without(sure({ ...check, answers, trail }, id, confirms), id)
+  const trail = kept.trail.includes(id) ? kept.trail : [...kept.trail, id]
+  const answered = notPending(sure({ ...kept, answers, trail }, id, confirms), id)
   return moveOn(program, saidBy(answered, id, by))
 }
 
 /** The check with nothing pending about this question any more. */
-function without(check: Check, id: QuestionId): Check {
+function notPending(check: Check, id: QuestionId): Check {
   const { pending: all = {}, ...rest } = check
   const { [id]: _asked, ...pending } = all
   return Object.keys(pending).length > 0 ? { ...rest, pending } : rest
+}
+
+/** The check as if these questions had never been answered. */
+function without(check: Check, ids: readonly QuestionId[]): Check {
+  const answers = Object.fromEntries(Object.entries(check.answers).filter(([id]) => !ids.includes(id)))
+  const kept: Check = { ...check, answers, trail: check.trail.filter(id => !ids.includes(id)) }
+  return ids.reduce((before, id) => notPending(sure(before, id, false), id), kept)
+}
+
+/** Takes in what follows from the figures given so far: nobody is asked for what can be worked out. */
+function withWorkedOut(program: Program, check: Check): Check {
+  const found = whatFollows(program, check)
+  const answers = { ...check.answers, ...found }
+  return { ...check, answers, trail: [...check.trail, ...Object.keys(found)] }
 }
 
 /** Remembers that an answer was looked at twice, or no longer was. */
@@ -163,21 +176,20 @@ function change(program: Program, check: Check, question: QuestionId): Stepping 
 function back(program: Program, check: Check): Stepping {
   const { phase } = check
   if (phase.is === 'second-look')
-    return settle(program, without(check, phase.question), { is: 'asking', question: phase.question })
+    return settle(program, notPending(check, phase.question), { is: 'asking', question: phase.question })
   // What was being changed stays as it was answered.
   if (phase.is === 'asking' && phase.changing) return moveOn(program, check)
-  const last = check.trail.at(-1)
+  const last = check.trail.findLast(id => !followed(program, check.answers, id))
   if (last === undefined) return refuse({ code: 'nothing-to-go-back-to' })
-  const { [last]: _dropped, ...answers } = check.answers
   // What was declined after that answer is offered again.
   const consents = Object.fromEntries(Object.entries(check.consents).filter(([, given]) => given))
-  const before = sure({ ...check, answers, consents, trail: check.trail.slice(0, -1) }, last, false)
+  const before = without({ ...check, consents }, [last, ...workedOutOf(program, last)])
   return settle(program, before, { is: 'asking', question: last })
 }
 
 /** Asks what comes next: what the answers so far leave open, those that accuse a second time before they count. */
 export function moveOn(program: Program, check: Check, by = 1): Stepping {
-  const kept = setAside(program, check)
+  const kept = setAside(program, withWorkedOut(program, check))
   const next = nextOf(program, kept)
   return settle(program, kept, phaseOf(next), by, next)
 }

@@ -15,6 +15,7 @@ const measuredBy: Partial<Record<MeasuredQuantity, readonly Tool[]>> = {
   voltage: ['meter'],
   'ac-resistance': ['meter'],
   'dc-resistance': ['meter'],
+  'voltage-lost': ['meter'],
   capacity: ['load'],
 }
 

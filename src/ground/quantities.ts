@@ -14,6 +14,10 @@ export const measuredUnit = {
   'rest-time': 'h',
   'energy-per-volume': 'Wh/L',
   'energy-per-mass': 'Wh/kg',
+  /** At the claimed current, by a cell's AC resistance: the least that a cell with it can lose. */
+  'voltage-lost': 'V',
+  /** At the claimed current, by what it lost at another one. */
+  'voltage-lost-under-load': 'V',
 } as const
 
 /** The unit of what a label or a listing claims. */

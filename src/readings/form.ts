@@ -5,9 +5,21 @@ import type { MeasuredQuantity, Quantity } from '../ground/quantities.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from './densities.ts'
 import { type Instrument, instrumentsFor, type MenuInstrument, standardUncertainty } from './instrument.ts'
 import { readTyped, type TypedRefusal } from './read-typed.ts'
+import { type ClaimedCurrentReading, readClaimedCurrent } from './typed/read-claimed-current.ts'
+import { voltageLost, voltageLostUnderLoad } from './voltage-lost.ts'
 
 export type FormField = {
-  readonly id: 'value' | 'capacity' | 'diameter' | 'length' | 'mass' | 'nominal-voltage'
+  readonly id:
+    | 'value'
+    | 'capacity'
+    | 'diameter'
+    | 'length'
+    | 'mass'
+    | 'nominal-voltage'
+    | 'claimed-current'
+    | 'ac-resistance'
+    | 'fall'
+    | 'load-current'
   readonly quantity: MeasuredQuantity
   /** Read off a label: exact as printed, no instrument. */
   readonly printed: boolean
@@ -56,19 +68,26 @@ export function fieldsOf(quantity: Quantity): readonly FormField[] {
         measured('mass', 'mass'),
         printed('nominal-voltage', 'voltage', usualNominal),
       ]
+    case 'voltage-lost':
+      return [printed('claimed-current', 'current'), measured('ac-resistance', 'ac-resistance')]
+    case 'voltage-lost-under-load':
+      return [printed('claimed-current', 'current'), measured('fall', 'voltage'), measured('load-current', 'current')]
     default:
       return [measured('value', quantity)]
   }
 }
 
-/** The instruments to choose from; none where everything is read off a label or needs none. */
+/** The instruments to choose from, each for every field; none where everything is read off a label or needs none. */
 export function instrumentsOf(quantity: Quantity, known: KnownFigures = {}): readonly MenuInstrument[] {
-  const field = fieldsLeft(quantity, known).find(one => !one.printed)
-  return field ? instrumentsFor(field.quantity) : []
+  const [first, ...others] = fieldsLeft(quantity, known).flatMap(field => (field.printed ? [] : [field.quantity]))
+  if (!first) return []
+  return instrumentsFor(first).filter(kind => others.every(other => instrumentsFor(other).includes(kind)))
 }
 
+type TakenRate = { readonly rate: number; readonly current_A: number }
 export type FormReading =
-  | { readonly ok: true; readonly value: number; readonly u: number }
+  /** `taken`: the claimed current was typed as this multiple of the capacity, and taken as so many amperes. */
+  | { readonly ok: true; readonly value: number; readonly u: number; readonly taken?: TakenRate }
   | {
       readonly ok: false
       readonly refusals: readonly { readonly field: FormField['id']; readonly refusal: TypedRefusal }[]
@@ -89,11 +108,16 @@ export function readForm(
 ): FormReading {
   const values: Partial<Record<FormField['id'], { value: number; u: number }>> = { ...known }
   const refusals: { field: FormField['id']; refusal: TypedRefusal }[] = []
+  let taken: TakenRate | undefined
   for (const field of fieldsLeft(quantity, known)) {
     const text = typed[field.id] ?? ''
     if (text.trim() === '' && field.otherwise !== undefined) values[field.id] = field.otherwise
     else {
-      const read = readTyped(text, field.quantity, locale)
+      const read: ClaimedCurrentReading =
+        field.printed && field.quantity === 'current'
+          ? readClaimedCurrent(text, locale, known.capacity?.value)
+          : readTyped(text, field.quantity, locale)
+      if (read.ok && read.rate !== undefined) taken = { rate: read.rate, current_A: read.value }
       if (!read.ok) refusals.push({ field: field.id, refusal: read.refusal })
       else
         values[field.id] = {
@@ -105,7 +129,7 @@ export function readForm(
     }
   }
   if (refusals.length > 0) return { ok: false, refusals }
-  return { ok: true, ...combine(quantity, values) }
+  return { ok: true, ...combine(quantity, values), ...(taken && { taken }) }
 }
 
 /**
@@ -148,5 +172,11 @@ function combine(quantity: Quantity, values: Values): { value: number; u: number
   }
   if (quantity === 'energy-per-mass')
     return claimedEnergyPerMass({ ...energy, mass_g: of('mass').value, uMass_g: of('mass').u })
+  const claimed_A = of('claimed-current').value
+  const [resistance, fall, load] = [of('ac-resistance'), of('fall'), of('load-current')]
+  if (quantity === 'voltage-lost')
+    return voltageLost({ claimed_A, resistance_mΩ: resistance.value, uResistance_mΩ: resistance.u })
+  if (quantity === 'voltage-lost-under-load')
+    return voltageLostUnderLoad({ claimed_A, fall_V: fall.value, uFall_V: fall.u, at_A: load.value, uAt_A: load.u })
   return of('value')
 }

@@ -53,6 +53,8 @@ export type TypedRefusal =
       readonly typed: string
       readonly readings: readonly PossibleReading[]
     }
+  /** "45C", a multiple of a capacity that is not known. */
+  | { readonly code: 'rate-without-capacity'; readonly quantity: MeasuredQuantity; readonly typed: string }
   | { readonly code: 'negative'; readonly quantity: MeasuredQuantity; readonly typed: string; readonly value: number }
   | {
       readonly code: 'out-of-range'

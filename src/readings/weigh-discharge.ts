@@ -147,19 +147,21 @@ function differences({ current_A, unsteady, end_V, room_C }: DischargeEvidence, 
   return because
 }
 
+/** Too hot, or gives out, at the claimed current or less; only at that current it can hold it. */
 function atClaimedCurrent(
-  { capacity, current_A, rise_K, highest }: DischargeEvidence,
+  { capacity, current_A, room_C, rise_K, highest }: DischargeEvidence,
   claimed_A: number,
   label_mAh: number | undefined,
 ): DischargeFinding | null {
-  if (current_A < 0.95 * claimed_A) return null
+  if (current_A <= 0) return null
   const share = label_mAh !== undefined && capacity.value !== null ? capacity.value / label_mAh : null
   const rest = { current_A, claimed_A, rise_K, highest_C: highest?.value_C ?? null, share }
   if (highest && zone({ value: highest.value_C, u: highest.u_K, limit: hot_C, side: 'upper' }) === 'above') {
     return { code: 'too-hot-at-claimed-current', bearing: 'strong', ...rest }
   }
-  if (label_mAh !== undefined && capacityZone(capacity, strongShare * label_mAh) === 'below') {
+  const cold = room_C !== null && room_C < coldest_C
+  if (label_mAh !== undefined && !cold && capacityZone(capacity, strongShare * label_mAh) === 'below') {
     return { code: 'gives-out-at-claimed-current', bearing: 'strong', ...rest }
   }
-  return { code: 'holds-claimed-current', bearing: 'none', ...rest }
+  return current_A < 0.95 * claimed_A ? null : { code: 'holds-claimed-current', bearing: 'none', ...rest }
 }

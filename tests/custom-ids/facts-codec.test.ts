@@ -94,7 +94,20 @@ describe('what a claim answers', () => {
     ['30A (80 °C)', { 'claimed-current': reading(30), 'current-word': option('to-temperature') }],
     ['20A continuous, 30A (80 °C)', { 'claimed-current': reading(20), 'current-word': option('continuous') }],
     ['14500 1.5V 2800mAh', { format: option('14500'), chemistry: option('fixed-voltage') }],
-    ['14500 3400mWh', { format: option('14500'), chemistry: option('fixed-voltage') }],
+    ['14500 3400mWh', { format: option('14500') }],
+    ['sodium-ion 18650 3.7V', { format: option('18650'), chemistry: option('lithium-volts') }],
+    ['LTO 18650 2.4V', { format: option('18650'), chemistry: option('titanate') }],
+    // A multiple of the capacity is a current.
+    [
+      '21700 5.0Ah 45C',
+      {
+        format: option('21700'),
+        'claimed-capacity': reading(5000),
+        'claimed-current': reading(225),
+        'current-word': option('bare'),
+      },
+    ],
+    ['21700 45C', { format: option('21700') }],
     ['sodium-ion', { chemistry: option('sodium-ion') }],
     ['IFR INR', {}],
     // A battery's figures are shared out among its cells, where it says how; else they are none of a cell's.

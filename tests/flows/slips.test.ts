@@ -34,6 +34,27 @@ describe('slips: one clear sentence, nothing changed', () => {
     await closeAll(wren())
   })
 
+  test('a claimed current as a multiple of the capacity: amperes are said, or asked for where no capacity is known', async () => {
+    const typed = async (message: SeenMessage, value: string) => {
+      const form = await press(wren(), message, 'Type in the reading')
+      if (form.kind !== 'modal') throw new Error('no form')
+      return messageOf(await wren().submit(form.modal, { value }))
+    }
+    const atCurrent = async (from: SeenMessage) => {
+      const size = await coolUntil(wren(), from, /Which size is the cell/)
+      return coolUntil(wren(), await answer(wren(), size, '21700'), /What current does it claim/)
+    }
+    const capacity = await coolUntil(wren(), await startCheck(wren()), /What capacity does it claim/)
+    expect(text(await typed(await atCurrent(await typed(capacity, '4.0 Ah')), '50C'))).toContain(
+      '50C of the claimed capacity are 200 A',
+    )
+    await closeAll(wren())
+    expect(text(await typed(await atCurrent(await startCheck(wren())), '50C'))).toMatch(
+      /“50C” is a multiple of the capacity[\s\S]*What current does it claim/,
+    )
+    await closeAll(wren())
+  })
+
   test('a button from an earlier step redraws where the check stands', async () => {
     const first = await startCheck(wren())
     const second = await pressed(wren(), first, '.unsure')

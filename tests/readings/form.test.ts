@@ -1,6 +1,6 @@
 // Forms for readings: what each asks, and that nothing measured or assumed is ever taken as exact.
 import { describe, expect, test } from 'vitest'
-import { fieldsOf, instrumentsOf, readForm } from '../../src/readings/form.ts'
+import { fieldsLeft, fieldsOf, instrumentsOf, readForm } from '../../src/readings/form.ts'
 
 const value = (read: ReturnType<typeof readForm>) => {
   if (!read.ok) throw new Error(JSON.stringify(read.refusals))
@@ -43,6 +43,73 @@ describe('an assumed nominal voltage', () => {
   })
 })
 
+describe('voltage lost at the claimed current', () => {
+  const four = { kind: 'four-wire-meter' } as const
+  test('by the AC resistance: Ohm, and the meter alone is uncertain', () => {
+    const typed = { 'claimed-current': '32 A', 'ac-resistance': '27.5 mΩ' }
+    const lost = value(readForm('voltage-lost', typed, four, 'en'))
+    // By hand: 27.5 mΩ times 32 A; half-widths of 1 % and 0.3 mΩ over the square root of three.
+    expect(lost.value).toBeCloseTo(0.88, 9)
+    expect(lost.u).toBeCloseTo((32 * (0.275 + 0.3)) / 1000 / Math.sqrt(3), 9)
+    expect(instrumentsOf('voltage-lost')).toEqual(['basic-multimeter', 'four-wire-meter'])
+  })
+  test('by what was given before, with nothing left to type in', () => {
+    const known = { 'claimed-current': { value: 20, u: 0 }, 'ac-resistance': { value: 15, u: 0.2 } }
+    expect(fieldsLeft('voltage-lost', known)).toEqual([])
+    const lost = value(readForm('voltage-lost', {}, undefined, 'de', [], known))
+    expect([lost.value, lost.u]).toEqual([0.3, 0.004])
+  })
+  test('by a test at another current, in proportion, and the further away the less certain', () => {
+    const known = { 'claimed-current': { value: 30, u: 0 } }
+    const by = (fall: string, at: string) =>
+      value(readForm('voltage-lost-under-load', { fall, 'load-current': at }, { kind: 'hobby-load' }, 'en', [], known))
+    const [near, far] = [by('0.6 V', '15 A'), by('0.04 V', '1 A')]
+    // By hand: 0.6 V at half the claim is 1.2 V at it. Half-widths: 0.5 % and 10 mV, twice and independent; 1 % and 10 mA.
+    expect(near.value).toBeCloseTo(1.2, 9)
+    expect(near.u).toBeCloseTo((2 * Math.hypot(Math.SQRT2 * 0.013, (0.6 * 0.16) / 15)) / Math.sqrt(3), 9)
+    expect(far.value).toBeCloseTo(1.2, 9)
+    expect(far.u).toBeGreaterThan(10 * near.u)
+  })
+  test('is measured with what measures voltage and current', () => {
+    expect(instrumentsOf('voltage-lost-under-load')).toEqual(['basic-multimeter', 'hobby-load', 'lab-load'])
+    for (const kind of instrumentsOf('voltage-lost-under-load')) {
+      const typed = { 'claimed-current': '20 A', fall: '0.4 V', 'load-current': '10 A' }
+      expect(value(readForm('voltage-lost-under-load', typed, { kind }, 'en')).u).toBeLessThan(1)
+    }
+  })
+})
+
+describe('a claimed current as a multiple of the capacity', () => {
+  const known = { capacity: { value: 2500, u: 0 } }
+  test.each([
+    ['45C', 'en', 112.5],
+    ['10 c', 'en', 25],
+    ['1,2C', 'de', 3],
+    ['0.4C', 'es', 1],
+  ])('%s in %s', (typed, locale, amperes) => {
+    const read = value(readForm('claimed-current', { value: typed }, undefined, locale, [], known))
+    expect(read).toMatchObject({ value: amperes, u: 0, taken: { current_A: amperes } })
+  })
+  test('amperes are taken as they are', () => {
+    const read = value(readForm('claimed-current', { value: '45 A' }, undefined, 'en', [], known))
+    expect(read).toEqual({ ok: true, value: 45, u: 0 })
+  })
+  const refused = (typed: string, more = {}) => {
+    const read = readForm('claimed-current', { value: typed }, undefined, 'en', [], more)
+    return read.ok ? undefined : read.refusals[0]?.refusal
+  }
+  test('without a capacity, out of reason, or as a temperature it is refused with what it is', () => {
+    expect(refused('45C')).toMatchObject({ code: 'rate-without-capacity', typed: '45C' })
+    expect(refused('900C', known)).toMatchObject({ code: 'out-of-range', side: 'too-high', value: 2250 })
+    expect(refused('45 °C', known)).toMatchObject({ code: 'unit-does-not-fit' })
+  })
+  test('only a claimed current: what was drawn in a test is measured in amperes', () => {
+    const typed = { 'claimed-current': '10C', fall: '0.4 V', 'load-current': '10C' }
+    const read = readForm('voltage-lost-under-load', typed, { kind: 'lab-load' }, 'en', [], known)
+    expect(read.ok ? [] : read.refusals.map(one => one.field)).toEqual(['load-current'])
+  })
+})
+
 test('every field that was filled in wrongly is named, not only the first', () => {
   const read = readForm('energy-per-mass', { capacity: 'much', mass: '44 V' }, undefined, 'en')
   expect(read.ok ? [] : read.refusals.map(one => [one.field, one.refusal.code])).toEqual([
@@ -52,7 +119,14 @@ test('every field that was filled in wrongly is named, not only the first', () =
 })
 
 test("a form and its menu of instruments fit into one of Discord's forms (five components)", () => {
-  for (const quantity of ['mass', 'energy-per-volume', 'energy-per-mass', 'claimed-current', 'temperature'] as const)
+  for (const quantity of [
+    'mass',
+    'energy-per-volume',
+    'energy-per-mass',
+    'voltage-lost',
+    'voltage-lost-under-load',
+    'temperature',
+  ] as const)
     expect(fieldsOf(quantity).length + (instrumentsOf(quantity).length > 0 ? 1 : 0)).toBeLessThanOrEqual(5)
 })
 

@@ -121,6 +121,25 @@ describe('at the claimed current', () => {
   })
 })
 
+describe('below the claimed current', () => {
+  const hot = samples.map(sample => ({ ...sample, T: sample.I > 0 ? sample.T + 45 : sample.T }))
+
+  test('heat or half the label missing counts all the more, and holding it says nothing', () => {
+    expect(findings({ continuous_A: 3 }, measure(hot))).toEqual(['too-hot-at-claimed-current: strong'])
+    expect(findings({ continuous_A: 3, label_mAh: 9900 })).toContain('gives-out-at-claimed-current: strong')
+    expect(findings({ continuous_A: 3, label_mAh: 1900 })).toEqual(['label-reached: none'])
+  })
+
+  test('in a cold room a sound cell gives out too, and without a current nothing was drawn', () => {
+    const cold = samples.map(sample => ({ ...sample, T: sample.T - 20 }))
+    expect(findings({ continuous_A: 1, label_mAh: 9900 }, measure(cold)).join()).not.toContain('gives-out')
+    const evidence = { ...evidenceOf(whole), current_A: 0 }
+    expect(weighDischarge(evidence, { continuous_A: 3, label_mAh: 9900 }).map(({ code }) => code)).toEqual([
+      'far-below-label',
+    ])
+  })
+})
+
 describe('chance', () => {
   // The true discharge, every 5 s; an instrument looks every 120 s, beginning whenever it happens to.
   const resting = Array.from({ length: 60 }, (_, n): Sample => ({ t: (n - 60) * 5, V: 4.172, I: 0, T: 22.4 }))

@@ -20,6 +20,20 @@ const claims = (mAh: number, A?: number, word = 'continuous'): Answers => ({
 })
 const g = (mass: number): Answers => ({ mass: reading(mass, 0.2) })
 const seen = (question: string, answer: string): Answers => ({ [question]: option(answer) })
+/** By a four-wire meter at room temperature, with what is worked out of it. */
+const fourWire = (mΩ: number, A: number): Answers => ({
+  'sold-as': option('new-bare'),
+  'resistance-meter': option('four-wire'),
+  'ac-resistance': reading(mΩ, 0.5),
+  'room-temperature': reading(22, 1),
+  'voltage-at-claim': reading((mΩ * A) / 1000, (0.5 * A) / 1000),
+})
+/** A test that was done below the claim, with leads of its own. */
+const fell = (V: number, at: number, A: number): Answers => ({
+  'load-test': option('less'),
+  'load-test-leads': option('own-leads'),
+  'voltage-lost-in-test': reading((V * A) / at, (0.02 * A) / at),
+})
 const usual: Answers = { ...size('18650'), ...claims(3000, 15) }
 
 export const falseCells: readonly FalseCell[] = [
@@ -171,4 +185,77 @@ export const falseCells: readonly FalseCell[] = [
     },
     measured: true,
   },
+  ...[
+    { format: '18650', mAh: 2500, A: 25, mΩ: 33 },
+    { format: '20700', mAh: 3000, A: 40, mΩ: 26 },
+    { format: '21700', mAh: 4000, A: 50, mΩ: 22 },
+    { format: '26650', mAh: 4500, A: 50, mΩ: 29 },
+    { format: '14500', mAh: 900, A: 12, mΩ: 95 },
+  ].map(
+    ({ format, mAh, A, mΩ }): FalseCell => ({
+      name: `${format} that claims ${A} A and shows ${mΩ} mΩ`,
+      tells: { ...size(format), ...claims(mAh, A), ...fourWire(mΩ, A) },
+      measured: true,
+    }),
+  ),
+  {
+    name: '18350 that claims 14 A and shows 110 mΩ',
+    tells: { ...other('18350'), ...claims(1100, 14), ...fourWire(110, 14) },
+    measured: true,
+  },
+  {
+    name: 'iron phosphate 26650 that claims 50 A and shows 24 mΩ',
+    tells: {
+      ...size('26650'),
+      ...claims(3300, 50),
+      ...fourWire(24, 50),
+      ...seen('chemistry', 'iron-phosphate'),
+    },
+    measured: true,
+  },
+  {
+    name: '18650 of 25 A that falls by 0.8 V at 10 A',
+    tells: { ...size('18650'), ...claims(2600, 25), ...fell(0.8, 10, 25) },
+    measured: true,
+  },
+  {
+    name: '21700 of 40 A that falls by 0.7 V at 15 A',
+    tells: { ...size('21700'), ...claims(4200, 40), ...fell(0.7, 15, 40) },
+    measured: true,
+  },
+  {
+    name: 'iron phosphate 18650 of 20 A that falls by 0.6 V at 8 A',
+    tells: { ...size('18650'), ...claims(1500, 20), ...fell(0.6, 8, 20), ...seen('chemistry', 'iron-phosphate') },
+    measured: true,
+  },
+  {
+    name: '63 °C at half of the claim',
+    tells: { ...size('18650'), ...claims(2500, 24), ...seen('load-test', 'too-hot') },
+    measured: true,
+  },
+  { name: '21700 of 4.0 Ah and 50C', tells: { ...size('21700'), ...claims(4000, 200, 'bare') } },
+  {
+    name: 'AA-sized and sold as 1.5 V, with 3.9 V at its ends',
+    tells: { ...size('14500'), ...seen('chemistry', 'fixed-voltage'), voltage: reading(3.9, 0.02) },
+    measured: true,
+  },
+  {
+    name: 'sodium 18650 of 1,400 mAh with 3.7 V on its wrap',
+    tells: { ...size('18650'), ...claims(1400), ...seen('chemistry', 'lithium-volts') },
+  },
+  {
+    name: 'titanate 33140 with 3.6 V on its wrap',
+    tells: { ...other('33140'), ...seen('chemistry', 'lithium-volts') },
+  },
+  { name: '21700 of 6,000 mAh and 66 g', tells: { ...size('21700'), ...claims(6000), ...g(66) }, measured: true },
+  {
+    name: 'twice the highest resistance of its sheet',
+    tells: { ...usual, ...fourWire(31, 15), ...seen('sheet-resistance', 'far-above') },
+    measured: true,
+  },
+  {
+    name: '18650 of 3,400 mAh dated 2004',
+    tells: { ...size('18650'), ...claims(3400), ...seen('printed-date', 'to-2006') },
+  },
+  { name: '21700 dated 2010', tells: { ...size('21700'), ...claims(4000), ...seen('printed-date', 'to-2011') } },
 ]

@@ -16,7 +16,7 @@ import { guard } from '../../src/ground/guard-band.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
-import { sound } from './genuine-cells.ts'
+import { sound } from './sound-looks.ts'
 
 const now = Date.UTC(2026, 10, 29)
 const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)

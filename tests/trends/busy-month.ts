@@ -29,6 +29,8 @@ const usual: Readonly<Record<Quantity, number>> = {
   temperature: 35,
   'rest-time': 48,
   'energy-per-volume': 600,
+  'voltage-lost': 0.4,
+  'voltage-lost-under-load': 0.6,
   'energy-per-mass': 220,
   'claimed-capacity': 3000,
   'claimed-current': 15,

@@ -2,7 +2,7 @@
 
 import { option, reading } from '../../engine/answers.ts'
 import { type Fact, factsOf } from '../../readings/claims/facts.ts'
-import { type Claim, cellChemistry, gather } from '../../readings/claims/gather-claim.ts'
+import { type Claim, cellChemistry, currentsOf, gather } from '../../readings/claims/gather-claim.ts'
 import { perCell } from '../../readings/claims/weigh-capacity.ts'
 import type { CarriedFacts } from './carried-facts.ts'
 
@@ -30,7 +30,7 @@ export function factsOfClaim(facts: readonly Fact[]): CarriedFacts {
   return {
     ...(format && names.length === 1 && formatOf(format)),
     ...(capacity !== null && { 'claimed-capacity': reading(capacity) }),
-    ...(claim.battery?.inParallel !== null && currentOf(facts, claim.parallel)),
+    ...(claim.battery?.inParallel !== null && currentOf(facts, claim)),
     ...chemistryOf(facts, claim),
   }
 }
@@ -44,8 +44,9 @@ function formatOf(format: string): CarriedFacts {
  * The current a claim gives with the word that goes with it, shared out among the cells side by side: a continuous one before one up to a
  * temperature, that before a bare figure. A pulse is kept by its word alone, since nothing can be held against it.
  */
-function currentOf(facts: readonly Fact[], parallel: number): CarriedFacts {
-  const currents = factsOf(facts, 'current').filter(fact => fact.sort !== 'charge')
+function currentOf(facts: readonly Fact[], claim: Claim): CarriedFacts {
+  const { parallel } = claim
+  const currents = currentsOf(facts, claim).filter(fact => fact.sort !== 'charge')
   const most = (some: readonly { readonly A: number }[]) => reading(Math.max(...some.map(fact => fact.A)) / parallel)
   const free = currents.filter(fact => fact.sort === 'continuous' && fact.limit_C === undefined)
   if (free.length > 0) return { 'claimed-current': most(free), 'current-word': option('continuous') }
@@ -56,10 +57,12 @@ function currentOf(facts: readonly Fact[], parallel: number): CarriedFacts {
   return { 'claimed-current': most(currents), 'current-word': option('bare') }
 }
 
-/** 1.5 V, or mWh in place of mAh, comes before any name: what is inside does not show then. Names that contradict each other are left to be asked. */
-function chemistryOf(facts: readonly Fact[], { converter, capacity, energy }: Claim): CarriedFacts {
-  if (converter || (!capacity && energy?.milli)) return { chemistry: option('fixed-voltage') }
+/** 1.5 V comes before any name: what is inside does not show then. Names that contradict each other are left to be asked. */
+function chemistryOf(facts: readonly Fact[], { converter, battery, voltages }: Claim): CarriedFacts {
+  if (converter) return { chemistry: option('fixed-voltage') }
   const named = factsOf(facts, 'chemistry').filter(fact => fact.chemistry !== 'lithium-ion')
   const [kind, another] = new Set(named.map(fact => cellChemistry(fact.chemistry)))
-  return kind === undefined || another !== undefined ? {} : { chemistry: option(kind) }
+  if (kind === undefined || another !== undefined) return {}
+  const lithium = !battery && voltages.some(V => V >= 3.6 && V <= 4.25)
+  return { chemistry: option(lithium && (kind === 'sodium-ion' || kind === 'titanate') ? 'lithium-volts' : kind) }
 }

@@ -11,7 +11,7 @@ const shares: Partial<Record<DischargeFinding['code'], string>> = {
   'label-reached': 'from-80',
 }
 
-/** What a test at the claimed current came to. */
+/** What a test at the claimed current, or at less, came to. */
 const loads: Partial<Record<DischargeFinding['code'], string>> = {
   'too-hot-at-claimed-current': 'too-hot',
   'gives-out-at-claimed-current': 'gave-out',

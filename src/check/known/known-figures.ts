@@ -1,43 +1,68 @@
 // Which figures of a form a check knows already, because a question of its own asked for them; and what was worked out of them.
-import type { QuestionId } from '../../engine/answers.ts'
+import { type Answers, type QuestionId, reading } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import type { Question } from '../../engine/pack/pack.ts'
 import type { Quantity } from '../../ground/quantities.ts'
-import type { KnownFigures } from '../../readings/form.ts'
+import { fieldsLeft, fieldsOf, type KnownFigures, readForm } from '../../readings/form.ts'
+import { misfit } from '../answer-fits.ts'
 import type { Check } from '../check.ts'
 
 /** The field of a form that a question of this quantity answers by itself. */
 const fieldOf: Partial<Record<Quantity, keyof KnownFigures>> = {
   'claimed-capacity': 'capacity',
+  'claimed-current': 'claimed-current',
+  'ac-resistance': 'ac-resistance',
   mass: 'mass',
   diameter: 'diameter',
   length: 'length',
 }
 
-/** The field that this question asks for by itself; undefined for every other question. */
-const fieldAsked = (question: Pick<Question, 'answer'> | undefined): keyof KnownFigures | undefined =>
-  question?.answer.kind === 'reading' ? fieldOf[question.answer.quantity] : undefined
+const quantityOf = (question: Pick<Question, 'answer'> | undefined): Quantity | undefined =>
+  question?.answer.kind === 'reading' ? question.answer.quantity : undefined
 
-/** For the form of `question`, values in canonical units; none in a second look, which is one at every figure. */
-export function knownFigures(program: Program, { answers, phase }: Check, question: QuestionId): KnownFigures {
+/** The field that this question asks for by itself; undefined for every other question. */
+const fieldAsked = (question: Pick<Question, 'answer'> | undefined): keyof KnownFigures | undefined => {
+  const quantity = quantityOf(question)
+  return quantity && fieldOf[quantity]
+}
+
+/** The figures that questions of their own have asked for, in canonical units. */
+function figuresIn(program: Program, answers: Answers): KnownFigures {
   const known: KnownFigures = {}
-  if (phase.is === 'second-look') return known
   for (const [id, answer] of Object.entries(answers)) {
-    const field = id === question ? undefined : fieldAsked(program.questions.get(id))
+    const field = fieldAsked(program.questions.get(id))
     if (field && answer.kind === 'reading') known[field] = { value: answer.value, u: answer.u }
   }
   return known
+}
+
+/**
+ * For the form of `question`; none of its own fields in a second look, which is one at every figure, nor where all of them are known:
+ * whoever asks for a figure that was worked out wants to type it.
+ */
+export function knownFigures(program: Program, { answers, phase }: Check, question: QuestionId): KnownFigures {
+  const known = figuresIn(program, answers)
+  const quantity = quantityOf(program.questions.get(question))
+  if (!quantity || (phase.is !== 'second-look' && fieldsLeft(quantity, known).length > 0)) return known
+  const own: readonly string[] = fieldsOf(quantity).map(field => field.id)
+  return Object.fromEntries(Object.entries(known).filter(([field]) => !own.includes(field)))
 }
 
 /** What a form works out of several figures. */
 const workedOut: Partial<Record<Quantity, readonly (keyof KnownFigures)[]>> = {
   'energy-per-volume': ['capacity', 'diameter', 'length'],
   'energy-per-mass': ['capacity', 'mass'],
+  'voltage-lost': ['claimed-current', 'ac-resistance'],
+  'voltage-lost-under-load': ['claimed-current'],
+}
+const partsIn = (question: Pick<Question, 'answer'>): readonly (keyof KnownFigures)[] => {
+  const quantity = quantityOf(question)
+  return (quantity && workedOut[quantity]) ?? []
 }
 
 /** The questions of their own for the figures that this one is worked out of; none for a figure that is typed in as it is. */
-export function partsOf(program: Program, { answer }: Pick<Question, 'answer'>): QuestionId[] {
-  const fields = answer.kind === 'reading' ? (workedOut[answer.quantity] ?? []) : []
+export function partsOf(program: Program, question: Pick<Question, 'answer'>): QuestionId[] {
+  const fields = partsIn(question)
   return [...program.questions.values()].flatMap(one => {
     const field = fieldAsked(one)
     return field && fields.includes(field) ? [one.id] : []
@@ -48,7 +73,29 @@ export function partsOf(program: Program, { answer }: Pick<Question, 'answer'>):
 export function workedOutOf(program: Program, question: QuestionId): QuestionId[] {
   const field = fieldAsked(program.questions.get(question))
   if (!field) return []
-  return [...program.questions.values()].flatMap(({ id, answer }) =>
-    answer.kind === 'reading' && workedOut[answer.quantity]?.includes(field) ? [id] : [],
-  )
+  return [...program.questions.values()].flatMap(one => (partsIn(one).includes(field) ? [one.id] : []))
+}
+
+/** Whether every figure a question is worked out of is known, so that nothing is left to be asked. */
+const follows = (program: Program, question: Question, answers: Answers): boolean =>
+  partsIn(question).length > 0 && fieldsLeft(quantityOf(question)!, figuresIn(program, answers)).length === 0
+
+/** Whether this answer followed from others, and nobody typed it. */
+export function followed(program: Program, answers: Answers, id: QuestionId): boolean {
+  const question = program.questions.get(id)
+  return question !== undefined && follows(program, question, answers)
+}
+
+/** What follows from the figures given so far, and is not answered yet nor waits to be asked about. */
+export function whatFollows(program: Program, { answers, pending }: Check): Answers {
+  const known = figuresIn(program, answers)
+  const found = [...program.questions.values()].flatMap(question => {
+    const { id } = question
+    if (answers[id] || pending?.[id] || !follows(program, question, answers)) return []
+    const read = readForm(quantityOf(question)!, {}, undefined, 'en', [], known)
+    if (!read.ok) return []
+    const answer = reading(read.value, read.u)
+    return misfit(program, id, answer) ? [] : [[id, answer] as const]
+  })
+  return Object.fromEntries(found)
 }

@@ -81,7 +81,8 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
   if (saving === 'seen') return undefined
   if (saving === 'saved' && helps) return done(afterHelp({ services, interaction, say, program, check, actor }, saved))
   if (saving === 'saved') {
-    await redraw(interaction, await showScreen(say, program, screen, services, sayChanged(say, program, check, saved)))
+    const note = read.note ?? sayChanged(say, program, check, saved)
+    await redraw(interaction, await showScreen(say, program, screen, services, note))
     if (!concernsOthers(check, saved)) return undefined
     const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
     await tellDanger(services, inPublic, program, saved, interaction.channelId)

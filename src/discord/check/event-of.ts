@@ -16,7 +16,8 @@ import type { Clicked } from '../interaction/reply.ts'
 import { instrumentField, otherInstrument } from './show/reading-form.ts'
 
 export type ClickMeaning =
-  | { readonly ok: true; readonly event: CheckEvent }
+  /** `note`: how what was typed was taken. */
+  | { readonly ok: true; readonly event: CheckEvent; readonly note?: string }
   | { readonly ok: false; readonly note: string }
 
 /** `question`: the one the check is at, or that a moderator was asked about. */
@@ -76,7 +77,8 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program, 
   const read = readForm(quantity, typed, instrument, interaction.locale, limitsOf(program, id), known)
   if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
   const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
-  return { ok: true, event: { is: 'answer', question: id, answer } }
+  const note = read.taken && say('form.from-rate', read.taken)
+  return { ok: true, event: { is: 'answer', question: id, answer }, ...(note && { note }) }
 }
 
 /** What the rules in scope hold a reading against. */

@@ -29,6 +29,16 @@ export type Claim = {
   readonly converter: FactOf<'voltage'> | null
 }
 
+/** The currents of a claim in amperes: as they are given, and as a multiple of its capacity (45C of 5 Ah is 225 A). */
+export function currentsOf(facts: readonly Fact[], { capacity }: Claim): readonly FactOf<'current'>[] {
+  const rates = factsOf(facts, 'rate').flatMap(({ C, sort, span }): FactOf<'current'>[] =>
+    capacity
+      ? [{ kind: 'current', A: Number(((C * capacity.mAh) / 1000).toPrecision(12)), sort, seconds: null, span }]
+      : [],
+  )
+  return [...factsOf(facts, 'current'), ...rates]
+}
+
 /** The claim of all facts together; what is said twice counts at its highest. */
 export function gather(facts: readonly Fact[]): Claim {
   const formats = factsOf(facts, 'format')

@@ -1,17 +1,9 @@
 // Weighs the currents of a claim: only a continuous one can be compared, and only with those meant up to the same limit.
 import { agesOn, currentLines, tradeOffs } from '../../ground/ceilings.ts'
-import type { CurrentSort, Fact, Span } from './facts.ts'
-import { factsOf } from './facts.ts'
+import type { Fact, FactOf } from './facts.ts'
 import type { ClaimFinding, Compared } from './finding.ts'
-import type { Claim } from './gather-claim.ts'
+import { type Claim, currentsOf } from './gather-claim.ts'
 import { type Part, perCell } from './weigh-capacity.ts'
-
-type ClaimedCurrent = {
-  readonly A: number
-  readonly sort: CurrentSort
-  readonly limit_C?: number
-  readonly span: Span
-}
 
 const reasons = {
   pulse: 'pulse-undefined',
@@ -21,16 +13,12 @@ const reasons = {
 } as const
 
 export function weighCurrents(claim: Claim, facts: readonly Fact[], today: string): Part {
-  const { capacity } = claim
-  const rates = factsOf(facts, 'rate').flatMap(({ C, sort, span }) =>
-    capacity ? [{ A: (C * capacity.mAh) / 1000, sort, span }] : [],
-  )
   const findings: ClaimFinding[] = []
   let compared: Compared[] = []
   const said = new Set<string>()
-  for (const current of [...factsOf(facts, 'current'), ...rates]) {
+  for (const current of currentsOf(facts, claim)) {
     const { A: value, sort, span } = current
-    const claimed = `${value} ${sort} ${'limit_C' in current ? current.limit_C : ''}`
+    const claimed = `${value} ${sort} ${current.limit_C ?? ''}`
     if (said.has(claimed)) continue
     said.add(claimed)
     const unshared = claim.battery !== null && claim.battery.inParallel === null
@@ -47,7 +35,7 @@ export function weighCurrents(claim: Claim, facts: readonly Fact[], today: strin
 }
 
 /** A continuous current of one cell against the best of its format, then together with its capacity. */
-function continuous(claim: Claim, { A, limit_C, span }: ClaimedCurrent, today: string): ClaimFinding | null {
+function continuous(claim: Claim, { A, limit_C, span }: FactOf<'current'>, today: string): ClaimFinding | null {
   const { format, capacity } = claim
   const lines = format && currentLines[format]
   if (!lines) return null

@@ -27,4 +27,7 @@ export const plausible: Record<MeasuredQuantity, Plausible> = {
   'rest-time': { lowest: 0, highest: 26_280, usualFrom: 0.05, usualTo: 4 },
   'energy-per-volume': { lowest: 10, highest: 5000, usualFrom: 50, usualTo: 5000 },
   'energy-per-mass': { lowest: 5, highest: 2000, usualFrom: 20, usualTo: 2000 },
+  // Worked out at a current that may be claimed out of all reason: more than the cell has to lose.
+  'voltage-lost': { lowest: 0, highest: 1000, usualFrom: 0.02, usualTo: 20 },
+  'voltage-lost-under-load': { lowest: 0, highest: 1000, usualFrom: 0.02, usualTo: 20 },
 }

@@ -40,6 +40,8 @@ export const dimensionOf: Record<MeasuredQuantity, Dimension> = {
   'rest-time': 'time',
   'energy-per-volume': 'energy-per-volume',
   'energy-per-mass': 'energy-per-mass',
+  'voltage-lost': 'voltage',
+  'voltage-lost-under-load': 'voltage',
 }
 
 const words = (list: string): readonly string[] => list.split(' ')

@@ -44,6 +44,11 @@ export const check: InWordsOf<typeof english> = {
   'form.nominal-voltage': 'Aufgedruckte Nennspannung',
   'form.nominal-voltage.hint': 'Leer lassen, wenn keine aufgedruckt ist; dann wird mit 3,6 V gerechnet',
   'form.claimed-current': 'Angegebener Strom',
+  'form.ac-resistance': 'AC-Widerstand, gemessen',
+  'form.fall': 'Um wie viel die Spannung fiel',
+  'form.load-current': 'Ampere, mit denen geprüft wurde',
+  'form.from-rate':
+    '{rate, number}C der angegebenen Kapazität sind {current_A, number} A; das gilt als der angegebene Strom.',
   'form.cutoff': 'Entladeschlussspannung',
   'form.room': 'Raumtemperatur',
   'form.hint': 'Zum Beispiel {example}',

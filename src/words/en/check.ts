@@ -39,6 +39,11 @@ export const check = {
   'form.nominal-voltage': 'Nominal voltage printed on it',
   'form.nominal-voltage.hint': 'Leave empty if none is printed; the bot then uses 3.6 V',
   'form.claimed-current': 'Current claimed',
+  'form.ac-resistance': 'AC resistance, measured',
+  'form.fall': 'By how much its voltage fell',
+  'form.load-current': 'Amperes it was loaded with',
+  'form.from-rate':
+    '{rate, number}C of the claimed capacity are {current_A, number} A: that is what counts as the claimed current.',
   'form.cutoff': 'Cut-off',
   'form.room': 'Room temperature',
   'form.hint': 'For example {example}',

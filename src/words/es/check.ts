@@ -43,6 +43,11 @@ export const check: InWordsOf<typeof english> = {
   'form.nominal-voltage': 'Tensión nominal impresa en la celda',
   'form.nominal-voltage.hint': 'Déjalo vacío si no hay ninguna impresa; entonces se calcula con 3,6 V',
   'form.claimed-current': 'Corriente declarada',
+  'form.ac-resistance': 'Resistencia AC, medida',
+  'form.fall': 'Cuánto bajó su tensión',
+  'form.load-current': 'Amperios con los que se probó',
+  'form.from-rate':
+    '{rate, number}C de la capacidad declarada son {current_A, number} A; eso cuenta como la corriente declarada.',
   'form.cutoff': 'Tensión de corte',
   'form.room': 'Temperatura ambiente',
   'form.hint': 'Por ejemplo, {example}',

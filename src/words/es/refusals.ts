@@ -42,6 +42,8 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.unit-does-not-fit': '{field}: «{unit}» no encaja aquí. Usa una de estas: {accepted}.',
   'typed.ambiguous':
     '{field}: puede querer decir {readings}. Escríbelo otra vez con su unidad y sin separador de miles.',
+  'typed.rate-without-capacity':
+    '{field}: «{typed}» es un múltiplo de la capacidad, que aquí no se conoce. Multiplícalo por la capacidad en Ah (10C con 2,5 Ah son 25 A) y escribe los amperios.',
   'typed.negative': '{field}: no puede ser menor que cero. Revisa el signo.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',

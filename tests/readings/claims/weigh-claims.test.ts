@@ -117,6 +117,9 @@ describe('currents and their limits', () => {
     ['18650 3000mAh 99A pulse (80 °C)', ['current-not-comparable: not-comparable']],
     ['18650 100A pulse', ['current-not-comparable: not-comparable']],
     ['18650 100A max', ['current-not-comparable: not-comparable']],
+    ['21700 5.0Ah 45C continuous', ['continuous-current: beyond']],
+    ['21700 5.0Ah 45C', ['current-not-comparable: not-comparable']],
+    ['21700 45C continuous', []],
     ['18650 3000mAh 30C continuous', ['continuous-current: beyond']],
   ])('%s', (text, expected) => {
     expect(codes(text)).toEqual(expected)

@@ -27,6 +27,8 @@ const examples: Record<MeasuredQuantity, string> = {
   'rest-time': '2 h',
   'energy-per-volume': '650 Wh/L',
   'energy-per-mass': '240 Wh/kg',
+  'voltage-lost': '0.3 V',
+  'voltage-lost-under-load': '0.5 V',
 }
 
 export function showReadingForm(
