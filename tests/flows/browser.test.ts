@@ -8,6 +8,7 @@ import {
   chromiumPath,
   chromiumThere,
   correctLast,
+  goTo,
   press,
   runByClicks,
   sendReading,
@@ -72,7 +73,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
 
     test('a reading typed into a form and a second look lead to "ruled out", which others do not see', async () => {
       await open(look)
-      await page.getByLabel('Place').selectOption({ label: 'workbench' })
+      await goTo(page, { label: 'workbench' })
       await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
       await runByClicks(page, 'check start')
       await press(page, /Thorough/)
