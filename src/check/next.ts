@@ -153,11 +153,13 @@ function besideOf(program: Program, { answers, mode, trail }: Check): readonly Q
   return open.length > 0 && isFailing(judge(program, answers).verdict) ? [] : open
 }
 
-/** The last places of a quick check belong to these looks: once the dangers are known, and while nothing speaks against the cell. */
+/** The last places of a quick check belong to these looks: once the dangers that one sees are known, and while nothing speaks against the cell. */
 function isTimeForLooks(program: Program, { mode, trail, answers }: Check, wanted: readonly Question[]): boolean {
   const asked = trail.filter(id => program.beside?.among.includes(id)).length
   if (mode === 'full' || trail.length - asked < mostQuick - mostBeside) return false
-  return judge(program, answers).score === 0 && !wanted.some(({ id }) => program.hazards.has(id))
+  return (
+    judge(program, answers).score === 0 && !wanted.some(({ id, care }) => care === 'look' && program.hazards.has(id))
+  )
 }
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)

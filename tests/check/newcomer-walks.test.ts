@@ -184,6 +184,10 @@ test('a quick check asks ten questions at most, looks at how the cell is built i
     expect(questions.length, questions.join()).toBeLessThanOrEqual(mostQuick)
     expect(questions).toContain('lettering-place')
   }
+  // What speaks a little against the cell comes before those looks, and is counted with them.
+  const weak = walk(unnamed, 'quick', [], { chemistry: option('contradicts') }, harmless)
+  expect(weak.verdict).toBe('open')
+  expect(weak.questions.length, weak.questions.join()).toBeLessThanOrEqual(mostQuick)
 })
 
 test('once something is decided, nobody is asked how the cell is built', () => {
