@@ -80,7 +80,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await unsureTo(page, /Which size is the cell/, shoot)
   await press(page, /18650/)
   await shoot('second-look')
-  await sendReading(page, '9900 mAh', 'Measure once more and type it in')
+  await sendReading(page, '9900 mAh', 'Read it once more and type it in')
   await shoot('second-look-of-two')
   await press(page, /^Still .*18650/)
   await shoot('decided')

@@ -5,8 +5,9 @@ import { byId } from './dom.ts'
 const small = window.matchMedia('(max-width: 480px), (max-height: 700px)')
 
 /** No picture becomes smaller than can be told apart. */
-const leastHigh = 96
-const margin = 8
+const leastHigh = 90
+/** Kept free above what a message is read from. */
+export const margin = 8
 
 const topOf = (node: Element) => node.getBoundingClientRect().top
 const bottomOf = (node: Element) => node.getBoundingClientRect().bottom
@@ -22,7 +23,7 @@ export function fitPicture(card: HTMLElement): void {
   card.style.removeProperty('--most-high')
   const [heading, end, picture] = [headingOf(card), endOf(card), card.querySelector('.gallery[data-count="1"] img')]
   if (!small.matches || heading === null || end === null || picture === null) return
-  const over = bottomOf(end) - topOf(heading) + 2 * margin - byId('sheet-frame').clientHeight
+  const over = bottomOf(end) - topOf(heading) + margin - byId('sheet-frame').clientHeight
   const high = picture.getBoundingClientRect().height
   if (over > 0 && high - over >= leastHigh) card.style.setProperty('--most-high', `${high - over}px`)
 }
@@ -35,7 +36,7 @@ export function beginningOf(card: HTMLElement): Element {
   const above = words.slice(0, words.indexOf(heading))
   const loud = above.findIndex(one => one.querySelector(':scope > :not(.small)') !== null)
   const from = [card, ...(loud < 0 ? [...above, heading] : above.slice(0, loud + 1))]
-  const fits = (one: Element) => bottomOf(end) - topOf(one) + 2 * margin <= byId('sheet-frame').clientHeight
+  const fits = (one: Element) => bottomOf(end) - topOf(one) + margin <= byId('sheet-frame').clientHeight
   return from.find(fits) ?? from.at(-1) ?? card
 }
 
