@@ -8,6 +8,7 @@ import type { Program } from '../engine/compile.ts'
 import { weigh } from '../engine/conditions.ts'
 import { judge } from '../engine/judge.ts'
 import type { Care, Question } from '../engine/pack/pack.ts'
+import { isFailing } from '../ground/verdicts.ts'
 import type { Check, Consent } from './check.ts'
 import { partsOf } from './known/known-figures.ts'
 import { stageOf } from './stage.ts'
@@ -38,10 +39,12 @@ export function nextOf(program: Program, check: Check): Next {
       !partsOf(program, question).some(part => check.answers[part]?.kind === 'cant-tell'),
   )
   const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
+  const beside = besideOf(program, check)
   const left =
     mayStillAsk(
       check,
       wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false),
+      beside,
     ) + pending.filter(([id]) => !wanted.some(question => question.id === id)).length
   const urgent = wanted.find(question => stageOf(program, question) === 'safety')
   if (urgent) return { is: 'ask', question: urgent.id, left }
@@ -50,12 +53,13 @@ export function nextOf(program: Program, check: Check): Next {
   // What decides whether other answers count is asked before them.
   const first = wanted.find(question => program.family?.first?.includes(question.id))
   if (first) return { is: 'ask', question: first.id, left }
+  const look = beside.length > 0 ? program.beside?.next(check.answers) : undefined
+  if (look !== undefined && isTimeForLooks(program, check, wanted)) return { is: 'ask', question: look, left }
   const easy = firstInOrder(program, check, wanted)
   // What it is worked out of is asked before it, each figure once.
   const part = easy && partsOf(program, easy).find(one => check.answers[one] === undefined)
   if (easy) return { is: 'ask', question: part ?? easy.id, left: part ? left + 1 : left }
-  const beside = besideOf(program, check)
-  if (beside !== undefined) return { is: 'ask', question: beside, left: left + 1 }
+  if (look !== undefined) return { is: 'ask', question: look, left }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
     if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue
@@ -118,11 +122,17 @@ function isInDepth(program: Program, { mode, trail, tools }: Check, question: Qu
   )
 }
 
-/** How many of these can be asked at most. */
-function mayStillAsk({ mode, trail }: Check, questions: readonly Question[]): number {
-  if (mode === 'full') return questions.length
-  const withTools = questions.filter(question => toolsFor(question).length > 0).length
-  return Math.min(questions.length - withTools, Math.max(0, mostQuick - trail.length)) + withTools
+/** How many of these, and of the looks beside the verdict, can be asked at most. */
+function mayStillAsk(
+  { mode, trail, tools }: Check,
+  questions: readonly Question[],
+  beside: readonly QuestionId[],
+): number {
+  const looks = beside.filter(id => !questions.some(question => question.id === id)).length
+  if (mode === 'full') return questions.length + looks
+  const withTools = tools ? questions.filter(question => toolsFor(question).length > 0).length : 0
+  const without = questions.length - withTools + Math.min(looks, mostBeside)
+  return Math.min(without, Math.max(0, mostQuick - trail.length)) + withTools
 }
 
 /** Whether a danger to get away from could not be told: then nothing is asked that needs hands. */
@@ -134,14 +144,22 @@ export const mustKeepOff = (program: Program, check: Check): boolean =>
 /** In a quick check so many questions at most are asked for another purpose than the verdict. */
 const mostBeside = 3
 
-/** A look for another purpose than the verdict: once the dangers are known, and only while nothing speaks against the cell yet. */
-function besideOf(program: Program, { answers, mode, trail }: Check): QuestionId | undefined {
-  const { beside, questions } = program
-  if (!beside) return undefined
-  const asked = beside.among.filter(id => trail.includes(id)).length
-  if (mode === 'quick' && asked >= mostBeside) return undefined
-  const next = beside.next(answers)
-  return next !== undefined && questions.has(next) ? next : undefined
+/** What may still be looked at for another purpose than the verdict: while nothing is decided, and within the ten of a quick check. */
+function besideOf(program: Program, { answers, mode, trail }: Check): readonly QuestionId[] {
+  const among = program.beside?.among ?? []
+  const asked = among.filter(id => trail.includes(id)).length
+  if (mode === 'quick' && (asked >= mostBeside || trail.length >= mostQuick)) return []
+  const open = among.filter(id => program.questions.has(id) && answers[id] === undefined)
+  return open.length > 0 && isFailing(judge(program, answers).verdict) ? [] : open
+}
+
+/** The last places of a quick check belong to these looks: once the dangers that one sees are known, and while nothing speaks against the cell. */
+function isTimeForLooks(program: Program, { mode, trail, answers }: Check, wanted: readonly Question[]): boolean {
+  const asked = trail.filter(id => program.beside?.among.includes(id)).length
+  if (mode === 'full' || trail.length - asked < mostQuick - mostBeside) return false
+  return (
+    judge(program, answers).score === 0 && !wanted.some(({ id, care }) => care === 'look' && program.hazards.has(id))
+  )
 }
 
 const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)

@@ -1,10 +1,11 @@
 // What a person sees of a check, as data: the Discord room turns it into a message.
-import type { Answer, Answers } from '../engine/answers.ts'
+import type { Answer, Answers, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge, placesOf, verdictAt } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import { type Failing, isFailing } from '../ground/verdicts.ts'
+import { accusing } from './answer-fits.ts'
 import type { Check, Consent } from './check.ts'
 import type { Offer } from './custody.ts'
 import { custodyOf, isSecond } from './custody-of.ts'
@@ -19,6 +20,8 @@ export type Screen =
       readonly question: Question
       /** The answer that is being asked about a second time. */
       readonly again: Answer | undefined
+      /** The figure without which that answer would not count against the cell. */
+      readonly togetherWith?: QuestionId
       /** It is shown to a moderator, who answers in the holder's place. */
       readonly helping?: true
       /** A helper has answered, and another one is wanted to. */
@@ -30,7 +33,7 @@ export type Screen =
       readonly stage: Stage
       /** What the answers so far amount to already, where it is at least doubtful: only worse can still come out. */
       readonly decided?: Failing
-      /** The last two answers were "can't tell": somebody else may be able to. */
+      /** The last two answers, and no more, were "can't tell": somebody else may be able to. */
       readonly stuck?: true
       /** How many answers are in, and how many more questions could still matter at most. */
       readonly answered: number
@@ -72,6 +75,7 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
         check,
         question,
         again: phase.is === 'second-look' ? phase.answer : undefined,
+        ...(phase.is === 'second-look' && withFigure(program, check, phase.question, phase.answer)),
         ...(phase.is === 'asking' && phase.changing && { changing: true as const }),
         stage: stageOf(program, question),
         ...decidedBy(program, check.answers),
@@ -101,10 +105,18 @@ function decidedBy(program: Program, answers: Answers): { readonly decided?: Fai
   return isFailing(verdict) ? { decided: verdict } : {}
 }
 
-/** Whether the last two questions could not be told. */
+/** Whether just the last two questions could not be told: once for each run of them. */
 function isStuck({ trail, answers }: Check): boolean {
-  const last = trail.slice(-2)
-  return last.length === 2 && last.every(id => answers[id]?.kind === 'cant-tell')
+  const [before, ...last] = [undefined, ...trail].slice(-3)
+  const untold = (id: QuestionId | undefined) => id !== undefined && answers[id]?.kind === 'cant-tell'
+  return last.length === 2 && last.every(untold) && !untold(before)
+}
+
+/** The figure that a chosen answer accuses together with; none where the answer is a figure itself, or accuses alone. */
+function withFigure(program: Program, { answers, pending }: Check, id: QuestionId, answer: Answer) {
+  const all = { ...pending, ...answers, [id]: answer }
+  const figure = answer.kind === 'option' && accusing(program, all).find(one => all[one]?.kind === 'reading')
+  return figure ? { togetherWith: figure } : {}
 }
 
 /** The question a moderator was asked about; undefined if nothing is asked any more. */

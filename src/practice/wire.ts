@@ -45,7 +45,8 @@ export type WireCommand = Frozen<z.infer<typeof command>>
 // Components and files, as Discord gives them back; what the bot sent besides is carried along unread.
 
 const emoji = z.object({ name: maybe(z.string()), id: maybe(z.string()) })
-const media = z.looseObject({ url: z.string(), attachment_id: maybe(z.string()) })
+const pixels = maybe(z.number().nullable())
+const media = z.looseObject({ url: z.string(), attachment_id: maybe(z.string()), width: pixels, height: pixels })
 const choice = z.object({
   label: z.string(),
   value: z.string(),

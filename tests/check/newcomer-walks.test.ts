@@ -2,11 +2,13 @@
 import { describe, expect, test } from 'vitest'
 import type { Check, Mode } from '../../src/check/check.ts'
 import { mostQuick } from '../../src/check/next.ts'
+import { screenOf } from '../../src/check/screen.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { judge } from '../../src/engine/judge.ts'
+import { lookedAtAnyway } from '../../src/families/features.ts'
 import type { Tool } from '../../src/ground/tools.ts'
 import { isFailing } from '../../src/ground/verdicts.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
@@ -29,6 +31,8 @@ function taken(stepping: Stepping): Check {
 type Walk = {
   readonly verdict: string
   readonly questions: string[]
+  /** How many were said to be left at most, question by question. */
+  readonly lefts: number[]
   readonly decided: { readonly questions: number; readonly taps: number }
 }
 
@@ -50,6 +54,7 @@ function walk(
   check = taken(step(program, check, { is: 'begin', mode }, now))
   taps += 1
   const questions: string[] = []
+  const lefts: number[] = []
   let decided: Walk['decided'] | undefined
   for (let i = 0; i < 200 && check.phase.is !== 'done'; i++) {
     const { phase } = check
@@ -62,6 +67,8 @@ function walk(
     const given =
       phase.is === 'second-look' ? phase.answer : (answers[phase.question] ?? otherwise(program, phase.question))
     questions.push(phase.question)
+    const screen = screenOf(program, check)
+    if (screen.kind === 'question') lefts.push(screen.left)
     // A figure is typed into a form that is opened and sent; a menu is opened before something is chosen.
     const asked = program.questions.get(phase.question)?.answer
     const menu = asked?.kind === 'options' && asked.options.length > 6
@@ -70,7 +77,7 @@ function walk(
     if (isFailing(judge(program, check.answers).verdict)) decided ??= { questions: new Set(questions).size, taps }
   }
   const { verdict } = judge(program, check.answers)
-  return { verdict, questions, decided: decided ?? { questions: new Set(questions).size, taps } }
+  return { verdict, questions, lefts, decided: decided ?? { questions: new Set(questions).size, taps } }
 }
 
 /** The first answer of each question that fires nothing, where a person can see that all is as it should be. */
@@ -154,6 +161,40 @@ test.each(pairs)('sold as %s, and a good %s below the wrap: decided within eight
   expect(isFailing(verdict as never), questions.join()).toBe(true)
   expect(decided.questions, questions.join()).toBeLessThanOrEqual(8)
   expect(questions.length).toBeLessThanOrEqual(mostQuick + 2)
+})
+
+const unnamed: Program = {
+  ...programFor(),
+  // As for every cell that nobody has named: what it is built like is looked at as well.
+  beside: { among: lookedAtAnyway, next: answers => lookedAtAnyway.find(id => answers[id] === undefined) },
+}
+
+test.each(depths)('how many questions are left falls with each that is answered, %s', depth => {
+  for (const tools of [[], ['scale', 'meter', 'calliper', 'ruler']] as const)
+    for (const otherwise of [harmless, () => cantTell]) {
+      const { lefts } = walk(unnamed, depth, tools, {}, otherwise)
+      for (const [i, left] of lefts.slice(1).entries()) expect(left, lefts.join()).toBeLessThan(lefts[i] ?? 0)
+      if (depth === 'quick' && tools.length === 0) expect(lefts[0]).toBeLessThanOrEqual(mostQuick)
+    }
+})
+
+test('a quick check asks ten questions at most, looks at how the cell is built included', () => {
+  for (const otherwise of [harmless, () => cantTell]) {
+    const { questions } = walk(unnamed, 'quick', [], {}, otherwise)
+    expect(questions.length, questions.join()).toBeLessThanOrEqual(mostQuick)
+    expect(questions).toContain('lettering-place')
+  }
+  // What speaks a little against the cell comes before those looks, and is counted with them.
+  const weak = walk(unnamed, 'quick', [], { chemistry: option('contradicts') }, harmless)
+  expect(weak.verdict).toBe('open')
+  expect(weak.questions.length, weak.questions.join()).toBeLessThanOrEqual(mostQuick)
+})
+
+test('once something is decided, nobody is asked how the cell is built', () => {
+  const answers = { format: option('18650'), 'claimed-capacity': reading(9900) }
+  const { verdict, questions } = walk(unnamed, 'quick', [], answers, harmless)
+  expect(verdict).toBe('ruled-out')
+  expect(questions).not.toContain('lettering-place')
 })
 
 test('nothing that was answered is asked again, but for a second look', () => {

@@ -12,6 +12,7 @@ import {
   chromiumPath,
   chromiumThere,
   fillAndRun,
+  goTo,
   press,
   runByClicks,
   tooWide,
@@ -52,9 +53,9 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
   test('a warden describes a model, another agrees, and a newcomer is told what rules theirs out', async () => {
     page = await browser.open({ width: 360, height: 740 })
     await become(page, 'Maret')
-    await page.locator('#place').selectOption(demoReportsChannel)
+    await goTo(page, demoReportsChannel)
     await until(page, `document.querySelectorAll('.card').length > 0`)
-    await page.locator('#place').selectOption({ label: 'workbench' })
+    await goTo(page, { label: 'workbench' })
     await page.getByRole('heading', { name: 'What Maret sees in workbench' }).waitFor()
     let pressed = 0
     const cards = await page.locator('.card').count()
@@ -91,7 +92,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     expect(pressed).toBeLessThanOrEqual(20)
 
     await become(page, 'Tomas')
-    await page.locator('#place').selectOption(demoReportsChannel)
+    await goTo(page, demoReportsChannel)
     await until(page, `[...document.querySelectorAll('.card')].some(one => one.textContent.includes('Avocet 25'))`)
     await look()
     const agreeing = page.locator('.card', { hasText: 'Avocet 25' }).last()
@@ -102,7 +103,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
       .waitFor()
 
     await become(page, 'Wren')
-    await page.locator('#place').selectOption({ label: 'workbench' })
+    await goTo(page, { label: 'workbench' })
     await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
     const shown = await fillAndRun(page, 'family list', {})
     for (const name of ['Avocet 25', 'Sandpiper 25', 'Curlew 30', 'Plover 20']) expect(shown).toContain(name)
@@ -121,7 +122,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
   /** A newcomer's quick check of a cell with four legs and its lettering on the wrap; how many questions were answered. */
   async function checked(name: string): Promise<{ words: string; screens: number }> {
     await become(page, 'Wren')
-    await page.locator('#place').selectOption({ label: 'workbench' })
+    await goTo(page, { label: 'workbench' })
     await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
     await runByClicks(page, 'check start')
     await choose(page, name)
@@ -143,7 +144,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
 
   /** The page of a model, as a warden works on it; in the warden's language. */
   async function work(say: typeof german, name: string): Promise<string> {
-    await page.locator('#place').selectOption({ label: 'workbench' })
+    await goTo(page, { label: 'workbench' })
     await fillAndRun(page, 'family list', {})
     const words = await choose(page, name)
     const change = card(page).getByRole('button', { name: say('families.button.change'), exact: true })
@@ -159,7 +160,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     await dialog().getByRole('textbox').first().fill('So gezählt')
     await changing(page, send)
     await become(page, 'Tomas')
-    await page.locator('#place').selectOption(demoReportsChannel)
+    await goTo(page, demoReportsChannel)
     await until(page, `[...document.querySelectorAll('.card')].some(one => one.textContent.includes('${name}'))`)
     const agreeing = page.locator('.card', { hasText: name }).last()
     await agreeing.getByRole('button', { name: english('families.button.agree') }).click()
@@ -210,7 +211,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
   test('a model is learnt from three good cells in the hand, of three wardens and orders', async () => {
     page = await browser.open({ width: 360, height: 740 })
     await become(page, 'Hollis')
-    await page.locator('#place').selectOption({ label: 'workbench' })
+    await goTo(page, { label: 'workbench' })
     const cards = await page.locator('.card').count()
     await openCommand('family new')
     await dialog().getByLabel(english('families.form.name')).fill('Knot 30')
@@ -250,7 +251,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     await putInForce(german, 'Knot 30', 1)
     // What is in force stands at the strength it has earned: with two cells it would be a moderate sign.
     await become(page, 'Wren')
-    await page.locator('#place').selectOption({ label: 'workbench' })
+    await goTo(page, { label: 'workbench' })
     await fillAndRun(page, 'family list', {})
     expect(await choose(page, 'Knot 30')).toContain(english('families.tells.strong'))
     await look()

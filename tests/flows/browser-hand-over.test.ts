@@ -22,6 +22,7 @@ import {
   chromiumPath,
   chromiumThere,
   fillAndRun,
+  goTo,
   press,
   tooWide,
   until,
@@ -90,7 +91,7 @@ describe.skipIf(!chromiumThere)('in other hands, in the browser', () => {
       expect(await wordsOf(page)).toContain(theirs('hands.asked'))
 
       await become(page, 'Tomas')
-      await page.locator('#place').selectOption(demoReportsChannel)
+      await goTo(page, demoReportsChannel)
       await until(page, `document.querySelector('.card:last-of-type img')`)
       await look()
       await press(page, server('help-request.help'))

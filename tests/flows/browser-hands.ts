@@ -161,7 +161,19 @@ export async function unsureUntilShown(page: Page, wanted: RegExp): Promise<stri
   return words
 }
 
+/** Opens the head where it is folded into one bar, as on a phone. */
+export async function openHead(page: Page): Promise<void> {
+  const opener = page.locator('#head-open[aria-expanded="false"]')
+  if (await opener.isVisible()) await opener.click()
+}
+
+export async function goTo(page: Page, place: string | { readonly label: string }): Promise<void> {
+  await openHead(page)
+  await page.locator('#place').selectOption(place)
+}
+
 export const become = async (page: Page, name: string): Promise<void> => {
+  await openHead(page)
   await page.locator(`[data-person="${name}"]`).click()
   await page.getByRole('heading', { name: `What ${name} sees` }).waitFor()
 }

@@ -8,6 +8,7 @@ import {
   card,
   chromiumPath,
   chromiumThere,
+  goTo,
   launchBrowser,
   openPage,
   press,
@@ -61,7 +62,7 @@ test.skipIf(!chromiumThere)('moderators of three languages, and a server where n
     await page.getByText('You are Hollis (moderator). You read British English.').waitFor()
     await runByClicks(page, 'setup')
     expect(await wordsOf(page)).toMatch(/warden-reports|moderators|Wardens/i)
-    await page.getByLabel('Place').selectOption({ label: 'slipway' })
+    await goTo(page, { label: 'slipway' })
     await page.getByRole('heading', { name: 'What Hollis sees in slipway on Harbour Models' }).waitFor()
     await runByClicks(page, 'setup')
     expect(await wordsOf(page)).not.toMatch(/Wardens/)

@@ -12,6 +12,7 @@ import {
   choose,
   chromiumPath,
   chromiumThere,
+  goTo,
   launchBrowser,
   type OpenPractice,
   openPage,
@@ -60,10 +61,10 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
       page = await openPage(browser, practice.pageUrl, { width: 360, height: 740 })
       await become(page, name)
       // The invented past is there once something is told in the reports channel.
-      await page.locator('#place').selectOption(demoReportsChannel)
+      await goTo(page, demoReportsChannel)
       await until(page, `document.querySelectorAll('.card').length > 0`)
       // More may be told there yet: the server is set up where nobody talks.
-      await page.locator('#place').selectOption({ label: 'workbench' })
+      await goTo(page, { label: 'workbench' })
       await page.getByRole('heading', { name: `What ${name} sees in workbench` }).waitFor()
       await runByClicks(page, 'setup')
       const overview = await wordsOf(page)
@@ -135,7 +136,7 @@ describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
 
       // A newcomer's post gets its offer, in the server's language, and the offer starts a check in theirs.
       await become(page, 'Wren')
-      await page.locator('#place').selectOption(demoForum)
+      await goTo(page, demoForum)
       const form = page.locator('#entry-form')
       await form.getByLabel('Title').fill('Is my Rook real?')
       await form.getByLabel('What it says').fill('It came in a plain box.')

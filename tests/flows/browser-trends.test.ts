@@ -9,6 +9,7 @@ import {
   changing,
   chromiumPath,
   chromiumThere,
+  goTo,
   press,
   runByClicks,
   tooWide,
@@ -31,7 +32,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
   const { open: openWindow } = useBrowser()
   let page: Page
   const reports = async () => {
-    await page.locator('#place').selectOption(demoReportsChannel)
+    await goTo(page, demoReportsChannel)
     await page
       .locator('.card', { hasText: english('finding.new.label') })
       .first()

@@ -8,6 +8,7 @@ import {
   chromiumPath,
   chromiumThere,
   correctLast,
+  goTo,
   press,
   runByClicks,
   sendReading,
@@ -72,7 +73,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
 
     test('a reading typed into a form and a second look lead to "ruled out", which others do not see', async () => {
       await open(look)
-      await page.getByLabel('Place').selectOption({ label: 'workbench' })
+      await goTo(page, { label: 'workbench' })
       await page.getByRole('heading', { name: 'What Wren sees in workbench' }).waitFor()
       await runByClicks(page, 'check start')
       await press(page, /Thorough/)
@@ -82,7 +83,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       // Each of the two answers that accuse together is asked once more.
       expect(await press(page, /18650/)).toMatch(/Look again: What capacity does it claim/)
       expect(await tooWide(page)).toEqual([])
-      const again = await sendReading(page, '9900 mAh', 'Measure once more and type it in')
+      const again = await sendReading(page, '9900 mAh', 'Read it once more and type it in')
       expect(again).toMatch(/Look again: Which size is the cell/)
       expect(await tooWide(page)).toEqual([])
       expect(await press(page, /^Still .*18650/)).toMatch(/Already ruled out/)
@@ -143,8 +144,8 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
     await page.keyboard.press('Enter')
     await tabTo('.commands > summary')
     await page.keyboard.press('Enter')
-    await page.locator('#entry-form [data-command="check start"]').waitFor()
-    await tabTo('#entry-form [data-command="check start"]')
+    // The list is under the hand as soon as it is open.
+    await until(page, `document.activeElement.matches('#entry-form [data-command="check start"]')`)
     await page.keyboard.press('Enter')
     await page.getByRole('button', { name: 'Run', exact: true }).waitFor()
     await page.keyboard.press('Enter')

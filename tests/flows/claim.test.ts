@@ -70,7 +70,7 @@ describe('the check that starts from a claim', () => {
     expect(text(quick)).toMatch(/Right now: is the cell hot/)
     const again = await unsureUntil(wren(), quick, /Look again/)
     expect(text(again)).toMatch(/9,900 mAh/)
-    const form = await press(wren(), again, 'Measure once more')
+    const form = await press(wren(), again, 'Read it once more')
     if (form.kind !== 'modal') throw new Error('no form')
     // The size came from the claim, too, and together with the capacity it decides.
     const size = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))

@@ -10,6 +10,7 @@ import {
   chromiumPath,
   chromiumThere,
   launchBrowser,
+  openHead,
   openPage,
   press,
   runByClicks,
@@ -23,6 +24,7 @@ const looks = [
   { name: 'desk-dark', width: 1200, height: 1000, dark: true },
   { name: 'phone-light', width: 360, height: 800 },
   { name: 'phone-dark', width: 360, height: 800, dark: true },
+  { name: 'phone-small', width: 360, height: 640 },
 ] as const
 
 /** A phone's width, and as much height as shows a whole screen of the bot. */
@@ -78,7 +80,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await unsureTo(page, /Which size is the cell/, shoot)
   await press(page, /18650/)
   await shoot('second-look')
-  await sendReading(page, '9900 mAh', 'Measure once more and type it in')
+  await sendReading(page, '9900 mAh', 'Read it once more and type it in')
   await shoot('second-look-of-two')
   await press(page, /^Still .*18650/)
   await shoot('decided')
@@ -100,6 +102,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await press(page, 'Back')
   await become(page, 'Tomas')
   await shoot('somebody-else')
+  await openHead(page)
   await page.locator('#weather-open').click()
   await shoot('weather')
   await page.locator('#weather-open').click()

@@ -2,6 +2,7 @@
 
 import type { WireFrame, WirePlace } from '../wire.ts'
 import { byId, el } from './dom.ts'
+import { foldingHead } from './fold.ts'
 import { memory, remember } from './memory.ts'
 import { languageName } from './person-drawer.ts'
 
@@ -16,6 +17,8 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
   const tabs = byId('people-tabs')
   const place = byId<HTMLSelectElement>('place')
   const phone = byId('phone')
+  const opener = byId('head-open')
+  const { fold } = foldingHead()
   let frame: WireFrame | null = null
 
   const showPhone = () => {
@@ -29,6 +32,11 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
   })
   place.addEventListener('change', () => {
     if (frame !== null) go(frame.you, place.value)
+    fold()
+  })
+  // Whoever goes from one to the next with the arrow keys has not chosen yet; such a click counts no press.
+  tabs.addEventListener('click', event => {
+    if (event.detail > 0 && event.target instanceof HTMLInputElement) fold()
   })
   showPhone()
 
@@ -45,6 +53,10 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
       drawPlaces(place, now)
       const here = now.places.find(one => one.id === now.place)
       const you = now.people.find(one => one.id === now.you)
+      opener.textContent = [you?.name, here?.name, now.bot.connected ? null : 'not connected']
+        .filter(one => one)
+        .join(' · ')
+      opener.dataset['connected'] = String(now.bot.connected)
       const on = here?.server ? ` on ${here.server}` : ''
       byId('sheet-title').textContent =
         `What ${you?.name ?? ''} sees in ${here === undefined ? '' : placeName(here)}${on}`
@@ -57,6 +69,8 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
       const state = byId('bot-state')
       state.textContent = 'The practice room does not answer. Is it still running?'
       state.dataset['connected'] = 'false'
+      opener.textContent = state.textContent
+      opener.dataset['connected'] = 'false'
     },
   }
 }

@@ -5,6 +5,7 @@ import type { Desk } from './desk.ts'
 import { commandLine } from './entry.ts'
 import { openForm } from './form.ts'
 import { pageHead } from './head.ts'
+import { revealWhatOpens } from './in-view.ts'
 import { memory, remember } from './memory.ts'
 import { clearNotices, notice } from './notices.ts'
 import { personDrawer } from './person-drawer.ts'
@@ -103,4 +104,5 @@ function commandNames(of: WireFrame | null): string {
   return JSON.stringify(of?.commands.map(one => [one.kind, one.shownPath]) ?? [])
 }
 
+revealWhatOpens()
 connect()

@@ -23,7 +23,9 @@ function partNode(part: WirePart, messageId: string, desk: Desk): HTMLElement {
       return el(
         'div',
         { class: 'gallery', 'data-count': (part.items ?? []).length },
-        ...(part.items ?? []).map(item => pictureNode(item.media.url, item.description ?? '', item.spoiler ?? false)),
+        ...(part.items ?? []).map(item =>
+          pictureNode(item.media.url, item.description ?? '', item.spoiler ?? false, item.media),
+        ),
       )
     case 13:
       return fileNode(
@@ -69,8 +71,10 @@ function containerNode(part: WirePart, messageId: string, desk: Desk): HTMLEleme
   return box
 }
 
+type Size = { readonly width?: number | null; readonly height?: number | null }
+
 /** A picture of the stand-in's own; pictures from elsewhere are only linked, so that the page stays at home. */
-export function pictureNode(url: string, alt: string, hidden: boolean): HTMLElement {
+export function pictureNode(url: string, alt: string, hidden: boolean, size: Size = {}): HTMLElement {
   if (!url.startsWith('/cdn/')) {
     return el(
       'p',
@@ -82,6 +86,12 @@ export function pictureNode(url: string, alt: string, hidden: boolean): HTMLElem
   const image = el('img', { src: url, alt, loading: 'lazy', decoding: 'async' })
   if (alt === '') image.setAttribute('data-without-alt', '')
   const link = el('a', { class: 'picture', href: url, target: '_blank', rel: 'noopener' }, image)
+  // What is known to be so large has its place before it is there, and nothing jumps.
+  if (size.width && size.height) {
+    link.dataset['size'] = 'known'
+    link.style.setProperty('--wide', `${size.width}px`)
+    link.style.setProperty('--ratio', String(size.width / size.height))
+  }
   return hidden ? spoiler([link]) : link
 }
 

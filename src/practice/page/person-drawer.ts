@@ -2,6 +2,7 @@
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el, freshId } from './dom.ts'
+import { reveal } from './in-view.ts'
 import { notice } from './notices.ts'
 
 /** Fills the drawer as it opens and whenever something changes, and lets its button open it. */
@@ -58,6 +59,7 @@ export function personDrawer(desk: Desk): { refresh(): void } {
   opener.addEventListener('click', () => {
     drawer.hidden = !drawer.hidden
     opener.setAttribute('aria-expanded', String(!drawer.hidden))
+    if (!drawer.hidden) reveal(drawer)
   })
   return { refresh }
 }

@@ -5,6 +5,7 @@ import { cardNode } from './card.ts'
 import { commandButtons } from './command-list.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
+import { beginningOf, fitPicture, margin } from './in-view.ts'
 
 /** What an empty sheet offers to begin with. */
 export type Beginnings = {
@@ -32,13 +33,19 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
 
   const cardOf = (id: string) => sheet.querySelector<HTMLElement>(`[data-message-id="${CSS.escape(id)}"]`)
   const nearEnd = () => frame.scrollHeight - frame.scrollTop - frame.clientHeight < 160
+  const newestCard = () => sheet.querySelector<HTMLElement>(':scope > :last-child')
+  const scrollTo = (card: HTMLElement) => {
+    const begin = beginningOf(card)
+    const above = begin === card ? 2 * margin : margin
+    frame.scrollTop += begin.getBoundingClientRect().top - frame.getBoundingClientRect().top - above
+  }
   /** Shows the newest card: its end, or its beginning when it is higher than the view. */
   const toNewest = () => {
-    const last = sheet.lastElementChild
+    const last = newestCard()
     const high = last !== null && last.clientHeight > frame.clientHeight
     // Before anything is there, one begins at the top.
     if (messages.size === 0) frame.scrollTop = 0
-    else if (high) frame.scrollTop += last.getBoundingClientRect().top - frame.getBoundingClientRect().top - 16
+    else if (high) scrollTo(last)
     else frame.scrollTop = frame.scrollHeight
     following = frame.scrollTop
   }
@@ -52,15 +59,20 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
   }
   /** What one's own press has brought is read from its beginning, wherever the last button stood. */
   const show = (card: HTMLElement) => {
-    if (card === sheet.lastElementChild) return toNewest()
+    if (card === newestCard()) return toNewest()
     const top = card.getBoundingClientRect().top - frame.getBoundingClientRect().top
-    if (top < 0 || top > frame.clientHeight / 2) frame.scrollTop += top - 16
+    if (top < 0 || top > frame.clientHeight / 2) scrollTo(card)
   }
   // Pictures arrive later and push the end away; whoever has not scrolled since is taken along.
   let following = -1
   new ResizeObserver(() => {
     if (frame.scrollTop === following) toNewest()
   }).observe(sheet)
+  // A phone is turned, a keyboard comes up: what fitted has to fit again.
+  new ResizeObserver(() => {
+    const card = newestCard()
+    if (card !== null) fitPicture(card)
+  }).observe(frame)
   const sayEmpty = () => {
     const you = desk.frame().people.find(one => one.id === desk.frame().you)?.name ?? 'you'
     empty.hidden = messages.size > 0
@@ -84,6 +96,7 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
     const focused = old.contains(document.activeElement) ? document.activeElement : null
     const fresh = cardNode(message, desk)
     old.replaceWith(fresh)
+    fitPicture(fresh)
     if (focused === null) return
     const id = focused.closest('[data-custom-id]')?.getAttribute('data-custom-id')
     const same = id ? fresh.querySelector<HTMLElement>(`[data-custom-id="${CSS.escape(id)}"]`) : null
@@ -97,7 +110,9 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
       byId('announce').textContent = ''
       messages.clear()
       for (const message of list) messages.set(message.id, message)
-      sheet.replaceChildren(...list.map(message => cardNode(message, desk)))
+      const cards = list.map(message => cardNode(message, desk))
+      sheet.replaceChildren(...cards)
+      for (const card of cards) fitPicture(card)
       sayEmpty()
       toNewest()
     },
@@ -106,7 +121,11 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
       const old = cardOf(message.id)
       messages.set(message.id, message)
       if (old !== null) swap(old, message)
-      else sheet.append(cardNode(message, desk))
+      else {
+        const card = cardNode(message, desk)
+        sheet.append(card)
+        fitPicture(card)
+      }
       sayEmpty()
       if (end || message.author.id === desk.frame().you) toNewest()
       announce(message, fresh)

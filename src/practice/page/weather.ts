@@ -4,6 +4,7 @@ import type { WireWeather } from '../wire.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
+import { reveal } from './in-view.ts'
 import { notice } from './notices.ts'
 
 const weatherOrders: readonly { readonly what: WireWeather; readonly label: string; readonly said: string }[] = [
@@ -67,6 +68,7 @@ export function weatherDrawer(desk: Desk): { complain(words: string): void } {
   opener.addEventListener('click', () => {
     drawer.hidden = !drawer.hidden
     opener.setAttribute('aria-expanded', String(!drawer.hidden))
+    if (!drawer.hidden) reveal(drawer)
   })
   return {
     complain(words) {

@@ -10,6 +10,7 @@ export const check: InWordsOf<typeof english> = {
   'check.batch':
     '{cells, plural, other {Compruebas # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
   'check.unsure': 'No sabría decirlo',
+  'check.unsure-printed': 'No sabría decirlo, o no figura',
   'check.back': 'Atrás',
   'check.pause': 'Pausa',
   'check.finish': 'Parar y ver el resultado',
@@ -78,6 +79,7 @@ export const check: InWordsOf<typeof english> = {
   'language.missing':
     'Aquí aún no hay textos en {language}; en su lugar está el inglés. El bot también habla {others}.',
   'check.hazard-unsure': `Ante una señal de peligro tuviste dudas. Deja la celda donde está. Si para responder tuvieras que tocarla, elige «No sabría decirlo». ${safety['safety.turns']}`,
+  'check.hazard-unsure-too': 'Ante esta señal de peligro también tuviste dudas. Deja la celda donde está.',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':
@@ -107,13 +109,19 @@ export const check: InWordsOf<typeof english> = {
   'stage.measure': 'Medir',
   'where.left':
     '{way}: {answered, plural, =0 {nada respondido aún} one {# respondida} other {# respondidas}}, {left, plural, one {queda # pregunta como mucho} other {quedan # preguntas como mucho}}',
+  'where.long':
+    '{way}: {answered, plural, =0 {unos 10 minutos en total} one {# respondida, unos 10 minutos en total} other {# respondidas, unos 10 minutos en total}}',
+  'where.decided-long': '{verdict} Las preguntas que quedan solo pueden empeorar el resultado.',
   'where.decided':
     '{verdict} {left, plural, one {Queda # pregunta que solo puede} other {Quedan hasta # preguntas que solo pueden}} empeorar el resultado.',
   'again.title': 'Mira otra vez: {question}',
   'again.why':
     'Respondiste «{answer}». Eso hablaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y pulsa lo que ves ahora.',
+  'again.why-with':
+    'Respondiste «{answer}». Por sí solo no, pero junto con {figure} hablaría mucho en contra de la celda. Mira otra vez y pulsa lo que ves ahora.',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',
   'again.measure': 'Medir otra vez y escribirlo',
+  'again.read': 'Leerlo otra vez y escribirlo',
   'again.still': 'Sigue siendo {label}',
   'again.rather': 'No, más bien {label}',
   'change.kept': '{label} (tu respuesta)',

@@ -21,7 +21,9 @@ test.each<[string, MeasuredQuantity, number | null]>([
 
 describe('a digit too many or too few, for the format', () => {
   test.each<[Quantity, number, FormatName, number | null]>([
-    ['claimed-capacity', 9900, '18650', 990],
+    ['claimed-capacity', 26_000, '18650', 2600],
+    // Next to no 18650 has 990 mAh.
+    ['claimed-capacity', 9900, '18650', null],
     ['claimed-capacity', 30_000, '18650', 3000],
     ['claimed-capacity', 300, '18650', 3000],
     ['claimed-capacity', 3000, '18650', null],

@@ -7,6 +7,7 @@ import type { Screen } from '../../../check/screen.ts'
 import { stages } from '../../../check/stage.ts'
 import { sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
+import type { Question } from '../../../engine/pack/pack.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayAnswer, sayWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
@@ -23,6 +24,8 @@ type QuestionScreen = Extract<Screen, { kind: 'question' }>
 
 /** Up to this many options are buttons; more become a menu. */
 const mostButtons = 6
+/** From so many questions on a number would only frighten. */
+const mostCounted = 20
 /** Discord's most in one row. */
 const mostInRow = 5
 /** Labels up to this length share a row; longer ones get a row each, so that a phone does not squeeze them. */
@@ -42,7 +45,7 @@ export function showQuestion(
     ? [text(`### ${say('again.title', { question: question.ask })}`)]
     : [text([`### ${question.ask}`, ...look].join('\n'))]
   // What to do again stands directly above the buttons, below the picture.
-  const why = again ? [text([sayWhyAgain(say, screen), ...askOfSlip(say, screen), ...look].join('\n'))] : []
+  const why = again ? [text([sayWhyAgain(say, program, screen), ...askOfSlip(say, screen), ...look].join('\n'))] : []
   // Said once, where a check begins.
   const missing = check.trail.length === 0 ? sayMissing(say) : undefined
   const last = [
@@ -74,22 +77,39 @@ function sayWhere(
 ): string {
   if (helping) return say('helping.title', { holder: sayPerson(check.holder) })
   const of = program.family ? `${sayWhat(say, program.family)} · ` : ''
-  if (decided) return of + say('where.decided', { verdict: say(`verdict.${decided}.so-far`), left })
+  const verdict = decided && say(`verdict.${decided}.so-far`)
+  if (verdict)
+    return of + (left < mostCounted ? say('where.decided', { verdict, left }) : say('where.decided-long', { verdict }))
   const way = stages.map(one => (one === stage ? `**${say(`stage.${one}`)}**` : say(`stage.${one}`))).join(' · ')
-  return of + say('where.left', { way, left, answered })
+  return of + (left < mostCounted ? say('where.left', { way, left, answered }) : say('where.long', { way, answered }))
 }
 
-function sayWhyAgain(say: Say, { question, again, helping }: QuestionScreen): string {
+function sayWhyAgain(
+  say: Say,
+  program: Program,
+  { check, question, again, togetherWith, helping }: QuestionScreen,
+): string {
   if (helping) return say('helping.again')
-  return again ? say('again.why', { answer: sayAnswer(say, question, again) }) : ''
+  if (!again) return ''
+  const answer = sayAnswer(say, question, again)
+  const other = togetherWith === undefined ? undefined : program.questions.get(togetherWith)
+  const figure = other && (check.answers[other.id] ?? check.pending?.[other.id])
+  return figure
+    ? say('again.why-with', { answer, figure: sayAnswer(say, other, figure) })
+    : say('again.why', { answer })
 }
+
+/** What is printed or listed is read, not measured. */
+const isPrinted = ({ answer, care }: Question): boolean => answer.kind === 'reading' && care === 'look'
 
 function answers(
   say: Say,
   { check, question, again, changing, closed = [] }: QuestionScreen,
 ): APIMessageTopLevelComponent[] {
-  if (question.answer.kind === 'reading')
-    return rows([button(check, { is: 'measure' }, say(again ? 'again.measure' : 'check.measure'), ButtonStyle.Primary)])
+  if (question.answer.kind === 'reading') {
+    const label = again ? (isPrinted(question) ? 'again.read' : 'again.measure') : 'check.measure'
+    return rows([button(check, { is: 'measure' }, say(label), ButtonStyle.Primary)])
+  }
   const given = changing ? check.answers[question.id] : undefined
   const options = question.answer.options.map((option, i) => {
     const label = say('check.letter', { letter: String.fromCharCode(65 + i), label: option.label })
@@ -111,11 +131,14 @@ function answers(
   return [...(hints.length > 0 ? [small(hints.join('\n'))] : []), ...rows(buttons, wide)]
 }
 
-function controls(say: Say, { check, again, changing, stuck, decided }: QuestionScreen): APIMessageTopLevelComponent[] {
+function controls(
+  say: Say,
+  { check, question, again, changing, stuck, decided }: QuestionScreen,
+): APIMessageTopLevelComponent[] {
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
   const finish = again ? [] : [button(check, { is: 'finish' }, say(decided ? 'check.end-now' : 'check.finish'))]
   const first: APIButtonComponent[] = [
-    button(check, { is: 'unsure' }, say('check.unsure')),
+    button(check, { is: 'unsure' }, say(isPrinted(question) ? 'check.unsure-printed' : 'check.unsure')),
     ...(check.trail.length > 0 || again || changing ? [button(check, { is: 'back' }, say('check.back'))] : []),
     ...(check.trail.length > 0 && !changing ? [button(check, { is: 'answers' }, say('button.change'))] : []),
   ]
@@ -151,15 +174,17 @@ function others(say: Say, program: Program, { check, question, helping, second }
   return [
     ...(check.trail.length === 0 && check.cells > 1 ? [say('check.batch', { cells: check.cells })] : []),
     ...(starter === check.holder ? [] : [say('hands.began', { starter: sayPerson(starter) })]),
-    ...(keepsOff(program, check) ? [say('check.hazard-unsure')] : []),
+    ...sayKeepOff(say, program, check),
     ...(helpRequest?.question === question.id ? [`${say('hands.asked')} ${say('hands.hot')}`] : []),
     ...(wrote === undefined ? [] : [wrote]),
     ...(closing ? [say('hands.closing', { who: sayPerson(closing.by) })] : []),
   ]
 }
 
-/** Said once, right after a danger to get away from could not be told: from then on nothing is asked that needs hands. */
-const keepsOff = (program: Program, check: Check): boolean => {
-  const last = check.trail.at(-1) ?? ''
-  return mustKeepOff(program, check) && check.answers[last]?.kind === 'cant-tell' && program.hazards.has(last)
+/** Said right after a danger to get away from could not be told, from when on nothing is asked that needs hands; in short from the second on. */
+function sayKeepOff(say: Say, program: Program, check: Check): string[] {
+  const untold = check.trail.filter(id => program.hazards.has(id) && check.answers[id]?.kind === 'cant-tell')
+  if (!mustKeepOff(program, check) || untold.length === 0 || untold.at(-1) !== check.trail.at(-1)) return []
+  const first = untold.findIndex(id => program.hazards.get(id) === 'get-away')
+  return [say(untold.length - 1 > first ? 'check.hazard-unsure-too' : 'check.hazard-unsure')]
 }

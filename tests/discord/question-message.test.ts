@@ -1,0 +1,102 @@
+// What a question says besides what it asks: where one stands, what a second look is about, what is said once only.
+import { expect, test } from 'vitest'
+import type { Check } from '../../src/check/check.ts'
+import type { Screen } from '../../src/check/screen.ts'
+import { type Stepping, start, step } from '../../src/check/step.ts'
+import { showQuestion } from '../../src/discord/check/show/question.ts'
+import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
+import { compile } from '../../src/engine/compile.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { sayIn } from '../../src/words/say.ts'
+
+const now = Date.UTC(2026, 10, 29)
+const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
+const compiled = compile(packs, '2026-11-29')
+if (!compiled.ok) throw new Error('the shipped packs do not compile')
+const { program } = compiled
+
+type Asked = Extract<Screen, { kind: 'question' }>
+function asked(stepping: Stepping): Asked {
+  if (!stepping.ok || stepping.screen.kind !== 'question') throw new Error(JSON.stringify(stepping))
+  return stepping.screen
+}
+const begin = (mode: Check['mode']): Asked =>
+  asked(start(program, { id: 'abcdefgh', holder: 'p', server: 's', mode, cells: 1, family: null }, now))
+const say = ({ check, question }: Asked, answer: Answer): Asked =>
+  asked(step(program, check, { is: 'answer', question: question.id, answer }, now))
+/** Answers by name, "can't tell" to the rest, until this question is asked, or asked again. */
+function walkTo(screen: Asked, id: string, answers: Readonly<Record<string, Answer>>, again = false): Asked {
+  let at = screen
+  for (let i = 0; i < 90 && !(at.question.id === id && (at.again !== undefined) === again); i++)
+    at = say(at, at.again ?? answers[at.question.id] ?? cantTell)
+  return at
+}
+const shown = (screen: Asked, locale = 'en-US'): string =>
+  JSON.stringify(showQuestion(sayIn(locale), program, screen, undefined))
+
+const well: Readonly<Record<string, Answer>> = {
+  'hot-now': option('nothing'),
+  swollen: option('straight'),
+  leaking: option('clean'),
+}
+const overstated = { ...well, format: option('18650'), 'claimed-capacity': reading(9900) }
+
+test('a printed figure is read once more, a measured one measured once more', () => {
+  const figure = shown(walkTo(begin('quick'), 'claimed-capacity', overstated, true))
+  expect(figure).toMatch(/Read it once more and type it in/)
+  const measured = { ...begin('full'), again: reading(33), question: program.questions.get('mass') }
+  expect(shown(measured as Asked)).toMatch(/Measure once more and type it in/)
+})
+
+test('a size is not against the cell by itself: it counts together with the figure', () => {
+  const size = walkTo(begin('quick'), 'format', overstated, true)
+  expect(shown(size)).toMatch(/Not by itself, but together with 9,900 mAh/)
+  expect(shown(size, 'de')).toMatch(/zusammen mit 9\.900 mAh/)
+  expect(shown(size, 'es-ES')).toMatch(/junto con 9900 mAh/)
+  const marks = walkTo(begin('full'), 'weld-marks', { ...well, 'weld-marks': option('spots') }, true)
+  expect(shown(marks)).toMatch(/That would count strongly against the cell/)
+})
+
+test('that two were not told in a row is said at the second, once for each run of them', () => {
+  const said: number[] = []
+  let at = begin('full')
+  for (let i = 1; i <= 12; i++) {
+    at = say(at, cantTell)
+    if (/twice in a row/.test(shown(at))) said.push(i)
+  }
+  expect(said).toEqual([2])
+  const broken = say(say(walkTo(begin('full'), 'leaking', {}), option('clean')), cantTell)
+  expect(shown(broken)).not.toMatch(/twice in a row/)
+  expect(shown(say(broken, cantTell))).toMatch(/twice in a row/)
+})
+
+test('a danger that could not be told is explained in full once, and in short from then on', () => {
+  const first = say(begin('full'), cantTell)
+  expect(shown(first)).toMatch(/You were not sure about a danger sign\. Leave the cell where it is\. If you would/)
+  const second = shown(say(first, cantTell))
+  expect(second).toMatch(/unsure about this danger sign, too\. Leave the cell where it is/)
+  expect(second).not.toMatch(/If you would have to touch/)
+})
+
+test('a long way is told in minutes, a short one in questions', () => {
+  for (const [locale, minutes] of [
+    ['en-US', /about 10 minutes in all/],
+    ['de', /etwa 10 Minuten/],
+    ['es-ES', /unos 10 minutos/],
+  ] as const) {
+    expect(shown(begin('full'), locale)).toMatch(minutes)
+    expect(shown(begin('full'), locale)).not.toMatch(new RegExp(String(begin('full').left)))
+  }
+  expect(shown(begin('quick'))).toMatch(/10 questions left at most/)
+  const decided = { ...begin('full'), decided: 'ruled-out' } as const
+  expect(shown(decided)).toMatch(/The questions that are left could only make the result worse/)
+  expect(shown({ ...decided, left: 4 })).toMatch(/Up to 4 questions are left/)
+})
+
+test('where a figure is printed or not, "can’t tell" says so', () => {
+  expect(shown(walkTo(begin('full'), 'claimed-current', { ...well, format: option('18650') }))).toMatch(
+    /Can’t tell, or none is given/,
+  )
+  expect(shown(begin('full'))).not.toMatch(/none is given/)
+})
