@@ -14,7 +14,7 @@ export const families: Partial<Catalogue> = {
   'family.choice.more': 'No está aquí: escribe más letras o sigue sin elegir',
   'families.title': '{name} de {maker} · {format}',
   'families.state.draft': 'Borrador: solo lo ve la moderación',
-  'families.state.in-review': 'Espera a una segunda persona de moderación',
+  'families.state.in-review': 'Espera a una segunda persona de la moderación',
   'families.state.in-force': 'En vigor: versión {number}',
   'families.state.changed': 'En vigor: versión {number}, con un borrador de la siguiente',
   'families.state.retired': 'Retirado',
@@ -139,7 +139,7 @@ export const families: Partial<Catalogue> = {
   'families.problem.name-reads-like-link': 'Un nombre o una frase se lee como un enlace o una mención. Quítalo.',
   'families.problem.other': 'Algo no se puede usar ({feature}).',
   'families.refused.own-review': 'Lo pediste tú, así que debe aceptarlo otra persona.',
-  'families.refused.changed-meanwhile': 'Se cambió entretanto. Mira otra vez y decide después.',
+  'families.refused.changed-meanwhile': 'Alguien lo cambió mientras tanto. Mira otra vez y decide después.',
   'families.refused.must-waits': 'Sin una segunda persona, lo que descarta espera un día: pulsa otra vez {until}.',
   'families.refused.nothing-to-review': 'Ya no hay nada que aceptar.',
   'families.refused.nothing-changed': 'Es igual que la versión en vigor.',
@@ -148,9 +148,9 @@ export const families: Partial<Catalogue> = {
   'families.refused.no-such-version': 'No existe esa versión.',
   'families.refused.wrong-size': 'Esa construcción es para otro tamaño: {formats}.',
   'families.refused.nothing-made': 'Di primero cómo es una buena.',
-  'families.refused.too-many-features': 'Como mucho {most, number} rasgos. Quita uno antes.',
-  'families.refused.too-many-fakes': 'Como mucho {most, number} falsificaciones. Quita una antes.',
-  'families.refused.too-many-references': 'Como mucho {most, number} celdas de referencia. Quita una antes.',
+  'families.refused.too-many-features': 'Caben como mucho {most, number} rasgos. Quita uno antes.',
+  'families.refused.too-many-fakes': 'Caben como mucho {most, number} falsificaciones. Quita una antes.',
+  'families.refused.too-many-references': 'Caben como mucho {most, number} celdas de referencia. Quita una antes.',
   'families.refused.too-many-families': 'Un servidor tiene como mucho {most, number} modelos. No se cambió nada.',
   'families.refused.too-many-drafts': 'Hay {most, number} borradores. Termina o descarta uno antes.',
   'families.refused.name-taken': 'Aquí ya hay un modelo con ese nombre o uno parecido: elige otro o cambia aquel.',
@@ -163,7 +163,7 @@ export const families: Partial<Catalogue> = {
   'families.retired': 'Retirado. Las comprobaciones abiertas siguen con él.',
   'families.discarded': 'El borrador ya no está.',
   'families.asked':
-    'Pedido. {alone, select, yes {No se ve a otra persona de moderación: pulsa tú «De acuerdo».} other {Debe aceptarlo otra persona de moderación.}}',
+    'Ya está pedido. {alone, select, yes {No se ve a otra persona de la moderación: pulsa tú «De acuerdo: poner en vigor».} other {Debe aceptarlo otra persona de la moderación.}}',
   'families.waits': '### {name}: la versión {number} espera\n{who} dice: {why}',
   'families.why': '¿Por qué? Una frase para el historial',
   'families.successor': 'Qué usar en su lugar',
@@ -202,10 +202,10 @@ export const families: Partial<Catalogue> = {
   'families.import.yaml': 'no es YAML sencillo ({says})',
   'families.import.shape': 'en {at}: {says}',
   'families.import.too-much': 'contiene demasiado: {code}',
-  'families.exported': 'Sus datos, sin personas, pedidos ni fotografías.',
+  'families.exported': 'Sus datos, sin personas, pedidos ni fotos.',
   'families.verdict.fits-none': 'No encaja con ninguno de los {of, number} modelos descritos aquí: {why}.',
   'families.verdict.fits-none.built':
-    'Aquí nadie ha descrito este modelo. Ninguna de las {of, number} construcciones que conoce el bot es así: {why}. Eso no demuestra nada, pues los fabricantes difieren.',
+    'Aquí nadie ha descrito este modelo. Ninguna de las {of, number} construcciones que conoce el bot es así: {why}. Eso no demuestra nada, porque cada fabricante las hace a su manera.',
   'families.verdict.fits':
     'Su aspecto encaja con {names} ({count, number} de {of, number}): eso habla del metal, no de quién la hizo.',
   'families.verdict.fits.built':
@@ -222,7 +222,7 @@ export const families: Partial<Catalogue> = {
   'picture.constructions': 'Construcciones',
   'privacy.families.name': 'Modelos que has descrito:',
   'privacy.families':
-    'Qué versiones, celdas de referencia y fotografías de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo dicho de las celdas queda.',
+    'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'command.family.offer': 'Ofrecer una celda buena como referencia de un modelo',
   'families.reference.thanks':
     'Gracias. La moderación ve tu celda entre las de referencia y cuenta cuando alguien la acepta.',

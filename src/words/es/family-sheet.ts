@@ -6,7 +6,7 @@ export const familySheet: Partial<Catalogue> = {
   'families.sheet.here': 'Para imprimir, para quien comprueba celdas en una mesa.',
   'families.sheet.checked': 'Qué se comprueba',
   'families.sheet.nothing': 'Qué no indica nada',
-  'families.sheet.fakes': 'Falsas vistas aquí',
+  'families.sheet.fakes': 'Falsificaciones vistas aquí',
   'families.sheet.line': '{feature}: {made}; {tells}.',
   'families.sheet.remark': '{feature}: {options}',
   'families.sheet.fake': '{title}, desde {since}: {look}',

@@ -11,7 +11,7 @@ export const regions: InWordsOf<typeof english> = {
   'region.au': 'Australia',
   'region.other': 'En otro lugar',
   'region.us.text':
-    '- Emergencias: 911\n- Avisar a: saferproducts.gov o 1-800-638-2772 (US Consumer Product Safety Commission); si viene de fuera, también a la aduana, página «e-Allegations»\n- Entregar: no a la basura ni al reciclaje de casa; tapa los extremos con cinta aislante, mete cada una en su bolsa y llévalas a un punto de recogida de celdas de litio (agencia de medio ambiente de EE. UU., según otra página)\n- Dinero: reclamación escrita al banco de la tarjeta en los 60 días siguientes al primer extracto donde aparezca el cargo (según otra página)',
+    '- Emergencias: 911\n- Avisar a: saferproducts.gov o 1-800-638-2772 (US Consumer Product Safety Commission); si viene de fuera, también a la aduana, página «e-Allegations»\n- Entregar: no a la basura ni al reciclaje de casa; tapa los extremos con cinta aislante, mete cada una en su bolsa y llévalas a un punto de reciclaje que acepte celdas de litio (Agencia de Protección Ambiental de EE. UU., según otra página)\n- Dinero: haz una reclamación escrita al banco de la tarjeta en los 60 días siguientes al primer extracto donde aparezca el cargo (según otra página)',
   'region.uk.text':
     '- Emergencias: 999\n- Avisar a: la línea de consumo 0808 223 1133, que lo pasa a Trading Standards (página de un ayuntamiento)\n- Entregar: pregunta en tu ayuntamiento adónde van las celdas de litio dañadas (práctica habitual)\n- Dinero: 30 días para devolverla si es defectuosa (right to reject); reclamación al banco de la tarjeta por la sección 75, de 100 £ a 30\u00a0000 £; devolución del cargo (según otra página)',
   'region.eu.text':
