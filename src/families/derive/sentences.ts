@@ -94,7 +94,7 @@ export function remarkSentence(base: Pack, feature: string, options: readonly st
     return {
       en: `${name}: ${is} tells nothing about this model.`,
       de: `${name}: ${is} sagt bei diesem Modell nichts aus.`,
-      es: `${name}: ${is} no indica nada en este modelo.`,
+      es: `${name}: ${is} no dice nada en este modelo.`,
     }[language]
   })
 }

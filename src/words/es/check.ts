@@ -71,7 +71,7 @@ export const check: InWordsOf<typeof english> = {
   'what.family': '{name} de {maker}',
   'what.unknown': 'una celda (modelo que no está en la lista)',
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
-  'check.hazard-unsure': `Ante una señal de peligro tuviste dudas. Deja la celda donde está. Si para responder tuvieras que tocarla, elige «No sabría decirlo». ${safety['safety.turns']}`,
+  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Deja la celda donde está. Si para responder tuvieras que tocarla, elige «No sabría decirlo». ${safety['safety.turns']}`,
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':

@@ -39,12 +39,12 @@ export const families: Partial<Catalogue> = {
   'families.tells.strong': 'algo distinto es una señal fuerte',
   'families.tells.moderate': 'algo distinto es una señal',
   'families.tells.weak': 'algo distinto es una señal débil',
-  'families.tells.no-bearing': 'no indica nada',
+  'families.tells.no-bearing': 'no dice nada',
   'families.strength.must': 'Descarta la celda',
   'families.strength.strong': 'Señal fuerte',
   'families.strength.moderate': 'Señal media',
   'families.strength.weak': 'Señal débil',
-  'families.strength.no-bearing': 'No indica nada',
+  'families.strength.no-bearing': 'No dice nada',
   'families.rewrap': 'Celdas reenfundadas abiertamente: {features} no cuenta en contra.',
   'families.printed': '**Impreso:** hasta {typical, number} mAh; una cifra claramente mayor la descarta',
   'families.current': '**Corriente de descarga continua:** {list}',
@@ -183,7 +183,7 @@ export const families: Partial<Catalogue> = {
   'families.diff.tells': '{feature}, {options}: {after} (antes: {before})',
   'families.diff.exception':
     '{feature}: las reenfundadas abiertamente {now, select, yes {ya no cuentan} other {cuentan ahora}}',
-  'families.diff.remarks': '{feature}: cambió lo que no indica nada',
+  'families.diff.remarks': '{feature}: cambió lo que no dice nada',
   'families.diff.words': '{feature}: otras palabras',
   'families.diff.figure':
     'Cifras: {figure, select, capacity {capacidad} currents {corriente} mass {peso} size {tamaño} other {resistencia}}',
@@ -211,7 +211,7 @@ export const families: Partial<Catalogue> = {
   'families.verdict.fits.built':
     'Está construida como {names}; otras {others, number} construcciones que conoce el bot son distintas.',
   'families.verdict.fits-several':
-    'Encaja con {count, number} de los {of, number} modelos descritos aquí, que no se hacen igual: esto no indica nada.',
+    'Encaja con {count, number} de los {of, number} modelos descritos aquí, que no se hacen igual: esto no dice nada.',
   'families.verdict.another': '{features} son como en {names}: eso habla del metal, no de quién la hizo.',
   'families.verdict.fake': 'Se parece a una falsificación vista aquí desde {since}: {title}.',
   'families.verdict.version': 'Juzgado por la versión {number} de {name}, según lo describe este servidor.',
