@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { buying as english } from '../en/buying.ts'
 
 export const buying: InWordsOf<typeof english> = {
-  'command.buying': 'Cómo y dónde comprar celdas con seguridad, y qué hacer con una sospechosa',
+  'command.buying': 'Mira cómo y dónde comprar celdas con seguridad, y qué hacer con una sospechosa',
   'name.buying': 'comprar',
   'buying.part.buy': 'Comprar',
   'buying.part.listing': 'Un buen anuncio',

@@ -2,12 +2,12 @@
 import type { Catalogue } from '../catalogue.ts'
 
 export const families: Partial<Catalogue> = {
-  'command.family': 'Celdas que este servidor ha descrito: mirar una o describir una',
-  'command.family.show': 'Cómo es un modelo, según lo describe este servidor',
+  'command.family': 'Modelos que este servidor ha descrito: mira uno o describe uno',
+  'command.family.show': 'Mira cómo es un modelo, según lo describe este servidor',
   'command.family.show.family': 'Cuál',
-  'command.family.list': 'Todos los modelos que este servidor ha descrito',
-  'command.family.new': 'Describir un modelo que compran los miembros de aquí (moderación)',
-  'command.family.import': 'Tomar una descripción de un archivo (moderación)',
+  'command.family.list': 'Mira todos los modelos que este servidor ha descrito',
+  'command.family.new': 'Describe un modelo que compran los miembros de aquí (moderación)',
+  'command.family.import': 'Toma una descripción de un archivo (moderación)',
   'command.family.import.file': 'Un archivo que ha exportado este bot',
   'family.choice.retired': '{name}: retirado, usa {next}',
   'family.choice.built': 'Construida así: {title}',
@@ -223,7 +223,7 @@ export const families: Partial<Catalogue> = {
   'privacy.families.name': 'Modelos que has descrito:',
   'privacy.families':
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
-  'command.family.offer': 'Ofrecer una celda buena como referencia de un modelo',
+  'command.family.offer': 'Ofrece una celda buena como referencia de un modelo',
   'families.reference.thanks':
     'Gracias. La moderación ve tu celda entre las de referencia y cuenta cuando alguien la acepta.',
   'families.refused.offered-enough':

@@ -5,8 +5,8 @@ import type { handOver as english } from '../en/hand-over.ts'
 import { safety } from './safety.ts'
 
 export const handOver: InWordsOf<typeof english> = {
-  'command.check.start.for': 'Ofrecerla a esta persona o rol, que responderá las preguntas',
-  'command.check.start.anyone': 'Ofrecerla a quien la tome primero en este servidor',
+  'command.check.start.for': 'Ofrécela a esta persona o rol, que responderá las preguntas',
+  'command.check.start.anyone': 'Ofrécela a quien la tome primero en este servidor',
   'button.hands': 'Preguntar o ceder',
   'hands.title': 'Tu comprobación y los demás',
   'hands.text':

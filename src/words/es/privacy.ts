@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { privacy as english } from '../en/privacy.ts'
 
 export const privacy: InWordsOf<typeof english> = {
-  'command.privacy': 'Ver qué se guarda de ti, cuánto tiempo y por qué; mostrarlo o borrarlo',
+  'command.privacy': 'Mira qué se guarda de ti, cuánto tiempo y por qué; pide verlo o bórralo',
   'privacy.title': 'Qué se guarda de ti, cuánto tiempo y por qué',
   'privacy.short':
     'Tus comprobaciones se guardan dos semanas tras tu último paso, para que puedas seguir. Si no moderas un servidor ni ayudas en él, nada que lleve tu ID se guarda más tiempo.',

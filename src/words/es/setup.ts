@@ -5,7 +5,7 @@ import type { setup as english } from '../en/setup.ts'
 
 export const setup: InWordsOf<typeof english> = {
   'name.setup': 'configurar',
-  'command.setup': 'Ver y cambiar cómo está configurado el bot en este servidor (para quien puede gestionarlo)',
+  'command.setup': 'Mira y cambia cómo está configurado el bot en este servidor (para quien puede gestionarlo)',
   'refusal.not-manager':
     'Solo quien puede gestionar este servidor (en Discord, «Gestionar servidor» o «Administrar servidor») puede ver o cambiar cómo está configurado el bot aquí. Un rol de moderación por sí solo no basta.',
   'setup.title': 'Cómo está configurado este servidor',
