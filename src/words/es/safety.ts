@@ -12,7 +12,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.far':
     'Saca a todos de la habitación, cierra la puerta al salir y no respires el humo: es tóxico. Si está al aire libre, mantente a 25 m como mínimo.',
   'safety.now.carry':
-    'No la toques, no la levantes y no la fotografíes. Solo si puedes hacerlo sin peligro, y mientras no arda, no eche humo ni sisee: desenchúfala, o apártala con una herramienta que no sea de metal, nunca con la mano, de todo lo que pueda arder.',
+    'No la toques, no la levantes y no la fotografíes. Solo si puedes hacerlo sin peligro, y solo mientras no arda, no eche humo ni sisee: desenchúfala, o apártala con una herramienta que no sea de metal, nunca con la mano, de todo lo que pueda arder.',
   'safety.now.call':
     'Llama al 112 en Europa, al 911 en EE. UU. y Canadá, al 999 en el Reino Unido, al 000 en Australia, y en otro país al número de emergencias local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
