@@ -9,14 +9,14 @@ export type Sentences = Readonly<Record<Language, string>>
 
 /** The names of the features that have one; another is called by its question. */
 const names: Readonly<Record<string, Sentences>> = {
-  'lettering-place': { en: 'Lettering', de: 'Schrift', es: 'Rotulación' },
-  'lettering-look': { en: 'Look of the lettering', de: 'Aussehen der Schrift', es: 'Aspecto de la rotulación' },
+  'lettering-place': { en: 'Lettering', de: 'Schrift', es: 'Letras pequeñas' },
+  'lettering-look': { en: 'Look of the lettering', de: 'Aussehen der Schrift', es: 'Aspecto de las letras' },
   'code-place': { en: 'Square code', de: 'Quadratcode', es: 'Código cuadrado' },
   'code-print': { en: 'Print of the code', de: 'Druck des Codes', es: 'Impresión del código' },
   dimples: { en: 'Dimples', de: 'Dellen', es: 'Hoyuelos' },
   legs: { en: 'Legs', de: 'Beine', es: 'Patas' },
-  'vent-disc': { en: 'Vent disc', de: 'Ventilscheibe', es: 'Disco de ventilación' },
-  'weld-dots': { en: 'Small weld marks', de: 'Kleine Schweißpunkte', es: 'Puntos de soldadura pequeños' },
+  'vent-disc': { en: 'Vent disc', de: 'Ventilscheibe', es: 'Disco de venteo' },
+  'weld-dots': { en: 'Small weld marks', de: 'Kleine Schweißpunkte', es: 'Pequeñas marcas de soldadura' },
   'second-wrap': { en: 'Second wrap', de: 'Zweite Hülle', es: 'Segunda funda' },
   'second-ring': { en: 'Second ring', de: 'Zweiter Ring', es: 'Segundo anillo' },
   'ends-finish': { en: 'Ends', de: 'Enden', es: 'Extremos' },
@@ -94,7 +94,7 @@ export function remarkSentence(base: Pack, feature: string, options: readonly st
     return {
       en: `${name}: ${is} tells nothing about this model.`,
       de: `${name}: ${is} sagt bei diesem Modell nichts aus.`,
-      es: `${name}: ${is} no indica nada en este modelo.`,
+      es: `${name}: ${is} no dice nada en este modelo.`,
     }[language]
   })
 }
@@ -154,12 +154,12 @@ export function figureSentence(figure: FigureSentence): Sentences {
           ? {
               en: `More than ${n(figure.amps)} A holds only with a limit of temperature for this model.`,
               de: `Mehr als ${n(figure.amps)} A gelten bei diesem Modell nur mit einer Temperaturgrenze.`,
-              es: `Más de ${n(figure.amps)} A solo vale en este modelo con un límite de temperatura.`,
+              es: `En este modelo, más de ${n(figure.amps)} A solo vale con un límite de temperatura.`,
             }[language]
           : {
               en: `This model is given ${n(figure.amps)} A at most as a continuous current.`,
               de: `Für dieses Modell sind höchstens ${n(figure.amps)} A Dauerstrom angegeben.`,
-              es: `Para este modelo se dan como mucho ${n(figure.amps)} A de corriente continua.`,
+              es: `Para este modelo se dan como mucho ${n(figure.amps)} A en descarga continua.`,
             }[language]
       case 'mass':
         return {

@@ -6,13 +6,13 @@ import type { ask as english } from '../en/ask.ts'
 export const ask: InWordsOf<typeof english> = {
   'name.ask': 'pregunta',
   'name.ask.question': 'texto',
-  'command.ask': 'Haz una pregunta sobre celdas de litio (pilas o baterías sueltas); la respuesta solo la ves tú',
+  'command.ask': 'Pregunta algo sobre celdas de litio (pilas o baterías sueltas); la respuesta solo la ves tú',
   'command.ask.question': 'Tu pregunta en pocas palabras, o una de la lista',
   'command.find-answer': 'Buscar una respuesta',
   'ask.read-after': 'Lee el resto después.',
   'ask.sources': 'Fuentes: {sources}',
   'ask.source.published': '{text}',
-  'ask.source.relayed': '{text} (según lo cuentan otros)',
+  'ask.source.relayed': '{text} (según lo citan otros)',
   'ask.source.common-practice': 'práctica habitual, sin fuente',
   'ask.source.memory': 'cifras de memoria, no consultadas de nuevo',
   'ask.source.this-bot': 'cómo funciona este bot',
@@ -34,7 +34,7 @@ export const ask: InWordsOf<typeof english> = {
   'ask.posting.no-message':
     'No se pudo publicar: el mensaje al que respondería fue borrado. Puedes publicarla en el canal por separado.',
   'ask.posting.archived':
-    'No se pudo publicar: este hilo está archivado o bloqueado. Pide que lo abran de nuevo y pulsa el botón otra vez.',
+    'No se pudo publicar: este hilo está archivado o bloqueado. Pide que lo abran de nuevo y pulsa otra vez el botón.',
   'refusal.may-not-post-here': 'Tú no puedes escribir en este canal, así que aquí no se publica nada en tu nombre.',
   'refusal.no-entry': 'Esta entrada ya no está aquí. Pregunta otra vez con /pregunta.',
 }

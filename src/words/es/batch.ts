@@ -5,7 +5,7 @@ import type { batch as english } from '../en/batch.ts'
 export const batch: InWordsOf<typeof english> = {
   'command.batch': 'Mira por su peso si unas celdas compradas juntas pueden ser de un mismo lote',
   'command.batch.figures': 'Una cifra por celda, por ejemplo 45,1; 45,3; 45,2 g',
-  'command.batch.quantity': 'Qué son las cifras; déjalo vacío si son pesos',
+  'command.batch.quantity': 'Qué son las cifras; si son pesos, déjalo vacío',
   'batch.of.mass': 'Pesos, en gramos',
   'batch.of.capacity': 'Capacidades medidas de celdas nuevas, en mAh',
   'batch.start': 'Comprobar una de estas celdas',
@@ -21,9 +21,9 @@ export const batch: InWordsOf<typeof english> = {
   'batch.not-one-lot': 'No son un mismo lote: las celdas de un lote están mucho más cerca unas de otras.',
   'batch.clusters': 'Se separan en dos grupos: {low} y {high} {unit}.',
   'batch.scale-too-coarse':
-    'Están más separadas que las de un lote, pero el instrumento muestra pocas cifras para saberlo con seguridad. Usa uno que muestre {wanted} {unit} o menos.',
+    'Están más separadas que las de un lote, pero el instrumento no es lo bastante fino para saberlo con seguridad. Usa uno que muestre {wanted} {unit} o menos.',
   'batch.not-counterfeit':
-    '«No son un mismo lote» no quiere decir «falsificadas»: otros modelos entre ellas, una con circuito de protección o celdas reenfundadas hacen lo mismo. ¿Están todas sin circuito, y todas con la misma funda? ¿Pesa una moneda lo mismo cada vez en la báscula? Mira después cada celda por separado.',
+    '«No son un mismo lote» no quiere decir «falsificadas»: otros modelos entre ellas, una con circuito de protección o celdas reenfundadas dan el mismo resultado. ¿Están todas sin circuito, y todas con la misma funda? ¿Pesa una moneda lo mismo cada vez en la báscula? Mira después cada celda por separado.',
   'batch.used': 'Las celdas usadas se vuelven desiguales solo por el uso, así que esto vale para las nuevas.',
   'batch.problem.too-few-values':
     'Contiene {count, plural, =0 {ninguna cifra} one {# cifra} other {# cifras}}; hacen falta al menos {fewest, number}. Escribe una por celda, como 45,1; 45,3; 45,2 g.',

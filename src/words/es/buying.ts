@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { buying as english } from '../en/buying.ts'
 
 export const buying: InWordsOf<typeof english> = {
-  'command.buying': 'Cómo y dónde comprar celdas con seguridad, y qué hacer con una sospechosa',
+  'command.buying': 'Mira cómo y dónde comprar celdas con seguridad, y qué hacer con una sospechosa',
   'name.buying': 'comprar',
   'buying.part.buy': 'Comprar',
   'buying.part.listing': 'Un buen anuncio',
@@ -15,21 +15,21 @@ export const buying: InWordsOf<typeof english> = {
   'buying.open.suspect': 'Qué hacer con ella',
   'buying.buy.title': 'Comprar celdas con seguridad',
   'buying.buy.authority':
-    'La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice: no compres ni uses celdas 18650 sueltas. Son piezas industriales, pensadas para baterías con protección; separadas, reenfundadas y vendidas de una en una no tienen ninguna. Sueltas, pueden hacer cortocircuito con llaves o monedas y arder o reventar. Mucha gente aficionada las usa de todos modos. Eso no cambia el consejo.',
+    'La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice: no compres ni uses celdas 18650 sueltas. Son piezas industriales, pensadas para baterías con protección; separadas, reenfundadas y vendidas de una en una no llevan ninguna. Sueltas, pueden hacer cortocircuito con llaves o monedas y arder o reventar. Muchos aficionados las usan de todos modos. Eso no cambia el consejo.',
   'buying.buy.text':
-    'Quien sigue el consejo usa un aparato con batería propia, del fabricante del aparato.\n\nSi compras celdas de todos modos:\n- Compra en tiendas conocidas: distribuidores que nombra el fabricante, o tiendas en las que mucha gente compra desde hace años.\n- Nunca solo por un precio bajo. Un precio muy por debajo de los demás es un señuelo habitual. Un precio normal tampoco demuestra nada.\n- Pregunta antes de pagar: quién la fabricó, qué modelo y lote, y el resumen de la prueba UN 38.3 (Test Summary). Que no respondan es motivo para no comprar.\n- Guarda el anuncio, y paga de forma que puedas recuperar tu dinero.\n- Mira lo que llegue, te lo venda quien te lo venda: /comprobar iniciar',
+    'Quien sigue el consejo usa un aparato con batería propia, del fabricante del aparato.\n\nSi compras celdas de todos modos:\n- Compra en tiendas conocidas: distribuidores que nombra el fabricante, o tiendas en las que mucha gente compra desde hace años.\n- Nunca solo por un precio bajo. Un precio muy por debajo de los demás es un señuelo habitual. Un precio normal tampoco demuestra nada.\n- Pregunta antes de pagar: quién la fabricó, qué modelo y lote, y el resumen de la prueba de transporte UN 38.3 (Test Summary). Que no respondan es motivo para no comprar.\n- Guarda el anuncio, y paga de forma que puedas recuperar tu dinero.\n- Comprueba lo que llegue, te lo venda quien te lo venda: /comprobar iniciar',
   'buying.listing.title': 'Qué debería decir un anuncio',
   'buying.listing.text':
-    '- El fabricante de la celda, no solo el de la funda, y el modelo exacto\n- Tamaño, polo plano o con botón, protegida o no\n- Nueva o usada, con la funda del fabricante o reenfundada\n- Química, tensión nominal, tensión de fin de carga\n- Capacidad en mAh, mejor con su tensión de corte\n- Corriente de descarga en A con la palabra **continua** (no de pulso)\n- Un vendedor con dirección, y una forma de recuperar tu dinero\n\n**No compres** si ves una capacidad que ninguna celda de ese tamaño tiene, una cifra de amperios sin decir si es continua, muchas marcas en un solo título, fotos de otra cosa o un precio muy por debajo de los demás.\n\n/anuncio lee un anuncio y dice qué es imposible en él. Un buen anuncio no demuestra nada de la celda que llega.',
+    '- El fabricante de la celda, no solo el de la funda, y el modelo exacto\n- Tamaño, plana o con botón, protegida o no\n- Nueva o usada, con la funda del fabricante o reenfundada\n- Química, tensión nominal, tensión de fin de carga\n- Capacidad en mAh, mejor con su tensión de corte\n- Corriente de descarga en A con la palabra **continua** (no de pulso)\n- Un vendedor con dirección, y una forma de recuperar tu dinero\n\n**No compres** si ves una capacidad que ninguna celda de ese tamaño tiene, una cifra de amperios sin decir si es continua, muchas marcas en un solo título, fotos de otra cosa o un precio muy por debajo de los demás.\n\n/anuncio lee un anuncio y dice qué es imposible en él. Un buen anuncio no demuestra nada de la celda que llega.',
   'buying.suspect.title': 'Una celda sospechosa',
   'buying.suspect.where':
-    'Avisa antes de que puede estar dañada o ser falsificada: no todos los puntos aceptan esas celdas. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se publicó en 2021, dice de una celda así: deja de usarla, no la mandes por correo ni de otra forma, no la desmontes, no la tires a la basura, busca un gestor de residuos cualificado.',
+    'Di primero que quizá está dañada o es falsificada: no todos los puntos de reciclaje aceptan esas celdas. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se publicó en 2021, dice de una celda así: deja de usarla, no la envíes por correo ni por otro medio, no la desmontes, no la tires a la basura, busca un reciclador cualificado.',
   'buying.later.title': 'Una celda sospechosa, después',
   'buying.later': 'Después: comprobantes, dinero, residuos',
   'buying.sooner': 'Primero lo urgente',
   'buying.report.title': 'A quién avisar',
   'buying.report.text':
-    'A la autoridad de seguridad de productos de donde vives, y a la plataforma que la vendió. Escribe lo que viste, con las fotos que ya tengas y el pedido: «no coincide con la descripción», «no se pudo verificar». No nombres a nadie en público. La celda se queda donde está: no la envíes a nadie.\n\nTras un incendio o una herida: primero emergencias, luego la autoridad.',
+    'A la autoridad de seguridad de productos de donde vives, y a la plataforma que la vendió. Escribe lo que viste, con las fotos que ya tengas y el pedido: «no coincide con la descripción», «no se pudo verificar». No nombres a nadie en público. La celda se queda donde está: no la envíes a nadie.\n\nSi hubo un incendio o una herida: primero el número de emergencias, luego la autoridad.',
   'buying.report.choose': '¿Dónde vives?',
   'buying.local':
     'Las normas locales sobre incendios y residuos y las instrucciones del fabricante tienen prioridad sobre todo lo que se dice aquí.',

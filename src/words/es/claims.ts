@@ -23,7 +23,7 @@ export const claims: InWordsOf<typeof english> = {
   'claim.add': 'Añadirlos a mi comprobación: {what}',
   'fact.format': 'Tamaño: {format}{doubled, select, yes { (escrito con una cifra repetida)} other {}}',
   'fact.designation':
-    'Designación de la norma IEC 61960-3: como mucho {diameter, number} mm de ancho y {height, number} mm de largo{format, select, none {} other {, que el comercio llama {format}}}',
+    'Designación de la norma IEC 61960-3: como mucho {diameter, number} mm de diámetro y {height, number} mm de longitud{format, select, none {} other {, que el comercio llama {format}}}',
   'fact.chemistry': 'Química: {chemistry}',
   'chemistry.ICR': 'ICR, litio-cobalto',
   'chemistry.INR': 'INR, litio-níquel',
@@ -54,7 +54,7 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.continuous-current':
     '{value, number} A en descarga continua{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Más solo se da hasta una temperatura a la que se corta la descarga, y aquí no se nombra ninguna.} other {}} Nunca uses una celda a esa corriente por fiarte de una cifra así.',
   'weighed.capacity-and-current':
-    '{capacity, number} mAh junto con {current, number} A en descarga continua: más de lo uno cuesta algo de lo otro; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
+    '{capacity, number} mAh junto con {current, number} A en descarga continua: si sube una, baja la otra; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
   'weighed.mass':
     '{value, number} g: las celdas de este tamaño sin circuito de protección pesan al menos unos {lightest, number} g.',
   'weighed.energy-and-capacity':
@@ -69,7 +69,8 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.sort-unsaid':
     '{value, number} A sin la palabra «continuous» (continua) al lado puede ser una cifra de pulso. Nunca uses una celda a esa corriente por fiarte de esa cifra.',
   'weighed.no-format': '{value, number} mAh solo puede juzgarse con el tamaño de la celda.',
-  'weighed.unclear-figure': 'Una cifra puede leerse de dos maneras ({readings}). Míralo y escríbela con su unidad.',
+  'weighed.unclear-figure':
+    'Una cifra puede leerse de dos maneras ({readings}). Compruébala y escríbela con su unidad.',
   'weighed.energy': '{value, number} Wh en este tamaño: las mejores conocidas guardan unos {best, number} Wh.',
   'weighed.converter':
     '{value, number} mAh junto a 1,5 V: una celda así lleva dentro un convertidor, y sus mAh se cuentan a 1,5 V. Los límites en mAh no valen para ella; compara sus Wh.',
@@ -83,7 +84,7 @@ export const claims: InWordsOf<typeof english> = {
   'claim.many':
     'Solo se leyeron los primeros {most, number} datos. Envía la parte del texto que trata de una sola celda.',
   'claim.nothing-compared':
-    'Nada de esto pudo compararse con lo que se sabe de celdas así, de modo que no dice nada a favor ni en contra.',
+    'Nada de esto pudo compararse con lo que se sabe de celdas así, así que no dice nada a favor ni en contra.',
   'chemistry.sodium-ion': 'iones de sodio',
   'chemistry.titanate': 'titanato de litio',
   'fact.battery':

@@ -6,7 +6,7 @@ import type { commands as english } from '../en/commands.ts'
 export const commands: InWordsOf<typeof english> = {
   'command.check': 'Comprueba si una celda de litio (una pila o batería suelta) es lo que dice ser',
   'command.check.start': 'Empieza una comprobación guiada de una celda, o de celdas compradas juntas',
-  'command.check.start.family': 'Como qué se vende; déjalo vacío si no está en la lista o no lo sabes',
+  'command.check.start.family': 'Qué modelo dice ser; si no está en la lista o no lo sabes, déjalo vacío',
   'command.check.start.depth': 'La rápida hace las pocas preguntas que más aclaran; la completa llega hasta el final',
   'command.check.start.depth.quick': 'Rápida: las pocas preguntas que más aclaran',
   'command.check.start.depth.full': 'Completa: todo lo que aún puede cambiar algo',

@@ -5,10 +5,10 @@ import type { fairUse as english } from '../en/fair-use.ts'
 
 export const fairUse: InWordsOf<typeof english> = {
   'refusal.too-fast':
-    'Ha sido muy rápido. Tu próxima pulsación vuelve a contar <t:{at}:R>; no se pierde nada de lo que respondiste.',
+    'Vas demasiado rápido. Tu próxima pulsación vuelve a contar <t:{at}:R>; no se pierde nada de lo que respondiste.',
   'refusal.too-many-files': 'Acabas de enviar varios archivos. Envía el siguiente <t:{at}:R>.',
   'refusal.too-many-posts': 'Acabas de hacer publicar varios mensajes. Podrás publicar el siguiente <t:{at}:R>.',
   'refusal.server-too-fast':
-    'Muchísimas personas de este servidor están pulsando a la vez. Prueba otra vez <t:{at}:R>; no se pierde nada de lo que respondiste.',
+    'Demasiadas personas de este servidor están pulsando a la vez. Prueba otra vez <t:{at}:R>; no se pierde nada de lo que respondiste.',
   'refusal.channel-too-fast': 'En este canal se acaban de publicar varios mensajes. Podrás publicar este <t:{at}:R>.',
 }

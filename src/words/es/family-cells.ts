@@ -7,7 +7,7 @@ export const familyCells: Partial<Catalogue> = {
   'families.walk.line': '- {feature}: {option}',
   'families.walk.differs': '- {feature}: {option}, **distinto de lo descrito aquí** ({made})',
   'families.walk.look-again':
-    'Mira otra vez lo señalado. Una celda buena que difiere suaviza la señal, pues entonces las buenas varían.',
+    'Mira otra vez lo señalado. Si una celda buena es distinta, la señal se debilita: entonces las buenas varían.',
   'families.walk.nothing': 'No se vio nada con seguridad. Vuelve un paso atrás.',
   'families.walk.vouch': 'Incorporarla como celda buena',
   'families.walk.hand-in': 'Ofrecerla a la moderación',

@@ -33,7 +33,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.rise':
-    'una racha de mala suerte que, en algo que falla una vez por semana, se da más o menos una vez cada 6 años.',
+    'una racha de mala suerte que, en algo que sale mal una vez por semana, se da más o menos una vez cada 6 años.',
   'finding.noise.pattern': 'una coincidencia que sale en menos de 1 de cada 20 búsquedas así.',
   'finding.noise.else':
     'O nada de azar: un lote grande, un mensaje que mandó aquí a mucha gente o una persona con varias cuentas se ven exactamente igual.',
@@ -53,7 +53,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.undo.warned': 'Retirar el aviso',
   'finding.undo.edited': 'Deshacer el cambio',
   'finding.undo.dismissed': 'No descartarlo',
-  'finding.undo.known-fake': 'No es una falsificación conocida',
+  'finding.undo.known-fake': 'No contarla como falsificación conocida',
   'finding.edit': 'Cambiar el aviso',
   'finding.draft': 'Redactar una regla',
   'finding.to-post': 'Ir al informe',
@@ -90,11 +90,11 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.decided-since':
     'No se deshizo nada: alguien lo decidió después de que lo miraras. Así es como está.',
   'finding.no-undo.in-force':
-    'No se deshizo nada: esta falsificación conocida está en vigor en su familia. Quítala allí primero.',
+    'No se deshizo nada: esta falsificación conocida está en vigor en su modelo. Quítala allí primero.',
   'finding.chart': '{what}, de 4 en 4 semanas',
   'finding.chart.failed':
     'Comprobaciones con mal resultado, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',
-  'finding.chart.bound': 'Más que esto no es azar, según los números mostrados',
+  'finding.chart.bound': 'Más que esto no es azar, según los números que se muestran',
   'finding.chart.alarm': 'Se notó en esta semana, con los números exactos',
   'findings.title': 'Hallazgos de este servidor',
   'findings.none':

@@ -44,9 +44,9 @@ export const handOver: InWordsOf<typeof english> = {
   'help-request.text': '{holder} no sabe qué responder, en la comprobación de {what}:',
   'help-request.words': 'Escribe: {words}',
   'help-request.photos':
-    '{count, plural, one {# fotografía, limpia de todo lo que no es imagen.} other {# fotografías, limpias de todo lo que no es imagen.}}',
+    '{count, plural, one {# foto, limpia de todo lo que no es imagen.} other {# fotos, limpias de todo lo que no es imagen.}}',
   'help-request.photo':
-    'Fotografía {number} de la celda, enviada por quien se ha atascado; el bot no sabe qué se ve en ella.',
+    'Foto {number} de la celda, enviada por quien se ha atascado; el bot no sabe qué se ve en ella.',
   'help-request.help': 'Responder en su lugar',
   'help-request.send-back': 'Devolver la pregunta',
   'help-request.take-over': 'Hacerse cargo de toda la comprobación',
@@ -58,12 +58,12 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.over': 'Esta pregunta ya no necesita respuesta.',
   'helping.unsure': 'Yo tampoco sabría decirlo',
   'helping.told': '{holder} recibió aviso en {channel}.',
-  'helping.untold': 'El bot no pudo avisar a {holder}: dile que con /comprobar seguir se continúa.',
+  'helping.untold': 'El bot no pudo avisar a {holder}: dile que puede continuar con /comprobar seguir.',
   'word.helped': '{who}, la moderación respondió tu pregunta. Tu comprobación continúa.',
   'word.result':
     '{who}, la moderación respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
   'word.unsure':
-    '{who}, la moderación miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
+    '{who}, la moderación miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
   'word.sent-back': '{who}, la moderación miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
@@ -92,14 +92,14 @@ export const handOver: InWordsOf<typeof english> = {
   'deed.sent-back': '{when}: {who} devolvió una pregunta',
   'deed.took-over': '{when}: {who} se hizo cargo de ella',
   'deed.why': '{deed} («{why}»)',
-  'waiting.held': 'sigue',
+  'waiting.held': 'en curso',
   'waiting.entry': '{what}, la tiene {holder}: {state}',
   'waiting.look': 'Ver {number}',
   'list.others': 'Comprobaciones que empezaste, en otras manos',
   'list.offered': 'Se te ofrecen',
   'answer.by-moderator': '{said} (respuesta de la moderación)',
   'form.ask.words': '¿De qué tienes dudas?',
-  'form.ask.photos': 'Fotografías de la celda',
+  'form.ask.photos': 'Fotos de la celda',
   'form.ask.photos.hint': 'Hasta diez. Se limpian, se muestran a la moderación y se retiran tras la respuesta.',
   'form.offer.to': 'A quién',
   'form.offer.to.hint': 'Una persona o un rol. Déjalo vacío para ofrecerla a quien la tome primero.',
@@ -128,13 +128,13 @@ export const handOver: InWordsOf<typeof english> = {
     '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
   'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y actúa ya, no esperes a que te respondan.`,
   'hands.asked.unseen':
-    'Tu pregunta espera en la lista de la moderación, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna fotografía. Si es urgente, escribe tú a la moderación.',
+    'Tu pregunta espera en la lista de la moderación, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna foto. Si es urgente, escribe tú a la moderación.',
   'helping.again':
-    'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una fotografía es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
+    'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
-    'Hay un resultado que {holder} debe ver ahora mismo, y el bot no pudo avisar. Avísale ya de otra forma: que no toque la celda; /comprobar seguir muestra el resultado.',
+    'Hay un resultado que {holder} debe ver ahora mismo, y el bot no pudo avisar. Dile ya de otra forma que no toque la celda y que vea el resultado con /comprobar seguir.',
   'word.danger': `{who}, para: la comprobación de {what} encontró peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
-    'Ninguna fotografía demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco sabría decirlo», devuelve la pregunta, o elige la respuesta que significa peligro si lo ves en la fotografía.',
+    'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco sabría decirlo», devuelve la pregunta, o elige la respuesta que significa peligro si lo ves en la foto.',
 }

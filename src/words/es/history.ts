@@ -3,12 +3,12 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { history as english } from '../en/history.ts'
 
 export const history: InWordsOf<typeof english> = {
-  'history.title': 'Qué se ha cambiado aquí',
-  'history.title.links': 'Qué se ha cambiado en los enlaces',
+  'history.title': 'Qué se cambió aquí',
+  'history.title.links': 'Qué se cambió en los enlaces',
   'history.intro':
     'Lo más reciente, primero. Cada cambio se puede deshacer mientras nadie haya cambiado lo mismo después. Se guardan los últimos {most, number} cambios, cada uno durante un año.',
-  'history.none': 'Todavía no se ha cambiado nada, o hace más de un año.',
-  'history.open': 'Qué se ha cambiado',
+  'history.none': 'Todavía no se cambió nada, o fue hace más de un año.',
+  'history.open': 'Ver qué se cambió',
   'history.made': '{when}, {who}:',
   'history.undid': '{when}, {who} deshizo el cambio del {of}:',
   'history.undone': 'Deshecho por {who}, {when}.',
@@ -18,24 +18,24 @@ export const history: InWordsOf<typeof english> = {
   'history.link.removed': '**Enlace quitado:** {host} · {title}',
   'history.link.address': '**Dirección de «{title}»:** {was} → {is}',
   'history.link.title': '**Título del enlace a {host}:** {was} → {title}',
-  'history.link.looked': '**Revisado y sigue siendo bueno:** {host} · {title}',
+  'history.link.looked': '**Revisado, sigue bien:** {host} · {title}',
   'history.undo': 'Deshacerlo',
   'history.done': '✓ Deshecho. Así está ahora.',
-  'history.done-gone': '✓ Deshecho. Así está ahora. Lo que mientras tanto no se registró, o se borró, no vuelve.',
+  'history.done-gone': '✓ Deshecho. Así está ahora. Lo que mientras tanto no se contó, o se borró, no vuelve.',
   'history.sure.title': '¿Deshacer este cambio?',
   'history.sure.fewer':
-    'Entonces lo registrado hace más de {weeks, plural, one {# semana} other {# semanas}} se borra en un cuarto de hora, y nadie puede recuperarlo.',
+    'Entonces lo que se contó hace más de {weeks, plural, one {# semana} other {# semanas}} se borra en un cuarto de hora, y nadie puede recuperarlo.',
   'history.sure.stop':
-    'Entonces ninguna comprobación deja ya nada. Lo ya registrado se queda hasta que sea lo bastante antiguo.',
+    'Entonces ninguna comprobación deja ya nada. Lo ya contado se queda hasta que sea lo bastante antiguo.',
   'history.sure.yes': 'Deshacerlo',
   'history.sure.no': 'Dejarlo',
-  'history.no.change-forgotten': 'Este cambio ya no se guarda, así que no se puede deshacer. No se ha cambiado nada.',
-  'history.no.undone-already': '{who} ya lo ha deshecho, {when}. No se ha cambiado nada.',
+  'history.no.change-forgotten': 'Este cambio ya no se guarda, así que no se puede deshacer. No se cambió nada.',
+  'history.no.undone-already': '{who} ya lo deshizo, {when}. No se cambió nada.',
   'history.no.changed-since':
-    'No se puede deshacer: {who} ha cambiado lo mismo después, {when}. Deshaz primero eso, o ajústalo de nuevo.',
-  'history.no.changed-since.unknown': 'No se puede deshacer: después se ha cambiado lo mismo. Ajústalo de nuevo.',
+    'No se puede deshacer: {who} cambió lo mismo después, {when}. Deshaz primero eso, o ajústalo de nuevo.',
+  'history.no.changed-since.unknown': 'No se puede deshacer: después se cambió lo mismo. Ajústalo de nuevo.',
   'history.no.pooling-since':
-    'No se puede deshacer: después se ha activado juntar los números, y eso necesita el registro. Deja primero de juntar.',
+    'No se puede deshacer: después se activó sumar los números a los de otros servidores, y eso necesita el recuento. Deja primero de sumarlos.',
   'history.no.too-many-links': 'No se puede deshacer: ya hay {most, number} enlaces y no caben más. Quita primero uno.',
   'history.no.link-there': 'No se puede deshacer: la misma dirección vuelve a estar aquí, como «{title}».',
 }

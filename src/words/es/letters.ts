@@ -8,7 +8,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.title': 'Una carta al vendedor',
   'letter.first': 'Primero la celda, después la carta',
   'letter.about':
-    'Redactada con lo que viste y mediste. Solo la ves tú, y no se guarda nada de ella. Rellena lo que está entre [corchetes], quita lo que no sea así, cópiala y envíala tú donde compraste. El bot no envía nada.',
+    'Se redacta con lo que viste y mediste. Solo la ves tú, y no se guarda nada de ella. Rellena lo que está entre [corchetes], quita lo que no sea así, cópiala y envíala tú donde compraste. El bot no envía nada.',
   'letter.language': 'En el idioma del vendedor (empieza de nuevo)',
   'letter.in': 'Carta en {language}',
   'letter.change': 'Rellenar y cambiar',
@@ -30,11 +30,11 @@ export const letters: InWordsOf<typeof english> = {
   'letter.expected': '{fact} (este modelo: {value})',
   'letter.refund': 'Les pido que me devuelvan [importe] antes del [fecha], sin devolución de la celda.',
   'letter.papers-first':
-    'Les ruego que me digan antes del [fecha] el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba UN 38.3 (Test Summary). Si no es posible, les pido que me devuelvan [importe] sin devolución de la celda.',
+    'Les ruego que me digan antes del [fecha] el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba de transporte UN 38.3 (Test Summary). Si no es posible, les pido que me devuelvan [importe] sin devolución de la celda.',
   'letter.no-return':
-    'No envío la celda de vuelta: enviar una celda cuyo estado es incierto es peligroso y puede estar prohibido. Irá a un punto que acepte celdas de litio.',
+    'No envío la celda de vuelta: enviar una celda cuyo estado es incierto es peligroso y puede estar prohibido. Irá a un punto de reciclaje que acepte celdas de litio.',
   'letter.papers':
-    'Les ruego que me digan también el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba UN 38.3 (Test Summary).',
+    'Les ruego que me digan también el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba de transporte UN 38.3 (Test Summary).',
   'letter.proof': 'Guardo el anuncio, el pedido y lo que anoté, y puedo enviarles las fotos y mediciones que tenga.',
   'letter.close': 'Un saludo\n[tu nombre]',
   'refusal.nothing-to-write': 'No se encontró nada sobre lo que escribir.',

@@ -15,14 +15,14 @@ export const links: InWordsOf<typeof english> = {
   'links.page': 'Página {page, number} de {pages, number}',
   'links.before': 'Página anterior',
   'links.after': 'Página siguiente',
-  'links.manage': 'Cuidar los enlaces',
-  'links.manage.title': 'Cuidar los enlaces',
+  'links.manage': 'Gestionar los enlaces',
+  'links.manage.title': 'Gestionar los enlaces',
   'links.manage.count':
     '{count, plural, =0 {Aún no hay ningún enlace.} one {Hay # enlace.} other {Hay # enlaces.}} Como mucho, {most, number}.',
   'links.manage.old':
     '{count, plural, one {# no se revisa desde hace más de un año.} other {# no se revisan desde hace más de un año.}}',
   'links.manage.care':
-    'Solo tiendas en las que mucha gente compra desde hace años. Abre la página antes de decir que sigue bien.',
+    'Pon solo tiendas en las que mucha gente compra desde hace años. Antes de decir que un enlace sigue bien, abre la página.',
   'links.choose': 'Elige un enlace',
   'links.reviewed': 'revisado {date}',
   'links.reviewed.old': 'sin revisar desde {date}',
@@ -38,7 +38,7 @@ export const links: InWordsOf<typeof english> = {
   'links.done.edit': 'Cambiado.',
   'links.done.still-good': 'Anotado como revisado hoy.',
   'links.done.remove': 'Quitado.',
-  'links.cleaned': 'Se ha quitado de la dirección, porque solo dice quién envió a alguien allí: {what}.',
+  'links.cleaned': 'Se quitó de la dirección, porque solo dice quién envió a alguien allí: {what}.',
   'links.typed': 'Lo que escribiste:',
   'links.again': 'Escribirlo otra vez',
   'links.form.add': 'Un enlace nuevo',

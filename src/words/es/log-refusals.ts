@@ -17,7 +17,7 @@ export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.unterminated-quote':
     'Unas comillas que se abren en la fila {row, number} no se cierran nunca. Quítalas o ciérralas.',
   'log-refusal.no-table':
-    'No se encontró ninguna tabla de medidas; el archivo empieza por «{firstLine}». Envía un CSV o TSV con tiempo, tensión y corriente.',
+    'No se encontró ninguna tabla de mediciones; el archivo empieza por «{firstLine}». Envía un CSV o TSV con tiempo, tensión y corriente.',
   'log-refusal.comma-means-two-things':
     'En «{line}» una coma separa a la vez las columnas y los decimales. Expórtalo con punto y coma o tabuladores, o con punto decimal.',
   'log-refusal.mixed-decimal-marks':
@@ -27,7 +27,7 @@ export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.broken-rows':
     '{broken, number} de {rows, number} filas no pueden leerse como números{example, select, none {} other {; la primera es la fila {row, number}, {label}: «{text}»}}. Corrígelas o quítalas.',
   'log-refusal.too-few-rows':
-    'Solo hay {rows, number} filas de medidas; hacen falta al menos {least, number}. Envía el registro entero.',
+    'Solo hay {rows, number} filas de mediciones; hacen falta al menos {least, number}. Envía el registro entero.',
   'log-refusal.time-backwards':
     'El tiempo va hacia atrás en la fila {row, number} (de {from_s, number} a {to_s, number} s). Ordena las filas, o envía una descarga cada vez.',
   'log-refusal.time-stands-still':

@@ -19,7 +19,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.chemistry.usual': 'Níquel o cobalto (de 3,6 a 3,7 V)',
   'log.chemistry.iron-phosphate': 'Litio-ferrofosfato, LiFePO4 (3,2 V)',
   'log.title': 'Lo que muestra el registro',
-  'log.caution': `Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrúmpela a los 60 °C. ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda pase una prueba no demuestra nada.`,
+  'log.caution': `Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrúmpela a los 60 °C. ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda supere una prueba no demuestra nada.`,
   'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
@@ -37,7 +37,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.run': 'Descarga {number}: {capacity}',
   'log.start': 'Comprobar la celda con este resultado',
   'log.add': 'Añadirlo a mi comprobación: {what}',
-  'log.asks': 'Una cosa no la dice el archivo',
+  'log.asks': 'Hay algo que el archivo no dice',
   'log.rows': 'Sus primeras filas:',
   'log.choose': 'Elige',
   'log.ask.time': '¿Qué columna es el tiempo?',
@@ -84,16 +84,16 @@ export const logs: InWordsOf<typeof english> = {
   'figure.to-cutoff': '{says} (hasta {cutoff, number} V)',
   'figure.no-cutoff': '{says} (hasta {end, number} V, donde acabó la descarga; no se dio ninguna tensión de corte)',
   'trap.stopped-above-cutoff':
-    'La descarga paró a {endVoltage_V, number} V, por encima del corte de {cutoff_V, number} V: la celda guarda más de lo que se sacó.',
+    'La descarga terminó a {endVoltage_V, number} V, por encima del corte de {cutoff_V, number} V: la celda guarda más de lo que se sacó.',
   'trap.wrong-cutoff':
-    'La descarga siguió hasta {endVoltage_V, number} V, por debajo de {cutoff_V, number} V. Lo que cuenta su pantalla es más de lo que quiere decir lo declarado; aquí se contó hasta {countedTo_V, number} V.',
+    'La descarga siguió hasta {endVoltage_V, number} V, por debajo de {cutoff_V, number} V. Por eso la pantalla del aparato muestra más capacidad de la que cuenta para lo declarado; aquí se contó hasta {countedTo_V, number} V.',
   'trap.not-full-at-start':
     'Antes de la descarga reposaba a {startVoltage_V, number} V, donde una celda llena muestra unos {full_V, number} V: no estaba llena, así que guarda al menos lo que se sacó.',
   'trap.starts-under-load':
     'El registro empieza ya en plena descarga ({firstVoltage_V, number} V): nada muestra si la celda estaba llena, ni cuánto llevaba descargándose.',
   'trap.short-rest': 'Solo reposó {rest_s} antes de la descarga; lo habitual serían unos {wanted_s}.',
   'trap.over-discharged':
-    'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la cargues otra vez y no la uses.',
+    'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la uses ni la cargues otra vez.',
   'trap.gaps':
     'El registro tiene {gaps, plural, one {# hueco} other {# huecos}} que suman {seconds}{bridged, select, yes {, cubiertos porque la carga mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
   'trap.two-wire-resistance':
@@ -105,11 +105,11 @@ export const logs: InWordsOf<typeof english> = {
   'trap.temperature-missing':
     'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
   'trap.too-hot':
-    'La celda llegó a {highest_C, number} °C. Una prueba se para a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba.',
+    'La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba.',
   'trap.temperature-hardly-moved':
     'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':
-    '{current_A, number} A es una corriente tan pequeña que casi cualquier celda queda bien; por debajo de unos {wanted_A, number} A, pasar la prueba no dice nada.',
+    '{current_A, number} A es una corriente tan pequeña que casi cualquier celda queda bien; por debajo de unos {wanted_A, number} A, superar la prueba no dice nada.',
   'trap.current-not-constant': 'La corriente no se mantuvo constante: fue de {from_A, number} a {to_A, number} A.',
   'trap.counter-disagrees':
     'El contador del propio archivo muestra {factor, number} veces la carga que suman sus corrientes, así que su unidad es dudosa. Nada de este registro cuenta en contra de la celda.',
@@ -122,7 +122,7 @@ export const logs: InWordsOf<typeof english> = {
   'told.label-undecided':
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {label_mAh, number} mAh de la etiqueta.',
   'told.label-reached':
-    'Dio al menos el {share} de los {label_mAh, number} mAh de la etiqueta. Eso no dice nada: las falsificaciones se eligen para que pasen una prueba lenta, y una celda de menor calidad o degradada también la pasa.',
+    'Dio al menos el {share} de los {label_mAh, number} mAh de la etiqueta. Eso no dice nada: las falsificaciones se eligen para que superen una prueba lenta, y una celda de menor calidad o degradada también la supera.',
   'told.label-not-comparable':
     'Dio menos de los {label_mAh, number} mAh de la etiqueta, pero en condiciones en que una celda en buen estado también da menos: {because}.',
   'told.only-a-lower-bound':

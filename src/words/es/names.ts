@@ -6,7 +6,7 @@ import type { names as english } from '../en/names.ts'
 export const names: InWordsOf<typeof english> = {
   'name.check': 'comprobar',
   'name.check.start': 'iniciar',
-  'name.check.start.family': 'familia',
+  'name.check.start.family': 'modelo',
   'name.check.start.depth': 'alcance',
   'name.check.start.cells': 'celdas',
   'name.check.start.for': 'para',

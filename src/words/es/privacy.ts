@@ -4,22 +4,22 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { privacy as english } from '../en/privacy.ts'
 
 export const privacy: InWordsOf<typeof english> = {
-  'command.privacy': 'Ver qué se guarda de ti, cuánto tiempo y por qué; hacer que se muestre o se borre',
+  'command.privacy': 'Mira qué se guarda de ti, cuánto tiempo y por qué; pide verlo o bórralo',
   'privacy.title': 'Qué se guarda de ti, cuánto tiempo y por qué',
   'privacy.short':
     'Tus comprobaciones se guardan dos semanas tras tu último paso, para que puedas seguir. Si no moderas un servidor ni ayudas en él, nada que lleve tu ID se guarda más tiempo.',
   'privacy.checks.name': 'Tus comprobaciones:',
   'privacy.checks':
-    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso. Si cierras una comprobación, lo que respondiste se borra enseguida y el resto en ocho días. Tras una caída del bot puede tardar dos semanas más. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotografías para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
+    'tu ID de Discord, el servidor, cuándo empezaste, tus respuestas y mediciones. Se guardan para que puedas seguir después de una pausa o en otro canal, y se borran dos semanas después de tu último paso. Si cierras una comprobación, lo que respondiste se borra enseguida y el resto en ocho días. Tras una caída del bot puede tardar dos semanas más. De una comprobación cedida se guarda también quién la tuvo, quién ayudó y las razones que dieron; las fotos para la moderación están solo en su canal y se retiran cuando la pregunta se responde.',
   'privacy.drafts.name': 'Lo que espera tu respuesta:',
   'privacy.drafts':
     'como el enlace a tu registro en Discord y lo que escribiste junto a él, seis horas como mucho. El registro en sí se lee y no se guarda.',
   'privacy.counts.name': 'Comprobaciones contadas:',
   'privacy.counts':
-    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, lo que falló, dónde se compró la celda, qué aspecto tiene y la semana, con un código en lugar de tu nombre: ninguna medida, y ninguna respuesta que casi nadie haya dado en el servidor. Quien pueda leer la base de datos y sepa mucho de lo que respondiste quizá la encuentre de todos modos. Un número publicado representa al menos cinco cuentas; quien tiene cuatro de ellas sabe qué vino de la quinta. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
+    'solo en los servidores cuya moderación lo quiere, para que se noten las falsificaciones nuevas. Una comprobación terminada deja su resultado, lo que falló, dónde se compró la celda, qué aspecto tiene y la semana, con un código en lugar de tu nombre: ninguna medición, y ninguna respuesta que casi nadie haya dado en el servidor. Quien pueda leer la base de datos y sepa mucho de lo que respondiste quizá la encuentre de todos modos. Un número publicado representa al menos cinco cuentas; quien tiene cuatro de ellas sabe qué vino de la quinta. La clave del código se destruye tras el trimestre. El servidor decide cuánto tiempo se guarda, de medio año a cinco años.',
   'privacy.decisions.name': 'Tus decisiones:',
   'privacy.decisions':
-    'que no quieres que se te cuente, o que se cuente tu ayuda, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre un modelo o sobre algo que se encontró y por qué, y las fotografías que añadiste, hasta que el bot deje el servidor. Lo que cambiaste en los ajustes y enlaces de un servidor, y cuándo, se guarda un año como máximo.',
+    'que no quieres que se te cuente, o que se cuente tu ayuda, como código de tu ID, hasta que lo cambies; y si moderas, qué decidiste sobre un modelo o sobre algo que se encontró y por qué, y las fotos que añadiste, hasta que el bot deje el servidor. Lo que cambiaste en los ajustes y enlaces de un servidor, y cuándo, se guarda un año como máximo.',
   'privacy.server.name': 'Cuando un servidor quita el bot:',
   'privacy.server':
     'se borran sus ajustes, las comprobaciones empezadas en él y lo que allí se contó y se encontró. Se quedan los números ya publicados para varios servidores juntos. No nombran a ningún servidor ni a nadie.',

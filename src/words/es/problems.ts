@@ -8,11 +8,11 @@ export const problems: InWordsOf<typeof english> = {
   'problem.too-large': '{at}: el archivo pasa de {most, number} bytes. Divide el paquete o acórtalo.',
   'problem.shape': '{at}: {says}.',
   'problem.unknown-key': '{at}: aquí nada se llama «{name}». Revisa cómo está escrito, o quítalo.',
-  'problem.duplicate': '{at}: {what} «{name}» aparece dos veces. Dale otra id a una de ellas.',
+  'problem.duplicate': '{at}: {what} «{name}» aparece dos veces. Dale otro id a una de las dos.',
   'problem.unknown-name':
     '{at}: no existe {what} «{name}»{near, select, none {} other {; ¿querías decir «{near}»?}}{near, select, none {. Usa algo que el paquete defina.} other {}}',
   'problem.not-an-option-question':
-    '{at}: «{name}» se responde con una medida; escribe un límite (below, above) o una medida, no una opción.',
+    '{at}: «{name}» se responde con una medición; escribe un límite (below, above) o una medición, no una opción.',
   'problem.not-a-reading-question':
     '{at}: «{name}» se responde con una de sus opciones; escribe una opción, no un límite ni un número.',
   'problem.limit-out-of-range':
@@ -36,5 +36,5 @@ export const problems: InWordsOf<typeof english> = {
   'problem.no-cases':
     '{at}: el paquete no tiene casos. Añade una carpeta «cases» con al menos un caso por regla en que se dispare, uno en que calle y uno en que quede sin saber.',
   'problem.not-a-language':
-    '{at}: «{name}» no nombra otra lengua que la propia del paquete. Llama al archivo solo por su lengua, como de.yaml.',
+    '{at}: «{name}» no nombra otro idioma que el propio del paquete. Llama al archivo solo por su idioma, como de.yaml.',
 }

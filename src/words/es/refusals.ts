@@ -17,16 +17,15 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.another-consent': 'La comprobación está ahora en otro paso. Míralo con /comprobar seguir.',
   'refusal.unknown-option': 'Esa respuesta no es de esta pregunta. Elige una de las que se muestran.',
   'refusal.reading-out-of-range':
-    '{value, number} {unit} no puede ser aquí: tiene que estar entre {least, number} y {most, number} {unit}. Mide otra vez, o responde «No sabría decirlo».',
+    '{value, number} {unit} no es un valor posible aquí: tiene que estar entre {least, number} y {most, number} {unit}. Mide otra vez, o responde «No sabría decirlo».',
   'refusal.not-a-number': 'Eso no es un número. Escribe la cifra que lees, con su unidad.',
   'refusal.nothing-to-go-back-to': 'No hay ninguna respuesta anterior a la que volver.',
-  'refusal.too-many-cells':
-    'Una comprobación puede valer para entre 1 y {most, number} celdas, no para {cells, number}.',
+  'refusal.too-many-cells': 'Una comprobación sirve para entre 1 y {most, number} celdas, no para {cells, number}.',
   'refusal.too-many-today':
-    'Has empezado {most, number} comprobaciones en un día, y no se guardan más de una persona. Sigue con una de ellas o empieza la siguiente mañana. Hasta entonces, ante la duda, no uses una celda.',
+    'Has empezado {most, number} comprobaciones en un día, y de una persona no se guardan más. Sigue con una de ellas, o empieza otra mañana. Hasta entonces, ante la duda, no uses una celda.',
   'refusal.too-many-open':
     'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
-  'refusal.unknown-family': 'Aquí no hay ninguna familia «{name}». Elige una de la lista, o déjalo vacío.',
+  'refusal.unknown-family': 'Aquí no hay ningún modelo «{name}». Elige una de la lista, o déjalo vacío.',
   'refusal.no-such-check': 'No tienes ninguna comprobación abierta así. Mira las tuyas con /comprobar lista.',
   'refusal.unknown-click': 'Ese botón no es de esta versión del bot. Usa /comprobar seguir para continuar.',
   'refusal.unknown-command': 'Este comando ya no se conoce aquí. Escribe / para ver los que hay.',
@@ -46,11 +45,11 @@ export const refusals: InWordsOf<typeof english> = {
     '{field}: «{typed}» es un múltiplo de la capacidad, que aquí no se conoce. Multiplícalo por la capacidad en Ah (10C con 2,5 Ah son 25 A) y escribe los amperios.',
   'typed.negative': '{field}: no puede ser menor que cero. Revisa el signo.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} no puede ser; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
+    '{field}: {value, number} {unit} no es un valor posible; debería estar entre {lowest, number} y {highest, number} {unit}. Mide otra vez.{meant, select, none {} other { ¿Querías decir {meant}?}}',
   'trouble.unreadable':
-    'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se cambió ni se perdió nada. Da a alguien de moderación esta referencia: {reference}; quien lleva el bot encuentra la causa en su registro.',
+    'Lo que está guardado aquí no lo puede leer la versión del bot que funciona ahora. No se cambió ni se perdió nada. Da a alguien de la moderación esta referencia: {reference}; quien lleva el bot encuentra la causa en su registro.',
   'trouble.try-again':
-    'Algo falló en el bot. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de moderación esta referencia: {reference}.',
+    'Algo falló en el bot. Puede que tu último paso no se haya guardado: /comprobar seguir te muestra por dónde vas. Si sigue fallando, da a alguien de la moderación esta referencia: {reference}.',
   'refusal.bot-not-here':
     'El bot no es miembro de este servidor, así que no puede guardar su configuración ni escribir aquí. Quien pueda gestionar el servidor puede invitarlo: <{link}>',
   'refusal.not-moderator':

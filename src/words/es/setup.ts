@@ -5,14 +5,14 @@ import type { setup as english } from '../en/setup.ts'
 
 export const setup: InWordsOf<typeof english> = {
   'name.setup': 'configurar',
-  'command.setup': 'Ver y cambiar cómo está configurado el bot en este servidor (para quien puede gestionarlo)',
+  'command.setup': 'Mira y cambia cómo está configurado el bot en este servidor (para quien puede gestionarlo)',
   'refusal.not-manager':
     'Solo quien puede gestionar este servidor (en Discord, «Gestionar servidor» o «Administrar servidor») puede ver o cambiar cómo está configurado el bot aquí. Un rol de moderación por sí solo no basta.',
   'setup.title': 'Cómo está configurado este servidor',
   'setup.intro':
-    'Esto solo lo ves tú. Nada de esta lista ocurre antes de configurarlo aquí. Recórrelo paso a paso o cambia una sola cosa; ambas se pueden repetir cuando quieras.',
+    'Esto solo lo ves tú. Nada de esta lista ocurre antes de configurarlo aquí. Recórrela paso a paso o cambia una sola cosa; puedes repetirlo cuando quieras.',
   'setup.links':
-    '**Enlaces para comprar con seguridad:** {count, plural, =0 {ninguno todavía} one {# enlace} other {# enlaces}}. La moderación los añade y los cuida con /comprar.',
+    '**Enlaces para comprar con seguridad:** {count, plural, =0 {ninguno todavía} one {# enlace} other {# enlaces}}. La moderación los añade y los gestiona con /comprar.',
   'setup.begin': 'Paso a paso',
   'setup.open.reports': 'Informes',
   'setup.open.review': 'Revisión',
@@ -25,14 +25,14 @@ export const setup: InWordsOf<typeof english> = {
   'setup.overview': 'Resumen',
   'setup.step': '{part} ({at, number} de {of, number})',
   'setup.now': 'Ahora:',
-  'setup.needs': 'Qué necesito allí y para qué:',
+  'setup.needs': 'Qué necesita allí el bot, y para qué:',
   'setup.none': 'Ningún canal',
   'setup.no-roles': 'Ningún rol',
   'setup.no-offers': 'Ninguna invitación',
   'setup.test': 'Probarlo',
   'setup.again': 'Probar otra vez',
   'setup.saved': '✓ Así está ahora.',
-  'setup.tried': 'Probado ahora mismo: puedo publicar en {channel}. No quedó nada allí.',
+  'setup.tried': 'Probado ahora mismo: el bot puede publicar en {channel}. No quedó nada allí.',
   'setup.part.reports': 'Canal de informes',
   'setup.part.review': 'Canal de revisión',
   'setup.part.moderators': 'Moderación',
@@ -52,11 +52,11 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.review':
     'Quien se atasca puede preguntar a la moderación. Lo que pregunta, y las fotos que envía para ello, aparecen en este canal. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
   'setup.long.moderators':
-    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, decidir sobre ellas y cuidar los enlaces. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor» (o «Administrar servidor»); quien tiene ese permiso ya cuenta como moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
+    'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, decidir sobre ellas y gestionar los enlaces. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor» (o «Administrar servidor»); quien tiene ese permiso ya cuenta como moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
   'setup.long.language':
     'Los avisos, informes e invitaciones que leen varias personas se escriben en este idioma. Lo que ve una sola persona llega en el idioma que tiene puesto en Discord.',
   'setup.long.recording':
-    '- **Una comprobación terminada deja** su resultado, sus respuestas en rangos amplios, los puntos que no pasó, dónde se compró la celda y la semana.\n- **Nunca** un nombre, un identificador, un texto, un archivo, una foto ni una hora.\n- **Cada persona** cuenta una vez por trimestre para un tipo de celda, con un código cuya clave se destruye después. Se le dice antes de que ocurra y puede negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan.\n- **La moderación ve** solo números que corresponden al menos a cinco personas.\n- **Se guarda** {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n- **Si se suma a otros servidores,** los mismos números se suman a los de otros servidores que también lo hacen, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
+    '- **Una comprobación terminada deja** su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana.\n- **Nunca** un nombre, un identificador, un texto, un archivo, una foto ni una hora.\n- **Cada persona** cuenta una vez por trimestre para un tipo de celda, con un código cuya clave se destruye después. Se le dice antes de que ocurra y puede negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan.\n- **La moderación ve** solo números que corresponden al menos a cinco personas.\n- **Se guarda** {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n- **Si se suma a otros servidores,** los mismos números se suman a los de otros servidores que también lo hacen, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
   'setup.long.keeping':
     'Lo contado se borra cuando es más antiguo que esto. Los informes semanales hechos con ello se quedan. Con 104 semanas se puede comparar el año pasado con este. Si pones un número menor, lo más antiguo se borra poco después, y nadie puede recuperarlo.',
   'setup.long.offers':
@@ -105,9 +105,9 @@ export const setup: InWordsOf<typeof english> = {
   'permission.AttachFiles.why': 'para mostrar fotos y dibujos',
   'permission.SendMessagesInThreads': 'Enviar mensajes en hilos',
   'permission.SendMessagesInThreads.why': 'para escribir la invitación bajo una publicación',
-  'setup.place.missing': 'No puedo publicar en {channel}: dame allí {permissions}, en los permisos del canal.',
+  'setup.place.missing': 'El bot no puede publicar en {channel}: dale allí {permissions}, en los permisos del canal.',
   'setup.place.missing-under-posts':
-    'No puedo escribir bajo las publicaciones de {channel}: dame allí {permissions}, en los permisos del foro.',
+    'El bot no puede escribir bajo las publicaciones de {channel}: dale allí {permissions}, en los permisos del foro.',
   'setup.blind.channel': '{role} no ve {channel}: dale allí «Ver canal», o elige otro rol.',
   'setup.blind.command':
     'Puede que a {role} no se le ofrezca {command}: mira en Ajustes del servidor, Integraciones, y permíteselo a ese rol.',
@@ -118,7 +118,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.everyone-reads':
     'Todos pueden leer {channel}, y esto es solo para la moderación. Quita allí «Ver canal» al rol que tienen todos, o elige otro canal.',
   'setup.place.refused':
-    'Discord no me deja escribir en {channel}, aunque según sus permisos puedo. Mira si estoy en aislamiento temporal y prueba otra vez.',
+    'Discord no deja que el bot escriba en {channel}, aunque los permisos del canal lo permiten. Mira si el bot está en aislamiento temporal y prueba otra vez.',
   'setup.problem.role-gone': 'Uno de estos roles ya no existe. No se cambió nada: elige otra vez.',
   'setup.problem.role-of-bot':
     '{role} pertenece a un bot o a una suscripción, así que nadie puede recibirlo. No se cambió nada: elige otro rol.',

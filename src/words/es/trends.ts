@@ -5,12 +5,12 @@ import type { trends as english } from '../en/trends.ts'
 
 export const trends: InWordsOf<typeof english> = {
   'counts.outcome':
-    'Cuando esta comprobación termine, se contarán sin tu nombre su resultado, sus respuestas y los puntos que no pasó. La moderación solo ve números que corresponden a cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
+    'Cuando esta comprobación termine, se contarán sin tu nombre su resultado, sus respuestas y los puntos que no superó. La moderación solo ve números que corresponden a cinco personas como mínimo. Puedes dejar fuera esta, o todas las tuyas con /comprobar recuento.',
   'counts.declined': 'Esta comprobación no se cuenta.',
   'command.check.counting': 'Mira qué se cuenta de tus comprobaciones, y di si se cuentan',
   'counting.title': 'Qué se cuenta de tus comprobaciones',
   'counting.what':
-    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no pasó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
+    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
   'counting.now.out': 'Tus comprobaciones se cuentan.',
   'counting.now.in': 'Tus comprobaciones no se cuentan.',
   'counting.out': 'No contar las mías',
@@ -60,7 +60,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.patterns.none': 'Ningún defecto ni respuesta se ha vuelto más frecuente en conjunto.',
   'trends.pattern':
     '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, {earlier, plural, =0 {menos de cinco} other {#}} de {earlierOf, plural, =0 {menos de cinco} other {#}} en el año anterior{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
-  'trends.unknown-family': 'Celdas de ninguna familia de la lista',
+  'trends.unknown-family': 'Celdas de ningún modelo de la lista',
   'trends.gone-family': '{id} (su paquete de reglas ya no está instalado)',
   'trends.gone-rule': '{id} (un punto de un paquete de reglas que ya no está instalado)',
   'trends.gone-answer': '{question}: {option} (de un paquete de reglas que ya no está instalado)',
@@ -78,7 +78,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.exported.json': 'El informe tal como se guardó, con los códigos de los paquetes de reglas.',
   'trends.exported.schema': 'Un JSON Schema: cada campo de la exportación JSON, con lo que significa.',
   'trends.exported.columns':
-    'Columnas: **week**, una semana ISO · **what**: all (todas), family (familia), verdict (resultado), rule (un punto no pasado), bought (comprada), rise (aumento), spike (solo esa semana), pattern-recent (las últimas 8 semanas), pattern-earlier (el año anterior) · **family** y **name**: identificadores de los paquetes de reglas, vacíos donde se trata de todas · **checks**: al menos tantas, de cinco en cinco, desde la primera semana · **more**: nuevas en esa semana · **of**, **share**, **low**, **high**: proporción entre tantas comprobaciones, con su intervalo del 95 % · **noticed**: la semana en que se notó un aumento · **stands-out**: yes donde destaca entre todo lo vigilado.',
+    'Columnas: **week**, una semana ISO · **what**: all (todas), family (modelo), verdict (resultado), rule (un punto no superado), bought (comprada), rise (aumento), spike (solo esa semana), pattern-recent (las últimas 8 semanas), pattern-earlier (el año anterior) · **family** y **name**: identificadores de los paquetes de reglas, vacíos donde se trata de todas · **checks**: al menos tantas, de cinco en cinco, desde la primera semana · **more**: nuevas en esa semana · **of**, **share**, **low**, **high**: proporción entre tantas comprobaciones, con su intervalo del 95 % · **noticed**: la semana en que se notó un aumento · **stands-out**: yes donde destaca entre todo lo vigilado.',
   'trends.chart': 'Resultados de las comprobaciones contadas',
   'trends.chart.interval': 'dónde puede estar la proporción (95 %)',
   'trends.chart.withheld': 'muy pocas',

@@ -54,7 +54,7 @@ export const waiting: InWordsOf<typeof english> = {
   'desk.ask-closing': 'Proponer cerrarla',
   'desk.close': 'Sí, cerrarla',
   'desk.keep': 'No, dejarla abierta',
-  'desk.reopen': 'Mirarlo otra vez',
+  'desk.reopen': 'Mirar otra vez',
   'desk.pair': 'Quiero una segunda persona',
   'desk.no-pair': 'Con una persona basta',
   'desk.pair.on':
@@ -72,7 +72,7 @@ export const waiting: InWordsOf<typeof english> = {
   'helping.second':
     'Otra persona ya respondió esto. Di solo lo que veas tú: si las dos respuestas son iguales, cuenta; si no, cuenta como «No sabría decirlo».',
   'helping.waits-second':
-    'Gracias. {holder} quiere que lo mire otra persona antes de que esta respuesta cuente. La tuya queda guardada, y la pregunta espera a alguien más.',
+    'Gracias. {holder} quiere que lo mire otra persona antes de que esta respuesta cuente. La tuya queda guardada, y la pregunta espera a otra persona.',
   'word.closing':
     '{who}, la comprobación de {what} está parada, y {helper} pregunta si se puede cerrar. Al cerrarla se borran tus respuestas. Si no haces nada, sigue abierta hasta que caduque.',
   'word.reopened':
@@ -80,7 +80,7 @@ export const waiting: InWordsOf<typeof english> = {
   'word.redirected':
     '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo cambió {helper}. Todavía puedes recuperarla.',
   'word.disagree':
-    '{who}, dos personas miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques. Tu comprobación continúa.',
+    '{who}, dos personas miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
   'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
   'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
   'deed.kept-open': '{when}: {who} la dejó abierta',
@@ -105,20 +105,20 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.long.reminders':
     'Si una pregunta, o una comprobación que alguien debe tomar, espera más tiempo que este, el bot lo dice una vez en el canal de revisión, con el camino a cada una. No nombra a nadie que espere. No se notifica a nadie si no eliges un rol para ello.',
   'setup.now.no-reminders': 'ninguno',
-  'setup.now.reminders': 'a {hours, plural, one {la # hora} other {las # horas}}; no se notifica a nadie',
-  'setup.now.reminders-pinging': 'a {hours, plural, one {la # hora} other {las # horas}}; se notifica a {role}',
+  'setup.now.reminders': 'después de {hours, plural, one {# hora} other {# horas}}; no se notifica a nadie',
+  'setup.now.reminders-pinging': 'después de {hours, plural, one {# hora} other {# horas}}; se notifica a {role}',
   'setup.reminders.nowhere': 'No hay canal de revisión, así que no hay dónde decirlo: elige antes uno.',
   'setup.reminders.role-gone':
     'El rol al que se debía notificar ya no existe: no se notifica a nadie hasta que elijas otro.',
   'setup.reminders.silent':
-    'A {role} no le llegaría la notificación: permite en sus ajustes que todos lo mencionen, o déjame mencionar todos los roles.',
+    'A {role} no le llegaría la notificación: permite en sus ajustes que todos lo mencionen, o deja que el bot mencione todos los roles.',
   'setup.choose.hours': 'Después de cuánto tiempo',
   'setup.choose.ping': 'Elige un rol al que notificar',
   'setup.hours': '{hours, plural, one {Después de # hora} other {Después de # horas}}',
   'setup.hours.off': 'Sin recordatorios',
   'setup.no-ping': 'No notificar a nadie',
   'setup.problem.everyone-as-pinged':
-    'Ese es el rol que tienen todos, y a todos nunca se notifica. No se cambió nada: elige otro rol.',
+    'Ese es el rol que tienen todos, y nunca se notifica a todos. No se cambió nada: elige otro rol.',
   'setup.problem.no-reminders': 'No hay recordatorios. Actívalos antes y elige después un rol.',
   'reminder.title': 'Alguien espera',
   'reminder.text':
