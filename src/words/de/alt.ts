@@ -29,13 +29,14 @@ export const altDe: Readonly<Record<string, string>> = {
   'point-swelling': 'Ein Pfeil zeigt auf die Seite, wo nach einer Aufblähung zu sehen ist.',
   'point-wet': 'Ein Pfeil zeigt, wo nach Wasser zu sehen ist.',
   'point-heat': 'Ein Pfeil zeigt, wo sich Hitze oder Rauch zeigen würde.',
-  'point-length': 'Eine Linie mit zwei Spitzen zeigt die Länge, vom Pluskontakt bis zum flachen Ende.',
+  'point-length': 'Eine Linie mit zwei Spitzen zeigt die Länge, vom Pluskontakt bis zum Minuspol.',
   'point-diameter': 'Eine Linie mit zwei Spitzen zeigt den Durchmesser, quer über die Seite.',
   'point-ring': 'Ein Pfeil zeigt auf den Isolierring, zwischen der Hülle und dem Pluskontakt.',
   'point-legs': 'Ein Pfeil zeigt auf die Stege, auf denen der Pluskontakt steht; zähl sie.',
   'point-dimples':
     'Der Isolierring ist durchsichtig gezeichnet; ein Pfeil zeigt auf den oberen Rand des Zellbechers darunter, wo Vertiefungen wären.',
-  'point-vent': 'Der Pluskontakt ist abgehoben oder durchsichtig gezeichnet; ein Pfeil zeigt auf die Scheibe darunter.',
+  'point-vent':
+    'Der Pluskontakt ist abgehoben oder durchsichtig gezeichnet; ein Pfeil zeigt auf die Berstscheibe darunter.',
   'point-weld-marks': 'Ein Pfeil zeigt auf die Mitte des Pluskontakts, wo kleine Schweißpunkte wären.',
   'point-welds': 'Ein Pfeil zeigt auf das Metall am Ende, wo Schweißnarben oder Reste von Nickelband wären.',
   'point-terminal': 'Ein Pfeil zeigt auf das Metall am Ende.',
@@ -77,17 +78,17 @@ export const altDe: Readonly<Record<string, string>> = {
   'welds-scars': 'Eingebrannte Krater alter Schweißpunkte auf dem Metall am Ende.',
   'welds-nickel': 'Ein abgerissenes Stück Nickelband ist am Ende angeschweißt.',
   'terminal-clean': 'Das Metall am Ende ist glatt.',
-  'terminal-plated': 'Das Metall am Ende ist überlackiert oder überzogen, bis über seinen Rand hinaus.',
+  'terminal-plated': 'Das Metall am Ende ist überlackiert oder neu beschichtet, bis über seinen Rand hinaus.',
   'terminal-ground': 'Das Metall am Ende hat parallele Schleifspuren.',
   legs: 'Der Pluskontakt steht auf {n, plural, one {# Steg} other {# Stegen}}.',
   'contact-closed': 'Der Pluskontakt hat keine Stege und keine Lücken.',
   dimples:
     '{n, plural, =0 {Keine Vertiefung} one {# Vertiefung} other {# Vertiefungen}} oben im Zellbecher, unter dem Isolierring.',
-  'vent-plain': 'Die Scheibe unter dem Pluskontakt hat einen feinen Kreis.',
+  'vent-plain': 'Die Berstscheibe unter dem Pluskontakt hat einen feinen Kreis.',
   'vent-lines':
-    'Auf der Scheibe unter dem Pluskontakt {n, plural, one {läuft # Linie} other {laufen # Linien}} von der Mitte nach außen.',
-  'vent-button': 'Die Scheibe unter dem Pluskontakt hat in der Mitte eine runde Erhebung.',
-  'vent-smooth': 'Die Scheibe unter dem Pluskontakt ist glatt.',
+    'Auf der Berstscheibe unter dem Pluskontakt {n, plural, one {läuft # Linie} other {laufen # Linien}} von der Mitte nach außen.',
+  'vent-button': 'Die Berstscheibe unter dem Pluskontakt hat in der Mitte eine runde Erhebung.',
+  'vent-smooth': 'Die Berstscheibe unter dem Pluskontakt ist glatt.',
   'weld-lines':
     '{n, plural, =0 {Kein kurzer Schweißstrich} one {# kurzer Schweißstrich} other {# kurze Schweißstriche}} auf dem Pluskontakt.',
   'weld-marks':
@@ -166,7 +167,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'measuring-rest-before-voltage':
     'Drei Schritte: die Zelle aus dem Ladegerät nehmen, sie eine Stunde oder länger ruhen lassen, dann das Messgerät an ihre Enden halten.',
   'measuring-meter-on-ends':
-    'Ein Messgerät, auf Gleichspannung gestellt: die rote Prüfspitze auf dem Pluskontakt, die schwarze auf dem flachen Ende.',
+    'Ein Messgerät, auf Gleichspannung gestellt: die rote Prüfspitze auf dem Pluskontakt, die schwarze auf dem flachen Minuspol.',
   'measuring-two-wire-four-wire':
     'Links: ein Messgerät mit zwei Leitungen, das die eigenen Leitungen mitmisst. Rechts, als der bessere Weg markiert: eine Vierleitermessung, zwei Leitungen, die Strom führen, und zwei, die messen.',
   'measuring-scale': 'Die Zelle liegt allein und ruhig auf einer Waage.',

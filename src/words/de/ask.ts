@@ -28,14 +28,14 @@ export const ask: InWordsOf<typeof english> = {
   'ask.reply': 'Als Antwort veröffentlichen',
   'ask.posted-by': 'Ausgesucht und veröffentlicht von {who}',
   'ask.posting.posted':
-    'Sie steht jetzt im Kanal, in der Sprache des Servers und mit deinem Namen. Niemand wurde angepingt.',
+    'Die Antwort steht jetzt im Kanal, in der Sprache des Servers und mit deinem Namen. Niemand wurde angepingt.',
   'ask.posting.forbidden':
-    'Sie konnte nicht veröffentlicht werden: Der Bot darf hier nicht schreiben. Bitte die Moderation, es ihm zu erlauben, oder kopiere, was du brauchst.',
-  'ask.posting.gone': 'Sie konnte nicht veröffentlicht werden: Diesen Kanal gibt es nicht mehr.',
+    'Die Antwort konnte nicht veröffentlicht werden: Der Bot darf hier nicht schreiben. Bitte die Moderation, es ihm zu erlauben, oder kopiere, was du brauchst.',
+  'ask.posting.gone': 'Die Antwort konnte nicht veröffentlicht werden: Diesen Kanal gibt es nicht mehr.',
   'ask.posting.no-message':
-    'Sie konnte nicht veröffentlicht werden: Die Nachricht, auf die sie antworten sollte, wurde gelöscht. Du kannst sie für sich im Kanal veröffentlichen.',
+    'Die Antwort konnte nicht veröffentlicht werden: Die Nachricht, auf die sie antworten sollte, wurde gelöscht. Du kannst sie stattdessen ohne diesen Bezug im Kanal veröffentlichen.',
   'ask.posting.archived':
-    'Sie konnte nicht veröffentlicht werden: Dieser Thread ist archiviert oder gesperrt. Lass ihn wieder öffnen, dann drück den Knopf noch einmal.',
+    'Die Antwort konnte nicht veröffentlicht werden: Dieser Thread ist archiviert oder gesperrt. Lass ihn wieder öffnen, dann drück den Knopf noch einmal.',
   'refusal.may-not-post-here':
     'Du darfst in diesem Kanal selbst nicht schreiben, darum wird hier nichts in deinem Namen veröffentlicht.',
   'refusal.no-entry': 'Diesen Eintrag gibt es hier nicht mehr. Frag noch einmal mit /frage.',

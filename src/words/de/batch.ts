@@ -16,7 +16,8 @@ export const batch: InWordsOf<typeof english> = {
     'Im Mittel {mean} {unit}, von {least} bis {most} {unit}: eine Spannweite von {range} {unit}, {share} des Mittels. Fast alle Chargen bleiben mit so einem Messgerät innerhalb von {limit} {unit}.',
   'batch.one-lot-possible':
     'Sie liegen so nah beieinander wie die Zellen einer Charge. Das zeigt nichts darüber, was sie sind: Auch Fälschungen kommen in Chargen.',
-  'batch.two-runs': 'Sie liegen etwas weiter auseinander als eine Charge: Sie können aus zwei Fertigungen stammen.',
+  'batch.two-runs':
+    'Sie liegen etwas weiter auseinander als eine Charge: Sie können aus zwei Fertigungsläufen stammen.',
   'batch.two-kinds': 'Es sind zwei Arten von Zellen oder zwei Ausführungen derselben.',
   'batch.not-one-lot': 'Sie sind nicht aus einer Charge: Die Zellen einer Charge liegen viel näher beieinander.',
   'batch.clusters': 'Sie zerfallen in zwei Gruppen: {low} und {high} {unit}.',

@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { buying as english } from '../en/buying.ts'
 
 export const buying: InWordsOf<typeof english> = {
-  'command.buying': 'Wie und wo man Zellen sicher kauft, und was man mit einer verdächtigen macht',
+  'command.buying': 'Wie und wo du Zellen sicher kaufst, und was du mit einer verdächtigen tust',
   'name.buying': 'kaufen',
   'buying.part.buy': 'Kaufen',
   'buying.part.listing': 'Ein gutes Angebot',
@@ -15,7 +15,7 @@ export const buying: InWordsOf<typeof english> = {
   'buying.open.suspect': 'Was damit zu tun ist',
   'buying.buy.title': 'Zellen sicher kaufen',
   'buying.buy.authority':
-    'Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt: Lose 18650-Zellen nicht kaufen und nicht benutzen. Sie sind Industrieteile für Akkupacks mit Schutzschaltung; einzeln herausgelöst, neu umhüllt und verkauft haben sie keine. Lose können sie an Schlüsseln oder Münzen kurzschließen und brennen oder platzen. Viele benutzen sie im Hobby trotzdem. Das ändert nichts an dem Rat.',
+    'Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt: Kauf und benutze keine losen 18650-Zellen. Sie sind Industrieteile für Akkupacks mit Schutzschaltung; einzeln herausgelöst, neu umhüllt und verkauft haben sie keine. Lose können Schlüssel oder Münzen sie kurzschließen, und sie können brennen oder platzen. Viele benutzen sie im Hobby trotzdem. Das ändert nichts an dem Rat.',
   'buying.buy.text':
     'Wer dem Rat folgt, nimmt ein Gerät mit eigenem Akkupack vom Gerätehersteller.\n\nWenn du trotzdem Zellen kaufst:\n- Kauf bei Händlern, die der Hersteller nennt, oder in Shops, bei denen viele seit Jahren kaufen.\n- Nie allein wegen eines niedrigen Preises. Ein Preis weit unter allen anderen ist ein häufiger Köder. Ein üblicher Preis zeigt auch nichts.\n- Frag, bevor du zahlst: wer sie hergestellt hat, welches Modell, welche Charge, und nach der UN-38.3-Prüfzusammenfassung. Keine Antwort ist ein Grund, nicht zu kaufen.\n- Heb das Angebot auf, und zahl so, dass du dein Geld zurückholen kannst (Käuferschutz).\n- Sieh dir an, was ankommt, egal von wem: /prüfung start',
   'buying.listing.title': 'Was in einem Angebot stehen sollte',
@@ -27,9 +27,9 @@ export const buying: InWordsOf<typeof english> = {
   'buying.later.title': 'Eine verdächtige Zelle, danach',
   'buying.later': 'Danach: Belege, Geld, Entsorgung',
   'buying.sooner': 'Erst das Dringende',
-  'buying.report.title': 'Wem man es meldet',
+  'buying.report.title': 'Wem du es meldest',
   'buying.report.text':
-    'Der Behörde für Produktsicherheit an deinem Wohnort und dem Marktplatz, der sie verkauft hat. Schreib, was du gesehen hast, mit Fotos, die du schon hast, und der Bestellung: „passt nicht zur Beschreibung“, „ließ sich nicht bestätigen“. Nenn niemanden öffentlich. Die Zelle bleibt, wo sie ist: Verschick sie an niemanden.\n\nNach einem Brand oder einer Verletzung: zuerst der Notruf, dann die Behörde.',
+    'Der Behörde für Produktsicherheit an deinem Wohnort und dem Marktplatz, der sie verkauft hat. Schreib, was du gesehen hast, mit Fotos, die du schon hast, und der Bestellung: „passt nicht zur Beschreibung“, „ließ sich nicht bestätigen“. Nenn niemanden öffentlich. Die Zelle bleibt, wo sie ist: Verschick sie an niemanden, auch nicht mit der Post.\n\nNach einem Brand oder einer Verletzung: zuerst der Notruf, dann die Behörde.',
   'buying.report.choose': 'Wo wohnst du?',
   'buying.local':
     'Die Brandschutz- und Abfallregeln an deinem Ort und die Anleitung des Herstellers gehen allem vor, was hier steht.',

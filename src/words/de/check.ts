@@ -21,15 +21,15 @@ export const check: InWordsOf<typeof english> = {
   'care.handle': 'Fass die Zelle behutsam an. Halte beide Enden von Metall fern.',
   'care.meter': 'Du brauchst ein Messgerät. Wenn du keines hast, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
-    'Nur wenn du sicher bist, dass dabei nichts kaputtgeht. Nichts schneiden, nichts hebeln, nichts mit Gewalt.',
-  'care.bench': `Nie unbeaufsichtigt. Nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Hör bei 60 °C auf. ${safety['safety.turns']}`,
+    'Heb Hülle oder Ring nur an, wenn du sicher bist, dass dabei nichts kaputtgeht. Schneide und heble nicht, und wende keine Gewalt an.',
+  'care.bench': `Lass die Zelle nie unbeaufsichtigt. Miss nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Brich bei 60 °C ab. ${safety['safety.turns']}`,
   'consent.unwrap.title': 'Hast du schon einmal eine Hülle oder einen Isolierring angehoben?',
   'consent.unwrap.text':
-    'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, sag Nein. Die Prüfung geht auch ohne das weiter. Benutze keine Zelle, bei der du dir nicht sicher sein kannst.',
+    'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, wähl „Nein“. Die Prüfung geht auch ohne das weiter. Benutze keine Zelle, bei der du dir nicht sicher sein kannst.',
   'consent.unwrap.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.unwrap.no': 'Nein, ohne das weitermachen',
   'consent.bench.title': 'Hast du schon einmal einzelne Zellen mit der richtigen Ausrüstung unter Last gemessen?',
-  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last gemessen werden. Das darf nie unbeaufsichtigt geschehen, und nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Hör bei 60 °C auf. ${safety['safety.turns']} Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Eine Messung, die die Zelle besteht, beweist nichts.`,
+  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last gemessen werden. Lass sie dabei nie unbeaufsichtigt, und miss nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich bei 60 °C ab. ${safety['safety.turns']} Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Besteht die Zelle die Messung, beweist das nichts.`,
   'consent.bench.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.bench.no': 'Nein, ohne das weitermachen',
   'paused.text':
@@ -76,7 +76,7 @@ export const check: InWordsOf<typeof english> = {
   'list.kept':
     'Eine Prüfung, die du schließt, wird sofort geleert, und jede Prüfung wird zwei Wochen nach ihrem letzten Schritt gelöscht. Danach ist nichts mehr von ihr bekannt, auch ihr Ergebnis nicht.',
   'what.family': '{name} von {maker}',
-  'what.unknown': 'eine Zelle (Modellreihe nicht in der Liste)',
+  'what.unknown': 'eine Zelle (Modell nicht in der Liste)',
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
   'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Lass die Zelle liegen. Wenn du sie für eine Antwort anfassen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,

@@ -52,21 +52,21 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.energy-per-mass':
     '{value, number} Wh pro Kilogramm, bei dem {size, select, measured {gemessenen} other {angegebenen}} Gewicht: Die besten bekannten erreichen etwa {best, number}.',
   'weighed.continuous-current':
-    '{value, number} A Dauerstrom{upTo, select, temperature { bis zu einer Temperatur} other {}}: Die besten bekannten dieser Größe geben etwa {best, number} A{upTo, select, temperature {} other { ohne eine Grenze durch die Temperatur}}.{weight, select, high { Mehr gibt es nur bis zu einer Temperatur, bei der die Last abschaltet, und hier ist keine genannt.} other {}} Verlass dich beim Belasten einer Zelle nie auf so eine Zahl.',
+    '{value, number} A Dauerstrom{upTo, select, temperature { bis zu einer Temperatur} other {}}: Die besten bekannten dieser Größe liefern etwa {best, number} A{upTo, select, temperature {} other { ohne Temperaturgrenze}}.{weight, select, high { Mehr gibt es nur bis zu einer Temperatur, bei der die Last abschaltet, und hier ist keine genannt.} other {}} Verlass dich beim Belasten einer Zelle nie auf so eine Zahl.',
   'weighed.capacity-and-current':
-    '{capacity, number} mAh zusammen mit {current, number} A Dauerstrom: Mehr vom einen kostet etwas vom anderen; Zellen dieser Größe mit mehr als {pairCapacity, number} mAh geben nicht mehr als etwa {pairCurrent, number} A.',
+    '{capacity, number} mAh zusammen mit {current, number} A Dauerstrom: Mehr vom einen kostet etwas vom anderen; Zellen dieser Größe mit mehr als {pairCapacity, number} mAh liefern nicht mehr als etwa {pairCurrent, number} A.',
   'weighed.mass':
     '{value, number} g: Zellen dieser Größe ohne Schutzschaltung wiegen mindestens etwa {lightest, number} g.',
   'weighed.energy-and-capacity':
     '{energy, number} Wh passen nicht zu dieser Kapazität, die bei {volts, number} V etwa {fromCapacity, number} Wh ergibt. Eins von beiden stimmt nicht.',
   'weighed.two-formats': 'Hier stehen mehrere Größen: {formats}. Eine Zelle hat nur eine.',
-  'weighed.charge-current': '{value, number} A ist ein Ladestrom; er sagt nichts darüber, was die Zelle abgeben kann.',
+  'weighed.charge-current': '{value, number} A ist ein Ladestrom; er sagt nichts darüber, was die Zelle liefern kann.',
   'weighed.pulse-undefined':
     '{value, number} A als Puls sagen ohne Zeit und Temperatur nichts. Das ist kein Dauerstrom; verlass dich beim Belasten einer Zelle nie darauf.',
   'weighed.max-undefined':
     '{value, number} A „max“ sagen ohne Zeit und Temperatur nichts. Das ist kein Dauerstrom; verlass dich beim Belasten einer Zelle nie darauf.',
   'weighed.sort-unsaid':
-    '{value, number} A ohne ein „continuous“ (dauerhaft) daneben können ein Pulswert sein. Verlass dich beim Belasten einer Zelle nie darauf.',
+    '{value, number} A ohne das Wort „Dauerstrom“ oder „continuous“ daneben können ein Pulswert sein. Verlass dich beim Belasten einer Zelle nie darauf.',
   'weighed.no-format': '{value, number} mAh lassen sich nur zusammen mit der Größe der Zelle beurteilen.',
   'weighed.unclear-figure':
     'Eine Zahl lässt sich auf zwei Arten lesen ({readings}). Sieh nach und tipp sie mit ihrer Einheit ein.',

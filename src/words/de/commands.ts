@@ -8,9 +8,9 @@ export const commands: InWordsOf<typeof english> = {
   'command.check.start': 'Eine Zelle, oder zusammen gekaufte Zellen, Schritt für Schritt prüfen',
   'command.check.start.family':
     'Als was sie verkauft wurde; weglassen, wenn es nicht in der Liste steht oder du es nicht weißt',
-  'command.check.start.depth': 'Kurz stellt die wenigen Fragen, die am meisten verraten; vollständig geht bis zum Ende',
+  'command.check.start.depth': 'Kurz stellt die wenigen Fragen, die am meisten verraten; gründlich geht bis zum Ende',
   'command.check.start.depth.quick': 'Kurz: die wenigen Fragen, die am meisten verraten',
-  'command.check.start.depth.full': 'Vollständig: alles, was noch etwas ändern kann',
+  'command.check.start.depth.full': 'Gründlich: alles, was noch etwas ändern kann',
   'command.check.start.cells':
     'Wie viele Zellen du zusammen gekauft hast (geantwortet wird für die, die am schlechtesten aussieht)',
   'command.check.resume': 'Mit einer begonnenen Prüfung weitermachen',

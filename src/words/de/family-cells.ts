@@ -7,7 +7,7 @@ export const familyCells: Partial<Catalogue> = {
   'families.walk.line': '- {feature}: {option}',
   'families.walk.differs': '- {feature}: {option}, **anders als hier beschrieben** ({made})',
   'families.walk.look-again':
-    'Sieh dir das Markierte noch einmal an. Eine gute Zelle, die anders ist, macht das Zeichen milder, denn dann sind gute verschieden.',
+    'Sieh dir das Markierte noch einmal an. Eine gute Zelle, die anders ist, schwächt das Zeichen ab, denn dann sind auch gute Zellen verschieden.',
   'families.walk.nothing': 'Nichts wurde sicher gesehen. Geh einen Schritt zurück.',
   'families.walk.vouch': 'Als gute Zelle aufnehmen',
   'families.walk.hand-in': 'Der Moderation anbieten',

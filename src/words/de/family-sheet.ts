@@ -6,7 +6,7 @@ export const familySheet: Partial<Catalogue> = {
   'families.sheet.here': 'Zum Ausdrucken, für alle, die Zellen am Tisch prüfen.',
   'families.sheet.checked': 'Was geprüft wird',
   'families.sheet.nothing': 'Was nichts aussagt',
-  'families.sheet.fakes': 'Hier gesehene falsche',
+  'families.sheet.fakes': 'Hier gesehene Fälschungen',
   'families.sheet.line': '{feature}: {made}; {tells}.',
   'families.sheet.remark': '{feature}: {options}',
   'families.sheet.fake': '{title}, seit {since}: {look}',

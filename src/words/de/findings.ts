@@ -33,7 +33,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
   'finding.noise.rise':
-    'Eine Pechsträhne, die es bei etwas, das einmal in der Woche schiefgeht, etwa einmal in 6 Jahren gibt.',
+    'Ein Zufall, wie er bei etwas, das einmal in der Woche schiefgeht, nur etwa einmal in 6 Jahren vorkommt.',
   'finding.noise.pattern': 'Ein Zusammentreffen, das in weniger als 1 von 20 solchen Suchen vorkommt.',
   'finding.noise.else':
     'Oder gar kein Zufall: Eine große Charge, ein Beitrag, der viele hierher geschickt hat, oder eine Person mit mehreren Konten sieht genauso aus.',
@@ -44,7 +44,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.next.warned':
     'Beantworte, was Mitglieder zur Warnung fragen. Ist das Aussehen klar, mach eine bekannte Fälschung daraus. Lagst du falsch, zieh die Warnung zurück.',
   'finding.next.known-fake':
-    'Sieh sie bei den bekannten Fälschungen dieser Zellen durch. Lagst du falsch, nimm es zurück.',
+    'Sieh sie bei den bekannten Fälschungen dieser Zellen durch. Lagst du falsch, nimm die Entscheidung zurück.',
   'finding.next.dismissed': 'Nichts. Kommt ein weiterer Mangel dazu, wird es wieder gemeldet.',
   'finding.warn': 'Eine Warnung posten',
   'finding.watch': 'Beobachten',
@@ -91,7 +91,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.decided-since':
     'Nichts wurde zurückgenommen: Jemand hat darüber entschieden, nachdem du hingesehen hast. So steht es jetzt.',
   'finding.no-undo.in-force':
-    'Nichts wurde zurückgenommen: Diese bekannte Fälschung ist in ihrer Modellreihe in Kraft. Nimm sie zuerst dort heraus.',
+    'Nichts wurde zurückgenommen: Diese bekannte Fälschung steht in der Beschreibung ihres Modells, die in Kraft ist. Nimm sie zuerst dort heraus.',
   'finding.chart': '{what}, je 4 Wochen',
   'finding.chart.failed':
     'Prüfungen mit schlechtem Ergebnis, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',

@@ -22,24 +22,24 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.asked':
     'Diese Frage wartet auf die Moderation. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
   'hands.sent-back': 'Die Moderation hat sich deine Frage angesehen und schreibt: {why}',
-  'offered.title': 'Wartet darauf, dass jemand übernimmt',
+  'offered.title': 'Wartet darauf, dass jemand die Prüfung annimmt',
   'offered.text':
     'Diese Prüfung ist bis {until} angeboten. Für: {taker}. Bis dahin kann niemand sie beantworten. Nimm sie zurück, um selbst weiterzumachen.',
   'offered.withdraw': 'Zurücknehmen',
   'offered.nowhere':
-    'Der Bot darf in diesem Kanal nicht schreiben, also hätte niemand das Angebot gesehen. Die Prüfung ist weiter bei dir.',
+    'Der Bot darf in diesem Kanal nicht schreiben, also hätte niemand gesehen, dass du die Prüfung anbietest. Sie ist weiter bei dir.',
   'taker.anyone': 'alle (wer zuerst kommt)',
   'panel.title': 'Eine Zelle zu prüfen',
   'panel.offer': '{starter} bietet die Prüfung an ({what}). Angeboten für: {taker}.',
   'panel.why': 'Warum: {why}',
-  'panel.until': 'Sie kann bis {until} übernommen werden.',
+  'panel.until': 'Sie kann bis {until} angenommen werden.',
   'panel.taken': '{holder} hat die Prüfung jetzt ({what}).',
   'panel.verdict':
-    '{holder} ist zu einem Ergebnis gekommen ({what}). Nur {holder} sieht es, bis {holder} es jemandem zeigt. Sonst niemand.',
+    '{holder} ist zu einem Ergebnis gekommen ({what}). Nur {holder} sieht es, solange {holder} es niemandem zeigt.',
   'panel.back': 'Die Prüfung ({what}) wird nicht mehr angeboten. Sie ist bei {holder}.',
   'panel.closed': 'Die Prüfung ({what}) ist geschlossen.',
-  'panel.take': 'Ich nehme sie',
-  'panel.decline': 'Ich nicht',
+  'panel.take': 'Annehmen',
+  'panel.decline': 'Nein, ablehnen',
   'panel.progress': 'Wie weit ist sie?',
   'help-request.title': 'Jemand kommt bei einer Frage nicht weiter',
   'help-request.text': '{holder} kommt bei dieser Frage nicht weiter. Prüfung: {what}',
@@ -84,9 +84,9 @@ export const handOver: InWordsOf<typeof english> = {
     'Die Antworten sieht nur, wer die Prüfung gerade hat. Wer sie begonnen hat, sieht sie erst, wenn sie gezeigt werden.',
   'progress.take-over': 'Als Moderation übernehmen',
   'deed.offered': '{when}: {who} hat sie angeboten, für: {taker}',
-  'deed.took': '{when}: {who} hat sie genommen',
-  'deed.declined': '{when}: {who} wollte sie nicht',
-  'deed.withdrew': '{when}: {who} hat das Angebot zurückgenommen',
+  'deed.took': '{when}: {who} hat sie angenommen',
+  'deed.declined': '{when}: {who} hat sie nicht angenommen',
+  'deed.withdrew': '{when}: {who} hat sie zurückgenommen',
   'deed.gave-back': '{when}: {who} hat sie zurückgegeben',
   'deed.asked': '{when}: {who} hat die Moderation gefragt',
   'deed.unasked': '{when}: {who} hat die Frage zurückgenommen',
@@ -109,13 +109,13 @@ export const handOver: InWordsOf<typeof english> = {
   'form.send-back.why': 'Was sollte die Person wissen?',
   'refusal.outside-server': 'Eine Prüfung kann nur auf dem Server übergeben werden, auf dem sie begonnen wurde.',
   'refusal.offered':
-    'Diese Prüfung wartet darauf, dass jemand sie übernimmt. Nimm sie erst zurück: /prüfung fortsetzen zeigt den Knopf.',
+    'Diese Prüfung wartet darauf, dass jemand sie annimmt. Nimm sie erst zurück: /prüfung fortsetzen zeigt den Knopf.',
   'refusal.to-oneself':
     'Du hast diese Prüfung schon. Gib sie jemand anderem, oder mach weiter mit /prüfung fortsetzen.',
   'refusal.nothing-to-take':
     'Diese Prüfung wird nicht mehr angeboten: Jemand war schneller, oder sie wurde zurückgenommen.',
   'refusal.offer-lapsed':
-    'Niemand hat diese Prüfung rechtzeitig übernommen. Bitte darum, dass sie noch einmal angeboten wird.',
+    'Niemand hat diese Prüfung rechtzeitig angenommen. Bitte darum, dass sie noch einmal angeboten wird.',
   'refusal.not-for-you': 'Diese Prüfung ist für jemand anderen gedacht. Beginne deine eigene mit /prüfung start.',
   'refusal.nothing-to-give-back':
     'Du hast diese Prüfung selbst begonnen: Es gibt niemanden, dem du sie zurückgeben kannst.',
@@ -127,7 +127,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.to-a-bot': 'Ein Bot kann sich keine Zelle ansehen. Wähl eine Person oder eine Rolle.',
   'refusal.not-here': 'Diese Person ist nicht mehr auf dem Server. Wähl jemanden, der hier ist.',
   'refusal.to-everyone':
-    'So, dass alle angepingt werden, wird keine Prüfung angeboten. Lass die Auswahl leer: Wer zuerst kommt, bekommt sie.',
+    'Eine Prüfung lässt sich nicht so anbieten, dass alle angepingt werden. Lass die Auswahl leer: Wer zuerst kommt, bekommt sie.',
   'refusal.two-takers': 'Wähl entweder jemanden, oder alle, aber nicht beides.',
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
   'hands.began':

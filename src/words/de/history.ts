@@ -22,12 +22,12 @@ export const history: InWordsOf<typeof english> = {
   'history.undo': 'Zurücknehmen',
   'history.done': '✓ Zurückgenommen. So ist es jetzt.',
   'history.done-gone':
-    '✓ Zurückgenommen. So ist es jetzt. Was inzwischen nicht festgehalten oder gelöscht wurde, kommt nicht zurück.',
+    '✓ Zurückgenommen. So ist es jetzt. Was inzwischen nicht aufgezeichnet oder gelöscht wurde, kommt nicht zurück.',
   'history.sure.title': 'Diese Änderung zurücknehmen?',
   'history.sure.fewer':
-    'Dann werden festgehaltene Prüfungen, die älter sind als {weeks, plural, one {# Woche} other {# Wochen}}, innerhalb einer Viertelstunde gelöscht, und niemand kann sie zurückholen.',
+    'Dann werden aufgezeichnete Prüfungen, die älter sind als {weeks, plural, one {# Woche} other {# Wochen}}, innerhalb einer Viertelstunde gelöscht, und niemand kann sie zurückholen.',
   'history.sure.stop':
-    'Dann hinterlässt keine Prüfung mehr etwas. Was schon festgehalten ist, bleibt, bis es alt genug ist.',
+    'Dann hinterlässt keine Prüfung mehr etwas. Was schon aufgezeichnet ist, bleibt, bis es alt genug ist.',
   'history.sure.yes': 'Zurücknehmen',
   'history.sure.no': 'So lassen',
   'history.no.change-forgotten':
@@ -38,7 +38,7 @@ export const history: InWordsOf<typeof english> = {
   'history.no.changed-since.unknown':
     'Das lässt sich nicht zurücknehmen: Danach wurde dasselbe geändert. Stell es stattdessen neu ein.',
   'history.no.pooling-since':
-    'Das lässt sich nicht zurücknehmen: Danach wurde das Zusammenlegen eingeschaltet, und das braucht das Festhalten. Beende zuerst das Zusammenlegen.',
+    'Das lässt sich nicht zurücknehmen: Danach wurde das Zusammenlegen eingeschaltet, und das braucht die Aufzeichnung. Beende zuerst das Zusammenlegen.',
   'history.no.too-many-links':
     'Das lässt sich nicht zurücknehmen: Es sind inzwischen {most, number} Links, und mehr passen nicht. Entferne zuerst einen.',
   'history.no.link-there':

@@ -25,7 +25,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.mismatch': 'Das Folgende passt nicht zur Beschreibung:',
   'letter.unverified': 'Wegen des Folgenden ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht:',
   'letter.unverified.bare': 'Es ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht.',
-  'letter.open': 'Von außen nicht zu sagen war: {list}.',
+  'letter.open': 'Von außen nicht feststellbar war: {list}.',
   'letter.fact': '{thing}: {value}',
   'letter.expected': '{fact} (dieses Modell: {value})',
   'letter.refund':

@@ -36,7 +36,7 @@ export const logRefusals: InWordsOf<typeof english> = {
   'log-refusal.voltage-not-one-cell':
     'Die Spannung beim Entladen ist etwa {typical_V, number} V, und das ist nicht die einer einzelnen Lithiumzelle. Schick das Protokoll einer einzelnen Zelle, in Volt oder Millivolt.',
   'log-refusal.current-implausible':
-    'Der Strom ist etwa {typical_A, number} A; so viel gibt keine einzelne Zelle. Prüf Spalte und Einheit.',
+    'Der Strom ist etwa {typical_A, number} A; so viel liefert keine einzelne Zelle. Prüf Spalte und Einheit.',
   'log-refusal.no-load':
     'Es wurde keine Entladung gefunden: Der Strom geht nie über {highest_A, number} A. Prüf Spalte und Einheit, oder schick das Protokoll einer Entladung.',
   'log-refusal.charge-only': 'Das Protokoll zeigt nur Laden. Schick das Protokoll einer Entladung.',

@@ -94,15 +94,15 @@ export const logs: InWordsOf<typeof english> = {
     'Das Protokoll beginnt mitten in der Entladung ({firstVoltage_V, number} V): Nichts zeigt, ob die Zelle voll war oder wie lange sie schon entladen wurde.',
   'trap.short-rest': 'Sie ruhte vor der Entladung nur {rest_s}; üblich wären etwa {wanted_s}.',
   'trap.over-discharged':
-    'Die Spannung fiel auf {lowest_V, number} V. Unter {line_V, number} V ist eine Zelle innen beschädigt: Lade sie nicht wieder auf, und benutze sie nicht.',
+    'Die Spannung fiel auf {lowest_V, number} V. Unter {line_V, number} V ist eine Zelle innen beschädigt: Benutze und lade sie nicht wieder.',
   'trap.gaps':
     'Das Protokoll hat {gaps, plural, one {# Lücke} other {# Lücken}} von zusammen {seconds}{bridged, select, yes {; sie sind überbrückt, weil die Last den Strom konstant hält} other {; was dort geschah, ist unbekannt}}.',
   'trap.two-wire-resistance':
     'Der Innenwiderstand wurde über zwei Leitungen gemessen: Leitungen und Kontakte bringen etwa {from, number} bis {to, number} mΩ dazu, so viel, wie eine Zelle hat. Er lässt sich nicht mit einem Datenblatt vergleichen.',
   'trap.cold-room':
-    'Der Raum war kalt ({room_C, number} °C; üblich sind {from_C, number} bis {to_C, number} °C): Jede Zelle gibt dann weniger.',
+    'Der Raum war kalt ({room_C, number} °C; üblich sind {from_C, number} bis {to_C, number} °C): Jede Zelle liefert dann weniger.',
   'trap.warm-room':
-    'Der Raum war warm ({room_C, number} °C; üblich sind {from_C, number} bis {to_C, number} °C): Jede Zelle gibt dann mehr.',
+    'Der Raum war warm ({room_C, number} °C; üblich sind {from_C, number} bis {to_C, number} °C): Jede Zelle liefert dann mehr.',
   'trap.temperature-missing':
     'Nichts sagt, wie warm die Zelle oder der Raum war; die Werte sind also weniger sicher, als sie aussehen.',
   'trap.too-hot':
@@ -123,9 +123,9 @@ export const logs: InWordsOf<typeof english> = {
   'told.label-undecided':
     'Bei der Unsicherheit dieses Tests lässt sich nicht sagen, ob sie unter den aufgedruckten {label_mAh, number} mAh bleibt.',
   'told.label-reached':
-    'Sie gab mindestens {share} der aufgedruckten {label_mAh, number} mAh. Das sagt nichts: Fälschungen werden so ausgesucht, dass sie einen langsamen Test bestehen, und auch eine minderwertige oder gealterte Zelle besteht ihn.',
+    'Sie lieferte mindestens {share} der aufgedruckten {label_mAh, number} mAh. Das sagt nichts: Fälschungen werden so ausgesucht, dass sie einen langsamen Test bestehen, und auch eine minderwertige oder gealterte Zelle besteht ihn.',
   'told.label-not-comparable':
-    'Sie gab weniger als die aufgedruckten {label_mAh, number} mAh, aber unter Bedingungen, bei denen auch eine einwandfreie Zelle weniger liefert: {because}.',
+    'Sie lieferte weniger als die aufgedruckten {label_mAh, number} mAh, aber unter Bedingungen, bei denen auch eine einwandfreie Zelle weniger liefert: {because}.',
   'told.only-a-lower-bound':
     'Die Entladung war nicht vollständig; sie kann also nicht zeigen, dass die Zelle weniger fasst als die aufgedruckten {label_mAh, number} mAh.',
   'told.below-minimum':

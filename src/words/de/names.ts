@@ -6,7 +6,7 @@ import type { names as english } from '../en/names.ts'
 export const names: InWordsOf<typeof english> = {
   'name.check': 'prüfung',
   'name.check.start': 'start',
-  'name.check.start.family': 'modellreihe',
+  'name.check.start.family': 'modell',
   'name.check.start.depth': 'umfang',
   'name.check.start.cells': 'zellen',
   'name.check.start.for': 'für',

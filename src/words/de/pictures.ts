@@ -6,8 +6,8 @@ import type { pictures as english } from '../en/pictures.ts'
 export const pictures: InWordsOf<typeof english> = {
   'picture.side': 'Von der Seite',
   'picture.top': 'Pluspol',
-  'picture.vent': 'Scheibe unter dem Pluskontakt',
+  'picture.vent': 'Berstscheibe unter dem Pluskontakt',
   'picture.lettering': 'Kleine Beschriftung',
-  'picture.code': 'Quadratischer Punktcode',
+  'picture.code': 'Quadratischer Code',
   'picture.dimples': 'Vertiefungen unter dem Ring',
 }

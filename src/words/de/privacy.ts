@@ -43,7 +43,7 @@ export const privacy: InWordsOf<typeof english> = {
   'finding.somebody': '(Name gelöscht)',
   'privacy.helped.name': 'Deine Hilfe:',
   'privacy.helped':
-    'wenn du für andere Fragen beantwortest: wie viele in einer Woche, unter deiner ID, acht Wochen lang. Die Moderation dieses Servers sieht es in Fünferschritten, ab fünf. Sag hier nein, und was gezählt ist, wird gelöscht.',
+    'wenn du für andere Fragen beantwortest: wie viele in einer Woche, unter deiner ID, acht Wochen lang. Die Moderation dieses Servers sieht es in Fünferschritten, ab fünf. Drück „Meine Hilfe nicht zählen“, und was gezählt ist, wird gelöscht.',
   'privacy.help-out': 'Meine Hilfe nicht zählen',
   'privacy.help-in': 'Meine Hilfe zählen',
 }

@@ -23,10 +23,10 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.nothing-to-go-back-to': 'Es gibt keine frühere Antwort, zu der man zurückgehen könnte.',
   'refusal.too-many-cells': 'Eine Prüfung kann für 1 bis {most, number} Zellen stehen, nicht für {cells, number}.',
   'refusal.too-many-today':
-    'Du hast binnen eines Tages {most, number} Prüfungen begonnen; mehr werden für eine Person nicht gespeichert. Mach mit einer davon weiter oder beginn die nächste morgen. Benutze bis dahin keine Zelle, bei der du unsicher bist.',
+    'Du hast binnen eines Tages {most, number} Prüfungen begonnen; mehr werden für eine Person nicht gespeichert. Mach mit einer davon weiter oder beginne die nächste morgen. Benutze bis dahin keine Zelle, bei der du unsicher bist.',
   'refusal.too-many-open':
     'Du hast {count, number} offene Prüfungen, mehr gehen nicht. Schließ zuerst eine mit /prüfung schließen.',
-  'refusal.unknown-family': 'Hier gibt es keine Modellreihe „{name}“. Nimm eine aus der Liste, oder lass das Feld weg.',
+  'refusal.unknown-family': 'Hier gibt es kein Modell „{name}“. Nimm eines aus der Liste, oder lass das Feld weg.',
   'refusal.no-such-check': 'So eine offene Prüfung hast du nicht. Deine siehst du mit /prüfung liste.',
   'refusal.unknown-click': 'Dieser Knopf ist nicht von dieser Version des Bots. Mach weiter mit /prüfung fortsetzen.',
   'refusal.unknown-command': 'Diesen Befehl gibt es hier nicht mehr. Tipp /, um zu sehen, welche es gibt.',
@@ -66,7 +66,7 @@ export const refusals: InWordsOf<typeof english> = {
     'Diese Auswertung ist beschädigt. Sag es der Person, die den Bot betreibt; vielleicht ist sie in einer Sicherungskopie noch heil.',
   'refusal.no-finding': 'Das wird nicht mehr aufbewahrt. Das Neueste siehst du mit /trends.',
   'refusal.long-warning':
-    'Diese Warnung hat {length, number} Zeichen, und über dem Sicherheitshinweis ist nur Platz für {most, number}. Es wurde nichts veröffentlicht. Kürze sie und veröffentliche sie noch einmal.',
+    'Diese Warnung hat {length, number} Zeichen, und über dem Sicherheitshinweis ist nur Platz für {most, number}. Es wurde nichts gepostet. Kürze sie und poste sie noch einmal.',
   'refusal.may-not-post': 'In diesem Kanal darfst du selbst nicht schreiben. Wähl einen, in dem du schreiben darfst.',
   'refusal.nothing-to-change': 'Diese Frage ist noch nicht beantwortet, es gibt also nichts zu ändern.',
 }

@@ -5,23 +5,23 @@ import type { safety as english } from '../en/safety.ts'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    'Brennt, raucht oder zischt die Zelle gerade, ist sie heiß, bläht sie sich auf oder läuft aus? Wenn ja:',
+    'Brennt, raucht, zischt oder knistert die Zelle gerade, ist sie heiß, riecht sie, bläht sie sich auf oder läuft sie aus? Wenn ja:',
   'safety.now.sign':
-    'Die Zelle brennt, raucht, zischt, knistert oder ist heiß, oder sie bläht sich gerade auf oder läuft gerade aus',
+    'Die Zelle brennt, raucht, zischt, knistert, riecht oder ist heiß, oder sie bläht sich gerade auf oder läuft gerade aus',
   'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
   'safety.now.far':
     'Bring alle hinaus, schließ die Tür hinter dir und atme den Rauch nicht ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry':
-    'Fass sie nicht an, heb sie nicht auf, fotografiere sie nicht. Nur wenn es gefahrlos geht und sie weder brennt, raucht noch zischt: Zieh den Stecker, oder schieb sie mit einem Werkzeug ohne Metall, nie mit der Hand, weg von allem, was Feuer fangen kann.',
+    'Fass sie nicht an, heb sie nicht auf, fotografiere sie nicht. Nur wenn es gefahrlos geht und sie weder brennt noch raucht noch zischt: Zieh den Stecker, oder schieb sie mit einem Werkzeug ohne Metall, nie mit der Hand, weg von allem, was Feuer fangen kann.',
   'safety.now.call':
-    'In Europa 112, in den USA und Kanada 911, in Großbritannien 999, in Australien 000, anderswo die Notrufnummer dort. Sag, dass es ein Lithium-Ionen-Akku ist.',
+    'Notruf: in Europa 112, in den USA und Kanada 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
-    'Wird sie still, bleib weg: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
+    'Bleib weg, auch wenn sie ruhig wird: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cold.sign':
     'Sie war heiß, hat geraucht, gezischt, sich aufgebläht oder ist ausgelaufen, und ist jetzt kalt und ruhig',
   'safety.cold':
-    'Lass sie, wo sie ist, und fass sie mindestens 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist, danach nur, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
-  'safety.cold.keep': 'Halte andere fern. Bleib und schlaf nicht in diesem Raum.',
+    'Lass sie, wo sie ist. Fass sie mindestens 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist, und danach nur so, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
+  'safety.cold.keep': 'Halte andere fern. Halte dich nicht in diesem Raum auf, und schlaf nicht darin.',
   'safety.cold.call':
     'Frag die Feuerwehr oder eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie sie abgeholt werden kann.',
   'safety.cold.carry':
@@ -32,9 +32,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.keep':
     'Kleb beide Enden mit Isolierband ab und bewahre sie allein in einem Behälter auf, der nicht brennen kann und nicht luftdicht schließt, möglichst draußen, weit weg von Schlafplätzen.',
   'safety.quiet.hand-in':
-    'Frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du sie abgibst. Nicht in den Müll, und nie per Post.',
+    'Frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du sie abgibst. Wirf sie nicht in den Müll, und verschick sie nie.',
   'safety.turns':
-    'Wird sie von selbst warm, wird sie heiß, zischt, riecht oder raucht sie, bläht sie sich auf oder läuft aus: Geh weg von ihr und wähl den Notruf.',
+    'Wird die Zelle heiß oder von selbst warm, zischt, knistert, riecht oder raucht sie, bläht sie sich auf oder läuft sie aus: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn etwas aus der Zelle an dich kam: Haut mit Wasser und Seife waschen, Augen bei offenen Lidern mit klarem Wasser spülen, je mindestens 15 Minuten. Kontaktlinsen und benetzte Kleidung ablegen. In den Augen, eingeatmet oder verschluckt: frische Luft und sofort ärztliche Hilfe.',
+    'Erste Hilfe, wenn etwas aus der Zelle an dich kam: Wasch Haut mit Wasser und Seife, spül Augen bei offenen Lidern mit klarem Wasser, je mindestens 15 Minuten. Leg Kontaktlinsen und benetzte Kleidung ab. In den Augen, eingeatmet oder verschluckt: Geh an die frische Luft, und hol sofort ärztliche Hilfe.',
 }

@@ -41,7 +41,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.part.keeping': 'Wie lange aufbewahrt wird',
   'setup.part.offers': 'Prüf-Einladungen im Forum',
   'setup.short.reports': 'Dort erfährt die Moderation, was bei den gezählten Prüfungen zunimmt.',
-  'setup.short.review': 'Dort sieht die Moderation, welche Prüfungen feststecken, und Fotos.',
+  'setup.short.review': 'Dort sieht die Moderation, bei welchen Fragen jemand nicht weiterkommt, und Fotos dazu.',
   'setup.short.moderators': 'Rollen, die zusätzlich zu denen zählen, die den Server verwalten dürfen.',
   'setup.short.language': 'Für das, was alle lesen. Private Antworten kommen in der eigenen Sprache.',
   'setup.short.recording': 'Beendete Prüfungen, ohne Namen; nur wenn du es einschaltest.',
@@ -53,13 +53,13 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.review':
     'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähl einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.moderators':
-    'Wer eine dieser Rollen hat, darf Berichte und feststeckende Prüfungen sehen, darüber entscheiden und sich um die Links kümmern. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“; wer das darf, zählt ohnehin zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+    'Wer eine dieser Rollen hat, darf Berichte sehen und Prüfungen, bei denen jemand nicht weiterkommt, darüber entscheiden und sich um die Links kümmern. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“; wer das darf, zählt ohnehin zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.long.language':
     'Warnungen, Berichte und Einladungen, die mehrere lesen, werden in dieser Sprache geschrieben. Was nur eine Person sieht, kommt in der Sprache, die sie in Discord eingestellt hat.',
   'setup.long.recording':
     '- **Eine beendete Prüfung hinterlässt** ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche.\n- **Nie** einen Namen, eine Kennung, einen Text, eine Datei, ein Foto oder eine Uhrzeit.\n- **Jede Person** zählt in einem Vierteljahr für eine Art von Zelle einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Sie erfährt es vorher und kann mit /prüfung zählung Nein sagen. Prüfungen der Moderation und neuer Konten werden nie gezählt.\n- **Die Moderation sieht** nur Zahlen, die für mindestens fünf Personen stehen.\n- **Aufbewahrt** wird {weeks, plural, one {# Woche} other {# Wochen}} lang, danach wird gelöscht.\n- **Wenn zusammengelegt wird,** kommen dieselben Zahlen zu denen anderer Server, die zusammenlegen, damit eine Fälschung auffällt, die kein Server allein oft genug sieht. Keine Zahl sagt, von welchem Server sie kommt.',
   'setup.long.keeping':
-    'Aufgezeichnete Prüfungen werden gelöscht, sobald sie älter sind. Die Wochenberichte daraus bleiben. Mit 104 Wochen lässt sich das letzte Jahr mit diesem vergleichen. Bei einer kleineren Zahl wird Älteres bald danach gelöscht, und niemand kann es zurückholen.',
+    'Aufgezeichnete Prüfungen werden gelöscht, sobald sie älter sind. Die Wochenauswertungen daraus bleiben. Mit 104 Wochen lässt sich das letzte Jahr mit diesem vergleichen. Bei einer kleineren Zahl wird Älteres bald danach gelöscht, und niemand kann es zurückholen.',
   'setup.long.offers':
     'In einem Forum bekommt jeder neue Beitrag mit einem bestimmten Tag eine Nachricht mit einem Knopf, die zu einer geführten Prüfung einlädt. Wer ihn drückt, bekommt eine eigene Prüfung, die sonst niemand sieht. Niemand wird angepingt; kein Beitrag bekommt eine zweite Einladung, ältere bekommen keine, und sonst schreibt der Bot nirgends etwas dazu. Was die Leute schreiben, wird nicht gelesen.',
   'setup.now.nowhere': 'keiner',
@@ -87,12 +87,12 @@ export const setup: InWordsOf<typeof english> = {
   'setup.pooling.off': 'Nicht mehr zusammenlegen',
   'setup.stop.title': 'Aufzeichnung beenden?',
   'setup.stop.what':
-    'Von da an hinterlässt keine Prüfung mehr etwas. Was schon aufgezeichnet ist, bleibt ohne Namen, bis es {weeks, plural, one {# Woche} other {# Wochen}} alt ist, und wird dann gelöscht. Wochenberichte, die es gibt, bleiben: Die Moderation kann sie weiter sehen. Auch das Zusammenlegen hört auf; was zusammengelegt wurde, bleibt so lange dabei. Du kannst es wieder einschalten.',
+    'Von da an hinterlässt keine Prüfung mehr etwas. Was schon aufgezeichnet ist, bleibt ohne Namen, bis es {weeks, plural, one {# Woche} other {# Wochen}} alt ist, und wird dann gelöscht. Wochenauswertungen, die es gibt, bleiben: Die Moderation kann sie weiter sehen. Auch das Zusammenlegen hört auf; was zusammengelegt wurde, bleibt so lange dabei. Du kannst es wieder einschalten.',
   'setup.stop.yes': 'Aufzeichnung beenden',
   'setup.stop.no': 'Eingeschaltet lassen',
   'setup.fewer.title': 'Nur {weeks, plural, one {# Woche} other {# Wochen}} lang aufbewahren?',
   'setup.fewer.what':
-    'Ältere aufgezeichnete Prüfungen werden dann innerhalb einer Viertelstunde gelöscht, und niemand kann sie zurückholen. Die Wochenberichte daraus bleiben.',
+    'Ältere aufgezeichnete Prüfungen werden dann innerhalb einer Viertelstunde gelöscht, und niemand kann sie zurückholen. Die Wochenauswertungen daraus bleiben.',
   'setup.fewer.yes': 'Älteres löschen',
   'setup.fewer.no': 'So lassen, wie es ist',
   'setup.ask-weeks': 'Zahl der Wochen ändern',

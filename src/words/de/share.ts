@@ -10,6 +10,6 @@ export const share: InWordsOf<typeof english> = {
   'share.one-cell':
     'Eine einzelne Zelle, von außen geprüft von der Person, die sie hat. Hier steht, was an dieser Zelle gesehen und gemessen wurde, und nichts darüber, wer sie gemacht oder verkauft hat.',
   'share.by': 'Gezeigt von {who}.',
-  'share.remove': 'Wieder wegnehmen',
-  'share.removed': 'Es ist weggenommen.',
+  'share.remove': 'Wieder entfernen',
+  'share.removed': 'Es ist entfernt.',
 }

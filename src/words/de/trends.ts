@@ -46,7 +46,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.families.none': 'Noch keine Art von Zelle wurde von fünf Personen geprüft.',
   'trends.rises': 'Steigend',
   'trends.noticeable':
-    'Was hier auffallen könnte: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche werden {more, number} schlecht ausgegangene mehr in der Woche bei einer Art von Zelle in 9 von 10 Fällen innerhalb von {weeks, number} Wochen gefunden (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
+    'Was hier auffallen würde: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche fallen {more, number} schlechte Ergebnisse mehr in der Woche bei einer Art von Zelle in 9 von 10 Fällen innerhalb von {weeks, number} Wochen auf (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
   'trends.rises.none': 'Kein Anstieg über das Übliche hinaus.',
   'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
   'trends.rise':
@@ -60,7 +60,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.patterns.none': 'Keine Mängel und Antworten sind zusammen häufiger geworden.',
   'trends.pattern':
     '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, {earlier, plural, =0 {weniger als fünf} other {#}} von {earlierOf, plural, =0 {weniger als fünf} other {#}} im Jahr davor{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
-  'trends.unknown-family': 'Zellen keiner aufgeführten Modellreihe',
+  'trends.unknown-family': 'Zellen keines aufgeführten Modells',
   'trends.gone-family': '{id} (das Regelpaket ist nicht mehr installiert)',
   'trends.gone-rule': '{id} (ein Prüfpunkt eines Regelpakets, das nicht mehr installiert ist)',
   'trends.gone-answer': '{question}: {option} (aus einem Regelpaket, das nicht mehr installiert ist)',
@@ -78,7 +78,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.exported.json': 'Die Auswertung, wie sie gespeichert wurde, in den Codes der Regelpakete.',
   'trends.exported.schema': 'Ein JSON-Schema: jedes Feld des JSON-Exports mit dem, was es bedeutet.',
   'trends.exported.columns':
-    'Spalten: **week**, eine ISO-Woche · **what**: all (alle), family (Modellreihe), verdict (Ergebnis), rule (ein nicht bestandener Prüfpunkt), bought (gekauft), rise (Anstieg), spike (nur diese Woche), pattern-recent (die letzten 8 Wochen), pattern-earlier (das Jahr davor) · **family** und **name**: Kennungen der Regelpakete, leer, wo es um alle geht · **checks**: mindestens so viele, in Fünferschritten, von der ersten Woche an · **more**: neu in der Woche · **of**, **share**, **low**, **high**: Anteil an so vielen Prüfungen, mit seinem 95-%-Bereich · **noticed**: die Woche, in der ein Anstieg auffiel · **stands-out**: yes, wo es unter allem Beobachteten auffällt.',
+    'Spalten: **week**, eine ISO-Woche · **what**: all (alle), family (Modell), verdict (Ergebnis), rule (ein nicht bestandener Prüfpunkt), bought (gekauft), rise (Anstieg), spike (nur diese Woche), pattern-recent (die letzten 8 Wochen), pattern-earlier (das Jahr davor) · **family** und **name**: Kennungen der Regelpakete, leer, wo es um alle geht · **checks**: mindestens so viele, in Fünferschritten, von der ersten Woche an · **more**: neu in der Woche · **of**, **share**, **low**, **high**: Anteil an so vielen Prüfungen, mit seinem 95-%-Bereich · **noticed**: die Woche, in der ein Anstieg auffiel · **stands-out**: yes, wo es unter allem Beobachteten auffällt.',
   'trends.chart': 'Ergebnisse der gezählten Prüfungen',
   'trends.chart.interval': 'wo der Anteil liegen kann (95 %)',
   'trends.chart.withheld': 'zu wenige',

@@ -7,15 +7,15 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Gefahr: sofort aufhören',
   'verdict.ruled-out': 'Widerlegt: nicht das, wofür sie ausgegeben wird',
   'verdict.doubtful': 'Zweifelhaft: zu viel spricht gegen sie',
-  'verdict.open': 'Ungeklärt: Es reicht für kein Urteil',
+  'verdict.open': 'Ungeklärt: Diese Prüfung reicht dafür nicht aus',
   'verdict.nothing-found': 'Nichts gefunden, und das beweist nichts',
   'verdict.danger.means': 'Was du gesehen hast, ist jetzt gefährlich, ganz gleich, was für eine Zelle es ist.',
   'verdict.ruled-out.means': 'Mindestens ein Punkt ist bei der Zelle, als die sie verkauft wurde, nicht möglich.',
-  'verdict.doubtful.means': 'Was gegen sie spricht, beweist nichts, aber es reicht: Lass die Finger von ihr.',
+  'verdict.doubtful.means': 'Was gegen sie spricht, ist kein Beweis, aber es reicht: Benutze und lade sie nicht.',
   'verdict.open.means':
     'Nichts widerlegt die Zelle, und nichts kann sie bestätigen: Was geprüft wurde, reicht nicht, um mehr zu sagen.',
   'verdict.nothing-found.means':
-    'Jeder Prüfpunkt, der für ihre Modellreihe aufgeführt ist, wurde beantwortet und erfüllt. Gute Fälschungen bestehen sie alle; keine Prüfung von außen kann beweisen, dass eine Zelle echt ist.',
+    'Jeder Prüfpunkt, der für ihr Modell aufgeführt ist, wurde beantwortet und erfüllt. Gute Fälschungen bestehen sie alle; keine Prüfung von außen kann beweisen, dass eine Zelle echt ist.',
   'kind.counterfeit': 'eine Fälschung',
   'kind.another-cell': 'eine andere Zelle unter der Hülle',
   'kind.salvaged': 'eine gebrauchte Zelle, die als neu verkauft wurde',
@@ -40,28 +40,28 @@ export const verdicts: InWordsOf<typeof english> = {
   'answer.range.over': '{from, number} {unit} oder mehr',
   'answer.range.between': 'zwischen {from, number} und {to, number} {unit}',
   'unchecked.not-asked': '{question} (nicht gefragt)',
-  'unchecked.cant-tell': '{question} (du konntest es nicht sagen)',
+  'unchecked.cant-tell': '{question} („Kann ich nicht sagen“)',
   'unchecked.undecided': '{said} (zu nah an der Gefahrengrenze, um Gefahr auszuschließen)',
   'unchecked.danger': 'Alles andere. Geh nicht zur Zelle zurück, um nachzusehen.',
-  'change.correction': 'Wenn auf „{question}“ in Wirklichkeit „{answer}“ zutrifft: {verdict}',
-  'change.more': 'Wenn sich auf „{question}“ die Antwort „{answer}“ ergibt: {verdict}',
+  'change.correction': 'Wenn die Antwort auf „{question}“ in Wirklichkeit „{answer}“ war: {verdict}',
+  'change.more': 'Wenn sich auf „{question}“ noch „{answer}“ ergibt: {verdict}',
   'change.undecided': 'Wenn der Wert bei „{question}“ in Wirklichkeit {range} ist, lässt es sich nicht entscheiden',
-  'change.none': 'Nichts von dem, was noch zu prüfen wäre.',
+  'change.none': 'Keine der Fragen, die noch offen sind.',
   'list.rest': '…und {count, number} weitere',
   'next.keep':
     'Heb auf, was den Kauf belegt: das Angebot, die Bestellung, deine Nachrichten, Fotos, die du schon hast.',
   'next.seller':
-    'Schreib dem Verkäufer, dass die Zelle nicht zu ihrer Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
+    'Schreib dem Verkäufer, dass die Zelle nicht zur Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
   'next.no-post':
-    'Verschick sie nicht mit der Post: Eine verdächtige Zelle zu versenden kann verboten sein und ist gefährlich.',
+    'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
   'next.dispose':
-    'Gib sie mit abgeklebten Enden bei einer Sammelstelle ab, die Lithiumzellen annimmt. Nie in den Hausmüll.',
-  'next.not-use': 'Benutze sie nicht.',
+    'Kleb beide Enden mit Isolierband ab, und gib sie bei einer Sammelstelle ab, die beschädigte Lithiumzellen annimmt. Wirf sie nie in den Hausmüll.',
+  'next.not-use': 'Benutze und lade die Zelle nicht.',
   'next.hazard-unsure':
-    'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich: nicht benutzen, nicht laden, nicht herumtragen.',
+    'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
   'next.hazard-undecided':
-    '{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich: nicht benutzen, nicht laden, nicht herumtragen.',
-  'next.until-sure': 'Benutze sie nicht, solange du nicht sicher bist, was sie ist.',
+    '{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
+  'next.until-sure': 'Benutze und lade die Zelle nicht, solange du nicht sicher bist, was sie ist.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
   'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos von der Hülle und beiden Enden.',
   'caution.full':
@@ -69,7 +69,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'button.go-on': 'Weiter prüfen',
   'button.close': 'Diese Prüfung schließen',
   'verdict.danger.so-far': 'Das ist gefährlich.',
-  'verdict.ruled-out.so-far': 'Schon jetzt klar: Sie ist nicht, was sie sein soll.',
+  'verdict.ruled-out.so-far': 'Schon jetzt widerlegt: Sie ist nicht das, wofür sie ausgegeben wird.',
   'verdict.doubtful.so-far': 'Schon zweifelhaft.',
   'verdict.would-tell': 'Was mehr verraten würde: {tools}.',
   'next.handle':

@@ -3,10 +3,10 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { waiting as english } from '../en/waiting.ts'
 
 export const waiting: InWordsOf<typeof english> = {
-  'command.check.waiting': 'Sehen, wer auf diesem Server festsitzt oder auf jemanden wartet, und seit wann',
+  'command.check.waiting': 'Sehen, wer auf diesem Server nicht weiterkommt oder auf jemanden wartet, und seit wann',
   'queue.title': 'Was wartet',
   'queue.none': 'Nichts dieser Art wartet auf jemanden.',
-  'queue.asked': 'sitzt fest seit {since}',
+  'queue.asked': 'kommt nicht weiter seit {since}',
   'queue.offered': '{taker} angeboten seit {since}',
   'queue.entry': '**{what}**, bei {holder}: {state}',
   'queue.claimed': '{who} sieht es sich an.',
@@ -14,7 +14,7 @@ export const waiting: InWordsOf<typeof english> = {
   'queue.look': 'Ansehen',
   'queue.choose': 'Was aufgelistet wird',
   'queue.filter.all': 'Alles, was wartet',
-  'queue.filter.help': 'Fragen, an denen jemand festsitzt',
+  'queue.filter.help': 'Fragen, bei denen jemand nicht weiterkommt',
   'queue.filter.free': 'Fragen, die sich noch niemand ansieht',
   'queue.filter.mine': 'Meine, und was mir oder meinen Rollen weitergegeben wurde',
   'queue.filter.taker': 'Prüfungen, die jemand übernehmen soll',
@@ -24,17 +24,17 @@ export const waiting: InWordsOf<typeof english> = {
   'help-request.let-go': 'Wieder freigeben',
   'help-request.pass-on': 'Weitergeben an …',
   'form.pass-on.to.hint': 'Eine Person oder Rolle. Leer: alle, die helfen dürfen.',
-  'deed.claimed': '{when}: {who} sah es sich an',
-  'deed.let-go': '{when}: {who} gab es wieder frei',
-  'deed.passed-on': '{when}: {who} gab es weiter an {taker}',
+  'deed.claimed': '{when}: {who} hat es sich angesehen',
+  'deed.let-go': '{when}: {who} hat es wieder freigegeben',
+  'deed.passed-on': '{when}: {who} hat es an {taker} weitergegeben',
   'refusal.claimed-already':
     'Jemand sieht sich diese Frage schon an und kann sie freigeben oder an dich weitergeben; beantworten kannst du sie trotzdem.',
   'refusal.not-claimed': 'Du siehst dir diese Frage nicht an, also gibt es nichts freizugeben.',
   'setup.open.helpers': 'Helfende',
   'setup.part.helpers': 'Helfende',
-  'setup.short.helpers': 'Rollen, die für Leute antworten dürfen, die festsitzen, und sonst nichts.',
+  'setup.short.helpers': 'Rollen, die für Leute antworten dürfen, die nicht weiterkommen, und sonst nichts.',
   'setup.long.helpers':
-    'Mitglieder dieser Rollen sehen mit /prüfung wartend, an welchen Fragen jemand festsitzt, und dürfen sie beantworten oder an jemanden weitergeben. Sie sehen keine Berichte, entscheiden über keine Funde und können keine Prüfung übernehmen. Ihre eigenen Prüfungen werden gezählt wie alle. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+    'Mitglieder dieser Rollen sehen mit /prüfung wartend, bei welchen Fragen jemand nicht weiterkommt, und dürfen sie beantworten oder an jemanden weitergeben. Sie sehen keine Berichte, entscheiden über keine Funde und können keine Prüfung übernehmen. Ihre eigenen Prüfungen werden gezählt wie alle. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.now.no-helpers': 'keine: nur die Moderation antwortet',
   'setup.problem.everyone-as-helper':
     'Das ist die Rolle, die alle haben: Mit ihr könnten alle für alle antworten. Es wurde nichts geändert: Wähl eine andere Rolle.',
@@ -54,10 +54,10 @@ export const waiting: InWordsOf<typeof english> = {
   'desk.close': 'Ja, schließen',
   'desk.keep': 'Nein, offen lassen',
   'desk.reopen': 'Noch einmal ansehen',
-  'desk.pair': 'Zweite Person gewünscht',
+  'desk.pair': 'Eine zweite Person wünschen',
   'desk.no-pair': 'Eine Person reicht',
   'desk.pair.on':
-    'Du wünschst eine zweite Person: Hieße eine Antwort, die jemand für dich gibt, dass es nicht die Zelle ist, für die sie ausgegeben wird, muss noch jemand dasselbe sagen, bevor sie zählt.',
+    'Du wünschst eine zweite Person: Hieße eine Antwort, die jemand für dich gibt, dass die Zelle nicht das ist, wofür sie ausgegeben wird, muss noch jemand dasselbe sagen, bevor sie zählt.',
   'desk.asked': '{holder} wird gefragt, ob die Prüfung geschlossen werden kann.',
   'desk.untold':
     'Der Bot konnte {holder} nicht benachrichtigen: Die Prüfung war in keinem Kanal zu sehen, in dem der Bot schreiben darf. Beim nächsten Öffnen der Prüfung steht es da.',
@@ -81,9 +81,9 @@ export const waiting: InWordsOf<typeof english> = {
   'word.disagree':
     '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
   'deed.redirected': '{when}: {who} hat sie neu angeboten, für: {taker}',
-  'deed.asked-closing': '{when}: {who} fragte, ob sie geschlossen werden kann',
+  'deed.asked-closing': '{when}: {who} hat gefragt, ob sie geschlossen werden kann',
   'deed.kept-open': '{when}: {who} hat sie offen gelassen',
-  'deed.reopened': '{when}: {who} sah sich eine Antwort noch einmal an',
+  'deed.reopened': '{when}: {who} hat sich eine Antwort noch einmal angesehen',
   'refusal.closing-asked':
     'Ob sie geschlossen werden kann, wurde schon gefragt. Kommt keine Antwort, läuft sie von selbst ab.',
   'refusal.closing-not-asked': 'Niemand fragt mehr, ob diese Prüfung geschlossen werden kann. Sie bleibt offen.',
@@ -104,11 +104,11 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.part.reminders': 'Erinnerungen',
   'setup.short.reminders': 'Einmal, im Kanal für Rückfragen, wenn jemand lange wartet.',
   'setup.long.reminders':
-    'Wartet eine Frage, oder eine Prüfung, die jemand übernehmen soll, länger als das, sagt es der Bot einmal im Kanal für Rückfragen, mit dem Weg zu jeder. Er nennt niemanden, der wartet. Angepingt wird niemand, solange du keine Rolle dafür wählst.',
+    'Wartet eine Frage oder eine Prüfung, die jemand übernehmen soll, länger als eingestellt, sagt es der Bot einmal im Kanal für Rückfragen, mit dem Weg zu jeder. Er nennt niemanden, der wartet. Angepingt wird niemand, solange du keine Rolle dafür wählst.',
   'setup.now.no-reminders': 'keine',
   'setup.now.reminders': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; niemand wird angepingt',
   'setup.now.reminders-pinging': 'nach {hours, plural, one {# Stunde} other {# Stunden}}; angepingt wird {role}',
-  'setup.reminders.nowhere': 'Es gibt keinen Kanal für Rückfragen, also keinen Ort dafür: Wähle zuerst einen.',
+  'setup.reminders.nowhere': 'Es gibt keinen Kanal für Rückfragen, also keinen Ort dafür: Wähl zuerst einen.',
   'setup.reminders.role-gone':
     'Die Rolle, die angepingt werden soll, gibt es nicht mehr: Niemand wird angepingt, bis du eine andere wählst.',
   'setup.reminders.silent':
@@ -119,15 +119,14 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.hours.off': 'Keine Erinnerungen',
   'setup.no-ping': 'Niemanden anpingen',
   'setup.problem.everyone-as-pinged':
-    'Das ist die Rolle, die alle haben, und alle werden nie angepingt. Es wurde nichts geändert: Wähle eine andere Rolle.',
-  'setup.problem.no-reminders': 'Es gibt keine Erinnerungen. Schalte sie zuerst ein, dann wähle eine Rolle.',
+    'Das ist die Rolle, die alle haben, und alle werden nie angepingt. Es wurde nichts geändert: Wähl eine andere Rolle.',
+  'setup.problem.no-reminders': 'Es gibt keine Erinnerungen. Schalte sie zuerst ein, dann wähl eine Rolle.',
   'reminder.title': 'Jemand wartet',
   'reminder.text':
     '{count, plural, one {# Prüfung wartet} other {# Prüfungen warten}} schon länger als {hours, plural, one {# Stunde} other {# Stunden}}. Alles, was wartet, zeigt /prüfung wartend.',
   'reminder.help': 'eine Frage in der Prüfung ({what}), seit {since}',
   'reminder.taker': 'die Prüfung ({what}), die jemand übernehmen soll, seit {since}',
-  'reminder.role-gone':
-    'Die Rolle, die angepingt werden sollte, gibt es nicht mehr: Wähle eine andere mit /einrichten.',
+  'reminder.role-gone': 'Die Rolle, die angepingt werden sollte, gibt es nicht mehr: Wähl eine andere mit /einrichten.',
   'queue.help':
     '{count, plural, =0 {In den letzten {weeks, number} abgeschlossenen Wochen hat niemand {least, number} Fragen oder mehr erledigt, soweit es gezählt ist.} other {Wer in den letzten {weeks, number} abgeschlossenen Wochen Fragen erledigt hat, ab {least, number} und in Schritten von {least, number}; wer es nicht will, wird nicht gezählt:}}',
   'queue.help.one': '{who}: {count, number} oder mehr',

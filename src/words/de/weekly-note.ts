@@ -11,7 +11,7 @@ export const weeklyNote: InWordsOf<typeof english> = {
   'setup.now.note': '{on, select, yes {eine in der Woche} other {keine}}',
   'setup.note.on': 'Einmal in der Woche posten',
   'setup.note.off': 'Keine Wochennotiz',
-  'setup.note.no-channel': 'Es gibt keinen Kanal für Berichte, also erscheint sie nirgends. Wähle einen.',
+  'setup.note.no-channel': 'Es gibt keinen Kanal für Berichte, also erscheint die Wochennotiz nirgends. Wähl einen.',
   'note.title': 'Die Woche bis {days}',
   'note.no-counts': 'Für diese Woche wurde nichts gezählt.',
   'note.findings.label': 'Funde:',
