@@ -57,6 +57,7 @@ export const undrawnOptions: Readonly<Record<string, string>> = {
   'lettering-look.absurd': 'Anything at all; a drawing would be taken for the only way.',
   'code-print.no-code': 'Any picture at all; a drawing would be taken for the only way.',
   'weld-marks.sold-so': 'It is told apart by how it was sold, not by how it looks.',
+  'lettering-look.another-type': 'It is read, not looked at: any type may stand there.',
   'lettering-look.unlike-pictures': 'Compared with pictures of the maker, which we neither have nor may draw.',
   'dimples.other': 'Any other number.',
   'legs.other': 'Any other number, or none.',
