@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
-import { tooWide } from '../flows/browser-hands.ts'
+import { goTo, openHead, tooWide } from '../flows/browser-hands.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startTinyBot, type TinyBot } from './tiny-bot.ts'
 
@@ -58,6 +58,7 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
     await standIn.close()
   })
   const become = async (name: string) => {
+    await openHead(page)
     await page.locator(`[data-person="${name}"]`).click()
     await page.getByRole('heading', { name: `What ${name} sees` }).waitFor()
   }
@@ -68,6 +69,7 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
     expect(await shown('You are Wren (newcomer). You read American English.')).toBe(true)
     expect(await shown('What Wren sees in bench on Torch Makers')).toBe(true)
     expect(await tooWide(page)).toEqual([])
+    await openHead(page)
     await page.getByRole('button', { name: 'About Wren' }).click()
     expect(await tooWide(page)).toEqual([])
     await page.getByRole('button', { name: 'For testers' }).click()
@@ -76,9 +78,11 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
   })
 
   test('another language is what the bot hears from then on', async () => {
+    await openHead(page)
     await page.getByRole('button', { name: 'About Wren' }).click()
     await page.getByLabel('Language that Wren reads').selectOption('de')
     await page.getByText('You read Deutsch.').waitFor()
+    await page.keyboard.press('Escape')
     await page.getByRole('button', { name: '/hello' }).click()
     await page.getByRole('button', { name: 'Run', exact: true }).click()
     await page.locator('#sheet').getByText('in de').waitFor()
@@ -86,17 +90,19 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
   })
 
   test('one server is left, another is joined, and the way back is open', async () => {
+    await openHead(page)
     await page.getByRole('button', { name: 'About Wren' }).click()
     await page.getByRole('button', { name: 'Join Harbour' }).click()
-    await page.getByLabel('Place').selectOption({ label: 'slipway' })
+    await goTo(page, { label: 'slipway' })
     await page.getByRole('heading', { name: 'What Wren sees in slipway on Harbour' }).waitFor()
+    await openHead(page)
     await page.getByRole('button', { name: 'Leave Harbour' }).click()
     // Whoever stands in a place that is gone for them is somewhere else at once.
     await page.getByRole('heading', { name: 'What Wren sees in bench on Torch Makers' }).waitFor()
     await page.getByRole('button', { name: 'Leave Torch Makers' }).click()
     await page.getByRole('heading', { name: 'What Wren sees in the conversation with Tiny Bot' }).waitFor()
     await page.getByRole('button', { name: 'Join Torch Makers' }).click()
-    await page.getByLabel('Place').selectOption({ label: 'bench' })
+    await goTo(page, { label: 'bench' })
     await page.getByRole('heading', { name: 'What Wren sees in bench on Torch Makers' }).waitFor()
   })
 
@@ -108,13 +114,21 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
 
   test('the light is on only while the bot is there, and off when the room itself is gone', async () => {
     const light = page.locator('#bot-state')
+    // The bar of a small screen carries the same light while it is folded.
+    const bar = page.locator('#head-open')
     const lit = () => light.getAttribute('data-connected')
     expect([await lit(), await light.textContent()]).toEqual(['true', 'Tiny Bot is connected'])
     standIn.faults.dropSocket(4000)
     await expect.poll(() => standIn.connections()).toBe(1)
     await bot.stop()
-    await page.getByText('Tiny Bot is not connected').waitFor()
+    await expect.poll(() => light.textContent()).toBe('Tiny Bot is not connected')
     expect(await lit()).toBe('false')
+    expect([await bar.getAttribute('data-connected'), await bar.textContent()]).toEqual([
+      'false',
+      'Wren · bench · not connected',
+    ])
+    await openHead(page)
+    expect(await light.isVisible()).toBe(true)
     bot = await startTinyBot(standIn, [{ name: 'hello', description: 'x' }], async () => {})
     await page.getByText('Tiny Bot is connected').waitFor()
     expect(await lit()).toBe('true')

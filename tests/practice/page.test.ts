@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { openStandIn, type StandIn } from '../../src/practice/stand-in.ts'
+import { goTo, openHead } from '../flows/browser-hands.ts'
 import { hobbyServer, ids } from './hobby-server.ts'
 import { startShowBot } from './show-bot.ts'
 import type { TinyBot } from './tiny-bot.ts'
@@ -61,6 +62,7 @@ describe.skipIf(!there)('the page', () => {
     await expect
       .poll(() => image.evaluate(node => (node as unknown as { naturalWidth: number }).naturalWidth))
       .toBe(640)
+    await openHead(page)
     await page.getByRole('radio', { name: 'Ilse' }).check({ force: true })
     await page.getByRole('heading', { name: 'What Ilse sees in bench' }).waitFor()
     expect(await page.locator('#sheet').getByText('Looking at').count()).toBe(0)
@@ -93,9 +95,10 @@ describe.skipIf(!there)('the page', () => {
   })
 
   test('who you are, where you are and what you had begun to write survive a reload', async () => {
+    await openHead(page)
     await page.getByRole('radio', { name: 'Tomas' }).check({ force: true })
     await page.getByRole('heading', { name: 'What Tomas sees in bench' }).waitFor()
-    await page.getByLabel('Place').selectOption({ label: 'moderators' })
+    await goTo(page, { label: 'moderators' })
     await page.getByRole('heading', { name: 'What Tomas sees in moderators' }).waitFor()
     await page.fill('#entry', 'half a thou')
     await page.reload()
@@ -110,7 +113,7 @@ describe.skipIf(!there)('the page', () => {
     await page.locator('.notice[data-kind="complaint"]').getByText('Must be 2000 or fewer').waitFor()
     await page.locator('.notice[data-kind="trouble"]').getByText('Discord would not accept the answer').waitFor()
     await bot.stop()
-    await page.getByText('Tiny Bot is not connected').waitFor()
+    await page.getByText('Wren · bench · not connected').waitFor()
   })
 
   test('what others do appears by itself, and nothing in it becomes markup', async () => {

@@ -14,7 +14,7 @@ export function foldingHead(): { fold(): void } {
     set(false)
   }
   opener.addEventListener('click', () => set(!isOpen()))
-  head.addEventListener('keydown', event => {
+  document.addEventListener('keydown', event => {
     if (event.key === 'Escape') fold()
   })
   document.addEventListener('pointerdown', event => {

@@ -69,7 +69,7 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
       const state = byId('bot-state')
       state.textContent = 'The practice room does not answer. Is it still running?'
       state.dataset['connected'] = 'false'
-      opener.textContent = state.textContent
+      opener.textContent = 'No answer from the room'
       opener.dataset['connected'] = 'false'
     },
   }
