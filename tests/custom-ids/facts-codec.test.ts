@@ -95,8 +95,6 @@ describe('what a claim answers', () => {
     ['20A continuous, 30A (80 °C)', { 'claimed-current': reading(20), 'current-word': option('continuous') }],
     ['14500 1.5V 2800mAh', { format: option('14500'), chemistry: option('fixed-voltage') }],
     ['14500 3400mWh', { format: option('14500') }],
-    ['sodium-ion 18650 3.7V', { format: option('18650'), chemistry: option('lithium-volts') }],
-    ['LTO 18650 2.4V', { format: option('18650'), chemistry: option('titanate') }],
     // A multiple of the capacity is a current.
     [
       '21700 5.0Ah 45C',

@@ -241,11 +241,16 @@ export const falseCells: readonly FalseCell[] = [
   },
   {
     name: 'sodium 18650 of 1,400 mAh with 3.7 V on its wrap',
-    tells: { ...size('18650'), ...claims(1400), ...seen('chemistry', 'lithium-volts') },
+    tells: {
+      ...size('18650'),
+      ...claims(1400),
+      ...seen('chemistry', 'sodium-ion'),
+      ...seen('volts-beside', 'lithium'),
+    },
   },
   {
     name: 'titanate 33140 with 3.6 V on its wrap',
-    tells: { ...other('33140'), ...seen('chemistry', 'lithium-volts') },
+    tells: { ...other('33140'), ...seen('chemistry', 'titanate'), ...seen('volts-beside', 'lithium') },
   },
   { name: '21700 of 6,000 mAh and 66 g', tells: { ...size('21700'), ...claims(6000), ...g(66) }, measured: true },
   {

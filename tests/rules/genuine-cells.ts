@@ -10,6 +10,7 @@ export type Genuine = {
   readonly chemistry: string
   readonly mAh: number
   readonly nominalV: number
+  readonly voltsBeside?: string
   readonly A?: { readonly value: number; readonly word: string }
   /** Highest of its sheet or class at 1 kHz, and DC, mΩ; by these and A it loses the most that a genuine cell may. */
   readonly ac_mΩ?: number
@@ -221,7 +222,8 @@ export const genuineCells: readonly Genuine[] = [
     g: 73,
   },
   {
-    chemistry: 'lithium-volts',
+    chemistry: 'sodium-ion',
+    voltsBeside: 'lithium',
     nominalV: 3.7,
     V: 3.6,
     name: 'sodium 18650 of 0.75 Ah, of the kind that has 3.7 V',

@@ -42,6 +42,7 @@ const claims = (cell: Genuine): Answers => ({
   format: option(cell.format),
   ...(cell.other && { 'other-format': option(cell.other) }),
   chemistry: option(cell.chemistry),
+  'volts-beside': option(cell.voltsBeside ?? 'neither'),
   'claimed-capacity': reading(cell.mAh),
   ...(cell.A && { 'claimed-current': reading(cell.A.value), 'current-word': option(cell.A.word) }),
 })

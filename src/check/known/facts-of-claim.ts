@@ -58,11 +58,9 @@ function currentOf(facts: readonly Fact[], claim: Claim): CarriedFacts {
 }
 
 /** 1.5 V comes before any name: what is inside does not show then. Names that contradict each other are left to be asked. */
-function chemistryOf(facts: readonly Fact[], { converter, battery, voltages }: Claim): CarriedFacts {
+function chemistryOf(facts: readonly Fact[], { converter }: Claim): CarriedFacts {
   if (converter) return { chemistry: option('fixed-voltage') }
   const named = factsOf(facts, 'chemistry').filter(fact => fact.chemistry !== 'lithium-ion')
   const [kind, another] = new Set(named.map(fact => cellChemistry(fact.chemistry)))
-  if (kind === undefined || another !== undefined) return {}
-  const lithium = !battery && voltages.some(V => V >= 3.6 && V <= 4.25)
-  return { chemistry: option(lithium && (kind === 'sodium-ion' || kind === 'titanate') ? 'lithium-volts' : kind) }
+  return kind === undefined || another !== undefined ? {} : { chemistry: option(kind) }
 }
