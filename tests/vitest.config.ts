@@ -14,5 +14,15 @@ export default defineConfig({
     // On a machine that does other work a real browser or process may be late once; what is wrong is wrong twice.
     retry: process.env['CI'] ? 1 : 0,
     passWithNoTests: false,
+    // Measured by `npm run check` (--coverage): what the tests reach of the rooms that only think, and may not fall.
+    coverage: {
+      provider: 'v8',
+      include: ['ground', 'engine', 'check', 'readings', 'trends', 'server', 'families', 'answers', 'custom-ids'].map(
+        room => `src/${room}/**/*.ts`,
+      ),
+      reporter: ['text-summary'],
+      reportsDirectory: 'node_modules/.coverage',
+      thresholds: { lines: 90, branches: 85 },
+    },
   },
 })
