@@ -67,6 +67,8 @@ describe('from the command to a verdict', () => {
       message = await claim(message, '9900 mAh')
     }
     expect(text(message)).not.toMatch(/Look again/)
+    // A cell of 1.5 V counts its mAh otherwise, so the kind of cell is still asked.
+    message = await answer(wren(), message, 'INR, ICR')
     message = await pressed(wren(), message, 'End now with this result')
     expect(text(message)).toMatch(/^## Ruled out/m)
     expect(text(message)).toMatch(/an impossible claim/)

@@ -77,7 +77,7 @@ function measured(say: Say, interaction: Clicked, id: string, program: Program, 
   const read = readForm(quantity, typed, instrument, interaction.locale, limitsOf(program, id), known)
   if (!read.ok) return { ok: false, note: read.refusals.map(one => sayTypedRefusal(say, one)).join('\n') }
   const answer = { kind: 'reading', value: read.value, u: read.u, ...(kind && { how: kind }) } as const
-  const note = read.taken && say('form.from-rate', read.taken)
+  const note = read.taken && say('taken.from-rate', read.taken)
   return { ok: true, event: { is: 'answer', question: id, answer }, ...(note && { note }) }
 }
 

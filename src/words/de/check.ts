@@ -48,7 +48,7 @@ export const check: InWordsOf<typeof english> = {
   'form.ac-resistance': 'AC-Widerstand, gemessen',
   'form.fall': 'Um wie viel die Spannung fiel',
   'form.load-current': 'Ampere, mit denen geprüft wurde',
-  'form.from-rate':
+  'taken.from-rate':
     '{rate, number}C der angegebenen Kapazität sind {current_A, number} A; das gilt als der angegebene Strom.',
   'form.cutoff': 'Entladeschlussspannung',
   'form.room': 'Raumtemperatur',

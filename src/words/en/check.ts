@@ -43,7 +43,7 @@ export const check = {
   'form.ac-resistance': 'AC resistance, measured',
   'form.fall': 'By how much its voltage fell',
   'form.load-current': 'Amperes it was loaded with',
-  'form.from-rate':
+  'taken.from-rate':
     '{rate, number}C of the claimed capacity are {current_A, number} A: that is what counts as the claimed current.',
   'form.cutoff': 'Cut-off',
   'form.room': 'Room temperature',

@@ -47,7 +47,7 @@ export const check: InWordsOf<typeof english> = {
   'form.ac-resistance': 'Resistencia AC, medida',
   'form.fall': 'Cuánto bajó su tensión',
   'form.load-current': 'Amperios con los que se probó',
-  'form.from-rate':
+  'taken.from-rate':
     '{rate, number}C de la capacidad declarada son {current_A, number} A; eso cuenta como la corriente declarada.',
   'form.cutoff': 'Tensión de corte',
   'form.room': 'Temperatura ambiente',
