@@ -74,7 +74,5 @@ async function namesIn({ services }: TestRoom): Promise<string[]> {
     // As Intl names them, which has no pseudo-language of its own.
     ...['de', 'en', 'es', pseudoLocale].map(one => new Intl.DisplayNames('en', { type: 'language' }).of(one) ?? one),
   ]
-  return [...new Set([...sources, ...entries, ...names])]
-    .filter(one => one !== '')
-    .sort((a, b) => b.length - a.length)
+  return [...new Set([...sources, ...entries, ...names])].filter(one => one !== '').sort((a, b) => b.length - a.length)
 }
