@@ -20,11 +20,11 @@ const button = (style: 1 | 2, label: string, act: string) => ({
   custom_id: `bare.0123456789abcdef0123.0.${act}`,
 })
 const components = [
-  { type: 10 as const, content: '### Check of a cell of no listed family' },
+  { type: 10 as const, content: '### Check of a cell of no listed model' },
   {
     type: 10 as const,
     content:
-      '**Is the insulating ring around the positive contact whole?**\nLook straight at the positive (+) end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, say you cannot tell.\n-# You only need to look.',
+      '**Is the insulating ring around the positive contact whole?**\nLook straight at the positive (+) end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, answer “Can’t tell”.\n-# You only need to look.',
   },
   ...(png ? [{ type: 12 as const, items: [{ media: { url: 'attachment://ring.png' }, description }] }] : []),
   { type: 1 as const, components: [button(1, 'A · Whole', 'pick.whole')] },

@@ -147,7 +147,7 @@ describe('cellwary batch', () => {
   test('masses that are not one lot, in words that do not call them counterfeit, with the caution', async () => {
     const { out, code } = await run('batch', '43.1, 44.9, 46.8 g')
     expect(code).toBe(0)
-    expect(out).toMatch(/They are not one lot/)
+    expect(out).toMatch(/They are not from one batch/)
     expect(out).toMatch(/does not mean “counterfeit”/)
     expect(out).toMatch(/do not use the cell/)
   })

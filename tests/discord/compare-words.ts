@@ -22,9 +22,9 @@ const negations: Readonly<Record<string, RegExp>> = {
   es: /(?<!\p{L})(no|nunca|nada|nadie|ningún|ninguna|ninguno|ni|sin|tampoco|imposibles?|desconocidos?)(?!\p{L})/giu,
 }
 
-/** Whether a text says no, not, never, nothing or without; a rating without pause is a continuous one, and says none of them. */
+/** Whether a text says no, not, never, nothing or without. */
 export const negates = (language: string, text: string): boolean =>
-  (text.replaceAll(/without pause/gi, '').match(negations[language] as RegExp) ?? []).length > 0
+  (text.match(negations[language] as RegExp) ?? []).length > 0
 
 /** Quotation marks that belong to another language. */
 export const foreignQuotes: Readonly<Record<string, RegExp>> = { de: /["”«»]/, es: /["“”„]/ }

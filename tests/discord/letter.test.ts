@@ -111,7 +111,9 @@ describe('what stands in it', () => {
       heron,
       finished(heron, { legs: pick('three'), 'weld-marks': pick('spots'), 'sold-as': pick('new-bare') }),
     )
-    expect(letter).toMatch(/does not match the description:\n- Legs of the plus contact: Three \(this model: Four\)\./)
+    expect(letter).toMatch(
+      /does not match the description:\n- Legs of the positive contact: Three \(this model: Four\)\./,
+    )
     expect(letter).toMatch(
       /could not be verified[\s\S]*Marks on the ends: Pits or torn spots on the flat end\. A cell that was/,
     )
@@ -139,7 +141,7 @@ describe('what stands in it', () => {
       finished(heron, { rust: unsure, 'sold-as': unsure, legs: unsure, print: unsure }),
     )
     expect(letter).toMatch(/It could not be verified that the cell is as described\./)
-    expect(letter).toMatch(/I could not tell: [^\n]*Legs of the plus contact[^\n]*\.\n/)
+    expect(letter).toMatch(/I could not tell: [^\n]*Legs of the positive contact[^\n]*\.\n/)
     expect(letter).not.toMatch(/\?|metal|more/)
     expect(letter).toMatch(/tell me the maker[\s\S]*If that is not possible, please refund/)
   })

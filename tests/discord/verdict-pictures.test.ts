@@ -177,7 +177,7 @@ describe('the verdict message', () => {
     const [card = '', ...others] = await gallery(program, { legs: option('three') })
     expect(others).toEqual([])
     const [family] = await pictures.forDetails(program, judge(program, { legs: option('three') }), say)
-    expect(card).toMatch(/^Verdict: Ruled out/)
+    expect(card).toMatch(/^Result: Ruled out/)
     expect(card).toMatch(/Mark 1: The positive contact of a Heron stands on four legs/)
     expect(card).toContain(say('caution.line'))
     expect(family?.alt).toMatch(/of a cell as it should look/)
@@ -189,7 +189,7 @@ describe('the verdict message', () => {
     expect(await pictures.forDetails(program, judge(program, { swollen: option('swollen') }), say)).toEqual([])
     const told = await gallery(programOf('brindlewick-heron'), { swollen: option('swollen') })
     expect(told).toHaveLength(1)
-    expect(told[0]).toMatch(/^Verdict: Danger/)
+    expect(told[0]).toMatch(/^Result: Danger/)
   })
 
   test('on random answers holds to Discord’s limits and keeps its caution', async () => {

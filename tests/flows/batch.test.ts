@@ -16,21 +16,21 @@ describe('/batch', () => {
   // Masses of two series of one laboratory's failure databank (revision 2, 2024), which the readings' own tests name in full.
   test('cells of one lot are told that this shows nothing, with the caution', async () => {
     const seen = text(await batch({ figures: '45.1, 45.2, 45.1, 45.3 g' }))
-    expect(seen).toMatch(/as close together as the cells of one lot/)
+    expect(seen).toMatch(/as close together as the cells of one batch/)
     expect(seen).toMatch(/shows nothing about what they are/)
     expect(seen).toMatch(caution)
   })
 
   test('a mixed batch is no one lot, which is not “counterfeit”', async () => {
     const seen = text(await batch({ figures: '45.1, 38.4, 45.2, 38.6, 45.1, 38.5 g' }))
-    expect(seen).toMatch(/not one lot/)
+    expect(seen).toMatch(/not from one batch/)
     expect(seen).toMatch(/does not mean “counterfeit”/)
     expect(seen).toMatch(/two groups: 38.4–38.6 and 45.1–45.2 g/)
   })
 
   test('capacities are weighed as capacities, and start no check with the weights answered', async () => {
     const seen = await batch({ figures: '2950, 2400, 2960 mAh', quantity: 'capacity' })
-    expect(text(seen)).toMatch(/by capacity[\s\S]*Used cells become unequal/)
+    expect(text(seen)).toMatch(/What the capacities[\s\S]*Use alone makes cells unequal/)
     expect(text(seen)).not.toMatch(/Check one of these cells/)
   })
 

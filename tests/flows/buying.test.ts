@@ -64,11 +64,11 @@ describe('reading', () => {
       ['listing', /continuous/],
       [
         'suspect',
-        /Get away from the cell now[\s\S]*First aid[\s\S]*do not touch it for at least 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
+        /Get away from the cell now[\s\S]*First aid[\s\S]*Do not touch it for at least 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
       ],
       [
         'suspect.later',
-        /It is cold and quiet and always was[\s\S]*Keep everything that proves the purchase[\s\S]*without sending it back[\s\S]*Do not throw it in the bin, and never mail or ship it/,
+        /It is cold and quiet and always was[\s\S]*Keep everything that proves the purchase[\s\S]*without returning the cell[\s\S]*Do not throw it in the bin, and never mail or ship it/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],

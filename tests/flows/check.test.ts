@@ -32,10 +32,10 @@ describe('from the command to a verdict', () => {
     const message = await unsureUntil(wren(), await startCheck(wren()), /smoking, hissing/)
     const verdict = await pressed(wren(), message, 'At least one of these')
     expect(text(verdict)).toMatch(/^## Get away from the cell now/m)
-    expect(text(verdict)).not.toMatch(/Tape over/)
+    expect(text(verdict)).not.toMatch(/Cover both ends/)
     expect(text(verdict)).toMatch(/emergency number/)
     expect(verdict.attachments.map(one => one.name)).toEqual(['verdict.png'])
-    expect(verdict.attachments[0]?.description).toMatch(/^Verdict: Danger/)
+    expect(verdict.attachments[0]?.description).toMatch(/^Result: Danger/)
     await pressed(wren(), verdict, 'Close this check')
   })
 

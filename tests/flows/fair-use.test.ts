@@ -54,7 +54,7 @@ describe('a person who overdoes it', () => {
     await open({ person: { ...plenty, file: few(1) }, server: plenty, posts: noPostLimits })
     await seedPractice(room.services)
     const question = await unsureUntil(wren(), await startCheck(wren()), /insulating ring around/)
-    const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+    const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a helper')
     if (form.kind !== 'modal') throw new Error('no form')
     const broken = [{ name: 'half.jpg', bytes: samplePhoto().subarray(0, 300) }]
     const first = await finalOf(await wren().submit(form.modal, { why: 'is that a ring?', photos: broken }))
@@ -135,7 +135,7 @@ test('photos in a form count as files, and the form without any passes', async (
     // Nobody is asked to photograph a cell that may be hot or leaking: the first question that a photo can tell something of.
     const question = await unsureUntil(wren(), await startCheck(wren()), /insulating ring around/)
     const hands = await pressed(wren(), question, 'Ask or hand over')
-    const form = await press(wren(), hands, 'Ask a moderator')
+    const form = await press(wren(), hands, 'Ask a helper')
     if (form.kind !== 'modal') throw new Error(`no form but ${form.kind}`)
     return text(await finalOf(await wren().submit(form.modal, { why: 'what is this?', ...more })))
   }

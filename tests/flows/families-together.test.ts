@@ -93,7 +93,7 @@ describe('a check against a way of building', () => {
         ? await answer(wren, now, 'Four')
         : await pressed(wren, now, '.unsure')
     expect(text(now)).toMatch(/^## Doubtful/m)
-    expect(text(now)).toMatch(/Compared with a way of building/)
+    expect(text(now)).toMatch(/Compared with a construction/)
   })
 })
 

@@ -186,7 +186,7 @@ describe('a family', () => {
     // A false look, as a moderator adds it.
     let page = await pressed(tomas, messageOf(await tomas.run('family show', { family: id })), 'Change it')
     page = await pressed(tomas, page, 'Known fakes')
-    const fakes = await filled(tomas, await press(tomas, page, 'Add a false look'), {
+    const fakes = await filled(tomas, await press(tomas, page, 'Add a known fake'), {
       title: 'Four legs under a good wrap',
       says: 'The contact stands on four legs.',
       looks: ['legs=four'],
@@ -236,12 +236,12 @@ describe('a family', () => {
     const { store } = room.services.families
     expect(await store.references(server, head?.id ?? '')).toEqual([])
     const summary = await pressed(tomas, before, '.leave')
-    const send = idOf(summary, 'Take it in')
-    await pressed(tomas, summary, 'Take it in')
+    const send = idOf(summary, 'Accept it')
+    await pressed(tomas, summary, 'Accept it')
     // Sent a second time, it is one cell; and nobody else sends it.
     const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: send })
     await tomas.click(posted, send)
-    expect(text(messageOf(await maret.click(posted, send)))).toMatch(/somebody else’s. Begin again/)
+    expect(text(messageOf(await maret.click(posted, send)))).toMatch(/somebody else’s. Start again/)
     expect(await store.references(server, head?.id ?? '')).toMatchObject([
       { looks: { legs: 'four' }, state: 'accepted' },
     ])

@@ -44,13 +44,9 @@ const good = {
 const bad = { ...good, shows: ['legs=four'], kind: ['false'], words: 'Four legs, the gaps between them are narrow' }
 
 const page = async (): Promise<SeenMessage> =>
-  pressed(
-    tomas,
-    await pressed(tomas, messageOf(await tomas.run('family show', { family })), 'Change it'),
-    'Photographs',
-  )
+  pressed(tomas, await pressed(tomas, messageOf(await tomas.run('family show', { family })), 'Change it'), 'Photos')
 async function add(message: SeenMessage, fields: Record<string, string | string[] | Upload[]>): Promise<SeenMessage> {
-  const form = await press(tomas, message, 'Add a photograph')
+  const form = await press(tomas, message, 'Add a photo')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await tomas.submit(form.modal, fields as never))
 }
@@ -65,14 +61,14 @@ async function legsQuestion(): Promise<SeenMessage> {
 describe('a photograph', () => {
   test('is cleaned and stands beside the drawing and the question, good ones apart from false ones', async () => {
     const kept = await add(await page(), good)
-    expect(text(kept)).toMatch(/The photograph is kept/)
-    expect(text(await add(kept, { ...bad, photo: [large] }))).toMatch(/2\. \*\*False\*\* · Legs: Four · Four legs/)
+    expect(text(kept)).toMatch(/The photo is kept/)
+    expect(text(await add(kept, { ...bad, photo: [large] }))).toMatch(/2\. \*\*Fake\*\* · Legs: Four · Four legs/)
     const shown = messageOf(await wren.run('family show', { family }))
     expect(text(shown)).toMatch(/Good ones, photographed by moderators of this server: Legs: Three/)
-    expect(text(shown)).toMatch(/\*\*False ones\*\*, photographed by moderators of this server: Legs: Four/)
+    expect(text(shown)).toMatch(/\*\*Fakes\*\*, photographed by moderators of this server: Legs: Four/)
     expect(photosOf(shown).map(one => one.description)).toEqual([
-      'Photograph of a good one, Legs: Three. A little table on three legs',
-      'Photograph of a false one, Legs: Four. Four legs, the gaps between them are narrow',
+      'Photo of a good one, Legs: Three. A little table on three legs',
+      'Photo of a fake, Legs: Four. Four legs, the gaps between them are narrow',
     ])
     for (const one of await room.services.families.store.photos(server, family)) {
       const { bytes = new Uint8Array() } = (await room.services.families.store.photo(server, one.id)) ?? {}
@@ -100,7 +96,7 @@ describe('a photograph', () => {
     const verdict = await pressed(wren, decided, '.finish')
     expect(text(verdict)).toMatch(/seen here since 2026-W45: Four legs/)
     expect(photosOf(verdict).map(one => one.description)).toEqual([
-      'Photograph of a false one, Legs: Four. Four legs, the gaps between them are narrow',
+      'Photo of a fake, Legs: Four. Four legs, the gaps between them are narrow',
     ])
   })
 
@@ -113,7 +109,7 @@ describe('a photograph', () => {
   })
 
   test.each([
-    ['taken by somebody else', { ...good, took: ['no'] }, /Only photographs that whoever sends them has taken/],
+    ['taken by somebody else', { ...good, took: ['no'] }, /Only photos that you took yourself/],
     [
       'half a file',
       { ...good, photo: [{ ...photo, bytes: samplePhoto().subarray(0, 300) }] },
@@ -133,7 +129,7 @@ describe('a photograph', () => {
     const work = await pressed(tomas, messageOf(await tomas.run('family show', { family })), 'Change it')
     const more = await pressed(tomas, work, 'More')
     expect(messageOf(await press(tomas, more, 'Export')).attachments.map(one => one.name)).toEqual([`${family}.yaml`])
-    const given = messageOf(await press(tomas, more, 'with photographs'))
+    const given = messageOf(await press(tomas, more, 'with photos'))
     expect(given.attachments.map(one => one.name)).toEqual([
       `${family}.yaml`,
       `${family}-good-legs-1.jpg`,
@@ -151,8 +147,8 @@ describe('a photograph', () => {
       const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id })
       expect(text(messageOf(await wren.click(posted, custom_id)))).toMatch(/moderat/i)
     }
-    const after = await pressed(tomas, await page(), 'Take 1 out')
-    expect(text(after)).toMatch(/The photograph is gone/)
+    const after = await pressed(tomas, await page(), 'Remove 1')
+    expect(text(after)).toMatch(/The photo is gone/)
     expect(photosOf(after)).toHaveLength(1)
     expect(photosOf(messageOf(await wren.run('family show', { family })))).toHaveLength(1)
   })
@@ -172,8 +168,8 @@ describe('a photograph', () => {
     for (let n = 10; n < 10 + limits.photos; n++)
       await store.keepPhoto({ ...made, id: `p00000${n}`, bytes: samplePhoto() }, limits.photos)
     const full = await add(await page(), good)
-    const said = tomas.sees().findLast(one => /at most 60 photographs\. Take one/.test(text(one)))
-    expect(text(said ?? full)).toMatch(/A server keeps at most 60 photographs\. Take one out first/)
+    const said = tomas.sees().findLast(one => /at most 60 photos\. Remove one/.test(text(one)))
+    expect(text(said ?? full)).toMatch(/A server keeps at most 60 photos\. Remove one first/)
     expect(await store.photos(server, family)).toHaveLength(limits.photos)
     const second = await pressed(tomas, await page(), 'Next page')
     expect(text(second)).toMatch(/^6\. Good/m)

@@ -173,6 +173,6 @@ test('a damaged release is refused with what to do, whichever way it is asked fo
     await press(tomas(), shown, '.csv'),
     await press(tomas(), shown, '.rises'),
   ])
-    expect(text(messageOf(reply))).toMatch(/This release is damaged\. Tell whoever runs the bot/)
+    expect(text(messageOf(reply))).toMatch(/This release is damaged\. Tell the people who run the bot/)
   expect(await lookForWork({ ...room.job, services: room.services })).toMatchObject({ is: 'done' })
 })

@@ -29,5 +29,5 @@ export async function walked(
   expect(text(first)).toMatch(/a good cell · 1 of 6/)
   const summary = await look(person, first)
   expect(text(summary)).toMatch(/what you see on the good cell\nFrom the maker/)
-  return pressed(person, summary, 'Take it in')
+  return pressed(person, summary, 'Accept it')
 }

@@ -46,7 +46,7 @@ const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck at a questi
 
 async function stuck(channel = questions): Promise<SeenMessage> {
   const question = messageOf(await wren().run('check start', { depth: 'full' }, { channel }))
-  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a helper')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await wren().submit(form.modal, { why: 'hm' }))
 }

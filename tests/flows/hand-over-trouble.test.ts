@@ -55,7 +55,7 @@ const own = async () => messageOf(await wren().run('check start', { depth: 'full
 /** At the first question that a photograph can tell something of. */
 const atRing = async () => unsureUntil(wren(), await own(), /insulating ring around/)
 async function formFor(question: SeenMessage): Promise<Reply> {
-  return press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  return press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a helper')
 }
 const ask = async (question: SeenMessage, fields: Parameters<Person['submit']>[1] = { why: 'hm' }) =>
   fill(wren(), await formFor(question), fields)
@@ -141,7 +141,7 @@ describe('who is told', () => {
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
     expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
-      /must see at once.*Contact them another way/,
+      /Contact .* another way, now.*must see at once/,
     )
   })
 })

@@ -160,7 +160,7 @@ describe('while somebody else answers', () => {
     expect(text(before)).toMatch(/1 question answered/)
     expect(text(before)).not.toMatch(/Shared answers/)
     const hands = await pressed(as('Wren'), question, 'Ask or hand over')
-    const sharing = await pressed(as('Wren'), hands, 'Show my answers to the starter')
+    const sharing = await pressed(as('Wren'), hands, 'Show my answers to the person who started it')
     expect(text(sharing)).toMatch(/can see your answers/)
     expect(text(await pressed(as('Tomas'), await panelOf(as('Tomas')), 'How far'))).toMatch(/Shared answers/)
     await pressed(as('Wren'), sharing, 'Keep my answers private')
@@ -208,7 +208,7 @@ describe('while somebody else answers', () => {
 describe('asking a moderator', () => {
   async function stuck(words = 'is that *smoke*?'): Promise<SeenMessage> {
     const hands = await pressed(as('Wren'), await withWren(), 'Ask or hand over')
-    return fill(as('Wren'), await press(as('Wren'), hands, 'Ask a moderator'), { why: words })
+    return fill(as('Wren'), await press(as('Wren'), hands, 'Ask a helper'), { why: words })
   }
   const helpRequest = async (): Promise<SeenMessage> => {
     await room.services.queue.idle()
@@ -218,7 +218,7 @@ describe('asking a moderator', () => {
   }
 
   test('who answers for them: marked as theirs, and whoever asked is told to go on', async () => {
-    expect(text(await stuck())).toMatch(/waits for a moderator/)
+    expect(text(await stuck())).toMatch(/is waiting for a helper/)
     expect(text(await helpRequest())).toMatch(/is that \\\*smoke\\\*\?/)
     expect(as('Wren').sees(demoReportsChannel)).toEqual([])
     const question = await pressed(as('Tomas'), await helpRequest(), 'Answer for them')

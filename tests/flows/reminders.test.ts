@@ -39,7 +39,7 @@ async function wants(reminders: Reminders | null): Promise<void> {
 }
 async function stuck(): Promise<void> {
   const question = await unsureUntil(wren(), await startCheck(wren()), /insulating ring around/)
-  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a helper')
   if (form.kind !== 'modal') throw new Error('no form')
   await finalOf(await wren().submit(form.modal, { why: 'hm' }))
   await room.services.queue.idle()
@@ -48,7 +48,7 @@ const job = (holder = 'one', services: Services = room.services) => ({ services,
 const said = (): SeenMessage[] =>
   tomas()
     .sees(demoReportsChannel)
-    .filter(one => /Somebody waits/.test(text(one)))
+    .filter(one => /Somebody is waiting/.test(text(one)))
 const plea = (): SeenMessage =>
   tomas()
     .sees(demoReportsChannel)

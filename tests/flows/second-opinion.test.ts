@@ -30,7 +30,7 @@ async function ask(photos: readonly Upload[]): Promise<SeenMessage> {
     messageOf(await wren().run('check start', { depth: 'full' })),
     photographable,
   )
-  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a helper')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await wren().submit(form.modal, { why: 'what is this?', photos }))
 }
@@ -43,7 +43,7 @@ async function helpRequest(): Promise<SeenMessage> {
 const photo = (name: string): Upload => ({ name, bytes: samplePhoto() })
 
 test('moderators see two photographs with nothing in them but the pictures; with the answer they are gone', async () => {
-  expect(text(await ask([photo('IMG_0815 Pier.jpg'), photo('second.jpg')]))).toMatch(/waits for a moderator/)
+  expect(text(await ask([photo('IMG_0815 Pier.jpg'), photo('second.jpg')]))).toMatch(/is waiting for a helper/)
   const asked = await helpRequest()
   expect(asked.attachments.map(one => one.name)).toEqual(['photo-1.jpg', 'photo-2.jpg'])
   expect(asked.attachments[0]?.description).toMatch(/Photo 1 of the cell/)
@@ -116,7 +116,7 @@ test('where there is no channel for it, the form takes no photographs, and the q
     messageOf(await wren().run('check start', { depth: 'full' })),
     photographable,
   )
-  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a moderator')
+  const form = await press(wren(), await pressed(wren(), question, 'Ask or hand over'), 'Ask a helper')
   if (form.kind !== 'modal') throw new Error('no form')
   expect(form.modal.fields.map(one => one.customId)).toEqual(['why'])
   await finalOf(await wren().submit(form.modal, { why: 'hm' }))

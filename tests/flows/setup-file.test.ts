@@ -41,7 +41,7 @@ test('what is given away, taken in after it was changed, is shown as a differenc
   expect(text(seen)).toMatch(/Nothing is changed yet/)
   expect(text(seen)).toMatch(caution)
   expect(await warden.settings()).toMatchObject({ revision: 4, language: 'es', reportsChannel: null })
-  expect(text(await warden.press(seen, 'Change it so'))).toMatch(/This is how it is now/)
+  expect(text(await warden.press(seen, 'Make these changes'))).toMatch(/This is how it is now/)
   expect(await warden.settings()).toMatchObject({ revision: 5, language: 'de', reportsChannel: demoReportsChannel })
   const history = await warden.press(await warden.overview(), 'What was changed')
   await pressed(warden.person, history, '.undo.5')
@@ -71,7 +71,7 @@ test('a file of another server: its channels and roles are told and left out, th
   expect(text(seen)).toMatch(/Link “Plain”:\*\* Only https/)
   expect(text(seen)).toContain('quayside.example · Quayside \\*cells\\*')
   expect(seen.pinged).toEqual({ everyone: false, people: [], roles: [] })
-  await warden.press(seen, 'Change it so')
+  await warden.press(seen, 'Make these changes')
   expect(await warden.settings()).toMatchObject({
     ...{ reportsChannel: null, moderatorRoles: [demoWardens], helperRoles: [], language: 'de' },
     links: [{ url: 'https://quayside.example/' }],
@@ -90,7 +90,7 @@ test.each([
   ['too much', 'x'.repeat(settingsFileBytes + 1), /more than 32 kB/],
   ['no JSON', '{"cellwary', /cannot be read/],
   ['something else', { hello: '@everyone' }, /not a file of settings/],
-  ['a newer form', { 'cellwary-settings': 7 }, /of form 7, and I know only form 1/],
+  ['a newer form', { 'cellwary-settings': 7 }, /has format 7, and I know only format 1/],
   ['markup as a name', { 'cellwary-settings': 1, '**@everyone**': 1 }, /wrong in the file at “\\\*\\\*\\@everyone/],
 ])('%s is refused in a sentence and changes nothing', async (_, content, said) => {
   const shown = await send(content)
@@ -102,13 +102,13 @@ test.each([
 test('what a file has as it is here already leaves nothing to press', async () => {
   const seen = await send({ 'cellwary-settings': 1, settings: { outcomes: false } })
   expect(text(seen)).toMatch(/Nothing: everything is here already/)
-  expect(buttons(seen).map(one => one.label)).not.toContain('Change it so')
+  expect(buttons(seen).map(one => one.label)).not.toContain('Make these changes')
 })
 
 test('two at once: whoever presses after somebody has changed something is told; nobody else’s file lands, nor without the right', async () => {
   const seen = await send({ 'cellwary-settings': 1, settings: { language: 'de' } })
   await warden.choose(await warden.open('language'), ['es'])
-  expect(text(await warden.press(seen, 'Change it so'))).toMatch(/Somebody was faster/)
+  expect(text(await warden.press(seen, 'Make these changes'))).toMatch(/Somebody was faster/)
   const file = { server: null, fields: { language: 'de' }, links: [] }
   const theirs = { is: 'settings', person: room.standIn.as('Wren').id, server, file }
   const draft = await room.services.drafts.keep(theirs, 60_000)

@@ -134,7 +134,7 @@ test('a review channel that everybody has come to read since gets no question an
   const wren = room.standIn.as('Wren')
   const ask = async () => {
     const question = messageOf(await wren.run('check start', { depth: 'full' }))
-    const form = await press(wren, await pressed(wren, question, 'Ask or hand over'), 'Ask a moderator')
+    const form = await press(wren, await pressed(wren, question, 'Ask or hand over'), 'Ask a helper')
     if (form.kind !== 'modal') throw new Error('no form')
     await finalOf(await wren.submit(form.modal, { why: 'what is this?' }))
     await room.services.queue.idle()

@@ -28,7 +28,7 @@ beforeEach(async () => {
 
 async function stuck(person = wren(), at = /insulating ring around/): Promise<SeenMessage> {
   const question = await unsureUntil(person, messageOf(await person.run('check start', { depth: 'full' })), at)
-  const form = await press(person, await pressed(person, question, 'Ask or hand over'), 'Ask a moderator')
+  const form = await press(person, await pressed(person, question, 'Ask or hand over'), 'Ask a helper')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await person.submit(form.modal, { why: 'hm' }))
 }

@@ -60,7 +60,7 @@ describe.each(all)('%s in %s', (_, language, pack) => {
 
   test('calls to get away, to call for help, and not to use it where the original does', () => {
     const commands: readonly (readonly [RegExp, RegExp, RegExp])[] = [
-      [/call the emergency services/i, /wähl den Notruf/, /llama al número de emergencias/],
+      [/call your emergency number/i, /wähl den Notruf/, /llama al número de emergencias/],
       [/only if (that is safe|it is safe)/i, /nur wenn es gefahrlos/i, /solo si (no hay peligro|puedes hacerlo sin)/i],
       [/do not use (it|this cell)/i, /benutze .*nicht/i, /no (la|lo) uses|no uses/i],
       [
@@ -77,7 +77,8 @@ describe.each(all)('%s in %s', (_, language, pack) => {
 
   test('names the button for not knowing as it stands on the button', () => {
     const unsure = (language === 'de' ? german : spanish)['check.unsure']
-    for (const [at, own, said] of told) if (/say you can't tell/.test(own)) expect(said, at).toContain(unsure)
+    for (const [at, own, said] of told)
+      if (/say you can't tell|answer “Can’t tell”/.test(own)) expect(said, at).toContain(unsure)
   })
 
   test('is translated, and quotes as its language does', () => {

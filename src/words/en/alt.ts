@@ -35,7 +35,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'point-legs': 'An arrow points at the legs that the positive contact stands on; count them.',
   'point-dimples':
     'The insulating ring is drawn see-through; an arrow points at the top of the can under it, where dimples would be.',
-  'point-vent': 'The positive contact is lifted or drawn see-through; an arrow points at the disc under it.',
+  'point-vent': 'The positive contact is lifted or drawn see-through; an arrow points at the vent disc under it.',
   'point-weld-marks': 'An arrow points at the middle of the positive contact, where small weld marks would be.',
   'point-welds': 'An arrow points at the metal end, where weld scars or bits of nickel strip would be.',
   'point-terminal': 'An arrow points at the face of the metal end.',
@@ -83,11 +83,11 @@ export const altEn: Readonly<Record<string, string>> = {
   'contact-closed': 'The positive contact has no legs and no gaps.',
   dimples:
     '{n, plural, =0 {No dimple} one {# dimple} other {# dimples}} in the top of the can, under the insulating ring.',
-  'vent-plain': 'The disc below the positive contact has one fine circle.',
+  'vent-plain': 'The vent disc below the positive contact has one fine circle.',
   'vent-lines':
-    'The disc below the positive contact has {n, plural, one {# line} other {# lines}} that {n, plural, one {runs} other {run}} out from its middle.',
-  'vent-button': 'The disc below the positive contact has a raised button in the middle.',
-  'vent-smooth': 'The disc below the positive contact is smooth.',
+    'The vent disc below the positive contact has {n, plural, one {# line} other {# lines}} that {n, plural, one {runs} other {run}} out from its middle.',
+  'vent-button': 'The vent disc below the positive contact has a raised button in the middle.',
+  'vent-smooth': 'The vent disc below the positive contact is smooth.',
   'weld-lines':
     '{n, plural, =0 {No short weld line} one {# short weld line} other {# short weld lines}} on the positive contact.',
   'weld-marks':
@@ -100,10 +100,10 @@ export const altEn: Readonly<Record<string, string>> = {
   'lettering-print-faint': 'The lettering is faint.',
   'lettering-print-blurred': 'The lettering is blurred.',
   'lettering-print-broken': 'The lettering is broken by gaps.',
-  'wording-word': 'It is a word, spelt right.',
+  'wording-word': 'It is a word, spelt correctly.',
   'wording-misspelt': 'It is a word with two letters swapped.',
   'wording-trade-code': 'It is five digits: 18650.',
-  'wording-standard-code': 'It is letters and two numbers with a slash between them: INR19/66.',
+  'wording-standard-code': 'It is letters, then two numbers with a slash between them: INR19/66.',
   'wording-nickel': 'It says INR and 3.7 V.',
   'wording-iron': 'It says IFR and 3.2 V.',
   'wording-contrary': 'It says IFR and 3.7 V.',
@@ -127,8 +127,8 @@ export const altEn: Readonly<Record<string, string>> = {
   'no-board': 'No protection board: the side is even down to the end.',
   seam: 'The wrap has a seam.',
   'no-seam': 'The wrap shows no seam.',
-  format: 'Format {format}.',
-  'format-sizes': 'Format {format}: {diameter} mm wide, {length} mm long.',
+  format: 'Size {format}.',
+  'format-sizes': 'Size {format}: {diameter} mm wide, {length} mm long.',
   'wrap-colour-sample': 'Wrap drawn in no maker’s colour.',
   'wrap-colour-green': 'Green wrap.',
   'wrap-colour-blue': 'Blue wrap.',
@@ -146,7 +146,7 @@ export const altEn: Readonly<Record<string, string>> = {
 
   // a family's reference, a verdict
   reference: '{n, plural, one {# view} other {# views}} of a cell as it should look.',
-  verdict: 'Verdict: {word}.',
+  verdict: 'Result: {word}.',
   'verdict-mark': 'Mark {n}: {text}',
   'verdict-reason': '{text}',
   'verdict-caution': 'Caution: {text}',
@@ -163,7 +163,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'measuring-ruler-length':
     'How to measure the length: the cell stands on a table beside a ruler; a piece of card lies level on its top and reaches to the ruler.',
   'measuring-rest-before-voltage':
-    'Three steps: take the cell out of the charger, let it rest for an hour or more, then put the meter to its ends.',
+    'Three steps: take the cell out of the charger, let it rest for an hour or more, then touch the probes to its ends.',
   'measuring-meter-on-ends':
     'A meter set to direct voltage: the red probe on the positive contact, the black one on the flat end.',
   'measuring-two-wire-four-wire':
@@ -173,7 +173,8 @@ export const altEn: Readonly<Record<string, string>> = {
     'A safe place: a stone surface, the cell in a holder, a bucket of sand at hand, nothing nearby that can burn, and someone who watches all the time.',
   'measuring-lamp-at-an-angle':
     'A lamp shines at an angle between the legs of the positive contact; an eye looks in from the other side.',
-  'measuring-keep-apart': 'The cell lies alone in sand, in a loosely covered metal box, with tape over both ends.',
+  'measuring-keep-apart':
+    'The cell lies alone in sand, in a loosely covered metal box, with electrical tape over both ends.',
 
   // charts
   'chart-title': '{title}.',

@@ -19,7 +19,7 @@ export const claims = {
   'claim.add': 'Add them to my check of {what}',
   'fact.format': 'Size: {format}{doubled, select, yes { (written with one digit twice)} other {}}',
   'fact.designation':
-    'Designation of IEC 61960-3: at most {diameter, number} mm wide and {height, number} mm long{format, select, none {} other {, sold as {format}}}',
+    'Size code as in IEC 61960-3: at most {diameter, number} mm wide and {height, number} mm long{format, select, none {} other {, sold as {format}}}',
   'fact.chemistry': 'Chemistry: {chemistry}',
   'chemistry.ICR': 'ICR, lithium cobalt',
   'chemistry.INR': 'INR, lithium nickel',
@@ -67,7 +67,7 @@ export const claims = {
   'weighed.unclear-figure': 'One figure can be read in two ways ({readings}). Look it up and type it with its unit.',
   'weighed.energy': '{value, number} Wh in this size: the best known hold about {best, number} Wh.',
   'weighed.converter':
-    '{value, number} mAh beside 1.5 V: such a cell has a converter inside, and its mAh count at 1.5 V. The limits for mAh do not apply to it; compare its Wh.',
+    '{value, number} mAh beside 1.5 V: a cell like this has a converter inside, and its mAh count at 1.5 V. The limits for mAh do not apply to it; compare its Wh.',
   'weighed.connection-unsaid':
     '{value, number} mAh of a battery of several cells: how they are connected is not said, so nothing can be said about each cell. Ask how many are in series and how many in parallel, such as 3S2P.',
   'weighed.battery-current':
@@ -77,7 +77,7 @@ export const claims = {
   'claim.beyond': 'More than any believable data sheet shows',
   'claim.many': 'Only the first {most, number} claims were read. Send the part of the text that is about one cell.',
   'claim.nothing-compared':
-    'Nothing in it could be compared with what is known about such cells, so this says nothing for it and nothing against it.',
+    'Nothing in it could be compared with what is known about cells like this, so this says nothing for it and nothing against it.',
   'chemistry.sodium-ion': 'sodium-ion',
   'chemistry.titanate': 'lithium titanate',
   'fact.battery':

@@ -7,9 +7,9 @@ export const familyCells = {
   'families.walk.look-again':
     'Look again at what is marked. A good cell that differs makes the sign milder, since good ones then vary.',
   'families.walk.nothing': 'Nothing was seen for certain. Go back a step.',
-  'families.walk.vouch': 'Take it in as a good cell',
+  'families.walk.vouch': 'Accept it as a good cell',
   'families.walk.hand-in': 'Offer it to the moderators',
-  'families.walk.gone': 'This was begun too long ago, or is somebody else’s. Begin again.',
+  'families.walk.gone': 'This was started too long ago, or is somebody else’s. Start again.',
   'families.walk.offer': 'Offer as a good cell',
   'families.walk.cannot-offer':
     'This check cannot be offered: its model is not described here any more, or something speaks against the cell.',

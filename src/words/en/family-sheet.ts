@@ -1,10 +1,10 @@
 // English for the page of a model that is printed.
 export const familySheet = {
   'families.button.sheet': 'As one page',
-  'families.sheet.here': 'To be printed, for whoever checks cells at a table.',
+  'families.sheet.here': 'To print, for people who check cells at a table.',
   'families.sheet.checked': 'What is checked',
-  'families.sheet.nothing': 'What tells nothing',
-  'families.sheet.fakes': 'False ones seen here',
+  'families.sheet.nothing': 'What proves nothing',
+  'families.sheet.fakes': 'Fakes seen here',
   'families.sheet.line': '{feature}: {made}; {tells}.',
   'families.sheet.remark': '{feature}: {options}',
   'families.sheet.fake': '{title}, since {since}: {look}',

@@ -8,8 +8,7 @@ export const findings = {
   'finding.state.dismissed': 'Dismissed.',
   'finding.quiet': 'It has not been found again since the week that ended on {seen}.',
   'finding.new.label': 'What is new:',
-  'finding.new.whole':
-    'more checks of this kind of cell end badly than before, and not just because more people check.',
+  'finding.new.whole': 'more checks of this model end badly than before, and not just because more people check.',
   'finding.new.faults':
     '{count, plural, one {This fault turns} other {These faults turn}} up more often than before: {faults}.',
   'finding.new.together': '{all, select, yes {They come} other {Some of them come}} together in the same checks.',
@@ -20,25 +19,25 @@ export const findings = {
   'finding.sure.rise': 'fairly sure. It stands out among everything that is watched here.',
   'finding.sure.pattern': 'fairly sure. The same things come together in more checks than chance explains.',
   'finding.sure.little':
-    'not very sure. With so many kinds of cell and faults watched, one of them rises by chance now and then.',
+    'not very sure. With so many models and faults watched, one of them rises by chance now and then.',
   'finding.since': 'First found in the week that ended on {from}.',
   'finding.since.again': 'First found in the week that ended on {from}, last in the one that ended on {last}.',
   'finding.many.label': 'How many:',
   'finding.many.of':
-    'in the last 8 weeks at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this kind of cell. In the year before: {earlier, plural, =0 {fewer than 5} other {at least # and fewer than {earlierBelow, number}}}.',
+    'in the last 8 weeks at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5} other {at least # and fewer than {earlierBelow, number}}}.',
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
   'finding.noise.label': 'What it would take to be mere chance:',
   'finding.noise.rise': 'a run of bad luck as rare as once in about 6 years, for one thing that fails once a week.',
   'finding.noise.pattern': 'a coincidence that turns up in fewer than 1 of 20 such searches.',
   'finding.noise.else':
-    'Or something other than chance: one big lot, one post that sent many people here, or one person with several accounts looks just the same.',
+    'Or something other than chance: one big batch, one post that sent many people here, or one person with several accounts looks just the same.',
   'finding.next.label': 'What to do:',
   'finding.next.open':
-    'ask for photos of two or three such cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. One lot or one post explains it? Dismiss it.',
+    'ask for photos of two or three of these cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. One batch or one post explains it? Dismiss it.',
   'finding.next.watching': 'nothing until then, unless you learn more. You can decide at any time.',
   'finding.next.warned':
     'answer what members ask about the warning. If the look is clear, make it a known fake. If you were wrong, withdraw the warning.',
-  'finding.next.known-fake': 'look it over among the known fakes of this kind of cell. If you were wrong, undo it.',
+  'finding.next.known-fake': 'look it over among the known fakes of this model. If you were wrong, undo it.',
   'finding.next.dismissed': 'nothing. If another fault joins it, it is reported again.',
   'finding.warn': 'Post a warning',
   'finding.watch': 'Watch it',
@@ -70,7 +69,7 @@ export const findings = {
   'finding.form.weeks': 'How long',
   'finding.form.weeks.choice': '{weeks, plural, one {# week} other {# weeks}}, until {until}',
   'finding.drafted':
-    'A rule to begin with. It counts for nothing until somebody has finished it and put it into a pack.',
+    'A rule to begin with. It counts for nothing until somebody has finished it and put it into a rule pack.',
   'finding.not-posted':
     'The warning could not be posted or changed: the channel or message is gone, or the bot may not write there. Nothing was decided.',
   'finding.by-hand':
@@ -85,7 +84,7 @@ export const findings = {
   'finding.no-undo.decided-since':
     'Nothing was taken back: somebody has decided on this after you looked. This is how it stands.',
   'finding.no-undo.in-force':
-    'Nothing was taken back: this known fake is in force in its family. Take it out there first.',
+    'Nothing was taken back: this known fake is in force for its model. Remove it there first.',
   'finding.chart': '{what}, 4 weeks at a time',
   'finding.chart.failed': 'Failed checks newly shown in the 4 weeks up to each week, without the first ever shown',
   'finding.chart.bound': 'More than this is beyond chance, going by the numbers shown',
@@ -116,5 +115,5 @@ export const findings = {
   'warning.withdrawn.title': 'Withdrawn: a warning about cells',
   'warning.withdrawn.was': 'The warning was:',
   'warning.draft':
-    'Members’ checks have shown something new. {what} If you have such a cell: look at it again, and if you are unsure, do not use it.',
+    'Members’ checks have shown something new. {what} If you have a cell like this: look at it again, and if you are unsure, do not use it.',
 } as const

@@ -29,9 +29,9 @@ export const history = {
   'history.no.change-forgotten': 'This change is not kept any more, so it cannot be taken back. Nothing was changed.',
   'history.no.undone-already': '{who} has taken this back already, {when}. Nothing was changed.',
   'history.no.changed-since':
-    'It cannot be taken back: {who} has changed the same thing after it, {when}. Take that back first, or set it anew.',
+    'It cannot be taken back: {who} has changed the same thing after it, {when}. Take that back first, or set it again.',
   'history.no.changed-since.unknown':
-    'It cannot be taken back: the same thing was changed after it. Set it anew instead.',
+    'It cannot be taken back: the same thing was changed after it. Set it again instead.',
   'history.no.pooling-since':
     'It cannot be taken back: pooling was turned on after it and needs recording. Stop pooling first.',
   'history.no.too-many-links':

@@ -4,7 +4,7 @@ export const letters = {
   'letter.title': 'A letter to the seller',
   'letter.first': 'First the cell, then the letter',
   'letter.about':
-    'Drafted from what you saw and measured. Only you see it, and nothing of it is kept. Fill in what stands in [brackets], take out what is not true, copy it, and send it yourself where you bought. The bot sends nothing.',
+    'Drafted from what you saw and measured. Only you see it, and nothing of it is kept. Fill in the [brackets], take out what is not true, copy it, and send it yourself where you bought. The bot sends nothing.',
   'letter.language': 'In the seller’s language (starts it again)',
   'letter.in': 'Letter in {language}',
   'letter.change': 'Fill in and change',

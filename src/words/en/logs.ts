@@ -11,12 +11,12 @@ export const logs = {
   'command.log.instrument': 'What took the log',
   'command.log.wires': 'How the cell was connected',
   'command.log.chemistry': 'Which kind of cell it is',
-  'log.wires.four-wire': 'Four wires: current and voltage apart',
+  'log.wires.four-wire': 'Four wires: current and voltage separate',
   'log.wires.two-wire': 'Two wires, a holder, or not sure',
   'log.chemistry.usual': 'Nickel or cobalt (3.6 to 3.7 V)',
   'log.chemistry.iron-phosphate': 'Iron phosphate (3.2 V)',
   'log.title': 'What the log shows',
-  'log.caution': `Never leave a discharge alone. Do it on a surface that cannot burn, with nothing flammable nearby. Stop at 60 °C. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
+  'log.caution': `Never leave a discharge alone. Do it on a surface that cannot burn, with nothing flammable nearby. Stop the test at 60 °C. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
   'log.figures': 'Figures (± the expanded uncertainty, k = 2)',
   'log.traps': 'Keep in mind',
   'log.findings': 'What it says about the claim',
@@ -136,7 +136,7 @@ export const logs = {
   'told.gives-out-at-claimed-current':
     'At {current_A, number} A it gave less than half of its label, although {claimed_A, number} A continuous is claimed.',
   'told.holds-claimed-current':
-    'It held {current_A, number} A. That says nothing about who made it, and does not mean that you may draw so much from it.',
+    'It held {current_A, number} A. That says nothing about who made it, and does not mean that you may draw that much from it.',
   'because.other-current': 'the current was {measured_A, number} A, not {stated_A, number} A',
   'because.other-cutoff': 'the cut-off was not {stated_V, number} V',
   'because.other-temperature': 'the room was at {measured_C, number} °C, not {stated_C, number} °C',

@@ -2,7 +2,7 @@
 export const pictures = {
   'picture.side': 'From the side',
   'picture.top': 'Positive (+) end',
-  'picture.vent': 'Disc below the positive contact',
+  'picture.vent': 'Vent disc',
   'picture.lettering': 'Small lettering',
   'picture.code': 'Square code of dots',
   'picture.dimples': 'Dimples, under the ring',

@@ -1,6 +1,6 @@
 // English for privacy: what is kept of a person, for how long and why, and what becomes of it when they want it gone.
 export const privacy = {
-  'command.privacy': 'See what is kept about you, for how long and why; have it shown or deleted',
+  'command.privacy': 'See what is kept about you, for how long and why; show or delete it',
   'privacy.title': 'What is kept about you, how long, and why',
   'privacy.short':
     'Your checks are kept for two weeks after your last step, so that you can go on. Unless you moderate a server or help on one, nothing with your id on it is kept for longer.',
@@ -12,10 +12,10 @@ export const privacy = {
     'such as the link to your log at Discord and what you typed beside it, for at most six hours. The log itself is read and not kept.',
   'privacy.counts.name': 'Counted checks:',
   'privacy.counts':
-    'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its verdict, what failed, where the cell was bought, how it looks and the week, under a code instead of your name: no figures, and no answer that hardly anybody on the server has given. Whoever can read the database and knows much of what you answered may still find it. A published number stands for at least five accounts; whoever has four of them knows what came from the fifth. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
+    'only on servers whose moderators want it, so that new counterfeits are noticed. A finished check leaves its result, what failed, where the cell was bought, how it looks and the week, under a code instead of your name: no figures, and no answer that hardly anybody on the server has given. Somebody who can read the database and knows much of what you answered may still find it. A published number stands for at least five accounts; somebody who holds four of them knows what came from the fifth. The key to the code is destroyed after the quarter. The server decides how long this is kept, from half a year to five years.',
   'privacy.decisions.name': 'Your decisions:',
   'privacy.decisions':
-    'that you do not want to be counted, or your help not, as a code of your id, until you change it; and if you moderate, what you decided about a model or something that was found, and why, and the photographs you added, until the bot leaves the server. What you changed about a server’s settings and links, and when, is kept for a year at most.',
+    'that you do not want your checks or your help counted, as a code of your id, until you change it; and if you moderate, what you decided about a model or something that was found, and why, and the photos you added, until the bot leaves the server. What you changed about a server’s settings and links, and when, is kept for a year at most.',
   'privacy.server.name': 'When a server removes the bot:',
   'privacy.server':
     'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',

@@ -6,7 +6,7 @@ export const refusals = {
   'refusal.closed':
     'This check is closed, and its answers were deleted with it, so it cannot be opened again. Start a new one with /check start.',
   'refusal.changed-meanwhile':
-    'Somebody was faster. What you did changed nothing. Look at how it stands now, then decide.',
+    'Somebody was faster. What you did changed nothing. Look at what has changed, then decide.',
   'refusal.not-now':
     'That is not possible at this step. Use the buttons of the latest message, or /check resume to see where you are.',
   'refusal.another-question': 'The check is at another question now. Use /check resume to see it.',
@@ -28,16 +28,16 @@ export const refusals = {
   'refusal.bot-not-here':
     'I am not a member of this server, so I can neither keep settings for it nor post here. Somebody who may manage it can invite me: <{link}>',
   'refusal.not-moderator':
-    'Only moderators of this server can see or do that. If you are one, ask whoever set the bot up to name your role.',
+    'Only moderators of this server can see or do that. If you are one, ask the person who set the bot up to name your role.',
   'refusal.no-release':
     'There is no release yet. The first one comes when a week is over in which a finished check was counted.',
   'refusal.nothing-counted':
-    'This server does not have its checks counted, so there is nothing to show. Whoever manages it can turn that on with /setup.',
+    'This server does not have its checks counted, so there is nothing to show. The people who manage it can turn that on with /setup.',
   'refusal.not-pooling':
-    'Only servers that pool their counts see the pool’s. Whoever manages this server can turn pooling on with /setup.',
+    'Only servers that pool their counts see the pool’s. The people who manage this server can turn pooling on with /setup.',
   'refusal.small-pool':
     'So far fewer than {least, plural, other {# servers}} pool their counts, and with only two, each could work out the other’s. The pool is shown once there are {least}.',
-  'refusal.damaged-release': 'This release is damaged. Tell whoever runs the bot; a back-up may hold it whole.',
+  'refusal.damaged-release': 'This release is damaged. Tell the people who run the bot; a back-up may hold it whole.',
   'refusal.no-finding': 'This is no longer kept. See /trends for the latest.',
   'refusal.long-warning':
     'This warning has {length, number} characters, and at most {most, number} fit above the caution. Nothing was posted. Shorten it and post it again.',
@@ -57,9 +57,9 @@ export const refusals = {
     '{field}: “{typed}” is a multiple of the capacity, which is not known here. Multiply it by the capacity in Ah (10C of 2.5 Ah are 25 A), and type the amperes.',
   'typed.negative': '{field}: this cannot be below zero. Look at the sign.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} cannot be right; it should lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
+    '{field}: {value, number} {unit} cannot be right; it must lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
   'trouble.unreadable':
-    'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; whoever runs the bot finds the reason in its log.',
+    'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; the people who run the bot find the reason in its log.',
   'trouble.try-again':
     'Something went wrong on the bot’s side. Your last step may not have been stored: /check resume shows where you are. If it keeps failing, tell a moderator this reference: {reference}.',
   'refusal.nothing-to-change': 'That question has no answer yet, so there is nothing to change.',

@@ -7,7 +7,7 @@ export const settingsFile = {
   'setup.file.form': 'A file of settings',
   'setup.file.form.hint': 'As “As a file” gives it. What it would change is shown first.',
   'setup.file.none': 'No file came with it. Nothing was changed: send the file once more.',
-  'setup.file.too-large': 'The file has more than {most, number} kB, so it is none of mine. Nothing was changed.',
+  'setup.file.too-large': 'The file has more than {most, number} kB, so it is not one of mine. Nothing was changed.',
   'setup.file.out-of-reach': 'The file could not be fetched from Discord. Nothing was changed: try again.',
   'setup.file.not-text': 'That is not a text file. Nothing was changed: send the one that “As a file” gives.',
   'setup.file.not-json':
@@ -15,7 +15,7 @@ export const settingsFile = {
   'setup.file.not-settings':
     'That is not a file of settings. Nothing was changed: send the one that “As a file” gives.',
   'setup.file.newer-format':
-    'The file is of form {format, number}, and I know only form {known, number}. Nothing was changed: take a file from this version of the bot.',
+    'The file has format {format, number}, and I know only format {known, number}. Nothing was changed: take a file from this version of the bot.',
   'setup.file.shape':
     'Something is wrong in the file at “{at}”. Nothing was changed: put it right, or send the file as it was given.',
   'setup.file.title': 'What this file would change',
@@ -27,6 +27,6 @@ export const settingsFile = {
   'setup.file.foreign': 'The file comes from another server. Channels and roles of that server do not exist here.',
   'setup.file.stays':
     'Nothing is changed yet. What the file does not name stays as it is; links that are not in it stay, too.',
-  'setup.file.yes': 'Change it so',
+  'setup.file.yes': 'Make these changes',
   'setup.file.no': 'Leave it as it is',
 } as const

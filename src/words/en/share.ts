@@ -4,8 +4,8 @@ export const share = {
   'share.beforehand': 'Everybody in this channel will see this, with your name. Nobody is pinged.',
   'share.post': 'Post it here',
   'share.one-cell':
-    'One cell, checked from outside by whoever has it. It says what was seen and measured on this cell, and nothing about who made or sold it.',
+    'One cell, checked from outside by the person who has it. It says what was seen and measured on this cell, and nothing about who made or sold it.',
   'share.by': 'Shown by {who}.',
-  'share.remove': 'Take it away',
-  'share.removed': 'It is taken away.',
+  'share.remove': 'Remove it',
+  'share.removed': 'It is removed.',
 } as const

@@ -7,7 +7,7 @@ export const verdicts = {
   'verdict.nothing-found': 'Nothing found, which proves nothing',
   'verdict.danger.means': 'What you saw is unsafe right now, whatever the cell is.',
   'verdict.ruled-out.means': 'At least one thing you reported is impossible for the cell it is sold as.',
-  'verdict.doubtful.means': 'There is enough against the cell to leave it alone, though none of it is proof.',
+  'verdict.doubtful.means': 'There is enough against the cell that you should not use it, though none of it is proof.',
   'verdict.open.means':
     'Nothing rules the cell out, and nothing can confirm it: the answers are not enough to say more.',
   'verdict.nothing-found.means':
@@ -47,10 +47,10 @@ export const verdicts = {
   'next.keep':
     'Keep everything that proves the purchase: the listing, the order, your messages, photos you already have.',
   'next.seller':
-    'Write to the seller that the cell does not match its description. Ask for your money back without sending it back.',
-  'next.no-post': 'Do not mail or ship it. Shipping a suspect cell is dangerous and may be illegal.',
+    'Tell the seller in writing that the cell does not match its description. Ask for your money back without returning the cell.',
+  'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.dispose':
-    'Hand it in at a battery recycler that takes lithium cells, with both ends covered with electrical tape. Never put it into household waste.',
+    'Ask a recycler that takes damaged lithium cells how to hand it in, with both ends covered with electrical tape. Do not throw it in the bin.',
   'next.not-use': 'Do not use the cell.',
   'next.hazard-unsure':
     'You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe: do not use, charge or carry it.',
@@ -68,7 +68,7 @@ export const verdicts = {
   'verdict.doubtful.so-far': 'Already doubtful.',
   'verdict.would-tell': 'What would show more: {tools}.',
   'next.handle':
-    'Until then keep it on its own, away from metal and from anything that could catch fire, and do not charge it.',
+    'Until then do not charge it. Keep it on its own, away from metal and from anything that could catch fire.',
   'part.means': 'What the result means',
   'button.details': 'Details',
   'button.change': 'Change an answer',

@@ -38,15 +38,15 @@ export const waiting = {
     'That is the role everybody has: with it, everybody could answer for everybody. Nothing was changed: choose another role.',
   'counting.now.moderator':
     'You moderate this server, so your checks here are not counted, whatever you choose. Elsewhere:',
-  'queue.filter.still': 'Checks that stand still',
-  'queue.filter.handled': 'Questions that were handled',
+  'queue.filter.still': 'Checks that have stalled',
+  'queue.filter.handled': 'Questions that were dealt with',
   'queue.untouched': 'untouched since {since}',
   'queue.closing': '{who} has asked whether it can be closed.',
   'queue.held': '**{what}**, with {holder}',
   'queue.still.count':
-    '{count, plural, =0 {No check in other hands stands still.} one {# check stands still} other {# checks stand still}}{pages, plural, one {} other {, page {page} of #}}',
+    '{count, plural, =0 {No check in other hands has stalled.} one {# check has stalled} other {# checks have stalled}}{pages, plural, one {} other {, page {page} of #}}',
   'queue.handled.count':
-    '{count, plural, =0 {No question was handled that is still kept. What belongs to a closed check is deleted.} one {# question was handled} other {# questions were handled}}{pages, plural, one {} other {, page {page} of #}}',
+    '{count, plural, =0 {No question that was dealt with is still kept. What belongs to a closed check is deleted.} one {# question was dealt with} other {# questions were dealt with}}{pages, plural, one {} other {, page {page} of #}}',
   'desk.redirect': 'Offer it to…',
   'desk.ask-closing': 'Ask to close it',
   'desk.close': 'Yes, close it',
@@ -59,24 +59,24 @@ export const waiting = {
   'desk.asked': '{holder} is asked whether the check can be closed.',
   'desk.untold':
     'I could not tell {holder}: it was shown in no channel that I may write in. They see it when they next open the check.',
-  'desk.redirected.unseen': 'I could not show it in a channel. Whoever it is for finds it with /check list.',
+  'desk.redirected.unseen': 'I could not show it in a channel. The person it is for finds it with /check list.',
   'desk.settled': 'It has been decided already whether this check is counted: a new answer changes nothing about that.',
   'desk.kept': 'It stays open.',
   'hands.closing': '{who} has asked whether this check can be closed. If you go on with it, it stays open.',
   'hands.reopened':
     'A helper looks again at a question of this check, so the result can still change. Do not use the cell meanwhile.',
   'helping.second':
-    'Another helper has answered this already. Say only what you see yourself: if you both say the same, it counts; if you do not, it counts as “can’t tell”.',
+    'Another helper has answered this already. Say only what you see yourself: if you both say the same, it counts; if you do not, it counts as “Can’t tell”.',
   'helping.waits-second':
     'Thank you. {holder} wants a second helper to look before this answer counts. Yours is kept, and the question waits for somebody else.',
   'word.closing':
-    '{who}, the check of {what} stands still, and {helper} asks whether it can be closed. Closing it deletes your answers. If you do nothing, it stays open until it runs out.',
+    '{who}, the check of {what} has stalled, and {helper} asks whether it can be closed. Closing it deletes your answers. If you do nothing, it stays open until it runs out.',
   'word.reopened':
     '{who}, {helper} looks again at a question that was answered for you in the check of {what}. The result can still change: do not use the cell meanwhile.',
   'word.redirected':
     '{who}, your check of {what} is offered to {taker} now; {helper} has changed that. You can still take it back.',
   'word.disagree':
-    '{who}, two helpers have looked at your question and do not say the same, so it counts as “can’t tell”. Treat the cell as unsafe: leave it alone. Your check goes on.',
+    '{who}, two helpers have looked at your question and do not say the same, so it counts as “Can’t tell”. Treat the cell as unsafe: leave it alone. Your check goes on.',
   'deed.redirected': '{when}: {who} offered it to {taker} instead',
   'deed.asked-closing': '{when}: {who} asked whether it can be closed',
   'deed.kept-open': '{when}: {who} kept it open',
@@ -85,20 +85,20 @@ export const waiting = {
     'Its holder has been asked already whether it can be closed. If they say nothing, it runs out by itself.',
   'refusal.closing-not-asked': 'Nobody asks any more whether this check can be closed. It stays open.',
   'refusal.moves-still':
-    'Somebody has gone on with this check within the last {hours, number} hours, so it does not stand still. Ask later.',
+    'Somebody has gone on with this check within the last {hours, number} hours, so it has not stalled. Ask later.',
   'refusal.not-finished':
     'This check is not finished. Its holder can change every answer, and ask again at any question.',
   'refusal.not-helped':
     'There is no answer in this check that you may look at again. Its holder can change every answer.',
   'refusal.danger-stands':
-    'This check has found danger, and nobody takes that back from afar. Only whoever is beside the cell can change that answer.',
+    'This check has found danger, and nobody can take that back from a distance. Only the person beside the cell can change that answer.',
   'refusal.second-helper': 'You have answered this already, and a second helper is wanted. Leave it to somebody else.',
   'closed.again':
-    'What you answered is deleted, so this check cannot be opened again. You can begin anew with what it was sold as and what its label says.',
-  'closed.begin': 'Begin anew',
+    'What you answered is deleted, so this check cannot be opened again. You can start again with what it was sold as and what its label says.',
+  'closed.begin': 'Start again',
   'setup.open.reminders': 'Reminders',
   'setup.part.reminders': 'Reminders',
-  'setup.short.reminders': 'Once, in the review channel, when somebody has waited for long.',
+  'setup.short.reminders': 'Once, in the review channel, when somebody has waited for a long time.',
   'setup.long.reminders':
     'If a question, or a check that is to be taken, has waited for longer than this, the bot says so once in the review channel, with the way to each. It names nobody who waits. Nobody is pinged unless you choose a role for it.',
   'setup.now.no-reminders': 'none',
@@ -116,13 +116,13 @@ export const waiting = {
   'setup.problem.everyone-as-pinged':
     'That is the role everybody has, and everybody is never pinged. Nothing was changed: choose another role.',
   'setup.problem.no-reminders': 'There are no reminders. Turn them on first, then choose a role.',
-  'reminder.title': 'Somebody waits',
+  'reminder.title': 'Somebody is waiting',
   'reminder.text':
-    '{count, plural, one {# check has} other {# checks have}} waited for longer than {hours, plural, one {# hour} other {# hours}}. See all that waits with /check waiting.',
+    '{count, plural, one {# check has} other {# checks have}} waited for longer than {hours, plural, one {# hour} other {# hours}}. See everything that is waiting with /check waiting.',
   'reminder.help': 'a question in the check of {what}, since {since}',
   'reminder.taker': 'the check of {what}, to be taken, since {since}',
   'reminder.role-gone': 'The role that was to be pinged is gone: choose another one with /setup.',
   'queue.help':
-    '{count, plural, =0 {In the last {weeks, number} weeks that are over nobody has handled {least, number} questions or more, as far as it is counted.} other {Who has handled questions in the last {weeks, number} weeks that are over, from {least, number} on and in steps of {least, number}; whoever does not want it is not counted:}}',
+    '{count, plural, =0 {In the last {weeks, number} weeks that are over nobody has dealt with {least, number} questions or more, as far as it is counted.} other {Who has dealt with questions in the last {weeks, number} weeks that are over, from {least, number} on and in steps of {least, number}; people who do not want it are not counted:}}',
   'queue.help.one': '{who}: {count, number} or more',
 } as const

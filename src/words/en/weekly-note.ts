@@ -4,7 +4,7 @@ export const weeklyNote = {
   'setup.part.note': 'Weekly note',
   'setup.short.note': 'One quiet post a week for moderators in the reports channel.',
   'setup.long.note':
-    'Once a week, after the week is counted, one post in the reports channel: how many checks, which verdicts, which findings wait for a decision, which models wait for a second moderator, and how many links nobody has looked at for half a year. Nobody is pinged. Numbers go up in fives there, too.',
+    'Once a week, after the week is counted, one post in the reports channel: how many checks, which results, which findings wait for a decision, which models wait for a second moderator, and how many links nobody has looked at for half a year. Nobody is pinged. Numbers go up in fives there, too.',
   'setup.now.note': '{on, select, yes {one a week} other {none}}',
   'setup.note.on': 'Post one a week',
   'setup.note.off': 'No weekly note',
