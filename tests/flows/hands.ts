@@ -121,3 +121,6 @@ export async function closeAll(person: Person): Promise<void> {
     if (noneOpen.some(one => said.includes(one))) return
   }
 }
+
+/** Where a check of either depth stands before its first answer. */
+export const untouched = /nothing answered yet|: about 10 minutes in all/
