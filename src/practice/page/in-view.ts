@@ -51,13 +51,15 @@ export function reveal(opened: Element): void {
 
 /** Whatever unfolds on the page is revealed, and folded again with Escape. */
 export function revealWhatOpens(): void {
-  document.addEventListener(
-    'toggle',
-    ({ target }) => {
-      if (target instanceof HTMLDetailsElement && target.open) reveal(target)
-    },
-    true,
-  )
+  // At once, not when the browser tells of it: whoever presses again quickly must not hit what has moved there meanwhile.
+  document.addEventListener('click', event => {
+    const summary = event.target instanceof Element ? event.target.closest('summary') : null
+    const folded = summary?.parentElement
+    if (!(folded instanceof HTMLDetailsElement) || folded.open) return
+    event.preventDefault()
+    folded.open = true
+    reveal(folded)
+  })
   document.addEventListener('keydown', event => {
     const opened = document.activeElement?.closest<HTMLDetailsElement>('details.menu[open]')
     if (event.key !== 'Escape' || !opened) return
