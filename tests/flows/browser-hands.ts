@@ -167,9 +167,13 @@ export async function openHead(page: Page): Promise<void> {
   if (await opener.isVisible()) await opener.click()
 }
 
+/** Chooses a place of a server, and waits until its sheet is there. */
 export async function goTo(page: Page, place: string | { readonly label: string }): Promise<void> {
   await openHead(page)
   await page.locator('#place').selectOption(place)
+  const chosen = String(await page.locator('#place option:checked').textContent())
+  const name = chosen.replace(/^— | · new$| \(closed\)/g, '')
+  await until(page, `document.getElementById('sheet-title').textContent.includes(${JSON.stringify(` in ${name}`)})`)
 }
 
 export const become = async (page: Page, name: string): Promise<void> => {

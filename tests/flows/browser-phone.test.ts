@@ -171,6 +171,11 @@ describe.skipIf(!chromiumThere)('on a phone of 360 × 640', () => {
     expect(asked.size, [...asked].join()).toBeLessThanOrEqual(6)
     expect(taps).toBeLessThanOrEqual(12)
     await press(page, 'End now with this result')
+    // The card of a verdict stands above its heading: it is neither scrolled away nor made small.
+    await page.evaluate('Promise.all([...document.images].map(one => one.decode().catch(() => null)))')
+    const picture = await card(page).locator('.gallery img').first().boundingBox()
+    expect(picture?.y).toBeGreaterThanOrEqual((await page.locator('#sheet-frame').boundingBox())?.y ?? 640)
+    expect(picture?.width).toBeGreaterThan(250)
     await press(page, 'Close this check')
   })
 })

@@ -89,6 +89,7 @@ export function pictureNode(url: string, alt: string, hidden: boolean, size: Siz
   // What is known to be so large has its place before it is there, and nothing jumps.
   if (size.width && size.height) {
     link.dataset['size'] = 'known'
+    link.dataset['shape'] = size.width < size.height ? 'high' : 'broad'
     link.style.setProperty('--wide', `${size.width}px`)
     link.style.setProperty('--ratio', String(size.width / size.height))
   }
