@@ -114,7 +114,7 @@ describe('danger', () => {
     change.photos = { clean: () => held.promise.then(() => ({ is: 'cleaned', photos: [] }) as const) }
     const asking = wren().submit(form.modal, { why: 'x', photos: [photo] })
     const resumed = messageOf(await wren().run('check resume'))
-    expect(text(await pressed(wren(), resumed, 'Back'))).toMatch(/question/)
+    expect(text(await pressed(wren(), resumed, 'Back'))).toMatch(/Safety.* · Label/)
     held.resolve()
     const reply = await asking
     await room.services.queue.idle()
