@@ -98,7 +98,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     const agreeing = page.locator('.card', { hasText: 'Avocet 25' }).last()
     await agreeing.getByRole('button', { name: english('families.button.agree') }).click()
     await page
-      .getByText(spanish('families.put-in-force', { number: 1 }))
+      .getByText(spanish('families.put-in-force', { name: 'Avocet 25', number: 1 }))
       .first()
       .waitFor()
 
@@ -165,7 +165,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
     const agreeing = page.locator('.card', { hasText: name }).last()
     await agreeing.getByRole('button', { name: english('families.button.agree') }).click()
     await page
-      .getByText(spanish('families.put-in-force', { number: version }))
+      .getByText(spanish('families.put-in-force', { name, number: version }))
       .first()
       .waitFor()
   }
@@ -204,7 +204,7 @@ describe.skipIf(!chromiumThere)('families in the browser', () => {
       .getByRole('button', { name: german('families.button.back-to', { number: 1 }) })
       .click()
     await dialog().getByRole('textbox').first().fill('War ein Irrtum')
-    expect(await changing(page, send)).toContain(german('families.put-in-force', { number: 3 }))
+    expect(await changing(page, send)).toContain(german('families.put-in-force', { name: 'Avocet 25', number: 3 }))
     await look()
   }, 400_000)
 
