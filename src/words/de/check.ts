@@ -29,7 +29,7 @@ export const check: InWordsOf<typeof english> = {
   'consent.unwrap.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.unwrap.no': 'Nein, ohne das weitermachen',
   'consent.bench.title': 'Hast du schon einmal einzelne Zellen mit der richtigen Ausrüstung unter Last gemessen?',
-  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last gemessen werden. Lass sie dabei nie unbeaufsichtigt, und miss nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich bei 60 °C ab. ${safety['safety.turns']} Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Besteht die Zelle die Messung, beweist das nichts.`,
+  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last gemessen werden. Lass sie dabei nie unbeaufsichtigt, und miss nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich bei 60 °C ab. ${safety['safety.turns']} Miss nie eine Zelle, an der du zweifelst. Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Besteht die Zelle die Messung, beweist das nichts.`,
   'consent.bench.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.bench.no': 'Nein, ohne das weitermachen',
   'paused.text':
@@ -104,7 +104,7 @@ export const check: InWordsOf<typeof english> = {
   'tool.calliper.with': 'ein Messschieber (Größe)',
   'tool.scale.with': 'eine Waage (Gewicht)',
   'tool.meter.with': 'ein Multimeter (Spannung in Ruhe)',
-  'tool.load.with': 'eine Kapazitätsmessung durch jemanden, der die Geräte dafür hat',
+  'tool.load.with': 'das Ergebnis einer Kapazitätsmessung, die schon gemacht wurde',
   'stage.safety': 'Sicherheit',
   'stage.label': 'Aufdruck',
   'stage.look': 'Ansehen',

@@ -138,7 +138,7 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.again':
     'Diese Antwort allein hieße: Die Zelle ist nicht das, wofür sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; bleibst du bei deiner Antwort, gilt sie.',
   'helping.untold.result':
-    'Es gibt ein Ergebnis, das {holder} sofort sehen muss, und der Bot konnte nicht Bescheid geben. Sag es der Person jetzt auf anderem Weg: Sie soll die Zelle nicht anfassen, und /prüfung fortsetzen zeigt das Ergebnis.',
+    'Gib {holder} jetzt auf anderem Weg Bescheid: Die Zelle darf nicht angefasst werden. Die Prüfung hat ein Ergebnis, das sofort gesehen werden muss, und der Bot konnte es nicht melden. /prüfung fortsetzen zeigt es.',
   'word.danger': `{who}, stopp: Die Prüfung hat Gefahr gefunden ({what}). Fass die Zelle nicht an, und halte andere fern. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
   'refusal.only-beside-it':

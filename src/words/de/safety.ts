@@ -18,9 +18,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cold.sign':
-    'Sie war heiß, hat geraucht, gezischt, sich aufgebläht oder ist ausgelaufen, und ist jetzt kalt und ruhig',
+    'Sie war heiß, hat geraucht, gezischt, sich aufgebläht oder ist ausgelaufen, und wirkt jetzt kalt und ruhig',
   'safety.cold':
-    'Lass sie, wo sie ist. Fass sie mindestens 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist, und danach nur so, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
+    'Lass sie, wo sie ist. Fass sie mindestens 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Fass sie danach nur so an, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
   'safety.cold.keep': 'Halte andere fern. Halte dich nicht in diesem Raum auf, und schlaf nicht darin.',
   'safety.cold.call':
     'Frag die Feuerwehr oder eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie sie abgeholt werden kann.',
@@ -36,5 +36,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wird die Zelle heiß oder von selbst warm, zischt, knistert, riecht oder raucht sie, bläht sie sich auf oder läuft sie aus: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn etwas aus der Zelle an dich kam: Wasch Haut mit Wasser und Seife, spül Augen bei offenen Lidern mit klarem Wasser, je mindestens 15 Minuten. Leg Kontaktlinsen und benetzte Kleidung ab. In den Augen, eingeatmet oder verschluckt: Geh an die frische Luft, und hol sofort ärztliche Hilfe.',
+    'Erste Hilfe, wenn etwas aus der Zelle an dich kam: Wasch Haut mit Wasser und Seife, spül Augen bei offenen Lidern mit klarem Wasser, je mindestens 15 Minuten. Leg Kontaktlinsen und benetzte Kleidung ab. Eingeatmet: Geh an die frische Luft. In den Augen, eingeatmet oder verschluckt: Hol sofort ärztliche Hilfe.',
 }

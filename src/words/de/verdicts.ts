@@ -55,7 +55,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
   'next.dispose':
-    'Kleb beide Enden mit Isolierband ab, und gib sie bei einer Sammelstelle ab, die beschädigte Lithiumzellen annimmt. Wirf sie nie in den Hausmüll.',
+    'Frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du sie abgibst, beide Enden mit Isolierband abgeklebt. Wirf sie nie in den Müll.',
   'next.not-use': 'Benutze und lade die Zelle nicht.',
   'next.hazard-unsure':
     'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',

@@ -28,7 +28,7 @@ export const check: InWordsOf<typeof english> = {
   'consent.unwrap.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.unwrap.no': 'No, seguir sin eso',
   'consent.bench.title': '¿Has medido antes celdas sueltas bajo carga, con el equipo adecuado?',
-  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Nunca dejes esa prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']} Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
+  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Nunca dejes esa prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']} Nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
   'paused.text':
@@ -101,7 +101,7 @@ export const check: InWordsOf<typeof english> = {
   'tool.calliper.with': 'un calibre (el tamaño)',
   'tool.scale.with': 'una báscula (el peso)',
   'tool.meter.with': 'un multímetro (la tensión en reposo)',
-  'tool.load.with': 'una prueba de capacidad hecha por alguien que tenga el equipo',
+  'tool.load.with': 'el resultado de una prueba de capacidad que ya se hizo',
   'stage.safety': 'Seguridad',
   'stage.label': 'Etiqueta',
   'stage.look': 'Mirar',

@@ -132,7 +132,7 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.again':
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
-    'Hay un resultado que {holder} debe ver ahora mismo, y el bot no pudo avisar. Dile ya de otra forma que no toque la celda y que vea el resultado con /comprobar seguir.',
+    'Avisa ya a {holder} de otra forma: que no toque la celda. La comprobación llegó a un resultado que debe ver ahora mismo, y el bot no pudo avisar. Se ve con /comprobar seguir.',
   'word.danger': `{who}, para: la comprobación de {what} encontró peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':

@@ -5,9 +5,9 @@ import type { safety as english } from '../en/safety.ts'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, está caliente, se hincha o pierde líquido? Si es así:',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita o está caliente, o se hincha, pierde líquido o huele? Si es así:',
   'safety.now.sign':
-    'La celda arde, echa humo, sisea, crepita o está caliente, o se está hinchando o está perdiendo líquido en este momento',
+    'La celda arde, echa humo, sisea, crepita o está caliente, o se está hinchando, pierde líquido o huele en este momento',
   'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
   'safety.now.far':
     'Saca a todos de la habitación, cierra la puerta al salir y no respires el humo: es tóxico. Si está al aire libre, mantente a 25 m como mínimo.',
@@ -18,9 +18,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.gone-quiet':
     'Si se calma, no te acerques: puede empezar de nuevo, horas o incluso semanas después. Vuelve solo cuando lo digan los bomberos.',
   'safety.cold.sign':
-    'Estuvo caliente, echó humo, siseó, se hinchó o perdió líquido, pero ahora está fría y no hace nada',
+    'Estuvo caliente, echó humo, siseó, se hinchó o perdió líquido, y ahora parece que está fría y no hace nada',
   'safety.cold':
-    'Déjala donde está y no la toques durante al menos 24 horas, ni siquiera para notar si está fría; después, solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.',
+    'Déjala donde está. No la toques durante al menos 24 horas, ni siquiera para notar si está fría. Después, tócala solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.',
   'safety.cold.keep': 'Mantén lejos a los demás. No te quedes ni duermas en esa habitación.',
   'safety.cold.call':
     'Pregunta a los bomberos, o a un punto de reciclaje que acepte celdas de litio dañadas, quién puede llevársela.',
@@ -34,7 +34,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. No la tires a la basura, y nunca la envíes por correo ni por mensajería.',
   'safety.turns':
-    'Si se calienta sola, está muy caliente, sisea, huele, echa humo, se hincha o pierde líquido: aléjate de ella y llama al número de emergencias.',
+    'Si se calienta sola, está muy caliente, sisea, crepita, huele, echa humo, se hincha o pierde líquido: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te tocó algo de la celda: lava la piel con agua y jabón, y enjuaga los ojos, bien abiertos, con agua limpia, al menos 15 minutos cada cosa. Quítate las lentes de contacto y la ropa que haya tocado. Si te entró en los ojos, lo respiraste o lo tragaste: sal al aire fresco y busca ayuda médica enseguida.',
+    'Primeros auxilios si te tocó algo de la celda: lava la piel con agua y jabón, y enjuaga los ojos, bien abiertos, con agua limpia, al menos 15 minutos cada cosa. Quítate las lentes de contacto y la ropa que haya tocado. Si lo respiraste: sal al aire fresco. Si te entró en los ojos, lo respiraste o tragaste: busca ayuda médica enseguida.',
 }

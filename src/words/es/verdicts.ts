@@ -53,7 +53,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
   'next.dispose':
-    'Tapa los dos extremos con cinta aislante y entrégala en un punto de reciclaje que acepte celdas de litio. Nunca la tires a la basura de casa.',
+    'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla, con los dos extremos tapados con cinta aislante. Nunca la tires a la basura.',
   'next.not-use': 'No uses ni cargues la celda.',
   'next.hazard-unsure':
     'Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas. Hasta aclararlo, trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima.',
