@@ -83,6 +83,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await sendReading(page, '9900 mAh', 'Read it once more and type it in')
   await shoot('second-look-of-two')
   await press(page, /^Still .*18650/)
+  await press(page, /INR, ICR/)
   await shoot('decided')
   await press(page, 'End now with this result')
   await shoot('verdict')
