@@ -23,7 +23,7 @@ export const buying: InWordsOf<typeof english> = {
     '- Der Hersteller der Zelle, nicht nur der Hülle, und das genaue Modell\n- Größe, flacher Pluspol oder Button-Top, geschützt oder nicht\n- Neu oder gebraucht, in der Hülle des Herstellers oder neu umhüllt\n- Zellchemie, Nennspannung, Ladeschlussspannung\n- Kapazität in mAh, am besten mit Entladeschlussspannung\n- Strom in A mit dem Wort **Dauerstrom**\n- Ein Verkäufer mit Anschrift, und ein Weg, dein Geld zurückzubekommen\n\n**Finger weg** bei einer Kapazität, die keine Zelle dieser Größe hat, bei Ampere-Angaben ohne ein Wort wie „Dauerstrom“, bei vielen Markennamen in einem Titel, bei Fotos von etwas anderem oder einem Preis weit unter allen anderen.\n\n/angaben liest ein Angebot und sagt, was darin unmöglich ist. Ein gutes Angebot zeigt nichts über die Zelle, die ankommt.',
   'buying.suspect.title': 'Eine verdächtige Zelle',
   'buying.suspect.where':
-    'Sag vorher, dass sie beschädigt oder gefälscht sein kann: Nicht jede Stelle nimmt solche an. Die US-Behörde für Produktsicherheit rät, wie 2021 berichtet wurde: nicht mehr benutzen, nicht verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
+    'Sag vorher, dass sie beschädigt oder gefälscht sein kann: Nicht jede Stelle nimmt sie. Die US-Behörde für Produktsicherheit rät, wie 2021 berichtet wurde: nicht mehr benutzen, nicht verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
   'buying.later.title': 'Eine verdächtige Zelle, danach',
   'buying.later': 'Danach: Belege, Geld, Entsorgung',
   'buying.sooner': 'Erst das Dringende',
