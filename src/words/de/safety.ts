@@ -20,7 +20,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.sign':
     'Sie war heiß, hat geraucht, gezischt, sich aufgebläht oder ist ausgelaufen, und wirkt jetzt kalt und ruhig',
   'safety.cold':
-    'Lass sie, wo sie ist. Fass sie mindestens 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Fass sie danach nur so an, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
+    'Lass sie, wo sie ist. Fass sie mindestens 24 Stunden lang nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Danach fass sie nur an, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
   'safety.cold.keep': 'Halte andere fern. Halte dich nicht in diesem Raum auf, und schlaf nicht darin.',
   'safety.cold.call':
     'Frag die Feuerwehr oder eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie sie abgeholt werden kann.',

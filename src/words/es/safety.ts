@@ -30,9 +30,9 @@ export const safety: InWordsOf<typeof english> = {
     'Está fría, no hace nada y siempre fue así, pero tiene algo mal: una abolladura, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja, o quizá es falsificada',
   'safety.quiet': 'No la uses, no la cargues, no la pruebes y no la lleves encima.',
   'safety.quiet.keep':
-    'Tapa los dos extremos con cinta aislante y guárdala sola en un recipiente que no pueda arder y que no cierre herméticamente, fuera de casa si puedes, lejos de donde duerme la gente.',
+    'Tapa los dos extremos con cinta aislante y guárdala sola en un recipiente que no pueda arder ni cierre herméticamente, fuera de casa si puedes, lejos de donde se duerme.',
   'safety.quiet.hand-in':
-    'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. No la tires a la basura, y nunca la envíes por correo ni por mensajería.',
+    'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. No la tires a la basura ni la envíes nunca, tampoco por correo.',
   'safety.turns':
     'Si se calienta sola, está muy caliente, sisea, crepita, huele, echa humo, se hincha o pierde líquido: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
