@@ -51,12 +51,12 @@ export const verdicts = {
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.dispose':
     'Ask a recycler that takes damaged lithium cells how to hand it in, with both ends covered with electrical tape. Do not throw it in the bin.',
-  'next.not-use': 'Do not use the cell.',
+  'next.not-use': 'Do not use or charge the cell.',
   'next.hazard-unsure':
     'You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe: do not use, charge or carry it.',
   'next.hazard-undecided':
     '{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe: do not use, charge or carry it.',
-  'next.until-sure': 'Do not use the cell until you are sure what it is.',
+  'next.until-sure': 'Do not use or charge the cell until you are sure what it is.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, and show them photos of the wrap and both ends.',
   'caution.full':
