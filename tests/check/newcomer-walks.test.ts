@@ -175,6 +175,8 @@ test.each(depths)('how many questions are left falls with each that is answered,
       const { lefts } = walk(unnamed, depth, tools, {}, otherwise)
       for (const [i, left] of lefts.slice(1).entries()) expect(left, lefts.join()).toBeLessThan(lefts[i] ?? 0)
       if (depth === 'quick' && tools.length === 0) expect(lefts[0]).toBeLessThanOrEqual(mostQuick)
+      // Never are more asked than were said to be left.
+      for (const [i, left] of lefts.entries()) expect(left, lefts.join()).toBeGreaterThanOrEqual(lefts.length - i)
     }
 })
 
