@@ -1,7 +1,7 @@
 // Where models are compiled: what they share is made once and kept for the next, as every family's program holds most of the same rules.
 import type { Answer } from '../answers.ts'
 import { type Atom, type Condition, weighAtom } from '../conditions.ts'
-import { type Formulas, openFormulas } from './formulas.ts'
+import { type Formula, type Formulas, openFormulas } from './formulas.ts'
 import { openPartitions, type Partitions } from './partitions.ts'
 import { finderOf } from './place-of.ts'
 import type { Weigher } from './places.ts'
@@ -20,6 +20,8 @@ export type Variable = {
   readonly unsure: number
   /** How an atom weighs each state: 0 false, 1 unknown, 2 true. Asked for once per written atom. */
   readonly truthsOf: (atom: Atom) => Uint8Array
+  /** The formula under which an atom is true, and the one under which it is false. */
+  readonly formulaOf: (atom: Atom, wanted: 'true' | 'false') => Formula
 }
 
 export type Bench = {
@@ -60,7 +62,7 @@ export function openBench(): Bench {
       const key = atoms.map(keyOf).sort().join('\n')
       const before = mine.get(key)
       if (before) return before
-      const made = makeVariable(variables.length, id, atoms, states())
+      const made = makeVariable(formulas, variables.length, id, atoms, states())
       variables.push(made)
       mine.set(key, made)
       return made
@@ -78,20 +80,36 @@ const keyOf = (atom: Atom): string => `${atom.op} ${'limit' in atom ? atom.limit
 
 const rank = { false: 0, unknown: 1, true: 2 } as const
 
-function makeVariable(number: number, id: string, atoms: readonly Atom[], states: readonly State[]): Variable {
+function makeVariable(
+  formulas: Formulas,
+  number: number,
+  id: string,
+  atoms: readonly Atom[],
+  states: readonly State[],
+): Variable {
   const total = states.reduce((sum, state) => sum + state.odds, 0)
-  const truths = new Map<string, Uint8Array>()
+  const read = new Map<string, { truths: Uint8Array; true: Formula; false: Formula }>()
+  function readingOf(atom: Atom) {
+    const key = keyOf(atom)
+    const before = read.get(key)
+    if (before) return before
+    const truths = Uint8Array.from(states, state => rank[weighAtom(atom, state.answers[0])])
+    const where = (sought: number) =>
+      formulas.literal(
+        number,
+        Array.from(truths, truth => truth === sought),
+      )
+    const made = { truths, true: where(rank.true), false: where(rank.false) }
+    read.set(key, made)
+    return made
+  }
   return {
     number,
     states,
     chances: states.map(state => state.odds / total),
     stateOf: finderOf({ id, states }, atoms),
     unsure: states.findIndex(state => state.answers.some(one => one.kind === 'cant-tell')),
-    truthsOf(atom) {
-      const key = keyOf(atom)
-      const before = truths.get(key) ?? Uint8Array.from(states, state => rank[weighAtom(atom, state.answers[0])])
-      truths.set(key, before)
-      return before
-    },
+    truthsOf: atom => readingOf(atom).truths,
+    formulaOf: (atom, wanted) => readingOf(atom)[wanted],
   }
 }

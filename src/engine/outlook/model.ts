@@ -106,12 +106,7 @@ function itemsOf(model: Model, { formulas }: Bench, space: Space): Item[] {
     if ('question' in condition) {
       const variable = space.questions[space.indexOf.get(condition.question) ?? -1]?.variable
       if (!variable) throw new RangeError(`no question ${condition.question}`)
-      const truths = variable.truthsOf(condition)
-      const sought = wanted === 'true' ? 2 : 0
-      return formulas.literal(
-        variable.number,
-        variable.states.map((_, state) => truths[state] === sought),
-      )
+      return variable.formulaOf(condition, wanted)
     }
     if (condition.op === 'not') return formulaFor(condition.of, wanted === 'true' ? 'false' : 'true')
     const parts = condition.of.map(part => formulaFor(part, wanted))

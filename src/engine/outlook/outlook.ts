@@ -93,11 +93,7 @@ export function openOutlook(compiled: CompiledModel): OutlookReader {
     const question = questionOf.get(whatIf.variable) as QuestionId
     const { chances: odds, states } = bench.variableAt(whatIf.variable)
     const { classOf } = whatIf.partition
-    const weights = zeros(after.length)
-    for (let state = 0; state < odds.length; state++) {
-      const index = classOf[state] as number
-      weights[index] = (weights[index] as number) + (odds[state] as number)
-    }
+    const weights = bench.partitions.weigh(whatIf.partition, odds)
     const gain = informationGain(chances, weights, after)
     const branches = () =>
       after.map((given, index) => ({

@@ -12,28 +12,41 @@ export type Partitions = {
   /** All states in one class. */
   whole(size: number): Partition
   /** States with equal numbers are in one class. */
-  of(numbers: ArrayLike<number>): Partition
+  of(numbers: readonly number[]): Partition
   /** Two states share a class only if both partitions say so. */
   refine(a: Partition, b: Partition): Partition
+  /** Classes with equal numbers become one. */
+  coarsen(partition: Partition, numbers: readonly number[]): Partition
+  /** The chance of each class, from that of each state. */
+  weigh(partition: Partition, chances: readonly number[]): readonly number[]
   readonly size: number
 }
+
+/** States of one question at most (see `restrict` in formulas.ts). */
+const mostStates = 4096
 
 export function openPartitions(): Partitions {
   const known = new Map<string, Partition>()
   const refined = new Map<number, Partition>()
   const wholes = new Map<number, Partition>()
+  const weights = new WeakMap<readonly number[], Map<number, readonly number[]>>()
   const all: Partition[] = []
+  /** Where the next partition is worked out. */
+  const numbers = new Uint32Array(mostStates)
+  let indexes = new Int32Array(mostStates)
 
-  function of(numbers: ArrayLike<number>): Partition {
-    const classOf = new Uint16Array(numbers.length)
-    const found = new Map<number, number>()
+  /** The first `size` of `numbers`, each less than `below`, stand for classes; they are counted anew as they first occur. */
+  function numbered(size: number, below: number): Partition {
+    const classOf = new Uint16Array(size)
+    if (indexes.length < below) indexes = new Int32Array(below)
+    indexes.fill(-1, 0, below)
     const firstOf: number[] = []
-    for (let state = 0; state < numbers.length; state++) {
+    for (let state = 0; state < size; state++) {
       const number = numbers[state] as number
-      let index = found.get(number)
-      if (index === undefined) {
-        index = found.size
-        found.set(number, index)
+      let index = indexes[number] as number
+      if (index < 0) {
+        index = firstOf.length
+        indexes[number] = index
         firstOf.push(state)
       }
       classOf[state] = index
@@ -48,11 +61,17 @@ export function openPartitions(): Partitions {
   }
 
   return {
-    of,
+    of(given) {
+      numbers.set(given)
+      return numbered(given.length, Math.max(...given) + 1)
+    },
     whole(size) {
-      const before = wholes.get(size) ?? of(new Uint16Array(size))
-      wholes.set(size, before)
-      return before
+      const before = wholes.get(size)
+      if (before) return before
+      numbers.fill(0, 0, size)
+      const made = numbered(size, 1)
+      wholes.set(size, made)
+      return made
     },
     refine(a, b) {
       if (a === b || b.firstOf.length === 1) return a
@@ -60,12 +79,33 @@ export function openPartitions(): Partitions {
       const key = a.id * 1_048_576 + b.id
       const before = refined.get(key)
       if (before) return before
-      const numbers: number[] = []
-      for (let state = 0; state < a.classOf.length; state++)
-        numbers.push((a.classOf[state] as number) * 65_536 + (b.classOf[state] as number))
-      const result = of(numbers)
+      const across = b.firstOf.length
+      const size = a.classOf.length
+      for (let state = 0; state < size; state++)
+        numbers[state] = (a.classOf[state] as number) * across + (b.classOf[state] as number)
+      const result = numbered(size, a.firstOf.length * across)
       refined.set(key, result)
       return result
+    },
+    coarsen(partition, given) {
+      const below = Math.max(...given) + 1
+      if (below === given.length) return partition
+      const { classOf } = partition
+      for (let state = 0; state < classOf.length; state++) numbers[state] = given[classOf[state] as number] as number
+      return numbered(classOf.length, below)
+    },
+    weigh(partition, chances) {
+      const mine = weights.get(chances) ?? new Map<number, readonly number[]>()
+      weights.set(chances, mine)
+      const before = mine.get(partition.id)
+      if (before) return before
+      const sums: number[] = partition.firstOf.map(() => 0)
+      for (let state = 0; state < chances.length; state++) {
+        const index = partition.classOf[state] as number
+        sums[index] = (sums[index] as number) + (chances[state] as number)
+      }
+      mine.set(partition.id, sums)
+      return sums
     },
     get size() {
       return all.length

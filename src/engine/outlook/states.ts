@@ -27,8 +27,11 @@ export function statesOf(question: Question, atoms: readonly Atom[]): State[] {
 }
 
 /** How all atoms weigh an answer, as one key: equal keys are equal states. */
-export const signatureOf = (answer: Answer, atoms: readonly Atom[]): string =>
-  atoms.map(atom => letter[weighAtom(atom, answer)]).join('')
+export function signatureOf(answer: Answer, atoms: readonly Atom[]): string {
+  let signature = ''
+  for (const atom of atoms) signature += letter[weighAtom(atom, answer)]
+  return signature
+}
 const letter: Record<Truth, string> = { false: 'f', unknown: 'u', true: 't' }
 
 function mergeAlike(candidates: readonly { answer: Answer; odds: number }[], atoms: readonly Atom[]): State[] {

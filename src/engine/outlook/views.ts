@@ -77,21 +77,17 @@ export function openViews(
     for (const literal of literalsOf(formulas, group, pivot)) alike = partitions.refine(alike, partitionOf(literal))
     const indexes = new Map<string, number>()
     const list: Branch[] = []
-    const branchOfClass = alike.firstOf.map(state => {
+    const weights = partitions.weigh(alike, odds)
+    const indexOfClass = alike.firstOf.map((state, one) => {
       const items = restrict(formulas, group, pivot, state)
       const key = items.join()
       const index = indexes.get(key) ?? list.length
       indexes.set(key, index)
       if (index === list.length) list.push(branchOf(items))
+      ;(list[index] as Branch).chance += weights[one] as number
       return index
     })
-    const numbers: number[] = []
-    for (const [state, chance] of odds.entries()) {
-      const index = branchOfClass[alike.classOf[state] as number] as number
-      numbers.push(index)
-      ;(list[index] as Branch).chance += chance
-    }
-    return { list, partition: partitions.of(numbers) }
+    return { list, partition: partitions.coarsen(alike, indexOfClass) }
   }
 
   function branchOf(items: Group): Branch {
