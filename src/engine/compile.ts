@@ -1,4 +1,5 @@
 // From packs to a program: the questions and rules in scope for one family (or none), ready to judge and to look ahead.
+import { type Urgency, urgencies } from '../ground/urgencies.ts'
 import { type Answers, type FamilyId, option, type QuestionId, type RuleId } from './answers.ts'
 import { questionsOf } from './conditions.ts'
 import { type Bench, openBench } from './outlook/bench.ts'
@@ -7,7 +8,7 @@ import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
 import type { Places } from './outlook/places.ts'
 import { openSpace, type Space } from './outlook/space.ts'
 import { type State, statesOf } from './outlook/states.ts'
-import type { Family, Pack, Question, Rule, Urgency } from './pack/pack.ts'
+import type { Family, Pack, Question, Rule } from './pack/pack.ts'
 import type { PackProblem } from './pack/problems.ts'
 
 /** Which pack a verdict was judged by. */
@@ -157,9 +158,12 @@ function hazardsOf(rules: readonly Rule[], questions: readonly Question[]): Map<
   for (const rule of rules)
     if (rule.kind === 'hazard')
       for (const id of questionsOf(rule.when))
-        if (!label.has(id) && found.get(id) !== 'get-away') found.set(id, rule.act)
+        if (!label.has(id) && isMoreUrgent(rule.act, found.get(id))) found.set(id, rule.act)
   return found
 }
+
+const isMoreUrgent = (one: Urgency, than: Urgency | undefined): boolean =>
+  than === undefined || urgencies.indexOf(one) < urgencies.indexOf(than)
 
 export function findFamily(packs: readonly Pack[], id: FamilyId): Family | undefined {
   return packs.flatMap(pack => pack.families).find(family => family.id === id)

@@ -218,3 +218,25 @@ test('buttons carry the revision they were shown on', async () => {
   expect(acts.length).toBeGreaterThan(0)
   for (const id of acts) expect(id).toMatch(/^cw1\.abcdefgh\.7\./)
 })
+
+test('a cell that has vented and is cold: nobody is told to touch, tape or pack it, and the most urgent of several dangers is what counts', async () => {
+  const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
+  const compiled = compile(packs, '2026-11-25')
+  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
+  const { program } = compiled
+  const shownFor = async (said: Readonly<Record<string, string>>) => {
+    const answers = Object.fromEntries(
+      Object.entries(said).map(([id, one]) => [id, { kind: 'option', option: one } as Answer]),
+    )
+    return textsOf(await showScreen(say, program, screenOf(program, finished(program, answers)), withoutPictures)).join(
+      '\n',
+    )
+  }
+  const vented = await shownFor({ 'top-damage': 'vented', dent: 'dented' })
+  expect(vented).toContain(say('safety.cold.call'))
+  expect(vented).not.toContain(say('safety.quiet.keep'))
+  expect(vented).not.toMatch(/electrical tape|hand it in/)
+  const dented = await shownFor({ dent: 'dented' })
+  expect(dented).toContain(say('safety.quiet.keep'))
+  expect(await shownFor({ 'top-damage': 'vented', 'hot-now': 'happening' })).toMatch(/^## Get away from the cell now/)
+})

@@ -2,6 +2,7 @@
 
 import type { Quantity } from '../../ground/quantities.ts'
 import type { Tool } from '../../ground/tools.ts'
+import type { Urgency } from '../../ground/urgencies.ts'
 import type { FamilyId, OptionId, QuestionId, RuleId } from '../answers.ts'
 import type { Condition } from '../conditions.ts'
 import type { RawPack } from './schema.ts'
@@ -11,7 +12,6 @@ export type Show = Readonly<Record<string, string | number | boolean>>
 export type Source = RawPack['sources'][string]
 export type Strength = 'weak' | 'moderate' | 'strong'
 export type Meaning = 'counterfeit' | 'another-cell' | 'salvaged' | 'impossible-claim'
-export type Urgency = 'get-away' | 'isolate'
 export type Care = 'look' | 'handle' | 'meter' | 'unwrap' | 'bench'
 
 export type Option = {

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { quantities } from '../../ground/quantities.ts'
 import { tools } from '../../ground/tools.ts'
+import { urgencies } from '../../ground/urgencies.ts'
 import { verdicts } from '../../ground/verdicts.ts'
 
 const id = z
@@ -159,7 +160,7 @@ const rule = z.discriminatedUnion('kind', [
     means: z.enum(['counterfeit', 'another-cell', 'salvaged', 'impossible-claim']),
   }),
   z.strictObject({ kind: z.literal('sign'), ...ruleBase, ...ageing, strength: z.enum(['weak', 'moderate', 'strong']) }),
-  z.strictObject({ kind: z.literal('hazard'), ...ruleBase, act: z.enum(['get-away', 'isolate']) }),
+  z.strictObject({ kind: z.literal('hazard'), ...ruleBase, act: z.enum(urgencies) }),
   z.strictObject({ kind: z.literal('no-bearing'), ...ruleBase, ...ageing }),
 ])
 

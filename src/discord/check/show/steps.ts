@@ -2,6 +2,7 @@
 import type { VerdictScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Judgement } from '../../../engine/judge.ts'
+import { type Urgency, urgencies } from '../../../ground/urgencies.ts'
 import type { Verdict } from '../../../ground/verdicts.ts'
 import type { Key } from '../../../words/catalogue.ts'
 import type { Say } from '../../../words/say.ts'
@@ -9,33 +10,30 @@ import type { Say } from '../../../words/say.ts'
 /** Every step, the most urgent first. */
 export function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
   const { verdict } = judgement
-  if (mustLeave(judgement)) return leaving.map(key => say(key))
+  if (verdict === 'danger') return dangers[urgencyOf(judgement)].map(key => say(key))
   const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
   const unsure = open.filter(one => one.why === 'cant-tell').length
   const near = open.filter(one => one.why === 'undecided').length
-  const decided = verdict === 'danger'
   return [
-    ...(near > 0 && !decided ? [say('next.hazard-undecided', { count: near })] : []),
-    ...(unsure > 0 && !decided ? [say('next.hazard-unsure', { count: unsure })] : []),
+    ...(near > 0 ? [say('next.hazard-undecided', { count: near })] : []),
+    ...(unsure > 0 ? [say('next.hazard-unsure', { count: unsure })] : []),
     ...steps[verdict].map(key => say(key)),
   ]
 }
 
-/** Whether the cell is one to get away from. */
-export const mustLeave = ({ findings }: Judgement): boolean =>
-  findings.some(({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === 'get-away')
+/** The most urgent thing that a danger sign asks for. */
+const urgencyOf = ({ findings }: Judgement): Urgency =>
+  urgencies.find(act => findings.some(({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === act)) ??
+  'isolate'
 
-/** From a cell that smokes, leaks or swells one goes away: nothing may ask for hands on it. Whom to call comes right after. */
-const leaving: readonly Key[] = [
-  'safety.now',
-  'safety.now.call',
-  'safety.now.far',
-  'safety.now.carry',
-  'safety.now.gone-quiet',
-]
+/** Nothing may ask for hands on a cell that burns, leaks, swells or has vented. Whom to call comes right after the order to act. */
+const dangers: Record<Urgency, readonly Key[]> = {
+  'get-away': ['safety.now', 'safety.now.call', 'safety.now.far', 'safety.now.carry', 'safety.now.gone-quiet'],
+  leave: ['safety.cold', 'safety.cold.keep', 'safety.cold.call', 'safety.turns'],
+  isolate: ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in', 'safety.turns', 'next.keep'],
+}
 
-const steps: Record<Verdict, readonly Key[]> = {
-  danger: ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in', 'safety.turns', 'next.keep'],
+const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {
   'ruled-out': ['next.not-use', 'next.seller', 'next.dispose', 'next.keep', 'next.no-post', 'next.buy'],
   doubtful: ['next.not-use', 'next.seller', 'next.keep', 'next.no-post', 'next.buy'],
   open: ['next.until-sure', 'next.handle', 'next.ask', 'next.buy'],
