@@ -37,7 +37,9 @@ export function openFormulas(): Formulas {
   const nodes: Node[] = [{ op: 'constant' }, { op: 'constant' }]
   const variablesOf: (readonly number[])[] = [[], []]
   const known = new Map<string, Formula>()
-  const restricted = new Map<number, Formula>()
+  /** By formula, then by variable and state: small numbers, which a map finds quickest. */
+  let restricted: (Map<number, Formula> | undefined)[] = []
+  let remembered = 0
 
   function keep(key: string, node: Node, variables: readonly number[]): Formula {
     const found = known.get(key)
@@ -74,23 +76,24 @@ export function openFormulas(): Formulas {
 
   function restrict(formula: Formula, variable: number, state: number): Formula {
     if (formula <= always || !(variablesOf[formula] as readonly number[]).includes(variable)) return formula
-    // Variables and states stay under 2^12 each (statesOf and the pack schema see to it), formulas under 2^28.
-    const key = (formula * 4096 + variable) * 4096 + state
-    const found = restricted.get(key)
-    if (found !== undefined) return found
     const node = nodes[formula] as Exclude<Node, { op: 'constant' }>
-    const result =
-      node.op === 'literal'
-        ? node.holds[state]
-          ? always
-          : never
-        : join(
-            node.op,
-            node.of.map(part => restrict(part, variable, state)),
-          )
+    if (node.op === 'literal') return node.holds[state] ? always : never
+    // Variables and states stay under 2^12 each (statesOf and the pack schema see to it).
+    const key = variable * 4096 + state
+    const found = restricted[formula]?.get(key)
+    if (found !== undefined) return found
+    const result = join(
+      node.op,
+      node.of.map(part => restrict(part, variable, state)),
+    )
     // What is remembered can be worked out again.
-    if (restricted.size >= mostRestricted) restricted.clear()
-    restricted.set(key, result)
+    if (remembered++ >= mostRestricted) {
+      restricted = []
+      remembered = 0
+    }
+    const mine = restricted[formula] ?? new Map<number, Formula>()
+    restricted[formula] = mine
+    mine.set(key, result)
     return result
   }
 
