@@ -1,10 +1,27 @@
 // How the tests run: one pool of processes, no network but loopback (tests/setup.ts), files found by name.
 import { defineConfig } from 'vitest/config'
 
+/** Rooms whose tests only think: one process reads their modules once for all files. Every other file has a process of its own. */
+const thinking = [
+  'answers',
+  'check',
+  'custom-ids',
+  'discord',
+  'engine',
+  'families',
+  'packs',
+  'pictures',
+  'readings',
+  'rules',
+  'server',
+  'services',
+  'trends',
+  'words',
+].map(room => `tests/${room}/**/*.test.ts`)
+
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     pool: 'forks',
     // As many workers as there are cores: what waits in one test leaves its core to the other.
@@ -14,6 +31,10 @@ export default defineConfig({
     // On a machine that does other work a real browser or process may be late once; what is wrong is wrong twice.
     retry: process.env['CI'] ? 1 : 0,
     passWithNoTests: false,
+    projects: [
+      { extends: true, test: { name: 'thinking', include: thinking, isolate: false } },
+      { extends: true, test: { name: 'whole', include: ['tests/**/*.test.ts'], exclude: thinking } },
+    ],
     // Measured by `npm run check` (--coverage): what the tests reach of the rooms that only think, and may not fall.
     coverage: {
       provider: 'v8',
