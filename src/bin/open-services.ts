@@ -185,7 +185,7 @@ async function openFamilies(
   const constructions = disguiseText
     ? shipped.map(one => ({ ...one, title: { en: disguiseText(toldIn(one.title, 'en')) } }))
     : shipped
-  const made = openFamilyPrograms(programs, lookedAtAnyway)
+  const made = openFamilyPrograms(programs)
   return openFamilyDesk(openFamilyStore(db), programs, made, constructions, sha256, now)
 }
 

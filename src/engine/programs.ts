@@ -13,6 +13,8 @@ export type Programs = {
   readonly families: readonly Family[]
   /** Compiles for a family (null: none known) as of a day, YYYY-MM-DD; the result is kept. */
   compileFor(family: FamilyId | null, day: string): Compiling
+  /** Compiles a pack of one family that is not installed, beside what holds for every cell; the result is not kept. */
+  compileBeside(pack: Pack, day: string): Compiling
   /** The program; undefined for a family that is not installed or whose packs do not compile. */
   programFor(family: FamilyId | null, day: string): Program | undefined
 }
@@ -25,6 +27,7 @@ export function openPrograms(
 ): Programs {
   let bench = shared
   const compiled = new Map<string, Compiling>()
+  const general = packs.filter(pack => pack.families.length === 0)
   const lastDays = [...new Set(packs.flatMap(pack => pack.rules.flatMap(rule => rule.validUntil ?? [])))].sort()
   const periodOf = (day: string): number => lastDays.filter(last => last < day).length
 
@@ -32,18 +35,23 @@ export function openPrograms(
     const key = `${periodOf(day)} ${family ?? ''}`
     const known = compiled.get(key)
     if (known) return known
-    if (bench.full) bench = openBench()
-    const result = compile(packs, day, family ?? undefined, also, bench)
+    const result = compile(packs, day, family ?? undefined, also, benchWithRoom())
     compiled.set(key, result)
     return result
   }
 
+  function benchWithRoom(): Bench {
+    if (bench.full) bench = openBench()
+    return bench
+  }
+
   return {
     packs: packs.map(({ id, version, digest }) => ({ id, version, digest })),
-    general: packs.filter(pack => pack.families.length === 0),
+    general,
     periodOf,
     families: packs.flatMap(pack => pack.families),
     compileFor,
+    compileBeside: (pack, day) => compile([...general, pack], day, pack.id, also, benchWithRoom()),
     programFor(family, day) {
       const result = compileFor(family, day)
       return result.ok ? result.program : undefined

@@ -1,7 +1,6 @@
 // The programs of families: packs derived and compiled when they are needed, and forgotten again by the least recently used.
 import { LRUCache } from 'lru-cache'
-import type { QuestionId } from '../engine/answers.ts'
-import { compile, type Program } from '../engine/compile.ts'
+import type { Program } from '../engine/compile.ts'
 import type { Pack } from '../engine/pack/pack.ts'
 import type { Programs } from '../engine/programs.ts'
 import { derive } from './derive/derive.ts'
@@ -29,10 +28,9 @@ export type FamilyPrograms = {
   program(described: Described, day: string): Program | undefined
 }
 
-/** `also`: questions that every program knows. Throws a `RangeError` without a pack that holds for every cell. */
-export function openFamilyPrograms(installed: Programs, also: readonly QuestionId[]): FamilyPrograms {
-  const { general } = installed
-  const base = general.find(pack => pack.questions.length > 0)
+/** Throws a `RangeError` without a pack that holds for every cell. */
+export function openFamilyPrograms(installed: Programs): FamilyPrograms {
+  const base = installed.general.find(pack => pack.questions.length > 0)
   if (!base) throw new RangeError('families need a pack of questions')
   const packs = new LRUCache<string, { readonly made: Candidate | undefined }>({ max: mostPacks })
   const programs = new LRUCache<string, { readonly made: Program | undefined }>({ max: mostPrograms })
@@ -57,7 +55,7 @@ export function openFamilyPrograms(installed: Programs, also: readonly QuestionI
       const known = programs.get(key)
       if (known) return known.made
       const pack = candidate(described)?.pack
-      const compiling = pack && compile([...general, pack], day, pack.id, also)
+      const compiling = pack && installed.compileBeside(pack, day)
       const made = compiling?.ok ? compiling.program : undefined
       programs.set(key, { made })
       return made

@@ -7,8 +7,10 @@ import { judge } from '../../src/engine/judge.ts'
 import type { State } from '../../src/engine/outlook/states.ts'
 import type { Pack } from '../../src/engine/pack/pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { openFamilyPrograms } from '../../src/families/family-programs.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { inventedFamilies, unnamedFamilies } from '../families/known-families.ts'
 import { usually } from './effort.ts'
 import { compared, type Line, ms, quantile } from './table.ts'
 
@@ -134,6 +136,7 @@ export async function benchJudging(): Promise<Line[]> {
       ratio: meanOther / meanMine,
     },
     ...compileLines(packs),
+    serverFamilyLine(packs),
     memoryLine(packs, family ?? ''),
   ]
 }
@@ -160,6 +163,28 @@ function compileLines(packs: readonly Pack[]): Line[] {
     },
     { what: 'compile of one further family', ours: ms(further), baseline: '10 ms', ratio: further / 10, atMost: 1 },
   ]
+}
+
+/** As a server's moderators describe one: derived from its facts, and compiled beside what is there already. */
+function serverFamilyLine(packs: readonly Pack[]): Line {
+  const programs = openPrograms(packs)
+  if (!programs.programFor(null, day)) throw new Error('the shipped packs do not compile')
+  const families = openFamilyPrograms(programs)
+  const facts = Object.values({ ...unnamedFamilies, ...inventedFamilies })
+  const took = facts.map((one, i) => {
+    const begun = performance.now()
+    const described = { facts: { ...one, identity: { ...one.identity, id: `f-${i}` } }, digest: `${i}`, number: 1 }
+    if (!families.program(described, day)) throw new Error(`${one.identity.name} does not compile`)
+    return performance.now() - begun
+  })
+  const each = quantile(took, 0.5)
+  return {
+    what: "derive and compile one of a server's families, median",
+    ours: ms(each),
+    baseline: '30 ms',
+    ratio: each / 30,
+    atMost: 1,
+  }
 }
 
 function memoryLine(packs: readonly Pack[], family: string): Line {

@@ -93,11 +93,13 @@ function makeVariable(
     const key = keyOf(atom)
     const before = read.get(key)
     if (before) return before
-    const truths = Uint8Array.from(states, state => rank[weighAtom(atom, state.answers[0])])
+    // Plain loops: a measured value has a thousand states and more.
+    const truths = new Uint8Array(states.length)
+    for (let i = 0; i < states.length; i++) truths[i] = rank[weighAtom(atom, (states[i] as State).answers[0])]
     const where = (sought: number) =>
       formulas.literal(
         number,
-        Array.from(truths, truth => truth === sought),
+        truths.map(truth => (truth === sought ? 1 : 0)),
       )
     const made = { truths, true: where(rank.true), false: where(rank.false) }
     read.set(key, made)

@@ -13,12 +13,12 @@ const mostRestricted = 100_000
 
 type Node =
   | { readonly op: 'constant' }
-  | { readonly op: 'literal'; readonly variable: number; readonly holds: readonly boolean[] }
+  | { readonly op: 'literal'; readonly variable: number; readonly holds: Uint8Array }
   | { readonly op: 'and' | 'or'; readonly of: readonly Formula[] }
 
 export type Formulas = {
-  /** Holds in the states of `variable` whose flag is set. */
-  literal(variable: number, holds: readonly boolean[]): Formula
+  /** Holds in the states of `variable` whose flag is 1 (the others are 0). */
+  literal(variable: number, holds: Uint8Array): Formula
   and(parts: readonly Formula[]): Formula
   or(parts: readonly Formula[]): Formula
   /** The formula once `variable` is known to be in `state`. */
@@ -28,7 +28,7 @@ export type Formulas = {
   /** The literals over `variable` in a formula, by number: states that all of them hold alike in restrict it alike. */
   literalsOf(formula: Formula, variable: number): readonly Formula[]
   /** In which states a literal holds. */
-  holdsOf(literal: Formula): readonly boolean[]
+  holdsOf(literal: Formula): Uint8Array
   /** How many formulas are kept. */
   readonly size: number
 }
@@ -50,10 +50,16 @@ export function openFormulas(): Formulas {
     return nodes.length - 1
   }
 
-  function literal(variable: number, holds: readonly boolean[]): Formula {
-    if (!holds.includes(true)) return never
-    if (!holds.includes(false)) return always
-    const key = `${variable}:${holds.map(held => (held ? 1 : 0)).join('')}`
+  function literal(variable: number, holds: Uint8Array): Formula {
+    if (!holds.includes(1)) return never
+    if (!holds.includes(0)) return always
+    // Fifteen flags a letter.
+    let key = `${variable}:`
+    for (let state = 0; state < holds.length; state += 15) {
+      let flags = 1
+      for (let i = state; i < state + 15; i++) flags = flags * 2 + (holds[i] ?? 0)
+      key += String.fromCharCode(flags)
+    }
     return keep(key, { op: 'literal', variable, holds }, [variable])
   }
 

@@ -12,7 +12,7 @@ export type Partitions = {
   /** All states in one class. */
   whole(size: number): Partition
   /** States with equal numbers are in one class. */
-  of(numbers: readonly number[]): Partition
+  of(numbers: ArrayLike<number>): Partition
   /** Two states share a class only if both partitions say so. */
   refine(a: Partition, b: Partition): Partition
   /** Classes with equal numbers become one. */
@@ -26,21 +26,22 @@ export type Partitions = {
 const mostStates = 4096
 
 export function openPartitions(): Partitions {
-  const known = new Map<string, Partition>()
+  /** By a hash of their classes. */
+  const known = new Map<number, readonly Partition[]>()
   const refined = new Map<number, Partition>()
   const wholes = new Map<number, Partition>()
   const weights = new WeakMap<readonly number[], Map<number, readonly number[]>>()
-  const all: Partition[] = []
+  let made = 0
   /** Where the next partition is worked out. */
   const numbers = new Uint32Array(mostStates)
   let indexes = new Int32Array(mostStates)
 
   /** The first `size` of `numbers`, each less than `below`, stand for classes; they are counted anew as they first occur. */
   function numbered(size: number, below: number): Partition {
-    const classOf = new Uint16Array(size)
     if (indexes.length < below) indexes = new Int32Array(below)
     indexes.fill(-1, 0, below)
     const firstOf: number[] = []
+    let hash = size
     for (let state = 0; state < size; state++) {
       const number = numbers[state] as number
       let index = indexes[number] as number
@@ -49,21 +50,33 @@ export function openPartitions(): Partitions {
         indexes[number] = index
         firstOf.push(state)
       }
-      classOf[state] = index
+      numbers[state] = index
+      hash = (Math.imul(hash, 31) + index) | 0
     }
-    const key = String.fromCharCode(...classOf)
-    const before = known.get(key)
+    const alike = known.get(hash) ?? []
+    const before = alike.find(({ classOf }) => holds(classOf, size))
     if (before) return before
-    const partition: Partition = { id: all.length, classOf, firstOf }
-    all.push(partition)
-    known.set(key, partition)
+    const partition: Partition = { id: made++, classOf: Uint16Array.from(numbers.subarray(0, size)), firstOf }
+    known.set(hash, [...alike, partition])
     return partition
+  }
+
+  /** Whether `numbers` says the same. */
+  function holds(classOf: Uint16Array, size: number): boolean {
+    if (classOf.length !== size) return false
+    for (let state = 0; state < size; state++) if (classOf[state] !== numbers[state]) return false
+    return true
   }
 
   return {
     of(given) {
-      numbers.set(given)
-      return numbered(given.length, Math.max(...given) + 1)
+      let below = 1
+      for (let state = 0; state < given.length; state++) {
+        const number = given[state] as number
+        numbers[state] = number
+        below = Math.max(below, number + 1)
+      }
+      return numbered(given.length, below)
     },
     whole(size) {
       const before = wholes.get(size)
@@ -108,7 +121,7 @@ export function openPartitions(): Partitions {
       return sums
     },
     get size() {
-      return all.length
+      return made
     },
   }
 }

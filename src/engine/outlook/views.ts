@@ -39,7 +39,7 @@ export function openViews(
   const byLiteral = new Map<Formula, Partition>()
   /** How a literal parts the states of its question. */
   function partitionOf(literal: Formula): Partition {
-    const before = byLiteral.get(literal) ?? partitions.of(formulas.holdsOf(literal).map(Number))
+    const before = byLiteral.get(literal) ?? partitions.of(formulas.holdsOf(literal))
     byLiteral.set(literal, before)
     return before
   }
