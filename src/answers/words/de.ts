@@ -19,9 +19,27 @@ export const german: Vocabulary = {
     /(?<!\p{L})(stinkt|stinken|riecht|riechen|geruch|gestank|mieft)/u,
     /(?<!wie )(?<!\p{L})(?:ist|sind|wird|werden|wurde|so|sehr|zu|richtig|super|total|mega|kochend|gluhend|extrem|verdammt|echt|immer|ganz|voll) (?:ganz |so |sehr |immer |total |richtig )?heiss(?!\p{L})|(?<!\p{L})(?:uberhitz|kochend|heiss geworden|heissgelaufen)/u,
     /(?<!\p{L})(pfutze|geknallt|lauter knall|plopp|verfarbt|angekokelt|verkohlt|versengt|dampft(?!er)|von (?:selbst|selber|allein|alleine) (?:warm|heiss)|warm ohne|im liegen warm)/u,
+    /(?<!\p{L})(?:immer (?:warmer|heisser|dicker)|(?:hosentasche|tasche|schublade|dose|kiste) (?:\p{L}+ ){0,3}(?:warm|heiss)|(?:warm|heiss) in (?:der|meiner) (?:hosentasche|tasche)|(?:jetzt|plotzlich|auf einmal) (?:\p{L}+ ){0,4}(?:warm|heiss)|kuhlt (?:\p{L}+ )?(?:nicht|nimmer)|nicht (?:mehr )?(?:anfassen|anfassbar|halten)|zu (?:heiss|warm) zum|verbrenn\p{L}*|verbrannt|heisse[rns]? (?:kartoffel|eisen)|(?:fuhlt sich|ist|wird) (?:\p{L}+ )?heiss|grad und (?:steigt|es steigt|steigend)|so heiss)(?!\p{L})/u,
+    /(?<!\p{L})(?:brand(?:fleck|loch|stelle|geruch|blase)|brennend|(?:wird|wurde|ist|ganz) (?:\p{L}+ )?(?:weich|braun)|verformt|russ(?!isch|land|e)|fackel|lodert|stichflamme|steht in (?:flammen|brand)|in brand|(?:wand|tisch|boden|teppich|hulle) (?:\p{L}+ )?(?:schwarz|angesengt)|entzund|kokelt|schmort|anbrenn)/u,
+    /(?<!\p{L})(?:spritz|herausgeschossen|rausgeschossen|schiesst|geflogen|weggeflogen|abgeflogen|geknallt|knallt|knall|peng|bumm|plopp|tickt|tickert|bratpfanne|brutzel|summt und|summen und)/u,
+    /(?<!\p{L})(?:(?:zelle|akku|batterie|die|er|sie) ist (?:\p{L}+ )?(?:dicker|dick|runder)|dicker als|bauch|druckts? (?:\p{L}+ ){0,3}(?:raus|hoch|heraus)|(?:raus|hoch|heraus)gedruckt|(?:weich|schwammig|prall) (?:geworden|an)|wie ein (?:fass|ballon|kissen|hefeteig)|blasen?|geht auf wie|bauchig)(?!\p{L})/u,
+    /(?<!\p{L})(?:\p{L}*geruch|muffelt|mufft|duftet|nach (?:aceton|losungsmittel|nagellack\p{L}*|chemie|klebstoff|verdunner|ather))/u,
+    /(?<!\p{L})(?:kommt (?:da |so )?(?:was|etwas|zeug|bruhe|saft|klares|schwarzes)(?: \p{L}+)? (?:raus|heraus|aus)|flussig|pfutze|feucht|olig|klebrig|schmierig|(?:augen|auge|finger|hande|hand|haut|gesicht|hals|zunge) (?:\p{L}+ )?(?:brenn|juck|tran|kribbel)|(?:brenn|juck|tran|kribbel)\p{L}* (?:\p{L}+ ){0,2}(?:augen|finger|hande|haut)|ins gesicht|im mund|in den mund|verschluck)/u,
   ],
+  alarm: 'heiss raucht zischt aufgeblaht',
+  holders:
+    /(?<!\p{L})(?:\p{L}*lade\p{L}*|lader|geladen|aufgeladen|ladt|stecker|taschenlampe|stirnlampe|lampe|dampfe\p{L}*|verdampfer|akku\p{L}*|ersatzzelle|e ?-?roller|scooter|ebike|e ?-?bike|powerbank|hoverboard|pack)(?!\p{L})/u,
+  places:
+    /(?<!\p{L})(?:in|im|ins|auf|am|an|bei|beim|neben|unter|hinter|durch|quer durch|aus) (?:der |die |das |den |dem |meiner |meinem |meine |meinen |einem |einer )?(?:zimmer|schlafzimmer|wohnzimmer|raum|bad|badezimmer|kuche|garage|flur|treppenhaus|garten|rasen|auto|lkw|zug|bus|bahnhof|hotel|buro|zelt|haus|wohnung|sofa|stuhl|bett|tisch|schreibtisch|fenster|tur|regal|schrank|schublade|tasche|hosentasche|hose|jacke|mantel|handtasche|rucksack|schuhe?|boden|dach)(?!\p{L})/u,
+  double: 'zelle zellen batterie batterien',
+  otherWorlds:
+    /(?<!\p{L})(?:tabelle\p{L}*|excel|spalte|formel|gefangnis\p{L}*|knast|haftling\p{L}*|gefangniszelle|biolog\p{L}*|dna|organism\p{L}*|membran|blut\p{L}*|stammzell\p{L}*|krebs\p{L}*|pflanzenzelle\p{L}*|tierische|pflanzliche|menschliche|korper|zellkern|zellteilung|artillerie|weltkrieg|kanone\p{L}*|schlagzeug\p{L}*|batterie von|legebatterie|huhner|telefonzelle|wahlzelle)(?!\p{L})/u,
+  signedThings:
+    /^(?:oben|unten|oberseite|unterseite|seite|seiten|ende|enden|rand|hulle|folie|plastik|kunststoff|metall|kappe|deckel|gehause|pol|pluspol|minuspol|plus|minus|kontakt\p{L}*|ring|ventil|loch|ding|dinger|teil|zeug|flussigkeit|geruch|gerausch|knall|blase|gerat|spielzeug|handy|laptop|notebook|tablet|kamera|bohrmaschine|akkuschrauber|drohne|staubsauger|tasche|hosentasche|kiste|box|dose|schublade|luft|augen|auge|hand|hande|finger|haut|kind|sohn|tochter|kleine|kabel|netzteil|zwei|andere|eine|feuer|rauch|flammen|\p{L}*(?:zelle|zellen|akku|akkus|lampe|batterie|gerat|lader))$/u,
+  subject:
+    /^(?:(?:wie|was|warum|wieso|wann|wo|woran|welche|ist|sind|kann|kannst|darf|soll|muss|hat|haben|ich|du|wir|man|erkenne|erkennt|erkenn|sehe|sieht|weiss|merke|merkt|ob|dass|gross|lange|viel|viele|bitte|hi|hey|hallo|hilfe|also|leute|hab|habe|mir|mal|sicher|jemand|da|denn|heisst|bedeutet) )*(?:mein|meine|meinen|unser|unsere|sein|seine|ihr|ihre|diese|dieser|dieses|diesen|ein|eine|einen|der|die|das) (?:(?:alte|alter|altes|neue|neuer|neues|kleine|grosse|gefalschte[rns]?|echte[rns]?|linke|rechte|untere|obere|gute|ganze|andere) )*(\p{L}{3,})/u,
   otherThings:
-    /(?<!\p{L})(tiger|lowen?|pferde?|vogel|fisch|freund|freundin|handtasche|sofa|stuhl|fenster|tur|poster|film|filme|lied|gitarre|klavier|konzert|ticket|brot|sirup|kase|rezept|emoji|reisepass|hemd|kleid|hose|diesel|benzin|rasen|garten|pflanzen?|tapete|tastatur|maus|drucker|fernseher|hausaufgaben|prufung an der uni|gedicht|hotel|restaurant|kupferrohr|spulmaschine|haare|hautcreme|medizin|fieber|arzttermin|eauto|e auto|waschmaschine lauft|katzen?|hund|hunde|baby|chef|chefin|mann|frau|opa|oma|nachbar\p{L}*|lehrer|auto|autos|lkw|motor|auspuff|zug|bus|bahnhof|kuche|herd|ofen|pfanne|pizza|essen|suppe|kaffee|tee|bier|grill|kamin|kerze|zigarette\p{L}*|reifen|dach|wasserhahn|rohr|klo|heizung|dusche|kuhlschrank|knie|knochel|fuss|bein|gesicht|lippe|bauch|wetter|sommer|draussen|sauna|curry|schuhe?|socken|computer|monitor|parfum)(?!\p{L})/u,
+    /(?<!\p{L})(tiger|lowen?|pferde?|vogel|fisch|freund|freundin|handtasche|sofa|stuhl|fenster|tur|poster|film|filme|lied|gitarre|klavier|konzert|ticket|brot|sirup|kase|rezept|emoji|reisepass|hemd|kleid|hose|diesel|benzin|rasen|garten|pflanzen?|tapete|tastatur|maus|drucker|fernseher|hausaufgaben|prufung an der uni|gedicht|hotel|restaurant|kupferrohr|spulmaschine|haare|hautcreme|medizin|fieber|arzttermin|eauto|e auto|waschmaschine lauft|katzen?|hund|hunde|baby|chef|chefin|mann|frau|opa|oma|nachbar\p{L}*|lehrer|auto|autos|lkw|motor|auspuff|zug|bus|bahnhof|kuche|herd|ofen|pfanne|pizza|essen|suppe|kaffee|tee|bier|grill|kamin|kerze|zigarette\p{L}*|reifen|dach|wasserhahn|rohr|klo|heizung|dusche|kuhlschrank|knie|knochel|fuss|bein|gesicht|lippe|bauch|wetter|sommer|draussen|sauna|curry|schuhe?|socken|computer|monitor|parfum|atem|mundgeruch|achsel\p{L}*|fusse|kopf|rucken|sonnenbrand|mucke\p{L}*|mantel|jacke|pullover|rock|schal|handschuhe?|stiefel|turnschuhe?|wasche|kleidung|trockner|bugeleisen|decke|bettdecke|kissen|matratze|handtuch|vorhang|teppich|inhalator|asthmaspray|spray|herzschrittmacher|horgerat|brille|kontaktlinsen?|thermometer|spritze|insulin|pflaster|zahn|zahne|zahnfullung|wunde|magen|ohr|ohren|nase|armbanduhr|uhr|kette|schmuck|gemalde|geldschein\p{L}*|vase|luftballons?|zelt|klebepistole|heissklebepistole|toner\p{L}*|tinte|flasche|glas|konserve\p{L}*|keller|dachboden|pool|teich|boot|fahrrad\p{L}*|rad|bremse\p{L}*|schlauch|regenrinne|waschmaschine|mikrowelle|toaster|wasserkocher|fohn|geige|schlagzeug|flote|trompete|eier|reis|milch|fleisch|kuchen|obst|apfel|bananen?|tomaten?|gemuse|wein|stadion|neugeborene\p{L}*|welpe|bienen?|wespen?|spinnen?)(?!\p{L})/u,
   elsewhere: [
     'welche taschenlampe soll ich kaufen, hellste lampe, lumen, reichweite, stirnlampe zum laufen',
     'led streifen anschliessen, led treiber, vorwiderstand, schaltplan, dimmer, welcher lotkolben, stecker kaputt',
@@ -37,6 +55,14 @@ export const german: Vocabulary = {
     'guten morgen, hallo zusammen, danke, gute nacht, wetter, fussball, film, musik, rezept, pizza, hund, katze, politik',
     'wie lange dauert der versand, sendungsnummer, zoll, rabattcode, verkaufe, suche gebraucht, verlosung',
     'rauchmelder piept, klingel, kamera, lufter laut, kondensator, kabelquerschnitt, schalter, relais',
+    'alte farbe entsorgen, sperrmull, mobel, reifen, matratze, kleidung',
+    'schere im handgepack, flussigkeiten im flugzeug, koffer, visum, reisepass',
+    'geld fur bahnkarte zuruck, abo kundigen, fitnessstudio, vertrag, steuererklarung, miete',
+    'gefalschte handtasche, gefalschte uhr, gefalschte schuhe, falschgeld, fake profil',
+    'essen im kuhlschrank, wie lange halten eier, gekochter reis, milch noch gut',
+    'puls, blutdruck, gewicht baby, kalorien',
+    'geschenke verpacken, lauft im trockner ein, bei 60 grad waschen',
+    'platze im stadion, speicherplatz, festplatte',
   ],
   together: [
     [/\bweiss nicht\b|\bkann ich nicht sagen\b|\bkann nicht sagen\b/g, ' canttell '],
