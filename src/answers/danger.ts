@@ -42,11 +42,12 @@ function wordsAround(text: string, match: RegExpExecArray | null): string[] {
 const plain = (question: string): string => wordsOf(bare(question)).join(' ')
 
 function isElsewhere(text: string, language: Language, isOurs: Names): boolean {
-  const { otherThings, places, otherWorlds, subject, small } = vocabularies[language]
+  const { otherThings, places, otherWorlds, subject, doer, small } = vocabularies[language]
   if (hasCells(text, language)) return false
-  const thing = subject.exec(text)?.[1]
-  const named = thing !== undefined && !small.split(' ').includes(thing)
-  return otherWorlds.test(text) || otherThings.test(text.replace(places, ' ')) || (named && !isOurs(thing))
+  const smallWords = small.split(' ')
+  const things = [subject, doer].flatMap(pattern => pattern.exec(text)?.[1] ?? [])
+  const isOther = things.some(thing => !smallWords.includes(thing) && !isOurs(thing))
+  return otherWorlds.test(text) || otherThings.test(text.replace(places, ' ')) || isOther
 }
 
 /** Words of ours, less those that mean something else in the world that the question is from. */

@@ -24,6 +24,8 @@ export type Vocabulary = {
   readonly otherWorlds: RegExp
   /** What the question is about, named as a thing at its beginning: the thing in the first group. */
   readonly subject: RegExp
+  /** What smells, leaks, hisses or swells, in the first group: the word before that verb. */
+  readonly doer: RegExp
   /** What people also ask in such places and no entry is about: a question that lies near these is not ours. */
   readonly elsewhere: readonly string[]
   /** Words that mean something only together, and the one word they are taken for. */
@@ -59,6 +61,6 @@ export const figures: readonly (readonly [RegExp, (value: number) => string])[] 
   [/(\d+(?:[.,]\d+)?) ?(?:mω|mohms?|milliohms?)(?![a-z])/g, () => ' milliohm '],
   [/(\d+(?:[.,]\d+)?) ?(?:°c?|degrees?|grad|grados)(?![a-z])/g, () => ' degree '],
   // A figure like 3.62 with no unit is one that a meter shows.
-  [/(?<![\p{L}\d.,/-])([0-4][.,]\d{1,2})(?![\p{L}\d/%-]|[.,]\d| ?(?:x|bis|to|a|-) ?\d)/gu, volts],
+  [/(?<![\p{L}\d.,/-])([0-3][.,]\d{1,2}|4[.,][0-5]\d?)(?![\p{L}\d/%-]|[.,]\d| ?(?:x|bis|to|a|-) ?\d)/gu, volts],
   [/(?<![\p{L}\d.,/-])(\d{4,5})(?![\p{L}\d.,/-])/gu, bareFigure],
 ]
