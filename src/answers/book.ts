@@ -1,10 +1,11 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
-import { speaksOfOtherThings, tellsOfDanger } from './danger.ts'
+import { namesCells, signsOfDanger, speaksOfOtherThings } from './danger.ts'
 import type { Entry, EntryId, Language } from './entry.ts'
 import { type Found, openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
 import { bare, wordsOf } from './terms.ts'
+import { vocabularies } from './words/vocabularies.ts'
 
 /**
  * `answer` is missing where no entry answers for sure; `near` are the others that come closest, the best first, but getting away
@@ -20,6 +21,9 @@ export type AnswerBook = {
   /** Makes the index of a language, so that nobody who asks waits for it. */
   open(language: Language): void
 }
+
+/** Where a cell is named and getting away comes first, it is the answer from here on: far below any other. */
+const alarmFrom = 0.2
 
 const urgent = (entry: Entry): boolean => entry.caution === 'emergency'
 
@@ -53,12 +57,26 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
 
   /** Getting away goes before everything else that is sure; a sign of danger needs no sureness at all. */
   function answerTo(question: string, language: Language, found: readonly Found[]): Entry | undefined {
-    if (tellsOfDanger(question, language)) return (search.find(question, language, urgent)[0] ?? found[0])?.entry
-    if (speaksOfOtherThings(question, language)) return found.find(one => one.signs.exact === 1)?.entry
+    const names = (word: string) => search.names(word, language)
+    const signs = signsOfDanger(question, language)
+    if (signs.length > 0) return gettingAway(question, signs, language) ?? found[0]?.entry
+    if (speaksOfOtherThings(question, language, names)) return found.find(one => one.signs.exact === 1)?.entry
+    const [first] = found
+    if (first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
+      return first.entry
     const sure = found.filter((one, i) =>
       i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
     )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
+  }
+
+  /** Of those that say to get away, the nearest to the question, or to its signs; the most general one where none has a word of them. */
+  function gettingAway(question: string, signs: readonly string[], language: Language): Entry | undefined {
+    for (const text of [signs.join(' '), question, vocabularies[language].alarm]) {
+      const near = search.find(text, language, urgent)[0]
+      if (near && near.signs.common > 0) return near.entry
+    }
+    return undefined
   }
 
   return { entries, entry: id => byId.get(id), lookUp, open: language => void search.find('', language) }

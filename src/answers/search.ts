@@ -15,6 +15,8 @@ export type AnswerSearch = {
   find(query: string, language: Language, only?: Only): readonly Found[]
   /** Which share of a question's words, small ones left out, the entries in a language know. */
   knows(query: string, language: Language): number
+  /** Whether a title or a keyword in a language has a word. */
+  names(word: string, language: Language): boolean
 }
 /** Which entries count; the others are left out before the best are taken. */
 export type Only = (entry: Entry) => boolean
@@ -41,13 +43,15 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
     opened.set(language, one)
     return one
   }
+  const wordsOfLanguage = (language: Language): KnownWords => {
+    const known = words.get(language) ?? wordsIn(entries, language)
+    words.set(language, known)
+    return known
+  }
   return {
     find: (query, language, only) => open(language)(query.slice(0, longestQuery), only),
-    knows: (query, language) => {
-      const known = words.get(language) ?? wordsIn(entries, language)
-      words.set(language, known)
-      return known.share(query.slice(0, longestQuery))
-    },
+    knows: (query, language) => wordsOfLanguage(language).share(query.slice(0, longestQuery)),
+    names: (word, language) => wordsOfLanguage(language).names(word),
   }
 }
 
@@ -124,7 +128,7 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
       elsewhere: nearest(asked, elsewhere, telling).close,
       astray: asked.some(one => ours.has(one.term)) ? 0 : share(asked, strangers, telling),
     }
-    const fittest = Math.max(...hits.map(hit => hit.fit))
+    const [fittest = 0, fitNext = 0] = hits.map(hit => hit.fit).toSorted((a, b) => b - a)
     return hits.map(({ one, near, fit, bm25 }): Found => {
       const common = asked.filter(({ term }) => one.named.has(term)).length
       const signs: Signs = {
@@ -133,6 +137,7 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
         exact: near.shared > 1 && near.close > nearlyOne && next < near.close ? 1 : 0,
         agreed: [near.close === closest, bm25 === best, fit === fittest].filter(Boolean).length / 3,
         ...ofTheQuestion,
+        lead: Math.max(0, fit - (fit === fittest ? fitNext : fittest)),
       }
       return { entry: one.entry, signs, confidence: confidenceOf(signs) }
     })

@@ -81,10 +81,23 @@ test('an id finds its entry, and so does its title in any language, however it i
   }
 })
 
-test('where nothing is sure, getting away stands first', () => {
-  const { answer, near } = book.lookUp('my vape battery got warm in my pocket is it safe', ['en'])
-  expect(answer).toBeUndefined()
-  expect(near[0]?.caution).toBe('emergency')
+test('getting away needs no sureness where it comes first and a cell, or what holds one, is named', () => {
+  expect(book.lookUp('my vape battery got warm in my pocket is it safe', ['en']).answer?.caution).toBe('emergency')
+})
+
+test('words of ours in other worlds, and a subject that no entry names, are no question of ours', () => {
+  for (const [question, language] of [
+    ['how do i merge two cells in a spreadsheet', 'en'],
+    ['quiero aprender a tocar la batería', 'es'],
+    ['is my kazoo genuine', 'en'],
+    ['woran erkenne ich einen falschen hunderter', 'de'],
+  ] as const)
+    expect(book.lookUp(question, [language]).answer, question).toBeUndefined()
+})
+
+test('a place is no other thing, and a thing is none where a charger is named', () => {
+  for (const question of ['solvent smell in the kitchen', 'the sofa is scorched under the charger'])
+    expect(book.lookUp(question, ['en']).answer?.caution, question).toBe('emergency')
 })
 
 test('what is sure is an answer with others beside it, what is not is none', () => {

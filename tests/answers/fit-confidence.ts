@@ -1,9 +1,10 @@
 // Fits the weights of the search's confidence on our own fresh questions and prints them: logistic regression by gradient descent.
 import type { Signs } from '../../src/answers/confidence.ts'
+import { signsOfDanger, speaksOfOtherThings } from '../../src/answers/danger.ts'
 import { openShippedSearch, questionsOf } from './questions.ts'
 
 type Example = { readonly x: readonly number[]; readonly right: number }
-const signs: readonly Exclude<keyof Signs, 'exact'>[] = ['common', 'close', 'agreed', 'astray', 'elsewhere']
+const signs: readonly Exclude<keyof Signs, 'exact'>[] = ['common', 'close', 'agreed', 'lead', 'astray', 'elsewhere']
 /** Pulls weights towards zero, so that a few odd questions do not decide. */
 const ridge = 0.001
 const rounds = 20_000
@@ -11,11 +12,15 @@ const rounds = 20_000
 const search = await openShippedSearch()
 const fresh = [
   ...(questionsOf('own-questions.yaml') ?? []).filter(one => one.fresh || one.right.length === 0),
-  ...(questionsOf('worried-newcomers.yaml') ?? []),
+  ...['worried-newcomers.yaml', 'counted-once.yaml', 'last-look.yaml', 'strangers.yaml', 'treacherous.yaml'].flatMap(
+    file => questionsOf(file) ?? [],
+  ),
 ]
 const examples = fresh.flatMap(({ ask, language, right }): Example[] => {
   const [first] = search.find(ask, language)
-  if (!first) return []
+  const names = (word: string) => search.names(word, language)
+  // Signs of danger and other things are told by words alone: no sureness decides there.
+  if (!first || signsOfDanger(ask, language).length > 0 || speaksOfOtherThings(ask, language, names)) return []
   return [{ x: [1, ...signs.map(sign => first.signs[sign])], right: right.includes(first.entry.id) ? 1 : 0 }]
 })
 
@@ -44,7 +49,7 @@ const judged = Array.from({ length: 10 }, (_, part) => {
   const mine = fitted(examples.filter((_, i) => tenth(i) !== part))
   return examples.filter((_, i) => tenth(i) === part).map(one => ({ right: one.right, sure: sure(mine, one) }))
 }).flat()
-for (const line of [0.4, 0.5, 0.6, 0.7, 0.8]) {
+for (const line of [0.6, 0.7, 0.75, 0.8, 0.85, 0.9]) {
   const shown = judged.filter(one => one.sure >= line)
   const wrong = shown.filter(one => one.right === 0).length
   console.log(`shown from ${line}: ${shown.length - wrong} right, ${wrong} wrong, of ${judged.length} questions`)

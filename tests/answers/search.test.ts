@@ -14,6 +14,8 @@ test.each([
   ['worried-newcomers.yaml', 80, 15, 0.9],
   ['counted-once.yaml', 50, 8, 0.85],
   ['last-look.yaml', 50, 8, 0.85],
+  ['strangers.yaml', 90, 20, 0.85],
+  ['treacherous.yaml', 400, 150, 0.85],
 ])(
   'our own questions in %s: the right entry is first, and next to no wrong one is shown',
   (file, least, offTopic, first) => {
