@@ -73,7 +73,7 @@ describe('a release', () => {
 
   test.each([
     [['--week', '2024-W07'], /no release of week 2024-W07.*There are: 20\d\d-W\d\d … 2026-W40/],
-    [['--week', 'last'], /last: this is no week/],
+    [['--week', 'last'], /last: this is not a week/],
     [['--server', 'elsewhere'], /no releases of server elsewhere. There are: tidewater/],
   ])('%j has its sentence', async (words, sentence) => {
     expect(await run('--db', db, ...words)).toMatchObject({ code: 1, err: expect.stringMatching(sentence) })
@@ -117,7 +117,7 @@ describe('a release', () => {
     })
     expect(await run('--db', await kept('hello'))).toMatchObject({
       code: 1,
-      err: expect.stringMatching(/no database of Cellwary/),
+      err: expect.stringMatching(/not a database of Cellwary/),
     })
     expect(await run()).toMatchObject({ code: 2, err: expect.stringMatching(/--db/) })
   })

@@ -87,7 +87,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     }
     await step(() => answer(wren, message, 'A · '))
     await step(() => pressed(wren, message, 'Pause'))
-    await step(() => pressed(wren, message, 'Go on'))
+    await step(() => pressed(wren, message, 'Continue'))
     await step(() => pressed(wren, message, 'Back'))
     message = await unsureUntil(wren, message, /Which size is the cell|What capacity/)
     const claim = (value: string) => (/Which size/.test(text(message)) ? answer(wren, message, '18650') : typed(value))

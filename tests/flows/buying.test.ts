@@ -225,9 +225,9 @@ describe('looking after the links', () => {
     const form = await press(tomas(), seen, 'Edit')
     if (form.kind !== 'modal') throw new Error('no form')
     await settle({ links: demoLinks(Date.now()) })
-    expect(text(await pressed(tomas(), seen, 'still good'))).toMatch(/Somebody was faster/)
+    expect(text(await pressed(tomas(), seen, 'still good'))).toMatch(/Somebody else got there first/)
     const late = messageOf(await tomas().submit(form.modal, { title: 'Mine' }))
-    expect(text(late)).toMatch(/Somebody was faster[\s\S]*Mine/)
+    expect(text(late)).toMatch(/Somebody else got there first[\s\S]*Mine/)
     expect((await stored()).map(link => link.title)).not.toContain('Mine')
     // Typed again, it is the link as it stands now that is changed.
     const again = await press(tomas(), late, 'Type it again')

@@ -135,7 +135,7 @@ describe('pausing and coming back', () => {
     const other = room.services && '900000000000000302'
     const resumed = messageOf(await wren().run('check resume', {}, { channel: other }))
     expect(text(resumed)).toContain((text(second).match(/^### (.*)$/m) ?? [])[1])
-    const old = await pressed(wren(), paused, 'Go on')
+    const old = await pressed(wren(), paused, 'Continue')
     expect(text(old)).toMatch(/earlier step/)
     await closeAll(wren())
   })
@@ -173,7 +173,7 @@ describe('pausing and coming back', () => {
     const chosen = messageOf(await wren().run('check resume', { which: String(choices[1]?.value) }))
     expect(text(chosen)).toMatch(/3 cells bought together/)
     const list = messageOf(await wren().run('check list'))
-    expect(text(await pressed(wren(), list, 'Go on with 2'))).toMatch(/3 cells/)
+    expect(text(await pressed(wren(), list, 'Continue 2'))).toMatch(/3 cells/)
     await closeAll(wren())
   })
 

@@ -117,7 +117,7 @@ test('two moderators at once: one decision counts, the other is told, and both c
     room.standIn.as('Ilse').submit(hers, { reason: 'one stall' }),
   ])
   const told = replies.map(reply => text(messageOf(reply)))
-  expect(told.filter(one => /Somebody was faster/.test(one))).toHaveLength(1)
+  expect(told.filter(one => /Somebody else got there first/.test(one))).toHaveLength(1)
   expect(told.filter(one => /dismissed it on/.test(one))).toHaveLength(2)
   expect(new Set(told.map(one => /one (lot|stall)/.exec(one)?.[0])).size).toBe(1)
 })

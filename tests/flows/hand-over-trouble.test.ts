@@ -162,7 +162,7 @@ test('words and photographs stay with the question they were written for', async
   expect(
     wren()
       .sees()
-      .some(one => /Somebody was faster/.test(text(one))),
+      .some(one => /Somebody else got there first/.test(text(one))),
   ).toBe(true)
   const [check] = await room.services.checks.heldBy(ids.Wren, room.services.now())
   expect(check?.custody?.helpRequest).toBeUndefined()

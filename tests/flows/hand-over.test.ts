@@ -173,7 +173,7 @@ describe('while somebody else answers', () => {
     await fill(as('Wren'), await press(as('Wren'), hands, 'Give it back'), { why: 'no calliper' })
     const word = await wordOf(as('Tomas'))
     expect(word.pinged.people).toEqual([ids.Tomas])
-    const reply = await press(as('Tomas'), word, 'Go on')
+    const reply = await press(as('Tomas'), word, 'Continue')
     expect(reply.kind === 'message' && reply.private).toBe(true)
     expect(text(messageOf(reply))).toMatch(/1 answered/)
     expect(text(await oldPress(as('Wren'), question))).toMatch(/Only the person who holds/)
@@ -228,8 +228,8 @@ describe('asking a moderator', () => {
     expect(text(await helpRequest())).toMatch(/has been dealt with/)
     const word = await wordOf(as('Wren'))
     expect(word.pinged.people).toEqual([ids.Wren])
-    expect(text(await pressed(as('Wren'), word, 'Go on'))).toMatch(/1 answered/)
-    expect(text(await pressed(as('Odalys'), word, 'Go on'))).toMatch(/Only the person who holds/)
+    expect(text(await pressed(as('Wren'), word, 'Continue'))).toMatch(/1 answered/)
+    expect(text(await pressed(as('Odalys'), word, 'Continue'))).toMatch(/Only the person who holds/)
     expect(text(await oldPress(as('Tomas'), question))).toMatch(/Only the person who holds/)
   })
 
@@ -240,7 +240,7 @@ describe('asking a moderator', () => {
     question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
     expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. Do not touch the cell/)
-    expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on'))).toMatch(/Get away from the cell now/)
+    expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Continue'))).toMatch(/Get away from the cell now/)
   })
 
   test('who sends it back says why, and that is read by whoever asked alone', async () => {
@@ -248,7 +248,7 @@ describe('asking a moderator', () => {
     await fill(as('Tomas'), await press(as('Tomas'), await helpRequest(), 'Send it back'), {
       why: 'Look from **above**.',
     })
-    const now = await pressed(as('Wren'), await wordOf(as('Wren')), 'Go on')
+    const now = await pressed(as('Wren'), await wordOf(as('Wren')), 'Continue')
     expect(text(now)).toMatch(/wrote: Look from \\\*\\\*above/)
     expect(text(await wordOf(as('Wren')))).not.toMatch(/above/)
   })

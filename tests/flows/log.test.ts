@@ -46,7 +46,7 @@ describe('figures', () => {
     expect(picture?.name).toBe('discharge.png')
     expect(picture?.description).toMatch(/2,88\d mAh/)
     expect(picture?.description).toMatch(/A dashed line marks “claimed on the label”: 3,000 mAh/)
-    expect(text(message).indexOf('Never leave a discharge alone')).toBeLessThan(text(message).indexOf('Capacity:'))
+    expect(text(message).indexOf('Never leave a discharge unattended')).toBeLessThan(text(message).indexOf('Capacity:'))
     expect(text(message)).toMatch(/Never repeat a test with more current/)
     expect(text(message)).toMatch(caution)
   })

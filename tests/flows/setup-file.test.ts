@@ -21,7 +21,7 @@ const fileOf = (content: unknown) => [
   { name: 'settings.json', bytes: Buffer.from(typeof content === 'string' ? content : JSON.stringify(content)) },
 ]
 async function send(content: unknown, person = warden.person): Promise<SeenMessage> {
-  const form = await press(person, await warden.overview(), 'Take from a file')
+  const form = await press(person, await warden.overview(), 'Import from a file')
   if (form.kind !== 'modal') throw new Error('no form')
   return finalOf(await person.submit(form.modal, content === undefined ? {} : { file: fileOf(content) }))
 }
@@ -29,7 +29,7 @@ async function send(content: unknown, person = warden.person): Promise<SeenMessa
 test('what is given away, taken in after it was changed, is shown as a difference, done by a press, and taken back', async () => {
   await warden.choose(await warden.open('reports'), [demoReportsChannel])
   await warden.choose(await warden.open('language'), ['de'])
-  const given = await pressed(warden.person, await warden.overview(), 'As a file')
+  const given = await pressed(warden.person, await warden.overview(), 'Export as a file')
   expect(text(given)).toMatch(/No id of a person/)
   const content = await (await fetch(given.attachments[0]?.url ?? '')).text()
   expect(content).not.toContain(warden.person.id)
@@ -108,7 +108,7 @@ test('what a file has as it is here already leaves nothing to press', async () =
 test('two at once: whoever presses after somebody has changed something is told; nobody else’s file lands, nor without the right', async () => {
   const seen = await send({ 'cellwary-settings': 1, settings: { language: 'de' } })
   await warden.choose(await warden.open('language'), ['es'])
-  expect(text(await warden.press(seen, 'Make these changes'))).toMatch(/Somebody was faster/)
+  expect(text(await warden.press(seen, 'Make these changes'))).toMatch(/Somebody else got there first/)
   const file = { server: null, fields: { language: 'de' }, links: [] }
   const theirs = { is: 'settings', person: room.standIn.as('Wren').id, server, file }
   const draft = await room.services.drafts.keep(theirs, 60_000)

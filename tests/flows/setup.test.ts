@@ -232,7 +232,7 @@ describe('two at once', () => {
     const [one, two] = [await warden.open('recording'), await warden.open('language')]
     await warden.choose(two, ['de'])
     const late = await pressed(warden.person, one, 'Record finished checks')
-    expect(text(late)).toMatch(/Somebody was faster/)
+    expect(text(late)).toMatch(/Somebody else got there first/)
     expect(await warden.settings()).toMatchObject({ revision: 1, outcomes: false, language: 'de' })
     // Pressed on what stands now, it is done.
     await pressed(warden.person, late, 'Record finished checks')
@@ -243,7 +243,9 @@ describe('two at once', () => {
     await room.another()
     const messages = await Promise.all([warden.open('recording'), warden.open('recording')])
     const replies = await Promise.all(messages.map(one => press(warden.person, one, 'Record finished checks')))
-    expect(replies.map(one => messageOf(one)).filter(one => /Somebody was faster/.test(text(one)))).toHaveLength(1)
+    expect(
+      replies.map(one => messageOf(one)).filter(one => /Somebody else got there first/.test(text(one))),
+    ).toHaveLength(1)
     expect((await warden.settings()).revision).toBe(1)
   })
 
@@ -252,7 +254,7 @@ describe('two at once', () => {
     room.standIn.faults.deliverTwice(true)
     for (const label of ['Record finished checks', 'Add our numbers', 'Stop pooling']) {
       const reply = await press(warden.person, await warden.open('recording'), label)
-      expect(text(messageOf(reply))).not.toMatch(/Somebody was faster/)
+      expect(text(messageOf(reply))).not.toMatch(/Somebody else got there first/)
     }
     await room.services.queue.idle()
     expect((await warden.settings()).revision).toBe(3)

@@ -117,7 +117,7 @@ test('two takes in the same instant open no more checks than one after the other
   const offered = await panels()
   expect(offered).toHaveLength(2)
   const replies = await Promise.all(offered.map(panel => press(ilse(), panel, 'Take it')))
-  expect(replies.map(messageOf).filter(one => /checks open, which is the most/.test(text(one)))).toHaveLength(1)
+  expect(replies.map(messageOf).filter(one => /checks open, which is the limit/.test(text(one)))).toHaveLength(1)
   expect(await room.services.checks.heldBy(ilse().id, room.services.now())).toHaveLength(mostOpen)
 })
 

@@ -97,7 +97,7 @@ describe('what may save somebody is said as often as in English', () => {
       'do not use',
       /do not (touch, )?use|is not used|not used until/gi,
       /benutze|benutzt|nicht (mehr )?benutz/gi,
-      /no la uses|no (lo|las) uses|no uses|no se usa|no la toques, uses/gi,
+      /no la uses|no (lo|las) uses|no uses|no se usa|no la toques, uses|tampoco uses/gi,
     ],
     ['charge', /\bcharg(e|ed|ing)\b/gi, /lad|läd|lüd/gi, /c[aá]rg/gi],
     [

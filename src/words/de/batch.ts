@@ -17,7 +17,7 @@ export const batch: InWordsOf<typeof english> = {
   'batch.one-lot-possible':
     'Sie liegen so nah beieinander wie die Zellen einer Charge. Das zeigt nichts darüber, was sie sind: Auch Fälschungen kommen in Chargen.',
   'batch.two-runs':
-    'Sie liegen etwas weiter auseinander als eine Charge: Sie können aus zwei Fertigungsläufen stammen.',
+    'Sie liegen etwas weiter auseinander als die Zellen einer Charge: Sie können aus zwei Chargen stammen.',
   'batch.two-kinds': 'Es sind zwei Arten von Zellen oder zwei Ausführungen derselben.',
   'batch.not-one-lot': 'Sie sind nicht aus einer Charge: Die Zellen einer Charge liegen viel näher beieinander.',
   'batch.clusters': 'Sie zerfallen in zwei Gruppen: {low} und {high} {unit}.',

@@ -10,8 +10,8 @@ export const handOver: InWordsOf<typeof english> = {
   'button.hands': 'Fragen oder übergeben',
   'hands.title': 'Deine Prüfung und andere Leute',
   'hands.text':
-    'Kommst du bei einer Frage nicht weiter? Die Moderation kann sie für dich beantworten und, solange du fragst, auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Du kannst die Prüfung auch jemand anderem übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
-  'hands.ask': 'Die Moderation fragen',
+    'Kommst du nicht weiter? Die Moderation, oder wen sie dafür bestimmt hat, kann die Frage für dich beantworten. Solange sie offen ist, kann die Moderation auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Du kannst die Prüfung auch jemand anderem übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
+  'hands.ask': 'Helfende fragen',
   'hands.unask': 'Frage zurücknehmen',
   'hands.offer': 'Übergeben',
   'hands.give-back': 'Zurückgeben',
@@ -20,8 +20,8 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.return': 'Zurück zur Prüfung',
   'hands.shared': 'Wer die Prüfung begonnen hat, kann deine Antworten sehen.',
   'hands.asked':
-    'Diese Frage wartet auf die Moderation. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
-  'hands.sent-back': 'Die Moderation hat sich deine Frage angesehen und schreibt: {why}',
+    'Diese Frage wartet auf Helfende. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
+  'hands.sent-back': 'Jemand, der hier hilft, hat sich deine Frage angesehen und schreibt: {why}',
   'offered.title': 'Wartet darauf, dass jemand die Prüfung annimmt',
   'offered.text':
     'Diese Prüfung ist bis {until} angeboten. Für: {taker}. Bis dahin kann niemand sie beantworten. Nimm sie zurück, um selbst weiterzumachen.',
@@ -45,7 +45,7 @@ export const handOver: InWordsOf<typeof english> = {
   'help-request.text': '{holder} kommt bei dieser Frage nicht weiter. Prüfung: {what}',
   'help-request.words': 'Dazu geschrieben: {words}',
   'help-request.photos':
-    '{count, plural, one {# Foto, bereinigt um alles außer dem Bild.} other {# Fotos, bereinigt um alles außer den Bildern.}}',
+    '{count, plural, one {# Foto. Ort, Zeit und Gerät sind entfernt.} other {# Fotos. Ort, Zeit und Gerät sind entfernt.}}',
   'help-request.photo':
     'Foto {number} der Zelle, geschickt von der Person, die nicht weiterkommt; was darauf ist, weiß der Bot nicht.',
   'help-request.help': 'Stellvertretend antworten',
@@ -55,18 +55,18 @@ export const handOver: InWordsOf<typeof english> = {
   'help-request.care':
     'Antworte nur, was du wirklich sehen kannst. Bist du dir auch nicht sicher, dann sag das: Es zählt nie gegen die Zelle.',
   'helping.title': 'Du antwortest für {holder}',
-  'helping.thanks': 'Danke. {holder} hat deine Antwort, gekennzeichnet als die der Moderation.',
+  'helping.thanks': 'Danke. {holder} hat deine Antwort, gekennzeichnet als die einer helfenden Person.',
   'helping.over': 'Diese Frage braucht keine Antwort mehr.',
   'helping.unsure': 'Kann ich auch nicht sagen',
   'helping.told': '{holder} wurde in {channel} benachrichtigt.',
   'helping.untold':
     'Der Bot konnte {holder} nicht benachrichtigen. Sag bitte Bescheid: Mit /prüfung fortsetzen geht es weiter.',
-  'word.helped': '{who}, die Moderation hat deine Frage beantwortet. Deine Prüfung geht weiter.',
+  'word.helped': '{who}, jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
-    '{who}, die Moderation hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
+    '{who}, jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
   'word.unsure':
-    '{who}, die Moderation hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
-  'word.sent-back': '{who}, die Moderation hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
+    '{who}, jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+  'word.sent-back': '{who}, jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',
   'progress.title': 'Wie weit die Prüfung ist',
@@ -76,7 +76,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.paused': 'Angehalten nach {answered, plural, one {# Antwort} other {# Antworten}}.',
   'progress.done': 'Sie ist zu einem Ergebnis gekommen.',
   'progress.offered': 'Sie ist bis {until} angeboten. Für: {taker}.',
-  'progress.help-request': 'Die Moderation ist zu einer Frage gefragt.',
+  'progress.help-request': 'Zu einer Frage wurde um Hilfe gebeten.',
   'progress.answers': 'Gezeigte Antworten',
   'progress.verdict': 'Ergebnis bisher: {verdict}',
   'progress.history': 'Was mit ihr geschah',
@@ -88,7 +88,7 @@ export const handOver: InWordsOf<typeof english> = {
   'deed.declined': '{when}: {who} hat sie nicht angenommen',
   'deed.withdrew': '{when}: {who} hat sie zurückgenommen',
   'deed.gave-back': '{when}: {who} hat sie zurückgegeben',
-  'deed.asked': '{when}: {who} hat die Moderation gefragt',
+  'deed.asked': '{when}: {who} hat um Hilfe gebeten',
   'deed.unasked': '{when}: {who} hat die Frage zurückgenommen',
   'deed.helped': '{when}: {who} hat eine Frage beantwortet',
   'deed.sent-back': '{when}: {who} hat eine Frage zurückgeschickt',
@@ -99,10 +99,10 @@ export const handOver: InWordsOf<typeof english> = {
   'waiting.look': '{number} ansehen',
   'list.others': 'Von dir begonnen, in anderen Händen',
   'list.offered': 'Dir angeboten',
-  'answer.by-moderator': '{said} (Antwort der Moderation)',
+  'answer.by-moderator': '{said} (Antwort einer helfenden Person)',
   'form.ask.words': 'Wobei bist du unsicher?',
   'form.ask.photos': 'Fotos der Zelle',
-  'form.ask.photos.hint': 'Bis zu zehn. Sie werden bereinigt, der Moderation gezeigt und nach der Antwort entfernt.',
+  'form.ask.photos.hint': 'Bis zu zehn. Ort, Zeit und Gerät werden entfernt. Die Moderation sieht sie bis zur Antwort.',
   'form.offer.to': 'An wen',
   'form.offer.to.hint': 'Eine Person oder Rolle. Leer lassen: Wer zuerst kommt, bekommt sie.',
   'form.why': 'Warum',
@@ -120,7 +120,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.nothing-to-give-back':
     'Du hast diese Prüfung selbst begonnen: Es gibt niemanden, dem du sie zurückgeben kannst.',
   'refusal.nothing-to-ask': 'Die Prüfung ist gerade bei keiner Frage. Frag, wenn du bei einer nicht weiterkommst.',
-  'refusal.asked-already': 'Zu dieser Prüfung wurde die Moderation schon gefragt.',
+  'refusal.asked-already': 'Zu dieser Prüfung wurde schon um Hilfe gebeten.',
   'refusal.not-asked': 'Diese Frage braucht keine Antwort mehr.',
   'refusal.handed-too-often':
     'Diese Prüfung wurde {most, number}-mal weitergegeben, öfter geht es nicht. Mach weiter oder schließ sie.',
@@ -134,7 +134,7 @@ export const handOver: InWordsOf<typeof english> = {
     '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen.',
   'hands.hot': `${safety['safety.turns']} Halte andere fern. Warte nicht auf eine Antwort.`,
   'hands.asked.unseen':
-    'Deine Frage steht auf der Liste der Moderation, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder der Bot darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
+    'Deine Frage steht auf der Liste der Helfenden, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder der Bot darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
   'helping.again':
     'Diese Antwort allein hieße: Die Zelle ist nicht das, wofür sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; bleibst du bei deiner Antwort, gilt sie.',
   'helping.untold.result':

@@ -106,7 +106,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.temperature-missing':
     'Nichts sagt, wie warm die Zelle oder der Raum war; die Werte sind also weniger sicher, als sie aussehen.',
   'trap.too-hot':
-    'Die Zelle erreichte {highest_C, number} °C. Ein Test wird bei {line_C, number} °C abgebrochen. Benutze und lade diese Zelle nicht wieder, und wiederhole den Test nicht.',
+    'Die Zelle erreichte {highest_C, number} °C. Brich einen Test bei {line_C, number} °C ab. Benutze und lade diese Zelle nicht wieder, und wiederhole den Test nicht.',
   'trap.temperature-hardly-moved':
     'Sie erwärmte sich um {rise_K, number} K, wo etwa {expected_K, number} K zu erwarten wären. War der Fühler an der Zelle?',
   'trap.current-too-low':

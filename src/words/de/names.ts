@@ -20,7 +20,7 @@ export const names: InWordsOf<typeof english> = {
   'name.check.counting': 'zählung',
   'name.batch': 'charge',
   'name.batch.figures': 'zahlen',
-  'name.batch.quantity': 'größe',
+  'name.batch.quantity': 'messgröße',
   'name.claim': 'angaben',
   'name.claim.text': 'text',
   'name.trends': 'trends',

@@ -42,7 +42,7 @@ export const refusals: InWordsOf<typeof english> = {
   'typed.ambiguous':
     '{field}: Das kann {readings} heißen. Tipp es noch einmal ein, mit Einheit und ohne Tausendertrennzeichen.',
   'typed.rate-without-capacity':
-    '{field}: „{typed}“ ist ein Vielfaches der Kapazität, und die ist hier nicht bekannt. Nimm es mal mit der Kapazität in Ah (10C bei 2,5 Ah sind 25 A), und gib die Ampere ein.',
+    '{field}: „{typed}“ ist ein Vielfaches der Kapazität, und die ist hier nicht bekannt. Multiplizier es mit der Kapazität in Ah (10C bei 2,5 Ah sind 25 A), und gib die Ampere ein.',
   'typed.negative': '{field}: Das kann nicht unter null liegen. Prüf das Vorzeichen.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} kann nicht stimmen; es sollte zwischen {lowest, number} und {highest, number} {unit} liegen. Miss noch einmal.{meant, select, none {} other { War {meant} gemeint?}}',

@@ -10,7 +10,7 @@ export const trends: InWordsOf<typeof english> = {
   'command.check.counting': 'Sehen, was von deinen Prüfungen gezählt wird, und sagen, ob sie gezählt werden',
   'counting.title': 'Was von deinen Prüfungen gezählt wird',
   'counting.what':
-    'Wo die Moderation eines Servers es so will, hinterlässt eine beendete Prüfung dort ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, kein Text, kein Foto und keine Uhrzeit geht mit. Innerhalb eines Vierteljahres zählst du für eine Art von Zelle einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Prüfungen der Moderation und neuer Konten werden nie gezählt.',
+    'Wo die Moderation eines Servers es so will, hinterlässt eine beendete Prüfung dort ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, kein Text, kein Foto und keine Uhrzeit geht mit. Innerhalb eines Vierteljahres zählst du für ein Modell einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Prüfungen der Moderation und neuer Konten werden nie gezählt.',
   'counting.now.out': 'Deine Prüfungen werden gezählt.',
   'counting.now.in': 'Deine Prüfungen werden nicht gezählt.',
   'counting.out': 'Meine nicht zählen',
@@ -24,7 +24,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.title': 'Gezählte Prüfungen bis {days}',
   'trends.title.pool': 'Gezählte Prüfungen auf allen Servern, die ihre Zahlen zusammenlegen, bis {days}',
   'trends.checks':
-    '{checks, plural, =0 {Bisher Prüfungen von weniger als fünf Personen zu jeder Art von Zelle: Es gibt noch nichts zu zeigen.} one {Bisher # Prüfung, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.} other {Bisher # Prüfungen, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.}}',
+    '{checks, plural, =0 {Bisher Prüfungen von weniger als fünf Personen zu jedem Modell: Es gibt noch nichts zu zeigen.} one {Bisher # Prüfung, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.} other {Bisher # Prüfungen, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.}}',
   'trends.verdict.danger': 'Gefahr',
   'trends.verdict.ruled-out': 'Widerlegt',
   'trends.verdict.doubtful': 'Zweifelhaft',
@@ -40,17 +40,17 @@ export const trends: InWordsOf<typeof english> = {
   'trends.fives':
     'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie beschreiben nur, wer hier geprüft hat, nicht den Markt.',
   'trends.fives.pool':
-    'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie sagen, wer auf den Servern geprüft hat, die ihre Zahlen zusammenlegen, nie auf welchem, und nichts über den Markt.',
+    'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie beschreiben nur, was auf den Servern geprüft wurde, die ihre Zahlen zusammenlegen, nie auf welchem, und nicht den Markt.',
   'trends.verdicts': 'Ergebnisse',
-  'trends.families': 'Arten von Zellen',
-  'trends.families.none': 'Noch keine Art von Zelle wurde von fünf Personen geprüft.',
+  'trends.families': 'Modelle',
+  'trends.families.none': 'Noch kein Modell wurde von fünf Personen geprüft.',
   'trends.rises': 'Steigend',
   'trends.noticeable':
-    'Was hier auffallen würde: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche fallen {more, number} schlechte Ergebnisse mehr in der Woche bei einer Art von Zelle in 9 von 10 Fällen innerhalb von {weeks, number} Wochen auf (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
+    'Was hier auffallen würde: Bei etwa {checks, plural, one {# Prüfung} other {# Prüfungen}} in der Woche fallen {more, number} schlechte Ergebnisse mehr in der Woche bei einem Modell in 9 von 10 Fällen innerhalb von {weeks, number} Wochen auf (simuliert). Ein kleinerer Anstieg kann unbemerkt bleiben.',
   'trends.rises.none': 'Kein Anstieg über das Übliche hinaus.',
   'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
   'trends.rise':
-    '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Arten auf} other {}})',
+    '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Modellen auf} other {}})',
   'trends.rise.rule':
     '{family}: Ein Mangel tritt öfter auf, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Mängeln auf} other {}}): {rule}',
   'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
@@ -84,7 +84,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.chart.withheld': 'zu wenige',
   'command.trends': 'Sehen, was die gezählten Prüfungen dieses Servers ergeben (Moderation)',
   'trends.view.overview': 'Überblick',
-  'trends.view.families': 'Arten von Zellen',
+  'trends.view.families': 'Modelle',
   'trends.view.rises': 'Anstiege',
   'trends.view.patterns': 'Muster',
   'trends.to.pool': 'Zusammengelegte Zahlen',

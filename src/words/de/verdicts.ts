@@ -7,13 +7,13 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Gefahr: sofort aufhören',
   'verdict.ruled-out': 'Widerlegt: nicht das, wofür sie ausgegeben wird',
   'verdict.doubtful': 'Zweifelhaft: zu viel spricht gegen sie',
-  'verdict.open': 'Ungeklärt: Diese Prüfung reicht dafür nicht aus',
+  'verdict.open': 'Ungeklärt: Diese Prüfung kann es nicht entscheiden',
   'verdict.nothing-found': 'Nichts gefunden, und das beweist nichts',
   'verdict.danger.means': 'Was du gesehen hast, ist jetzt gefährlich, ganz gleich, was für eine Zelle es ist.',
-  'verdict.ruled-out.means': 'Mindestens ein Punkt ist bei der Zelle, als die sie verkauft wurde, nicht möglich.',
+  'verdict.ruled-out.means': 'Mindestens ein Punkt deiner Angaben ist bei der Zelle, die sie sein soll, unmöglich.',
   'verdict.doubtful.means': 'Was gegen sie spricht, ist kein Beweis, aber es reicht: Benutze und lade sie nicht.',
   'verdict.open.means':
-    'Nichts widerlegt die Zelle, und nichts kann sie bestätigen: Was geprüft wurde, reicht nicht, um mehr zu sagen.',
+    'Nichts widerlegt, dass sie ist, was sie sein soll, und nichts kann es bestätigen: Das Geprüfte reicht nicht, um mehr zu sagen.',
   'verdict.nothing-found.means':
     'Jeder Prüfpunkt, der für ihr Modell aufgeführt ist, wurde beantwortet und erfüllt. Gute Fälschungen bestehen sie alle; keine Prüfung von außen kann beweisen, dass eine Zelle echt ist.',
   'kind.counterfeit': 'eine Fälschung',
@@ -23,7 +23,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.which': 'Worauf das hindeutet: {kinds}.',
   'part.why': 'Warum',
   'part.also': 'Was noch auffiel',
-  'part.no-bearing': 'Sagt nichts aus, auch wenn viele das glauben',
+  'part.no-bearing': 'Sagt nichts aus, auch wenn viele anderes glauben',
   'part.enough': 'Das allein genügt schon für dieses Ergebnis',
   'part.unchecked': 'Nicht geprüft',
   'part.changes': 'Was das Ergebnis ändern würde',
@@ -55,13 +55,13 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
   'next.dispose':
-    'Frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du sie abgibst, beide Enden mit Isolierband abgeklebt. Wirf sie nie in den Müll.',
+    'Kleb beide Enden mit Isolierband ab, und frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du die Zelle abgibst. Wirf sie nie in den Müll.',
   'next.not-use': 'Benutze und lade die Zelle nicht.',
   'next.hazard-unsure':
     'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
   'next.hazard-undecided':
     '{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
-  'next.until-sure': 'Benutze und lade die Zelle nicht, solange du nicht sicher bist, was sie ist.',
+  'next.until-sure': 'Bist du unsicher, was die Zelle ist, benutze und lade sie nicht.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
   'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos von der Hülle und beiden Enden.',
   'caution.full':
@@ -73,7 +73,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.doubtful.so-far': 'Schon zweifelhaft.',
   'verdict.would-tell': 'Was mehr verraten würde: {tools}.',
   'next.handle':
-    'Bewahre sie bis dahin getrennt auf, fern von Metall und allem, was Feuer fangen kann, und lade sie nicht.',
+    'Benutze und lade sie bis dahin nicht. Bewahre sie getrennt auf, fern von Metall und allem, was Feuer fangen kann.',
   'part.means': 'Was das Ergebnis bedeutet',
   'button.details': 'Einzelheiten',
   'button.change': 'Eine Antwort ändern',

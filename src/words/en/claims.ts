@@ -50,7 +50,7 @@ export const claims = {
   'weighed.continuous-current':
     '{value, number} A continuous{upTo, select, temperature { up to a temperature} other {}}: the best known of this size give about {best, number} A{upTo, select, temperature {} other { without a temperature limit}}.{weight, select, high { Higher figures only hold up to a temperature at which the load is cut off, and none is named here.} other {}} Never rely on this figure to decide how much current to draw.',
   'weighed.capacity-and-current':
-    '{capacity, number} mAh together with {current, number} A continuous: a cell can have much capacity or much current, not both; cells of this size with more than {pairCapacity, number} mAh give no more than about {pairCurrent, number} A.',
+    '{capacity, number} mAh together with {current, number} A continuous: a cell can have a high capacity or a high current, not both; cells of this size with more than {pairCapacity, number} mAh give no more than about {pairCurrent, number} A.',
   'weighed.mass': '{value, number} g: bare cells of this size weigh at least about {lightest, number} g.',
   'weighed.energy-and-capacity':
     '{energy, number} Wh does not match this capacity, which at {volts, number} V is about {fromCapacity, number} Wh. One of the two is wrong.',

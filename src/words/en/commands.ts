@@ -8,7 +8,7 @@ export const commands = {
   'command.check.start.depth.quick': 'Quick: only the most useful questions',
   'command.check.start.depth.full': 'Thorough: everything that can still matter',
   'command.check.start.cells': 'How many cells you bought together (answers are for the worst-looking one)',
-  'command.check.resume': 'Go on with a check you have started',
+  'command.check.resume': 'Continue a check you have started',
   'command.check.list': 'See your open and finished checks, and their results',
   'command.check.close': 'Close a check without going on',
   'command.check.which': 'Which check; leave empty for the latest',

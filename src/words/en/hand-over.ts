@@ -62,7 +62,7 @@ export const handOver = {
     '{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: leave it alone. Your check goes on.',
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
-  'word.go-on': 'Go on',
+  'word.go-on': 'Continue',
   'progress.title': 'How far the check is',
   'progress.holder': '{holder} has it; {starter} started it.',
   'progress.asking':
@@ -104,8 +104,8 @@ export const handOver = {
   'refusal.outside-server': 'A check can be handed over only in the server it was started in.',
   'refusal.offered':
     'This check is waiting for somebody to take it. Take it back first: /check resume shows the button.',
-  'refusal.to-oneself': 'You have this check already. Hand it to somebody else, or go on with /check resume.',
-  'refusal.nothing-to-take': 'This check is not offered any more: somebody was faster, or it was taken back.',
+  'refusal.to-oneself': 'You have this check already. Hand it to somebody else, or continue with /check resume.',
+  'refusal.nothing-to-take': 'This check is not offered any more: somebody else got there first, or it was taken back.',
   'refusal.offer-lapsed': 'Nobody took this check in time. Ask the person who offered it to offer it again.',
   'refusal.not-for-you': 'This check is meant for somebody else. Start your own with /check start.',
   'refusal.nothing-to-give-back': 'You started this check yourself: there is nobody to give it back to.',
@@ -113,7 +113,7 @@ export const handOver = {
   'refusal.asked-already': 'A helper has already been asked about this check.',
   'refusal.not-asked': 'Nobody is asking about this any more.',
   'refusal.handed-too-often':
-    'This check has been passed on {most, number} times, which is the most. Go on with it, or close it.',
+    'This check has been passed on {most, number} times, which is the limit. Continue it, or close it.',
   'refusal.to-a-bot': 'A program cannot look at a cell. Choose a person or a role.',
   'refusal.not-here': 'They are not in this server any more. Choose somebody who is.',
   'refusal.to-everyone':

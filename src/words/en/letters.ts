@@ -31,8 +31,7 @@ export const letters = {
     'I will not mail the cell back: shipping a cell whose condition is in doubt is dangerous and may not be allowed. I will hand it in at a place that takes lithium cells.',
   'letter.papers':
     'Please also tell me the maker, the exact model and the batch, and send me the UN 38.3 test summary.',
-  'letter.proof':
-    'I am keeping the listing, the order and my notes, and can send you what I have of photos and readings.',
+  'letter.proof': 'I am keeping the listing, the order and my notes, and can send you any photos and readings I have.',
   'letter.close': 'Kind regards\n[your name]',
   'refusal.nothing-to-write': 'Nothing was found that a letter could be about.',
 } as const

@@ -46,7 +46,7 @@ export const links = {
   'refusal.link-empty': 'There is no address. Copy it from the browser, starting with https://.',
   'refusal.link-no-scheme': 'The address is not complete. Copy it from the browser, starting with https://.',
   'refusal.link-unreadable':
-    'That is no address a browser could open. Copy it from the browser, starting with https://.',
+    'That is not an address a browser could open. Copy it from the browser, starting with https://.',
   'refusal.link-not-https': 'Only https:// addresses go here, and this one begins with {scheme}. Use the https one.',
   'refusal.link-credentials':
     'There is a user name or password before the website’s name (the part up to “@”). Addresses like this look like one site and open another. Take the address without it.',
@@ -76,7 +76,7 @@ export const links = {
   'refusal.title-names-host':
     'The title names {named}, but the address leads to {host}. Leave that name out of the title.',
   'refusal.no-link': 'This link is no longer here. Somebody may have removed it.',
-  'refusal.too-many-links': 'There are {most, number} links, which is the most. Remove one first.',
+  'refusal.too-many-links': 'There are {most, number} links, which is the limit. Remove one first.',
   'refusal.link-there': 'This address is here already, as “{title}”.',
   'refusal.form-forgotten': 'What you typed is no longer kept. Open the form again.',
 } as const

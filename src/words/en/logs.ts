@@ -16,7 +16,7 @@ export const logs = {
   'log.chemistry.usual': 'Nickel or cobalt (3.6 to 3.7 V)',
   'log.chemistry.iron-phosphate': 'Iron phosphate (3.2 V)',
   'log.title': 'What the log shows',
-  'log.caution': `Never leave a discharge alone. Do it on a surface that cannot burn, with nothing flammable nearby. Stop the test at 60 °C. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
+  'log.caution': `Never leave a discharge unattended. Do it on a surface that cannot burn, with nothing flammable nearby. Stop the test at 60 °C. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
   'log.figures': 'Figures (± the expanded uncertainty, k = 2)',
   'log.traps': 'Keep in mind',
   'log.findings': 'What it says about the claim',

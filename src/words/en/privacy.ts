@@ -18,12 +18,12 @@ export const privacy = {
     'that you do not want your checks or your help counted, as a code of your id, until you change it; and if you moderate, what you decided about a model or something that was found, and why, and the photos you added, until the bot leaves the server. What you changed about a server’s settings and links, and when, is kept for a year at most.',
   'privacy.server.name': 'When a server removes the bot:',
   'privacy.server':
-    'its settings, the checks begun in it, what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and nobody.',
+    'its settings, the checks begun in it, and what was counted and found there are deleted. Numbers already published for several servers together stay. They name no server and no person.',
   'privacy.not.name': 'Not kept:',
   'privacy.not':
     'your name, your messages, and files you send for a check. Messages of the bot, private ones too, are kept by Discord. The people who run this bot may keep back-ups for a while longer.',
   'privacy.page.helping': 'If you help or moderate',
-  'privacy.page.everybody': 'Kept of everybody',
+  'privacy.page.everybody': 'Kept about everybody',
   'privacy.show': 'Show what is kept about me',
   'privacy.shown': 'Everything that is kept under your id, in the codes the bot works with.',
   'privacy.delete': 'Delete what is kept about me',

@@ -1,6 +1,6 @@
 // English for what can be wrong with a pack, a case or an answer: each one sentence that says what to change.
 export const problems = {
-  'problem.yaml': '{at}: this is not valid YAML ({says}). Mend that line and try again.',
+  'problem.yaml': '{at}: this is not valid YAML ({says}). Correct that line and try again.',
   'problem.too-large': '{at}: the file is larger than {most, number} bytes. Split the pack or shorten it.',
   'problem.shape': '{at}: {says}.',
   'problem.unknown-key': '{at}: nothing here is called “{name}”. Check its spelling, or take it out.',

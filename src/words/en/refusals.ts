@@ -6,7 +6,7 @@ export const refusals = {
   'refusal.closed':
     'This check is closed, and its answers were deleted with it, so it cannot be opened again. Start a new one with /check start.',
   'refusal.changed-meanwhile':
-    'Somebody was faster. What you did changed nothing. Look at what has changed, then decide.',
+    'Somebody else got there first. What you did changed nothing. Look at what has changed, then decide.',
   'refusal.not-now':
     'That is not possible at this step. Use the buttons of the latest message, or /check resume to see where you are.',
   'refusal.another-question': 'The check is at another question now. Use /check resume to see it.',
@@ -18,9 +18,9 @@ export const refusals = {
   'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
   'refusal.too-many-cells': 'A check can cover 1 to {most, number} cells, not {cells, number}.',
   'refusal.too-many-today':
-    'You have started {most, number} checks within a day, and no more are kept for one person. Go on with one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
+    'You have started {most, number} checks within a day, and no more are kept for one person. Continue one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
   'refusal.too-many-open':
-    'You have {count, number} checks open, which is the most. Close one first with /check close.',
+    'You have {count, number} checks open, which is the limit. Close one first with /check close.',
   'refusal.unknown-family': 'There is no model “{name}” here. Pick one from the list, or leave it empty.',
   'refusal.no-such-check': 'You have no open check like that. See yours with /check list.',
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',

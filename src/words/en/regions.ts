@@ -7,7 +7,7 @@ export const regions = {
   'region.au': 'Australia',
   'region.other': 'Elsewhere',
   'region.us.text':
-    '- Emergency: 911\n- Report: saferproducts.gov or 1-800-638-2772 (US Consumer Product Safety Commission); imports also to customs, page “e-Allegations”\n- Hand in: not into the trash or kerbside recycling; cover the ends with electrical tape, put it into a bag of its own, and take it to a collection point for lithium cells (US Environmental Protection Agency, as others report it)\n- Money: dispute a card payment in writing within 60 days of the first bill (as others report it)',
+    '- Emergency: 911\n- Report: saferproducts.gov or 1-800-638-2772 (US Consumer Product Safety Commission); imports also to customs, page “e-Allegations”\n- Hand in: not into household waste or kerbside recycling; cover the ends with electrical tape, put it into a bag of its own, and take it to a collection point for lithium cells (US Environmental Protection Agency, as others report it)\n- Money: dispute a card payment in writing within 60 days of the first bill (as others report it)',
   'region.uk.text':
     '- Emergency: 999\n- Report: consumer helpline 0808 223 1133, which passes it on to Trading Standards (a council’s page)\n- Hand in: ask your council where damaged lithium cells go (common practice)\n- Money: 30 days to reject; card claim under section 75 from £100 to £30,000; chargeback (as others report it)',
   'region.eu.text':

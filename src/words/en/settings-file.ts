@@ -1,21 +1,21 @@
 // English for a server's settings as a file: given away, taken from one, and what is wrong with it.
 export const settingsFile = {
-  'setup.file.export': 'As a file',
-  'setup.file.import': 'Take from a file',
+  'setup.file.export': 'Export as a file',
+  'setup.file.import': 'Import from a file',
   'setup.file.exported':
     'How this server is set up, with its links. No id of a person stands in it; ids of channels and roles do. Who changed what stays here.',
   'setup.file.form': 'A file of settings',
-  'setup.file.form.hint': 'As “As a file” gives it. What it would change is shown first.',
+  'setup.file.form.hint': 'As “Export as a file” gives it. What it would change is shown first.',
   'setup.file.none': 'No file came with it. Nothing was changed: send the file once more.',
   'setup.file.too-large': 'The file has more than {most, number} kB, so it is not one of mine. Nothing was changed.',
   'setup.file.out-of-reach': 'The file could not be fetched from Discord. Nothing was changed: try again.',
-  'setup.file.not-text': 'That is not a text file. Nothing was changed: send the one that “As a file” gives.',
+  'setup.file.not-text': 'That is not a text file. Nothing was changed: send the one that “Export as a file” gives.',
   'setup.file.not-json':
     'The file cannot be read: it is not whole, or was changed by hand. Nothing was changed: send it as it was given.',
   'setup.file.not-settings':
-    'That is not a file of settings. Nothing was changed: send the one that “As a file” gives.',
+    'That is not a file of settings. Nothing was changed: send the one that “Export as a file” gives.',
   'setup.file.newer-format':
-    'The file has format {format, number}, and I know only format {known, number}. Nothing was changed: take a file from this version of the bot.',
+    'The file has format {format, number}, and I know only format {known, number}. Nothing was changed: use a file from this version of the bot.',
   'setup.file.shape':
     'Something is wrong in the file at “{at}”. Nothing was changed: put it right, or send the file as it was given.',
   'setup.file.title': 'What this file would change',

@@ -15,10 +15,10 @@ export const trendInput = {
     '{recent, number} rows are recent and {earlier, number} are not. A pattern can only be seen to rise with some of both.',
   'trend-input.no-database':
     '{db}: there is no database here. Name the file “cellwary.db” in the bot’s data folder, or a postgres:// address.',
-  'trend-input.not-ours': '{db}: this is no database of Cellwary, or one from before it counted checks ({says}).',
+  'trend-input.not-ours': '{db}: this is not a database of Cellwary, or one from before it counted checks ({says}).',
   'trend-input.no-db':
     'Say which database with --db: the file “cellwary.db” in the bot’s data folder, or a postgres:// address.',
-  'trend-input.not-a-week': '{week}: this is no week. Write it like 2026-W07.',
+  'trend-input.not-a-week': '{week}: this is not a week. Write it like 2026-W07.',
   'trend-input.no-release':
     'There is no release of week {week}. {weeks, select, none {None is there yet: the first comes when a week with a counted check is over.} other {There are: {weeks}.}}',
   'trend-input.which-server': 'The database holds releases of several servers. Say which with --server: {servers}.',

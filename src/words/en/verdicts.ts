@@ -7,7 +7,7 @@ export const verdicts = {
   'verdict.nothing-found': 'Nothing found, which proves nothing',
   'verdict.danger.means': 'What you saw is unsafe right now, whatever the cell is.',
   'verdict.ruled-out.means': 'At least one thing you reported is impossible for the cell it is sold as.',
-  'verdict.doubtful.means': 'There is enough against the cell that you should not use it, though none of it is proof.',
+  'verdict.doubtful.means': 'What speaks against the cell is not proof, but it is enough: do not use or charge it.',
   'verdict.open.means':
     'Nothing rules the cell out, and nothing can confirm it: the answers are not enough to say more.',
   'verdict.nothing-found.means':
@@ -50,13 +50,13 @@ export const verdicts = {
     'Tell the seller in writing that the cell does not match its description. Ask for your money back without returning the cell.',
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.dispose':
-    'Ask a recycler that takes damaged lithium cells how to hand it in, with both ends covered with electrical tape. Do not throw it in the bin.',
+    'Cover both ends with electrical tape, and ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin.',
   'next.not-use': 'Do not use or charge the cell.',
   'next.hazard-unsure':
     'You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe: do not use, charge or carry it.',
   'next.hazard-undecided':
     '{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe: do not use, charge or carry it.',
-  'next.until-sure': 'Do not use or charge the cell until you are sure what it is.',
+  'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, and show them photos of the wrap and both ends.',
   'caution.full':
@@ -68,7 +68,7 @@ export const verdicts = {
   'verdict.doubtful.so-far': 'Already doubtful.',
   'verdict.would-tell': 'What would show more: {tools}.',
   'next.handle':
-    'Until then do not charge it. Keep it on its own, away from metal and from anything that could catch fire.',
+    'Until then do not use or charge it. Keep it on its own, away from metal and from anything that could catch fire.',
   'part.means': 'What the result means',
   'button.details': 'Details',
   'button.change': 'Change an answer',

@@ -16,7 +16,7 @@ export const batch: InWordsOf<typeof english> = {
     'De media {mean} {unit}, de {least} a {most} {unit}: una diferencia de {range} {unit}, el {share} de la media. Casi todos los lotes quedan dentro de {limit} {unit} con un instrumento así.',
   'batch.one-lot-possible':
     'Están tan cerca unas de otras como las celdas de un mismo lote. Eso no demuestra qué son: las falsificaciones también vienen en lotes.',
-  'batch.two-runs': 'Están algo más separadas que las de un lote: pueden ser dos tandas de fabricación.',
+  'batch.two-runs': 'Están algo más separadas que las de un lote: pueden ser de dos lotes.',
   'batch.two-kinds': 'Son dos clases de celda, o dos versiones de una misma.',
   'batch.not-one-lot': 'No son un mismo lote: las celdas de un lote están mucho más cerca unas de otras.',
   'batch.clusters': 'Se separan en dos grupos: {low} y {high} {unit}.',

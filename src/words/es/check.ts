@@ -115,9 +115,9 @@ export const check: InWordsOf<typeof english> = {
     '{verdict} {left, plural, one {Queda # pregunta que solo puede} other {Quedan hasta # preguntas que solo pueden}} empeorar el resultado.',
   'again.title': 'Mira otra vez: {question}',
   'again.why':
-    'Respondiste «{answer}». Eso hablaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y pulsa lo que ves ahora.',
+    'Respondiste «{answer}». Eso pesaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y pulsa lo que ves ahora.',
   'again.why-with':
-    'Respondiste «{answer}». Por sí solo no, pero junto con {figure} hablaría mucho en contra de la celda. Mira otra vez y pulsa lo que ves ahora.',
+    'Respondiste «{answer}». Por sí solo no, pero junto con {figure} pesaría mucho en contra de la celda. Mira otra vez y pulsa lo que ves ahora.',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',
   'again.measure': 'Medir otra vez y escribirlo',
   'again.read': 'Leerlo otra vez y escribirlo',
@@ -127,7 +127,7 @@ export const check: InWordsOf<typeof english> = {
   'changed.note': 'Cambiado: «{question}» era «{before}» y ahora es «{after}».',
   'check.end-now': 'Terminar ya con este resultado',
   'check.stuck':
-    'Has respondido dos veces seguidas «No sabría decirlo». Puedes preguntar a alguien que ayude aquí, también con fotos, o parar ya, con lo que se sabe.',
+    'Has respondido dos veces seguidas «No sabría decirlo». Puedes preguntar a un ayudante, también con fotos, o parar ya, con lo que se sabe.',
   'answers.title': 'Tus respuestas',
   'answers.text': 'Elige una para responderla otra vez. Las demás se quedan como están.',
   'answers.choose': '¿Qué respuesta quieres cambiar?',

@@ -52,7 +52,7 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.energy-per-mass':
     '{value, number} Wh por kilogramo, con el peso {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
   'weighed.continuous-current':
-    '{value, number} A en descarga continua{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Más solo se da hasta una temperatura a la que se corta la descarga, y aquí no se nombra ninguna.} other {}} Nunca uses una celda a esa corriente por fiarte de una cifra así.',
+    '{value, number} A en descarga continua{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Más solo se da hasta una temperatura a la que se corta la descarga, y aquí no se nombra ninguna.} other {}} Nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
   'weighed.capacity-and-current':
     '{capacity, number} mAh junto con {current, number} A en descarga continua: si sube una, baja la otra; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
   'weighed.mass':
@@ -63,11 +63,11 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.charge-current':
     '{value, number} A es una corriente para cargar; no dice nada de lo que la celda puede dar.',
   'weighed.pulse-undefined':
-    '{value, number} A en pulso no significa nada sin tiempo y temperatura. No es la corriente de descarga continua; nunca uses una celda a esa corriente por fiarte de esa cifra.',
+    '{value, number} A en pulso no significa nada sin tiempo y temperatura. No es la corriente de descarga continua; nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
   'weighed.max-undefined':
-    '{value, number} A «máx.» no significa nada sin tiempo y temperatura. No es la corriente de descarga continua; nunca uses una celda a esa corriente por fiarte de esa cifra.',
+    '{value, number} A «máx.» no significa nada sin tiempo y temperatura. No es la corriente de descarga continua; nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
   'weighed.sort-unsaid':
-    '{value, number} A sin la palabra «continuous» (continua) al lado puede ser una cifra de pulso. Nunca uses una celda a esa corriente por fiarte de esa cifra.',
+    '{value, number} A sin la palabra «continuous» (continua) al lado puede ser una cifra de pulso. Nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
   'weighed.no-format': '{value, number} mAh solo puede juzgarse con el tamaño de la celda.',
   'weighed.unclear-figure':
     'Una cifra puede leerse de dos maneras ({readings}). Compruébala y escríbela con su unidad.',
@@ -77,7 +77,7 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.connection-unsaid':
     '{value, number} mAh de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se deduce nada para cada celda. Pregunta cuántas van en serie y cuántas en paralelo, como 3S2P.',
   'weighed.battery-current':
-    '{value, number} A de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se deduce nada para cada celda. Nunca uses una batería a esa corriente por fiarte de una cifra así.',
+    '{value, number} A de una batería de varias celdas: no dice cómo están conectadas, así que de ahí no se deduce nada para cada celda. Nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
   'weighed.milliwatt-hours':
     '{value, number} mWh es una energía y no una capacidad: a {volts, number} V son unos {capacity, number} mAh.',
   'claim.beyond': 'Más de lo que dice una hoja de datos creíble',

@@ -7,7 +7,7 @@ export const families: Partial<Catalogue> = {
   'command.family.show.family': 'Cuál',
   'command.family.list': 'Mira todos los modelos que este servidor ha descrito',
   'command.family.new': 'Describe un modelo que compran los miembros de aquí (moderación)',
-  'command.family.import': 'Toma una descripción de un archivo (moderación)',
+  'command.family.import': 'Importa una descripción de un archivo (moderación)',
   'command.family.import.file': 'Un archivo que ha exportado este bot',
   'family.choice.retired': '{name}: retirado, usa {next}',
   'family.choice.built': 'Construida así: {title}',
@@ -123,7 +123,7 @@ export const families: Partial<Catalogue> = {
   'families.back-test.too-few-checks':
     'Hay muy pocas comprobaciones de semanas cerradas para decir cuántas cambiarían.',
   'families.back-test.too-often':
-    'Cuántas comprobaciones cambiarían se dice como mucho seis veces por semana; ya se dijo todas.',
+    'Cuántas comprobaciones cambiarían se dice como mucho seis veces por semana; ya se han agotado.',
   'families.problem': 'Aún no: {problem}',
   'families.problem.always-speaks': '{feature}: valdría para todas las celdas. Deja fuera una respuesta.',
   'families.problem.contradictory': '{feature}: una respuesta cuenta a favor y en contra. Quédate con una.',
@@ -132,7 +132,7 @@ export const families: Partial<Catalogue> = {
     '{feature}: la cifra está fuera de lo que puede tener una celda. Revisa la unidad.',
   'families.problem.least-above-typical': 'La capacidad mínima supera la típica. Intercámbialas.',
   'families.problem.nothing-to-hold-against':
-    'Aún nada habla contra ninguna celda. Di de un rasgo al menos cómo está hecho.',
+    'Aún no hay nada en contra de ninguna celda. Di de un rasgo al menos cómo está hecho.',
   'families.problem.must-not-earned':
     '{feature}: para descartar hacen falta cinco celdas de referencia de personas distintas, o una construcción.',
   'families.problem.name-of-two-alphabets': 'El nombre mezcla letras de dos alfabetos. Usa uno.',
@@ -194,8 +194,8 @@ export const families: Partial<Catalogue> = {
   'families.diff.other':
     'Algo más: {what, select, identity {fabricante, tamaño o tipo} enough {qué basta} other {el dibujo}}',
   'families.strength.nothing': 'nada',
-  'families.import.done': 'Tomado como borrador. Nada cuenta antes de probarlo y aceptarlo.',
-  'families.import.refused': 'Este archivo no se puede tomar: {problem}. No se cambió nada.',
+  'families.import.done': 'Importado como borrador. Nada cuenta antes de probarlo y aceptarlo.',
+  'families.import.refused': 'Este archivo no se puede importar: {problem}. No se cambió nada.',
   'families.import.newer-format': 'lo hizo una versión más nueva del bot',
   'families.import.too-large': 'supera {most, number} kB',
   'families.import.not-a-family': 'no es una descripción de un modelo como la exporta este bot',
@@ -217,7 +217,7 @@ export const families: Partial<Catalogue> = {
   'families.verdict.version': 'Juzgado por la versión {number} de {name}, según lo describe este servidor.',
   'families.verdict.newer': 'Hay una versión más nueva ({number}); esta comprobación mantiene la que tenía al empezar.',
   'families.verdict.built': 'Comparada con una construcción, no con un modelo del que alguien aquí responda.',
-  'finding.fake': 'Crear falsificación conocida',
+  'finding.fake': 'Anotar como falsificación conocida',
   'finding.fake.made': 'Añadida al borrador como falsificación conocida. Complétala, pruébala y haz que la acepten.',
   'picture.constructions': 'Construcciones',
   'privacy.families.name': 'Modelos que has descrito:',
@@ -225,7 +225,7 @@ export const families: Partial<Catalogue> = {
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'command.family.offer': 'Ofrece una celda buena como referencia de un modelo',
   'families.reference.thanks':
-    'Gracias. La moderación ve tu celda entre las de referencia y cuenta cuando alguien la acepta.',
+    'Gracias. La moderación ve tu celda entre las de referencia; cuenta en cuanto ella la acepta.',
   'families.refused.offered-enough':
     'Ya has ofrecido {most, number} celdas de este modelo. La moderación mira primero esas.',
 }

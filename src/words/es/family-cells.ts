@@ -14,5 +14,5 @@ export const familyCells: Partial<Catalogue> = {
   'families.walk.gone': 'Esto se empezó hace demasiado tiempo o es de otra persona. Empieza de nuevo.',
   'families.walk.offer': 'Ofrecer como celda buena',
   'families.walk.cannot-offer':
-    'Esta comprobación no se puede ofrecer: su modelo ya no está descrito aquí, o algo habla en contra de la celda.',
+    'Esta comprobación no se puede ofrecer: su modelo ya no está descrito aquí, o hay algo en contra de la celda.',
 }

@@ -11,8 +11,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.state.dismissed': 'Descartado.',
   'finding.quiet': 'Desde la semana que terminó el {seen} no se ha vuelto a encontrar nada de esto.',
   'finding.new.label': 'Qué hay de nuevo:',
-  'finding.new.whole':
-    'más comprobaciones de este tipo de celda acaban mal que antes, y no solo porque compruebe más gente.',
+  'finding.new.whole': 'más comprobaciones de este modelo acaban mal que antes, y no solo porque compruebe más gente.',
   'finding.new.faults':
     '{count, plural, one {Este defecto aparece} other {Estos defectos aparecen}} más a menudo que antes: {faults}.',
   'finding.new.together': '{all, select, yes {Coinciden} other {Algunos coinciden}} en las mismas comprobaciones.',
@@ -22,14 +21,13 @@ export const findings: InWordsOf<typeof english> = {
     'toda la que pueden dar los números. Destaca entre todo lo que aquí se vigila, y las mismas cosas coinciden en una comprobación tras otra.',
   'finding.sure.rise': 'bastante. Destaca entre todo lo que aquí se vigila.',
   'finding.sure.pattern': 'bastante. Las mismas cosas coinciden en más comprobaciones de las que explica el azar.',
-  'finding.sure.little':
-    'no mucha. Con tantos tipos de celda y defectos vigilados, de vez en cuando alguno sube por azar.',
+  'finding.sure.little': 'no mucha. Con tantos modelos y defectos vigilados, de vez en cuando alguno sube por azar.',
   'finding.since': 'Se encontró primero en la semana que terminó el {from}.',
   'finding.since.again':
     'Se encontró primero en la semana que terminó el {from}, y por última vez en la que terminó el {last}.',
   'finding.many.label': 'Cuántas:',
   'finding.many.of':
-    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este tipo de celda. En el año anterior: {earlier, plural, =0 {menos de 5} other {al menos # y menos de {earlierBelow, number}}}.',
+    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5} other {al menos # y menos de {earlierBelow, number}}}.',
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.rise':
@@ -44,7 +42,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.next.warned':
     'responde a lo que pregunten sobre el aviso. Si el aspecto está claro, conviértelo en una falsificación conocida. Si te equivocaste, retira el aviso.',
   'finding.next.known-fake':
-    'revísala entre las falsificaciones conocidas de este tipo de celda. Si te equivocaste, deshazlo.',
+    'revísala entre las falsificaciones conocidas de este modelo. Si te equivocaste, deshazlo.',
   'finding.next.dismissed': 'nada. Si se le une otro defecto, se avisa otra vez.',
   'finding.warn': 'Publicar un aviso',
   'finding.watch': 'Poner en observación',

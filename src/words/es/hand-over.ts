@@ -10,8 +10,8 @@ export const handOver: InWordsOf<typeof english> = {
   'button.hands': 'Preguntar o ceder',
   'hands.title': 'Tu comprobación y los demás',
   'hands.text':
-    '¿Te has atascado en una pregunta? La moderación puede responderla por ti y, mientras preguntas, también hacerse cargo de toda la comprobación; entonces ve tus respuestas. También puedes cedérsela a otra persona. Nadie más ve tus respuestas, salvo que las muestres o que la comprobación pase a otra persona. Si se encuentra un peligro, se avisa a quien empezó la comprobación.',
-  'hands.ask': 'Preguntar a la moderación',
+    '¿Te has atascado en una pregunta? Un ayudante (de la moderación, o alguien que ella eligió) puede responderla por ti. Mientras la pregunta está abierta, la moderación puede hacerse cargo de la comprobación, y entonces ve tus respuestas. También puedes cedérsela a otra persona. Nadie más ve tus respuestas, salvo que las muestres o que la comprobación pase a otra persona. Si se encuentra un peligro, se avisa a quien empezó la comprobación.',
+  'hands.ask': 'Preguntar a un ayudante',
   'hands.unask': 'Retirar la pregunta',
   'hands.offer': 'Ceder la comprobación',
   'hands.give-back': 'Devolverla',
@@ -19,9 +19,8 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.keep': 'No mostrar mis respuestas a nadie',
   'hands.return': 'Volver a la comprobación',
   'hands.shared': 'Quien empezó la comprobación puede ver tus respuestas.',
-  'hands.asked':
-    'Esta pregunta espera a la moderación. Aun así puedes responderla tú. No uses la celda mientras tanto.',
-  'hands.sent-back': 'La moderación miró tu pregunta y escribe: {why}',
+  'hands.asked': 'Esta pregunta espera a un ayudante. Aun así puedes responderla tú. No uses la celda mientras tanto.',
+  'hands.sent-back': 'Un ayudante miró tu pregunta y escribe: {why}',
   'offered.title': 'Espera a que alguien la tome',
   'offered.text':
     'Esta comprobación se ofrece a {taker} hasta el {until}. Mientras tanto nadie puede responderla. Recupérala para seguir tú.',
@@ -42,9 +41,9 @@ export const handOver: InWordsOf<typeof english> = {
   'panel.progress': '¿Por dónde va?',
   'help-request.title': 'Alguien se ha atascado en una pregunta',
   'help-request.text': '{holder} no sabe qué responder, en la comprobación de {what}:',
-  'help-request.words': 'Escribe: {words}',
+  'help-request.words': 'Sus palabras: {words}',
   'help-request.photos':
-    '{count, plural, one {# foto, limpia de todo lo que no es imagen.} other {# fotos, limpias de todo lo que no es imagen.}}',
+    '{count, plural, one {# foto, sin lugar, hora ni aparato.} other {# fotos, sin lugar, hora ni aparato.}}',
   'help-request.photo':
     'Foto {number} de la celda, enviada por quien se ha atascado; el bot no sabe qué se ve en ella.',
   'help-request.help': 'Responder en su lugar',
@@ -54,17 +53,17 @@ export const handOver: InWordsOf<typeof english> = {
   'help-request.care':
     'Responde solo lo que de verdad puedas ver. Si tú tampoco lo ves claro, dilo: nunca cuenta en contra de la celda.',
   'helping.title': 'Respondes en lugar de {holder}',
-  'helping.thanks': 'Gracias. {holder} tiene tu respuesta, marcada como de la moderación.',
+  'helping.thanks': 'Gracias. {holder} tiene tu respuesta, marcada como de un ayudante.',
   'helping.over': 'Esta pregunta ya no necesita respuesta.',
   'helping.unsure': 'Yo tampoco sabría decirlo',
   'helping.told': '{holder} recibió aviso en {channel}.',
   'helping.untold': 'El bot no pudo avisar a {holder}: dile que puede continuar con /comprobar seguir.',
-  'word.helped': '{who}, la moderación respondió tu pregunta. Tu comprobación continúa.',
+  'word.helped': '{who}, un ayudante respondió tu pregunta. Tu comprobación continúa.',
   'word.result':
-    '{who}, la moderación respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
+    '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
   'word.unsure':
-    '{who}, la moderación miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
-  'word.sent-back': '{who}, la moderación miró tu pregunta. Tu comprobación continúa.',
+    '{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
+  'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
   'progress.title': 'Por dónde va la comprobación',
@@ -74,7 +73,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.paused': 'En pausa tras {answered, plural, one {# respuesta} other {# respuestas}}.',
   'progress.done': 'Llegó a un resultado.',
   'progress.offered': 'Se ofrece a {taker} hasta el {until}.',
-  'progress.help-request': 'Se consultó a la moderación sobre una pregunta.',
+  'progress.help-request': 'Se preguntó a un ayudante.',
   'progress.answers': 'Respuestas mostradas',
   'progress.verdict': 'El resultado hasta ahora: {verdict}',
   'progress.history': 'Lo que pasó con ella',
@@ -86,7 +85,7 @@ export const handOver: InWordsOf<typeof english> = {
   'deed.declined': '{when}: {who} no la quiso',
   'deed.withdrew': '{when}: {who} retiró la oferta',
   'deed.gave-back': '{when}: {who} la devolvió',
-  'deed.asked': '{when}: {who} preguntó a la moderación',
+  'deed.asked': '{when}: {who} preguntó a un ayudante',
   'deed.unasked': '{when}: {who} retiró la pregunta',
   'deed.helped': '{when}: {who} respondió una pregunta',
   'deed.sent-back': '{when}: {who} devolvió una pregunta',
@@ -97,10 +96,11 @@ export const handOver: InWordsOf<typeof english> = {
   'waiting.look': 'Ver {number}',
   'list.others': 'Comprobaciones que empezaste, en otras manos',
   'list.offered': 'Se te ofrecen',
-  'answer.by-moderator': '{said} (respuesta de la moderación)',
+  'answer.by-moderator': '{said} (respuesta de un ayudante)',
   'form.ask.words': '¿De qué tienes dudas?',
   'form.ask.photos': 'Fotos de la celda',
-  'form.ask.photos.hint': 'Hasta diez. Se limpian, se muestran a la moderación y se retiran tras la respuesta.',
+  'form.ask.photos.hint':
+    'Hasta diez. Se les quitan lugar, hora y aparato. La moderación las ve hasta que se responda.',
   'form.offer.to': 'A quién',
   'form.offer.to.hint': 'Una persona o un rol. Déjalo vacío para ofrecerla a quien la tome primero.',
   'form.why': 'Por qué',
@@ -114,7 +114,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.not-for-you': 'Esta comprobación es para otra persona. Empieza la tuya con /comprobar iniciar.',
   'refusal.nothing-to-give-back': 'Esta comprobación la empezaste tú: no hay a quién devolvérsela.',
   'refusal.nothing-to-ask': 'La comprobación no está ahora en una pregunta. Pregunta cuando te atasques en una.',
-  'refusal.asked-already': 'Ya se preguntó a la moderación por esta comprobación.',
+  'refusal.asked-already': 'Ya se preguntó a un ayudante por esta comprobación.',
   'refusal.not-asked': 'Esta pregunta ya no necesita respuesta.',
   'refusal.handed-too-often':
     'Esta comprobación cambió de manos {most, number} veces, que es el máximo. Continúala o ciérrala.',
@@ -128,12 +128,12 @@ export const handOver: InWordsOf<typeof english> = {
     '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
   'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y actúa ya, no esperes a que te respondan.`,
   'hands.asked.unseen':
-    'Tu pregunta espera en la lista de la moderación, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna foto. Si es urgente, escribe tú a la moderación.',
+    'Tu pregunta espera en la lista de los ayudantes, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna foto. Si es urgente, escribe tú a la moderación.',
   'helping.again':
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
     'Avisa ya a {holder} de otra forma: que no toque la celda. La comprobación llegó a un resultado que debe ver ahora mismo, y el bot no pudo avisar. Se ve con /comprobar seguir.',
-  'word.danger': `{who}, para: la comprobación de {what} encontró peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
+  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
     'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco sabría decirlo», devuelve la pregunta, o elige la respuesta que significa peligro si lo ves en la foto.',

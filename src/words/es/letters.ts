@@ -21,7 +21,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.order':
     '{cells, plural, one {Les compré una celda de iones de litio} other {Les compré # celdas de iones de litio}}, artículo [número o título del artículo], {sold, select, known {{cells, plural, one {vendida} other {vendidas}} como «{what}»} other {{cells, plural, one {vendida} other {vendidas}} como [lo que dice el anuncio]}}.',
   'letter.worst': 'Lo que sigue se refiere a la que tiene peor aspecto.',
-  'letter.unsafe': 'Lo siguiente es peligroso. La celda ya no se usa, no se carga ni se prueba:',
+  'letter.unsafe': 'Lo siguiente es peligroso, así que ya no uso, cargo ni pruebo la celda:',
   'letter.mismatch': 'Lo siguiente no coincide con la descripción:',
   'letter.unverified': 'Por lo siguiente, no se pudo verificar que la celda sea como se describe:',
   'letter.unverified.bare': 'No se pudo verificar que la celda sea como se describe.',

@@ -116,7 +116,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.coarse-sampling':
     'Solo hay {samples, number} muestras durante la descarga, una cada {interval_s}: las cifras son poco precisas.',
   'told.far-below-label':
-    'Menos de la mitad de los {label_mAh, number} mAh de la etiqueta ({share} como mucho). Ni siquiera degradada sería una celda así lo que dicen vender.',
+    'Menos de la mitad de los {label_mAh, number} mAh de la etiqueta ({share} como mucho). Ni el desgaste lo explica: no es la celda que dice ser.',
   'told.below-label':
     'Claramente menos de los {label_mAh, number} mAh de la etiqueta ({share} como mucho): está mal descrita o degradada.',
   'told.label-undecided':

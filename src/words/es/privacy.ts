@@ -35,7 +35,7 @@ export const privacy: InWordsOf<typeof english> = {
   'privacy.sure':
     'Se borran ahora mismo tus comprobaciones abiertas y cerradas con todas sus respuestas, lo que espera una respuesta tuya, lo contado de tu ayuda y lo que se contó de tus comprobaciones en este trimestre; en el disco se sobrescribe un poco después. Una comprobación que alguien te cedió vuelve a esa persona sin tus respuestas. Donde cediste una comprobación, ayudaste en una o decidiste o configuraste algo al moderar, se borra tu nombre. Esto no se puede deshacer.',
   'privacy.stays':
-    'Lo que no se puede borrar: los recuentos de trimestres anteriores, porque ya nadie puede decir cuáles eran tuyos; y los números ya publicados, porque uno que bajara en uno te señalaría. Si has dicho que no se te cuente, eso también se queda, o se te volvería a contar. Que pediste borrarlo se guarda 90 días como código, para volver a borrarlo si se recupera una copia de seguridad.',
+    'Lo que no se puede borrar: los recuentos de trimestres anteriores, porque ya nadie puede decir cuáles eran tuyos; y los números ya publicados, porque si alguno bajara en una unidad, te delataría. Si has dicho que no se te cuente, eso también se queda, o se te volvería a contar. Que pediste borrarlo se guarda 90 días como código, para volver a borrarlo si se recupera una copia de seguridad.',
   'privacy.sure.yes': 'Borrarlo ahora',
   'privacy.sure.no': 'Conservarlo',
   'privacy.deleted':

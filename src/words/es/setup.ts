@@ -56,7 +56,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.language':
     'Los avisos, informes e invitaciones que leen varias personas se escriben en este idioma. Lo que ve una sola persona llega en el idioma que tiene puesto en Discord.',
   'setup.long.recording':
-    '- **Una comprobación terminada deja** su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana.\n- **Nunca** un nombre, un identificador, un texto, un archivo, una foto ni una hora.\n- **Cada persona** cuenta una vez por trimestre para un tipo de celda, con un código cuya clave se destruye después. Se le dice antes de que ocurra y puede negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan.\n- **La moderación ve** solo números que corresponden al menos a cinco personas.\n- **Se guarda** {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n- **Si se suma a otros servidores,** los mismos números se suman a los de otros servidores que también lo hacen, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
+    '- **Una comprobación terminada deja** su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana.\n- **Nunca** un nombre, un identificador, un texto, un archivo, una foto ni una hora.\n- **Cada persona** cuenta una vez por trimestre y modelo, con un código cuya clave se destruye después. Se le dice antes de que ocurra y puede negarse con /comprobar recuento. Las comprobaciones de la moderación y de cuentas nuevas nunca se cuentan.\n- **La moderación ve** solo números que corresponden al menos a cinco personas.\n- **Se guarda** {weeks, plural, one {# semana} other {# semanas}} y luego se borra.\n- **Si se suma a otros servidores,** los mismos números se suman a los de otros servidores que también lo hacen, para que se note una falsificación que ningún servidor ve por sí solo lo bastante. Ningún número dice de qué servidor viene.',
   'setup.long.keeping':
     'Lo contado se borra cuando es más antiguo que esto. Los informes semanales hechos con ello se quedan. Con 104 semanas se puede comparar el año pasado con este. Si pones un número menor, lo más antiguo se borra poco después, y nadie puede recuperarlo.',
   'setup.long.offers':
@@ -135,7 +135,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.problem.tag-gone': 'Esa etiqueta ya no existe. Elige otra.',
   'setup.problem.language-gone': 'Ese idioma ya no se conoce aquí. Elige otro.',
   'offer.what':
-    '¿Se trata de si una celda es lo que dice ser? Una comprobación guiada hace unas pocas preguntas y dice qué habla en contra y por qué.',
+    '¿Se trata de si una celda es lo que dice ser? Una comprobación guiada hace unas pocas preguntas y dice qué hay en contra y por qué.',
   'offer.start': 'Empezar una comprobación',
   'offer.quiet':
     'Quien pulse el botón recibe su propia comprobación, que nadie más ve. Si se trata de otra cosa, déjalo.',

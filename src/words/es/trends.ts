@@ -10,7 +10,7 @@ export const trends: InWordsOf<typeof english> = {
   'command.check.counting': 'Mira qué se cuenta de tus comprobaciones, y di si se cuentan',
   'counting.title': 'Qué se cuenta de tus comprobaciones',
   'counting.what':
-    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por tipo de celda, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
+    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por modelo, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
   'counting.now.out': 'Tus comprobaciones se cuentan.',
   'counting.now.in': 'Tus comprobaciones no se cuentan.',
   'counting.out': 'No contar las mías',
@@ -19,12 +19,12 @@ export const trends: InWordsOf<typeof english> = {
   'counting.forgotten':
     '{count, plural, =0 {De este trimestre no se guarda nada tuyo.} one {Se borró # entrada tuya.} other {Se borraron # entradas tuyas.}} Lo que guardaron trimestres anteriores no permite reconocer a nadie, tampoco a ti.',
   'counting.published':
-    'Borrar cambia los números que vendrán. Los ya publicados se quedan: uno que bajara en uno te señalaría a ti.',
+    'Borrar cambia los números que vendrán. Los ya publicados se quedan: si alguno bajara en una unidad, te delataría.',
   'button.leave-nothing': 'No contarla',
   'trends.title': 'Comprobaciones contadas hasta el {days}',
   'trends.title.pool': 'Comprobaciones contadas en todos los servidores que suman sus números, hasta el {days}',
   'trends.checks':
-    '{checks, plural, =0 {De momento, comprobaciones de menos de cinco personas por cada tipo de celda: aún no hay nada que mostrar.} one {# comprobación hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.} other {# comprobaciones hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.}}',
+    '{checks, plural, =0 {De momento, comprobaciones de menos de cinco personas por cada modelo: aún no hay nada que mostrar.} one {# comprobación hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.} other {# comprobaciones hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.}}',
   'trends.verdict.danger': 'Peligro',
   'trends.verdict.ruled-out': 'Descartada',
   'trends.verdict.doubtful': 'Dudosa',
@@ -42,22 +42,22 @@ export const trends: InWordsOf<typeof english> = {
   'trends.fives.pool':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que suman sus números, nunca en cuál, y nada del mercado.',
   'trends.verdicts': 'Resultados',
-  'trends.families': 'Tipos de celda',
-  'trends.families.none': 'Aún no hay ningún tipo de celda comprobado por cinco personas.',
+  'trends.families': 'Modelos',
+  'trends.families.none': 'Aún no hay ningún modelo comprobado por cinco personas.',
   'trends.rises': 'En aumento',
   'trends.noticeable':
-    'Qué podría notarse aquí: con unas {checks, plural, one {# comprobación} other {# comprobaciones}} por semana, {more, number} más con mal resultado por semana en un tipo de celda se encuentran en {weeks, number} semanas en 9 de cada 10 casos (simulado). Un aumento menor puede pasar sin que se note.',
+    'Qué podría notarse aquí: con unas {checks, plural, one {# comprobación} other {# comprobaciones}} por semana, {more, number} más con mal resultado por semana en un modelo se encuentran en {weeks, number} semanas en 9 de cada 10 casos (simulado). Un aumento menor puede pasar sin que se note.',
   'trends.rises.none': 'Ningún aumento más allá de lo normal.',
   'trends.rises.too-early': 'Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
   'trends.rise':
-    '{family}: más comprobaciones acaban mal de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los tipos} other {}})',
+    '{family}: más comprobaciones acaban mal de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los modelos} other {}})',
   'trends.rise.rule':
     '{family}: un defecto aparece más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los defectos} other {}}): {rule}',
   'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
   'trends.spike': '{family}: comprobaciones con mal resultado',
   'trends.spike.rule': '{family}: {rule}',
   'trends.patterns': 'Defectos que aparecen juntos',
-  'trends.patterns.none': 'Ningún defecto ni respuesta se ha vuelto más frecuente en conjunto.',
+  'trends.patterns.none': 'No hay defectos ni respuestas que coincidan más que antes.',
   'trends.pattern':
     '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, {earlier, plural, =0 {menos de cinco} other {#}} de {earlierOf, plural, =0 {menos de cinco} other {#}} en el año anterior{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
   'trends.unknown-family': 'Celdas de ningún modelo de la lista',
@@ -84,7 +84,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.chart.withheld': 'muy pocas',
   'command.trends': 'Mira qué resulta de las comprobaciones contadas de este servidor (moderación)',
   'trends.view.overview': 'Resumen',
-  'trends.view.families': 'Tipos de celda',
+  'trends.view.families': 'Modelos',
   'trends.view.rises': 'Aumentos',
   'trends.view.patterns': 'Patrones',
   'trends.to.pool': 'Números de todos los servidores',

@@ -11,7 +11,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.nothing-found': 'No se encontró nada, y eso no demuestra nada',
   'verdict.danger.means': 'Lo que viste es peligroso ahora mismo, sea la celda que sea.',
   'verdict.ruled-out.means': 'Al menos una cosa que respondiste es imposible en la celda que dice ser.',
-  'verdict.doubtful.means': 'Lo que habla en su contra no demuestra nada, pero basta: no la uses ni la cargues.',
+  'verdict.doubtful.means': 'Lo que hay en su contra no es una prueba segura, pero basta: no la uses ni la cargues.',
   'verdict.open.means': 'Nada descarta la celda, y nada puede confirmarla: lo comprobado no basta para decir más.',
   'verdict.nothing-found.means':
     'Todos los puntos que se comprueban en este modelo se respondieron y se cumplen. Las buenas falsificaciones también los superan todos; ninguna comprobación desde fuera puede demostrar que una celda es auténtica.',
@@ -53,13 +53,13 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
   'next.dispose':
-    'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla, con los dos extremos tapados con cinta aislante. Nunca la tires a la basura.',
+    'Tapa los dos extremos con cinta aislante y pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. Nunca la tires a la basura.',
   'next.not-use': 'No uses ni cargues la celda.',
   'next.hazard-unsure':
     'Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas. Hasta aclararlo, trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima.',
   'next.hazard-undecided':
     '{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima.',
-  'next.until-sure': 'No uses ni cargues la celda hasta saber con seguridad qué es.',
+  'next.until-sure': 'Si no sabes con seguridad qué es la celda, no la uses ni la cargues.',
   'next.buy': 'Compra solo en tiendas conocidas, en las que compra mucha gente, y nunca solo por un precio bajo.',
   'next.ask': 'Pregunta a alguien que entienda de celdas y muéstrale fotos de la funda y de los dos extremos.',
   'caution.full':
@@ -70,7 +70,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.ruled-out.so-far': 'Ya descartada.',
   'verdict.doubtful.so-far': 'Ya dudosa.',
   'verdict.would-tell': 'Qué ayudaría a saber más: {tools}.',
-  'next.handle': 'Hasta entonces, guárdala sola, lejos de metales y de todo lo que pueda arder, y no la cargues.',
+  'next.handle':
+    'Hasta entonces no la uses ni la cargues. Guárdala sola, lejos de metales y de todo lo que pueda arder.',
   'part.means': 'Qué significa el resultado',
   'button.details': 'Ver los detalles',
   'button.change': 'Cambiar una respuesta',

@@ -55,10 +55,10 @@ export const waiting: InWordsOf<typeof english> = {
   'desk.close': 'Sí, cerrarla',
   'desk.keep': 'No, dejarla abierta',
   'desk.reopen': 'Mirar otra vez',
-  'desk.pair': 'Quiero una segunda persona',
-  'desk.no-pair': 'Con una persona basta',
+  'desk.pair': 'Quiero un segundo ayudante',
+  'desk.no-pair': 'Con un ayudante basta',
   'desk.pair.on':
-    'Quieres una segunda persona: si una respuesta que te da un ayudante significara que no es la celda que dice ser, otro debe decir lo mismo antes de que cuente.',
+    'Quieres un segundo ayudante: si una respuesta que te da un ayudante significara que no es la celda que dice ser, otro debe decir lo mismo antes de que cuente.',
   'desk.asked': 'Se pregunta a {holder} si la comprobación se puede cerrar.',
   'desk.untold':
     'El bot no pudo avisar a {holder}: la comprobación no se mostró en ningún canal en el que pueda escribir. Lo verá la próxima vez que la abra.',
@@ -80,7 +80,7 @@ export const waiting: InWordsOf<typeof english> = {
   'word.redirected':
     '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo cambió {helper}. Todavía puedes recuperarla.',
   'word.disagree':
-    '{who}, dos personas miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
+    '{who}, dos ayudantes miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
   'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
   'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
   'deed.kept-open': '{when}: {who} la dejó abierta',
@@ -95,7 +95,7 @@ export const waiting: InWordsOf<typeof english> = {
     'En esta comprobación no hay ninguna respuesta que puedas mirar otra vez. Quien la tiene puede cambiar cada respuesta.',
   'refusal.danger-stands':
     'Esta comprobación encontró peligro, y eso nadie lo retira desde lejos. Solo quien está junto a la celda puede cambiar esa respuesta.',
-  'refusal.second-helper': 'Ya respondiste esto, y se quiere una segunda persona. Pásalo a alguien más.',
+  'refusal.second-helper': 'Ya respondiste esto, y se quiere un segundo ayudante. Pásalo a alguien más.',
   'closed.again':
     'Lo que respondiste se borró, así que esta comprobación no se puede abrir otra vez. Puedes empezar de nuevo con lo que ya se sabe: como qué se vendió la celda y qué dice su etiqueta.',
   'closed.begin': 'Empezar de nuevo',
