@@ -3,6 +3,9 @@
 import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
+const wait =
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist, und danach nur so, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.'
+
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
     'Brennt, raucht, zischt oder knistert die Zelle gerade, ist sie heiß, aufgebläht oder versengt, riecht sie oder läuft sie aus? Wenn ja:',
@@ -19,8 +22,9 @@ export const safety: InWordsOf<typeof english> = {
     'Bleib weg, auch wenn sie ruhig wird: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cold.sign':
     'Sie war heiß, hat gebrannt, geraucht, gezischt, geknistert oder ist ausgelaufen, und wirkt jetzt kalt und ruhig',
-  'safety.cold':
-    'Lass sie, wo sie ist. Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist, und danach nur so, wie die Feuerwehr es sagt. Es kann wieder anfangen, sogar Wochen später.',
+  'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
+  'safety.cold.wait': wait,
+  'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep': 'Halte andere fern. Bleib nicht in diesem Raum, und schlaf nicht darin.',
   'safety.cold.call': 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer die Zelle abholt.',
   'safety.cold.carry':

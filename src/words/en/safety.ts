@@ -1,6 +1,9 @@
 // English for safety: what to do while it happens, when it happened and is cold, and at a sign on a quiet cell. Each order stands here alone.
 //
 // Sources, order by order, stand in src/words/README.md.
+const wait =
+  'Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can start again, even weeks later.'
+
 export const safety = {
   // It is happening now.
   'safety.now.ask':
@@ -18,8 +21,9 @@ export const safety = {
     'If it goes quiet, stay away: it can start again, hours or even weeks later. Go back only when the fire service says so.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign': 'It was hot, burned, smoked, hissed, crackled or leaked, and now seems cold and quiet',
-  'safety.cold':
-    'Leave it where it is. Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can start again, even weeks later.',
+  'safety.cold.leave': 'Leave the cell where it is, and do not touch it.',
+  'safety.cold.wait': wait,
+  'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep': 'Keep others away. Do not stay or sleep in that room.',
   'safety.cold.call':
     'Ask the fire service, or a recycler that takes damaged lithium cells, how to have it taken away.',

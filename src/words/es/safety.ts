@@ -3,6 +3,9 @@
 import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
+const wait =
+  'No la toques durante al menos 24 horas, ni para notar si está fría, y después solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.'
+
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
     '¿Ahora mismo la celda arde, echa humo, sisea, crepita o está caliente, o está hinchada o chamuscada, pierde líquido o huele? Si es así:',
@@ -19,8 +22,9 @@ export const safety: InWordsOf<typeof english> = {
     'Si se calma, no te acerques: puede empezar de nuevo, horas o incluso semanas después. Vuelve solo cuando lo digan los bomberos.',
   'safety.cold.sign':
     'Estuvo caliente, ardió, echó humo, siseó, crepitó o perdió líquido, y ahora parece fría y no hace nada',
-  'safety.cold':
-    'Déjala donde está. No la toques durante al menos 24 horas, ni para notar si está fría, y después solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.',
+  'safety.cold.leave': 'Deja la celda donde está y no la toques.',
+  'safety.cold.wait': wait,
+  'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep': 'Aleja a los demás. No te quedes ni duermas en esa habitación.',
   'safety.cold.call':
     'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién puede llevársela.',

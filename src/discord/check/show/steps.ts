@@ -29,7 +29,7 @@ const urgencyOf = ({ findings }: Judgement): Urgency =>
 /** Nothing may ask for hands on a cell that burns, leaks, swells or has vented. Whom to call comes right after the order to act. */
 const dangers: Record<Urgency, readonly Key[]> = {
   'get-away': ['safety.now', 'safety.now.call', 'safety.now.far', 'safety.now.carry', 'safety.now.gone-quiet'],
-  leave: ['safety.cold', 'safety.cold.keep', 'safety.cold.call', 'safety.turns'],
+  leave: ['safety.cold.leave', 'safety.cold.wait', 'safety.cold.keep', 'safety.cold.call', 'safety.turns'],
   isolate: ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in', 'safety.turns', 'next.keep'],
 }
 
