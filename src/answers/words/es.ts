@@ -13,7 +13,7 @@ export const spanish: Vocabulary = {
   danger: [
     /(?<!\p{L})(bota(?:ndo)? liquido|chupo|chupado|lamio|lamido|(?:se )?trago|tragado|se (?:le )?quemo (?:la|el) (?:pierna|mano|dedo|brazo|piel))(?!\p{L})/u,
     /(?<!\p{L})(hum(?:o|ea|eando|ear)|llamas(?= )|en llamas|chisp|al rojo)(?!\p{L}*dad)/u,
-    /(?<!\p{L})(arde|ardiendo|ardio|fuego|incendi|explot|revent|quemandose|se (?:esta )?quem(?:a|o|ando)|se derrit|derretid|prendio)/u,
+    /(?<!\p{L})(arde|ardiendo|ardio|fuego|incendi|explot|rev(?:ent|ient)|quemandose|se (?:esta )?quem(?:a|o|ando)|se derrit|derretid|prendio)/u,
     /(?<!\p{L})(sise|silb|chisporr|crepit|burbuje|pita)/u,
     /(?<!\p{L})(hinch|inflad|se infl|abomb|abultad|engord|mas gorda)/u,
     /(?<!\p{L})(pierde liquido|perdiendo liquido|gote|fuga|derram|chorre|sale (?:un )?liquido|salio (?:un )?liquido|electrolito|en (?:el|los) ojos?|en los ojos|respire)/u,
