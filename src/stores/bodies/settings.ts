@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import type { Field, History, SettingsChange } from '../../server/history.ts'
 import type { ServerSettings } from '../../server/settings.ts'
-import { unsettled } from '../../server/settings.ts'
+import { offersOfEarlier, unsettled } from '../../server/settings.ts'
 import { type Body, bodyOf } from './body.ts'
 
 const time = z.number().int()
@@ -16,7 +16,10 @@ const fields = {
   reminders: z.strictObject({ hours: z.number().int().min(1), role: z.string().nullable() }).nullable(),
   outcomes: z.boolean(),
   pooling: z.boolean(),
-  forumOffers: z.strictObject({ forum: z.string(), tag: z.string() }).nullable(),
+  forumOffers: z.preprocess(
+    offersOfEarlier,
+    z.array(z.strictObject({ forum: z.string(), tags: z.array(z.string()).min(1) })),
+  ),
   keepWeeks: z.number().int().min(1),
   weeklyNote: z.boolean(),
 } satisfies Record<Field, z.ZodType>
