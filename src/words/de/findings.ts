@@ -91,7 +91,9 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.decided-since':
     'Nichts wurde zurückgenommen: Jemand hat darüber entschieden, nachdem du hingesehen hast. So steht es jetzt.',
   'finding.no-undo.in-force':
-    'Nichts wurde zurückgenommen: Diese bekannte Fälschung steht in der Beschreibung ihres Modells, die in Kraft ist. Nimm sie zuerst dort heraus.',
+    'Nichts wurde zurückgenommen: Diese bekannte Fälschung steht bei denen ihres Modells. Nimm sie zuerst dort heraus.',
+  'finding.no-fake.retired':
+    'Es wurde nichts entschieden: Dieses Modell ist zurückgezogen, eine bekannte Fälschung davon würde für nichts zählen. Warne davor oder verwirf es.',
   'finding.chart': '{what}, je 4 Wochen',
   'finding.chart.failed':
     'Prüfungen mit schlechtem Ergebnis, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',

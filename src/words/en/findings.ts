@@ -84,7 +84,9 @@ export const findings = {
   'finding.no-undo.decided-since':
     'Nothing was taken back: somebody has decided on this after you looked. This is how it stands.',
   'finding.no-undo.in-force':
-    'Nothing was taken back: this known fake is in force for its model. Remove it there first.',
+    'Nothing was taken back: this known fake stands among those of its model. Remove it there first.',
+  'finding.no-fake.retired':
+    'Nothing was decided: this model is retired, so a known fake of it would count for nothing. Warn of it, or dismiss it.',
   'finding.chart': '{what}, 4 weeks at a time',
   'finding.chart.failed': 'Failed checks newly shown in the 4 weeks up to each week, without the first ever shown',
   'finding.chart.bound': 'More than this is beyond chance, going by the numbers shown',

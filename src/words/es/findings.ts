@@ -90,7 +90,9 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.decided-since':
     'No se deshizo nada: alguien lo decidió después de que lo miraras. Así es como está.',
   'finding.no-undo.in-force':
-    'No se deshizo nada: esta falsificación conocida está en vigor en su modelo. Quítala allí primero.',
+    'No se deshizo nada: esta falsificación conocida está entre las de su modelo. Quítala allí primero.',
+  'finding.no-fake.retired':
+    'No se decidió nada: este modelo está retirado, así que una falsificación conocida suya no contaría para nada. Avisa de ello o descártalo.',
   'finding.chart': '{what}, de 4 en 4 semanas',
   'finding.chart.failed':
     'Comprobaciones con mal resultado, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',
