@@ -1,4 +1,6 @@
 // Random people with random rights press random things about findings, forms left open and weeks going by among them: nothing is decided by who may not, nothing is lost, an undo restores exactly.
+//
+// CELLWARY_DESK_WALKS says how many walks; without it a few, so that the ordinary run stays short.
 import fc from 'fast-check'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
