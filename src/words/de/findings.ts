@@ -29,7 +29,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.since.again': 'Zuerst gefunden in der Woche bis zum {from}, zuletzt in der bis zum {last}.',
   'finding.many.label': 'Wie viele:',
   'finding.many.of':
-    'In den letzten 8 Wochen mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5} other {mindestens # und weniger als {earlierBelow, number}}}.',
+    'In den letzten 8 Wochen mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
   'finding.noise.rise':

@@ -29,7 +29,7 @@ export const findings: InWordsOf<typeof english> = {
     'Se encontró primero en la semana que terminó el {from}, y por última vez en la que terminó el {last}.',
   'finding.many.label': 'Cuántas:',
   'finding.many.of':
-    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este tipo de celda. En el año anterior: {earlier, plural, =0 {menos de 5} other {al menos # y menos de {earlierBelow, number}}}.',
+    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este tipo de celda. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.rise':

@@ -3,18 +3,19 @@
 // CELLWARY_AUDIT_STREAMS (npm run audit-streams) says how many; without it a few, so that the ordinary run stays short.
 import { expect, test } from 'vitest'
 import { isFailing } from '../../../src/ground/verdicts.ts'
+import { epochOf } from '../../../src/trends/epoch.ts'
 import { begin, type Finding } from '../../../src/trends/findings/finding.ts'
 import { pastOf, thingOf } from '../../../src/trends/findings/past.ts'
 import { tellStories } from '../../../src/trends/findings/stories.ts'
 import { minimumReporters } from '../../../src/trends/fives.ts'
 import { volumeOf } from '../../../src/trends/noticeable.ts'
 import type { Release } from '../../../src/trends/release/release.ts'
-import { weeksFrom } from '../../../src/trends/week.ts'
+import { weekPlus, weeksFrom } from '../../../src/trends/week.ts'
 import { noteOf } from '../../../src/trends/weekly-note.ts'
 import { audit, puzzleOf, truthOf } from './audit.ts'
 import { publish, shownIn, statementsOf } from './publish.ts'
 import { type Kind, randomStream, type Stream } from './streams.ts'
-import type { Statement } from './worlds.ts'
+import type { Statement, World } from './worlds.ts'
 
 const streams = Number(process.env['CELLWARY_AUDIT_STREAMS'] ?? 120)
 /** One in so many is long enough for a sentence about the volume, which needs a quarter of a year. */
@@ -39,7 +40,10 @@ const hasItem = (kind: Kind, item: string): boolean => {
   return facet === 'bought' ? kind.bought === value : false
 }
 
-/** What a reader takes from the sentences of the findings of a family: at least so many, fewer than so many, fewer than five. */
+const epochAt = (stream: Stream, week: number) => epochOf(weekPlus(stream.first, week))
+const epochsOf = (stream: Stream) => [...new Set(Array.from({ length: stream.weeks }, (_, w) => epochAt(stream, w)))]
+
+/** What a reader takes from the sentences of the findings of a family: at least so many, fewer than so many, fewer than five in each quarter. */
 function saidOf(stream: Stream, releases: readonly Release[], family: string): Statement[] {
   return told(releases).flatMap(({ release, findings }) => {
     const now = weeksFrom(stream.first, release.week)
@@ -47,7 +51,10 @@ function saidOf(stream: Stream, releases: readonly Release[], family: string): S
     return seen.flatMap(({ parts }) =>
       parts.flatMap(part => {
         // A pattern that an earlier release told of is what that one said.
-        if (part.is !== 'pattern' || !release.patterns.some(one => one.items.join() === part.pattern.items.join()))
+        if (
+          part.is !== 'pattern' ||
+          !release.patterns.some(one => JSON.stringify(one) === JSON.stringify(part.pattern))
+        )
           return []
         const { items, recent, recentOf, earlier } = part.pattern
         const has = (kind: Kind) => items.every(item => hasItem(kind, item))
@@ -55,10 +62,27 @@ function saidOf(stream: Stream, releases: readonly Release[], family: string): S
         return [
           { group: (kind, week) => has(kind) && week <= now && week > now - 8, ...between(recent) },
           { group: (_, week) => week <= now && week > now - 8, ...between(recentOf) },
-          { group: (kind, week) => has(kind) && week <= now - 8, ...between(earlier) },
+          ...(earlier > 0
+            ? [{ group: (kind: Kind, week: number) => has(kind) && week <= now - 8, ...between(earlier) }]
+            : epochsOf(stream).map(epoch => ({
+                group: (kind: Kind, week: number) => has(kind) && week <= now - 8 && epochAt(stream, week) === epoch,
+                ...between(0),
+              }))),
         ] satisfies Statement[]
       }),
     )
+  })
+}
+
+/** What is said and is not so. */
+function untrue(stream: Stream, statements: readonly Statement[], truth: World): (readonly [number, number, number])[] {
+  const kinds = stream.kinds.length
+  return statements.flatMap(({ group, least, most }) => {
+    const size = truth.reduce(
+      (sum, n, i) => (group(stream.kinds[i % kinds]!, Math.floor(i / kinds)) ? sum + n : sum),
+      0,
+    )
+    return size < least || size > most ? [[size, least, most] as const] : []
   })
 }
 
@@ -124,7 +148,9 @@ test(`what findings say pins no one to four people, in ${streams} streams`, asyn
       const volume = volumeSaidOf(stream, publication.releases)
       volumes += volume.length
       const statements = [...statementsOf(stream, publication, family), ...sentences, ...notes, ...volume]
-      const found = audit(puzzleOf(stream, statements), truthOf(stream, family), seed)
+      const truth = truthOf(stream, family)
+      expect({ seed, family, untrue: untrue(stream, statements, truth) }).toEqual({ seed, family, untrue: [] })
+      const found = audit(puzzleOf(stream, statements), truth, seed)
       expect({ seed, family, pinned: found.pinned, undecided: found.undecided }).toEqual({
         seed,
         family,
