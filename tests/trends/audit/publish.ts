@@ -185,13 +185,22 @@ export function insights(stream: Stream, publication: Publication, family: strin
       if (moved) statements.push({ group, least: minimumReporters, most: Number.POSITIVE_INFINITY })
       else if (pending < minimumReporters) statements.push({ group, least: 0, most: minimumReporters - 1 })
     }
-    const own = outcomes.filter(o => (o.family ?? unknownFamily) === family && o.week <= release.week)
+  }
+  // What holds up to a week holds up to every week before it: the last that says it is enough.
+  const told = new Set<string>()
+  for (const [i, release] of [...publication.releases.entries()].reverse()) {
+    const now = weeksFrom(stream.first, release.week)
+    const own = publication.private[i]!.outcomes.filter(
+      o => (o.family ?? unknownFamily) === family && o.week <= release.week,
+    )
     for (const { items } of release.patterns.filter(p => p.family === family))
       for (const part of partsOf(items)) {
+        const name = `${part.join()} of ${items.join()}`
         const halved = (kind: Kind) =>
           part.every(item => inCell(kind, item as CellKey)) && !items.every(item => inCell(kind, item as CellKey))
-        if (!own.some(halved))
-          statements.push({ group: (kind, week) => halved(kind) && week <= now, least: 0, most: 0 })
+        if (told.has(name) || own.some(halved)) continue
+        told.add(name)
+        statements.push({ group: (kind, week) => halved(kind) && week <= now, least: 0, most: 0 })
       }
   }
   return statements
