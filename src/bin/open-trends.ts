@@ -4,9 +4,11 @@ import { createHmac, createSecretKey, type KeyObject } from 'node:crypto'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
+import type { FamilyStore } from '../families/family-store.ts'
 import { isServerFamily } from '../services/family-desk.ts'
 import type { TrendsServices } from '../services/trends-services.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
+import { openFamilyStore } from '../stores/family-store.ts'
 import { openFindingLog } from '../stores/finding-log.ts'
 import { openLeases } from '../stores/lease.ts'
 import { openOptOuts } from '../stores/opt-outs.ts'
@@ -30,11 +32,20 @@ const hmac: Hmac = (key, message) => {
   return createHmac('sha256', ready).update(message).digest('hex')
 }
 
-/** A known fake of an installed family is its name beside the finding; those of a server's own families stand there, and are taken back there. */
-const keptByName: KnownFakes = {
+/**
+ * A known fake of an installed family is its name beside the finding; those of a server's own families stand there, and are taken back
+ * there: for as long as one does, in what is in force or in the draft, it is not taken back here.
+ */
+const keptWith = (families: Pick<FamilyStore, 'load' | 'version'>): KnownFakes => ({
   keep: async ({ family, week, parts }) => ({ family, fake: fakeName(week, parts.flatMap(rulesOf)) }),
-  takeBack: async (_server, { family }) => (isServerFamily(family) ? 'in-force' : 'taken-back'),
-}
+  async takeBack(server, { family: id, fake }) {
+    if (!isServerFamily(id)) return 'taken-back'
+    const family = await families.load(server, id)
+    const inForce = family && family.head > 0 ? await families.version(server, id, family.head) : undefined
+    const known = [family?.draft, inForce?.facts].flatMap(facts => facts?.fakes ?? [])
+    return known.some(one => one.id === fake && one.state === 'seen') ? 'in-force' : 'taken-back'
+  },
+})
 
 /** Like 'seen-2026-w45-code-on-the-can': the same for the same look in the same week. */
 const fakeName = (week: Week, rules: readonly string[]): string =>
@@ -65,7 +76,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
     services: {
       outcomes: openOutcomeLog(db, seal, damaged, lost),
       releases: openReleaseLog(db),
-      knownFakes: keptByName,
+      knownFakes: keptWith(openFamilyStore(db)),
       findings: openFindingLog(db, error => log.error({ err: error }, 'a finding is left out')),
       optOuts: openOptOuts(db),
       async reporterOf({ server, user, week, pooling }) {

@@ -25,8 +25,10 @@ export const setupIds = idKind('cs1', {
     { is: z.literal('weeks'), opening },
     /** Fewer weeks, once it was said what that deletes. */
     { is: z.literal('fewer'), weeks: count(5) },
-    { is: z.literal('forum'), forum: choice },
-    { is: z.literal('tag'), forum: snowflake },
+    /** `gone`: no offers any more in forums that are not there. */
+    { is: z.literal('forum'), forum: z.union([z.enum(['chosen', 'none', 'gone']), snowflake]) },
+    /** The tags chosen in the menu; no offers in this forum. */
+    { is: z.enum(['tag', 'untag']), forum: snowflake },
     /** The settings as a file; a form that takes one; the form sent in; and what the file says, done once it was seen. */
     { is: z.literal('export') },
     { is: z.literal('ask-file') },

@@ -2,8 +2,10 @@
 import {
   type ForumOffers,
   leastKeepWeeks,
+  mostForums,
   mostKeepWeeks,
   mostModeratorRoles,
+  mostTags,
   reminderHours,
   type ServerSettings,
 } from './settings.ts'
@@ -17,11 +19,13 @@ export type Change =
   | { readonly is: 'language'; readonly language: string | null }
   | { readonly is: 'outcomes' | 'pooling' | 'weekly-note'; readonly on: boolean }
   | { readonly is: 'keep-weeks'; readonly weeks: number }
-  | { readonly is: 'forum-offers'; readonly offers: ForumOffers | null }
+  | { readonly is: 'forum-offers'; readonly offers: readonly ForumOffers[] }
+  /** The tags of one forum; without any, it gets no offers. */
+  | { readonly is: 'offers-in'; readonly forum: string; readonly tags: readonly string[] }
 
 export type ChangeRefusal =
   | { readonly code: 'weeks-out-of-range'; readonly least: number; readonly most: number }
-  | { readonly code: 'too-many-roles'; readonly most: number }
+  | { readonly code: 'too-many-roles' | 'too-many-forums'; readonly most: number }
   | {
       readonly code:
         | 'everyone-as-moderator'
@@ -55,7 +59,16 @@ function apply(settings: ServerSettings, change: Change): Partial<ServerSettings
     case 'language':
       return { language: change.language }
     case 'forum-offers':
-      return { forumOffers: change.offers }
+      return offersOf(change.offers)
+    case 'offers-in': {
+      const { forum, tags } = change
+      const known = settings.forumOffers.some(one => one.forum === forum)
+      return offersOf(
+        known
+          ? settings.forumOffers.map(one => (one.forum === forum ? { forum, tags } : one))
+          : [...settings.forumOffers, { forum, tags }],
+      )
+    }
     case 'moderator-roles':
       if (change.roles.length > mostModeratorRoles) return { code: 'too-many-roles', most: mostModeratorRoles }
       // Discord gives the role that everybody has the server's own id.
@@ -89,4 +102,14 @@ function apply(settings: ServerSettings, change: Change): Partial<ServerSettings
       return fits ? { keepWeeks: weeks } : { code: 'weeks-out-of-range', least: leastKeepWeeks, most: mostKeepWeeks }
     }
   }
+}
+
+/** Each forum once, with all its tags, and none without any. */
+function offersOf(offers: readonly ForumOffers[]): Partial<ServerSettings> | ChangeRefusal {
+  const tags = new Map<string, Set<string>>()
+  for (const one of offers) tags.set(one.forum, new Set([...(tags.get(one.forum) ?? []), ...one.tags]))
+  const forumOffers = [...tags]
+    .filter(([, some]) => some.size > 0)
+    .map(([forum, some]) => ({ forum, tags: [...some].slice(0, mostTags) }))
+  return forumOffers.length > mostForums ? { code: 'too-many-forums', most: mostForums } : { forumOffers }
 }

@@ -1,10 +1,10 @@
 // A server's settings as a file: what leaves it, with no id of a person in it, and what is taken from a stranger's file, checked whole.
 import { z } from 'zod'
 import type { Field, Fields } from './history.ts'
-import type { ServerSettings } from './settings.ts'
+import { offersOfEarlier, type ServerSettings } from './settings.ts'
 
-/** The format of the file; a newer one says so and is not guessed at. */
-const format = 1
+/** The format of the file; a newer one says so and is not guessed at. The first had one forum with one tag. */
+const format = 2
 const mark = 'cellwary-settings'
 /** A file is at most so many bytes. */
 export const settingsFileBytes = 32 * 1024
@@ -27,13 +27,13 @@ const fields = z.strictObject({
   reminders: z.strictObject({ hours: z.int(), role: id.nullable() }).nullable(),
   outcomes: flag,
   pooling: flag,
-  forumOffers: z.strictObject({ forum: id, tag: id }).nullable(),
+  forumOffers: z.preprocess(offersOfEarlier, listOf(z.strictObject({ forum: id, tags: listOf(id) }))),
   keepWeeks: z.int(),
   weeklyNote: flag,
 } satisfies Record<Field, z.ZodType>)
 
 const shape = z.strictObject({
-  [mark]: z.literal(format),
+  [mark]: z.int().min(1).max(format),
   server: id.nullable().default(null),
   settings: fields.partial().default({}),
   links: listOf(z.strictObject({ url: text, title: text })).default([]),
@@ -74,7 +74,7 @@ export function readSettingsFile(written: string): ReadSettings {
   }
   const marked = z.looseObject({ [mark]: z.number() }).safeParse(data)
   if (!marked.success) return refuse({ code: 'not-settings' })
-  if (marked.data[mark] !== format) return refuse({ code: 'newer-format', format: marked.data[mark], known: format })
+  if (marked.data[mark] > format) return refuse({ code: 'newer-format', format: marked.data[mark], known: format })
   const read = shape.safeParse(data)
   if (!read.success) return refuse({ code: 'shape', at: placeOf(read.error) })
   const { server, settings, links } = read.data

@@ -18,17 +18,22 @@ export type PlaceState =
   | { readonly is: 'gone' | 'not-text' | 'not-forum' | 'everyone-reads' | 'refused' }
   | { readonly is: 'missing'; readonly permissions: readonly Needed[] }
 
-/** A role named as moderators or helpers, and what of the bot it does not see. */
+/** A role named as moderators or helpers, or to be pinged, and what of the bot it does not see. */
 export type Blind = {
   readonly role: string
-  readonly of: 'moderators' | 'helpers'
-} & ({ readonly is: 'channel'; readonly channel: string } | { readonly is: 'command'; readonly command: string })
+  readonly of: 'moderators' | 'helpers' | 'reminders'
+} & (
+  | { readonly is: 'channel'; readonly channel: string }
+  | { readonly is: 'command'; readonly command: 'trends' | 'check' }
+)
 
 /** How the chosen places and roles are now; undefined where nothing is chosen, or nothing is known of the server. */
 export type Surroundings = {
-  readonly places: Readonly<Record<Use, PlaceState | undefined>>
-  /** The name of the forum's tag; undefined where there is none any more. */
-  readonly tag: string | undefined
+  readonly places: Readonly<Record<Exclude<Use, 'offers'>, PlaceState | undefined>>
+  /** The forums with offers, in their order. */
+  readonly forums: readonly { readonly forum: string; readonly state: PlaceState }[]
+  /** The names of the tags that the server's forums have, by their ids. */
+  readonly tags: Readonly<Record<string, string>>
   readonly goneRoles: readonly string[]
   /** The role that is to be pinged would not be: not everybody may mention it, and the bot may not either. */
   readonly unheard?: boolean

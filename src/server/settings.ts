@@ -11,8 +11,8 @@ export type BuyingLink = {
   readonly reviewedAt: number
 }
 
-/** Where a new forum post gets one quiet offer: only in this forum, only under this tag. */
-export type ForumOffers = { readonly forum: string; readonly tag: string }
+/** Where a new forum post gets one quiet offer: in this forum, under any of these tags. */
+export type ForumOffers = { readonly forum: string; readonly tags: readonly string[] }
 
 /** After how many hours it is said once, in the review channel, that somebody waits; and which role is pinged then, if any. */
 export type Reminders = { readonly hours: number; readonly role: string | null }
@@ -39,7 +39,8 @@ export type ServerSettings = {
   /** Whether anonymised outcomes are recorded at all, and whether they are pooled with other servers'. */
   readonly outcomes: boolean
   readonly pooling: boolean
-  readonly forumOffers: ForumOffers | null
+  /** No forum twice, none without a tag. */
+  readonly forumOffers: readonly ForumOffers[]
   /** Whether moderators get one note a week in the reports channel. */
   readonly weeklyNote: boolean
   /** How long outcomes are kept, in weeks. */
@@ -54,6 +55,9 @@ export const mostKeepWeeks = 260
 export const reminderHours = [1, 3, 6, 12, 24, 48] as const
 export const mostLinks = 25
 export const mostModeratorRoles = 10
+export const mostForums = 5
+/** More than Discord allows a forum. */
+export const mostTags = 25
 
 /** Nothing is recorded, posted or offered on a server that has not asked for it. */
 export const unsettled = (server: ServerId): ServerSettings => ({
@@ -69,11 +73,18 @@ export const unsettled = (server: ServerId): ServerSettings => ({
   reminders: null,
   outcomes: false,
   pooling: false,
-  forumOffers: null,
+  forumOffers: [],
   weeklyNote: false,
   keepWeeks: usualKeepWeeks,
   links: [],
 })
+
+/** What earlier versions wrote: one forum with one tag, or null for none. */
+export function offersOfEarlier(written: unknown): unknown {
+  if (written === null) return []
+  if (typeof written !== 'object' || !('forum' in written) || !('tag' in written)) return written
+  return [{ forum: written.forum, tags: [written.tag] }]
+}
 
 /** The language of what everybody on the server sees; `told`: what the server tells Discord just now. Undefined where nothing is known of it. */
 export const publicLanguage = (

@@ -1,7 +1,7 @@
 // Says what is set up on a server, how the places are in which it is done, and what stands in the way of a change.
 
-import type { Needed, PlaceState, Surroundings, Use } from '../server/places.ts'
-import type { ServerSettings } from '../server/settings.ts'
+import type { Blind, Needed, PlaceState, Surroundings, Use } from '../server/places.ts'
+import type { ForumOffers, ServerSettings } from '../server/settings.ts'
 import type { Part } from '../server/setup-part.ts'
 import type { Problem } from '../server/setup-problem.ts'
 import { plain } from './plain.ts'
@@ -71,12 +71,30 @@ export function sayNow(say: Say, settings: ServerSettings, around: Surroundings,
     case 'note':
       return say('setup.now.note', { on: settings.weeklyNote ? 'yes' : 'no' })
     case 'offers': {
-      if (settings.forumOffers === null) return say('setup.now.no-offers')
-      const forum = channelIn(settings.forumOffers.forum)
-      if (around.tag !== undefined) return say('setup.now.offers', { forum, tag: plain(around.tag) })
-      return around.places.offers?.is === 'fine' ? say('setup.now.offers-without-tag', { forum }) : forum
+      const { forumOffers } = settings
+      if (forumOffers.length === 0) return say('setup.now.no-offers')
+      return sayList(
+        say,
+        forumOffers.map(one => sayOffers(say, one, around)),
+      )
     }
   }
+}
+
+/** More names of tags than these are counted. */
+const mostNamed = 4
+
+function sayOffers(say: Say, { forum, tags }: ForumOffers, around: Surroundings): string {
+  const values = { forum: channelIn(forum) }
+  const names = tags.flatMap(tag => around.tags[tag] ?? []).map(name => say('quoted', { text: plain(name) }))
+  if (names.length === 0) {
+    const state = around.forums.find(one => one.forum === forum)?.state
+    return state?.is === 'fine' ? say('setup.now.offers-without-tag', values) : values.forum
+  }
+  const more = names.length - mostNamed
+  const named = names.slice(0, mostNamed)
+  const list = sayList(say, more > 0 ? [...named, say('setup.now.more-tags', { count: more })] : named)
+  return say('setup.now.offers', { ...values, count: names.length, tags: list })
 }
 
 function sayRoles(
@@ -93,17 +111,24 @@ function sayRoles(
 }
 
 /** Which of the named roles do not see what is for them, and what to change in Discord; at most three. */
-function sayBlind(say: Say, { blind = [] }: Surroundings, part: 'moderators' | 'helpers'): string | undefined {
+function sayBlind(say: Say, { blind = [] }: Surroundings, part: Blind['of']): string[] | undefined {
   const lines = blind
     .filter(one => one.of === part)
     .slice(0, 3)
-    .map(one =>
-      one.is === 'channel'
-        ? say('setup.blind.channel', { role: `<@&${one.role}>`, channel: channelIn(one.channel) })
-        : say('setup.blind.command', { role: `<@&${one.role}>`, command: one.command }),
-    )
-  return lines.length > 0 ? lines.join(' ') : undefined
+    .map(one => {
+      const role = `<@&${one.role}>`
+      if (one.is === 'command')
+        return say('setup.blind.command', { role, command: `/${commandNamed(say, one.command)}` })
+      return say(`setup.blind.channel${part === 'moderators' ? '' : (`.${part}` as const)}`, {
+        role,
+        channel: channelIn(one.channel),
+      })
+    })
+  return lines.length > 0 ? lines : undefined
 }
+
+const commandNamed = (say: Say, command: 'trends' | 'check'): string =>
+  command === 'trends' ? say('name.trends') : `${say('name.check')} ${say('name.check.waiting')}`
 
 export const nameLanguage = (say: Say, language: string): string =>
   new Intl.DisplayNames([say.locale], { type: 'language' }).of(language) ?? language
@@ -122,24 +147,26 @@ function sayUnheard(say: Say, { reminders, reviewChannel }: ServerSettings, arou
   const { role } = reminders
   if (role === null) return undefined
   if (around.goneRoles.includes(role)) return say('setup.reminders.role-gone')
-  return around.unheard ? say('setup.reminders.silent', { role: `<@&${role}>` }) : undefined
+  const lines = [
+    ...(around.unheard ? [say('setup.reminders.silent', { role: `<@&${role}>` })] : []),
+    ...(sayBlind(say, around, 'reminders') ?? []),
+  ]
+  return lines.length > 0 ? lines.join(' ') : undefined
 }
 
 /** The sentence about what no longer works as it is set; nothing where all is well. */
 export function sayWarning(say: Say, settings: ServerSettings, around: Surroundings, part: Part): string | undefined {
-  if (part === 'moderators' || part === 'helpers') return sayBlind(say, around, part)
+  if (part === 'moderators' || part === 'helpers') return sayBlind(say, around, part)?.join(' ')
   if (part === 'reminders') return sayUnheard(say, settings, around)
   if (part === 'note')
     return settings.weeklyNote && settings.reportsChannel === null ? say('setup.note.no-channel') : undefined
-  const id =
-    part === 'reports'
-      ? settings.reportsChannel
-      : part === 'review'
-        ? settings.reviewChannel
-        : part === 'offers'
-          ? settings.forumOffers?.forum
-          : null
-  if (!id || !(part === 'reports' || part === 'review' || part === 'offers')) return undefined
+  if (part === 'offers') {
+    const lines = around.forums.flatMap(({ forum, state }) => sayPlace(say, part, forum, state) ?? [])
+    return lines.length > 0 ? [...new Set(lines)].slice(0, 2).join(' ') : undefined
+  }
+  if (part !== 'reports' && part !== 'review') return undefined
+  const id = part === 'reports' ? settings.reportsChannel : settings.reviewChannel
+  if (!id) return undefined
   const state = around.places[part]
   return state && sayPlace(say, part, id, state)
 }

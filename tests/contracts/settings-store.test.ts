@@ -19,7 +19,7 @@ for (const kind of databases)
 
     test('a server that has decided nothing records, posts and offers nothing', async () => {
       expect(await store.load('s0')).toEqual(unsettled('s0'))
-      expect(await store.load('s0')).toMatchObject({ outcomes: false, pooling: false, forumOffers: null })
+      expect(await store.load('s0')).toMatchObject({ outcomes: false, pooling: false, forumOffers: [] })
     })
 
     test('what was saved is read by another process', async () => {

@@ -14,8 +14,8 @@ const acts: fc.Arbitrary<SetupAct> = fc.oneof(
   fc.record({ is: fc.constantFrom('outcomes', 'pooling', 'note'), on: fc.boolean() }),
   fc.record({ is: fc.constant('weeks'), opening: fc.stringMatching(/^[a-z0-9]{1,16}$/) }),
   fc.record({ is: fc.constant('fewer'), weeks: fc.integer({ min: 1, max: 99_999 }) }),
-  fc.record({ is: fc.constant('forum'), forum: choice }),
-  fc.record({ is: fc.constant('tag'), forum: snowflake }),
+  fc.record({ is: fc.constant('forum'), forum: fc.oneof(choice, fc.constant('gone')) }),
+  fc.record({ is: fc.constantFrom('tag', 'untag'), forum: snowflake }),
   fc.record({ is: fc.constantFrom('export', 'ask-file') }),
   fc.record({ is: fc.constant('file'), opening: fc.stringMatching(/^[a-z0-9]{1,16}$/) }),
   fc.record({ is: fc.constant('take-in'), draft: fc.stringMatching(/^[a-z0-9]{6,32}$/) }),
@@ -45,6 +45,8 @@ test.each([
   'cs1.0.reports.<@1>',
   'cs1.0.reports.chosen.x',
   'cs1.0.tag.chosen',
+  'cs1.0.untag.gone',
+  'cs1.0.reports.gone',
   'cs1.0.weeks.',
 ])('%j is none of them', id => {
   expect(decodeSetup(id)).toBeUndefined()

@@ -124,8 +124,8 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
     said(
       sayNow(
         say,
-        { ...unsettled('1'), forumOffers: { forum: '21', tag: '22' } },
-        { places: {}, goneRoles: [], tag: text } as never,
+        { ...unsettled('1'), forumOffers: [{ forum: '21', tags: ['22', '23'] }] },
+        { places: { reports: undefined, review: undefined }, forums: [], goneRoles: [], tags: { 22: text, 23: text } },
         'offers',
       ),
     ),

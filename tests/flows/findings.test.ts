@@ -51,7 +51,7 @@ test('the planted wave is one finding, told once and silently, however often and
   expect(wren().sees(demoReportsChannel)).toEqual([])
 })
 
-test('it says what is new, how sure and since when, how many, what noise it could be, what to do; beside a chart with its own key', () => {
+test('it says what is new, how sure and since when, how many, what noise it could be, what to do; beside a chart with its own key, marked where the text says', async () => {
   const said = text(post())
   const order = ['What is new:', 'How sure:', 'How many:', 'What it would take to be mere chance:', 'What to do:']
   const places = order.map(label => said.indexOf(label))
@@ -67,6 +67,9 @@ test('it says what is new, how sure and since when, how many, what noise it coul
   const [chart] = post().attachments
   expect(chart?.name).toBe('finding.png')
   expect(chart?.description).toMatch(/Brindlewick Rook.*beyond chance/s)
+  const [finding] = await room.services.trends.findings.of(server)
+  // What is marked is what the text says: the weeks in which it was found first and last, by their names.
+  for (const week of [finding?.week, finding?.seen]) expect(chart?.description).toContain(`${week?.slice(5)},`)
 })
 
 test('the list says the same of when as the post does, each as its reader writes days', async () => {

@@ -54,7 +54,7 @@ const offersUnder = async (id: string) => {
   await room.services.queue.idle()
   return room.standIn.messages(id).filter(one => one.author.bot)
 }
-const change = async (more: { language?: string; forumOffers?: ForumOffers | null }) => {
+const change = async (more: { language?: string; forumOffers?: readonly ForumOffers[] }) => {
   const now = await room.services.servers.load(server)
   expect(await room.services.servers.save({ ...now, ...more, revision: now.revision + 1 })).toBe('saved')
 }
@@ -133,15 +133,14 @@ describe('nothing is said', () => {
     const thread = (await asBot('POST', `/channels/${everybody}/threads`, { name: 'talk', type: 11 })) as { id: string }
     expect((await offersUnder(thread.id)).filter(one => one.components.length > 0)).toEqual([])
     const now = await room.services.servers.load(server)
-    const offers = now.forumOffers as ForumOffers
-    await change({ forumOffers: { ...offers, forum: everybody } })
+    await change({ forumOffers: now.forumOffers.map(one => ({ ...one, forum: everybody })) })
     expect(await offersUnder(post())).toEqual([])
-    await change({ forumOffers: null })
+    await change({ forumOffers: [] })
     expect(await offersUnder(post())).toEqual([])
   })
 
   test('under a post the bot has made itself', async () => {
-    const tag = (await room.services.servers.load(server)).forumOffers?.tag
+    const tag = (await room.services.servers.load(server)).forumOffers[0]?.tags[0]
     const made = (await asBot('POST', `/channels/${demoForum}/threads`, {
       name: 'by the bot',
       applied_tags: [tag],
@@ -160,7 +159,7 @@ describe('nothing is said', () => {
     await asBot('PUT', `/channels/${old}/thread-members/@me`)
     expect(await offersUnder(old)).toEqual([])
     const untagged = post([])
-    await asBot('PATCH', `/channels/${untagged}`, { applied_tags: [settings.forumOffers?.tag] })
+    await asBot('PATCH', `/channels/${untagged}`, { applied_tags: settings.forumOffers[0]?.tags })
     expect(await offersUnder(untagged)).toEqual([])
   })
 

@@ -1,8 +1,8 @@
 // A server's settings as a file, through the real client: given away, taken in after the difference was seen, and refused in a sentence.
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
+import { demoForum, demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
-import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { settingsFileBytes } from '../../src/server/exchange.ts'
 import { caution, finalOf, messageOf, postButton, press, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
@@ -78,6 +78,32 @@ test('a file of another server: its channels and roles are told and left out, th
   })
 })
 
+test('offers in forums: those that are here are taken, of the others it is said; a file of the first format had one forum with one tag', async () => {
+  const foreign = '911111111111111111'
+  const [tag = ''] =
+    menus(await warden.choose(await warden.open('offers'), [demoForum]))[0]?.options.map(one => one.value) ?? []
+  const old = await send({ 'cellwary-settings': 1, settings: { forumOffers: { forum: demoForum, tag } } })
+  await warden.press(old, 'Make these changes')
+  expect((await warden.settings()).forumOffers).toEqual([{ forum: demoForum, tags: [tag] }])
+  const none = await send({ 'cellwary-settings': 1, settings: { forumOffers: null } })
+  await warden.press(none, 'Make these changes')
+  expect((await warden.settings()).forumOffers).toEqual([])
+  const seen = await send({
+    'cellwary-settings': 2,
+    settings: {
+      forumOffers: [
+        { forum: demoForum, tags: [tag, foreign] },
+        { forum: foreign, tags: [foreign] },
+      ],
+    },
+  })
+  expect(text(seen)).toMatch(
+    /Offers in forums:\*\* That tag is gone[\s\S]*Offers in forums:\*\* it is not on this server/,
+  )
+  await warden.press(seen, 'Make these changes')
+  expect((await warden.settings()).forumOffers).toEqual([{ forum: demoForum, tags: [tag] }])
+})
+
 test('what it would delete is said above the button', async () => {
   await pressed(warden.person, await warden.open('recording'), 'Record finished checks')
   const seen = await send({ 'cellwary-settings': 1, settings: { keepWeeks: 30, outcomes: false } })
@@ -90,7 +116,7 @@ test.each([
   ['too much', 'x'.repeat(settingsFileBytes + 1), /more than 32 kB/],
   ['no JSON', '{"cellwary', /cannot be read/],
   ['something else', { hello: '@everyone' }, /not a file of settings/],
-  ['a newer form', { 'cellwary-settings': 7 }, /has format 7, and I know only format 1/],
+  ['a newer form', { 'cellwary-settings': 7 }, /has format 7, and I know only format 2/],
   ['markup as a name', { 'cellwary-settings': 1, '**@everyone**': 1 }, /wrong in the file at “\\\*\\\*\\@everyone/],
 ])('%s is refused in a sentence and changes nothing', async (_, content, said) => {
   const shown = await send(content)

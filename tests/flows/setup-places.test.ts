@@ -153,17 +153,126 @@ test('a review channel that everybody has come to read since gets no question an
   expect(await ask()).toBe(1)
 })
 
-describe('offers in a forum', () => {
+const wharf = '900000000000000394'
+const berths = Array.from({ length: 6 }, (_, i) => String(900000000000000380n + BigInt(i)))
+
+describe('offers in several forums', () => {
+  let own: TestRoom
+  let hers: Warden
+  beforeEach(async () => {
+    own = await openRoom(undefined, {
+      ...englishServer,
+      channels: [
+        ...englishServer.channels,
+        { id: wharf, name: 'wharf', kind: 'forum', tags: ['fake?', 'where from?', 'sold', 'found', 'asked', 'odd'] },
+        ...berths.map((id, i) => ({ id, name: `berth-${i}`, kind: 'forum' as const, tags: ['x'] })),
+      ],
+    })
+    hers = wardenOf(own)
+  })
+  afterEach(() => own.close())
+  const choose = async (forum: string, wanted: readonly string[]) => {
+    const asked = await hers.choose(await hers.open('offers'), [forum])
+    const options = menus(asked)[0]?.options ?? []
+    const values = options.filter(one => wanted.includes(one.label)).map(one => one.value)
+    return hers.choose(asked, values)
+  }
+  const forums = async () => (await hers.settings()).forumOffers.map(one => [one.forum, one.tags.length])
+
+  test('each has its tags, several of them; they are named, changed one forum at a time, and a post under any gets its offer', async () => {
+    await choose(demoForum, ['is this real?'])
+    const both = text(await choose(wharf, ['fake?', 'where from?']))
+    expect(both).toMatch(
+      /under the tag “is this real.*” and in <#900000000000000394> under the tags “fake.*” and “where/,
+    )
+    expect(await forums()).toEqual([
+      [demoForum, 1],
+      [wharf, 2],
+    ])
+    // What is chosen already stands in the menu as chosen.
+    const again = await hers.choose(await hers.open('offers'), [wharf])
+    expect(
+      menus(again)[0]
+        ?.options.filter(one => one.default)
+        .map(one => one.label),
+    ).toEqual(['fake?', 'where from?'])
+    for (const [tags, offers] of [
+      [['where from?'], 1],
+      [['fake?', 'sold'], 1],
+      [['sold'], 0],
+    ] as const) {
+      const id = own.standIn.as('Wren').post(wharf, { title: 'Is it?', text: 'It came in a box.', tags })
+      await own.standIn.as('Wren').run('check list')
+      await own.services.queue.idle()
+      expect(own.standIn.messages(id).filter(one => one.author.bot)).toHaveLength(offers)
+    }
+    expect(text(await choose(wharf, ['sold', 'found', 'asked', 'odd', 'fake?']))).toMatch(
+      /“asked” and 1 more|, and 1 more/,
+    )
+    await hers.press(await hers.choose(await hers.open('offers'), [wharf]), 'No offers in this forum')
+    expect(await forums()).toEqual([[demoForum, 1]])
+  })
+
+  test('no more than five; one more is refused with what to do, and changes nothing', async () => {
+    for (const id of berths.slice(0, 5)) await choose(id, ['x'])
+    const { revision } = await hers.settings()
+    expect(text(await choose(berths[5] ?? '', ['x']))).toMatch(/at most 5 forums\. Nothing was changed/)
+    expect((await hers.settings()).revision).toBe(revision)
+  })
+
+  test('a forum that is gone is said, and forgotten by one press; the others stay', async () => {
+    await choose(demoForum, ['is this real?'])
+    await choose(wharf, ['sold'])
+    own.standIn.removeChannel(wharf)
+    const part = await hers.open('offers')
+    expect(text(part)).toMatch(/That channel is gone/)
+    const after = await hers.press(part, 'Forget the forums that are gone')
+    expect(text(after)).not.toMatch(/gone/)
+    expect(await forums()).toEqual([[demoForum, 1]])
+  })
+
+  test('a change of one forum is in the history with its tags by name, and is taken back', async () => {
+    await choose(demoForum, ['is this real?'])
+    await choose(wharf, ['sold', 'found'])
+    const history = await hers.press(await hers.overview(), 'What was changed')
+    expect(text(history)).toMatch(/Offers in forums.*under the tags “sold” and “found”/)
+    await finalOf(await press(hers.person, history, 'Take it back'))
+    expect(await forums()).toEqual([[demoForum, 1]])
+  })
+})
+
+test('helpers and who is to be pinged: a role that does not see the review channel is named with what that means', async () => {
+  const keepers = '900000000000000202'
+  await warden.choose(await warden.open('review'), [demoReportsChannel])
+  const helpers = text(await warden.choose(await warden.open('helpers'), [keepers]))
+  expect(helpers).toContain(
+    `<@&${keepers}> cannot see <#${demoReportsChannel}>, so its members see questions only with`,
+  )
+  await warden.choose(await warden.open('reminders'), ['6'])
+  await warden.anyMenu(6, { is: 'ping', roles: 'chosen' }, [keepers])
+  expect(text(await warden.open('reminders'))).toMatch(/would not be pinged[\s\S]* cannot see .*nobody would notice/)
+  room.standIn.changeRights(demoReportsChannel, {
+    forbid: [{ who: server, what: ['view'] }],
+    permit: [
+      { who: 'bot', what: ['view'] },
+      { who: keepers, what: ['view'] },
+    ],
+  })
+  expect(text(await warden.open('helpers'))).not.toMatch(/cannot see/)
+  expect(text(await warden.open('reminders'))).not.toMatch(/cannot see/)
+})
+
+describe('offers in forums', () => {
   test('need a forum and one of its tags', async () => {
     const asked = await warden.choose(await warden.open('offers'), [demoForum])
     const [menu] = menus(asked)
     expect(menu?.options.map(one => one.label)).toEqual(['is this real?', 'solved'])
-    expect((await warden.settings()).forumOffers).toBeNull()
+    expect((await warden.settings()).forumOffers).toEqual([])
     const tag = menu?.options[0]?.value ?? ''
     expect(text(await warden.choose(asked, [tag]))).toMatch(/under the tag “is this real?/)
-    expect((await warden.settings()).forumOffers).toEqual({ forum: demoForum, tag })
-    await warden.press(await warden.open('offers'), 'No offers')
-    expect((await warden.settings()).forumOffers).toBeNull()
+    expect((await warden.settings()).forumOffers).toEqual([{ forum: demoForum, tags: [tag] }])
+    await warden.press(await warden.open('offers'), 'No offers at all')
+    expect((await warden.settings()).forumOffers).toEqual([])
   })
 
   test('need the right to write under posts', async () => {

@@ -35,6 +35,8 @@ const before: ServerSettings = {
   moderatorRoles: [roles.moderates.id],
   reportsChannel: demoReportsChannel,
   reviewChannel: demoReportsChannel,
+  helperRoles: [roles.posts.id],
+  forumOffers: [{ forum: demoForum, tags: ['900000000000000990', '900000000000000991'] }],
 }
 
 type Cast = readonly { readonly has: readonly RoleName[]; readonly managesAttic: boolean }[]
@@ -78,6 +80,14 @@ const acts: fc.Arbitrary<{ readonly act: SetupAct; readonly type: number; readon
         { is: 'review', channel: 'none' },
         { is: 'moderators', roles: 'none' },
         { is: 'forum', forum: 'none' },
+        { is: 'forum', forum: 'gone' },
+        { is: 'untag', forum: demoForum },
+        { is: 'helpers', roles: 'none' },
+        { is: 'ping', roles: 'none' },
+        { is: 'note', on: true },
+        { is: 'history', page: 1 },
+        { is: 'undo', of: 2 },
+        { is: 'undone', of: 3 },
         { is: 'ask-weeks' },
         { is: 'fewer', weeks: 30 },
         { is: 'fewer', weeks: 7 },
@@ -151,7 +161,7 @@ async function walk(room: TestRoom, rights: Cast, steps: readonly Press[]): Prom
       const why =
         step.where === 'elsewhere' ? /I am not a member of this server/ : /Only people who may manage this server/
       expect(text(said)).toMatch(why)
-      expect(text(said)).not.toMatch(/of 10\)|How this server is set up/)
+      expect(text(said)).not.toMatch(/of 10\)|How this server is set up|What was changed/)
     }
     // The form that is opened asks on the settings as they stand then.
     if (!may || (step.revision !== 'now' && step.what.act.is !== 'ask-weeks')) expect(is).toEqual(was)

@@ -28,7 +28,7 @@ describe('the overview', () => {
     expect(seen).toMatch(/Reports channel:\*\* none/)
     expect(seen).toMatch(/What is recorded:\*\* nothing/)
     expect(seen).toMatch(/How long it is kept:\*\* 104 weeks/)
-    expect(seen).toMatch(/Offers in a forum:\*\* none/)
+    expect(seen).toMatch(/Offers in forums:\*\* none/)
     expect(seen).toMatch(caution)
   })
 
@@ -51,7 +51,7 @@ describe('the overview', () => {
       expect(text(message)).toContain(`### ${title} (${i + 1} of 10)`)
       message = await pressed(warden.person, message, 'Next: ')
     }
-    expect(text(message)).toMatch(/Offers in a forum \(10 of 10\)/)
+    expect(text(message)).toMatch(/Offers in forums \(10 of 10\)/)
     expect(text(await pressed(warden.person, message, 'Overview'))).toMatch(/How this server is set up/)
     expect((await warden.settings()).revision).toBe(0)
   })
@@ -94,14 +94,14 @@ describe('the overview', () => {
       revision: 1,
       reportsChannel: demoReportsChannel,
       moderatorRoles: [demoWardens, '900000000000000202'],
-      forumOffers: { forum: demoForum, tag },
+      forumOffers: [{ forum: demoForum, tags: [tag] }],
     })
     room.standIn.changeRights(demoReportsChannel, { forbid: [{ who: server, what: ['view'] }] })
     room.standIn.removeRole('900000000000000202')
     const seen = text(await warden.overview())
     expect(seen).toMatch(/may not post in <#\d+>: give me \*\*View Channel\*\* there/)
     expect(seen).toContain('1 role that is gone')
-    expect(seen).toMatch(/its tag is gone/)
+    expect(seen).toMatch(/its tags are gone/)
   })
 })
 

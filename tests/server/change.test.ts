@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { type Change, changeSettings } from '../../src/server/change.ts'
 import {
   leastKeepWeeks,
+  mostForums,
   mostKeepWeeks,
   publicLanguage,
   reminderHours,
@@ -22,6 +23,8 @@ const refusal = (settings: ServerSettings, change: Change) => {
   return changing.ok ? undefined : changing.refusal.code
 }
 
+const forum = fc.constantFrom('f', 'g', 'h', 'i', 'j', 'k')
+const tags = fc.array(fc.constantFrom('t', 'u', 'v'), { maxLength: 4 })
 const changes: fc.Arbitrary<Change> = fc.oneof(
   fc.record({
     is: fc.constantFrom('reports-channel', 'review-channel'),
@@ -36,7 +39,8 @@ const changes: fc.Arbitrary<Change> = fc.oneof(
   fc.record({ is: fc.constant('language'), language: fc.option(fc.constantFrom('de', 'en')) }),
   fc.record({ is: fc.constantFrom('outcomes', 'pooling'), on: fc.boolean() }),
   fc.record({ is: fc.constant('keep-weeks'), weeks: fc.oneof(fc.integer({ min: -10, max: 400 }), fc.double()) }),
-  fc.record({ is: fc.constant('forum-offers'), offers: fc.option(fc.constant({ forum: 'f', tag: 't' })) }),
+  fc.record({ is: fc.constant('forum-offers'), offers: fc.array(fc.record({ forum, tags }), { maxLength: 8 }) }),
+  fc.record({ is: fc.constant('offers-in'), forum, tags }),
 )
 
 test('whatever is changed in whatever order: one revision a change, and the settings stay ones that may be', () => {
@@ -55,6 +59,13 @@ test('whatever is changed in whatever order: one revision a change, and the sett
         expect(Number.isInteger(settings.keepWeeks)).toBe(true)
         expect(settings.keepWeeks).toBeGreaterThanOrEqual(leastKeepWeeks)
         expect(settings.keepWeeks).toBeLessThanOrEqual(mostKeepWeeks)
+        const forums = settings.forumOffers.map(one => one.forum)
+        expect(new Set(forums).size).toBe(forums.length)
+        expect(forums.length).toBeLessThanOrEqual(mostForums)
+        for (const one of settings.forumOffers) {
+          expect(one.tags.length).toBeGreaterThan(0)
+          expect(new Set(one.tags).size).toBe(one.tags.length)
+        }
         expect(settings.links).toEqual([])
         expect([null, ...reminderHours]).toContain(settings.reminders?.hours ?? null)
         expect(settings.reminders?.role).not.toBe('s')

@@ -82,7 +82,7 @@ const settings = {
   ...unsettled('here'),
   moderatorRoles: ['r'],
   reminders: { hours: 6, role: 'r' },
-  forumOffers: { forum: 'f', tag: 't' },
+  forumOffers: [{ forum: 'f', tags: ['t', 'u'] }],
   links: [{ id: 'l', url: 'https://shop.example', title: 'A shop', addedAt: 1, reviewedAt: 2 }],
 }
 
@@ -147,6 +147,21 @@ test('a check of version 0.1.0 is brought up to date: what moderators are asked 
 test('settings from before something could be decided hold as before any decision', () => {
   const { keepWeeks: _added, ...old } = settings
   expect(settingsBody.read(JSON.stringify(old))).toEqual(settings)
+})
+
+test('offers in one forum under one tag, as versions before wrote them, are the first of several; so in the history', () => {
+  const one = { forum: 'f', tag: 't' }
+  const offers = [{ forum: 'f', tags: ['t'] }]
+  const old = (forumOffers: unknown) => settingsBody.read(JSON.stringify({ ...settings, forumOffers })).forumOffers
+  expect(old(one)).toEqual(offers)
+  expect(old(null)).toEqual([])
+  const [change] = history.changes
+  const changes = [{ ...change, was: { forumOffers: null }, is: { forumOffers: one } }]
+  expect(historyBody.read(JSON.stringify({ changes })).changes).toMatchObject([
+    { was: { forumOffers: [] }, is: { forumOffers: offers } },
+  ])
+  // What is not named in a change stays unnamed.
+  expect(historyBody.read(JSON.stringify(history)).changes[0]?.was).toEqual({ language: null })
 })
 
 for (const kind of databases)

@@ -15,6 +15,7 @@ import { openPrograms } from '../../src/engine/programs.ts'
 import { closeWeeks } from '../../src/jobs/close-weeks.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { offersOfEarlier } from '../../src/server/settings.ts'
 import { draftsNamespace, KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { openFindingLog } from '../../src/stores/finding-log.ts'
@@ -81,8 +82,10 @@ for (const kind of databases)
             notices: one.notices.map(notice => ({ ...notice, kind: renamed[notice.kind] ?? notice.kind })),
             ...otherwise[version]?.[one.about],
           }))
+          // There were offers in one forum under one tag.
+          const settings = holds.settings.map(one => ({ ...one, forumOffers: offersOfEarlier(one.forumOffers) }))
           // A later version may know more of each, never less.
-          expect(found).toMatchObject({ ...holds, checks })
+          expect(found).toMatchObject({ ...holds, checks, settings })
         })
 
         test('has the tables, indexes and triggers of a new database', async () => {

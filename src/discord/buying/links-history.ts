@@ -10,7 +10,7 @@ import type { Services } from '../services.ts'
 import { isOfLinks, showHistory } from '../setup/show/show-history.ts'
 import { takeBack } from '../setup/take-back.ts'
 
-const nowhere = { places: { reports: undefined, review: undefined, offers: undefined }, tag: undefined, goneRoles: [] }
+const nowhere = { places: { reports: undefined, review: undefined }, forums: [], tags: {}, goneRoles: [] }
 
 export async function viewLinkHistory(
   services: Services,

@@ -1,4 +1,4 @@
-// Offers a check under a new forum post: only in the forum and under the tag that the server has named, once, and quietly.
+// Offers a check under a new forum post: only in forums and under tags that the server has named, once, and quietly.
 import { setTimeout as wait } from 'node:timers/promises'
 import { type AnyThreadChannel, DiscordAPIError, RESTJSONErrorCodes } from 'discord.js'
 import { publicLanguage } from '../../server/settings.ts'
@@ -19,10 +19,10 @@ export async function offerCheck(services: Services, thread: AnyThreadChannel, n
   if (!newly || thread.ownerId === thread.client.user.id) return
   try {
     const settings = await services.servers.load(thread.guildId)
-    const { forumOffers } = settings
-    if (forumOffers?.forum !== thread.parentId || !thread.appliedTags.includes(forumOffers?.tag ?? '')) return
+    const offered = settings.forumOffers.find(one => one.forum === thread.parentId)
+    if (!offered?.tags.some(tag => thread.appliedTags.includes(tag))) return
     // Where posts come faster than people write them, there are posts without an offer.
-    if (services.fairUse.admitPost(thread.ownerId ?? thread.id, thread.parentId, services.now())) return
+    if (services.fairUse.admitPost(thread.ownerId ?? thread.id, offered.forum, services.now())) return
     if (!(await services.offers.claim(thread.guildId, thread.id, services.now()))) return
     const say = sayIn(publicLanguage(settings, thread.guild.preferredLocale))
     const posting = await post(thread, () =>

@@ -10,7 +10,7 @@ export async function problemsWith(guild: Guild, fields: Partial<Fields>): Promi
   const {
     reportsChannel,
     reviewChannel,
-    forumOffers,
+    forumOffers = [],
     moderatorRoles = [],
     helperRoles = [],
     reminders,
@@ -19,15 +19,17 @@ export async function problemsWith(guild: Guild, fields: Partial<Fields>): Promi
   const places = [
     { use: 'reports', channel: reportsChannel },
     { use: 'review', channel: reviewChannel },
-    { use: 'offers', channel: forumOffers?.forum },
   ] as const
   const problems: Problem[] = []
   for (const { use, channel } of places) {
     if (!channel) continue
     const state = await testPlace(guild, channel, use)
     if (state.is !== 'fine') problems.push({ code: 'place', use, channel, state })
-    else if (use === 'offers' && !state.tags.some(one => one.id === forumOffers?.tag))
-      problems.push({ code: 'tag-gone' })
+  }
+  for (const { forum, tags } of forumOffers) {
+    const state = await testPlace(guild, forum, 'offers')
+    if (state.is !== 'fine') problems.push({ code: 'place', use: 'offers', channel: forum, state })
+    else if (!tags.every(tag => state.tags.some(one => one.id === tag))) problems.push({ code: 'tag-gone' })
   }
   const named = [...moderatorRoles, ...helperRoles, ...(reminders?.role ? [reminders.role] : [])]
   const roles = named.length > 0 ? await guild.roles.fetch(undefined, { force: true }) : undefined
@@ -51,15 +53,13 @@ export async function withoutForeign(
   const left: Partial<Fields> = { ...fields }
   const away: AwayFromHere[] = []
   for (const field of Object.keys(fields) as Field[]) {
-    const roles = field === 'moderatorRoles' || field === 'helperRoles' ? fields[field] : undefined
-    if (roles) {
-      const tried = await Promise.all(
-        roles.map(async id => [id, (await problemsWith(guild, { [field]: [id] }))[0]] as const),
-      )
+    const several = partsOf(fields, field)
+    if (several) {
+      const tried = await Promise.all(several.map(async one => [one, (await problemsWith(guild, one))[0]] as const))
       for (const [, problem] of tried) if (problem) away.push({ field, problem })
-      const fit = tried.filter(([, problem]) => !problem).map(([id]) => id)
+      const fit = tried.filter(([, problem]) => !problem).flatMap(([one]) => one[field] as readonly unknown[])
       // Where none of them is of here, those that are named here stay.
-      if (fit.length > 0 || roles.length === 0) Object.assign(left, { [field]: fit })
+      if (fit.length > 0 || several.length === 0) Object.assign(left, { [field]: fit })
       else delete left[field]
       continue
     }
@@ -69,4 +69,19 @@ export async function withoutForeign(
     delete left[field]
   }
   return { fields: left, away }
+}
+
+/** A setting that names several, as so many settings that name one each; undefined for every other. */
+function partsOf(fields: Partial<Fields>, field: Field): Partial<Fields>[] | undefined {
+  switch (field) {
+    case 'moderatorRoles':
+    case 'helperRoles':
+      return fields[field]?.map(id => ({ [field]: [id] }))
+    case 'forumOffers':
+      return fields.forumOffers?.flatMap(({ forum, tags }) =>
+        tags.map(tag => ({ forumOffers: [{ forum, tags: [tag] }] })),
+      )
+    default:
+      return undefined
+  }
 }

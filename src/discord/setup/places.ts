@@ -8,11 +8,12 @@ import {
   type GuildMember,
   PermissionFlagsBits,
   RESTJSONErrorCodes,
+  type Role,
   Routes,
 } from 'discord.js'
 import { isSnowflake } from '../../custom-ids/id-parts.ts'
 import { type Blind, needed, type PlaceState, type Surroundings, type Use } from '../../server/places.ts'
-import type { ForumOffers, ServerSettings } from '../../server/settings.ts'
+import type { ServerSettings } from '../../server/settings.ts'
 
 const textual: readonly ChannelType[] = [ChannelType.GuildText, ChannelType.GuildAnnouncement]
 
@@ -77,10 +78,13 @@ export function lookRound(guild: Guild | null, settings: ServerSettings): Surrou
   const pinged = reminders?.role ?? undefined
   const judge = (id: string | null | undefined, use: Use) =>
     guild && id ? judgePlace(guild.channels.cache.get(id), guild.members.me, use) : undefined
-  const offers = judge(forumOffers?.forum, 'offers')
   return {
-    places: { reports: judge(reportsChannel, 'reports'), review: judge(reviewChannel, 'review'), offers },
-    tag: tagOf(offers, forumOffers),
+    places: { reports: judge(reportsChannel, 'reports'), review: judge(reviewChannel, 'review') },
+    forums: forumOffers.flatMap(({ forum }) => {
+      const state = judge(forum, 'offers')
+      return state ? [{ forum, state }] : []
+    }),
+    tags: guild ? tagsOf(guild) : {},
     blind: guild ? blindRoles(guild, settings) : [],
     unheard: guild !== null && pinged !== undefined && !mayPing(guild, pinged, reviewChannel),
     goneRoles: guild
@@ -98,23 +102,41 @@ function mayPing({ roles, channels, members }: Guild, role: string, channel: str
 }
 
 /**
- * Roles that are named and see nothing: the channels that are for moderators, by their permissions there; /trends, which Discord offers
- * to whoever may time members out unless the server says otherwise under Integrations (from memory), so it may be a false alarm.
+ * Roles that are named and see nothing: the channels that are for them, by their permissions there. /trends, which Discord offers to
+ * whoever may time members out, and every other command, which it offers to whoever may use commands, unless the server says otherwise under
+ * Integrations (from memory), so it may be a false alarm.
  */
-function blindRoles(guild: Guild, { moderatorRoles, reportsChannel, reviewChannel }: ServerSettings): Blind[] {
-  const channels = [...new Set([reportsChannel, reviewChannel])].flatMap(id =>
-    id ? (guild.channels.cache.get(id) ?? []) : [],
-  )
-  return moderatorRoles.flatMap(id => {
-    const role = guild.roles.cache.get(id)
-    if (!role) return []
-    const hidden = channels
-      .filter(channel => !channel.permissionsFor(role).has(PermissionFlagsBits.ViewChannel))
-      .map((channel): Blind => ({ role: id, of: 'moderators', is: 'channel', channel: channel.id }))
-    const offered = role.permissions.has(PermissionFlagsBits.ModerateMembers)
-    return [...hidden, ...(offered ? [] : [{ role: id, of: 'moderators', is: 'command', command: '/trends' } as const])]
-  })
+function blindRoles(guild: Guild, settings: ServerSettings): Blind[] {
+  const { moderatorRoles, helperRoles, reminders, reportsChannel, reviewChannel } = settings
+  const hiddenFrom = (role: Role, of: Blind['of'], channels: readonly (string | null)[]): Blind[] =>
+    [...new Set(channels)].flatMap(id => {
+      const channel = id === null ? undefined : guild.channels.cache.get(id)
+      return channel && !channel.permissionsFor(role).has(PermissionFlagsBits.ViewChannel)
+        ? [{ role: role.id, of, is: 'channel' as const, channel: channel.id }]
+        : []
+    })
+  const named = (ids: readonly string[]) => ids.flatMap(id => guild.roles.cache.get(id) ?? [])
+  const may = (role: Role, right: bigint) => role.permissions.has(right) || guild.roles.everyone.permissions.has(right)
+  return [
+    ...named(moderatorRoles).flatMap((role): Blind[] => [
+      ...hiddenFrom(role, 'moderators', [reportsChannel, reviewChannel]),
+      ...(may(role, PermissionFlagsBits.ModerateMembers)
+        ? []
+        : [{ role: role.id, of: 'moderators', is: 'command', command: 'trends' } as const]),
+    ]),
+    ...named(helperRoles).flatMap((role): Blind[] => [
+      ...hiddenFrom(role, 'helpers', [reviewChannel]),
+      ...(may(role, PermissionFlagsBits.UseApplicationCommands)
+        ? []
+        : [{ role: role.id, of: 'helpers', is: 'command', command: 'check' } as const]),
+    ]),
+    // Discord tells nobody of a mention in a channel they do not see.
+    ...named(reminders?.role ? [reminders.role] : []).flatMap(role => hiddenFrom(role, 'reminders', [reviewChannel])),
+  ]
 }
 
-const tagOf = (state: PlaceState | undefined, offers: ForumOffers | null): string | undefined =>
-  state?.is === 'fine' ? state.tags.find(one => one.id === offers?.tag)?.name : undefined
+/** The tags of all forums, so that those of earlier settings are named as well. */
+function tagsOf({ channels }: Guild): Record<string, string> {
+  const named = [...channels.cache.values()].flatMap(one => ('availableTags' in one ? one.availableTags : []))
+  return Object.fromEntries(named.map(({ id, name }) => [id, name]))
+}

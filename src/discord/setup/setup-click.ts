@@ -74,7 +74,7 @@ async function carryOut(
   act: ChangingAct,
 ): Promise<Done> {
   const guild = interaction.guild ?? (await interaction.client.guilds.fetch(settings.server))
-  const meant = await understand(guild, interaction, act)
+  const meant = await understand(guild, interaction, settings, act)
   if (meant.is === 'choose-tag')
     return {
       now: settings,
@@ -128,5 +128,5 @@ function partOf(act: ChangingAct): Part {
   if (act.is === 'outcomes' || act.is === 'pooling') return 'recording'
   if (act.is === 'remind' || act.is === 'ping') return 'reminders'
   if (act.is === 'weeks' || act.is === 'fewer') return 'keeping'
-  return act.is === 'forum' || act.is === 'tag' ? 'offers' : act.is
+  return act.is === 'forum' || act.is === 'tag' || act.is === 'untag' ? 'offers' : act.is
 }

@@ -3,7 +3,13 @@ import type { Guild } from 'discord.js'
 import type { FileAct, HistoryAct, SetupAct } from '../../custom-ids/setup-id.ts'
 import type { Change } from '../../server/change.ts'
 import type { Tag } from '../../server/places.ts'
-import { leastKeepWeeks, mostKeepWeeks, reminderHours } from '../../server/settings.ts'
+import {
+  type ForumOffers,
+  leastKeepWeeks,
+  mostKeepWeeks,
+  reminderHours,
+  type ServerSettings,
+} from '../../server/settings.ts'
 import type { ChannelPart } from '../../server/setup-part.ts'
 import type { Problem } from '../../server/setup-problem.ts'
 import { languages } from '../../words/say.ts'
@@ -29,7 +35,12 @@ export const asksDiscord = (act: ChangingAct): boolean =>
   ((act.is === 'reports' || act.is === 'review') && act.channel !== 'none') ||
   (act.is === 'forum' && act.forum !== 'none')
 
-export async function understand(guild: Guild, interaction: Clicked, act: ChangingAct): Promise<SetupIntent> {
+export async function understand(
+  guild: Guild,
+  interaction: Clicked,
+  settings: ServerSettings,
+  act: ChangingAct,
+): Promise<SetupIntent> {
   const values = interaction.isAnySelectMenu() ? interaction.values : []
   switch (act.is) {
     case 'reports':
@@ -63,15 +74,16 @@ export async function understand(guild: Guild, interaction: Clicked, act: Changi
     case 'fewer':
       return change({ is: 'keep-weeks', weeks: act.weeks })
     case 'forum':
-      return act.forum === 'none'
-        ? change({ is: 'forum-offers', offers: null })
-        : forumTags(guild, act.forum === 'chosen' ? (values[0] ?? '') : act.forum)
+      if (act.forum === 'none') return change({ is: 'forum-offers', offers: [] })
+      if (act.forum === 'gone') return change({ is: 'forum-offers', offers: await stillThere(guild, settings) })
+      return forumTags(guild, act.forum === 'chosen' ? (values[0] ?? '') : act.forum)
+    case 'untag':
+      return change({ is: 'offers-in', forum: act.forum, tags: [] })
     case 'tag': {
       const meant = await forumTags(guild, act.forum)
-      const tag = values[0] ?? ''
       if (meant.is !== 'choose-tag') return meant
-      return meant.tags.some(one => one.id === tag)
-        ? change({ is: 'forum-offers', offers: { forum: act.forum, tag } })
+      return values.every(tag => meant.tags.some(one => one.id === tag))
+        ? change({ is: 'offers-in', forum: act.forum, tags: values })
         : problem({ code: 'tag-gone' })
     }
   }
@@ -115,4 +127,10 @@ async function forumTags(guild: Guild, forum: string): Promise<SetupIntent> {
   if (state.is !== 'fine') return problem({ code: 'place', use: 'offers', channel: forum, state })
   if (state.tags.length === 0) return problem({ code: 'no-tags', channel: forum })
   return { is: 'choose-tag', forum, tags: state.tags }
+}
+
+/** The offers in forums that have not been deleted; those the bot may not see stay. */
+async function stillThere(guild: Guild, { forumOffers }: ServerSettings): Promise<ForumOffers[]> {
+  const states = await Promise.all(forumOffers.map(one => testPlace(guild, one.forum, 'offers')))
+  return forumOffers.filter((_, at) => states[at]?.is !== 'gone')
 }

@@ -28,17 +28,18 @@ export function looksIn(finding: Finding, program: Program | undefined): string[
   return [...new Set(looks)].filter(one => known.includes(one.split('=')[0] ?? ''))
 }
 
-/** Opens the form; false where the family is gone. */
+/** Opens the form; says why not where the family is gone or retired. */
 export async function openFakeForm(
   services: Services,
   interaction: Clicked,
   server: string,
   finding: Finding,
   program: Program | undefined,
-): Promise<boolean> {
+): Promise<'opened' | 'gone' | 'retired'> {
   const { family } = finding
   const work = await workingOn(services, server, family)
-  if (!work || interaction.isModalSubmit()) return false
+  if (!work || interaction.isModalSubmit()) return 'gone'
+  if (work.family.state === 'retired') return 'retired'
   const { revision } = work.family
   const id = encodeFamily({
     family,
@@ -47,5 +48,5 @@ export async function openFakeForm(
   })
   const looks = looksIn(finding, program)
   await interaction.showModal(fakeForm(sayIn(interaction.locale), services.families.base, id, work.facts, { looks }))
-  return true
+  return 'opened'
 }

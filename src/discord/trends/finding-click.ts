@@ -107,7 +107,9 @@ async function makeFake(turn: Turn): Promise<void> {
   // What the server's moderators describe themselves gets its known fake there, by a form; sent in, it comes back here.
   if (isServerFamily(finding.family)) {
     const program = await programOf(turn)
-    if (await openFakeForm(services, interaction, finding.server, finding, program)) return
+    const opened = await openFakeForm(services, interaction, finding.server, finding, program)
+    if (opened === 'opened') return
+    if (opened === 'retired') return show(turn, finding, 'finding.no-fake.retired')
   }
   const by = interaction.user.id
   if (!decide(finding, { is: 'known-fake', by, fake: { family: finding.family, fake: '' } }, 0))

@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import type { Field, History, SettingsChange } from '../../server/history.ts'
 import type { ServerSettings } from '../../server/settings.ts'
-import { unsettled } from '../../server/settings.ts'
+import { offersOfEarlier, unsettled } from '../../server/settings.ts'
 import { type Body, bodyOf } from './body.ts'
 
 const time = z.number().int()
@@ -16,7 +16,7 @@ const fields = {
   reminders: z.strictObject({ hours: z.number().int().min(1), role: z.string().nullable() }).nullable(),
   outcomes: z.boolean(),
   pooling: z.boolean(),
-  forumOffers: z.strictObject({ forum: z.string(), tag: z.string() }).nullable(),
+  forumOffers: z.array(z.strictObject({ forum: z.string(), tags: z.array(z.string()).min(1) })),
   keepWeeks: z.number().int().min(1),
   weeklyNote: z.boolean(),
 } satisfies Record<Field, z.ZodType>
@@ -36,7 +36,16 @@ const decided = z.preprocess(
   shape,
 )
 
-export const settingsBody: Body<ServerSettings> = bodyOf('The settings of a server', decided)
+/** Version 1 had offers in one forum under one tag. What is damaged stays so, and is refused by its shape. */
+const severalForums = (fields: unknown): unknown =>
+  isRecord(fields) && 'forumOffers' in fields
+    ? { ...fields, forumOffers: offersOfEarlier(fields['forumOffers']) }
+    : fields
+const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null
+
+export const settingsBody: Body<ServerSettings> = bodyOf('The settings of a server', decided, [
+  body => ({ ...body, ...(severalForums(body) as object) }),
+])
 
 const some = z.strictObject(exactlyOptional(fields))
 const turn = z.strictObject({ at: z.number().int().min(0), was: link.nullable(), is: link.nullable() })
@@ -53,6 +62,16 @@ const change = z.strictObject({
 export const historyBody: Body<{ readonly changes: History }> = bodyOf(
   'The history of a server’s settings',
   z.strictObject({ changes: z.array(change) }),
+  [
+    ({ changes, ...body }) => ({
+      ...body,
+      changes: Array.isArray(changes)
+        ? changes.map(one =>
+            isRecord(one) ? { ...one, was: severalForums(one['was']), is: severalForums(one['is']) } : one,
+          )
+        : changes,
+    }),
+  ],
 )
 
 /** The same fields, of which any may be left out. */

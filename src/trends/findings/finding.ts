@@ -58,7 +58,7 @@ export type Finding = Standing & {
   /** Unique on the server, so that two processes that find the same thing keep it once. */
   readonly key: string
   readonly family: FamilyId
-  /** The release that found it first, and the last one that found something of it. */
+  /** The week in which something of it was found first, and the one of the last release that found something. */
   readonly week: Week
   readonly seen: Week
   /** As the last release told of each: rises first. */
@@ -75,7 +75,8 @@ export type Finding = Standing & {
   readonly decisions: readonly Decision[]
 }
 
-export type NewFinding = Pick<Finding, 'key' | 'family' | 'week' | 'parts'>
+/** `seen`: where the release that begins it tells of something earlier, too. */
+export type NewFinding = Pick<Finding, 'key' | 'family' | 'week' | 'parts'> & { readonly seen?: Week }
 
 export const untouched: Standing = { state: 'open', until: null, warning: null, knownFake: null }
 
@@ -85,7 +86,7 @@ export const begin = (found: NewFinding, id: string, server: string): Finding =>
   ...found,
   id,
   server,
-  seen: found.week,
+  seen: found.seen ?? found.week,
   revision: 0,
   told: false,
   post: null,

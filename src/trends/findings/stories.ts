@@ -34,8 +34,10 @@ export function tellStories(release: Release, findings: readonly Finding[]): Tol
       const next = grow(finding, group, release.week)
       if (next) grown.push(next)
     }
-    if (left.some(part => isOf(part, release.week)))
-      begun.push({ key: keyOf(family, sorted(left), release.week), family, week: release.week, parts: sorted(left) })
+    if (left.some(part => isOf(part, release.week))) {
+      const [key, week] = [keyOf(family, sorted(left), release.week), firstWeek(left, release.week)]
+      begun.push({ key, family, week, seen: release.week, parts: sorted(left) })
+    }
   }
   return { begun, grown }
 }
@@ -53,6 +55,10 @@ function partsByFamily(release: Release): Map<FamilyId, Found[]> {
   for (const [family, parts] of families) if (!parts.some(part => isOf(part, release.week))) families.delete(family)
   return families
 }
+
+/** Later weeks put a newer rise in the place of an earlier one, so when the first was is kept from the beginning. */
+const firstWeek = (parts: readonly Found[], week: Week): Week =>
+  parts.reduce((first, part) => (part.is === 'rise' && part.rise.week < first ? part.rise.week : first), week)
 
 const isOf = (part: Found, week: Week): boolean => part.is === 'pattern' || part.rise.week === week
 

@@ -22,7 +22,7 @@ export const patternWeeks = (week: Week): { from: Week; to: Week } => ({
 /** A pattern as it may be shown. Every number is rounded down to fives: "at least". */
 export type ShownPattern = {
   readonly family: FamilyId
-  /** The shortest set of items that picks it out. */
+  /** The shortest set of items that picks it out, with every failed check that all those checks have in common. */
   readonly items: readonly Item[]
   readonly recent: number
   readonly recentOf: number
@@ -79,7 +79,7 @@ export function findPatterns(
   }
   return shown.map(pattern => ({
     family,
-    items: bestGenerator(pattern),
+    items: shownItems(pattern),
     ...pattern.numbers,
     growth: growthShown(pattern.numbers, pattern.growth),
   }))
@@ -92,6 +92,13 @@ const only = (checks: ByWeek, when: (week: Week) => boolean): ByWeek =>
 /** Checks without a failed one. Rows that were damaged, or deleted meanwhile, may be in one of the two and not in the other. */
 const beside = (checks: ByWeek, failed: readonly PatternRow[]): number =>
   Math.max(0, [...checks.values()].reduce((a, b) => a + b, 0) - failed.length)
+
+/** No more checks and no fewer than the generator's: the others that failed in all of them belong to what a moderator is told. */
+function shownItems(pattern: RisingPattern<Item>): readonly Item[] {
+  const items = bestGenerator(pattern)
+  const others = pattern.closure.filter(item => isRuleItem(item) && !items.includes(item))
+  return [...others, ...items].sort((a, b) => Number(isRuleItem(b)) - Number(isRuleItem(a)))
+}
 
 /** Of the shortest generators the one with most failed checks, then the first by name. */
 function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {

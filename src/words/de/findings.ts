@@ -29,7 +29,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.since.again': 'Zuerst gefunden in der Woche bis zum {from}, zuletzt in der bis zum {last}.',
   'finding.many.label': 'Wie viele:',
   'finding.many.of':
-    'In den letzten 8 Wochen mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5} other {mindestens # und weniger als {earlierBelow, number}}}.',
+    'In den letzten 8 Wochen mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
   'finding.noise.rise':
@@ -91,7 +91,9 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.decided-since':
     'Nichts wurde zurückgenommen: Jemand hat darüber entschieden, nachdem du hingesehen hast. So steht es jetzt.',
   'finding.no-undo.in-force':
-    'Nichts wurde zurückgenommen: Diese bekannte Fälschung steht in der Beschreibung ihres Modells, die in Kraft ist. Nimm sie zuerst dort heraus.',
+    'Nichts wurde zurückgenommen: Diese bekannte Fälschung steht bei denen ihres Modells. Nimm sie zuerst dort heraus.',
+  'finding.no-fake.retired':
+    'Es wurde nichts entschieden: Dieses Modell ist zurückgezogen, eine bekannte Fälschung davon würde für nichts zählen. Warne davor oder verwirf es.',
   'finding.chart': '{what}, je 4 Wochen',
   'finding.chart.failed':
     'Prüfungen mit schlechtem Ergebnis, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',

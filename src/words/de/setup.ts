@@ -28,7 +28,9 @@ export const setup: InWordsOf<typeof english> = {
   'setup.needs': 'Was ich dort brauche, und wofür:',
   'setup.none': 'Kein Kanal',
   'setup.no-roles': 'Keine Rollen',
-  'setup.no-offers': 'Keine Einladungen',
+  'setup.no-offers': 'Gar keine Einladungen',
+  'setup.no-offers-here': 'In diesem Forum keine Einladungen',
+  'setup.no-offers-gone': 'Verschwundene Foren vergessen',
   'setup.test': 'Ausprobieren',
   'setup.again': 'Noch einmal versuchen',
   'setup.saved': '✓ So ist es jetzt.',
@@ -39,15 +41,14 @@ export const setup: InWordsOf<typeof english> = {
   'setup.part.language': 'Sprache',
   'setup.part.recording': 'Was aufgezeichnet wird',
   'setup.part.keeping': 'Wie lange aufbewahrt wird',
-  'setup.part.offers': 'Prüf-Einladungen im Forum',
+  'setup.part.offers': 'Prüf-Einladungen in Foren',
   'setup.short.reports': 'Dort erfährt die Moderation, was bei den gezählten Prüfungen zunimmt.',
   'setup.short.review': 'Dort sieht die Moderation, bei welchen Fragen jemand nicht weiterkommt, und Fotos dazu.',
   'setup.short.moderators': 'Rollen, die zusätzlich zu denen zählen, die den Server verwalten dürfen.',
   'setup.short.language': 'Für das, was alle lesen. Private Antworten kommen in der eigenen Sprache.',
   'setup.short.recording': 'Beendete Prüfungen, ohne Namen; nur wenn du es einschaltest.',
   'setup.short.keeping': 'Ältere aufgezeichnete Prüfungen werden gelöscht.',
-  'setup.short.offers':
-    'Neue Beiträge mit einem bestimmten Forum-Tag bekommen eine unauffällige Einladung zur Prüfung.',
+  'setup.short.offers': 'Neue Beiträge mit den Tags, die du wählst, bekommen eine unauffällige Einladung zur Prüfung.',
   'setup.long.reports':
     'Einmal in der Woche werden die gezählten Prüfungen angesehen. Gehen ungewöhnlich viele schlecht aus, oder treten plötzlich dieselben Mängel zusammen auf, meldet der Bot das einmal in diesem Kanal und hält die Meldung auf dem neuesten Stand. Die Moderation kann dann warnen, es beobachten, eine bekannte Fälschung daraus machen oder es verwerfen, und alles davon zurücknehmen. Niemand wird angepingt. Wähl einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.review':
@@ -61,7 +62,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.keeping':
     'Aufgezeichnete Prüfungen werden gelöscht, sobald sie älter sind. Die Wochenauswertungen daraus bleiben. Mit 104 Wochen lässt sich das letzte Jahr mit diesem vergleichen. Bei einer kleineren Zahl wird Älteres bald danach gelöscht, und niemand kann es zurückholen.',
   'setup.long.offers':
-    'In einem Forum bekommt jeder neue Beitrag mit einem bestimmten Tag eine Nachricht mit einem Knopf, die zu einer geführten Prüfung einlädt. Wer ihn drückt, bekommt eine eigene Prüfung, die sonst niemand sieht. Niemand wird angepingt; kein Beitrag bekommt eine zweite Einladung, ältere bekommen keine, und sonst schreibt der Bot nirgends etwas dazu. Was die Leute schreiben, wird nicht gelesen.',
+    'In bis zu {forums, number} Foren bekommt jeder neue Beitrag mit einem der Tags, die du wählst, eine Nachricht mit einem Knopf, die zu einer geführten Prüfung einlädt. Wer ihn drückt, bekommt eine eigene Prüfung, die sonst niemand sieht. Niemand wird angepingt; kein Beitrag bekommt eine zweite Einladung, ältere bekommen keine, und sonst schreibt der Bot nirgends etwas dazu. Was die Leute schreiben, wird nicht gelesen.',
   'setup.now.nowhere': 'keiner',
   'setup.now.no-roles': 'keine zusätzlich zu denen, die den Server verwalten dürfen',
   'setup.now.gone-roles':
@@ -72,12 +73,14 @@ export const setup: InWordsOf<typeof english> = {
     '{outcomes, select, yes {beendete Prüfungen werden aufgezeichnet, {pooling, select, yes {und mit anderen Servern zusammengelegt} other {nicht zusammengelegt}}} other {nichts}}',
   'setup.now.keeping': '{weeks, plural, one {# Woche} other {# Wochen}}',
   'setup.now.no-offers': 'keine',
-  'setup.now.offers': 'in {forum}, bei Beiträgen mit dem Tag „{tag}“',
-  'setup.now.offers-without-tag': 'in {forum}, aber den Tag gibt es nicht mehr: wähl einen anderen',
+  'setup.now.offers': 'in {forum} bei Beiträgen mit {count, plural, one {dem Tag} other {den Tags}} {tags}',
+  'setup.now.more-tags': '{count, number} weiteren',
+  'setup.now.offers-without-tag': 'in {forum}, aber seine Tags gibt es nicht mehr: wähl andere',
   'setup.choose.channel': 'Einen Textkanal wählen',
-  'setup.choose.forum': 'Ein Forum wählen',
-  'setup.choose.tag': 'Jetzt den Forum-Tag wählen',
-  'setup.choose.tag-of': 'Nur Beiträge in {forum} mit einem seiner Tags bekommen eine Einladung. Wähl den Tag.',
+  'setup.choose.forum': 'Ein Forum wählen, neu oder um seine Tags zu ändern',
+  'setup.choose.tag': 'Jetzt die Forum-Tags wählen',
+  'setup.choose.tag-of':
+    'Nur Beiträge in {forum} mit den Tags, die du wählst, bekommen eine Einladung. Wähl einen oder mehrere.',
   'setup.choose.roles': 'Rollen wählen',
   'setup.choose.language': 'Eine Sprache wählen',
   'setup.choose.language-of-discord': 'Die Sprache, die der Server in Discord eingestellt hat',
@@ -110,6 +113,10 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.missing-under-posts':
     'Ich darf in {channel} nicht unter Beiträge schreiben: Gib mir dort {permissions}, in den Rechten des Forums.',
   'setup.blind.channel': '{role} sieht {channel} nicht: Gib der Rolle dort „Kanal ansehen“, oder wähl eine andere.',
+  'setup.blind.channel.helpers':
+    '{role} sieht {channel} nicht, die Mitglieder sehen Fragen also nur mit /prüfung wartend und nicht, sobald sie kommen. Sollen sie sie dort sehen, auch Fotos, gib der Rolle „Kanal ansehen“.',
+  'setup.blind.channel.reminders':
+    '{role} sieht {channel} nicht, niemand würde also merken, dass er angepingt wird: Gib der Rolle dort „Kanal ansehen“, oder wähl eine andere.',
   'setup.blind.command':
     '{role} wird {command} vielleicht nicht angeboten: Sieh unter Servereinstellungen, Integrationen nach und erlaube es dieser Rolle.',
   'setup.place.gone': 'Den Kanal gibt es nicht mehr. Wähl einen anderen.',
@@ -127,6 +134,8 @@ export const setup: InWordsOf<typeof english> = {
     'Das ist die Rolle, die alle haben: Damit wären alle Moderation. Es wurde nichts geändert: Wähl eine andere Rolle.',
   'setup.problem.too-many-roles':
     'Höchstens {most, number} Rollen können genannt werden. Es wurde nichts geändert: Wähl weniger.',
+  'setup.problem.too-many-forums':
+    'Einladungen kann es in höchstens {most, number} Foren geben. Es wurde nichts geändert: Beende sie erst in einem anderen.',
   'setup.problem.weeks-out-of-range':
     'Es müssen zwischen {least, number} und {most, number} Wochen sein. Es wurde nichts geändert: Tipp eine andere Zahl ein.',
   'setup.problem.weeks-not-a-number':

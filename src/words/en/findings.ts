@@ -24,7 +24,7 @@ export const findings = {
   'finding.since.again': 'First found in the week that ended on {from}, last in the one that ended on {last}.',
   'finding.many.label': 'How many:',
   'finding.many.of':
-    'in the last 8 weeks at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5} other {at least # and fewer than {earlierBelow, number}}}.',
+    'in the last 8 weeks at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}.',
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
   'finding.noise.label': 'What it would take to be mere chance:',
   'finding.noise.rise': 'a run of bad luck as rare as once in about 6 years, for one thing that fails once a week.',
@@ -84,7 +84,9 @@ export const findings = {
   'finding.no-undo.decided-since':
     'Nothing was taken back: somebody has decided on this after you looked. This is how it stands.',
   'finding.no-undo.in-force':
-    'Nothing was taken back: this known fake is in force for its model. Remove it there first.',
+    'Nothing was taken back: this known fake stands among those of its model. Remove it there first.',
+  'finding.no-fake.retired':
+    'Nothing was decided: this model is retired, so a known fake of it would count for nothing. Warn of it, or dismiss it.',
   'finding.chart': '{what}, 4 weeks at a time',
   'finding.chart.failed': 'Failed checks newly shown in the 4 weeks up to each week, without the first ever shown',
   'finding.chart.bound': 'More than this is beyond chance, going by the numbers shown',

@@ -24,7 +24,9 @@ export const setup = {
   'setup.needs': 'What I need there, and what for:',
   'setup.none': 'No channel',
   'setup.no-roles': 'No roles',
-  'setup.no-offers': 'No offers',
+  'setup.no-offers': 'No offers at all',
+  'setup.no-offers-here': 'No offers in this forum',
+  'setup.no-offers-gone': 'Forget the forums that are gone',
   'setup.test': 'Test it',
   'setup.again': 'Try again',
   'setup.saved': '✓ This is how it is now.',
@@ -35,14 +37,14 @@ export const setup = {
   'setup.part.language': 'Language',
   'setup.part.recording': 'What is recorded',
   'setup.part.keeping': 'How long it is kept',
-  'setup.part.offers': 'Offers in a forum',
+  'setup.part.offers': 'Offers in forums',
   'setup.short.reports': 'Where moderators learn what is increasing.',
   'setup.short.review': 'Where moderators see stuck checks and photos.',
   'setup.short.moderators': 'Roles that count as moderators, besides everyone who may manage the server.',
   'setup.short.language': 'For what everybody reads. Private answers come in each person’s own language.',
   'setup.short.recording': 'Finished checks, without names; only if you turn it on.',
   'setup.short.keeping': 'Recorded checks older than this are deleted.',
-  'setup.short.offers': 'New posts under one tag get one quiet offer of a check.',
+  'setup.short.offers': 'New posts under the tags you choose get one quiet offer of a check.',
   'setup.long.reports':
     'Once a week the counted checks are looked at. If unusually many turn out badly, or the same faults suddenly start to appear together, the bot reports it once in this channel and keeps that report up to date. Moderators can then post a warning, watch it, make it a known fake or dismiss it, and undo each of these. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.review':
@@ -56,7 +58,7 @@ export const setup = {
   'setup.long.keeping':
     'Recorded checks are deleted once they are older than this. The weekly reports made of them stay. With 104 weeks, last year can be compared with this one. A smaller number deletes what is older soon after you set it, and nobody can bring it back.',
   'setup.long.offers':
-    'In one forum, a new post under one tag gets one message with a button that offers a guided check. Anyone who presses it gets their own check, which nobody else sees. Nobody is pinged; no post gets a second offer, older posts get none, and the bot says nothing anywhere else. It does not read what people write.',
+    'In up to {forums, number} forums, a new post under one of the tags you choose gets one message with a button that offers a guided check. Anyone who presses it gets their own check, which nobody else sees. Nobody is pinged; no post gets a second offer, older posts get none, and the bot says nothing anywhere else. It does not read what people write.',
   'setup.now.nowhere': 'none',
   'setup.now.no-roles': 'none besides those who may manage the server',
   'setup.now.gone-roles': '{count, plural, one {# role that is gone} other {# roles that are gone}}',
@@ -66,12 +68,13 @@ export const setup = {
     '{outcomes, select, yes {finished checks are recorded, {pooling, select, yes {and pooled with other servers} other {not pooled}}} other {nothing}}',
   'setup.now.keeping': '{weeks, plural, one {# week} other {# weeks}}',
   'setup.now.no-offers': 'none',
-  'setup.now.offers': 'in {forum} under the tag “{tag}”',
-  'setup.now.offers-without-tag': 'in {forum}, but its tag is gone: choose another one',
+  'setup.now.offers': 'in {forum} under {count, plural, one {the tag} other {the tags}} {tags}',
+  'setup.now.more-tags': '{count, number} more',
+  'setup.now.offers-without-tag': 'in {forum}, but its tags are gone: choose others',
   'setup.choose.channel': 'Choose a text channel',
-  'setup.choose.forum': 'Choose a forum',
-  'setup.choose.tag': 'Now choose the tag',
-  'setup.choose.tag-of': 'Only posts in {forum} under one of its tags get an offer. Choose the tag.',
+  'setup.choose.forum': 'Choose a forum to add it or change its tags',
+  'setup.choose.tag': 'Now choose the tags',
+  'setup.choose.tag-of': 'Only posts in {forum} under the tags you choose get an offer. Choose one or more.',
   'setup.choose.roles': 'Choose roles',
   'setup.choose.language': 'Choose a language',
   'setup.choose.language-of-discord': 'The one set for this server in Discord',
@@ -104,6 +107,10 @@ export const setup = {
   'setup.place.missing-under-posts':
     'I may not write under posts in {channel}: give me {permissions} there, in the forum’s permissions.',
   'setup.blind.channel': '{role} cannot see {channel}: give it “View Channel” there, or choose another role.',
+  'setup.blind.channel.helpers':
+    '{role} cannot see {channel}, so its members see questions only with /check waiting, not as they come. If they are to see them there, photos included, give it “View Channel”.',
+  'setup.blind.channel.reminders':
+    '{role} cannot see {channel}, so nobody would notice being pinged: give it “View Channel” there, or choose another role.',
   'setup.blind.command': '{role} cannot use {command}: allow it for that role under Server Settings, Integrations.',
   'setup.place.gone': 'That channel is gone. Choose another one.',
   'setup.place.not-text':
@@ -119,6 +126,8 @@ export const setup = {
   'setup.problem.everyone-as-moderator':
     'That is the role everybody has: with it, everybody would be a moderator. Nothing was changed: choose another role.',
   'setup.problem.too-many-roles': 'At most {most, number} roles can be named. Nothing was changed: choose fewer.',
+  'setup.problem.too-many-forums':
+    'There can be offers in at most {most, number} forums. Nothing was changed: end those in another one first.',
   'setup.problem.weeks-out-of-range':
     'It must be between {least, number} and {most, number} weeks. Nothing was changed: type another number.',
   'setup.problem.weeks-not-a-number':

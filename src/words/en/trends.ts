@@ -55,7 +55,7 @@ export const trends = {
   'trends.patterns': 'Faults that appear together',
   'trends.patterns.none': 'No faults and answers have become more common together.',
   'trends.pattern':
-    '{family}: {items}. {recent, number} of {recentOf, number} checks of the last 8 weeks, {earlier, plural, =0 {fewer than five} other {#}} of {earlierOf, plural, =0 {fewer than five} other {#}} in the year before{growth, plural, =0 {} other {; at least # times as common}}.',
+    '{family}: {items}. {recent, number} of {recentOf, number} checks of the last 8 weeks, {earlier, plural, =0 {fewer than five in each quarter} other {#}} of {earlierOf, plural, =0 {too few to show} other {#}} in the year before{growth, plural, =0 {} other {; at least # times as common}}.',
   'trends.unknown-family': 'Cells of no listed model',
   'trends.gone-family': '{id} (its rule pack is no longer installed)',
   'trends.gone-rule': '{id} (a point of a rule pack that is no longer installed)',

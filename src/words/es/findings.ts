@@ -27,7 +27,7 @@ export const findings: InWordsOf<typeof english> = {
     'Se encontró primero en la semana que terminó el {from}, y por última vez en la que terminó el {last}.',
   'finding.many.label': 'Cuántas:',
   'finding.many.of':
-    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5} other {al menos # y menos de {earlierBelow, number}}}.',
+    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.rise':
@@ -88,7 +88,9 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.decided-since':
     'No se deshizo nada: alguien lo decidió después de que lo miraras. Así es como está.',
   'finding.no-undo.in-force':
-    'No se deshizo nada: esta falsificación conocida está en vigor en su modelo. Quítala allí primero.',
+    'No se deshizo nada: esta falsificación conocida está entre las de su modelo. Quítala allí primero.',
+  'finding.no-fake.retired':
+    'No se decidió nada: este modelo está retirado, así que una falsificación conocida suya no contaría para nada. Avisa de ello o descártalo.',
   'finding.chart': '{what}, de 4 en 4 semanas',
   'finding.chart.failed':
     'Comprobaciones con mal resultado, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',

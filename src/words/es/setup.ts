@@ -28,7 +28,9 @@ export const setup: InWordsOf<typeof english> = {
   'setup.needs': 'Qué necesita allí el bot, y para qué:',
   'setup.none': 'Ningún canal',
   'setup.no-roles': 'Ningún rol',
-  'setup.no-offers': 'Ninguna invitación',
+  'setup.no-offers': 'Ninguna invitación en ningún foro',
+  'setup.no-offers-here': 'Ninguna invitación en este foro',
+  'setup.no-offers-gone': 'Olvidar los foros que ya no existen',
   'setup.test': 'Probarlo',
   'setup.again': 'Probar otra vez',
   'setup.saved': '✓ Así está ahora.',
@@ -39,14 +41,15 @@ export const setup: InWordsOf<typeof english> = {
   'setup.part.language': 'Idioma',
   'setup.part.recording': 'Qué se cuenta',
   'setup.part.keeping': 'Cuánto tiempo se guarda',
-  'setup.part.offers': 'Invitaciones en un foro',
+  'setup.part.offers': 'Invitaciones en foros',
   'setup.short.reports': 'Allí la moderación se entera de lo que aumenta en las comprobaciones contadas.',
   'setup.short.review': 'Allí la moderación ve qué comprobaciones están atascadas, y fotos.',
   'setup.short.moderators': 'Roles que cuentan además de quien puede gestionar el servidor.',
   'setup.short.language': 'Para lo que leen todos. Las respuestas privadas llegan en el idioma de cada cual.',
   'setup.short.recording': 'Comprobaciones terminadas, sin nombres; solo si lo activas.',
   'setup.short.keeping': 'Las comprobaciones contadas más antiguas se borran.',
-  'setup.short.offers': 'Las publicaciones nuevas con cierta etiqueta reciben una invitación discreta a comprobar.',
+  'setup.short.offers':
+    'Las publicaciones nuevas con las etiquetas que elijas reciben una invitación discreta a comprobar.',
   'setup.long.reports':
     'Una vez por semana se miran las comprobaciones contadas. Si acaban mal más de lo normal, o si de pronto aparecen juntos los mismos defectos, el bot lo comunica una vez en este canal y mantiene al día ese informe. La moderación puede entonces avisar, ponerlo en observación, convertirlo en una falsificación conocida o descartarlo, y deshacer cada cosa. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
   'setup.long.review':
@@ -60,7 +63,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.keeping':
     'Lo contado se borra cuando es más antiguo que esto. Los informes semanales hechos con ello se quedan. Con 104 semanas se puede comparar el año pasado con este. Si pones un número menor, lo más antiguo se borra poco después, y nadie puede recuperarlo.',
   'setup.long.offers':
-    'En un foro, cada publicación nueva con cierta etiqueta recibe un mensaje con un botón que invita a una comprobación guiada. Quien lo pulsa recibe su propia comprobación, que nadie más ve. No se notifica a nadie; ninguna publicación recibe una segunda invitación, las anteriores no reciben ninguna, y no se dice nada en ningún otro sitio. Lo que escribe la gente no se lee.',
+    'En hasta {forums, number} foros, cada publicación nueva con una de las etiquetas que elijas recibe un mensaje con un botón que invita a una comprobación guiada. Quien lo pulsa recibe su propia comprobación, que nadie más ve. No se notifica a nadie; ninguna publicación recibe una segunda invitación, las anteriores no reciben ninguna, y no se dice nada en ningún otro sitio. Lo que escribe la gente no se lee.',
   'setup.now.nowhere': 'ninguno',
   'setup.now.no-roles': 'ninguno además de quien puede gestionar el servidor',
   'setup.now.gone-roles': '{count, plural, one {# rol que ya no existe} other {# roles que ya no existen}}',
@@ -70,13 +73,14 @@ export const setup: InWordsOf<typeof english> = {
     '{outcomes, select, yes {se cuentan las comprobaciones terminadas, {pooling, select, yes {y se suman a las de otros servidores} other {sin sumarlas a las de otros servidores}}} other {nada}}',
   'setup.now.keeping': '{weeks, plural, one {# semana} other {# semanas}}',
   'setup.now.no-offers': 'ninguna',
-  'setup.now.offers': 'en {forum} con la etiqueta «{tag}»',
-  'setup.now.offers-without-tag': 'en {forum}, pero su etiqueta ya no existe: elige otra',
+  'setup.now.offers': 'en {forum} con {count, plural, one {la etiqueta} other {las etiquetas}} {tags}',
+  'setup.now.more-tags': '{count, number} más',
+  'setup.now.offers-without-tag': 'en {forum}, pero sus etiquetas ya no existen: elige otras',
   'setup.choose.channel': 'Elige un canal de texto',
-  'setup.choose.forum': 'Elige un foro',
-  'setup.choose.tag': 'Elige ahora la etiqueta del foro',
+  'setup.choose.forum': 'Elige un foro para añadirlo o cambiar sus etiquetas',
+  'setup.choose.tag': 'Elige ahora las etiquetas del foro',
   'setup.choose.tag-of':
-    'Solo las publicaciones de {forum} con una de sus etiquetas reciben una invitación. Elige la etiqueta.',
+    'Solo las publicaciones de {forum} con las etiquetas que elijas reciben una invitación. Elige una o varias.',
   'setup.choose.roles': 'Elige roles',
   'setup.choose.language': 'Elige un idioma',
   'setup.choose.language-of-discord': 'El que este servidor tiene puesto en Discord',
@@ -109,6 +113,10 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.missing-under-posts':
     'El bot no puede escribir bajo las publicaciones de {channel}: dale allí {permissions}, en los permisos del foro.',
   'setup.blind.channel': '{role} no ve {channel}: dale allí «Ver canal», o elige otro rol.',
+  'setup.blind.channel.helpers':
+    '{role} no ve {channel}, así que sus miembros solo ven las preguntas con /comprobar pendientes, no cuando llegan. Si han de verlas allí, con sus fotos, dale «Ver canal».',
+  'setup.blind.channel.reminders':
+    '{role} no ve {channel}, así que nadie notaría que se le notifica: dale allí «Ver canal», o elige otro rol.',
   'setup.blind.command':
     'Puede que a {role} no se le ofrezca {command}: mira en Ajustes del servidor, Integraciones, y permíteselo a ese rol.',
   'setup.place.gone': 'Ese canal ya no existe. Elige otro.',
@@ -125,6 +133,8 @@ export const setup: InWordsOf<typeof english> = {
   'setup.problem.everyone-as-moderator':
     'Ese es el rol que tienen todos: con él, todos serían moderación. No se cambió nada: elige otro rol.',
   'setup.problem.too-many-roles': 'Se pueden nombrar como máximo {most, number} roles. No se cambió nada: elige menos.',
+  'setup.problem.too-many-forums':
+    'Puede haber invitaciones como máximo en {most, number} foros. No se cambió nada: termina antes las de otro.',
   'setup.problem.weeks-out-of-range':
     'Tienen que ser entre {least, number} y {most, number} semanas. No se cambió nada: escribe otro número.',
   'setup.problem.weeks-not-a-number':

@@ -4,7 +4,16 @@ import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 import { weeksFrom } from '../../../src/trends/week.ts'
 import { cellsOf } from './publish.ts'
 import type { Kind, Stream } from './streams.ts'
-import { extreme, type Found, isWhole, type Puzzle, type Statement, unknownsOf, type World } from './worlds.ts'
+import {
+  extreme,
+  type Found,
+  type Group,
+  isWhole,
+  type Puzzle,
+  type Statement,
+  unknownsOf,
+  type World,
+} from './worlds.ts'
 
 export type Pinned = { readonly name: string; readonly value: number }
 
@@ -57,6 +66,22 @@ export function audit(puzzle: Puzzle, truth: World | null, seed: number, enough 
   }
   for (let i = 0; i < 4 && open.length > 0; i++) setFree(worldOf(anywhere(false)))
 
+  /** Where neither end of its range could be reached: whether any world has another number of it, above or below. */
+  const another = (q: Quantity): 'free' | 'pinned' | undefined => {
+    const group: Group = (kind, week) => Boolean(q.has[index.get(kind)!]) && week >= q.first && week <= q.last
+    const value = valueAtStart.get(q)!
+    const found = [
+      { group, least: value + 1, most: Number.POSITIVE_INFINITY },
+      { group, least: 0, most: value - 1 },
+    ].map(statement => {
+      programs++
+      const statements = [...puzzle.statements, statement]
+      return extreme({ ...puzzle, statements }, () => 1, 'minimize', true, 100_000).status
+    })
+    if (found.includes('found')) return 'free'
+    return found.every(status => status === 'none') ? 'pinned' : undefined
+  }
+
   const pinned: Pinned[] = []
   let undecided = 0
   for (let q = open[0]; q !== undefined && pinned.length < enough; q = open[0]) {
@@ -73,7 +98,7 @@ export function audit(puzzle: Puzzle, truth: World | null, seed: number, enough 
       if (Math.floor(most.value + 1e-6) === Math.ceil(least.value - 1e-6)) return 'pinned'
       return worldOf(most) !== null && worldOf(least) !== null ? 'free' : undefined
     })
-    const found = range[0]!() ?? range[1]!()
+    const found = range[0]!() ?? range[1]!() ?? another(q)
     if (found === undefined) undecided++
     if (found === 'pinned') pinned.push({ name: q.name, value: valueAtStart.get(q)! })
   }

@@ -158,8 +158,9 @@ export function statementsOf(stream: Stream, { releases }: Publication, family: 
 const upToFour = (shown: number) => ({ least: shown, most: shown + minimumReporters - 1 })
 
 /**
- * What someone adds who knows how releases are made and is told, for every week, whether the family opened and which cells had
- * fewer than five pending: more than anyone can know.
+ * What someone adds who knows how releases are made and is told, for every week, whether the family opened, which cells had
+ * fewer than five pending, and which part of a shown pattern picks it out (so that no check has that part and not the rest): more than
+ * anyone can know.
  */
 export function insights(stream: Stream, publication: Publication, family: string): Statement[] {
   const statements: Statement[] = []
@@ -185,5 +186,26 @@ export function insights(stream: Stream, publication: Publication, family: strin
       else if (pending < minimumReporters) statements.push({ group, least: 0, most: minimumReporters - 1 })
     }
   }
+  // What holds up to a week holds up to every week before it: the last that says it is enough.
+  const told = new Set<string>()
+  for (const [i, release] of [...publication.releases.entries()].reverse()) {
+    const now = weeksFrom(stream.first, release.week)
+    const own = publication.private[i]!.outcomes.filter(
+      o => (o.family ?? unknownFamily) === family && o.week <= release.week,
+    )
+    for (const { items } of release.patterns.filter(p => p.family === family))
+      for (const part of partsOf(items)) {
+        const name = `${part.join()} of ${items.join()}`
+        const halved = (kind: Kind) =>
+          part.every(item => inCell(kind, item as CellKey)) && !items.every(item => inCell(kind, item as CellKey))
+        if (told.has(name) || own.some(halved)) continue
+        told.add(name)
+        statements.push({ group: (kind, week) => halved(kind) && week <= now, least: 0, most: 0 })
+      }
+  }
   return statements
 }
+
+/** Every part of a pattern but the whole. */
+const partsOf = (items: readonly string[]): string[][] =>
+  Array.from({ length: 2 ** items.length - 2 }, (_, bits) => items.filter((_, at) => ((bits + 1) >> at) & 1))

@@ -31,13 +31,13 @@ export const kinds: readonly Kind[] = ['market', 'shop', 'friend'].flatMap(bough
   }),
 )
 
-/** The stream of a seed. All its weeks lie in one epoch, so every contribution is another person. */
-export function randomStream(seed: number, deleting: boolean): Stream {
+/** The stream of a seed; every contribution is another person. `most`: it has so many weeks at most, and at least a quarter as many. */
+export function randomStream(seed: number, deleting: boolean, most = 12): Stream {
   const random = xoroshiro128plus(seed)
   const int = (least: number, most: number) => uniformInt(random, least, most)
   const pick = <T>(list: readonly T[]): T => list[int(0, list.length - 1)]!
   const first = '2026-W14'
-  const weeks = int(3, 12)
+  const weeks = int(most / 4, most)
   const families = ['harrow-30', 'brant-40'].slice(0, int(1, 2))
   // Few kinds make cells coincide and nest, which is when a difference tells most.
   const some = Array.from({ length: int(1, 5) }, () => pick(kinds))

@@ -30,6 +30,7 @@ export function extreme(
   weight: (kind: Kind, week: number) => number,
   direction: 'maximize' | 'minimize',
   whole = false,
+  maxIterations = 4000,
 ): Found {
   const unknowns = unknownsOf(puzzle)
   const constraints = new Map<string, Constraint>()
@@ -41,10 +42,7 @@ export function extreme(
     for (const [s, { group }] of puzzle.statements.entries()) if (group(kind, u.week)) coefficients.set(`s${s}`, 1)
     return [String(i), coefficients]
   })
-  const solution = solve(
-    { direction, objective: 'goal', constraints, variables, integers: whole },
-    { maxIterations: 4000 },
-  )
+  const solution = solve({ direction, objective: 'goal', constraints, variables, integers: whole }, { maxIterations })
   if (solution.status === 'unbounded') return { status: 'unbounded' }
   if (solution.status === 'infeasible') return { status: 'none' }
   if (solution.status !== 'optimal') return { status: 'gave-up' }

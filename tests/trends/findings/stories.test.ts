@@ -79,6 +79,16 @@ describe('a wave of one family with three tells that come together', () => {
     expect(one).toMatchObject({ week: first, seen: next, revision: 1 })
     expect(one?.parts.find(part => part.is === 'pattern')).toMatchObject({ pattern: { recent: 15 } })
   })
+  test('when it was first found stays so, though the rise that said it gives way to a later one', () => {
+    const [before, next] = [weekPlus(first, -1), weekPlus(first, 1)]
+    const [one] = allAfter(release(first, [rise('code', before), rise('legs')]))
+    expect(one).toMatchObject({ week: before, seen: first })
+    const [after] = allAfter(
+      release(first, [rise('code', before), rise('legs')]),
+      release(next, [rise('code', next), rise('legs', next)]),
+    )
+    expect(after).toMatchObject({ week: before, seen: next })
+  })
   test('a pattern that is picked out by other items now takes the place of the one before', () => {
     const [one] = allAfter(wave, release(weekPlus(first, 1), [], [pattern(['rule:code', 'rule:seam'])]))
     expect(keysOf(one as Finding).filter(key => key.startsWith('pattern'))).toEqual([

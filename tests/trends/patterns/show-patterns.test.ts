@@ -49,6 +49,20 @@ test('box code together with four legs: nine of eleven recent checks, one of six
   ])
 })
 
+test('three faults of which one never came alone are told of together, with the numbers of that one; where a cell was bought is not', () => {
+  const all: Item[] = ['rule:vent', 'rule:legs', 'rule:box-code', 'bought:market']
+  const table = [
+    ...rows(9, 1, all),
+    ...rows(20, 1, []),
+    ...rows(4, 20, ['rule:legs', 'bought:market']),
+    ...rows(4, 20, ['rule:box-code', 'bought:market']),
+    ...rows(80, 20, []),
+  ]
+  const [first] = findPatterns('harrow-30', table, now)
+  expect(first?.items).toEqual(['rule:box-code', 'rule:legs', 'rule:vent'])
+  expect(first).toMatchObject({ recent: 5, earlier: 0 })
+})
+
 test('the self-made example: W with seven checks and A with W with six are not both shown', () => {
   const table = letterChecks.flatMap((row, i) =>
     rows(

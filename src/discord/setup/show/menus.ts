@@ -9,7 +9,7 @@ import {
 } from 'discord.js'
 import { encodeSetup, type SetupAct } from '../../../custom-ids/setup-id.ts'
 import type { Tag, Use } from '../../../server/places.ts'
-import { mostModeratorRoles, reminderHours, type ServerSettings } from '../../../server/settings.ts'
+import { mostModeratorRoles, mostTags, reminderHours, type ServerSettings } from '../../../server/settings.ts'
 import { languages, type Say } from '../../../words/say.ts'
 import { nameLanguage } from '../../../words/setup-words.ts'
 import { form, lineField } from '../../message/form.ts'
@@ -92,14 +92,17 @@ export type OfferedTags = { readonly forum: string; readonly tags: readonly Tag[
 
 /** Discord allows a forum twenty tags, a menu twenty-five options. */
 export function tagMenu(say: Say, { revision, forumOffers }: ServerSettings, { forum, tags }: OfferedTags) {
+  const chosen = forumOffers.find(one => one.forum === forum)?.tags ?? []
   return inRow({
     type: ComponentType.StringSelect,
     custom_id: encodeSetup({ revision, act: { is: 'tag', forum } }),
     placeholder: cut(say('setup.choose.tag'), 150),
-    options: tags.slice(0, 25).map(({ id, name }) => ({
+    min_values: 1,
+    max_values: Math.min(tags.length, mostTags),
+    options: tags.slice(0, mostTags).map(({ id, name }) => ({
       value: id,
       label: cut(name, 100),
-      default: forum === forumOffers?.forum && id === forumOffers.tag,
+      default: chosen.includes(id),
     })),
   })
 }

@@ -20,7 +20,7 @@ export type PartExtras = {
   readonly note?: string
   /** A place that was chosen and cannot serve yet: it can be tried again. */
   readonly again?: SetupAct
-  /** The forum was chosen, and a tag of it is still to be. */
+  /** The forum was chosen, and tags of it are still to be. */
   readonly choosing?: OfferedTags
 }
 
@@ -39,7 +39,7 @@ export function showPart(
   const at = parts.indexOf(part)
   const next = parts[at + 1]
   // A place was tried just now; whether a role sees what is for it was not.
-  const tried = extras.note !== undefined && part !== 'moderators'
+  const tried = extras.note !== undefined && part !== 'moderators' && part !== 'helpers'
   const warning = tried ? undefined : sayWarning(say, settings, around, part)
   const step = say('setup.step', { at: at + 1, of: parts.length, part: say(`setup.part.${part}`) })
   return message([
@@ -135,10 +135,22 @@ function controlsOf(
       ])
     }
     case 'offers': {
-      const off = settings.forumOffers ? [press({ is: 'forum', forum: 'none' }, say('setup.no-offers'))] : []
-      if (choosing) return [tagMenu(say, settings, choosing), ...rows(off)]
-      const chosen = settings.forumOffers?.forum ?? null
-      return [channelMenu(say, revision, 'offers', alive(around.places.offers, chosen)), ...rows([...retry, ...off])]
+      const { forumOffers } = settings
+      if (choosing) {
+        const { forum } = choosing
+        const known = forumOffers.some(one => one.forum === forum)
+        return [
+          tagMenu(say, settings, choosing),
+          ...rows(known ? [press({ is: 'untag', forum }, say('setup.no-offers-here'))] : []),
+        ]
+      }
+      const gone = around.forums.some(one => one.state.is === 'gone')
+      const off = [
+        ...(gone ? [press({ is: 'forum', forum: 'gone' }, say('setup.no-offers-gone'))] : []),
+        ...(forumOffers.length > 0 ? [press({ is: 'forum', forum: 'none' }, say('setup.no-offers'))] : []),
+      ]
+      // None stands in the menu as chosen: any of them is chosen to add it, or to change its tags.
+      return [channelMenu(say, revision, 'offers', null), ...rows([...retry, ...off])]
     }
   }
 }

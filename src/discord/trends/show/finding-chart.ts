@@ -24,7 +24,7 @@ export function drawFinding(
   const past = pastOf(weeks, thing, finding, weeksShown)
   if (!past.some(one => (one.failed ?? 0) > 0)) return undefined
   const family = names.family(thing.family)
-  const fault = thing.rule === null ? undefined : cut(unmarked(names.rule(thing.family, thing.rule)), longestFault)
+  const fault = thing.rule === null ? undefined : cutQuoted(unmarked(names.rule(thing.family, thing.rule)))
   const what = fault === undefined ? unmarked(family) : `${unmarked(family)}: ${fault}`
   return drawTrend({
     title: say('finding.chart', { what: bare(what) }),
@@ -42,4 +42,11 @@ export function drawFinding(
     },
     number: numbersIn(say.locale),
   })
+}
+
+/** Cut where it is too long, and still closed as it was opened. */
+function cutQuoted(quoted: string): string {
+  const short = cut(quoted, longestFault)
+  const [closing = ''] = /[^\p{L}\p{N}.…]$/u.exec(quoted) ?? []
+  return short.endsWith(closing) ? short : `${short}${closing}`
 }
