@@ -25,7 +25,13 @@ async function dispatch(services: Services, interaction: Interaction): Promise<E
   const charge = chargeOf(interaction)
   const tooMuch =
     charge &&
-    services.fairUse.admit(charge.asked, interaction.user.id, interaction.guildId, services.now(), charge.tokens)
+    (await services.fairUse.admit(
+      charge.asked,
+      interaction.user.id,
+      interaction.guildId,
+      services.now(),
+      charge.tokens,
+    ))
   if (interaction.isAutocomplete()) {
     await (tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(services, interaction))
     return tooMuch ? 'too-much' : 'fine'
