@@ -33,6 +33,7 @@ export function openFairShares(config: Config, db: Kysely<Tables>, log: Logger):
 }
 
 /** What can come to another process as well as to this one. */
-function sharedBy({ shards }: Config): Shared {
+function sharedBy({ shards, http }: Config): Shared {
+  if (http) return 'all'
   return shards && shards.ids.length < shards.count ? 'people' : 'posts'
 }

@@ -11,9 +11,10 @@ import { type Answerable, refuse } from './interaction/reply.ts'
 import { typedBack } from './interaction/typed-back.ts'
 import type { Services } from './services.ts'
 
-/** Says how it ended. Never rejects. */
-export async function route(services: Services, interaction: Interaction): Promise<Ended> {
+/** Says how it ended. Never rejects. `trouble`: what went wrong on its way here, which is all that can be told then. */
+export async function route(services: Services, interaction: Interaction, trouble?: unknown): Promise<Ended> {
   try {
+    if (trouble !== undefined) throw trouble
     return await dispatch(services, interaction)
   } catch (error) {
     await answerFailure(services, interaction, error)
