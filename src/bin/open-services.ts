@@ -22,6 +22,7 @@ import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
 import { openTextReader, type TextReader } from '../readers/text-file.ts'
 import type { Traces } from '../server/traces.ts'
+import { openServerLanes } from '../services/fair-use/server-lanes.ts'
 import { type FamilyDesk, openFamilyDesk } from '../services/family-desk.ts'
 import type { FamilyFiles } from '../services/family-files.ts'
 import { openKeyedQueue } from '../services/keyed-queue.ts'
@@ -117,6 +118,7 @@ export async function openServices(
     helpers: openHelperLog(db),
     queue,
     fairUse: shares.fairUse,
+    lanes: openServerLanes(),
     pictures,
     drafts,
     logs,

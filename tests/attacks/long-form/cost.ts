@@ -4,7 +4,7 @@ import { openWrongs, type Result } from './result.ts'
 
 const servers = 64
 /** A process runs into its stride first; that is not counted. */
-const warming = 60
+const warming = 20
 /** How far a number of processes may lie from the mean of all. */
 const within = 0.15
 

@@ -16,10 +16,16 @@ export async function farRaid(people: number, processes: number, servers: number
   const { wrong, tell } = openWrongs()
   const fleet = await openFleet(processes, servers)
   const raided = fleet.servers[0] as string
-  let waits: number[] = []
+  /** In the process of the raided server, and elsewhere. */
+  let waits: { readonly near: number[]; readonly far: number[] } = { near: [], far: [] }
+  const anew = () => {
+    const before = waits
+    waits = { near: [], far: [] }
+    return before
+  }
   let over = false
-  /** Somebody elsewhere: those of even numbers have their server in the process of the raided one. */
   const reading = async (n: number) => {
+    const isNear = (n + 1) % processes === 0
     const who = somebody(fleet.servers[n + 1] as string, 500_000 + n)
     let screen = await begin(fleet.hands, who)
     while (!over) {
@@ -27,7 +33,7 @@ export async function farRaid(people: number, processes: number, servers: number
       const unsure = unsureOf(screen)
       const sent = performance.now()
       screen = await (unsure === undefined ? begin(fleet.hands, who) : fleet.hands.press(who, unsure))
-      if (unsure !== undefined) waits.push(performance.now() - sent)
+      if (unsure !== undefined) waits[isNear ? 'near' : 'far'].push(performance.now() - sent)
     }
   }
   const raider = async (n: number) => {
@@ -42,22 +48,26 @@ export async function farRaid(people: number, processes: number, servers: number
   try {
     const readers = Array.from({ length: others }, (_, n) => reading(n))
     await after(3_000)
-    waits = []
+    anew()
     await after(quietS * 1000)
-    const quiet = median(waits)
-    waits = []
+    const quiet = anew()
     await Promise.all(Array.from({ length: people }, (_, n) => raider(n)))
-    const during = waits
+    const during = anew()
     over = true
     await Promise.all(readers)
-    const ratio = median(during) / quiet
-    if (during.length < 5) tell(`only ${during.length} clicks of others fell into the raid`)
-    if (!(ratio <= mostRatio)) tell(`others waited ${ratio.toFixed(2)} times their quiet median`)
+    const told = (['near', 'far'] as const).map(where => {
+      const [before, now] = [median(quiet[where]), median(during[where])]
+      const ratio = now / before
+      const they = where === 'near' ? 'in the same process' : 'in others'
+      if (during[where].length < 5) tell(`only ${during[where].length} clicks ${they} fell into the raid`)
+      if (!(ratio <= mostRatio)) tell(`${they}, clicks took ${ratio.toFixed(2)} times their quiet median`)
+      return `${they} ${now.toFixed(0)} ms for ${before.toFixed(0)} (${ratio.toFixed(2)} times)`
+    })
     return {
       what: `members raid one of ${servers.toLocaleString('en')} servers over ${processes} processes`,
       done: people,
       wrong,
-      figures: `others' clicks ${median(during).toFixed(0)} ms (${during.length} of them), quiet ${quiet.toFixed(0)} ms: ${ratio.toFixed(2)} times`,
+      figures: `median of other servers' clicks, raided for quiet: ${told.join(', ')}`,
       took: performance.now() - begun,
     }
   } finally {

@@ -3,8 +3,9 @@ import { many, openFleet, somebody, wholeCheck } from './fleet.ts'
 import { openWrongs, type Result } from './result.ts'
 
 const servers = 64
-/** Of the memory after a quarter, and no less than these megabytes, since a small run is mostly the collector's mood. */
-const most = { part: 0.15, megabytes: 30 }
+/** How much more than after a quarter; it takes so many interactions until the collector has found its stride and this is judged. */
+const most = 0.15
+const judgedFrom = 20_000
 
 export async function memoryOver(interactions: number): Promise<Result> {
   const begun = performance.now()
@@ -24,7 +25,7 @@ export async function memoryOver(interactions: number): Promise<Result> {
       at.push(await fleet.memory())
     }
     const [first = 0, , , last = 0] = at
-    if (last > first + Math.max(first * most.part, most.megabytes))
+    if (interactions >= judgedFrom && last > first * (1 + most))
       tell(`${last.toFixed(0)} MB at the end, and ${first.toFixed(0)} MB after a quarter`)
     const said = [start, ...at].map(one => one.toFixed(0)).join(', ')
     return {

@@ -14,17 +14,17 @@ const sizes = {
     disks: 20,
     clocks: 20,
   },
-  // About a quarter of an hour on two cores.
+  // About ten minutes on two cores.
   short: {
-    hostile: 1_000,
-    kills: 12,
+    hostile: 500,
+    kills: 5,
     restarts: 20,
     raid: 2_000,
     processes: 2,
     servers: 200,
     quietS: 15,
-    memory: 10_000,
-    checks: 120,
+    memory: 2_000,
+    checks: 40,
     disks: 1,
     clocks: 2,
   },
