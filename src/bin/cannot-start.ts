@@ -26,19 +26,19 @@ export function endingOf(error: unknown, config: Config): Ending {
   if (error instanceof DiscordLost) return { sentences: [sayLoss(error.loss)], code: codes[error.loss.is] }
   if (error instanceof UnusablePacks) return operator(...error.sentences)
   if (error instanceof Error && code === 'newer-database') return operator(error.message)
-  if (code === 'EADDRINUSE' && config.figures && (error as { port?: number }).port === config.figures.port)
-    return operator(
-      `Port ${config.figures.port} is taken. Stop what uses it, or set CELLWARY_FIGURES_PORT to another one.`,
-    )
-  if (code === 'EADDRINUSE')
-    return operator(
-      `Port ${config.port} is taken. Stop what uses it, or set CELLWARY_PORT to another one (0 takes any).`,
-    )
+  if (code === 'EADDRINUSE') return operator(sayTaken((error as { port?: number }).port, config))
   if ((code === 'ENOENT' || code === 'ENOTDIR' || code === 'EACCES') && config.rules !== undefined)
     return operator(
       `CELLWARY_RULES: ${config.rules} cannot be read (${code}). Correct the path or its rights, or leave it out.`,
     )
   return { sentences: [], code: exitCodes.trouble }
+}
+
+function sayTaken(taken: number | undefined, { figures, http, port }: Config): string {
+  const stop = (which: number) => `Port ${which} is taken. Stop what uses it, or set`
+  if (figures && taken === figures.port) return `${stop(figures.port)} CELLWARY_FIGURES_PORT to another one.`
+  if (http && taken === http.port) return `${stop(http.port)} CELLWARY_HTTP to another one.`
+  return `${stop(port)} CELLWARY_PORT to another one (0 takes any).`
 }
 
 const operator = (...sentences: readonly string[]): Ending => ({ sentences, code: exitCodes.operator })

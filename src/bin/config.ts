@@ -24,6 +24,10 @@ const schema = z.object({
   CELLWARY_FIGURES_HOST: z.string().min(1).default('127.0.0.1'),
   /** Which connections this process makes of how many, where several processes run one bot: `0-3/16`, `1of4/16`. */
   CELLWARY_SHARDS: z.string().min(1).optional(),
+  /** The port on which interactions come over HTTP, instead of over a connection; none is opened without it, 0 takes any. */
+  CELLWARY_HTTP: z.coerce.number().int().min(0).max(65535).optional(),
+  /** Which address of this machine they come to: what stands in front of it, unless another one is named. */
+  CELLWARY_HTTP_HOST: z.string().min(1).default('127.0.0.1'),
   /** `off`: questions come without their drawings. */
   CELLWARY_PICTURES: z.enum(['on', 'off']).default('on'),
   /** `on`, for tests: a person whose locale is qps-ploc is spoken to in a made-up language that shows what is hard-coded. */
@@ -48,6 +52,8 @@ export type Config = {
   readonly figures: { readonly host: string; readonly port: number } | undefined
   /** Undefined: this process makes all connections that Discord advises. */
   readonly shards: ShardRange | undefined
+  /** Undefined: interactions come over a connection to Discord. */
+  readonly http: { readonly host: string; readonly port: number } | undefined
   readonly pseudo: boolean
   readonly fairUse: boolean
   /** Whether the invented families are there; in the practice room they always are. */
@@ -102,6 +108,20 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
         'CELLWARY_SHARDS: several processes of one bot share one PostgreSQL. Set DATABASE_URL to it, the same in all of them, or leave CELLWARY_SHARDS out.',
       ],
     }
+  if (shards && data.CELLWARY_HTTP !== undefined)
+    return {
+      ok: false,
+      sentences: [
+        'CELLWARY_SHARDS: this process takes interactions over HTTP (CELLWARY_HTTP) and makes no connection. Leave one of the two out; another process makes the connections.',
+      ],
+    }
+  if (token === undefined && data.CELLWARY_HTTP !== undefined)
+    return {
+      ok: false,
+      sentences: [
+        'CELLWARY_HTTP: the practice room, which opens without a token, takes no interactions from outside. Leave it out to practise, or set DISCORD_TOKEN to run the bot.',
+      ],
+    }
   if (token === '')
     return {
       ok: false,
@@ -122,6 +142,7 @@ export function readConfig(env: NodeJS.ProcessEnv): Configuring {
           ? undefined
           : { host: data.CELLWARY_FIGURES_HOST, port: data.CELLWARY_FIGURES_PORT },
       shards: shards?.range,
+      http: data.CELLWARY_HTTP === undefined ? undefined : { host: data.CELLWARY_HTTP_HOST, port: data.CELLWARY_HTTP },
       pseudo: data.CELLWARY_PSEUDO === 'on',
       fairUse: data.CELLWARY_FAIR_USE === 'on',
       demo: data.CELLWARY_DEMO === 'on' || token === undefined,

@@ -22,7 +22,7 @@ import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
 import { openTextReader, type TextReader } from '../readers/text-file.ts'
 import type { Traces } from '../server/traces.ts'
-import { noLimits, openFairUse } from '../services/fair-use/open-fair-use.ts'
+import { openServerLanes } from '../services/fair-use/server-lanes.ts'
 import { type FamilyDesk, openFamilyDesk } from '../services/family-desk.ts'
 import type { FamilyFiles } from '../services/family-files.ts'
 import { openKeyedQueue } from '../services/keyed-queue.ts'
@@ -45,6 +45,7 @@ import type { Outcome } from '../trends/outcome.ts'
 import type { Config } from './config.ts'
 import { eraseAgain, forgetCounted } from './erase-again.ts'
 import { identifyTurns } from './identify-turns.ts'
+import { openFairShares } from './open-fair-shares.ts'
 import { openTrends } from './open-trends.ts'
 import { openDatabase, prepareFolder } from './prepare-data.ts'
 
@@ -90,9 +91,13 @@ export async function openServices(
     memory: new Keyv({ store: new KeptValues(db, 'clock') }),
     databaseTime: () => databaseTime(db),
   }
+  const shares = openFairShares(config, db, log)
   const sweepOnce = () =>
     queue
-      .inBackground({ is: 'sweep' }, () => sweep(services, kept, clock))
+      .inBackground({ is: 'sweep' }, async () => {
+        await shares.purge()
+        await sweep(services, kept, clock)
+      })
       .catch(error => log.warn({ err: error }, 'sweeping failed'))
   const timer = setInterval(sweepOnce, sweepEvery).unref()
   const newId = () => randomBytes(10).toString('hex')
@@ -112,7 +117,8 @@ export async function openServices(
     offers,
     helpers: openHelperLog(db),
     queue,
-    fairUse: config.fairUse ? openFairUse() : noLimits,
+    fairUse: shares.fairUse,
+    lanes: openServerLanes(),
     pictures,
     drafts,
     logs,

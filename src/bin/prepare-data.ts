@@ -1,5 +1,5 @@
 // Makes the data folder and tries it out, and opens the database; what is wrong is said by the name of the setting.
-import { mkdir, rm, stat, writeFile } from 'node:fs/promises'
+import { mkdir, open, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import type { Kysely, LogEvent } from 'kysely'
 import type { Logger } from 'pino'
@@ -49,9 +49,10 @@ export async function openDatabase(
     // PostgreSQL's driver is loaded only where it is used.
     if (database !== undefined)
       return await (await import('../stores/open-postgres.ts')).openPostgres(database, undefined, lost, timed)
+    await tryFile(join(data, 'cellwary.db'))
     return await openSqlite(join(data, 'cellwary.db'), timed)
   } catch (error) {
-    if (codeOf(error) === 'newer-database') throw error
+    if (codeOf(error) === 'newer-database' || error instanceof CannotStart) throw error
     throw database === undefined ? ofFile(join(data, 'cellwary.db'), error) : ofServer(error)
   }
 }
@@ -78,6 +79,16 @@ const sentences: Readonly<Record<number, string>> = {
   13: 'cannot grow: the disk is full. Make room',
   14: 'cannot be opened. Mend its rights, or name another folder',
   26: 'is no database, or is damaged. Restore it from a back-up, or move it away to begin with an empty one',
+}
+
+/** SQLite opens a file that may only be read, and fails at some write later. */
+async function tryFile(file: string): Promise<void> {
+  const code = await open(file, 'r+').then(
+    handle => handle.close(),
+    error => codeOf(error),
+  )
+  if (code === 'EROFS' || code === 'EACCES' || code === 'EPERM')
+    throw new CannotStart(`CELLWARY_DATA: ${file} ${sentences[8]} (${code}).`, exitCodes.operator)
 }
 
 function ofFile(file: string, error: unknown): unknown {

@@ -6,6 +6,8 @@ import { languages } from '../answers/entry.ts'
 import { type Bot, openBot } from '../discord/gateway/bot.ts'
 import { invitationOf } from '../discord/gateway/invitation.ts'
 import { openLog } from '../discord/gateway/logger.ts'
+import type { Sharding } from '../discord/gateway/sharding.ts'
+import type { Posts } from '../discord/posts/post.ts'
 import type { Services } from '../discord/services.ts'
 import { dayOf } from '../engine/day-of.ts'
 import type { Programs } from '../engine/programs.ts'
@@ -42,23 +44,21 @@ export async function run(): Promise<void> {
     let opened: OpenedServices | undefined
     // Figures are only loaded where they are shown.
     const prometheus = config.figures && (await import('./figures/prometheus.ts')).openPrometheus()
-    const bot = await openBot(
-      async posts => {
-        const { openServices } = await import('./open-services.ts')
-        opened = await openServices(practice?.config ?? config, log, posts, prometheus?.queried)
-        await compilePrograms(opened.services.programs)
-        return opened.services
-      },
-      {
-        ...connection,
-        log,
-        ...(prometheus && { figures: prometheus.figures }),
-        // Connections are made once the services are open.
-        ...(config.shards && {
-          sharding: { ...config.shards, turn: (...asked) => (opened as OpenedServices).identifyTurn(...asked) },
-        }),
-      },
-    )
+    const open = async (posts: Posts) => {
+      const { openServices } = await import('./open-services.ts')
+      opened = await openServices(practice?.config ?? config, log, posts, prometheus?.queried)
+      await compilePrograms(opened.services.programs)
+      return opened.services
+    }
+    const reached = { ...connection, log, ...(prometheus && { figures: prometheus.figures }) }
+    // Connections are made once the services are open.
+    const sharding = config.shards && {
+      ...config.shards,
+      turn: (...asked: Parameters<Sharding['turn']>) => (opened as OpenedServices).identifyTurn(...asked),
+    }
+    const bot = config.http
+      ? await (await import('../discord/http/open-http-bot.ts')).openHttpBot(open, reached, config.http)
+      : await openBot(open, { ...reached, ...(sharding && { sharding }) })
     if (!opened) throw new Error('the bot is ready without its services')
     const { services, job, askDatabase, close } = opened
     const figures =

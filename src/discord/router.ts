@@ -1,5 +1,6 @@
 // Sends each interaction to its one handler; whatever happens there, the person gets an answer.
 import type { AutocompleteInteraction, ChatInputCommandInteraction, Interaction } from 'discord.js'
+import type { TooMuch } from '../services/fair-use/open-fair-use.ts'
 import { sayIn } from '../words/say.ts'
 import { clickHandlers } from './click-handlers.ts'
 import { commands, messageCommands } from './commands.ts'
@@ -11,9 +12,10 @@ import { type Answerable, refuse } from './interaction/reply.ts'
 import { typedBack } from './interaction/typed-back.ts'
 import type { Services } from './services.ts'
 
-/** Says how it ended. Never rejects. */
-export async function route(services: Services, interaction: Interaction): Promise<Ended> {
+/** Says how it ended. Never rejects. `trouble`: what went wrong on its way here, which is all that can be told then. */
+export async function route(services: Services, interaction: Interaction, trouble?: unknown): Promise<Ended> {
   try {
+    if (trouble !== undefined) throw trouble
     return await dispatch(services, interaction)
   } catch (error) {
     await answerFailure(services, interaction, error)
@@ -25,29 +27,40 @@ async function dispatch(services: Services, interaction: Interaction): Promise<E
   const charge = chargeOf(interaction)
   const tooMuch =
     charge &&
-    services.fairUse.admit(charge.asked, interaction.user.id, interaction.guildId, services.now(), charge.tokens)
-  if (interaction.isAutocomplete()) {
-    await (tooMuch ? interaction.respond([]) : runsOf(interaction)?.suggest?.(services, interaction))
-    return tooMuch ? 'too-much' : 'fine'
-  }
-  if (!isAnswerable(interaction)) return 'fine'
+    (await services.fairUse.admit(
+      charge.asked,
+      interaction.user.id,
+      interaction.guildId,
+      services.now(),
+      charge.tokens,
+    ))
+  // Being refused takes its turn, too: a crowd that is sent away is a crowd.
+  const inTurn = () => (tooMuch ? sendAway(interaction, tooMuch) : handle(services, interaction))
+  await services.lanes.run(interaction.guildId, interaction.user.id, inTurn)
+  return tooMuch ? 'too-much' : 'fine'
+}
+
+async function sendAway(interaction: Interaction, tooMuch: TooMuch): Promise<void> {
+  if (interaction.isAutocomplete()) return interaction.respond([])
+  if (!isAnswerable(interaction)) return
   const say = sayIn(interaction.locale)
-  if (tooMuch) {
-    // Photographs and files are counted; what was typed beside them is not lost with them.
-    await refuse(interaction, say, tooMuch, typedBack(say, interaction))
-    return 'too-much'
-  }
+  // Photographs and files are counted; what was typed beside them is not lost with them.
+  await refuse(interaction, say, tooMuch, typedBack(say, interaction))
+}
+
+async function handle(services: Services, interaction: Interaction): Promise<void> {
+  if (interaction.isAutocomplete()) return runsOf(interaction)?.suggest?.(services, interaction)
+  if (!isAnswerable(interaction)) return
+  const say = sayIn(interaction.locale)
   if (interaction.isCommand()) {
     const known = interaction.isChatInputCommand()
       ? runsOf(interaction)?.run(services, interaction)
       : messageCommands.find(one => one.name === interaction.commandName)?.run(services, interaction)
-    await (known ?? refuse(interaction, say, { code: 'unknown-command' }))
-    return 'fine'
+    return known ?? refuse(interaction, say, { code: 'unknown-command' })
   }
   const [mark = ''] = interaction.customId.split('.', 1)
   const handled = clickHandlers.get(mark)?.handle(services, interaction)
   await (handled ?? refuse(interaction, say, { code: 'unknown-click' }))
-  return 'fine'
 }
 
 const isAnswerable = (interaction: Interaction): interaction is Interaction & Answerable =>

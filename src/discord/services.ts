@@ -12,6 +12,7 @@ import type { OfferClaims } from '../server/offer-claims.ts'
 import type { SettingsStore } from '../server/settings-store.ts'
 import type { Traces } from '../server/traces.ts'
 import type { FairUse } from '../services/fair-use/open-fair-use.ts'
+import type { ServerLanes } from '../services/fair-use/server-lanes.ts'
 import type { FamilyDesk } from '../services/family-desk.ts'
 import type { FamilyFiles } from '../services/family-files.ts'
 import type { KeyedQueue } from '../services/keyed-queue.ts'
@@ -54,6 +55,8 @@ export type Services = {
   readonly traces: Traces
   readonly queue: KeyedQueue
   readonly fairUse: FairUse
+  /** Whose turn it is among what a server's people want at once. */
+  readonly lanes: ServerLanes
   /** Milliseconds since 1970. */
   now(): number
   /** A new id: lower-case letters and digits, not guessable. */

@@ -42,6 +42,6 @@ export function nameProblems(name: string): FactProblem[] {
 
 /** An address, a mention or a server's invitation in words that are shown to everybody. */
 export const readsLikeLink = (text: string): boolean =>
-  /:\/\/|\bwww\.|<[@#:]|@everyone|@here|\[[^\]]*\]\(|\b[\p{L}\p{N}-]+\.(?:com|net|org|shop|store|gg|io|de|es|cn|ru|xyz|info|eu|uk)\b/iu.test(
+  /:\/\/|\bwww\.|<[@#:]|@everyone|@here|\[[^[\]]*\]\(|(?<![\p{L}\p{N}-])[\p{L}\p{N}-]+\.(?:com|net|org|shop|store|gg|io|de|es|cn|ru|xyz|info|eu|uk)\b/iu.test(
     text,
   )

@@ -2,6 +2,7 @@
 import { isAlias, isCollection, isNode, parseAllDocuments, stringify, visit } from 'yaml'
 import { exported, fileLimits, type Importing, imported } from '../families/exchange/exchange.ts'
 import type { Facts } from '../families/facts/facts-schema.ts'
+import { keyProblems } from './read-yaml.ts'
 
 export type ReadingFamily =
   | Importing
@@ -14,12 +15,13 @@ export const writeFamilyFile = (facts: Facts): string =>
 /** `id`: the new family's own. */
 export function readFamilyFile(text: string, id: string): ReadingFamily {
   if (Buffer.byteLength(text) > fileLimits.bytes) return { ok: false, tooLarge: fileLimits.bytes / 1024 }
-  const documents = parseAllDocuments(text, { prettyErrors: true, uniqueKeys: true, schema: 'core' })
+  const documents = parseAllDocuments(text, { prettyErrors: false, uniqueKeys: false, schema: 'core' })
   const [document, ...more] = Array.isArray(documents) ? documents : []
   if (!document) return { ok: false, yaml: 'empty' }
   if (more.length > 0) return { ok: false, yaml: 'more than one document' }
   const [problem] = [...document.errors, ...document.warnings]
-  if (problem) return { ok: false, yaml: problem.message.split('\n')[0] ?? '' }
+  const wrong = problem?.message.split('\n')[0] ?? keyProblems(document)[0]?.says
+  if (wrong !== undefined) return { ok: false, yaml: wrong }
   let found: string | undefined
   let nodes = 0
   visit(document, {

@@ -3,6 +3,7 @@ import type { Access } from './access.ts'
 import type { Clock } from './clock.ts'
 import type { FaultBook } from './faults.ts'
 import type { Gateway } from './gateway/gateway.ts'
+import type { Endpoint } from './interactions/endpoint.ts'
 import type { OpenModal } from './interactions/modal.ts'
 import type { Opened } from './interactions/opened.ts'
 import type { Journal } from './journal.ts'
@@ -19,6 +20,7 @@ export type Room = {
   readonly rules: Rules
   readonly access: Access
   readonly rateLimits: RateLimits
+  readonly endpoint: Endpoint
   readonly interactions: Map<string, Opened>
   readonly modals: Map<string, OpenModal>
 }

@@ -7,6 +7,7 @@ import { openClock } from './clock.ts'
 import { type Faults, openFaults } from './faults.ts'
 import { announce } from './gateway/announce.ts'
 import { openGateway } from './gateway/gateway.ts'
+import { openEndpoint } from './interactions/endpoint.ts'
 import { type Exchange, openJournal } from './journal.ts'
 import { type Keeper, keepIn } from './keep.ts'
 import { CannotDo } from './people/cannot.ts'
@@ -78,6 +79,8 @@ export type StandIn = {
   arrive(serverId: string): void
   /** Brings back what the folder holds of an earlier room, and keeps there what is said from now on. */
   keepIn(folder: string): Promise<Keeper['found']>
+  /** Brings interactions to this URL from now on, once it has passed Discord's trial; null: over the gateway again. */
+  bringTo(url: string | null): Promise<void>
   readonly faults: Faults
   readonly journal: readonly Exchange[]
   readonly complaints: readonly Exchange[]
@@ -130,6 +133,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     rules,
     access,
     rateLimits,
+    endpoint: openEndpoint(clock.now),
     interactions: new Map(),
     modals: new Map(),
   }
@@ -198,6 +202,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     leave: (person, id) => leaveServer(world, serverOf(id), personOf(room, person, patience).id),
     join: (person, id) => joinServer(world, serverOf(id), personOf(room, person, patience).id),
     arrive: id => reachServer(world, serverOf(id), true),
+    bringTo: url => room.endpoint.set(url),
     removeRole: id => removeRole(world, id),
     removeChannel: id => removeChannel(world, channelOf(id)),
     changeRights: (id, rights) => changeRights(world, channelOf(id), rights),

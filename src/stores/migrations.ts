@@ -1,5 +1,5 @@
 // The steps that bring a database up to date, in order; kysely runs each once, under a lock, on SQLite and PostgreSQL alike.
-import { type Kysely, sql } from 'kysely'
+import { type Kysely, SqliteAdapter, sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { coarserOutcomesMigration } from './coarser-outcomes-migration.ts'
 import { familiesMigration } from './families-migration.ts'
@@ -161,6 +161,13 @@ const migrations: Record<string, Migration> = {
     },
   },
   '0024-coarser-outcomes': coarserOutcomesMigration,
+  // Not logged: after a crash everybody has their full share, and no back-up of the log tells who asked for what.
+  '0032-allowances': {
+    async up(db: Any) {
+      const unlogged = db.getExecutor().adapter instanceof SqliteAdapter ? sql`` : sql`unlogged`
+      await sql`create ${unlogged} table allowances (key text primary key, full_at bigint not null)`.execute(db)
+    },
+  },
 }
 
 /** What keeps this version from a database that a newer one has changed; undefined where nothing does. Changes nothing. */

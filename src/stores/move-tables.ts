@@ -7,7 +7,7 @@ type Table = keyof Tables
 
 /**
  * What a table's rows are put in order by, so that where they lie tells nothing of who came when; outcomes as they join their table.
- * `false`: a table that stays behind. Whoever holds a lease has been stopped.
+ * `false`: a table that stays behind. Whoever holds a lease has been stopped; what was asked for lately has been answered.
  */
 const orders: { readonly [T in Table]: readonly (keyof Tables[T] & string)[] | false } = {
   checks: ['id'],
@@ -19,6 +19,7 @@ const orders: { readonly [T in Table]: readonly (keyof Tables[T] & string)[] | f
   outcomes: ['epoch', 'reporter', 'family', 'server'],
   releases: ['scope', 'week'],
   leases: false,
+  allowances: false,
   opt_outs: ['person'],
   offers: ['post'],
   families: ['server', 'id'],

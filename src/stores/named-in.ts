@@ -28,6 +28,8 @@ const columns: { readonly [T in Table]: { readonly order: Read<T>; readonly read
   releases: { order: ['scope', 'week'], read: ['scope'] },
   // Pseudonyms stand here beside the server, and are read below.
   outcomes: false,
+  // Digests under a key beside the database.
+  allowances: false,
   // Hashes, messages of checks that are gone with them, and what nobody is named by.
   opt_outs: false,
   notices: false,

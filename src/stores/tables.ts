@@ -60,6 +60,9 @@ export type ReleaseRow = { scope: string; week: string; bytes: string; state: st
 /** Who does a piece of work alone, and until when (ms since 1970) unless it is given back before. */
 export type LeaseRow = { name: string; holder: string; until: number }
 
+/** When a bucket of fair use is full again (ms since 1970), under a digest of whose it is; only used on PostgreSQL. */
+export type AllowanceRow = { key: string; full_at: number }
+
 /** People who leave no outcomes, each as a hash. */
 export type OptOutRow = { person: string }
 
@@ -117,6 +120,7 @@ export type FamilyTrialRow = { server: string; week: string; made: number }
 export type HelpedRow = { server: string; person: string; week: string; count: number }
 
 export type Tables = {
+  allowances: AllowanceRow
   helped: HelpedRow
   checks: CheckRow
   notices: NoticeRow

@@ -8,6 +8,7 @@ import { botToken } from './small-gateway.ts'
 const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
 
 export type Running = {
+  readonly pid: number
   /** Resolves once the bot says that it is ready; rejects if it ends before. */
   ready(): Promise<void>
   /** Its exit code and everything that it wrote. */
@@ -33,6 +34,7 @@ export function startBot(api: string, data: string, env: Readonly<Record<string,
   const closed = once(child, 'close')
   const ended = Promise.all([closed, written]).then(([[code], err]) => ({ code: code as number | null, err }))
   return {
+    pid: child.pid ?? 0,
     ended,
     ready: () =>
       Promise.race([

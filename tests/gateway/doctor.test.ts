@@ -88,9 +88,37 @@ const situations: readonly Wrong[] = [
   },
   {
     name: 'an interactions endpoint',
-    line: /^WRONG +interactions endpoint: .*Empty it/m,
+    line: /^WRONG +interactions endpoint: .*nothing of ours answers there \(404\).*Empty it/m,
     code: 2,
-    prepare: () => Object.assign(discord.application, { interactions_endpoint_url: 'https://example.org' }),
+    prepare: () => Object.assign(discord.application, { interactions_endpoint_url: `${discord.api}/elsewhere` }),
+  },
+  {
+    name: 'an interactions endpoint behind which nothing runs yet',
+    line: /^TROUBLE +interactions endpoint: .*\(no answer\).*Start the processes behind it/m,
+    code: 1,
+    env: () => ({ CELLWARY_HTTP: '8080' }),
+    prepare: () => Object.assign(discord.application, { interactions_endpoint_url: 'http://127.0.0.1:1/interactions' }),
+  },
+  {
+    name: 'an interactions endpoint of other processes',
+    line: /^note +interactions endpoint: Discord brings commands and presses to .*to processes with CELLWARY_HTTP/m,
+    code: 0,
+    prepare: () => {
+      discord.answers.set('POST /interactions', { status: 401, body: {} })
+      return Object.assign(discord.application, { interactions_endpoint_url: `${discord.api}/v10/interactions` })
+    },
+  },
+  {
+    name: 'HTTP without an interactions endpoint',
+    line: /^note +interactions endpoint: None is set, so nothing reaches this process.*enter https:\/\/YOUR-HOST\/interactions/m,
+    code: 0,
+    env: () => ({ CELLWARY_HTTP: '8080' }),
+  },
+  {
+    name: 'HTTP and connections in one process',
+    line: /^WRONG +settings: CELLWARY_SHARDS: .*Leave one of the two out/m,
+    code: 2,
+    env: () => ({ CELLWARY_HTTP: '8080', CELLWARY_SHARDS: '0/1' }),
   },
   {
     name: 'a code grant',

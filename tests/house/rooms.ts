@@ -59,6 +59,7 @@ export const arrows: Record<Room, Partial<Record<Room, 'all' | 'types'>>> = {
   readers: { readings: 'all' },
   stores: {
     ground: 'all',
+    services: 'types',
     engine: 'types',
     check: 'all',
     readings: 'types',

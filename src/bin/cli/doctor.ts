@@ -49,7 +49,7 @@ async function examine(channel: string | undefined): Promise<AskedDiscord> {
   }
   const { askDiscord, openRest } = await import('../../discord/doctor/ask-discord.ts')
   const rest = openRest(config.token, config.api)
-  const asked = await askDiscord(rest, Date.now, config.shards?.count)
+  const asked = await askDiscord(rest, Date.now, { shards: config.shards?.count, http: config.http !== undefined })
   if (channel === undefined || asked.invitation === undefined)
     return { ...asked, findings: [...here, ...asked.findings] }
   if (!/^\d{15,20}$/.test(channel)) {

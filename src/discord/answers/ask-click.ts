@@ -36,7 +36,7 @@ async function post(
   const say = sayIn(interaction.locale)
   const { channelId } = interaction
   if (!mayWriteHere(interaction) || channelId === null) return refuse(interaction, say, { code: 'may-not-post-here' })
-  const tooMuch = services.fairUse.admitPost(interaction.user.id, channelId, services.now())
+  const tooMuch = await services.fairUse.admitPost(interaction.user.id, channelId, services.now())
   if (tooMuch) return refuse(interaction, say, tooMuch)
   await defer(interaction)
   const inPublic = await sayInPublic(services, serverOf(interaction), interaction.guildLocale)

@@ -51,7 +51,7 @@ async function post(services: Services, interaction: Clicked, say: Say, place: B
   const server = serverOf(interaction)
   if (!mayWriteHere(interaction) || server === null || channelId === null)
     return refuse(interaction, say, { code: 'may-not-post-here' })
-  const tooMuch = services.fairUse.admitPost(user.id, channelId, services.now())
+  const tooMuch = await services.fairUse.admitPost(user.id, channelId, services.now())
   if (tooMuch) return refuse(interaction, say, tooMuch)
   await defer(interaction)
   const { links } = await services.servers.load(server)

@@ -6,6 +6,7 @@ import { invitationOf } from '../gateway/invitation.ts'
 import { differing, limited } from '../gateway/register-commands.ts'
 import { inEveryLanguage } from '../interaction/in-every-language.ts'
 import { type Finding, of } from './finding.ts'
+import { lookAtEndpoint } from './look-at-endpoint.ts'
 
 export type AskedDiscord = { readonly findings: readonly Finding[]; readonly invitation: string | undefined }
 
@@ -20,8 +21,10 @@ const clock = { noticed: 60, wrong: 3600 }
 export const openRest = (token: string, api?: string): REST =>
   new REST({ timeout: 10_000, retries: 1, ...(api && { api }) }).setToken(token)
 
-/** `shards`: how many connections all processes make together, where that is set. */
-export async function askDiscord(rest: REST, now: () => number, shards?: number): Promise<AskedDiscord> {
+/** What is set: how many connections all processes make together, and whether this one takes interactions over HTTP. */
+export type Settings = { readonly shards?: number | undefined; readonly http?: boolean }
+
+export async function askDiscord(rest: REST, now: () => number, set: Settings = {}): Promise<AskedDiscord> {
   let skew_s: number | undefined
   const listen = (_: unknown, { headers }: { headers: { get(name: string): string | null } }) => {
     const date = Date.parse(headers.get('date') ?? '')
@@ -32,8 +35,9 @@ export async function askDiscord(rest: REST, now: () => number, shards?: number)
     const application = (await rest.get(Routes.currentApplication())) as APIApplication
     const findings = [
       of('token').fine(`Discord knows it: the application “${application.name}”.`),
+      await lookAtEndpoint(application.interactions_endpoint_url, set.http === true),
       ...lookAtApplication(application),
-      ...(await lookAtSessions(rest, shards)),
+      ...(await lookAtSessions(rest, set.shards)),
       await lookAtCommands(rest, application),
       lookAtClock(skew_s),
     ]
@@ -48,8 +52,7 @@ export async function askDiscord(rest: REST, now: () => number, shards?: number)
 }
 
 function lookAtApplication(application: APIApplication): Finding[] {
-  const { interactions_endpoint_url, bot_require_code_grant, integration_types_config: ways } = application
-  const endpoint = of('interactions endpoint')
+  const { bot_require_code_grant, integration_types_config: ways } = application
   const grant = of('code grant')
   const installs = of('installation')
   const links = [
@@ -57,11 +60,6 @@ function lookAtApplication(application: APIApplication): Finding[] {
     ...(application.terms_of_service_url ? [] : ['terms of service']),
   ]
   return [
-    interactions_endpoint_url
-      ? endpoint.wrong(
-          'The application has an interactions endpoint URL, so no command or press reaches the bot. Empty it in the developer portal, under General Information.',
-        )
-      : endpoint.fine('None is set, so commands and presses reach the bot.'),
     bot_require_code_grant
       ? grant.wrong('“Requires OAuth2 Code Grant” is on, so the invitation fails. Switch it off, under Bot.')
       : grant.fine('It is off, so the invitation works.'),

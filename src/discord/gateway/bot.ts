@@ -10,6 +10,7 @@ import { DiscordLost, lossOf } from './discord-loss.ts'
 import { type Figures, kindOf, noFigures, watchAnswers } from './figures.ts'
 import { openClient } from './open-client.ts'
 import { registerCommands } from './register-commands.ts'
+import { openRunning } from './running.ts'
 import type { Sharding } from './sharding.ts'
 import { watchConnection } from './watch-connection.ts'
 
@@ -47,7 +48,7 @@ export async function openBot(
   openServices: (posts: Posts) => Promise<Services>,
   { token, api, log, figures = noFigures, sharding }: Connection,
 ): Promise<Bot> {
-  const running = new Set<Promise<void>>()
+  const { during, idle } = openRunning()
   const client = openClient(token, api, sharding)
   const lost = watchConnection(client, log, Date.now)
   watchAnswers(client, figures, Date.now)
@@ -67,10 +68,6 @@ export async function openBot(
       import('../commands.ts'),
       import('../interaction/in-every-language.ts'),
     ])
-    const during = (task: Promise<void>) => {
-      const work = task.finally(() => running.delete(work))
-      running.add(work)
-    }
     client.on(Events.InteractionCreate, interaction =>
       during(route(services, interaction).then(how => figures.ended(kindOf(interaction), how))),
     )
@@ -106,7 +103,7 @@ export async function openBot(
         client.removeAllListeners(Events.GuildDelete)
         client.removeAllListeners(Events.ThreadCreate)
         client.removeAllListeners(Events.ShardReconnecting)
-        await Promise.allSettled([...running])
+        await idle()
         await client.destroy()
       },
     }

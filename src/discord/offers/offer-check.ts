@@ -22,7 +22,7 @@ export async function offerCheck(services: Services, thread: AnyThreadChannel, n
     const offered = settings.forumOffers.find(one => one.forum === thread.parentId)
     if (!offered?.tags.some(tag => thread.appliedTags.includes(tag))) return
     // Where posts come faster than people write them, there are posts without an offer.
-    if (services.fairUse.admitPost(thread.ownerId ?? thread.id, offered.forum, services.now())) return
+    if (await services.fairUse.admitPost(thread.ownerId ?? thread.id, offered.forum, services.now())) return
     if (!(await services.offers.claim(thread.guildId, thread.id, services.now()))) return
     const say = sayIn(publicLanguage(settings, thread.guild.preferredLocale))
     const posting = await post(thread, () =>

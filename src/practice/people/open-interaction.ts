@@ -87,8 +87,12 @@ export function openInteraction(room: Room, opening: Opening): { opened: Opened;
     send() {
       // From memory: what comes from where the bot is no member arrives at the first shard, as direct messages do.
       const shardOf = botIsIn(world, channel) ? channel.serverId : null
-      room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
-      if (room.faults.twice) room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
+      const bring = () =>
+        room.endpoint.url === null
+          ? room.gateway.send('INTERACTION_CREATE', payload, 0, shardOf)
+          : room.endpoint.bring(payload)
+      bring()
+      if (room.faults.twice) bring()
     },
   }
 }

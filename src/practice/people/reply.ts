@@ -84,7 +84,7 @@ export function awaitReply(room: Room, opened: Opened, patience: Patience): Prom
       }
     }
     opened.watchers.add(watch)
-    if (room.gateway.sessions.size === 0) finish(silent(room, opened))
+    if (!reaches(room)) finish(silent(room, opened))
   })
 }
 
@@ -101,12 +101,15 @@ export function awaitChoices(room: Room, opened: Opened): Promise<readonly Choic
       if (happening.kind === 'choices') finish(happening.choices)
     }
     opened.watchers.add(watch)
-    if (room.gateway.sessions.size === 0) finish([])
+    if (!reaches(room)) finish([])
   })
 }
 
+/** Whether an interaction can come to anybody. */
+const reaches = ({ gateway, endpoint }: Room): boolean => gateway.sessions.size > 0 || endpoint.url !== null
+
 function silent(room: Room, opened: Opened): Reply {
-  const why = room.gateway.live() === 0 ? 'no bot is connected' : 'no answer within 3 s'
+  const why = room.gateway.live() === 0 && room.endpoint.url === null ? 'no bot is connected' : 'no answer within 3 s'
   return { kind: 'silent', why, refusals: [...opened.refusals] }
 }
 

@@ -55,8 +55,8 @@ export const serverRoutes: readonly Route[] = [
     }),
   ),
   route('GET /users/:user', user),
-  route('GET /applications/@me', ({ room }) => ok(applicationJson(room.world))),
-  route('GET /oauth2/applications/@me', ({ room }) => ok(applicationJson(room.world))),
+  route('GET /applications/@me', ({ room }) => ok(applicationJson(room.world, room.endpoint))),
+  route('GET /oauth2/applications/@me', ({ room }) => ok(applicationJson(room.world, room.endpoint))),
   route('GET /users/@me/guilds', ({ room: { world } }) =>
     ok([...world.servers.values()].filter(one => one.install === 'bot').map(one => serverJson(world, one))),
   ),

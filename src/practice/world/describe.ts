@@ -210,7 +210,10 @@ export function serverJson(world: World, server: Server): Json {
 }
 
 /** The application, as `GET /applications/@me` answers. */
-export function applicationJson(world: World): Json {
+export function applicationJson(
+  world: World,
+  { publicKey, url }: { readonly publicKey: string; readonly url: string | null },
+): Json {
   const { id, name, installs = ['server', 'person'] } = world.scenario.application
   const parts = { scopes: ['applications.commands', 'bot'], permissions: '0' }
   return {
@@ -220,7 +223,7 @@ export function applicationJson(world: World): Json {
     description: '',
     bot_public: false,
     bot_require_code_grant: false,
-    verify_key: '0'.repeat(64),
+    verify_key: publicKey,
     flags: 0,
     hook: true,
     team: null,
@@ -233,7 +236,7 @@ export function applicationJson(world: World): Json {
         ? { '1': { oauth2_install_params: { ...parts, scopes: ['applications.commands'] } } }
         : {}),
     },
-    interactions_endpoint_url: null,
+    interactions_endpoint_url: url,
     redirect_uris: [],
     tags: [],
   }

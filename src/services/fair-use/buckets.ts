@@ -26,9 +26,13 @@ export function openBuckets({ burst, every_ms }: Rate): Buckets {
   const fullAt = new Map<string, number>()
   let sweepAt = sweepAfter
 
-  /** A clock that was set back makes a bucket empty at worst. */
-  const fullFor = (key: string, now: number): number =>
-    Math.min(Math.max((fullAt.get(key) ?? now) - now, 0), burst * every_ms)
+  /** A clock that was set back makes a bucket empty at worst, and it fills from then on. */
+  function fullFor(key: string, now: number): number {
+    const full = (fullAt.get(key) ?? now) - now
+    if (full <= burst * every_ms) return Math.max(full, 0)
+    fullAt.set(key, now + burst * every_ms)
+    return burst * every_ms
+  }
 
   function sweep(now: number): void {
     for (const [key, at] of fullAt) if (at <= now) fullAt.delete(key)

@@ -1,7 +1,7 @@
 // Fair use: how much one person, one server and one channel may ask of this process before they are asked to wait.
 //
-// Each process counts for itself: a server is at home in one shard and so in one process, a person with servers in several gets
-// their share in each. What must hold across processes (open checks, one answer per click) is kept by the database.
+// Each process counts for itself; `share-fair-use.ts` has what can come to several of them hold across all. What must hold exactly
+// (open checks, one answer per click) is kept by the database.
 import { type Buckets, openBuckets, type Rate } from './buckets.ts'
 
 /** What is asked for: a click or command; the same with a file, which is fetched and read; suggestions while somebody types. */
@@ -13,11 +13,12 @@ export type TooMuch = {
   readonly at: number
 }
 
-export type FairUse = {
+/** `Said`: at once in one process, later where it has to be asked for. */
+export type FairUse<Said = TooMuch | undefined | Promise<TooMuch | undefined>> = {
   /** Takes what it costs from the person's bucket and the server's, or says from when on it can be had, and takes nothing. */
-  admit(asked: Asked, person: string, server: string | null, now: number, tokens?: number): TooMuch | undefined
+  admit(asked: Asked, person: string, server: string | null, now: number, tokens?: number): Said
   /** The same for a message that others see because this person asked for it; `channel`: null where only the person is counted. */
-  admitPost(person: string, channel: string | null, now: number): TooMuch | undefined
+  admitPost(person: string, channel: string | null, now: number): Said
 }
 
 export type Rates = {
@@ -33,7 +34,7 @@ export type Rates = {
  * who press as fast as they may without ever pausing, or of a hundred who read what they are asked. Beside it so much is kept back
  * that forty people who read go on while a crowd has used the rest up: whoever presses faster than one reads has none of it.
  */
-const usual: Rates = {
+export const usual: Rates = {
   person: {
     act: { burst: 100, every_ms: 250 },
     file: { burst: 6, every_ms: 30_000 },
@@ -48,7 +49,10 @@ const usual: Rates = {
   posts: { person: { burst: 5, every_ms: 30_000 }, channel: { burst: 5, every_ms: 15_000 } },
 }
 
-export function openFairUse(rates: Rates = usual): FairUse {
+/** What a person is told who has asked for too much of it. */
+export const codes = { act: 'too-fast', file: 'too-many-files', suggestions: 'too-fast' } as const
+
+export function openFairUse(rates: Rates = usual): FairUse<TooMuch | undefined> {
   const { person, server } = rates
   const open = ({ act, file, suggestions }: Rates['person']) => ({
     act: openBuckets(act),
@@ -60,11 +64,7 @@ export function openFairUse(rates: Rates = usual): FairUse {
   const posts = { person: openBuckets(rates.posts.person), channel: openBuckets(rates.posts.channel) }
   return {
     admit(asked, who, where, now, tokens = 1) {
-      const own = {
-        own: people[asked],
-        who,
-        is: asked === 'file' ? ('too-many-files' as const) : ('too-fast' as const),
-      }
+      const own = { own: people[asked], who, is: codes[asked] }
       const shared = { shared: servers[asked], where, is: 'server-too-fast' as const }
       const tooMuch = admitTo(own, shared, now, tokens)
       if (asked !== 'act' || !quiet) return tooMuch
@@ -107,7 +107,7 @@ function admitTo(
 }
 
 /** Whoever comes back at that second finds a token. */
-const inSeconds = (ms: number): number => Math.ceil(ms / 1000)
+export const inSeconds = (ms: number): number => Math.ceil(ms / 1000)
 
 /** Nobody is asked to wait: for measuring how much the bot can take. */
-export const noLimits: FairUse = { admit: () => undefined, admitPost: () => undefined }
+export const noLimits: FairUse<undefined> = { admit: () => undefined, admitPost: () => undefined }

@@ -70,7 +70,8 @@ export const checkStart: Subcommand = {
     // What the bot posts for somebody, they may post themselves.
     if (offering && serverOf(interaction) !== null && !mayWriteHere(interaction))
       return refuse(interaction, say, { code: 'may-not-post-here' })
-    const tooMuch = offering && services.fairUse.admitPost(interaction.user.id, interaction.channelId, services.now())
+    const tooMuch =
+      offering && (await services.fairUse.admitPost(interaction.user.id, interaction.channelId, services.now()))
     if (tooMuch) return refuse(interaction, say, tooMuch)
     const begun = await beginCheck(services, interaction, {
       family: typed === null || typed === noFamily ? null : typed,

@@ -28,7 +28,7 @@ export async function askModerator(services: Services, interaction: Clicked, id:
   if (before === 'seen') return
   const tried = asking(before, interaction, id)
   if (!tried.ok) return tell(interaction, sayRefusal(sayIn(interaction.locale), tried.refusal))
-  const tooMuch = services.fairUse.admitPost(interaction.user.id, null, services.now())
+  const tooMuch = await services.fairUse.admitPost(interaction.user.id, null, services.now())
   if (tooMuch) return tell(interaction, sayRefusal(sayIn(interaction.locale), tooMuch))
   const sent = interaction.fields.fields.has(photosField) ? interaction.fields.getUploadedFiles(photosField) : null
   const cleaned = await services.photos.clean(

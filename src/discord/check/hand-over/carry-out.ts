@@ -45,7 +45,7 @@ async function inTurn(turn: Turn, event: HandOverEvent): Promise<Later> {
   if (event.is === 'offer' && !mayWriteHere(interaction))
     return () => refuse(interaction, say, { code: 'may-not-post-here' })
   const tooMuch =
-    event.is === 'offer' && services.fairUse.admitPost(actor.person, interaction.channelId, services.now())
+    event.is === 'offer' && (await services.fairUse.admitPost(actor.person, interaction.channelId, services.now()))
   if (tooMuch) return () => refuse(interaction, say, tooMuch)
   const takes = event.is === 'take' || event.is === 'take-over'
   const saved = await saveStep(services, interaction, program, check, stepped, takes ? mostOpen : undefined)

@@ -29,7 +29,7 @@ async function press(services: Services, interaction: Clicked, act: IdOf<typeof 
   const inPublic = await sayInPublic(services, serverOf(interaction), interaction.guildLocale)
   const program = inLanguage(found.judging, inPublic.locale)
   if (act.is === 'see') return replyPrivately(interaction, showBeforehand(say, inPublic, program, found.screen))
-  const tooMuch = services.fairUse.admitPost(interaction.user.id, channelId, services.now())
+  const tooMuch = await services.fairUse.admitPost(interaction.user.id, channelId, services.now())
   if (tooMuch) return refuse(interaction, say, tooMuch)
   await defer(interaction)
   const { check } = found.screen
