@@ -19,17 +19,20 @@ export const sayWeekStart = (say: Say, week: Week): string => sayDay(say, weekSt
 const sayDay = (say: Say, ms: number): string =>
   new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(ms)
 
-export const sayFindingTitle = (say: Say, names: TrendNames, { family }: Finding): string =>
-  say('finding.title', { family: names.family(family) })
+/** `week`: the one that runs. What has not come again for long is nothing new any more. */
+export const sayFindingTitle = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
+  say('finding.title', { quiet: isQuiet(finding, week) ? 'yes' : 'no', family: names.family(finding.family) })
+
+/** The week that runs has no release yet. */
+const isQuiet = ({ seen }: Finding, week: Week): boolean => weeksFrom(seen, week) > recentWeeks + 1
 
 /** Where it stands, and that nothing came after it for a while where that is so. `week`: the one that runs. */
-export function sayStanding(say: Say, { state, until, seen }: Finding, week: Week): string {
+export function sayStanding(say: Say, finding: Finding, week: Week): string {
+  const { state, until, seen } = finding
   const stands = state === 'watching' ? { until: until === null ? '' : sayWeekStart(say, until) } : undefined
-  // The week that runs has no release yet.
-  const quiet = weeksFrom(seen, week) > recentWeeks + 1
   return [
     say(`finding.state.${state}`, stands),
-    ...(quiet ? [say('finding.quiet', { seen: sayWeekEnd(say, seen) })] : []),
+    ...(isQuiet(finding, week) ? [say('finding.quiet', { seen: sayWeekEnd(say, seen) })] : []),
   ].join(' ')
 }
 
@@ -73,14 +76,21 @@ export function sayNews(say: Say, names: TrendNames, finding: Finding): string[]
 /** A quoted sentence in the middle of ours. */
 const withoutStop = (quoted: string): string => quoted.replace(/\.(?=[^\p{L}\p{N}]?$)/u, '')
 
-/** The five things a moderator needs, in their order, each with what it answers. */
-export function sayFinding(say: Say, names: TrendNames, finding: Finding): { label: string; text: string }[] {
+/** The five things a moderator needs, in their order, each with what it answers. `week`: the one that runs. */
+export function sayFinding(
+  say: Say,
+  names: TrendNames,
+  finding: Finding,
+  week: Week,
+): { label: string; text: string }[] {
+  const quiet = isQuiet(finding, week)
+  const next = quiet && finding.state === 'open' ? 'finding.next.quiet' : (`finding.next.${finding.state}` as const)
   return [
-    { label: say('finding.new.label'), text: sayNews(say, names, finding).join(' ') },
+    { label: say('finding.new.label', { quiet: quiet ? 'yes' : 'no' }), text: sayNews(say, names, finding).join(' ') },
     { label: say('finding.sure.label'), text: `${saySure(say, finding)} ${saySince(say, finding)}` },
     { label: say('finding.many.label'), text: sayMany(say, finding) },
     { label: say('finding.noise.label'), text: sayNoise(say, finding) },
-    { label: say('finding.next.label'), text: say(`finding.next.${finding.state}`) },
+    { label: say('finding.next.label'), text: say(next) },
   ]
 }
 
@@ -109,6 +119,7 @@ function sayMany(say: Say, finding: Finding): string {
   if (!most) return say('finding.many.people')
   const { recent, recentOf, earlier } = most
   return say('finding.many.of', {
+    last: sayWeekEnd(say, finding.seen),
     recent,
     below: recent + minimumReporters,
     of: recentOf,

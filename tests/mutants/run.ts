@@ -73,7 +73,7 @@ const mutants = await new Stryker({
   ignoreStatic: true,
   concurrency: Number(values.workers),
   dryRunTimeoutMinutes: 40,
-  timeoutMS: 60_000,
+  timeoutMS: 120_000,
   reporters: ['progress-append-only'],
   tempDirName: 'node_modules/.mutants',
   disableTypeChecks: false,

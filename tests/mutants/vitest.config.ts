@@ -10,7 +10,6 @@ export default defineConfig({
     exclude: ['tests/trends/audit/**'],
     setupFiles: ['tests/setup.ts'],
     pool: 'forks',
-    isolate: false,
     testTimeout: 300_000,
     hookTimeout: 300_000,
   },

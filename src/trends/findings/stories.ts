@@ -39,8 +39,15 @@ export function tellStories(release: Release, findings: readonly Finding[]): Tol
       begun.push({ key, family, week, seen: release.week, parts: sorted(left) })
     }
   }
-  return { begun, grown }
+  const quiet = findings.filter(one => hasGoneQuiet(one, release.week) && !grown.some(({ id }) => id === one.id))
+  return { begun, grown: [...grown, ...quiet.map(shownAnew)] }
 }
+
+/** The first week in which nothing of it is recent any more: its post is to say so. */
+const hasGoneQuiet = ({ seen, told, stale, state }: Finding, week: Week): boolean =>
+  told && !stale && (state === 'open' || state === 'watching') && weeksFrom(seen, week) === recentWeeks + 1
+
+const shownAnew = (finding: Finding): Finding => ({ ...finding, stale: true, revision: finding.revision + 1 })
 
 /** A story goes on for as long as a rise is called recent; while it is watched, until its week. */
 const isLive = ({ seen, week, until, state }: Finding, now: Week): boolean =>

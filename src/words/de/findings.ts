@@ -3,14 +3,14 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { findings as english } from '../en/findings.ts'
 
 export const findings: InWordsOf<typeof english> = {
-  'finding.title': 'Etwas Neues: {family}',
+  'finding.title': '{quiet, select, yes {Still geworden} other {Etwas Neues}}: {family}',
   'finding.state.open': 'Es wartet auf eine Entscheidung.',
   'finding.state.watching': 'Wird beobachtet bis zur Woche vom {until}; dann wird es wieder gemeldet.',
   'finding.state.warned': 'Die Mitglieder sind gewarnt.',
   'finding.state.known-fake': 'Als bekannte Fälschung eingetragen.',
   'finding.state.dismissed': 'Verworfen.',
   'finding.quiet': 'Seit der Woche bis zum {seen} wurde nichts mehr davon gefunden.',
-  'finding.new.label': 'Was neu ist:',
+  'finding.new.label': '{quiet, select, yes {Was damals neu war} other {Was neu ist}}:',
   'finding.new.whole':
     'Mehr Prüfungen dieser Zellen gehen schlecht aus als vorher, und nicht nur, weil mehr Leute prüfen.',
   'finding.new.faults':
@@ -29,7 +29,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.since.again': 'Zuerst gefunden in der Woche bis zum {from}, zuletzt in der bis zum {last}.',
   'finding.many.label': 'Wie viele:',
   'finding.many.of':
-    'In den letzten 8 Wochen mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
+    'In den 8 Wochen bis zum {last} mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
   'finding.noise.rise':
@@ -40,6 +40,8 @@ export const findings: InWordsOf<typeof english> = {
   'finding.next.label': 'Was zu tun ist:',
   'finding.next.open':
     'Lass dir Fotos von zwei oder drei solchen Zellen zeigen und sieh selbst nach. Du siehst es auch? Poste eine Warnung. Du bist nicht sicher? Beobachte es. Eine Charge oder ein Beitrag erklärt es? Verwirf es.',
+  'finding.next.quiet':
+    'Nichts eilt. Hat seither niemand davon erzählt? Verwirf es: Kommt es wieder, wird es neu gemeldet. Fragen Mitglieder noch danach? Poste eine Warnung.',
   'finding.next.watching': 'Bis dahin nichts, außer du erfährst mehr. Entscheiden kannst du jederzeit.',
   'finding.next.warned':
     'Beantworte, was Mitglieder zur Warnung fragen. Ist das Aussehen klar, mach eine bekannte Fälschung daraus. Lagst du falsch, zieh die Warnung zurück.',

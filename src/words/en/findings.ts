@@ -1,13 +1,13 @@
 // English for findings: what releases have found, what moderators are told of it, and what they decide.
 export const findings = {
-  'finding.title': 'Something new: {family}',
+  'finding.title': '{quiet, select, yes {Gone quiet} other {Something new}}: {family}',
   'finding.state.open': 'It is waiting for a decision.',
   'finding.state.watching': 'Watched until the week of {until}; then it is reported again.',
   'finding.state.warned': 'Members have been warned.',
   'finding.state.known-fake': 'Kept as a known fake.',
   'finding.state.dismissed': 'Dismissed.',
   'finding.quiet': 'It has not been found again since the week that ended on {seen}.',
-  'finding.new.label': 'What is new:',
+  'finding.new.label': '{quiet, select, yes {What was new then} other {What is new}}:',
   'finding.new.whole': 'more checks of this model end badly than before, and not just because more people check.',
   'finding.new.faults':
     '{count, plural, one {This fault turns} other {These faults turn}} up more often than before: {faults}.',
@@ -24,7 +24,7 @@ export const findings = {
   'finding.since.again': 'First found in the week that ended on {from}, last in the one that ended on {last}.',
   'finding.many.label': 'How many:',
   'finding.many.of':
-    'in the last 8 weeks at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}.',
+    'in the 8 weeks up to {last} at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}.',
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
   'finding.noise.label': 'What it would take to be mere chance:',
   'finding.noise.rise': 'a run of bad luck as rare as once in about 6 years, for one thing that fails once a week.',
@@ -34,6 +34,8 @@ export const findings = {
   'finding.next.label': 'What to do:',
   'finding.next.open':
     'ask for photos of two or three of these cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. One batch or one post explains it? Dismiss it.',
+  'finding.next.quiet':
+    'nothing is pressing. Has nobody told of it since? Dismiss it: if it comes back, it is reported again. Do members still ask? Post a warning.',
   'finding.next.watching': 'nothing until then, unless you learn more. You can decide at any time.',
   'finding.next.warned':
     'answer what members ask about the warning. If the look is clear, make it a known fake. If you were wrong, withdraw the warning.',

@@ -3,14 +3,14 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { findings as english } from '../en/findings.ts'
 
 export const findings: InWordsOf<typeof english> = {
-  'finding.title': 'Algo nuevo: {family}',
+  'finding.title': '{quiet, select, yes {Sin novedades} other {Algo nuevo}}: {family}',
   'finding.state.open': 'Espera una decisión.',
   'finding.state.watching': 'En observación hasta la semana del {until}; entonces se avisa otra vez.',
   'finding.state.warned': 'Los miembros están avisados.',
   'finding.state.known-fake': 'Anotado como falsificación conocida.',
   'finding.state.dismissed': 'Descartado.',
   'finding.quiet': 'Desde la semana que terminó el {seen} no se ha vuelto a encontrar nada de esto.',
-  'finding.new.label': 'Qué hay de nuevo:',
+  'finding.new.label': '{quiet, select, yes {Qué hubo de nuevo entonces} other {Qué hay de nuevo}}:',
   'finding.new.whole': 'más comprobaciones de este modelo acaban mal que antes, y no solo porque compruebe más gente.',
   'finding.new.faults':
     '{count, plural, one {Este defecto aparece} other {Estos defectos aparecen}} más a menudo que antes: {faults}.',
@@ -27,7 +27,7 @@ export const findings: InWordsOf<typeof english> = {
     'Se encontró primero en la semana que terminó el {from}, y por última vez en la que terminó el {last}.',
   'finding.many.label': 'Cuántas:',
   'finding.many.of':
-    'en las últimas 8 semanas, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
+    'en las 8 semanas hasta el {last}, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.rise':
@@ -38,6 +38,8 @@ export const findings: InWordsOf<typeof english> = {
   'finding.next.label': 'Qué hacer:',
   'finding.next.open':
     'pide fotos de dos o tres celdas así y míralas tú. ¿También lo ves? Publica un aviso. ¿No lo ves claro? Ponlo en observación. ¿Lo explica un lote o un mensaje? Descártalo.',
+  'finding.next.quiet':
+    'nada urge. ¿Nadie ha contado nada desde entonces? Descártalo: si vuelve, se comunica de nuevo. ¿Todavía preguntan? Publica un aviso.',
   'finding.next.watching': 'nada hasta entonces, salvo que sepas más. Puedes decidir en cualquier momento.',
   'finding.next.warned':
     'responde a lo que pregunten sobre el aviso. Si el aspecto está claro, conviértelo en una falsificación conocida. Si te equivocaste, retira el aviso.',

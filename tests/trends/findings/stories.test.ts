@@ -199,3 +199,19 @@ test('over random weeks: nothing found is in no finding, no finding is lost, and
     { numRuns: 200 },
   )
 })
+
+describe('what does not come again', () => {
+  const [found] = allAfter(release(first, [rise('legs')]))
+  const told = { ...(found as Finding), told: true, post: { channel: 'c', message: 'm' } }
+  const later = (weeks: number, finding: Finding = told) => tellStories(release(weekPlus(first, weeks), []), [finding])
+
+  test('is shown anew once, in the first week in which nothing of it is recent, and stays what it was', () => {
+    for (const weeks of [1, 8, 10, 20]) expect(later(weeks).grown, `${weeks} weeks later`).toEqual([])
+    expect(later(9)).toEqual({ begun: [], grown: [{ ...told, stale: true, revision: told.revision + 1 }] })
+  })
+
+  test('needs nothing where it is decided, was never told, or is shown anew already', () => {
+    for (const other of [{ state: 'dismissed' as const }, { told: false }, { stale: true }])
+      expect(later(9, { ...told, ...other }).grown).toEqual([])
+  })
+})

@@ -56,7 +56,7 @@ export function showFindings(
 
 const entry = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
   [
-    `**${sayFindingTitle(say, names, finding)}**`,
+    `**${sayFindingTitle(say, names, finding, week)}**`,
     `${sayStanding(say, finding, week)} ${saySince(say, finding)}`,
     `-# ${cut(sayNews(say, names, finding).join(' '), 300)}`,
   ].join('\n')
