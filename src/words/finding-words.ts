@@ -38,6 +38,8 @@ export function sayStanding(say: Say, finding: Finding, week: Week): string {
 
 type Of<Is extends Found['is']> = Extract<Found, { is: Is }>
 const risesOf = ({ parts }: Finding) => parts.filter((one): one is Of<'rise'> => one.is === 'rise').map(one => one.rise)
+/** What comes together with something else, which one item alone does not. */
+const isTogether = ({ items }: ShownPattern): boolean => items.length > 1
 const patternsOf = ({ parts }: Finding): ShownPattern[] =>
   parts.filter((one): one is Of<'pattern'> => one.is === 'pattern').map(one => one.pattern)
 
@@ -46,7 +48,7 @@ export function sayNews(say: Say, names: TrendNames, finding: Finding): string[]
   const list = new Intl.ListFormat(say.locale, { type: 'conjunction' })
   const { family } = finding
   const faults = [...new Set(finding.parts.flatMap(rulesOf))]
-  const together = patternsOf(finding).filter(({ items }) => items.length > 1)
+  const together = patternsOf(finding).filter(isTogether)
   const meeting = new Set(
     together
       .filter(({ items }) => items.filter(isRuleItem).length > 1)
@@ -87,7 +89,10 @@ export function sayFinding(
   const next = quiet && finding.state === 'open' ? 'finding.next.quiet' : (`finding.next.${finding.state}` as const)
   return [
     { label: say('finding.new.label', { quiet: quiet ? 'yes' : 'no' }), text: sayNews(say, names, finding).join(' ') },
-    { label: say('finding.sure.label'), text: `${saySure(say, finding)} ${saySince(say, finding)}` },
+    {
+      label: say('finding.sure.label', { quiet: quiet ? 'yes' : 'no' }),
+      text: `${saySure(say, finding)} ${saySince(say, finding)}`,
+    },
     { label: say('finding.many.label'), text: sayMany(say, finding) },
     { label: say('finding.noise.label'), text: sayNoise(say, finding) },
     { label: say('finding.next.label'), text: say(next) },
@@ -96,7 +101,7 @@ export function sayFinding(
 
 function saySure(say: Say, finding: Finding): string {
   const outstanding = risesOf(finding).some(rise => rise.standsOut)
-  const pattern = patternsOf(finding).length > 0
+  const pattern = patternsOf(finding).some(isTogether)
   if (outstanding && pattern) return say('finding.sure.both')
   if (outstanding) return say('finding.sure.rise')
   return say(pattern ? 'finding.sure.pattern' : 'finding.sure.little')
@@ -131,7 +136,7 @@ function sayMany(say: Say, finding: Finding): string {
 
 function sayNoise(say: Say, finding: Finding): string {
   return [
-    say(patternsOf(finding).length > 0 ? 'finding.noise.pattern' : 'finding.noise.rise'),
+    say(patternsOf(finding).some(isTogether) ? 'finding.noise.pattern' : 'finding.noise.rise'),
     say('finding.noise.else'),
   ].join(' ')
 }

@@ -67,5 +67,8 @@ export function sayPattern(say: Say, names: TrendNames, pattern: ShownPattern): 
   })
 }
 
-export const sayPatterns = (say: Say, names: TrendNames, { patterns }: Release): string[] =>
-  patterns.length === 0 ? [say('trends.patterns.none')] : patterns.map(one => sayPattern(say, names, one))
+/** What goes together; one thing alone is told of among what rises. */
+export function sayPatterns(say: Say, names: TrendNames, { patterns }: Release): string[] {
+  const together = patterns.filter(({ items }) => items.length > 1)
+  return together.length === 0 ? [say('trends.patterns.none')] : together.map(one => sayPattern(say, names, one))
+}

@@ -191,9 +191,9 @@ export const altDe: Readonly<Record<string, string>> = {
   'curve-temperature':
     'Die Temperatur beginnt bei {from, number, ::precision-integer} °C und erreicht {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# Abschnitt} other {# Abschnitte}} ohne Messwerte.',
-  trend: 'Prüfungen mit schlechtem Ergebnis, Woche für Woche, über {n, plural, one {# Woche} other {# Wochen}}.',
+  trend: 'Prüfungen mit schlechtem Ergebnis über {n, plural, one {# Woche} other {# Wochen}}, gezählt wie im Titel.',
   'trend-last': 'Letzte gezeigte Woche, {name}: {failed, number} mit schlechtem Ergebnis.',
-  'trend-bound': 'Mehr als {bound, number} in dieser Woche wären kein Zufall mehr.',
+  'trend-bound': 'Mehr als {bound, number} dort wären kein Zufall mehr.',
   'trend-alarm': 'Als Anstieg markiert: {name}, mit {failed, number} schlechten Ergebnissen.',
   'trend-quiet': 'Keine Woche ist als Anstieg markiert.',
   'trend-withheld': '{n, plural, one {# Woche wird} other {# Wochen werden}} nicht gezeigt.',

@@ -14,11 +14,11 @@ export const findings: InWordsOf<typeof english> = {
   'finding.new.whole':
     'Mehr Prüfungen dieser Zellen gehen schlecht aus als vorher, und nicht nur, weil mehr Leute prüfen.',
   'finding.new.faults':
-    '{count, plural, one {Dieser Mangel tritt} other {Diese Mängel treten}} öfter auf als vorher: {faults}.',
+    '{count, plural, one {Dieser Grund wird} other {Diese Gründe werden}} öfter genannt als vorher: {faults}.',
   'finding.new.together':
     '{all, select, yes {Sie kommen} other {Manche davon kommen}} in denselben Prüfungen zusammen.',
   'finding.new.with': 'Oft in denselben Prüfungen: {items}.',
-  'finding.sure.label': 'Wie sicher:',
+  'finding.sure.label': '{quiet, select, yes {Wie sicher es war} other {Wie sicher}}:',
   'finding.sure.both':
     'So sicher, wie Zahlen sein können. Es fällt unter allem auf, was hier beobachtet wird, und dieselben Dinge kommen in einer Prüfung nach der anderen zusammen.',
   'finding.sure.rise': 'Ziemlich sicher. Es fällt unter allem auf, was hier beobachtet wird.',
@@ -39,7 +39,7 @@ export const findings: InWordsOf<typeof english> = {
     'Oder gar kein Zufall: Eine große Charge, ein Beitrag, der viele hierher geschickt hat, oder eine Person mit mehreren Konten sieht genauso aus.',
   'finding.next.label': 'Was zu tun ist:',
   'finding.next.open':
-    'Lass dir Fotos von zwei oder drei solchen Zellen zeigen und sieh selbst nach. Du siehst es auch? Poste eine Warnung. Du bist nicht sicher? Beobachte es. Eine Charge oder ein Beitrag erklärt es? Verwirf es.',
+    'Lass dir Fotos von zwei oder drei solchen Zellen zeigen und sieh selbst nach. Du siehst es auch? Poste eine Warnung. Du bist nicht sicher? Beobachte es. Nur ein Beitrag, der viele hergeschickt hat, erklärt es? Verwirf es.',
   'finding.next.quiet':
     'Nichts eilt. Hat seither niemand davon erzählt? Verwirf es: Kommt es wieder, wird es neu gemeldet. Fragen Mitglieder noch danach? Poste eine Warnung.',
   'finding.next.watching': 'Bis dahin nichts, außer du erfährst mehr. Entscheiden kannst du jederzeit.',
@@ -98,9 +98,9 @@ export const findings: InWordsOf<typeof english> = {
     'Es wurde nichts entschieden: Dieses Modell ist zurückgezogen, eine bekannte Fälschung davon würde für nichts zählen. Warne davor oder verwirf es.',
   'finding.chart': '{what}, je 4 Wochen',
   'finding.chart.failed':
-    'Prüfungen mit schlechtem Ergebnis, neu gezeigt in den 4 Wochen bis zu jeder Woche, ohne die allerersten gezeigten',
+    'Prüfungen mit schlechtem Ergebnis in den 4 Wochen bis zu jeder Woche, soweit sie gezeigt werden',
   'finding.chart.bound': 'Mehr als das ist kein Zufall mehr, nach den gezeigten Zahlen',
-  'finding.chart.alarm': 'In dieser Woche bemerkt, nach den genauen Zahlen',
+  'finding.chart.alarm': 'In dieser Woche bemerkt, nach den genauen Zahlen, die nicht gezeigt werden',
   'findings.title': 'Funde dieses Servers',
   'findings.none':
     'Hier gibt es keine. Funde erscheinen, sobald etwas mehr steigt, als die Zahl der Prüfungen erklärt.',

@@ -189,9 +189,9 @@ export const altEn: Readonly<Record<string, string>> = {
   'curve-temperature':
     'The temperature starts at {from, number, ::precision-integer} °C and reaches {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# stretch} other {# stretches}} without readings.',
-  trend: 'Failed checks week by week, over {n, plural, one {# week} other {# weeks}}.',
+  trend: 'Failed checks over {n, plural, one {# week} other {# weeks}}, counted as the title says.',
   'trend-last': 'Last week shown, {name}: {failed, number} failed.',
-  'trend-bound': 'More than {bound, number} in that week would be beyond chance.',
+  'trend-bound': 'More than {bound, number} there would be beyond chance.',
   'trend-alarm': 'Marked as a rise: {name}, with {failed, number} failed.',
   'trend-quiet': 'No week is marked as a rise.',
   'trend-withheld': '{n, plural, one {# week is} other {# weeks are}} not shown.',

@@ -10,10 +10,10 @@ export const findings = {
   'finding.new.label': '{quiet, select, yes {What was new then} other {What is new}}:',
   'finding.new.whole': 'more checks of this model end badly than before, and not just because more people check.',
   'finding.new.faults':
-    '{count, plural, one {This fault turns} other {These faults turn}} up more often than before: {faults}.',
+    '{count, plural, one {This reason is} other {These reasons are}} given more often than before: {faults}.',
   'finding.new.together': '{all, select, yes {They come} other {Some of them come}} together in the same checks.',
   'finding.new.with': 'Often in the same checks: {items}.',
-  'finding.sure.label': 'How sure:',
+  'finding.sure.label': '{quiet, select, yes {How sure it was} other {How sure}}:',
   'finding.sure.both':
     'as sure as counts can be. It stands out among everything that is watched here, and the same things come together in one check after another.',
   'finding.sure.rise': 'fairly sure. It stands out among everything that is watched here.',
@@ -33,7 +33,7 @@ export const findings = {
     'Or something other than chance: one big batch, one post that sent many people here, or one person with several accounts looks just the same.',
   'finding.next.label': 'What to do:',
   'finding.next.open':
-    'ask for photos of two or three of these cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. One batch or one post explains it? Dismiss it.',
+    'ask for photos of two or three of these cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. Only one post that sent many people here explains it? Dismiss it.',
   'finding.next.quiet':
     'nothing is pressing. Has nobody told of it since? Dismiss it: if it comes back, it is reported again. Do members still ask? Post a warning.',
   'finding.next.watching': 'nothing until then, unless you learn more. You can decide at any time.',
@@ -90,9 +90,9 @@ export const findings = {
   'finding.no-fake.retired':
     'Nothing was decided: this model is retired, so a known fake of it would count for nothing. Warn of it, or dismiss it.',
   'finding.chart': '{what}, 4 weeks at a time',
-  'finding.chart.failed': 'Failed checks newly shown in the 4 weeks up to each week, without the first ever shown',
+  'finding.chart.failed': 'Failed checks in the 4 weeks up to each week, as far as they are shown',
   'finding.chart.bound': 'More than this is beyond chance, going by the numbers shown',
-  'finding.chart.alarm': 'Noticed in this week, by exact numbers',
+  'finding.chart.alarm': 'Noticed in this week, by exact numbers, which are not shown',
   'findings.title': 'Findings of this server',
   'findings.none':
     'There are none here. Findings appear once something rises beyond what the number of checks explains.',

@@ -193,9 +193,10 @@ export const altEs: Readonly<Record<string, string>> = {
   'curve-temperature':
     'La temperatura empieza en {from, number, ::precision-integer} °C y llega a {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# tramo} other {# tramos}} sin mediciones.',
-  trend: 'Comprobaciones con mal resultado, semana a semana, durante {n, plural, one {# semana} other {# semanas}}.',
+  trend:
+    'Comprobaciones con mal resultado durante {n, plural, one {# semana} other {# semanas}}, contadas como dice el título.',
   'trend-last': 'Última semana mostrada, {name}: {failed, number} con mal resultado.',
-  'trend-bound': 'Más de {bound, number} en esa semana no serían azar.',
+  'trend-bound': 'Más de {bound, number} ahí no serían azar.',
   'trend-alarm': 'Marcada como aumento: {name}, con {failed, number} con mal resultado.',
   'trend-quiet': 'Ninguna semana está marcada como aumento.',
   'trend-withheld': '{n, plural, one {# semana no se muestra} other {# semanas no se muestran}}.',

@@ -13,10 +13,10 @@ export const findings: InWordsOf<typeof english> = {
   'finding.new.label': '{quiet, select, yes {Qué hubo de nuevo entonces} other {Qué hay de nuevo}}:',
   'finding.new.whole': 'más comprobaciones de este modelo acaban mal que antes, y no solo porque compruebe más gente.',
   'finding.new.faults':
-    '{count, plural, one {Este defecto aparece} other {Estos defectos aparecen}} más a menudo que antes: {faults}.',
+    '{count, plural, one {Este motivo se da} other {Estos motivos se dan}} más a menudo que antes: {faults}.',
   'finding.new.together': '{all, select, yes {Coinciden} other {Algunos coinciden}} en las mismas comprobaciones.',
   'finding.new.with': 'A menudo en las mismas comprobaciones: {items}.',
-  'finding.sure.label': 'Qué seguridad hay:',
+  'finding.sure.label': '{quiet, select, yes {Qué seguridad había} other {Qué seguridad hay}}:',
   'finding.sure.both':
     'toda la que pueden dar los números. Destaca entre todo lo que aquí se vigila, y las mismas cosas coinciden en una comprobación tras otra.',
   'finding.sure.rise': 'bastante. Destaca entre todo lo que aquí se vigila.',
@@ -37,7 +37,7 @@ export const findings: InWordsOf<typeof english> = {
     'O nada de azar: un lote grande, un mensaje que mandó aquí a mucha gente o una persona con varias cuentas se ven exactamente igual.',
   'finding.next.label': 'Qué hacer:',
   'finding.next.open':
-    'pide fotos de dos o tres celdas así y míralas tú. ¿También lo ves? Publica un aviso. ¿No lo ves claro? Ponlo en observación. ¿Lo explica un lote o un mensaje? Descártalo.',
+    'pide fotos de dos o tres celdas así y míralas tú. ¿También lo ves? Publica un aviso. ¿No lo ves claro? Ponlo en observación. ¿Lo explica solo un mensaje que trajo a mucha gente? Descártalo.',
   'finding.next.quiet':
     'nada urge. ¿Nadie ha contado nada desde entonces? Descártalo: si vuelve, se comunica de nuevo. ¿Todavía preguntan? Publica un aviso.',
   'finding.next.watching': 'nada hasta entonces, salvo que sepas más. Puedes decidir en cualquier momento.',
@@ -94,10 +94,9 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-fake.retired':
     'No se decidió nada: este modelo está retirado, así que una falsificación conocida suya no contaría para nada. Avisa de ello o descártalo.',
   'finding.chart': '{what}, de 4 en 4 semanas',
-  'finding.chart.failed':
-    'Comprobaciones con mal resultado, nuevas en las 4 semanas hasta cada semana, sin las primeras que se mostraron',
+  'finding.chart.failed': 'Comprobaciones con mal resultado en las 4 semanas hasta cada semana, en lo que se muestra',
   'finding.chart.bound': 'Más que esto no es azar, según los números que se muestran',
-  'finding.chart.alarm': 'Se notó en esta semana, con los números exactos',
+  'finding.chart.alarm': 'Se notó en esta semana, con los números exactos, que no se muestran',
   'findings.title': 'Hallazgos de este servidor',
   'findings.none':
     'Aquí no hay ninguno. Aparecen cuando algo aumenta más de lo que explica el número de comprobaciones.',
