@@ -123,5 +123,5 @@ export const findings: InWordsOf<typeof english> = {
   'warning.withdrawn.title': 'Zurückgezogen: eine Warnung zu Zellen',
   'warning.withdrawn.was': 'Die Warnung lautete:',
   'warning.draft':
-    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze sie nicht.',
+    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze und lade sie nicht.',
 }

@@ -20,7 +20,7 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.return': 'Zurück zur Prüfung',
   'hands.shared': 'Wer die Prüfung begonnen hat, kann deine Antworten sehen.',
   'hands.asked':
-    'Diese Frage wartet auf Helfende. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
+    'Diese Frage wartet auf Helfende. Du kannst sie trotzdem selbst beantworten. Benutze und lade die Zelle bis dahin nicht.',
   'hands.sent-back': 'Jemand, der hier hilft, hat sich deine Frage angesehen und schreibt: {why}',
   'offered.title': 'Wartet darauf, dass jemand die Prüfung annimmt',
   'offered.text':
@@ -65,7 +65,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.result':
     '{who}, jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
   'word.unsure':
-    '{who}, jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+    '{who}, jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
   'word.sent-back': '{who}, jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',

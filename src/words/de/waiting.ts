@@ -67,7 +67,7 @@ export const waiting: InWordsOf<typeof english> = {
   'desk.kept': 'Sie bleibt offen.',
   'hands.closing': '{who} hat gefragt, ob diese Prüfung geschlossen werden kann. Machst du weiter, bleibt sie offen.',
   'hands.reopened':
-    'Jemand sieht sich eine Frage dieser Prüfung noch einmal an, das Ergebnis kann sich also noch ändern. Benutze die Zelle bis dahin nicht.',
+    'Jemand sieht sich eine Frage dieser Prüfung noch einmal an, das Ergebnis kann sich also noch ändern. Benutze und lade die Zelle bis dahin nicht.',
   'helping.second':
     'Jemand hat das schon beantwortet. Sag nur, was du selbst siehst: Sagt ihr dasselbe, zählt es; sonst zählt es als „Kann ich nicht sagen“.',
   'helping.waits-second':
@@ -75,11 +75,11 @@ export const waiting: InWordsOf<typeof english> = {
   'word.closing':
     '{who}, die Prüfung steht still ({what}), und {helper} fragt, ob sie geschlossen werden kann. Beim Schließen werden deine Antworten gelöscht. Tust du nichts, bleibt sie offen, bis sie abläuft.',
   'word.reopened':
-    '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze die Zelle bis dahin nicht.',
+    '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze und lade die Zelle bis dahin nicht.',
   'word.redirected':
     '{who}, deine Prüfung ({what}) ist jetzt neu angeboten. Für: {taker}. Geändert hat es {helper}. Du kannst sie weiterhin zurücknehmen.',
   'word.disagree':
-    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
   'deed.redirected': '{when}: {who} hat sie neu angeboten, für: {taker}',
   'deed.asked-closing': '{when}: {who} hat gefragt, ob sie geschlossen werden kann',
   'deed.kept-open': '{when}: {who} hat sie offen gelassen',

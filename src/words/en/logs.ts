@@ -132,7 +132,7 @@ export const logs = {
     'With the uncertainty of this test it cannot be said whether it falls short of the promised {minimum_mAh, number} mAh.',
   'told.minimum-not-comparable': 'It cannot be compared with its maker’s minimum: {because}.',
   'told.too-hot-at-claimed-current':
-    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test.',
+    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test. If that was less than 24 hours ago, do not touch it.',
   'told.gives-out-at-claimed-current':
     'At {current_A, number} A it gave less than half of its label, although {claimed_A, number} A continuous is claimed.',
   'told.holds-claimed-current':

@@ -18,7 +18,7 @@ export const refusals = {
   'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
   'refusal.too-many-cells': 'A check can cover 1 to {most, number} cells, not {cells, number}.',
   'refusal.too-many-today':
-    'You have started {most, number} checks within a day, and no more are kept for one person. Continue one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
+    'You have started {most, number} checks within a day, and no more are kept for one person. Continue one of them, or start the next one tomorrow. Until then, do not use or charge a cell that you are unsure about.',
   'refusal.too-many-open':
     'You have {count, number} checks open, which is the limit. Close one first with /check close.',
   'refusal.unknown-family': 'There is no model “{name}” here. Pick one from the list, or leave it empty.',

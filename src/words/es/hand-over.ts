@@ -19,7 +19,8 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.keep': 'No mostrar mis respuestas a nadie',
   'hands.return': 'Volver a la comprobación',
   'hands.shared': 'Quien empezó la comprobación puede ver tus respuestas.',
-  'hands.asked': 'Esta pregunta espera a un ayudante. Aun así puedes responderla tú. No uses la celda mientras tanto.',
+  'hands.asked':
+    'Esta pregunta espera a un ayudante. Aun así puedes responderla tú. No uses ni cargues la celda mientras tanto.',
   'hands.sent-back': 'Un ayudante miró tu pregunta y escribe: {why}',
   'offered.title': 'Espera a que alguien la tome',
   'offered.text':
@@ -62,7 +63,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.result':
     '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
   'word.unsure':
-    '{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
+    '{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima. Tu comprobación continúa.',
   'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',

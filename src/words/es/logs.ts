@@ -135,7 +135,7 @@ export const logs: InWordsOf<typeof english> = {
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
   'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
   'told.too-hot-at-claimed-current':
-    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba.',
+    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba. Si fue hace menos de 24 horas, no la toques.',
   'told.gives-out-at-claimed-current':
     'A {current_A, number} A dio menos de la mitad de la capacidad de la etiqueta, aunque se declaran {claimed_A, number} A en descarga continua.',
   'told.holds-claimed-current':

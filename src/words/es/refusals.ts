@@ -22,7 +22,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.nothing-to-go-back-to': 'No hay ninguna respuesta anterior a la que volver.',
   'refusal.too-many-cells': 'Una comprobación sirve para entre 1 y {most, number} celdas, no para {cells, number}.',
   'refusal.too-many-today':
-    'Has empezado {most, number} comprobaciones en un día, y de una persona no se guardan más. Sigue con una de ellas, o empieza otra mañana. Hasta entonces, ante la duda, no uses una celda.',
+    'Has empezado {most, number} comprobaciones en un día, y de una persona no se guardan más. Sigue con una de ellas, o empieza otra mañana. Hasta entonces, ante la duda, no uses ni cargues ninguna celda.',
   'refusal.too-many-open':
     'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
   'refusal.unknown-family': 'Aquí no hay ningún modelo «{name}». Elige una de la lista, o déjalo vacío.',
