@@ -19,7 +19,7 @@ export const check: InWordsOf<typeof english> = {
   'check.letter': '{letter} · {label}',
   'care.look': 'Sieh nur hin, oder sag, was du weißt. Du musst nichts anfassen.',
   'care.handle': 'Fass die Zelle behutsam an. Halte beide Enden von Metall fern.',
-  'care.meter': 'Du brauchst ein Messgerät. Wenn du keines hast, antworte „Kann ich nicht sagen“.',
+  'care.meter': 'Du brauchst etwas zum Messen. Hast du nichts, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
     'Heb Hülle oder Ring nur an, wenn du sicher bist, dass dabei nichts kaputtgeht. Schneide und heble nicht, und wende keine Gewalt an.',
   'care.bench': `Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Brich bei 60 °C ab. ${safety['safety.turns']}`,

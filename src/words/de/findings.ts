@@ -110,7 +110,7 @@ export const findings: InWordsOf<typeof english> = {
   'findings.filter.dismissed': 'Verworfen ({count, number})',
   'findings.several': 'Über mehrere zugleich entscheiden',
   'findings.several.title': '{count, plural, one {# Fund} other {# Funde}} gewählt',
-  'findings.several.watch': 'Alle 4 Wochen lang beobachten',
+  'findings.several.watch': 'Alle beobachten, 4 Wochen lang',
   'findings.several.dismiss': 'Alle verwerfen, mit Begründung',
   'findings.several.done':
     '{done, plural, =0 {Nichts wurde geändert} one {# Fund wurde geändert} other {# Funde wurden geändert}}.{left, plural, =0 {} one { # steht wie vorher: Jemand hat inzwischen darüber entschieden.} other { # stehen wie vorher: Jemand hat inzwischen darüber entschieden.}}',

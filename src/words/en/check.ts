@@ -44,7 +44,7 @@ export const check = {
   'form.fall': 'By how much its voltage fell',
   'form.load-current': 'Amperes it was loaded with',
   'taken.from-rate':
-    '{rate, number}C of the claimed capacity are {current_A, number} A: that is what counts as the claimed current.',
+    '{rate, number}C of the claimed capacity is {current_A, number} A: that counts as the claimed current.',
   'form.cutoff': 'Cut-off',
   'form.room': 'Room temperature',
   'form.hint': 'For example {example}',

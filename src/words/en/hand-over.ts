@@ -96,7 +96,8 @@ export const handOver = {
   'answer.by-moderator': '{said} (a helper’s answer)',
   'form.ask.words': 'What are you unsure about?',
   'form.ask.photos': 'Photos of the cell',
-  'form.ask.photos.hint': 'Up to ten. Place, time and device are removed. Moderators see them until it is answered.',
+  'form.ask.photos.hint':
+    'Up to ten, no place, time or device. Seen by all who read the moderators’ channel, until answered.',
   'form.offer.to': 'To whom',
   'form.offer.to.hint': 'A person or a role. Leave it empty, and the first person to take it gets it.',
   'form.why': 'Why',

@@ -54,7 +54,7 @@ export const refusals = {
   'typed.ambiguous':
     '{field}: this can mean {readings}. Type it again with its unit, and without a thousands separator.',
   'typed.rate-without-capacity':
-    '{field}: “{typed}” is a multiple of the capacity, which is not known here. Multiply it by the capacity in Ah (10C of 2.5 Ah are 25 A), and type the amperes.',
+    '{field}: “{typed}” is a multiple of the capacity, which is not known here. Multiply it by the capacity in Ah (10C of 2.5 Ah is 25 A), and type the amperes.',
   'typed.negative': '{field}: this cannot be below zero. Look at the sign.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} cannot be right; it must lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',

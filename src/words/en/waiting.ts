@@ -32,7 +32,7 @@ export const waiting = {
   'setup.part.helpers': 'Helpers',
   'setup.short.helpers': 'Roles that may answer for people who are stuck, and nothing else.',
   'setup.long.helpers':
-    'Members of these roles see which questions people are stuck at with /check waiting, and may answer them or leave them to somebody. They see no reports, do not decide about findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
+    'Members of these roles see which questions people are stuck at with /check waiting, and may answer them or leave them to somebody. Photos they see only if they can read the review channel. They see no reports, do not decide about findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
   'setup.now.no-helpers': 'none: only moderators answer',
   'setup.problem.everyone-as-helper':
     'That is the role everybody has: with it, everybody could answer for everybody. Nothing was changed: choose another role.',

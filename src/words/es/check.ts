@@ -8,7 +8,7 @@ export const check: InWordsOf<typeof english> = {
   'caution.line': '¿Tienes alguna duda, la que sea? Entonces no uses ni cargues la celda.',
   'check.title': 'Comprobación: {what}',
   'check.batch':
-    '{cells, plural, other {Compruebas # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
+    '{cells, plural, other {Estás comprobando # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
   'check.unsure': 'No sabría decirlo',
   'check.unsure-printed': 'No sabría decirlo, o no figura',
   'check.back': 'Atrás',
@@ -86,7 +86,7 @@ export const check: InWordsOf<typeof english> = {
   'beginning.known': '{count, plural, one {Ya se sabe # dato.} other {Ya se saben # datos.}}',
   'beginning.quick': 'Rápida: unos 2 minutos',
   'beginning.full': 'Completa: unos 10 minutos',
-  'beginning.family': '¿Como qué modelo se vende?',
+  'beginning.family': '¿Qué modelo dice ser?',
   'beginning.family.none': 'No está en la lista, o no lo sé',
   'beginning.tools': '¿Qué herramientas tienes? Sin ninguna también se puede.',
   'beginning.not-now': 'Ahora no',

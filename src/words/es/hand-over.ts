@@ -70,7 +70,7 @@ export const handOver: InWordsOf<typeof english> = {
   'progress.title': 'Por dónde va la comprobación',
   'progress.holder': 'La tiene {holder}; la empezó {starter}.',
   'progress.asking':
-    '{answered, plural, =0 {Aún no hay preguntas respondidas} one {# pregunta respondida} other {# preguntas respondidas}}; quedan {left, number} como mucho.',
+    '{answered, plural, =0 {Aún no hay preguntas respondidas} one {# pregunta respondida} other {# preguntas respondidas}}; como mucho, {left, number} más.',
   'progress.paused': 'En pausa tras {answered, plural, one {# respuesta} other {# respuestas}}.',
   'progress.done': 'Llegó a un resultado.',
   'progress.offered': 'Se ofrece a {taker} hasta el {until}.',
@@ -101,7 +101,7 @@ export const handOver: InWordsOf<typeof english> = {
   'form.ask.words': '¿De qué tienes dudas?',
   'form.ask.photos': 'Fotos de la celda',
   'form.ask.photos.hint':
-    'Hasta diez. Se les quitan lugar, hora y aparato. La moderación las ve hasta que se responda.',
+    'Hasta diez, sin lugar, hora ni aparato. Las ve quien lea el canal de moderación hasta la respuesta.',
   'form.offer.to': 'A quién',
   'form.offer.to.hint': 'Una persona o un rol. Déjalo vacío para ofrecerla a quien la tome primero.',
   'form.why': 'Por qué',

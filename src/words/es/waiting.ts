@@ -35,7 +35,7 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.part.helpers': 'Ayudantes',
   'setup.short.helpers': 'Roles que pueden responder por quien está atascado, y nada más.',
   'setup.long.helpers':
-    'Los miembros de estos roles ven con /comprobar pendientes en qué preguntas se atascó alguien, y pueden responderlas o pasarlas a otra persona. No ven informes, no deciden sobre hallazgos y no pueden hacerse cargo de una comprobación. Sus propias comprobaciones se cuentan como las de todos. Nombra hasta {roles, number} roles; no el que tienen todos, ni ninguno que sea de un bot.',
+    'Los miembros de estos roles ven con /comprobar pendientes en qué preguntas se atascó alguien, y pueden responderlas o pasarlas a otra persona. Ven fotos solo si pueden leer el canal de revisión. No ven informes, no deciden sobre hallazgos y no pueden hacerse cargo de una comprobación. Sus propias comprobaciones se cuentan como las de todos. Nombra hasta {roles, number} roles; no el que tienen todos, ni ninguno que sea de un bot.',
   'setup.now.no-helpers': 'ninguno: solo responde la moderación',
   'setup.problem.everyone-as-helper':
     'Ese es el rol que tienen todos: con él, todos podrían responder por todos. No se cambió nada: elige otro rol.',
