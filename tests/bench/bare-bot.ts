@@ -41,7 +41,8 @@ const components = [
   },
   {
     type: 10 as const,
-    content: '-# 3 questions answered. At most 40 more can matter. Unsure about anything? Then do not use the cell.',
+    content:
+      '-# 3 questions answered. At most 40 more can matter. Unsure about anything? Then do not use or charge the cell.',
   },
 ]
 async function answer(interaction: Interaction): Promise<void> {

@@ -45,7 +45,7 @@ describe('cellwary judge', () => {
       enough: ['format', 'claimed-capacity'],
       pack: { id: 'any-cell', version: expect.any(String), digest: expect.stringMatching(/^sha256:[0-9a-f]{64}$/) },
       next: { question: expect.any(String), ask: expect.any(String) },
-      caution: expect.stringMatching(/do not use the cell/),
+      caution: expect.stringMatching(/do not use or charge the cell/),
     })
     const carrying = report.findings.filter((one: { carries: boolean }) => one.carries)
     expect(carrying[0]).toMatchObject({

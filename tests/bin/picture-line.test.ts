@@ -57,7 +57,7 @@ describe('draws', () => {
 
   test.concurrent('a case from standard input, in another language', async () => {
     const { code, out } = await draw(['verdict', '-', '--language', 'de'], 'de.svg', fourLegs)
-    expect({ code, out }).toEqual({ code: 0, out: expect.stringMatching(/benutze die Zelle nicht/) })
+    expect({ code, out }).toEqual({ code: 0, out: expect.stringMatching(/benutze und lade die Zelle nicht/) })
   })
 
   test.concurrent('a way to measure', async () => {

@@ -68,7 +68,7 @@ describe('cellwary measure', () => {
       bearing: 'strong',
       sentence: expect.any(String),
     })
-    expect(caution).toMatch(/do not use the cell/)
+    expect(caution).toMatch(/do not use or charge the cell/)
   })
 
   test('words for people, with the cautions of a test', async () => {
@@ -76,7 +76,7 @@ describe('cellwary measure', () => {
     expect(code).toBe(0)
     expect(out).toMatch(/Capacity: 2,889 ± \d\d mAh \(down to 2.8 V\)/)
     expect(out).toMatch(/Never leave a discharge unattended/)
-    expect(out).toMatch(/do not use the cell/)
+    expect(out).toMatch(/do not use or charge the cell/)
   })
 
   test('asks what the file does not say, and names the option that answers', async () => {
@@ -126,7 +126,7 @@ describe('cellwary claim', () => {
         { kind: 'format', format: '18650' },
       ],
       findings: [{ code: 'capacity', weight: 'impossible', validUntil: null, sentence: expect.any(String) }],
-      caution: expect.stringMatching(/do not use the cell/),
+      caution: expect.stringMatching(/do not use or charge the cell/),
     })
   })
 
@@ -149,7 +149,7 @@ describe('cellwary batch', () => {
     expect(code).toBe(0)
     expect(out).toMatch(/They are not from one batch/)
     expect(out).toMatch(/does not mean “counterfeit”/)
-    expect(out).toMatch(/do not use the cell/)
+    expect(out).toMatch(/do not use or charge the cell/)
   })
 
   test('as JSON, with its statistics', async () => {
@@ -161,7 +161,7 @@ describe('cellwary batch', () => {
       tells: 'nothing',
       chiSquare: { degreesOfFreedom: 2 },
       sentences: expect.arrayContaining([expect.stringMatching(/2,490 to 2,510 mAh/)]),
-      caution: expect.stringMatching(/do not use the cell/),
+      caution: expect.stringMatching(/do not use or charge the cell/),
     })
   })
 

@@ -68,7 +68,7 @@ describe('a release', () => {
     expect(out).toMatch(/Faults that appear together[\s\S]*brant-40/)
     expect(out).not.toMatch(/harrow-30[^\n]*more checks end badly/)
     expect(out).toMatch(/go up in fives/)
-    expect(out).toMatch(/do not use the cell/)
+    expect(out).toMatch(/do not use or charge the cell/)
   })
 
   test.each([

@@ -175,12 +175,12 @@ const alike = new Set([
 test('the caution is whole in every language', () => {
   const wanted = {
     de: {
-      'caution.line': [/unsicher/, /benutze die Zelle nicht/],
+      'caution.line': [/unsicher/, /benutze und lade die Zelle nicht/],
       'caution.full': [
         /von außen/,
         /nie/,
         /unsicher/,
-        /benutze die Zelle nicht/,
+        /benutze und lade die Zelle nicht/,
         /Consumer Product Safety Commission/,
         /8\. Januar 2021/,
         /18650/,
@@ -193,12 +193,12 @@ test('the caution is whole in every language', () => {
       ],
     },
     es: {
-      'caution.line': [/duda/, /no uses la celda/],
+      'caution.line': [/duda/, /no uses ni cargues la celda/],
       'caution.full': [
         /desde fuera/,
         /nunca/,
         /duda/,
-        /no uses la celda/,
+        /no uses ni cargues la celda/,
         /Consumer Product Safety Commission/,
         /8 de enero de 2021/,
         /18650/,

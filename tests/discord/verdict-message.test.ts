@@ -142,7 +142,7 @@ describe('the caution is never cut off', () => {
           for (const pick of picks) {
             const message = await showScreen(say, program, screenOf(program, check), withoutPictures)
             holdsToLimits(message)
-            expect(textsOf(message).join('\n')).toMatch(/do not use the cell/i)
+            expect(textsOf(message).join('\n')).toMatch(/do not use or charge the cell/i)
             if (!('question' in check.phase)) break
             const states = program.states.get(check.phase.question) ?? []
             const given = (

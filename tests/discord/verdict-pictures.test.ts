@@ -210,7 +210,9 @@ describe('the verdict message', () => {
         expect(texts.join('').length).toBeLessThanOrEqual(textBudget)
         expect(texts.join('\n')).toContain(say('caution.full'))
         for (const { alt } of message.pictures) expect(alt.length).toBeLessThanOrEqual(1024)
-        expect(message.pictures[0]?.alt ?? say('caution.line')).toMatch(/do not use the cell|as it should look/)
+        expect(message.pictures[0]?.alt ?? say('caution.line')).toMatch(
+          /do not use or charge the cell|as it should look/,
+        )
       }),
       { numRuns: 25 },
     )

@@ -151,7 +151,7 @@ test('what was being said to whom is in no log, though the request with it faile
   const lines = log.slice(before).join('\n')
   expect(lines).toContain('Invalid Form Body')
   expect(lines).not.toContain(user.id)
-  expect(lines).not.toContain('do not use the cell')
+  expect(lines).not.toContain('do not use or charge the cell')
   expect(lines).not.toContain('components')
   await close(check)
 })

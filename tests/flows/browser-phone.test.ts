@@ -36,7 +36,7 @@ const measure = `(() => {
   const frame = document.getElementById('sheet-frame').getBoundingClientRect()
   const newest = [...document.querySelectorAll('.card')].at(-1)
   const heading = newest.querySelector('h3, h4, h5')
-  const caution = [...newest.querySelectorAll('.words')].find(one => /Then do not use the cell/.test(one.textContent))
+  const caution = [...newest.querySelectorAll('.words')].find(one => /Then do not use or charge the cell/.test(one.textContent))
   const words = [...newest.querySelectorAll('.words')]
   const above = words.slice(0, words.indexOf(heading.closest('.words')))
   const end = caution.getBoundingClientRect().bottom

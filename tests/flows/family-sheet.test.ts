@@ -42,7 +42,7 @@ test('everybody gets it as a picture, with what is checked, what tells nothing, 
   const page = messageOf(await press(wren, messageOf(await wren.run('family show', { family })), 'As one page'))
   const [file] = page.attachments
   expect(file?.name).toBe(`${family}.png`)
-  expect(file?.description).toMatch(/do not use the cell/)
+  expect(file?.description).toMatch(/do not use or charge the cell/)
   const bytes = Buffer.from(await (await fetch(file?.url ?? '')).arrayBuffer())
   if (shots) await writeFile(join(shots, 'family-sheet.png'), bytes)
   const { width, height } = PNG.sync.read(bytes)

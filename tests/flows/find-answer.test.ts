@@ -44,7 +44,7 @@ test('a helper sees it first, in their language; then it is a reply in the serve
   const question = asks()
   const own = await find(question)
   expect(text(own)).toMatch(/^> is it fine to leave/)
-  expect(text(own)).toMatch(/benutze die Zelle nicht/)
+  expect(text(own)).toMatch(/benutze und lade die Zelle nicht/)
   expect(replies(question)).toEqual([])
   expect(text(await pressed(ilse(), own, 'Als Antwort veröffentlichen'))).toMatch(/Niemand wurde angepingt/)
   const [reply] = replies(question)

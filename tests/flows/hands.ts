@@ -91,7 +91,7 @@ export async function correctLast(person: Person, message: SeenMessage): Promise
   return messageOf(await person.choose(list, menu.customId, [latest.value]))
 }
 
-export const caution = /do not use the cell/i
+export const caution = /do not use or charge the cell/i
 
 /** Has the bot's account post a button with any id where everybody sees it; gives the message's id. */
 export const postButton = (standIn: StandIn, custom_id: string, channel?: string): Promise<string> =>

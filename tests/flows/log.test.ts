@@ -56,14 +56,14 @@ describe('figures', () => {
     expect(text(message)).toMatch(/Without the capacity on the label nothing can be said/)
     expect(text(message)).toMatch(/where the load ended; no cut-off was given/)
     expect(message.attachments[0]?.description).not.toMatch(/dashed line/)
-    expect(buttons(message).map(one => one.label)).toEqual(['Give the label'])
+    expect(buttons(message).map(one => one.label)).toEqual(['Type the label'])
   })
 
   test('a label can be given afterwards, by whoever sent it: the same figures, and what they tell of the claim', async () => {
     const message = await send(plain(), { room: '21 °C', instrument: 'lab-load' })
     const [figures = 'none'] = /Capacity: 2,\d+ ± \d+ mAh/.exec(text(message)) ?? []
     const open = async () => {
-      const reply = await press(wren(), message, 'Give the label')
+      const reply = await press(wren(), message, 'Type the label')
       if (reply.kind !== 'modal') throw new Error('no form')
       return reply.modal
     }

@@ -108,7 +108,7 @@ test('what it would delete is said above the button', async () => {
   await pressed(warden.person, await warden.open('recording'), 'Record finished checks')
   const seen = await send({ 'cellwary-settings': 1, settings: { keepWeeks: 30, outcomes: false } })
   expect(text(seen)).toMatch(/older than 30 weeks are deleted/)
-  expect(text(seen)).toMatch(/no check leaves anything/)
+  expect(text(seen)).toMatch(/nothing more is recorded of any check/)
 })
 
 test.each([

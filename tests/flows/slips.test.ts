@@ -46,7 +46,7 @@ describe('slips: one clear sentence, nothing changed', () => {
     }
     const capacity = await coolUntil(wren(), await startCheck(wren()), /What capacity does it claim/)
     expect(text(await typed(await atCurrent(await typed(capacity, '4.0 Ah')), '50C'))).toContain(
-      '50C of the claimed capacity are 200 A',
+      '50C of the claimed capacity is 200 A',
     )
     await closeAll(wren())
     expect(text(await typed(await atCurrent(await startCheck(wren())), '50C'))).toMatch(

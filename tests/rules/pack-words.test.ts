@@ -68,7 +68,7 @@ describe.each(all)('%s in %s', (_, language, pack) => {
         /benutze und lade .*nicht/i,
         /(no la uses|no uses) ni (la )?cargues/i,
       ],
-      [/never recharge/i, /nie wieder auf/, /no la recargues nunca/i],
+      [/never recharge/i, /lade sie nie wieder/, /no la recargues nunca/i],
     ]
     for (const [at, own, said] of told)
       for (const [english, inGerman, inSpanish] of commands)

@@ -44,7 +44,7 @@ const held: readonly (readonly [keyof typeof en, RegExp, string, string])[] = [
   ],
   [
     'privacy.counts',
-    /only on servers whose moderators want it/,
+    /only where those who manage a server have turned it on/,
     'tests/flows/outcomes.test.ts',
     'nothing is counted on a server that has not asked for it',
   ],

@@ -22,7 +22,7 @@ export const batch: InWordsOf<typeof english> = {
   'batch.not-one-lot': 'Sie sind nicht aus einer Charge: Die Zellen einer Charge liegen viel näher beieinander.',
   'batch.clusters': 'Sie zerfallen in zwei Gruppen: {low} und {high} {unit}.',
   'batch.scale-too-coarse':
-    'Sie liegen weiter auseinander als eine Charge, aber das Messgerät zeigt zu wenige Stellen, um sicher zu sein. Nimm eins, das {wanted} {unit} oder weniger anzeigt.',
+    'Sie liegen weiter auseinander als eine Charge, aber das Messgerät zeigt zu wenige Stellen, um sicher zu sein. Nimm eins mit Schritten von {wanted} {unit} oder kleiner.',
   'batch.not-counterfeit':
     '„Nicht aus einer Charge“ heißt nicht „gefälscht“: Andere Modelle darunter, eine mit Schutzschaltung oder neu umhüllte Zellen bewirken dasselbe. Sind alle ohne Schutzschaltung, und stecken alle in der gleichen Hülle? Wiegt eine Münze auf der Waage jedes Mal gleich viel? Sieh dir dann jede Zelle für sich an.',
   'batch.used': 'Gebrauchte Zellen werden allein durch den Gebrauch ungleich. Das hier gilt also nur für neue.',

@@ -5,7 +5,7 @@ import type { check as english } from '../en/check.ts'
 import { safety } from './safety.ts'
 
 export const check: InWordsOf<typeof english> = {
-  'caution.line': 'Bist du dir bei irgendetwas unsicher? Dann benutze die Zelle nicht.',
+  'caution.line': 'Bist du dir bei irgendetwas unsicher? Dann benutze und lade die Zelle nicht.',
   'check.title': 'Prüfung: {what}',
   'check.batch':
     '{cells, plural, other {Du prüfst # zusammen gekaufte Zellen. Sieh dir jede an und antworte für die, die am schlechtesten aussieht.}}',
@@ -19,23 +19,23 @@ export const check: InWordsOf<typeof english> = {
   'check.letter': '{letter} · {label}',
   'care.look': 'Sieh nur hin, oder sag, was du weißt. Du musst nichts anfassen.',
   'care.handle': 'Fass die Zelle behutsam an. Halte beide Enden von Metall fern.',
-  'care.meter': 'Du brauchst ein Messgerät. Wenn du keines hast, antworte „Kann ich nicht sagen“.',
+  'care.meter': 'Du brauchst etwas zum Messen. Hast du nichts, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
     'Heb Hülle oder Ring nur an, wenn du sicher bist, dass dabei nichts kaputtgeht. Schneide und heble nicht, und wende keine Gewalt an.',
   'care.bench': `Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Brich bei 60 °C ab. ${safety['safety.turns']}`,
   'consent.unwrap.title': 'Hast du schon einmal eine Hülle oder einen Isolierring angehoben?',
   'consent.unwrap.text':
-    'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, wähl „Nein“. Die Prüfung geht auch ohne das weiter. Benutze keine Zelle, bei der du dir nicht sicher sein kannst.',
+    'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, wähl „Nein“. Die Prüfung geht auch ohne das weiter. Benutze und lade keine Zelle, bei der du dir nicht sicher sein kannst.',
   'consent.unwrap.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.unwrap.no': 'Nein, ohne das weitermachen',
   'consent.bench.title': 'Hast du schon Zellen mit der richtigen Ausrüstung unter Last getestet?',
-  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last getestet werden: Ein Gerät zieht Strom aus ihr und misst dabei. Lass den Test nie unbeaufsichtigt, und teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich bei 60 °C ab. ${safety['safety.turns']} Teste nie eine Zelle, an der du zweifelst. Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Ein bestandener Test beweist nichts.`,
+  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last getestet werden: Ein Gerät zieht Strom aus ihr und misst dabei. Lass den Test nie unbeaufsichtigt, und teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich bei 60 °C ab. ${safety['safety.turns']} Spricht etwas gegen diese Zelle, wähl „Nein“: Teste nie eine Zelle, an der du zweifelst. Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Ein bestandener Test beweist nichts.`,
   'consent.bench.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.bench.no': 'Nein, ohne das weitermachen',
   'paused.text':
     'Pause. Deine Antworten bleiben bis {date} erhalten. Drück den Knopf, oder gib in einem beliebigen Kanal /prüfung fortsetzen ein.',
   'paused.resume': 'Weitermachen',
-  'closed.text': 'Geschlossen. Benutze keine Zelle, bei der du dir nicht sicher bist.',
+  'closed.text': 'Geschlossen. Benutze und lade keine Zelle, bei der du dir nicht sicher bist.',
   'form.title': 'Dein Messwert',
   'form.value': 'Was du abliest, mit Einheit',
   'form.capacity': 'Aufgedruckte Kapazität',

@@ -184,7 +184,7 @@ export const families: Partial<Catalogue> = {
   'families.diff.made': '{feature}: jetzt {after} (vorher: {before})',
   'families.diff.tells': '{feature}, {options}: {after} (vorher: {before})',
   'families.diff.exception':
-    '{feature}: Offen neu umhüllte werden {now, select, yes {nicht mehr gezählt} other {jetzt gezählt}}',
+    '{feature}: Bei offen neu umhüllten {now, select, yes {zählt es nicht mehr} other {zählt es jetzt}}',
   'families.diff.remarks': '{feature}: Was nichts aussagt, hat sich geändert',
   'families.diff.words': '{feature}: andere Worte',
   'families.diff.figure':

@@ -114,7 +114,7 @@ export const findings: InWordsOf<typeof english> = {
   'findings.filter.dismissed': 'Verworfen ({count, number})',
   'findings.several': 'Über mehrere zugleich entscheiden',
   'findings.several.title': '{count, plural, one {# Fund} other {# Funde}} gewählt',
-  'findings.several.watch': 'Alle 4 Wochen lang beobachten',
+  'findings.several.watch': 'Alle beobachten, 4 Wochen lang',
   'findings.several.dismiss': 'Alle verwerfen, mit Begründung',
   'findings.several.done':
     '{done, plural, =0 {Nichts wurde geändert} one {# Fund wurde geändert} other {# Funde wurden geändert}}.{left, plural, =0 {} one { # steht wie vorher: Jemand hat inzwischen darüber entschieden.} other { # stehen wie vorher: Jemand hat inzwischen darüber entschieden.}}',
@@ -127,5 +127,5 @@ export const findings: InWordsOf<typeof english> = {
   'warning.withdrawn.title': 'Zurückgezogen: eine Warnung zu Zellen',
   'warning.withdrawn.was': 'Die Warnung lautete:',
   'warning.draft':
-    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze sie nicht.',
+    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze und lade sie nicht.',
 }

@@ -10,7 +10,7 @@ export const handOver: InWordsOf<typeof english> = {
   'button.hands': 'Fragen oder übergeben',
   'hands.title': 'Deine Prüfung und andere Leute',
   'hands.text':
-    'Kommst du nicht weiter? Die Moderation, oder wen sie dafür bestimmt hat, kann die Frage für dich beantworten. Solange sie offen ist, kann die Moderation auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Du kannst die Prüfung auch jemand anderem übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
+    'Kommst du nicht weiter? Helfende (die Moderation, oder wen sie dafür bestimmt hat) können die Frage für dich beantworten. Solange sie offen ist, kann die Moderation auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Auch du kannst die Prüfung übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie oder übergibst die Prüfung. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
   'hands.ask': 'Helfende fragen',
   'hands.unask': 'Frage zurücknehmen',
   'hands.offer': 'Übergeben',
@@ -20,7 +20,7 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.return': 'Zurück zur Prüfung',
   'hands.shared': 'Wer die Prüfung begonnen hat, kann deine Antworten sehen.',
   'hands.asked':
-    'Diese Frage wartet auf Helfende. Du kannst sie trotzdem selbst beantworten. Benutze die Zelle bis dahin nicht.',
+    'Diese Frage wartet auf Helfende. Du kannst sie trotzdem selbst beantworten. Benutze und lade die Zelle bis dahin nicht.',
   'hands.sent-back': 'Jemand, der hier hilft, hat sich deine Frage angesehen und schreibt: {why}',
   'offered.title': 'Wartet darauf, dass jemand die Prüfung annimmt',
   'offered.text':
@@ -65,7 +65,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.result':
     '{who}, jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
   'word.unsure':
-    '{who}, jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+    '{who}, jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
   'word.sent-back': '{who}, jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',
@@ -102,7 +102,8 @@ export const handOver: InWordsOf<typeof english> = {
   'answer.by-moderator': '{said} (Antwort einer helfenden Person)',
   'form.ask.words': 'Wobei bist du unsicher?',
   'form.ask.photos': 'Fotos der Zelle',
-  'form.ask.photos.hint': 'Bis zu zehn. Ort, Zeit und Gerät werden entfernt. Die Moderation sieht sie bis zur Antwort.',
+  'form.ask.photos.hint':
+    'Bis zu zehn, ohne Ort, Zeit, Gerät. Wer den Kanal der Moderation liest, sieht sie bis zur Antwort.',
   'form.offer.to': 'An wen',
   'form.offer.to.hint': 'Eine Person oder Rolle. Leer lassen: Wer zuerst kommt, bekommt sie.',
   'form.why': 'Warum',

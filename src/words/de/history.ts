@@ -27,7 +27,7 @@ export const history: InWordsOf<typeof english> = {
   'history.sure.fewer':
     'Dann werden aufgezeichnete Prüfungen, die älter sind als {weeks, plural, one {# Woche} other {# Wochen}}, innerhalb einer Viertelstunde gelöscht, und niemand kann sie zurückholen.',
   'history.sure.stop':
-    'Dann hinterlässt keine Prüfung mehr etwas. Was schon aufgezeichnet ist, bleibt, bis es alt genug ist.',
+    'Dann wird von keiner Prüfung mehr etwas aufgezeichnet. Was schon aufgezeichnet ist, bleibt, bis seine Zeit um ist.',
   'history.sure.yes': 'Zurücknehmen',
   'history.sure.no': 'So lassen',
   'history.no.change-forgotten':

@@ -21,7 +21,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.order':
     '{cells, plural, one {ich habe bei Ihnen eine Lithium-Ionen-Zelle gekauft} other {ich habe bei Ihnen # Lithium-Ionen-Zellen gekauft}}, Artikel [Nummer oder Titel des Artikels], {sold, select, known {verkauft als „{what}“} other {verkauft als [was im Angebot steht]}}.',
   'letter.worst': 'Das Folgende betrifft diejenige der Zellen, die am schlechtesten aussieht.',
-  'letter.unsafe': 'Das Folgende ist gefährlich. Die Zelle wird nicht mehr benutzt, nicht geladen und nicht geprüft:',
+  'letter.unsafe': 'Das Folgende ist gefährlich; ich benutze, lade und teste die Zelle nicht mehr:',
   'letter.mismatch': 'Das Folgende passt nicht zur Beschreibung:',
   'letter.unverified': 'Wegen des Folgenden ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht:',
   'letter.unverified.bare': 'Es ließ sich nicht bestätigen, dass die Zelle der Beschreibung entspricht.',
@@ -38,6 +38,6 @@ export const letters: InWordsOf<typeof english> = {
     'Bitte nennen Sie mir außerdem den Hersteller, das genaue Modell und die Chargennummer, und senden Sie mir die UN-38.3-Prüfzusammenfassung (Test Summary).',
   'letter.proof':
     'Das Angebot, die Bestellung und meine Notizen hebe ich auf; Fotos und Messwerte, soweit ich sie habe, kann ich Ihnen senden.',
-  'letter.close': 'Mit freundlichen Grüßen\n[dein Name]',
+  'letter.close': 'Mit freundlichen Grüßen\n[Name]',
   'refusal.nothing-to-write': 'Es wurde nichts gefunden, worüber man schreiben könnte.',
 }

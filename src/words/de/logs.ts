@@ -136,7 +136,7 @@ export const logs: InWordsOf<typeof english> = {
     'Bei der Unsicherheit dieses Tests lässt sich nicht sagen, ob sie unter den zugesagten {minimum_mAh, number} mAh bleibt.',
   'told.minimum-not-comparable': 'Sie lässt sich nicht mit dem Mindestwert ihres Herstellers vergleichen: {because}.',
   'told.too-hot-at-claimed-current':
-    'Bei {current_A, number} A wurde sie zu heiß ({highest_C, number} °C), obwohl {claimed_A, number} A Dauerstrom angegeben sind. Benutze und lade sie nicht wieder, und wiederhole den Test nicht.',
+    'Bei {current_A, number} A wurde sie zu heiß ({highest_C, number} °C), obwohl {claimed_A, number} A Dauerstrom angegeben sind. Benutze und lade sie nicht wieder, und wiederhole den Test nicht. Ist das weniger als 24 Stunden her, fass sie nicht an.',
   'told.gives-out-at-claimed-current':
     'Bei {current_A, number} A lieferte sie weniger als die Hälfte der aufgedruckten Kapazität, obwohl {claimed_A, number} A Dauerstrom angegeben sind.',
   'told.holds-claimed-current':

@@ -23,7 +23,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.nothing-to-go-back-to': 'Es gibt keine frühere Antwort, zu der man zurückgehen könnte.',
   'refusal.too-many-cells': 'Eine Prüfung kann für 1 bis {most, number} Zellen stehen, nicht für {cells, number}.',
   'refusal.too-many-today':
-    'Du hast binnen eines Tages {most, number} Prüfungen begonnen; mehr werden für eine Person nicht gespeichert. Mach mit einer davon weiter oder beginne die nächste morgen. Benutze bis dahin keine Zelle, bei der du unsicher bist.',
+    'Du hast binnen eines Tages {most, number} Prüfungen begonnen; mehr werden für eine Person nicht gespeichert. Mach mit einer davon weiter oder beginne die nächste morgen. Benutze und lade bis dahin keine Zelle, bei der du unsicher bist.',
   'refusal.too-many-open':
     'Du hast {count, number} offene Prüfungen, mehr gehen nicht. Schließ zuerst eine mit /prüfung schließen.',
   'refusal.unknown-family': 'Hier gibt es kein Modell „{name}“. Nimm eines aus der Liste, oder lass das Feld weg.',

@@ -11,7 +11,7 @@ export const regions: InWordsOf<typeof english> = {
   'region.au': 'Australien',
   'region.other': 'Anderswo',
   'region.us.text':
-    '- Notruf: 911\n- Melden: saferproducts.gov oder 1-800-638-2772 (US Consumer Product Safety Commission); Einfuhren auch dem Zoll, Seite „e-Allegations“\n- Abgeben: nicht in den Hausmüll oder die Wertstofftonne; Enden abkleben, einzeln in einen Beutel, zu einer Sammelstelle für Lithiumzellen (US-Umweltbehörde, wie andere berichten)\n- Geld: Kartenzahlung schriftlich anfechten, binnen 60 Tagen nach der ersten Abrechnung (wie andere berichten)',
+    '- Notruf: 911\n- Melden: saferproducts.gov oder 1-800-638-2772 (US Consumer Product Safety Commission); Einfuhren auch dem Zoll, Seite „e-Allegations“\n- Abgeben: nicht in den Hausmüll oder die Wertstofftonne; Enden mit Isolierband abkleben, allein in einen Beutel, zu einer Sammelstelle für Lithiumzellen (US-Umweltbehörde, wie andere berichten)\n- Geld: Kartenzahlung schriftlich anfechten, binnen 60 Tagen nach der ersten Abrechnung (wie andere berichten)',
   'region.uk.text':
     '- Notruf: 999\n- Melden: Verbraucher-Hotline 0808 223 1133, die es an Trading Standards weitergibt (Seite einer Gemeinde)\n- Abgeben: Frag deine Gemeinde, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: 30 Tage Rückgaberecht bei einem Mangel (right to reject); Anspruch gegen die Kartenbank nach Section 75 von 100 £ bis 30.000 £; Rückbuchung (wie andere berichten)',
   'region.eu.text':

@@ -52,7 +52,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.reports':
     'Einmal in der Woche werden die gezählten Prüfungen angesehen. Gehen ungewöhnlich viele schlecht aus, oder treten plötzlich dieselben Mängel zusammen auf, meldet der Bot das einmal in diesem Kanal und hält die Meldung auf dem neuesten Stand. Die Moderation kann dann warnen, es beobachten, eine bekannte Fälschung daraus machen oder es verwerfen, und alles davon zurücknehmen. Niemand wird angepingt. Wähl einen Textkanal, den nur die Moderation lesen kann.',
   'setup.long.review':
-    'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähl einen Textkanal, den nur die Moderation lesen kann.',
+    'Wer nicht weiterkommt, kann die Moderation fragen. Was gefragt wird, und Fotos, die dazu geschickt werden, erscheinen in diesem Kanal. Niemand wird angepingt. Wähl einen Textkanal, den nur die Moderation lesen kann, und Helfende, wenn sie die Fotos sehen sollen.',
   'setup.long.moderators':
     'Wer eine dieser Rollen hat, darf Berichte sehen und Prüfungen, bei denen jemand nicht weiterkommt, darüber entscheiden und sich um die Links kümmern. Diese Einrichtung lässt sich damit nicht ändern: Dazu braucht es „Server verwalten“; wer das darf, zählt ohnehin zur Moderation. Prüfungen der Moderation werden nie gezählt. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.long.language':

@@ -10,7 +10,7 @@ export const trends: InWordsOf<typeof english> = {
   'command.check.counting': 'Sehen, was von deinen Prüfungen gezählt wird, und sagen, ob sie gezählt werden',
   'counting.title': 'Was von deinen Prüfungen gezählt wird',
   'counting.what':
-    'Wo die Moderation eines Servers es so will, hinterlässt eine beendete Prüfung dort ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, kein Text, kein Foto und keine Uhrzeit geht mit. Innerhalb eines Vierteljahres zählst du für ein Modell einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Prüfungen der Moderation und neuer Konten werden nie gezählt.',
+    'Wo die Verwaltung eines Servers es eingeschaltet hat, hinterlässt eine beendete Prüfung dort ihr Ergebnis, ihre Antworten in groben Stufen, die nicht bestandenen Prüfpunkte, wo die Zelle gekauft wurde, und die Woche. Kein Name, kein Text, kein Foto und keine Uhrzeit geht mit. Innerhalb eines Vierteljahres zählst du für ein Modell einmal, unter einem Code, dessen Schlüssel danach vernichtet wird. Prüfungen der Moderation und neuer Konten werden nie gezählt.',
   'counting.now.out': 'Deine Prüfungen werden gezählt.',
   'counting.now.in': 'Deine Prüfungen werden nicht gezählt.',
   'counting.out': 'Meine nicht zählen',

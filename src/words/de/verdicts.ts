@@ -65,7 +65,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
   'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos von der Hülle und beiden Enden.',
   'caution.full':
-    'Von außen lässt sich zeigen, dass mit einer Zelle etwas nicht stimmt; dass sie in Ordnung ist, lässt sich von außen nie zeigen. Wenn du dir bei irgendetwas unsicher bist, benutze die Zelle nicht. Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung. Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.',
+    'Von außen lässt sich zeigen, dass mit einer Zelle etwas nicht stimmt; dass sie in Ordnung ist, lässt sich von außen nie zeigen. Wenn du dir bei irgendetwas unsicher bist, benutze und lade die Zelle nicht. Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung. Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.',
   'button.go-on': 'Weiter prüfen',
   'button.close': 'Diese Prüfung schließen',
   'verdict.danger.so-far': 'Das ist gefährlich.',

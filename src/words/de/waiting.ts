@@ -34,7 +34,7 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.part.helpers': 'Helfende',
   'setup.short.helpers': 'Rollen, die für Leute antworten dürfen, die nicht weiterkommen, und sonst nichts.',
   'setup.long.helpers':
-    'Mitglieder dieser Rollen sehen mit /prüfung wartend, bei welchen Fragen jemand nicht weiterkommt, und dürfen sie beantworten oder an jemanden weitergeben. Sie sehen keine Berichte, entscheiden über keine Funde und können keine Prüfung übernehmen. Ihre eigenen Prüfungen werden gezählt wie alle. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
+    'Mitglieder dieser Rollen sehen mit /prüfung wartend, bei welchen Fragen jemand nicht weiterkommt, und dürfen sie beantworten oder an jemanden weitergeben. Fotos sehen sie nur, wenn sie den Kanal für Rückfragen lesen können. Sie sehen keine Berichte, entscheiden über keine Funde und können keine Prüfung übernehmen. Ihre eigenen Prüfungen werden gezählt wie alle. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
   'setup.now.no-helpers': 'keine: nur die Moderation antwortet',
   'setup.problem.everyone-as-helper':
     'Das ist die Rolle, die alle haben: Mit ihr könnten alle für alle antworten. Es wurde nichts geändert: Wähl eine andere Rolle.',
@@ -67,7 +67,7 @@ export const waiting: InWordsOf<typeof english> = {
   'desk.kept': 'Sie bleibt offen.',
   'hands.closing': '{who} hat gefragt, ob diese Prüfung geschlossen werden kann. Machst du weiter, bleibt sie offen.',
   'hands.reopened':
-    'Jemand sieht sich eine Frage dieser Prüfung noch einmal an, das Ergebnis kann sich also noch ändern. Benutze die Zelle bis dahin nicht.',
+    'Jemand sieht sich eine Frage dieser Prüfung noch einmal an, das Ergebnis kann sich also noch ändern. Benutze und lade die Zelle bis dahin nicht.',
   'helping.second':
     'Jemand hat das schon beantwortet. Sag nur, was du selbst siehst: Sagt ihr dasselbe, zählt es; sonst zählt es als „Kann ich nicht sagen“.',
   'helping.waits-second':
@@ -75,11 +75,11 @@ export const waiting: InWordsOf<typeof english> = {
   'word.closing':
     '{who}, die Prüfung steht still ({what}), und {helper} fragt, ob sie geschlossen werden kann. Beim Schließen werden deine Antworten gelöscht. Tust du nichts, bleibt sie offen, bis sie abläuft.',
   'word.reopened':
-    '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze die Zelle bis dahin nicht.',
+    '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze und lade die Zelle bis dahin nicht.',
   'word.redirected':
     '{who}, deine Prüfung ({what}) ist jetzt neu angeboten. Für: {taker}. Geändert hat es {helper}. Du kannst sie weiterhin zurücknehmen.',
   'word.disagree':
-    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Fass sie nicht an und lass sie liegen. Deine Prüfung geht weiter.',
+    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
   'deed.redirected': '{when}: {who} hat sie neu angeboten, für: {taker}',
   'deed.asked-closing': '{when}: {who} hat gefragt, ob sie geschlossen werden kann',
   'deed.kept-open': '{when}: {who} hat sie offen gelassen',
@@ -112,7 +112,7 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.reminders.role-gone':
     'Die Rolle, die angepingt werden soll, gibt es nicht mehr: Niemand wird angepingt, bis du eine andere wählst.',
   'setup.reminders.silent':
-    '{role} würde nicht angepingt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder erlaub dem Bot, alle Rollen zu erwähnen.',
+    '{role} würde nicht angepingt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder lass mich alle Rollen erwähnen.',
   'setup.choose.hours': 'Nach welcher Zeit',
   'setup.choose.ping': 'Wähl eine Rolle, die angepingt wird',
   'setup.hours': '{hours, plural, one {Nach # Stunde} other {Nach # Stunden}}',

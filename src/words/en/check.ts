@@ -2,7 +2,7 @@
 import { safety } from './safety.ts'
 
 export const check = {
-  'caution.line': 'Unsure about anything? Then do not use the cell.',
+  'caution.line': 'Unsure about anything? Then do not use or charge the cell.',
   'check.title': 'Check of {what}',
   'check.batch':
     '{cells, plural, other {You are checking # cells bought together. Look at every one, and answer for the one that looks worst.}}',
@@ -21,16 +21,16 @@ export const check = {
   'care.bench': `Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby. Stop the test at 60 °C. ${safety['safety.turns']}`,
   'consent.unwrap.title': 'Have you lifted a wrap or an insulating ring before?',
   'consent.unwrap.text':
-    'The next questions need a look under the wrap or the insulating ring. A slip can short-circuit the cell, and then it can burn within seconds. Do not lift a wrap or ring unless you are sure you can do it without damage. If you have never done it, say no: the check goes on without it. Do not use a cell you cannot be sure of.',
+    'The next questions need a look under the wrap or the insulating ring. A slip can short-circuit the cell, and then it can burn within seconds. Do not lift a wrap or ring unless you are sure you can do it without damage. If you have never done it, say no: the check goes on without it. Do not use or charge a cell you cannot be sure of.',
   'consent.unwrap.yes': 'I have done it before and accept the risk',
   'consent.unwrap.no': 'No, go on without it',
   'consent.bench.title': 'Have you tested bare cells under load before, with the right equipment?',
-  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop the test at 60 °C. ${safety['safety.turns']} Never test a cell you doubt. Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
+  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop the test at 60 °C. ${safety['safety.turns']} If anything speaks against this cell, say no: never test a cell you doubt. Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
   'consent.bench.yes': 'I have done it before and accept the risk',
   'consent.bench.no': 'No, go on without it',
   'paused.text': 'Paused. Your answers are kept until {date}. Press the button, or use /check resume in any channel.',
   'paused.resume': 'Continue',
-  'closed.text': 'Closed. Do not use a cell you are not sure of.',
+  'closed.text': 'Closed. Do not use or charge a cell you are not sure of.',
   'form.title': 'Your reading',
   'form.value': 'What you read, with its unit',
   'form.capacity': 'Capacity claimed',
@@ -44,7 +44,7 @@ export const check = {
   'form.fall': 'By how much its voltage fell',
   'form.load-current': 'Amperes it was loaded with',
   'taken.from-rate':
-    '{rate, number}C of the claimed capacity are {current_A, number} A: that is what counts as the claimed current.',
+    '{rate, number}C of the claimed capacity is {current_A, number} A: that counts as the claimed current.',
   'form.cutoff': 'Cut-off',
   'form.room': 'Room temperature',
   'form.hint': 'For example {example}',

@@ -119,5 +119,5 @@ export const findings = {
   'warning.withdrawn.title': 'Withdrawn: a warning about cells',
   'warning.withdrawn.was': 'The warning was:',
   'warning.draft':
-    'Members’ checks have shown something new. {what} If you have a cell like this: look at it again, and if you are unsure, do not use it.',
+    'Members’ checks have shown something new. {what} If you have a cell like this: look at it again, and if you are unsure, do not use or charge it.',
 } as const

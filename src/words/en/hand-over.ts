@@ -17,7 +17,7 @@ export const handOver = {
   'hands.return': 'Back to the check',
   'hands.shared': 'The person who started the check can see your answers.',
   'hands.asked':
-    'This question is waiting for a helper. You can still answer it yourself. Do not use the cell meanwhile.',
+    'This question is waiting for a helper. You can still answer it yourself. Do not use or charge the cell meanwhile.',
   'hands.sent-back': 'A helper looked at your question and wrote: {why}',
   'offered.title': 'Waiting for somebody to take it',
   'offered.text':
@@ -59,7 +59,7 @@ export const handOver = {
   'word.result':
     '{who}, a helper has answered your question, and your check has come to a result. Read it before you touch the cell again.',
   'word.unsure':
-    '{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: leave it alone. Your check goes on.',
+    '{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: do not use, charge or carry it. Your check goes on.',
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Continue',
@@ -96,7 +96,8 @@ export const handOver = {
   'answer.by-moderator': '{said} (a helper’s answer)',
   'form.ask.words': 'What are you unsure about?',
   'form.ask.photos': 'Photos of the cell',
-  'form.ask.photos.hint': 'Up to ten. Place, time and device are removed. Moderators see them until it is answered.',
+  'form.ask.photos.hint':
+    'Up to ten, no place, time or device. Seen by all who read the moderators’ channel, until answered.',
   'form.offer.to': 'To whom',
   'form.offer.to.hint': 'A person or a role. Leave it empty, and the first person to take it gets it.',
   'form.why': 'Why',

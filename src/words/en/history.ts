@@ -23,7 +23,8 @@ export const history = {
   'history.sure.title': 'Take this change back?',
   'history.sure.fewer':
     'Then recorded checks older than {weeks, plural, one {# week} other {# weeks}} are deleted within a quarter of an hour, and nobody can bring them back.',
-  'history.sure.stop': 'Then no check leaves anything any more. What is recorded already stays until it is old enough.',
+  'history.sure.stop':
+    'Then nothing more is recorded of any check. What is already recorded stays until its time is up.',
   'history.sure.yes': 'Take it back',
   'history.sure.no': 'Leave it',
   'history.no.change-forgotten': 'This change is not kept any more, so it cannot be taken back. Nothing was changed.',

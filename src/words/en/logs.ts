@@ -21,8 +21,8 @@ export const logs = {
   'log.traps': 'Keep in mind',
   'log.findings': 'What it says about the claim',
   'log.no-claim':
-    'Without the capacity on the label nothing can be said about a claim. Press “Give the label” and type it.',
-  'log.give-label': 'Give the label',
+    'Without the capacity on the label nothing can be said about a claim. Press “Type the label” and enter it.',
+  'log.give-label': 'Type the label',
   'log.form.label': 'Capacity on the label',
   'log.form.cutoff': 'Cut-off of the claim',
   'log.form.current': 'Claimed current',
@@ -124,15 +124,13 @@ export const logs = {
     'It gave less than the {label_mAh, number} mAh on the label, but under conditions in which an honest cell gives less, too: {because}.',
   'told.only-a-lower-bound':
     'The discharge was not complete, so it cannot show that the cell holds less than the {label_mAh, number} mAh on the label.',
-  'told.below-minimum':
-    'Less than the {minimum_mAh, number} mAh that its maker promises at least, under the stated conditions.',
-  'told.meets-minimum':
-    'It meets the {minimum_mAh, number} mAh that its maker promises at least. That does not show what it is.',
+  'told.below-minimum': 'Less than its maker’s minimum of {minimum_mAh, number} mAh, under the stated conditions.',
+  'told.meets-minimum': 'It meets its maker’s minimum of {minimum_mAh, number} mAh. That does not show what it is.',
   'told.minimum-undecided':
     'With the uncertainty of this test it cannot be said whether it falls short of the promised {minimum_mAh, number} mAh.',
   'told.minimum-not-comparable': 'It cannot be compared with its maker’s minimum: {because}.',
   'told.too-hot-at-claimed-current':
-    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test.',
+    'At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test. If that was less than 24 hours ago, do not touch it.',
   'told.gives-out-at-claimed-current':
     'At {current_A, number} A it gave less than half of its label, although {claimed_A, number} A continuous is claimed.',
   'told.holds-claimed-current':

@@ -18,7 +18,7 @@ export const refusals = {
   'refusal.nothing-to-go-back-to': 'There is no earlier answer to go back to.',
   'refusal.too-many-cells': 'A check can cover 1 to {most, number} cells, not {cells, number}.',
   'refusal.too-many-today':
-    'You have started {most, number} checks within a day, and no more are kept for one person. Continue one of them, or start the next one tomorrow. Until then, do not use a cell that you are unsure about.',
+    'You have started {most, number} checks within a day, and no more are kept for one person. Continue one of them, or start the next one tomorrow. Until then, do not use or charge a cell that you are unsure about.',
   'refusal.too-many-open':
     'You have {count, number} checks open, which is the limit. Close one first with /check close.',
   'refusal.unknown-family': 'There is no model “{name}” here. Pick one from the list, or leave it empty.',
@@ -54,7 +54,7 @@ export const refusals = {
   'typed.ambiguous':
     '{field}: this can mean {readings}. Type it again with its unit, and without a thousands separator.',
   'typed.rate-without-capacity':
-    '{field}: “{typed}” is a multiple of the capacity, which is not known here. Multiply it by the capacity in Ah (10C of 2.5 Ah are 25 A), and type the amperes.',
+    '{field}: “{typed}” is a multiple of the capacity, which is not known here. Multiply it by the capacity in Ah (10C of 2.5 Ah is 25 A), and type the amperes.',
   'typed.negative': '{field}: this cannot be below zero. Look at the sign.',
   'typed.out-of-range':
     '{field}: {value, number} {unit} cannot be right; it must lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',

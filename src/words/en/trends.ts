@@ -6,7 +6,7 @@ export const trends = {
   'command.check.counting': 'See what is counted of your checks, and say whether they are',
   'counting.title': 'What is counted of your checks',
   'counting.what':
-    'Where the moderators of a server have said so, a finished check there leaves its result, its answers in coarse steps, the points that failed, where the cell was bought, and the week. No name, text, photo or time goes with it. Within a quarter of a year you count once for each model, under a code whose key is then destroyed. Moderators’ own checks and new accounts are never counted.',
+    'Where those who manage a server have turned it on, a finished check there leaves behind its result, its answers in coarse steps, the points that failed, where the cell was bought, and the week. No name, text, photo or time goes with it. Within a quarter of a year you count once for each model, under a code whose key is then destroyed. Moderators’ own checks and new accounts are never counted.',
   'counting.now.out': 'Your checks are counted.',
   'counting.now.in': 'Your checks are not counted.',
   'counting.out': 'Do not count mine',

@@ -60,7 +60,7 @@ export const verdicts = {
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, and show them photos of the wrap and both ends.',
   'caution.full':
-    'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
+    'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use or charge the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
   'button.go-on': 'Go on checking',
   'button.close': 'Close this check',
   'verdict.danger.so-far': 'This is dangerous.',

@@ -26,7 +26,7 @@ export const batch: InWordsOf<typeof english> = {
     '«No son un mismo lote» no quiere decir «falsificadas»: otros modelos entre ellas, una con circuito de protección o celdas reenfundadas dan el mismo resultado. ¿Están todas sin circuito, y todas con la misma funda? ¿Pesa una moneda lo mismo cada vez en la báscula? Mira después cada celda por separado.',
   'batch.used': 'Las celdas usadas se vuelven desiguales solo por el uso, así que esto vale para las nuevas.',
   'batch.problem.too-few-values':
-    'Contiene {count, plural, =0 {ninguna cifra} one {# cifra} other {# cifras}}; hacen falta al menos {fewest, number}. Escribe una por celda, como 45,1; 45,3; 45,2 g.',
+    '{count, plural, =0 {No contiene ninguna cifra} one {Contiene # cifra} other {Contiene # cifras}}; hacen falta al menos {fewest, number}. Escribe una por celda, como 45,1; 45,3; 45,2 g.',
   'batch.problem.too-many-values':
     'Contiene {count, number} cifras; se toman {most, number} como mucho. Envía una parte de las celdas.',
   'batch.problem.value': 'Cifra {place, number} («{typed}»)',

@@ -5,10 +5,10 @@ import type { check as english } from '../en/check.ts'
 import { safety } from './safety.ts'
 
 export const check: InWordsOf<typeof english> = {
-  'caution.line': '¿Tienes alguna duda, la que sea? Entonces no uses la celda.',
+  'caution.line': '¿Tienes alguna duda, la que sea? Entonces no uses ni cargues la celda.',
   'check.title': 'Comprobación: {what}',
   'check.batch':
-    '{cells, plural, other {Compruebas # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
+    '{cells, plural, other {Estás comprobando # celdas compradas juntas. Míralas todas y responde por la que tenga peor aspecto.}}',
   'check.unsure': 'No sabría decirlo',
   'check.unsure-printed': 'No sabría decirlo, o no figura',
   'check.back': 'Atrás',
@@ -24,17 +24,17 @@ export const check: InWordsOf<typeof english> = {
   'care.bench': `Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']}`,
   'consent.unwrap.title': '¿Has levantado antes una funda o un anillo aislante?',
   'consent.unwrap.text':
-    'Las próximas preguntas piden mirar debajo de la funda o del anillo aislante. Un desliz puede poner la celda en cortocircuito, y entonces puede arder en segundos. Si no sabes hacerlo sin dañar nada, no levantes ni la funda ni el anillo. Si no lo has hecho nunca, di que no: la comprobación sigue sin eso. Ante la duda, no uses la celda.',
+    'Las próximas preguntas piden mirar debajo de la funda o del anillo aislante. Un desliz puede poner la celda en cortocircuito, y entonces puede arder en segundos. Si no sabes hacerlo sin dañar nada, no levantes ni la funda ni el anillo. Si no lo has hecho nunca, di que no: la comprobación sigue sin eso. Ante la duda, no uses ni cargues la celda.',
   'consent.unwrap.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.unwrap.no': 'No, seguir sin eso',
   'consent.bench.title': '¿Has medido antes celdas sueltas bajo carga, con el equipo adecuado?',
-  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Nunca dejes esa prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']} Nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
+  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Nunca dejes esa prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrumpe la prueba a los 60 °C. ${safety['safety.turns']} Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
   'paused.text':
     'En pausa. Tus respuestas se guardan hasta el {date}. Pulsa el botón, o usa /comprobar seguir en cualquier canal.',
   'paused.resume': 'Seguir',
-  'closed.text': 'Cerrada. Ante la duda, no uses la celda.',
+  'closed.text': 'Cerrada. Ante la duda, no uses ni cargues la celda.',
   'form.title': 'Tu medición',
   'form.value': 'Lo que lees, con su unidad',
   'form.capacity': 'Capacidad impresa en la celda',
@@ -86,7 +86,7 @@ export const check: InWordsOf<typeof english> = {
   'beginning.known': '{count, plural, one {Ya se sabe # dato.} other {Ya se saben # datos.}}',
   'beginning.quick': 'Rápida: unos 2 minutos',
   'beginning.full': 'Completa: unos 10 minutos',
-  'beginning.family': '¿Como qué modelo se vende?',
+  'beginning.family': '¿Qué modelo dice ser?',
   'beginning.family.none': 'No está en la lista, o no lo sé',
   'beginning.tools': '¿Qué herramientas tienes? Sin ninguna también se puede.',
   'beginning.not-now': 'Ahora no',

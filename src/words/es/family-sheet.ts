@@ -5,7 +5,7 @@ export const familySheet: Partial<Catalogue> = {
   'families.button.sheet': 'En una página',
   'families.sheet.here': 'Para imprimir, para quien comprueba celdas en una mesa.',
   'families.sheet.checked': 'Qué se comprueba',
-  'families.sheet.nothing': 'Qué no dice nada',
+  'families.sheet.nothing': 'Lo que no demuestra nada',
   'families.sheet.fakes': 'Falsificaciones vistas aquí',
   'families.sheet.line': '{feature}: {made}; {tells}.',
   'families.sheet.remark': '{feature}: {options}',

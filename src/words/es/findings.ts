@@ -123,5 +123,5 @@ export const findings: InWordsOf<typeof english> = {
   'warning.withdrawn.title': 'Retirado: un aviso sobre celdas',
   'warning.withdrawn.was': 'El aviso decía:',
   'warning.draft':
-    'Las comprobaciones de los miembros mostraron algo nuevo. {what} Si tienes una celda así: mírala otra vez y, si tienes dudas, no la uses.',
+    'Las comprobaciones de los miembros mostraron algo nuevo. {what} Si tienes una celda así: mírala otra vez y, si tienes dudas, no la uses ni la cargues.',
 }

@@ -19,7 +19,8 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.keep': 'No mostrar mis respuestas a nadie',
   'hands.return': 'Volver a la comprobación',
   'hands.shared': 'Quien empezó la comprobación puede ver tus respuestas.',
-  'hands.asked': 'Esta pregunta espera a un ayudante. Aun así puedes responderla tú. No uses la celda mientras tanto.',
+  'hands.asked':
+    'Esta pregunta espera a un ayudante. Aun así puedes responderla tú. No uses ni cargues la celda mientras tanto.',
   'hands.sent-back': 'Un ayudante miró tu pregunta y escribe: {why}',
   'offered.title': 'Espera a que alguien la tome',
   'offered.text':
@@ -62,14 +63,14 @@ export const handOver: InWordsOf<typeof english> = {
   'word.result':
     '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
   'word.unsure':
-    '{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
+    '{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima. Tu comprobación continúa.',
   'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
   'progress.title': 'Por dónde va la comprobación',
   'progress.holder': 'La tiene {holder}; la empezó {starter}.',
   'progress.asking':
-    '{answered, plural, =0 {Aún no hay preguntas respondidas} one {# pregunta respondida} other {# preguntas respondidas}}; quedan {left, number} como mucho.',
+    '{answered, plural, =0 {Aún no hay preguntas respondidas} one {# pregunta respondida} other {# preguntas respondidas}}; como mucho, {left, number} más.',
   'progress.paused': 'En pausa tras {answered, plural, one {# respuesta} other {# respuestas}}.',
   'progress.done': 'Llegó a un resultado.',
   'progress.offered': 'Se ofrece a {taker} hasta el {until}.',
@@ -100,7 +101,7 @@ export const handOver: InWordsOf<typeof english> = {
   'form.ask.words': '¿De qué tienes dudas?',
   'form.ask.photos': 'Fotos de la celda',
   'form.ask.photos.hint':
-    'Hasta diez. Se les quitan lugar, hora y aparato. La moderación las ve hasta que se responda.',
+    'Hasta diez, sin lugar, hora ni aparato. Las ve quien lea el canal de moderación hasta la respuesta.',
   'form.offer.to': 'A quién',
   'form.offer.to.hint': 'Una persona o un rol. Déjalo vacío para ofrecerla a quien la tome primero.',
   'form.why': 'Por qué',

@@ -26,7 +26,7 @@ export const history: InWordsOf<typeof english> = {
   'history.sure.fewer':
     'Entonces lo que se contó hace más de {weeks, plural, one {# semana} other {# semanas}} se borra en un cuarto de hora, y nadie puede recuperarlo.',
   'history.sure.stop':
-    'Entonces ninguna comprobación deja ya nada. Lo ya contado se queda hasta que sea lo bastante antiguo.',
+    'Entonces no se registra nada más de ninguna comprobación. Lo ya registrado se queda hasta que se cumpla su plazo.',
   'history.sure.yes': 'Deshacerlo',
   'history.sure.no': 'Dejarlo',
   'history.no.change-forgotten': 'Este cambio ya no se guarda, así que no se puede deshacer. No se cambió nada.',

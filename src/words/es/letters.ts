@@ -36,6 +36,6 @@ export const letters: InWordsOf<typeof english> = {
   'letter.papers':
     'Les ruego que me digan también el fabricante, el modelo exacto y el lote, y que me envíen el resumen de la prueba de transporte UN 38.3 (Test Summary).',
   'letter.proof': 'Guardo el anuncio, el pedido y lo que anoté, y puedo enviarles las fotos y mediciones que tenga.',
-  'letter.close': 'Un saludo\n[tu nombre]',
+  'letter.close': 'Un saludo\n[nombre]',
   'refusal.nothing-to-write': 'No se encontró nada sobre lo que escribir.',
 }

@@ -95,7 +95,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.over-discharged':
     'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la uses ni la cargues otra vez.',
   'trap.gaps':
-    'El registro tiene {gaps, plural, one {# hueco} other {# huecos}} que suman {seconds}{bridged, select, yes {, cubiertos porque la carga mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
+    'El registro tiene {gaps, plural, one {# hueco de} other {# huecos que suman}} {seconds}{bridged, select, yes {, cubiertos porque la carga mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
   'trap.two-wire-resistance':
     'La resistencia se midió con dos hilos: cables y contactos añaden de {from, number} a {to, number} mΩ, más o menos, tanto como tiene una celda. No se puede comparar con una hoja de datos.',
   'trap.cold-room':
@@ -135,7 +135,7 @@ export const logs: InWordsOf<typeof english> = {
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
   'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
   'told.too-hot-at-claimed-current':
-    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba.',
+    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba. Si fue hace menos de 24 horas, no la toques.',
   'told.gives-out-at-claimed-current':
     'A {current_A, number} A dio menos de la mitad de la capacidad de la etiqueta, aunque se declaran {claimed_A, number} A en descarga continua.',
   'told.holds-claimed-current':

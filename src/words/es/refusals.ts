@@ -22,10 +22,10 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.nothing-to-go-back-to': 'No hay ninguna respuesta anterior a la que volver.',
   'refusal.too-many-cells': 'Una comprobación sirve para entre 1 y {most, number} celdas, no para {cells, number}.',
   'refusal.too-many-today':
-    'Has empezado {most, number} comprobaciones en un día, y de una persona no se guardan más. Sigue con una de ellas, o empieza otra mañana. Hasta entonces, ante la duda, no uses una celda.',
+    'Has empezado {most, number} comprobaciones en un día, y de una persona no se guardan más. Sigue con una de ellas, o empieza otra mañana. Hasta entonces, ante la duda, no uses ni cargues ninguna celda.',
   'refusal.too-many-open':
     'Tienes {count, number} comprobaciones abiertas, que es el máximo. Cierra antes una con /comprobar cerrar.',
-  'refusal.unknown-family': 'Aquí no hay ningún modelo «{name}». Elige una de la lista, o déjalo vacío.',
+  'refusal.unknown-family': 'Aquí no hay ningún modelo «{name}». Elige uno de la lista, o déjalo vacío.',
   'refusal.no-such-check': 'No tienes ninguna comprobación abierta así. Mira las tuyas con /comprobar lista.',
   'refusal.unknown-click': 'Ese botón no es de esta versión del bot. Usa /comprobar seguir para continuar.',
   'refusal.unknown-command': 'Este comando ya no se conoce aquí. Escribe / para ver los que hay.',

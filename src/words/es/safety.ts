@@ -4,41 +4,42 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'No la toques durante al menos 24 horas, ni para notar si está fría, y después solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.'
+  'No la toques en al menos 24 horas, ni para probar, y después solo como digan los bomberos. Puede empezar de nuevo semanas después.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, crepita o está caliente, o está hinchada o chamuscada, pierde líquido o huele? Si es así:',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, se calienta sola, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
   'safety.now.sign':
-    'La celda arde, echa humo, sisea, crepita o está caliente, o está hinchada o chamuscada, pierde líquido o huele en este momento',
+    'En este momento la celda arde, echa humo, sisea, crepita, está caliente, se calienta sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
   'safety.now.far':
-    'Saca a todos de la habitación, cierra la puerta al salir y no respires el humo: es tóxico. Si la celda está al aire libre, mantente a 25 m o más.',
+    'Saca a todos de la habitación, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Celda al aire libre: a 25 m o más.',
   'safety.now.carry':
-    'No la toques, levantes ni fotografíes. Solo si puedes hacerlo sin peligro, y mientras no arda, eche humo, sisee ni crepite: desenchúfala, o apártala con una herramienta no metálica, nunca con la mano, de lo que pueda arder.',
+    'No la toques, muevas ni fotografíes. Solo mientras no arda ni eche humo, sisee o crepite, y solo si puedes hacerlo sin peligro ni acercarte: apaga el aparato o desenchufa el cargador de la pared.',
   'safety.now.call':
-    'Llama al 112 en Europa, 911 en EE. UU. y Canadá, 999 en el Reino Unido, 000 en Australia; en otro país, al número de emergencias local. Di que es una batería de iones de litio.',
+    'Llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número de emergencias local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
-    'Si se calma, no te acerques: puede empezar de nuevo, horas o incluso semanas después. Vuelve solo cuando lo digan los bomberos.',
+    'Si se calma, no te acerques: puede empezar de nuevo, horas o incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
   'safety.cold.sign':
-    'Estuvo caliente, ardió, echó humo, siseó, crepitó o perdió líquido, y ahora parece fría y no hace nada',
+    'Ardió, echó humo, siseó, crepitó, estuvo caliente, se calentó sola, perdió líquido u olió, y ahora parece fría y no hace nada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
-  'safety.cold.keep': 'Aleja a los demás. No te quedes ni duermas en esa habitación.',
+  'safety.cold.keep':
+    'Aleja a los demás. No te quedes ni duermas allí. Si está enchufada, corta la corriente desde otro sitio.',
   'safety.cold.call':
-    'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién puede llevársela.',
+    'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién se la lleva.',
   'safety.cold.carry':
-    'Solo si te lo indican los bomberos: usa guantes y gafas de protección, saca la celda al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. No vuelvas a meterla en casa.',
+    'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y siempre ha estado así, pero algo está mal: una abolladura, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja o alta, o quizá es falsificada',
-  'safety.quiet': 'No la uses, no la cargues, no la pruebes y no la lleves encima.',
+    'Está fría, no hace nada y siempre ha estado así, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
+  'safety.quiet': 'No la uses, cargues, pruebes ni lleves encima.',
   'safety.quiet.keep':
-    'Tapa los dos extremos con cinta aislante y guárdala sola en un recipiente que no pueda arder ni cierre herméticamente, fuera de casa si puedes, lejos de donde se duerme.',
+    'Tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no pueda arder ni cierre herméticamente, al aire libre si puedes, lejos de donde se duerme y de lo inflamable.',
   'safety.quiet.hand-in':
-    'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. No la tires nunca a la basura ni la envíes por correo o mensajería.',
+    'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes por correo o mensajería.',
   'safety.turns':
-    'Si se calienta sola, está muy caliente, sisea, crepita, huele, echa humo, se hincha o pierde líquido: aléjate de ella y llama al número de emergencias.',
+    'Si la celda arde, echa humo, sisea, crepita, está muy caliente, se calienta sola, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó algo: quítate la ropa manchada. Lava la piel con agua y jabón, y los ojos con agua limpia, párpados abiertos y sin lentes de contacto, al menos 15 minutos cada cosa. Si lo respiraste: sal al aire fresco. Si te entró en los ojos, lo respiraste o tragaste, o te duele la piel: busca ayuda médica ya.',
+    'Primeros auxilios si te alcanzó algo: quítate la ropa manchada. Lava la piel con agua y jabón, los ojos con agua limpia, párpados abiertos y sin lentes de contacto, al menos 15 minutos cada cosa. Si lo respiraste, sal afuera. Si te entró en los ojos, lo respiraste o tragaste, o te duele la piel: busca ayuda médica ya.',
 }

@@ -53,7 +53,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.long.reports':
     'Una vez por semana se miran las comprobaciones contadas. Si acaban mal más de lo normal, o si de pronto aparecen juntos los mismos defectos, el bot lo comunica una vez en este canal y mantiene al día ese informe. La moderación puede entonces avisar, ponerlo en observación, convertirlo en una falsificación conocida o descartarlo, y deshacer cada cosa. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
   'setup.long.review':
-    'Quien se atasca puede preguntar a la moderación. Lo que pregunta, y las fotos que envía para ello, aparecen en este canal. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación.',
+    'Quien se atasca puede preguntar a la moderación. Lo que pregunta, y las fotos que envía para ello, aparecen en este canal. No se notifica a nadie. Elige un canal de texto que solo pueda leer la moderación, y los ayudantes si han de ver las fotos.',
   'setup.long.moderators':
     'Quien tiene uno de estos roles puede ver informes y comprobaciones atascadas, decidir sobre ellas y gestionar los enlaces. No puede cambiar esta configuración: para eso hace falta «Gestionar servidor» (o «Administrar servidor»); quien tiene ese permiso ya cuenta como moderación. Las comprobaciones de la moderación nunca se cuentan. Nombra hasta {roles, number} roles; no el que tienen todos, ni uno que pertenezca a un bot.',
   'setup.long.language':

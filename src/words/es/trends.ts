@@ -10,7 +10,7 @@ export const trends: InWordsOf<typeof english> = {
   'command.check.counting': 'Mira qué se cuenta de tus comprobaciones, y di si se cuentan',
   'counting.title': 'Qué se cuenta de tus comprobaciones',
   'counting.what':
-    'Donde la moderación de un servidor lo ha decidido así, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por modelo, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
+    'Donde quien gestiona un servidor lo ha activado, una comprobación terminada deja allí su resultado, sus respuestas en rangos amplios, los puntos que no superó, dónde se compró la celda y la semana. No va con ello ningún nombre, texto, foto ni hora. En un trimestre cuentas una vez por modelo, con un código cuya clave se destruye después. Las comprobaciones de la propia moderación y de cuentas nuevas no se cuentan nunca.',
   'counting.now.out': 'Tus comprobaciones se cuentan.',
   'counting.now.in': 'Tus comprobaciones no se cuentan.',
   'counting.out': 'No contar las mías',

@@ -63,7 +63,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.buy': 'Compra solo en tiendas conocidas, en las que compra mucha gente, y nunca solo por un precio bajo.',
   'next.ask': 'Pregunta a alguien que entienda de celdas y muéstrale fotos de la funda y de los dos extremos.',
   'caution.full':
-    'Desde fuera se puede ver que una celda tiene algo mal; nunca se puede ver desde fuera que está bien. Si tienes alguna duda, la que sea, no uses la celda. La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice que no se compren ni se usen celdas 18650 sueltas en absoluto: son piezas industriales, pensadas para baterías con protección. Las instrucciones del fabricante, las normas de incendios y de residuos locales y los gestores autorizados tienen prioridad sobre todo lo que se dice aquí.',
+    'Desde fuera se puede ver que una celda tiene algo mal; nunca se puede ver desde fuera que está bien. Si tienes alguna duda, la que sea, no uses ni cargues la celda. La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice que no se compren ni se usen celdas 18650 sueltas en absoluto: son piezas industriales, pensadas para baterías con protección. Las instrucciones del fabricante, las normas de incendios y de residuos locales y los gestores autorizados tienen prioridad sobre todo lo que se dice aquí.',
   'button.go-on': 'Seguir comprobando',
   'button.close': 'Cerrar esta comprobación',
   'verdict.danger.so-far': 'Esto es peligroso.',

@@ -35,7 +35,7 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.part.helpers': 'Ayudantes',
   'setup.short.helpers': 'Roles que pueden responder por quien está atascado, y nada más.',
   'setup.long.helpers':
-    'Los miembros de estos roles ven con /comprobar pendientes en qué preguntas se atascó alguien, y pueden responderlas o pasarlas a otra persona. No ven informes, no deciden sobre hallazgos y no pueden hacerse cargo de una comprobación. Sus propias comprobaciones se cuentan como las de todos. Nombra hasta {roles, number} roles; no el que tienen todos, ni ninguno que sea de un bot.',
+    'Los miembros de estos roles ven con /comprobar pendientes en qué preguntas se atascó alguien, y pueden responderlas o pasarlas a otra persona. Ven fotos solo si pueden leer el canal de revisión. No ven informes, no deciden sobre hallazgos y no pueden hacerse cargo de una comprobación. Sus propias comprobaciones se cuentan como las de todos. Nombra hasta {roles, number} roles; no el que tienen todos, ni ninguno que sea de un bot.',
   'setup.now.no-helpers': 'ninguno: solo responde la moderación',
   'setup.problem.everyone-as-helper':
     'Ese es el rol que tienen todos: con él, todos podrían responder por todos. No se cambió nada: elige otro rol.',
@@ -68,7 +68,7 @@ export const waiting: InWordsOf<typeof english> = {
   'desk.kept': 'Sigue abierta.',
   'hands.closing': '{who} preguntó si esta comprobación se puede cerrar. Si la continúas, sigue abierta.',
   'hands.reopened':
-    'Alguien mira otra vez una pregunta de esta comprobación, así que el resultado aún puede cambiar. No uses la celda mientras tanto.',
+    'Alguien mira otra vez una pregunta de esta comprobación, así que el resultado aún puede cambiar. No uses ni cargues la celda mientras tanto.',
   'helping.second':
     'Otra persona ya respondió esto. Di solo lo que veas tú: si las dos respuestas son iguales, cuenta; si no, cuenta como «No sabría decirlo».',
   'helping.waits-second':
@@ -76,11 +76,11 @@ export const waiting: InWordsOf<typeof english> = {
   'word.closing':
     '{who}, la comprobación de {what} está parada, y {helper} pregunta si se puede cerrar. Al cerrarla se borran tus respuestas. Si no haces nada, sigue abierta hasta que caduque.',
   'word.reopened':
-    '{who}, {helper} mira otra vez una pregunta que se respondió por ti en la comprobación de {what}. El resultado aún puede cambiar: no uses la celda mientras tanto.',
+    '{who}, {helper} mira otra vez una pregunta que se respondió por ti en la comprobación de {what}. El resultado aún puede cambiar: no uses ni cargues la celda mientras tanto.',
   'word.redirected':
     '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo cambió {helper}. Todavía puedes recuperarla.',
   'word.disagree':
-    '{who}, dos ayudantes miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la toques, no la uses y no la cargues. Tu comprobación continúa.',
+    '{who}, dos ayudantes miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima. Tu comprobación continúa.',
   'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
   'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
   'deed.kept-open': '{when}: {who} la dejó abierta',
