@@ -102,7 +102,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     expect(text(message)).toMatch(/^## Ruled out/m)
     await step(() => pressed(wren, message, 'Go on checking'))
     await step(() => pressed(wren, message, '.finish'))
-    await step(() => pressed(wren, message, 'Close this check'))
+    await step(() => pressed(wren, message, 'Close and delete the answers'))
     expect((await store.load(id))?.check.phase).toEqual({ is: 'closed' })
     expect(standIn.complaints.filter(one => one.code === 50035)).toEqual([])
   } finally {

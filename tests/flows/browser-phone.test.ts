@@ -126,7 +126,7 @@ describe.skipIf(!chromiumThere)('on a phone of 360 × 640', () => {
       expect(one.needs, one.ask).toBeLessThanOrEqual(one.has)
       if (!one.loud) expect(one.below, one.ask).toBeLessThanOrEqual(0)
     }
-    await press(page, 'Close this check')
+    await press(page, 'Close and delete the answers')
   })
 
   test('what opens below the fold is brought into view, and the hand is on it', async () => {
@@ -176,6 +176,6 @@ describe.skipIf(!chromiumThere)('on a phone of 360 × 640', () => {
     const picture = await card(page).locator('.gallery img').first().boundingBox()
     expect(picture?.y).toBeGreaterThanOrEqual((await page.locator('#sheet-frame').boundingBox())?.y ?? 640)
     expect(picture?.width).toBeGreaterThan(250)
-    await press(page, 'Close this check')
+    await press(page, 'Close and delete the answers')
   })
 })

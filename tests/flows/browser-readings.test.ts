@@ -47,7 +47,7 @@ describe.skipIf(!chromiumThere)('readings in the browser', () => {
       expect(asked).toMatch(/Look again: What capacity does it claim[\s\S]*9,900 mAh/)
       expect(await tooWide(page)).toEqual([])
       await press(page, 'Pause')
-      await press(page, 'Close this check')
+      await press(page, 'Close and delete the answers')
     })
 
     test('a helper attaches logs that are written differently, and gets the same figures with a curve', async () => {

@@ -68,7 +68,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       const warning = card(page).getByText(/can never show that one is right/)
       await warning.scrollIntoViewIfNeeded()
       expect(await warning.isVisible()).toBe(true)
-      await press(page, 'Close this check')
+      await press(page, 'Close and delete the answers')
     })
 
     test('a reading typed into a form and a second look lead to "ruled out", which others do not see', async () => {
@@ -113,7 +113,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       expect(await wordsOf(page)).toBe(verdict)
       expect(await correctLast(page)).toMatch(/Which kind of cell/)
       expect(await press(page, 'End now with this result')).toBe(verdict)
-      await press(page, 'Close this check')
+      await press(page, 'Close and delete the answers')
     })
   })
 
@@ -166,6 +166,6 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
     expect(await page.evaluate('document.activeElement.matches(".card:last-child, .card:last-child *")')).toBe(true)
     await tabTo('.card:last-child .action')
     await press(page, 'Stop and show the result')
-    await press(page, 'Close this check')
+    await press(page, 'Close and delete the answers')
   })
 })

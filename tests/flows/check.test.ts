@@ -25,7 +25,7 @@ describe('from the command to a verdict', () => {
     expect(text(message)).toMatch(/^## Undecided/m)
     expect(text(message)).toMatch(/Consumer Product Safety Commission/)
     expect(text(message)).toMatch(/not sure about \d+ danger signs/)
-    await pressed(wren(), message, 'Close this check')
+    await pressed(wren(), message, 'Close and delete the answers')
   })
 
   test('smoke is danger at once, with what to do first', async () => {
@@ -36,7 +36,7 @@ describe('from the command to a verdict', () => {
     expect(text(verdict)).toMatch(/emergency number/)
     expect(verdict.attachments.map(one => one.name)).toEqual(['verdict.png'])
     expect(verdict.attachments[0]?.description).toMatch(/^Result: Danger/)
-    await pressed(wren(), verdict, 'Close this check')
+    await pressed(wren(), verdict, 'Close and delete the answers')
   })
 
   test('every reply is private to the person who asked', async () => {
@@ -158,7 +158,7 @@ describe('pausing and coming back', () => {
     list = messageOf(await wren().run('check list'))
     expect(text(list)).toMatch(/2\. [^\n]*Danger: stop now/)
     const result = await pressed(wren(), list, 'Show result 2')
-    await pressed(wren(), result, 'Close this check')
+    await pressed(wren(), result, 'Close and delete the answers')
     list = messageOf(await wren().run('check list'))
     expect(text(list)).not.toMatch(/Danger: stop now/)
     await closeAll(wren())

@@ -108,7 +108,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await shoot('weather')
   await page.locator('#weather-open').click()
   await become(page, 'Wren')
-  await press(page, 'Close this check')
+  await press(page, 'Close and delete the answers')
   await shoot('closed')
   await page.context().close()
 }

@@ -80,7 +80,7 @@ export const check: InWordsOf<typeof english> = {
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
   'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Lass die Zelle liegen. Wenn du sie für eine Antwort anfassen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
-  'check.hazard-unsure-too': 'Auch bei diesem Gefahrenzeichen warst du unsicher. Lass die Zelle liegen.',
+  'check.hazard-unsure-too': 'Auch beim letzten Gefahrenzeichen warst du unsicher. Lass die Zelle liegen.',
   'stale.note':
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',
@@ -115,12 +115,12 @@ export const check: InWordsOf<typeof english> = {
     '{way}: {answered, plural, =0 {insgesamt etwa 10 Minuten} other {# beantwortet, insgesamt etwa 10 Minuten}}',
   'where.decided-long': '{verdict} Die übrigen Fragen können das Ergebnis nur schlimmer machen.',
   'where.decided':
-    '{verdict} {left, plural, one {# Frage ist noch offen. Sie kann} other {Bis zu # Fragen sind noch offen. Sie können}} das Ergebnis nur schlimmer machen.',
+    '{verdict} Du kannst hier aufhören. {left, plural, one {# Frage ist} other {Bis zu # Fragen sind}} noch offen, falls es Schlimmeres gibt.',
   'again.title': 'Sieh noch einmal hin: {question}',
   'again.why':
-    'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und drück dann, was du jetzt siehst.',
+    'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und antworte dann neu.',
   'again.why-with':
-    'Du hast „{answer}“ geantwortet. Nicht für sich allein, aber zusammen mit {figure} spräche das stark gegen die Zelle. Sieh noch einmal hin und drück dann, was du jetzt siehst.',
+    'Du hast „{answer}“ geantwortet. Nicht für sich allein, aber zusammen mit {figure} spräche das stark gegen die Zelle. Sieh noch einmal hin und antworte dann neu.',
   'again.ten-times': 'Du hast {value} eingetippt. Sind es nicht {other}? Zähl die Ziffern.',
   'again.measure': 'Noch einmal messen und eintippen',
   'again.read': 'Noch einmal ablesen und eintippen',

@@ -67,13 +67,12 @@ export const verdicts: InWordsOf<typeof english> = {
   'caution.full':
     'Von außen lässt sich zeigen, dass mit einer Zelle etwas nicht stimmt; dass sie in Ordnung ist, lässt sich von außen nie zeigen. Wenn du dir bei irgendetwas unsicher bist, benutze und lade die Zelle nicht. Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung. Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.',
   'button.go-on': 'Weiter prüfen',
-  'button.close': 'Diese Prüfung schließen',
+  'button.close': 'Schließen und Antworten löschen',
   'verdict.danger.so-far': 'Das ist gefährlich.',
   'verdict.ruled-out.so-far': 'Schon jetzt widerlegt: Sie ist nicht das, wofür sie ausgegeben wird.',
   'verdict.doubtful.so-far': 'Schon zweifelhaft.',
   'verdict.would-tell': 'Was mehr verraten würde: {tools}.',
-  'next.handle':
-    'Benutze und lade sie bis dahin nicht. Bewahre sie getrennt auf, fern von Metall und allem, was Feuer fangen kann.',
+  'next.handle': 'Bewahre sie getrennt auf, fern von Metall und allem, was Feuer fangen kann.',
   'part.means': 'Was das Ergebnis bedeutet',
   'button.details': 'Einzelheiten',
   'button.change': 'Eine Antwort ändern',

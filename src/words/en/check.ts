@@ -74,7 +74,7 @@ export const check = {
   'what.unknown': 'a cell (model not listed)',
   'language.missing': 'The bot has no words in {language} yet, so you see English. It also speaks {others}.',
   'check.hazard-unsure': `You were not sure about a danger sign. Leave the cell where it is. If you would have to touch it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
-  'check.hazard-unsure-too': 'You were unsure about this danger sign, too. Leave the cell where it is.',
+  'check.hazard-unsure-too': 'You were unsure about the last danger sign, too. Leave the cell where it is.',
   'stale.note': 'That button belongs to an earlier step. Nothing was changed; this is where the check stands now.',
   'beginning.title': 'Check of {what}',
   'beginning.text':
@@ -107,12 +107,12 @@ export const check = {
   'where.long': '{way}: {answered, plural, =0 {about 10 minutes in all} other {# answered, about 10 minutes in all}}',
   'where.decided-long': '{verdict} The questions that are left could only make the result worse.',
   'where.decided':
-    '{verdict} {left, plural, one {# question is} other {Up to # questions are}} left that could still make the result worse.',
+    '{verdict} You can stop here. {left, plural, one {# question is} other {Up to # questions are}} left, in case there is something worse.',
   'again.title': 'Look again: {question}',
   'again.why':
-    'You answered “{answer}”. That would count strongly against the cell, and it is easy to miscount or misread. Look once more, then press what you see now.',
+    'You answered “{answer}”. That would count strongly against the cell, and it is easy to miscount or misread. Look once more, then answer again.',
   'again.why-with':
-    'You answered “{answer}”. Not by itself, but together with {figure}, that would count strongly against the cell. Look once more, then press what you see now.',
+    'You answered “{answer}”. Not by itself, but together with {figure}, that would count strongly against the cell. Look once more, then answer again.',
   'again.ten-times': 'You typed {value}. Did you mean {other}? Count the digits.',
   'again.measure': 'Measure once more and type it in',
   'again.read': 'Read it once more and type it in',

@@ -62,13 +62,12 @@ export const verdicts = {
   'caution.full':
     'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use or charge the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
   'button.go-on': 'Go on checking',
-  'button.close': 'Close this check',
+  'button.close': 'Close and delete the answers',
   'verdict.danger.so-far': 'This is dangerous.',
   'verdict.ruled-out.so-far': 'Already ruled out.',
   'verdict.doubtful.so-far': 'Already doubtful.',
   'verdict.would-tell': 'What would show more: {tools}.',
-  'next.handle':
-    'Until then do not use or charge it. Keep it on its own, away from metal and from anything that could catch fire.',
+  'next.handle': 'Keep it on its own, away from metal and from anything that could catch fire.',
   'part.means': 'What the result means',
   'button.details': 'Details',
   'button.change': 'Change an answer',

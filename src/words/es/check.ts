@@ -78,7 +78,7 @@ export const check: InWordsOf<typeof english> = {
   'what.unknown': 'una celda (modelo que no está en la lista)',
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
   'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Deja la celda donde está. Si para responder tuvieras que tocarla, elige «No sabría decirlo». ${safety['safety.turns']}`,
-  'check.hazard-unsure-too': 'Ante esta señal de peligro también tuviste dudas. Deja la celda donde está.',
+  'check.hazard-unsure-too': 'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está.',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':
@@ -112,12 +112,12 @@ export const check: InWordsOf<typeof english> = {
     '{way}: {answered, plural, =0 {unos 10 minutos en total} one {# respondida, unos 10 minutos en total} other {# respondidas, unos 10 minutos en total}}',
   'where.decided-long': '{verdict} Las preguntas que quedan solo pueden empeorar el resultado.',
   'where.decided':
-    '{verdict} {left, plural, one {Queda # pregunta que solo puede} other {Quedan hasta # preguntas que solo pueden}} empeorar el resultado.',
+    '{verdict} Puedes parar aquí. {left, plural, one {Queda # pregunta} other {Quedan hasta # preguntas}}, por si hay algo peor.',
   'again.title': 'Mira otra vez: {question}',
   'again.why':
-    'Respondiste «{answer}». Eso pesaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y pulsa lo que ves ahora.',
+    'Respondiste «{answer}». Eso pesaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y responde de nuevo.',
   'again.why-with':
-    'Respondiste «{answer}». Por sí solo no, pero junto con {figure} pesaría mucho en contra de la celda. Mira otra vez y pulsa lo que ves ahora.',
+    'Respondiste «{answer}». Por sí solo no, pero junto con {figure} pesaría mucho en contra de la celda. Mira otra vez y responde de nuevo.',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',
   'again.measure': 'Medir otra vez y escribirlo',
   'again.read': 'Leerlo otra vez y escribirlo',

@@ -65,13 +65,12 @@ export const verdicts: InWordsOf<typeof english> = {
   'caution.full':
     'Desde fuera se puede ver que una celda tiene algo mal; nunca se puede ver desde fuera que está bien. Si tienes alguna duda, la que sea, no uses ni cargues la celda. La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice que no se compren ni se usen celdas 18650 sueltas en absoluto: son piezas industriales, pensadas para baterías con protección. Las instrucciones del fabricante, las normas de incendios y de residuos locales y los gestores autorizados tienen prioridad sobre todo lo que se dice aquí.',
   'button.go-on': 'Seguir comprobando',
-  'button.close': 'Cerrar esta comprobación',
+  'button.close': 'Cerrar y borrar las respuestas',
   'verdict.danger.so-far': 'Esto es peligroso.',
   'verdict.ruled-out.so-far': 'Ya descartada.',
   'verdict.doubtful.so-far': 'Ya dudosa.',
   'verdict.would-tell': 'Qué ayudaría a saber más: {tools}.',
-  'next.handle':
-    'Hasta entonces no la uses ni la cargues. Guárdala sola, lejos de metales y de todo lo que pueda arder.',
+  'next.handle': 'Guárdala sola, lejos de metales y de todo lo que pueda arder.',
   'part.means': 'Qué significa el resultado',
   'button.details': 'Ver los detalles',
   'button.change': 'Cambiar una respuesta',

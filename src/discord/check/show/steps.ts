@@ -14,11 +14,12 @@ export function stepsFor(program: Program, { judgement, explanation }: VerdictSc
   const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
   const unsure = open.filter(one => one.why === 'cant-tell').length
   const near = open.filter(one => one.why === 'undecided').length
-  return [
+  const cautions = [
     ...(near > 0 ? [say('next.hazard-undecided', { count: near })] : []),
     ...(unsure > 0 ? [say('next.hazard-unsure', { count: unsure })] : []),
-    ...steps[verdict].map(key => say(key)),
   ]
+  // These say all that the first step says, and more.
+  return [...cautions, ...steps[verdict].slice(Math.min(cautions.length, 1)).map(key => say(key))]
 }
 
 /** The most urgent thing that a danger sign asks for. */
