@@ -53,7 +53,7 @@ async function lookAtDatabase(config: Config): Promise<Finding> {
       return database.fine('It opens, and it is of this version.')
     }
     if (opened.why === 'no-database') return database.fine('It is not there yet; the first start makes it.')
-    if (/ECONNREFUSED|ENOTFOUND|ETIMEDOUT|EAI_AGAIN/.test(opened.says))
+    if (/ECONNREFUSED|ECONNRESET|ENOTFOUND|ETIMEDOUT|EAI_AGAIN|the connection was lost/.test(opened.says))
       return database.trouble(`${setting} does not answer (${opened.says}). Start it, or correct the address.`)
     if (/relation .* does not exist|no such table/.test(opened.says))
       return database.fine('It is empty or of an older version; the first start brings it up to date.')

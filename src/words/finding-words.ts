@@ -43,6 +43,14 @@ const isTogether = ({ items }: ShownPattern): boolean => items.length > 1
 const patternsOf = ({ parts }: Finding): ShownPattern[] =>
   parts.filter((one): one is Of<'pattern'> => one.is === 'pattern').map(one => one.pattern)
 
+/** What members are told to hold their cells against: the reasons that are given more often, which say how a real one is made. */
+export function sayCompare(say: Say, names: TrendNames, finding: Finding): string {
+  const faults = [...new Set(finding.parts.flatMap(rulesOf))].map(rule => names.rule(finding.family, rule))
+  const family = names.family(finding.family)
+  if (faults.length === 0) return say('warning.draft.whole', { family })
+  return say('warning.draft.compare', { family, reasons: faults.join(' ') })
+}
+
 /** What is new, in sentences: the family as a whole, the faults by name, and what comes together. */
 export function sayNews(say: Say, names: TrendNames, finding: Finding): string[] {
   const list = new Intl.ListFormat(say.locale, { type: 'conjunction' })

@@ -12,6 +12,7 @@ import type { Finding, PostPlace } from '../../trends/findings/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
 import { weekOf } from '../../trends/week.ts'
 import type { Key } from '../../words/catalogue.ts'
+import { sayCompare } from '../../words/finding-words.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
 import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refusal.ts'
@@ -21,7 +22,6 @@ import type { Services } from '../services.ts'
 import { openFakeForm } from './fake-from-finding.ts'
 import { meantBy, writtenIn } from './finding-event.ts'
 import { freshenPost, settleFinding } from './settle-finding.ts'
-import { draftOf } from './show/finding.ts'
 import { dismissalForm, editForm, warningForm, watchForm, withdrawalForm } from './show/finding-forms.ts'
 import { viewFinding } from './view-finding.ts'
 
@@ -82,7 +82,7 @@ async function formOf({ services, finding, say }: Turn, act: FindingAct) {
       const home = sayIn(publicLanguage(await services.servers.load(finding.server)))
       const programs = await services.families.programsFor(finding.server)
       const names = openTrendNames(home, programs, dayOf(services.now()))
-      return warningForm(say, finding, home('warning.draft', { what: draftOf(home, names, finding) }), opening)
+      return warningForm(say, finding, home('warning.draft', { what: sayCompare(home, names, finding) }), opening)
     }
     case 'dismiss':
       if (!goes({ is: 'dismiss', by: '', why: '' })) return 'late'

@@ -126,6 +126,8 @@ export const findings: InWordsOf<typeof english> = {
   'warning.edited': 'Von der Moderation geändert.',
   'warning.withdrawn.title': 'Zurückgezogen: eine Warnung zu Zellen',
   'warning.withdrawn.was': 'Die Warnung lautete:',
+  'warning.draft.compare': '{family}: In letzter Zeit passten mehr Zellen nicht dazu. {reasons}',
+  'warning.draft.whole': '{family}: In letzter Zeit fielen mehr dieser Zellen schlecht aus.',
   'warning.draft':
     'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze und lade sie nicht.',
 }

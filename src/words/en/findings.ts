@@ -118,6 +118,8 @@ export const findings = {
   'warning.edited': 'Edited by the moderators.',
   'warning.withdrawn.title': 'Withdrawn: a warning about cells',
   'warning.withdrawn.was': 'The warning was:',
+  'warning.draft.compare': '{family}: lately more cells did not match this. {reasons}',
+  'warning.draft.whole': '{family}: lately more of these cells turned out badly.',
   'warning.draft':
     'Members’ checks have shown something new. {what} If you have a cell like this: look at it again, and if you are unsure, do not use or charge it.',
 } as const

@@ -122,6 +122,8 @@ export const findings: InWordsOf<typeof english> = {
   'warning.edited': 'Cambiado por la moderación.',
   'warning.withdrawn.title': 'Retirado: un aviso sobre celdas',
   'warning.withdrawn.was': 'El aviso decía:',
+  'warning.draft.compare': '{family}: últimamente más celdas no coincidían con esto. {reasons}',
+  'warning.draft.whole': '{family}: últimamente más celdas de estas salieron mal.',
   'warning.draft':
     'Las comprobaciones de los miembros mostraron algo nuevo. {what} Si tienes una celda así: mírala otra vez y, si tienes dudas, no la uses ni la cargues.',
 }

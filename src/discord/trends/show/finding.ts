@@ -6,16 +6,12 @@ import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { lastUndoable } from '../../../trends/findings/decide.ts'
 import type { Decision, Deed, Finding, PostPlace } from '../../../trends/findings/finding.ts'
 import { isWeek, type Week } from '../../../trends/week.ts'
-import { sayFinding, sayFindingTitle, sayNews, sayStanding, sayWeekStart } from '../../../words/finding-words.ts'
+import { sayFinding, sayFindingTitle, sayStanding, sayWeekStart } from '../../../words/finding-words.ts'
 import { plain, plainLines } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { linkTo } from '../../posts/link-to.ts'
-
-/** What a warning begins with. */
-export const draftOf = (say: Say, names: TrendNames, finding: Finding): string =>
-  [names.family(finding.family), sayNews(say, names, finding).join(' ')].join(': ')
 
 export type FindingView = {
   /** The week that runs. */
