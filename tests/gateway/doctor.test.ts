@@ -210,6 +210,12 @@ const situations: readonly Wrong[] = [
     env: () => ({ DATABASE_URL: 'postgres://postgres@127.0.0.1:1/test' }),
   },
   {
+    name: 'a port that takes connections and answers as no database does',
+    line: /^TROUBLE +database: DATABASE_URL: .*does not answer/m,
+    code: 1,
+    env: () => ({ DATABASE_URL: `postgres://postgres@${new URL(discord.api).host}/test` }),
+  },
+  {
     name: 'a data folder that is a file',
     line: /^WRONG +data folder: .*\/dev\/null is no folder/m,
     code: 2,
