@@ -1,6 +1,6 @@
-// Breaks the rooms that only think in places drawn by chance, one fault at a time, and counts how many the tests notice.
+// Breaks the rooms that only think in places drawn by chance, one fault at a time, and counts how many the room's own tests notice.
 //
-//   npm run mutants -- [--lines 300] [--seed 1] [--room engine]
+//   npm run mutants -- [--lines 50] [--seed 1] [--room engine]…
 //
 // Stryker makes the faults and runs the tests; `npm run mutants` fetches it first, beside the locked packages, since nothing else needs it.
 import { readdirSync, readFileSync } from 'node:fs'
@@ -11,7 +11,7 @@ import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus'
 
 const { values } = parseArgs({
   options: {
-    lines: { type: 'string', default: '300' },
+    lines: { type: 'string', default: '50' },
     seed: { type: 'string', default: '1' },
     room: { type: 'string', multiple: true },
     workers: { type: 'string', default: '2' },
@@ -47,8 +47,6 @@ function drawn(lines: Line[], count: number, seed: number): Line[] {
   return out
 }
 
-const sample = drawn(rooms.flatMap(linesOf), Number(values.lines), Number(values.seed))
-
 // Known only where it was fetched: the house is checked without it.
 const core: string = '@stryker-mutator/core'
 const { Stryker } = (await import(core)) as {
@@ -62,36 +60,46 @@ type Mutant = {
   readonly status: string
 }
 
-const mutants = await new Stryker({
-  mutate: sample.map(({ file, line }) => `${file}:${line}-${line}`),
-  testRunner: 'vitest',
-  plugins: ['@stryker-mutator/vitest-runner'],
-  vitest: { configFile: 'tests/mutants/vitest.config.ts', related: false },
-  tsconfigFile: 'none.json',
-  coverageAnalysis: 'perTest',
-  // A fault in what is made once, when a file is read, would run every test for itself.
-  ignoreStatic: true,
-  concurrency: Number(values.workers),
-  dryRunTimeoutMinutes: 40,
-  timeoutMS: 120_000,
-  reporters: ['progress-append-only'],
-  tempDirName: 'node_modules/.mutants',
-  disableTypeChecks: false,
-}).runMutationTest()
-
-const tested = mutants.filter(one => !['Ignored', 'CompileError', 'RuntimeError'].includes(one.status))
-const noticed = tested.filter(one => one.status === 'Killed' || one.status === 'Timeout')
 const percent = (part: number, whole: number): string => (whole === 0 ? '-' : `${Math.round((100 * part) / whole)} %`)
-const roomOf = (one: Mutant): string => one.fileName.split('/src/')[1]?.split('/')[0] ?? ''
-for (const room of rooms) {
-  const mine = tested.filter(one => roomOf(one) === room)
-  const found = mine.filter(one => noticed.includes(one))
-  console.log(`${room}: ${found.length} of ${mine.length} noticed (${percent(found.length, mine.length)})`)
-}
-console.log(
-  `all: ${noticed.length} of ${tested.length} noticed (${percent(noticed.length, tested.length)}), seed ${values.seed}, ${sample.length} lines`,
-)
-for (const one of tested.filter(one => !noticed.includes(one)))
+
+async function breakRoom(room: string): Promise<readonly [number, number]> {
+  process.env['CELLWARY_MUTATED'] = room
+  const sample = drawn(linesOf(room), Number(values.lines), Number(values.seed))
+  const mutants = await new Stryker({
+    mutate: sample.map(({ file, line }) => `${file}:${line}-${line}`),
+    testRunner: 'vitest',
+    plugins: ['@stryker-mutator/vitest-runner'],
+    vitest: { configFile: 'tests/mutants/vitest.config.ts', related: false },
+    tsconfigFile: 'none.json',
+    coverageAnalysis: 'perTest',
+    // A fault in what is made once, when a file is read, would run every test for itself.
+    ignoreStatic: true,
+    concurrency: Number(values.workers),
+    dryRunTimeoutMinutes: 40,
+    timeoutMS: 120_000,
+    reporters: [],
+    logLevel: 'error',
+    tempDirName: 'node_modules/.mutants',
+    disableTypeChecks: false,
+  }).runMutationTest()
+  const tested = mutants.filter(one => !['Ignored', 'CompileError', 'RuntimeError'].includes(one.status))
+  const left = tested.filter(one => one.status !== 'Killed' && one.status !== 'Timeout')
+  const noticed = tested.length - left.length
   console.log(
-    `not noticed (${one.status}): ${one.fileName.split(`${root}/`)[1]}:${one.location.start.line} ${one.mutatorName} -> ${one.replacement.slice(0, 100)}`,
+    `${room}: ${noticed} of ${tested.length} noticed (${percent(noticed, tested.length)}), ${sample.length} lines`,
   )
+  for (const { fileName, location, status, mutatorName, replacement } of left)
+    console.log(
+      `  ${status} ${fileName.split(`${root}/`)[1]}:${location.start.line} ${mutatorName} -> ${replacement.slice(0, 100)}`,
+    )
+  return [noticed, tested.length]
+}
+
+let noticed = 0
+let tested = 0
+for (const room of rooms) {
+  const [more, of] = await breakRoom(room)
+  noticed += more
+  tested += of
+}
+console.log(`all: ${noticed} of ${tested} noticed (${percent(noticed, tested)}), seed ${values.seed}`)
