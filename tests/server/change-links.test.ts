@@ -1,6 +1,12 @@
 // Adding, editing, reviewing and removing links: what each does to the settings, and what it refuses.
 import { expect, test } from 'vitest'
-import { changeLinks, isUnreviewed, type LinkChange, reviewEvery } from '../../src/server/change-links.ts'
+import {
+  changeLinks,
+  isOlderThanHalfAYear,
+  isUnreviewed,
+  type LinkChange,
+  reviewEvery,
+} from '../../src/server/change-links.ts'
 import { mostLinks, type ServerSettings, unsettled } from '../../src/server/settings.ts'
 
 const now = Date.UTC(2026, 10, 27)
@@ -75,4 +81,12 @@ test('a link is shown as unreviewed after a year, and not before', () => {
   if (!link) throw new Error('no link')
   expect(isUnreviewed(link, now + reviewEvery)).toBe(false)
   expect(isUnreviewed(link, now + reviewEvery + 1)).toBe(true)
+})
+
+test('moderators are told of a link that nobody has looked at for more than 182 days', () => {
+  const [link] = one.links
+  if (!link) throw new Error('no link')
+  const day = 24 * 3600_000
+  expect(isOlderThanHalfAYear(link, now + 182 * day)).toBe(false)
+  expect(isOlderThanHalfAYear(link, now + 182 * day + 1)).toBe(true)
 })

@@ -114,6 +114,8 @@ test('everybody is spoken to in the language that was chosen, else in the one Di
 test('reminders: a time of the menu, a role only where there are any, never the one that everybody has', () => {
   const none = unsettled('s')
   expect(refusal(none, { is: 'reminder-role', role: 'r' })).toBe('no-reminders')
+  // A time that the menu does not have is the shortest it has.
+  expect(after(none, { is: 'reminders', hours: 7 }).reminders?.hours).toBe(Math.min(...reminderHours))
   const six = after(none, { is: 'reminders', hours: 6 })
   const pinging = after(six, { is: 'reminder-role', role: 'r' })
   expect(pinging.reminders).toEqual({ hours: 6, role: 'r' })

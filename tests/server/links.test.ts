@@ -250,6 +250,12 @@ describe('laws', () => {
   })
 })
 
+test('a name that only begins like an address of figures, or holds a “www.” further on, is a name', () => {
+  expect(codeOf('https://1.2.3.4.shop.example/')).toBe('ok')
+  expect(readTitle('www.shop.example', 'shop.example').ok).toBe(true)
+  expect(readTitle('my.www.shop.example', 'my.shop.example').ok).toBe(false)
+})
+
 describe('titles', () => {
   const codeOfTitle = (typed: string) => {
     const read = readTitle(typed, 'shop.example')
