@@ -25,7 +25,7 @@ export const readers = [
   ].map(name => `../engine/pack/${name}`),
   '../engine/conditions.ts',
   '../engine/truth.ts',
-  ...['guard-band.ts', 'quantities.ts', 'tools.ts', 'verdicts.ts'].map(name => `../ground/${name}`),
+  ...['guard-band.ts', 'quantities.ts', 'tools.ts', 'urgencies.ts', 'verdicts.ts'].map(name => `../ground/${name}`),
   './load-packs.ts',
   './load-by-language.ts',
   './read-yaml.ts',

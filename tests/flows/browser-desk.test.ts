@@ -67,7 +67,7 @@ describe.skipIf(!chromiumThere)('the desk in the browser', () => {
   }
   const reports = async (public_: Say) => {
     await goTo(page, demoReportsChannel)
-    const posts = page.locator('.card', { hasText: public_('finding.new.label') })
+    const posts = page.locator('.card', { hasText: public_('finding.new.label', { quiet: 'no' }) })
     await posts.first().waitFor()
     return posts
   }
@@ -99,7 +99,7 @@ describe.skipIf(!chromiumThere)('the desk in the browser', () => {
       const post = await wordsOf(page)
       const names = openTrendNames(public_, room.services.programs, '2026-11-30')
       for (const tell of tells) expect(post).toContain(names.rule(waveFamily, tell).replace(/\.(?=.$)/u, ''))
-      for (const label of sentences) expect(post).toContain(public_(`finding.${label}.label`))
+      for (const label of sentences) expect(post).toContain(public_(`finding.${label}.label`, { quiet: 'no' }))
       expect(post).toContain(public_('finding.new.together', { all: 'yes' }))
       await shoot(`${name}-post-${posted}`)
 
@@ -146,7 +146,7 @@ describe.skipIf(!chromiumThere)('the desk in the browser', () => {
       const say = sayIn(turned)
       const ended = sayWeekEnd(say, next)
       await until(page, `document.body.textContent.includes(${JSON.stringify(ended)})`)
-      const posts = page.locator('.card', { hasText: say('finding.new.label') })
+      const posts = page.locator('.card', { hasText: say('finding.new.label', { quiet: 'no' }) })
       expect(await posts.count()).toBe(1)
       expect(await posts.textContent()).toContain(ended)
       // When it was first found stays so.

@@ -31,7 +31,7 @@ describe.skipIf(!chromiumThere)('trends in the browser', () => {
   const reports = async () => {
     await goTo(page, demoReportsChannel)
     await page
-      .locator('.card', { hasText: english('finding.new.label') })
+      .locator('.card', { hasText: english('finding.new.label', { quiet: 'no' }) })
       .first()
       .waitFor()
   }

@@ -106,7 +106,7 @@ test('a family that is retired under a finding: it is still named, warned of and
   const late = await finalOf(
     await tomas().submit(open, { title: 'Four legs', says: 'Four legs.', looks: ['legs=four'] }),
   )
-  expect(text(late)).toMatch(/Somebody was faster/)
+  expect(text(late)).toMatch(/Somebody else got there first/)
   expect(text(await pressed(tomas(), post(), 'Make it a known fake'))).toMatch(/this model is retired/)
   expect((await stored(id))?.state).toBe('open')
   expect((await store.load(server, 'f-harbour'))?.draft).toBeNull()
@@ -157,8 +157,9 @@ test('a finding whose outcomes were all deleted says what it said, is decided an
       encodeTrends({ is: 'finding', id: finding?.id ?? '', does: 'see' }),
     ),
   )
-  for (const sentence of said.split('\n').filter(line => /^\*\*How many/.test(line)))
-    expect(text(seen)).toContain(sentence)
+  // The post writes days as its server does, the answer as its reader does.
+  const [many = ''] = /(?<=\*\*How many.*)at least.*/.exec(said) ?? []
+  expect(text(seen)).toContain(many)
   await finalOf(await tomas().submit(await formOf(post(), 'Dismiss'), { reason: 'gone' }))
   expect((await stored(finding?.id ?? ''))?.state).toBe('dismissed')
   await pressed(tomas(), post(), 'Undo the dismissal')
