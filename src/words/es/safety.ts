@@ -37,7 +37,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.keep':
     'Tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no pueda arder ni cierre herméticamente, al aire libre si puedes, lejos de donde se duerme y de lo inflamable.',
   'safety.quiet.hand-in':
-    'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes por correo o mensajería.',
+    'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, se calienta sola, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
