@@ -94,7 +94,7 @@ describe.skipIf(!chromiumThere)('a check in the browser', () => {
       expect(verdict).toMatch(/an impossible claim/)
       expect(verdict).toMatch(caution)
       expect(await tooWide(page)).toEqual([])
-      expect(await press(page, 'Details')).toMatch(/5,000 mAh and more cannot fit/)
+      expect(await press(page, 'Details')).toMatch(/5,000 mAh or more cannot fit/)
       for (const part of [/Not checked/, /What to do now/]) {
         expect(await tooWide(page)).toEqual([])
         expect(await press(page, 'Next page')).toMatch(part)

@@ -94,7 +94,7 @@ test('who answered what and when is listed; the answer is looked at again while 
   expect(text(await listed(tomas(), 'handled'))).toMatch(/1 question was dealt with/)
   const again = await pressed(ilse(), handled, 'Look again')
   expect(text(again)).toMatch(/You are answering for <@900000000000000401>/)
-  expect(text(await said(/looks again at a question/))).toMatch(/do not use or charge the cell meanwhile/)
+  expect(text(await said(/is looking again at a question/))).toMatch(/do not use or charge the cell meanwhile/)
   const verdict = messageOf(await wren().run('check resume'))
   expect(text(verdict)).toMatch(/the result can still change/)
   await pressed(ilse(), again, 'I can’t tell either')

@@ -61,12 +61,12 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.told': '{holder} wurde in {channel} benachrichtigt.',
   'helping.untold':
     'Der Bot konnte {holder} nicht benachrichtigen. Sag bitte Bescheid: Mit /prüfung fortsetzen geht es weiter.',
-  'word.helped': '{who}, jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
+  'word.helped': '{who}: Jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
-    '{who}, jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
+    '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
   'word.unsure':
-    '{who}, jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
-  'word.sent-back': '{who}, jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
+    '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
+  'word.sent-back': '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',
   'progress.title': 'Wie weit die Prüfung ist',

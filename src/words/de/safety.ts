@@ -25,7 +25,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
-  'safety.cold.keep': 'Halte andere fern. Bleib oder schlaf nicht dort. Hängt sie am Strom, schalte ihn anderswo ab.',
+  'safety.cold.keep': 'Halte andere fern. Bleib und schlaf nicht dort. Hängt sie am Strom, schalte die Sicherung aus.',
   'safety.cold.call': 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.',
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',

@@ -10,7 +10,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.open': 'Ungeklärt: Diese Prüfung kann es nicht entscheiden',
   'verdict.nothing-found': 'Nichts gefunden, und das beweist nichts',
   'verdict.danger.means': 'Was du gesehen hast, ist jetzt gefährlich, ganz gleich, was für eine Zelle es ist.',
-  'verdict.ruled-out.means': 'Mindestens ein Punkt deiner Angaben ist bei der Zelle, die sie sein soll, unmöglich.',
+  'verdict.ruled-out.means':
+    'Mindestens eine deiner Antworten ist bei der Zelle, als die sie verkauft wird, unmöglich.',
   'verdict.doubtful.means': 'Was gegen sie spricht, ist kein Beweis, aber es reicht: Benutze und lade sie nicht.',
   'verdict.open.means':
     'Nichts widerlegt, dass sie ist, was sie sein soll, und nichts kann es bestätigen: Das Geprüfte reicht nicht, um mehr zu sagen.',

@@ -16,7 +16,7 @@ export const logs = {
   'log.chemistry.usual': 'Nickel or cobalt (3.6 to 3.7 V)',
   'log.chemistry.iron-phosphate': 'Iron phosphate (3.2 V)',
   'log.title': 'What the log shows',
-  'log.caution': `Never leave a discharge unattended. Do it on a surface that cannot burn, with nothing flammable nearby. Stop the test at 60 °C. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
+  'log.caution': `Never leave a discharge unattended. Do it on a surface that cannot burn, with nothing flammable nearby. Stop the test at 60 °C, without touching the cell. ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
   'log.figures': 'Figures (± the expanded uncertainty, k = 2)',
   'log.traps': 'Keep in mind',
   'log.findings': 'What it says about the claim',
@@ -102,7 +102,7 @@ export const logs = {
   'trap.temperature-missing':
     'Nothing says how warm the cell or the room was, so the figures are less certain than they look.',
   'trap.too-hot':
-    'The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test.',
+    'The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test. If that was less than 24 hours ago, do not touch it.',
   'trap.temperature-hardly-moved':
     'It warmed by {rise_K, number} K, where about {expected_K, number} K would be expected. Was the sensor on the cell?',
   'trap.current-too-low':

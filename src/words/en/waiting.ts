@@ -32,7 +32,7 @@ export const waiting = {
   'setup.part.helpers': 'Helpers',
   'setup.short.helpers': 'Roles that may answer for people who are stuck, and nothing else.',
   'setup.long.helpers':
-    'Members of these roles see which questions people are stuck at with /check waiting, and may answer them or leave them to somebody. Photos they see only if they can read the review channel. They see no reports, do not decide about findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
+    'Members of these roles see which questions people are stuck at with /check waiting, and may answer them or leave them to somebody. They see photos only if they can read the review channel. They see no reports, do not decide about findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
   'setup.now.no-helpers': 'none: only moderators answer',
   'setup.problem.everyone-as-helper':
     'That is the role everybody has: with it, everybody could answer for everybody. Nothing was changed: choose another role.',
@@ -64,7 +64,7 @@ export const waiting = {
   'desk.kept': 'It stays open.',
   'hands.closing': '{who} has asked whether this check can be closed. If you go on with it, it stays open.',
   'hands.reopened':
-    'A helper looks again at a question of this check, so the result can still change. Do not use or charge the cell meanwhile.',
+    'A helper is looking again at a question in this check, so the result can still change. Do not use or charge the cell meanwhile.',
   'helping.second':
     'Another helper has answered this already. Say only what you see yourself: if you both say the same, it counts; if you do not, it counts as “Can’t tell”.',
   'helping.waits-second':
@@ -72,7 +72,7 @@ export const waiting = {
   'word.closing':
     '{who}, the check of {what} has stalled, and {helper} asks whether it can be closed. Closing it deletes your answers. If you do nothing, it stays open until it runs out.',
   'word.reopened':
-    '{who}, {helper} looks again at a question that was answered for you in the check of {what}. The result can still change: do not use or charge the cell meanwhile.',
+    '{who}, {helper} is looking again at a question that was answered for you in the check of {what}. The result can still change: do not use or charge the cell meanwhile.',
   'word.redirected':
     '{who}, your check of {what} is offered to {taker} now; {helper} has changed that. You can still take it back.',
   'word.disagree':
@@ -83,7 +83,7 @@ export const waiting = {
   'deed.reopened': '{when}: {who} looked at an answer again',
   'refusal.closing-asked':
     'Its holder has been asked already whether it can be closed. If they say nothing, it runs out by itself.',
-  'refusal.closing-not-asked': 'Nobody asks any more whether this check can be closed. It stays open.',
+  'refusal.closing-not-asked': 'Nobody is asking any more whether this check can be closed. It stays open.',
   'refusal.moves-still':
     'Somebody has gone on with this check within the last {hours, number} hours, so it has not stalled. Ask later.',
   'refusal.not-finished':

@@ -225,7 +225,7 @@ export const families: Partial<Catalogue> = {
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'command.family.offer': 'Ofrece una celda buena como referencia de un modelo',
   'families.reference.thanks':
-    'Gracias. La moderación ve tu celda entre las de referencia; cuenta en cuanto ella la acepta.',
+    'Gracias. La moderación ve tu celda entre las de referencia; contará en cuanto la acepte.',
   'families.refused.offered-enough':
     'Ya has ofrecido {most, number} celdas de este modelo. La moderación mira primero esas.',
 }

@@ -16,7 +16,7 @@ export const findings: InWordsOf<typeof english> = {
     '{count, plural, one {Este motivo se da} other {Estos motivos se dan}} más a menudo que antes: {faults}.',
   'finding.new.together': '{all, select, yes {Coinciden} other {Algunos coinciden}} en las mismas comprobaciones.',
   'finding.new.with': 'A menudo en las mismas comprobaciones: {items}.',
-  'finding.sure.label': '{quiet, select, yes {Qué seguridad había} other {Qué seguridad hay}}:',
+  'finding.sure.label': '{quiet, select, yes {Qué certeza había} other {Qué certeza hay}}:',
   'finding.sure.both':
     'toda la que pueden dar los números. Destaca entre todo lo que aquí se vigila, y las mismas cosas coinciden en una comprobación tras otra.',
   'finding.sure.rise': 'bastante. Destaca entre todo lo que aquí se vigila.',

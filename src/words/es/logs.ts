@@ -19,7 +19,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.chemistry.usual': 'Níquel o cobalto (de 3,6 a 3,7 V)',
   'log.chemistry.iron-phosphate': 'Litio-ferrofosfato, LiFePO4 (3,2 V)',
   'log.title': 'Lo que muestra el registro',
-  'log.caution': `Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrúmpela a los 60 °C. ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda supere una prueba no demuestra nada.`,
+  'log.caution': `Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrúmpela a los 60 °C, sin tocar la celda. ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda supere una prueba no demuestra nada.`,
   'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
@@ -105,7 +105,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.temperature-missing':
     'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
   'trap.too-hot':
-    'La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba.',
+    'La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba. Si fue hace menos de 24 horas, no la toques.',
   'trap.temperature-hardly-moved':
     'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':

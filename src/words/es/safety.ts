@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'No la toques en al menos 24 horas, ni para probar, y después solo como digan los bomberos. Puede empezar de nuevo semanas después.'
+  'No la toques en al menos 24 horas, ni para ver si está fría, y después solo como digan los bomberos. Puede empezar de nuevo semanas después.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -13,7 +13,7 @@ export const safety: InWordsOf<typeof english> = {
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, se calienta sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
   'safety.now.far':
-    'Saca a todos de la habitación, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Celda al aire libre: a 25 m o más.',
+    'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate 25 m o más.',
   'safety.now.carry':
     'No la toques, muevas ni fotografíes. Solo mientras no arda ni eche humo, sisee o crepite, y solo si puedes hacerlo sin peligro ni acercarte: apaga el aparato o desenchufa el cargador de la pared.',
   'safety.now.call':
@@ -37,9 +37,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.keep':
     'Tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no pueda arder ni cierre herméticamente, al aire libre si puedes, lejos de donde se duerme y de lo inflamable.',
   'safety.quiet.hand-in':
-    'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes por correo o mensajería.',
+    'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
-    'Si la celda arde, echa humo, sisea, crepita, está muy caliente, se calienta sola, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
+    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, se calienta sola, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
     'Primeros auxilios si te alcanzó algo: quítate la ropa manchada. Lava la piel con agua y jabón, los ojos con agua limpia, párpados abiertos y sin lentes de contacto, al menos 15 minutos cada cosa. Si lo respiraste, sal afuera. Si te entró en los ojos, lo respiraste o tragaste, o te duele la piel: busca ayuda médica ya.',
 }

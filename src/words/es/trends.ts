@@ -40,7 +40,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.fives':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Solo describen a quienes comprobaron aquí, no el mercado.',
   'trends.fives.pool':
-    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Dicen quién comprobó en los servidores que suman sus números, nunca en cuál, y nada del mercado.',
+    'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Describen a quienes comprobaron en los servidores que los suman, nunca en cuál, y no el mercado.',
   'trends.verdicts': 'Resultados',
   'trends.families': 'Modelos',
   'trends.families.none': 'Aún no hay ningún modelo comprobado por cinco personas.',

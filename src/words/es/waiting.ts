@@ -16,7 +16,7 @@ export const waiting: InWordsOf<typeof english> = {
   'queue.filter.all': 'Todo lo que espera',
   'queue.filter.help': 'Preguntas en las que alguien se atascó',
   'queue.filter.free': 'Preguntas que nadie mira todavía',
-  'queue.filter.mine': 'Las mías, y las que se nos pasaron a mí o a mis roles',
+  'queue.filter.mine': 'Las mías, y las que me pasaron a mí o a mis roles',
   'queue.filter.taker': 'Comprobaciones que alguien debe tomar',
   'queue.to-message': 'Ir al mensaje',
   'queue.count':
