@@ -51,7 +51,7 @@ describe('draws', () => {
     await writeFile(file, fourLegs)
     const { code, out, path } = await draw(['verdict', file], 'verdict.svg')
     expect(code).toBe(0)
-    expect(out).toMatch(/^Result: Ruled out.*Mark 1:.*Caution: Unsure about anything/)
+    expect(out).toMatch(/^Result: Ruled out.*Mark 1:.*Caution: Unsure\?/)
     expect(partsNamed(await svgOf(path), 'mark')).toHaveLength(2)
   })
 

@@ -35,7 +35,7 @@ describe('/ask', () => {
     expect(seen).toMatch(/### May I charge unattended or overnight\?/)
     expect(seen).toMatch(/Sources: US Fire Administration .* · common practice, no published source/)
     expect(seen).toMatch(/not to buy or use loose 18650 cells at all/)
-    expect(seen).toMatch(/\*\*Unsure about anything\? Then do not use or charge the cell\.\*\*$/)
+    expect(seen).toMatch(/\*\*Unsure\? Then do not use or charge the cell\.\*\*$/)
     expect(seen.length).toBeLessThan(4000)
     expect(buttons(message).map(one => one.label)).toEqual(['Check a cell', 'Post it in this channel'])
   })

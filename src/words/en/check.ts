@@ -2,7 +2,7 @@
 import { safety } from './safety.ts'
 
 export const check = {
-  'caution.line': 'Unsure about anything? Then do not use or charge the cell.',
+  'caution.line': 'Unsure? Then do not use or charge the cell.',
   'check.title': 'Check of {what}',
   'check.batch':
     '{cells, plural, other {You are checking # cells bought together. Look at every one, and answer for the one that looks worst.}}',
@@ -14,7 +14,7 @@ export const check = {
   'check.measure': 'Type in the reading',
   'check.choose': 'Choose what you see',
   'check.letter': '{letter} · {label}',
-  'care.look': 'Only look, or say what you know. You do not have to touch the cell.',
+  'care.look': 'Only look, or say what you know. No need to touch the cell.',
   'care.handle': 'Hold the cell gently. Keep both ends away from metal.',
   'care.meter': 'You need a measuring tool. If you have none, answer “Can’t tell”.',
   'care.unwrap': 'Only if you are sure you can do it without damage. Do not cut, pry or force anything.',
