@@ -41,8 +41,7 @@ const components = [
   },
   {
     type: 10 as const,
-    content:
-      '-# 3 questions answered. At most 40 more can matter. Unsure? Then do not use or charge the cell.',
+    content: '-# 3 questions answered. At most 40 more can matter. Unsure? Then do not use or charge the cell.',
   },
 ]
 async function answer(interaction: Interaction): Promise<void> {
