@@ -11,9 +11,7 @@ const deploy = readdirSync(join(root, 'deploy'), { withFileTypes: true, recursiv
 
 /** The keys of the schema in config.ts: what the bot reads. */
 const known = new Set(
-  [...readFileSync(join(root, 'src/bin/config.ts'), 'utf8').matchAll(/^ {2}([A-Z][A-Z_]*):/gm)].map(
-    match => match[1],
-  ),
+  [...readFileSync(join(root, 'src/bin/config.ts'), 'utf8').matchAll(/^ {2}([A-Z][A-Z_]*):/gm)].map(match => match[1]),
 )
 /** Names that can only be ours, wherever they stand, and whatever a file sets for the bot. */
 const named = (text: string): string[] => [
