@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
 import { offerLasts } from '../../src/check/custody.ts'
-import { waitingFilters, waitingFor, waitOf } from '../../src/check/waiting.ts'
+import { waitingFilters, waitingFor, waitingTooLong, waitOf } from '../../src/check/waiting.ts'
 import { does, fresh, having, now, offer, people, taken } from './hand-over-people.ts'
 
 const stuck = having(fresh, ['ada', { is: 'ask', words: 'help', where: 'c' }])
@@ -76,4 +76,16 @@ describe('claiming', () => {
     expect(waitOf(again, now)).toMatchObject({ claimedBy: null, meant: null })
     expect(waitOf(having(claimed, ['ada', { is: 'unask' }]), now)).toBeUndefined()
   })
+})
+
+test('too long: from the very moment on, since somebody last said that they look at it, the longest first', () => {
+  const hour = 3600_000
+  const tooLong = (checks: readonly Check[], at: number) =>
+    waitingTooLong(list(checks), hour, at).map(one => one.check.id)
+  expect(tooLong([stuck], now + hour - 1)).toEqual([])
+  expect(tooLong([stuck], now + hour)).toEqual(['check0'])
+  const later = having(stuck, ['helper', { is: 'claim' }])
+  const since = later.custody?.helpRequest?.claimed?.at ?? 0
+  expect(tooLong([later], since + hour - 1)).toEqual([])
+  expect(tooLong([later, fresh, stuck], since + hour)).toEqual(['check0', 'check2'])
 })
