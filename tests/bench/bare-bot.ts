@@ -56,7 +56,11 @@ async function answer(interaction: Interaction): Promise<void> {
 }
 async function register(): Promise<void> {
   await client.application?.commands.set([
-    { name: 'check', description: 'x', options: [{ type: 1, name: 'start', description: 'x' }] },
+    {
+      name: 'check',
+      description: 'x',
+      options: [{ type: 1, name: 'start', description: 'x', options: [{ type: 3, name: 'depth', description: 'x' }] }],
+    },
   ])
   process.send?.('ready')
 }
