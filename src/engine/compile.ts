@@ -7,7 +7,7 @@ import { atomsByQuestion, compileModel } from './outlook/model.ts'
 import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
 import type { Places } from './outlook/places.ts'
 import { openSpace, type Space } from './outlook/space.ts'
-import { type State, statesOf } from './outlook/states.ts'
+import { countStates, mostStates, type State, statesOf } from './outlook/states.ts'
 import type { Family, Pack, Question, Rule } from './pack/pack.ts'
 import type { PackProblem } from './pack/problems.ts'
 
@@ -94,6 +94,15 @@ export function compile(
   // What every cell is asked stands first, so that the same rules find their questions in the same places whatever the family.
   const general = new Set(rules.flatMap(rule => (rule.families ? [] : questionsOf(rule.when))))
   const inOrder = [...questions.filter(one => general.has(one.id)), ...questions.filter(one => !general.has(one.id))]
+  const tooMany = inOrder.flatMap(question => {
+    const states = countStates(question, atoms.get(question.id) ?? [])
+    return states > mostStates ? [{ name: question.id, states }] : []
+  })
+  if (tooMany.length > 0)
+    return {
+      ok: false,
+      problems: tooMany.map(one => ({ code: 'too-many-states', at: 'rules', ...one, most: mostStates })),
+    }
   const space = openSpace(
     inOrder.map(question => {
       const mine = atoms.get(question.id) ?? []

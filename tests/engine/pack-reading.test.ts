@@ -179,3 +179,29 @@ test('a pack too tangled to judge exactly is refused, naming rules and questions
     /hang together too tightly.*r0, r1.*q0, q1/s,
   )
 }, 120_000)
+
+test('a measured question held against more figures than can be told apart is refused, and one fewer is not', () => {
+  const against = (figures: number) => {
+    const read = readPack(
+      changed(raw => {
+        raw.rules.push(
+          ...Array.from({ length: figures - 1 }, (_, i) => ({
+            id: `light-${i}`,
+            kind: 'sign',
+            strength: 'weak',
+            when: { mass: { below: 50 + i } },
+            says: 'Too light.',
+            source: ['trade'],
+          })),
+        )
+      }),
+    )
+    if (!read.ok) throw new Error(JSON.stringify(read.problems))
+    return compile([read.pack], '2026-11-25', 'one')
+  }
+  expect(against(88).ok).toBe(true)
+  const many = against(90)
+  expect(many.ok ? [] : many.problems.map(problem => sayProblem(sayIn('en'), problem))).toEqual([
+    'rules: the rules tell 4,276 kinds of answers to “mass” apart, and 4,096 is the limit. Hold it against fewer different figures.',
+  ])
+})

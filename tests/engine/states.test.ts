@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { cantTell, reading } from '../../src/engine/answers.ts'
 import type { Atom } from '../../src/engine/conditions.ts'
-import { signatureOf, statesOf } from '../../src/engine/outlook/states.ts'
+import { countStates, signatureOf, statesOf } from '../../src/engine/outlook/states.ts'
 import type { Question } from '../../src/engine/pack/pack.ts'
 import { guard, sideOf } from '../../src/ground/guard-band.ts'
 
@@ -45,6 +45,7 @@ describe('states of a reading', () => {
         const k = some.length
         // "can't tell" weighs like the run over all limits, so it is not a state of its own.
         expect(statesOf(mass, atomsAt(some))).toHaveLength(k + 1 + k + (k * (k + 1)) / 2)
+        expect(countStates(mass, atomsAt(some))).toBe(statesOf(mass, atomsAt(some)).length)
       }),
     )
   })

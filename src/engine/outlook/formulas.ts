@@ -84,7 +84,7 @@ export function openFormulas(): Formulas {
     if (formula <= always || !(variablesOf[formula] as readonly number[]).includes(variable)) return formula
     const node = nodes[formula] as Exclude<Node, { op: 'constant' }>
     if (node.op === 'literal') return node.holds[state] ? always : never
-    // Variables and states stay under 2^12 each (statesOf and the pack schema see to it).
+    // Variables and states stay under 2^12 each (`compile` refuses more states, and 4,096 questions are more than any pack has).
     const key = variable * 4096 + state
     const found = restricted[formula]?.get(key)
     if (found !== undefined) return found

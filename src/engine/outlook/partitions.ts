@@ -1,4 +1,5 @@
 // How states of one question fall into classes that lead to the same: each way of falling kept once, and refined by look-up.
+import { mostStates } from './states.ts'
 
 export type Partition = {
   readonly id: number
@@ -21,9 +22,6 @@ export type Partitions = {
   weigh(partition: Partition, chances: readonly number[]): readonly number[]
   readonly size: number
 }
-
-/** States of one question at most (see `restrict` in formulas.ts). */
-const mostStates = 4096
 
 export function openPartitions(): Partitions {
   /** By a hash of their classes. */

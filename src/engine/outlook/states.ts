@@ -13,6 +13,21 @@ export type State = { readonly answers: readonly Answer[]; readonly odds: number
 /** What orders the questions where a pack is silent: invented weights, not a statement about cells. */
 const readingOdds = { clear: 1, onTheLimit: 0.02, undecided: 0.05 } as const
 
+/** More states of one question than this are not told apart: what is worked out about them is kept under small numbers. */
+export const mostStates = 4096
+
+/** How many states a reading has under `atoms`, and how many a question with options has at most; counted without making them. */
+export function countStates({ answer }: Question, atoms: readonly Atom[]): number {
+  if (answer.kind === 'options') return answer.options.length + 1
+  const limits = limitsOf(atoms).length
+  // "Can't tell" is the state of a measured value whose guard band lies over all limits.
+  if (limits > 0 && isMeasured(answer.quantity)) return 2 * limits + 1 + (limits * (limits + 1)) / 2
+  return 2 * limits + 2
+}
+
+const limitsOf = (atoms: readonly Atom[]): number[] =>
+  [...new Set(atoms.flatMap(atom => ('limit' in atom ? [atom.limit] : [])))].sort((a, b) => a - b)
+
 /**
  * The states of a question under `atoms`, its conditions. Exact: every answer that can be given falls into one of them, and
  * each can be reached by an answer. The last state always holds "can't tell".
@@ -58,7 +73,7 @@ function readingCandidates(
   most: number,
   measured: boolean,
 ): { answer: Answer; odds: number }[] {
-  const limits = [...new Set(atoms.flatMap(atom => ('limit' in atom ? [atom.limit] : [])))].sort((a, b) => a - b)
+  const limits = limitsOf(atoms)
   const edges = [least, ...limits, most]
   const out: { answer: Answer; odds: number }[] = []
   const add = (value: number, u: number, odds: number) => out.push({ answer: { kind: 'reading', value, u }, odds })

@@ -63,6 +63,13 @@ export type PackProblem =
       readonly most: number
       readonly unit: string
     }
+  | {
+      readonly code: 'too-many-states'
+      readonly at: string
+      readonly name: string
+      readonly states: number
+      readonly most: number
+    }
   | { readonly code: 'no-cases'; readonly at: string }
   | { readonly code: 'not-a-language'; readonly at: string; readonly name: string }
   | {

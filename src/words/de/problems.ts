@@ -23,6 +23,8 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: Auf die Gefahr {name} kann nicht verzichtet werden, denn keine andere liest, was sie liest',
   'problem.enough-cannot-be-met':
     '{at}: „{name}“ kann durch keine Antwort erfüllt werden, also könnte „nichts gefunden“ nie gesagt werden. Nimm es aus enough heraus.',
+  'problem.too-many-states':
+    '{at}: Die Regeln unterscheiden {states, number} Arten von Antworten auf „{name}“, höchstens {most, number} sind möglich. Halte sie gegen weniger verschiedene Werte.',
   'problem.too-tangled':
     '{at}: Diese Regeln hängen zu eng zusammen, um genau beurteilt zu werden: {rules}. Entflechte sie: Sie teilen sich die Fragen {questions}; teile Bedingungen auf, die viele davon zugleich lesen.',
   'problem.uncovered': '{at}: Kein Fall zeigt die Regel „{name}“ als {lacks}. Füge einen hinzu.',

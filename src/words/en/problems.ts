@@ -19,6 +19,8 @@ export const problems = {
     '{at}: the hazard {name} cannot be waived, since no other hazard reads what it reads',
   'problem.enough-cannot-be-met':
     '{at}: “{name}” cannot be met by an answer, so “nothing found” could never be said. Take it out of enough.',
+  'problem.too-many-states':
+    '{at}: the rules tell {states, number} kinds of answers to “{name}” apart, and {most, number} is the limit. Hold it against fewer different figures.',
   'problem.too-tangled':
     '{at}: these rules hang together too tightly to be judged exactly: {rules}. Untangle them: they share the questions {questions}; split conditions that read many of them at once.',
   'problem.uncovered': '{at}: no case shows the rule “{name}” as {lacks}. Add one.',

@@ -23,6 +23,8 @@ export const problems: InWordsOf<typeof english> = {
     '{at}: no se puede prescindir del peligro {name}, porque ningún otro lee lo que lee',
   'problem.enough-cannot-be-met':
     '{at}: ninguna respuesta puede cumplir «{name}», así que nunca podría decirse «no se encontró nada». Quítalo de enough.',
+  'problem.too-many-states':
+    '{at}: las reglas distinguen {states, number} clases de respuestas a «{name}», y el límite es {most, number}. Compárala con menos cifras distintas.',
   'problem.too-tangled':
     '{at}: estas reglas están demasiado enredadas entre sí para juzgarlas con exactitud: {rules}. Desenrédalas: comparten las preguntas {questions}; divide las condiciones que leen muchas de ellas a la vez.',
   'problem.uncovered': '{at}: ningún caso muestra la regla «{name}» como {lacks}. Añade uno.',
