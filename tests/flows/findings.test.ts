@@ -88,7 +88,9 @@ test('the list says the same of when as the post does, each as its reader writes
 
 test('a warning is drafted, edited in a form, posted where the moderator says, with the caution and without pinging anybody', async () => {
   const form = await formOf(post(), 'Post a warning')
-  expect(JSON.stringify(form)).toMatch(/Members’ checks have shown something new/)
+  expect(JSON.stringify(form)).toMatch(
+    /Members’ checks have shown something new. Brindlewick Rook by Brindlewick: lately more cells did not match this\. “/,
+  )
   const warning = 'Rooks from market stalls: look at the code. @everyone **now**'
   const after = messageOf(await tomas().submit(form, { warning, channel: [everybody] }))
   expect(text(after)).toMatch(/posted a warning on/)

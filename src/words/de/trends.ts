@@ -52,12 +52,12 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rise':
     '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Modellen auf} other {}})',
   'trends.rise.rule':
-    '{family}: Ein Mangel tritt öfter auf, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Mängeln auf} other {}}): {rule}',
+    '{family}: Ein Grund wird öfter genannt, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Gründen auf} other {}}): {rule}',
   'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
   'trends.spike': '{family}: Prüfungen mit schlechtem Ergebnis',
   'trends.spike.rule': '{family}: {rule}',
-  'trends.patterns': 'Mängel, die zusammen auftreten',
-  'trends.patterns.none': 'Keine Mängel und Antworten sind zusammen häufiger geworden.',
+  'trends.patterns': 'Gründe, die zusammen auftreten',
+  'trends.patterns.none': 'Keine Gründe und Antworten treten öfter zusammen auf als vorher.',
   'trends.pattern':
     '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, {earlier, plural, =0 {weniger als fünf in jedem Quartal} other {#}} von {earlierOf, plural, =0 {zu wenigen, um sie zu zeigen,} other {#}} im Jahr davor{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
   'trends.unknown-family': 'Zellen keines aufgeführten Modells',

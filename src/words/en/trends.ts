@@ -48,12 +48,12 @@ export const trends = {
   'trends.rise':
     '{family}: more checks end badly than the number of checks explains (noticed in week {week}{sure, select, yes {; stands out among all models} other {}})',
   'trends.rise.rule':
-    '{family}: one fault turns up more often than the number of checks explains (noticed in week {week}{sure, select, yes {; stands out among all faults} other {}}): {rule}',
+    '{family}: one reason is given more often than the number of checks explains (noticed in week {week}{sure, select, yes {; stands out among all reasons} other {}}): {rule}',
   'trends.spikes': 'More than usual this week alone, which is less sure',
   'trends.spike': '{family}: failed checks',
   'trends.spike.rule': '{family}: {rule}',
-  'trends.patterns': 'Faults that appear together',
-  'trends.patterns.none': 'No faults and answers have become more common together.',
+  'trends.patterns': 'Reasons that come together',
+  'trends.patterns.none': 'No reasons and answers come together more often than before.',
   'trends.pattern':
     '{family}: {items}. {recent, number} of {recentOf, number} checks of the last 8 weeks, {earlier, plural, =0 {fewer than five in each quarter} other {#}} of {earlierOf, plural, =0 {too few to show} other {#}} in the year before{growth, plural, =0 {} other {; at least # times as common}}.',
   'trends.unknown-family': 'Cells of no listed model',

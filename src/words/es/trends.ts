@@ -52,12 +52,12 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rise':
     '{family}: más comprobaciones acaban mal de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los modelos} other {}})',
   'trends.rise.rule':
-    '{family}: un defecto aparece más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los defectos} other {}}): {rule}',
+    '{family}: un motivo se da más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los motivos} other {}}): {rule}',
   'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
   'trends.spike': '{family}: comprobaciones con mal resultado',
   'trends.spike.rule': '{family}: {rule}',
-  'trends.patterns': 'Defectos que aparecen juntos',
-  'trends.patterns.none': 'No hay defectos ni respuestas que coincidan más que antes.',
+  'trends.patterns': 'Motivos que aparecen juntos',
+  'trends.patterns.none': 'No hay motivos ni respuestas que coincidan más que antes.',
   'trends.pattern':
     '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, {earlier, plural, =0 {menos de cinco en cada trimestre} other {#}} de {earlierOf, plural, =0 {demasiado pocas para mostrarlas} other {#}} en el año anterior{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
   'trends.unknown-family': 'Celdas de ningún modelo de la lista',

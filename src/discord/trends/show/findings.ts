@@ -3,7 +3,7 @@ import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'disco
 import { encodeTrends, type FindingFilter } from '../../../custom-ids/trends-id.ts'
 import { type Finding, findingStates } from '../../../trends/findings/finding.ts'
 import type { Week } from '../../../trends/week.ts'
-import { sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
+import { sayFinding, sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
 import { unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
@@ -54,11 +54,17 @@ export function showFindings(
   ])
 }
 
+const newsOf = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
+  sayFinding(say, names, finding, week)
+    .slice(0, 1)
+    .map(({ label, text }) => `${label} ${text}`)
+    .join()
+
 const entry = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
   [
     `**${sayFindingTitle(say, names, finding, week)}**`,
     `${sayStanding(say, finding, week)} ${saySince(say, finding)}`,
-    `-# ${cut(sayNews(say, names, finding).join(' '), 300)}`,
+    `-# ${cut(newsOf(say, names, finding, week), 300)}`,
   ].join('\n')
 
 function filterMenu(say: Say, all: readonly Finding[], filter: FindingsView['filter']): APIStringSelectComponent {
