@@ -53,12 +53,15 @@ export function nextOf(program: Program, check: Check): Next {
   // What decides whether other answers count is asked before them.
   const first = wanted.find(question => program.family?.first?.includes(question.id))
   if (first) return { is: 'ask', question: first.id, left }
-  const look = beside.length > 0 ? program.beside?.next(check.answers) : undefined
-  if (look !== undefined && isTimeForLooks(program, check, wanted)) return { is: 'ask', question: look, left }
+  // Worked out only where it is asked for: that costs more than all else here.
+  const lookBeside = () => (beside.length > 0 ? program.beside?.next(check.answers) : undefined)
+  const early = isTimeForLooks(program, check, wanted) ? lookBeside() : undefined
+  if (early !== undefined) return { is: 'ask', question: early, left }
   const easy = firstInOrder(program, check, wanted)
   // What it is worked out of is asked before it, each figure once.
   const part = easy && partsOf(program, easy).find(one => check.answers[one] === undefined)
   if (easy) return { is: 'ask', question: part ?? easy.id, left: part ? left + 1 : left }
+  const look = lookBeside()
   if (look !== undefined) return { is: 'ask', question: look, left }
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)

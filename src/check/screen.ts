@@ -101,6 +101,8 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
 
 /** The verdict so far, where more answers can only make it worse. */
 function decidedBy(program: Program, answers: Answers): { readonly decided?: Failing } {
+  // What holds whatever is answered holds as it stands.
+  if (!isFailing(judge(program, answers).verdict)) return {}
   const verdict = verdictAt(program, placesOf(program, answers))
   return isFailing(verdict) ? { decided: verdict } : {}
 }

@@ -35,8 +35,9 @@ export const silent = <const V>(value: V): Silent<V> => ({ silent: value })
 export const oneOf = <const F extends readonly IdForm[]>(...forms: F): OneOf<F[number]> => ({ forms })
 
 /** `mark` is new whenever what its ids mean changes: those in old messages are then read as before, or no longer. */
-export function idKind<const F extends readonly IdForm[]>(mark: string, ...forms: F): IdKind<ValueOf<F[number]>> {
+export function idKind<const F extends readonly IdForm[]>(mark: string, ...described: F): IdKind<ValueOf<F[number]>> {
   const start = `${mark}.`
+  const forms = described.map(formOf)
   const write = (value: Record<string, unknown>): string | undefined => {
     const words = writeForms(forms, value)
     return words && start + words.join('.')
@@ -57,7 +58,25 @@ export function idKind<const F extends readonly IdForm[]>(mark: string, ...forms
   }
 }
 
-function writeForms(forms: readonly IdForm[], value: Record<string, unknown>): string[] | undefined {
+/** A form as it is gone through: its fields in order, those of set words with these. */
+type Form = { readonly names: ReadonlySet<string>; readonly fields: readonly Field[] }
+type Field = { readonly name: string } & (
+  | { readonly is: 'silent'; readonly value: unknown }
+  | { readonly is: 'forms'; readonly forms: readonly Form[] }
+  /** `words`: the only ones it has. Most forms are not meant by an id, and a refusal of zod's is slow. */
+  | { readonly is: 'word'; readonly type: z.ZodType; readonly words: ReadonlySet<unknown> | undefined }
+)
+
+function formOf(described: IdForm): Form {
+  const fields = Object.entries(described).map(([name, field]): Field => {
+    if ('silent' in field) return { name, is: 'silent', value: field.silent }
+    if ('forms' in field) return { name, is: 'forms', forms: field.forms.map(formOf) }
+    return { name, is: 'word', type: field, words: field._zod.values }
+  })
+  return { names: new Set(fields.map(field => field.name)), fields }
+}
+
+function writeForms(forms: readonly Form[], value: Record<string, unknown>): string[] | undefined {
   for (const form of forms) {
     const words = writeForm(form, value)
     if (words) return words
@@ -65,27 +84,28 @@ function writeForms(forms: readonly IdForm[], value: Record<string, unknown>): s
   return undefined
 }
 
-function writeForm(form: IdForm, value: Record<string, unknown>): string[] | undefined {
+function writeForm({ names, fields }: Form, value: Record<string, unknown>): string[] | undefined {
   const words: string[] = []
-  for (const [name, field] of Object.entries(form)) {
-    if ('silent' in field) {
-      if (value[name] !== field.silent) return undefined
-    } else if ('forms' in field) {
-      const rest = writeForms(field.forms, (value[name] ?? {}) as Record<string, unknown>)
+  for (const field of fields) {
+    const mine = value[field.name]
+    if (field.is === 'silent') {
+      if (mine !== field.value) return undefined
+    } else if (field.is === 'forms') {
+      const rest = writeForms(field.forms, (mine ?? {}) as Record<string, unknown>)
       if (!rest) return undefined
       words.push(...rest)
     } else {
-      if (!(field instanceof z.ZodCodec) && isForeign(field, value[name])) return undefined
-      const word = z.safeEncode(field, value[name])
+      if (!(field.type instanceof z.ZodCodec) && field.words?.has(mine) === false) return undefined
+      const word = z.safeEncode(field.type, mine)
       if (!word.success || typeof word.data !== 'string') return undefined
       words.push(word.data)
     }
   }
-  const foreign = Object.keys(value).some(name => !(name in form) && value[name] !== undefined)
-  return foreign ? undefined : words
+  for (const name in value) if (value[name] !== undefined && !names.has(name)) return undefined
+  return words
 }
 
-function readForms(forms: readonly IdForm[], words: readonly string[]): Record<string, unknown> | undefined {
+function readForms(forms: readonly Form[], words: readonly string[]): Record<string, unknown> | undefined {
   for (const form of forms) {
     const value = readForm(form, words)
     if (value) return value
@@ -93,30 +113,24 @@ function readForms(forms: readonly IdForm[], words: readonly string[]): Record<s
   return undefined
 }
 
-function readForm(form: IdForm, words: readonly string[]): Record<string, unknown> | undefined {
+function readForm({ fields }: Form, words: readonly string[]): Record<string, unknown> | undefined {
   const value: Record<string, unknown> = {}
   let at = 0
-  for (const [name, field] of Object.entries(form)) {
-    if ('silent' in field) {
-      if (field.silent !== undefined) value[name] = field.silent
-    } else if ('forms' in field) {
+  for (const field of fields) {
+    if (field.is === 'silent') {
+      if (field.value !== undefined) value[field.name] = field.value
+    } else if (field.is === 'forms') {
       const rest = readForms(field.forms, words.slice(at))
       if (!rest) return undefined
-      value[name] = rest
+      value[field.name] = rest
       at = words.length
     } else {
-      if (at === words.length || isForeign(field, words[at])) return undefined
-      const read = z.safeDecode(field, words[at])
+      if (at === words.length || field.words?.has(words[at]) === false) return undefined
+      const read = z.safeDecode(field.type, words[at])
       if (!read.success) return undefined
-      value[name] = read.data
+      value[field.name] = read.data
       at++
     }
   }
   return at === words.length ? value : undefined
-}
-
-/** Whether a field of set words has another one. Most forms are not meant by an id, and a refusal of zod's is slow. */
-const isForeign = (field: z.ZodType, value: unknown): boolean => {
-  const { values } = field._zod
-  return values !== undefined && !values.has(value as string)
 }

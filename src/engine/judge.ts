@@ -3,6 +3,7 @@
 import { doubtfulFrom, signWeight, type Verdict } from '../ground/verdicts.ts'
 import type { Answer, Answers, QuestionId } from './answers.ts'
 import type { Program } from './compile.ts'
+import { firing } from './firing.ts'
 import type { Places } from './outlook/places.ts'
 import type { Rule } from './pack/pack.ts'
 
@@ -27,9 +28,20 @@ export type Judgement = {
  * they keep "nothing found" away. Never throws on answers that `readAnswers` let through.
  */
 export function judge(program: Program, answers: Answers): Judgement {
+  const mine = judged.get(program) ?? new WeakMap<Answers, Judgement>()
+  judged.set(program, mine)
+  const known = mine.get(answers) ?? judgeAnew(program, answers)
+  mine.set(answers, known)
+  return known
+}
+
+/** One click asks several times for the judgement on the same answers. */
+const judged = new WeakMap<Program, WeakMap<Answers, Judgement>>()
+
+function judgeAnew(program: Program, answers: Answers): Judgement {
   const places = program.space.asItStands(placesOf(program, answers))
-  const { rules, weighers, expired } = program
-  const fired = rules.filter((_, i) => weighers[i]?.(places) === 2)
+  const { expired } = program
+  const fired = firing(program, places)
   const tally = { hazard: false, must: false, score: 0 }
   for (const rule of fired) if (!expired.has(rule.id)) count(tally, rule)
   const verdict = verdictOf(program, tally, places)

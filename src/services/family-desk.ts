@@ -1,6 +1,7 @@
 // Families as handlers ask for them: which program a check is judged by, what a server describes, and what a cell is held against.
 //
 // No news goes between processes: a start reads the head of its family, and a check is found by the digest it began with.
+import { LRUCache } from 'lru-cache'
 import type { PackRef, Program } from '../engine/compile.ts'
 import type { Family, Pack } from '../engine/pack/pack.ts'
 import { findFamily, type Programs } from '../engine/programs.ts'
@@ -16,6 +17,8 @@ import { type Candidate, groupsOf, nextLook } from '../families/weigh/held-again
 
 /** Names in completion, and what a cell is held against beside its verdict, may be so old, in ms. */
 const mayBeOld = 5000
+/** So many sets of families are remembered with what parts them. */
+const mostLooking = 64
 
 type Asked = {
   readonly server: string | null
@@ -122,10 +125,21 @@ export function openFamilyDesk(
     return found.flatMap(version => (version ? (programs.candidate(asVersion(version)) ?? []) : []))
   }
 
+  /** The same program every time for the same families: what is worked out of it is found again. */
+  const looking = new WeakMap<Program, LRUCache<string, Program>>()
+
   /** A cell that nobody has described is looked at for what parts the families here, or the constructions. */
   async function withLooks(program: Program, server: string | null): Promise<Program> {
     const mine = await candidates(server)
-    const groups = groupsOf(mine.length > 0 ? mine : built())
+    const key = mine.map(one => `${one.pack.id} ${one.pack.digest}`).join()
+    const kept = looking.get(program) ?? new LRUCache<string, Program>({ max: mostLooking })
+    looking.set(program, kept)
+    const known = kept.get(key) ?? lookingBeside(program, groupsOf(mine.length > 0 ? mine : built()))
+    kept.set(key, known)
+    return known
+  }
+
+  function lookingBeside(program: Program, groups: readonly (readonly Candidate[])[]): Program {
     const beside: Program['beside'] = {
       among: lookedAtAnyway,
       next(answers) {

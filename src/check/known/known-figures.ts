@@ -29,9 +29,9 @@ const fieldAsked = (question: Pick<Question, 'answer'> | undefined): keyof Known
 /** The figures that questions of their own have asked for, in canonical units. */
 function figuresIn(program: Program, answers: Answers): KnownFigures {
   const known: KnownFigures = {}
-  for (const [id, answer] of Object.entries(answers)) {
-    const field = fieldAsked(program.questions.get(id))
-    if (field && answer.kind === 'reading') known[field] = { value: answer.value, u: answer.u }
+  for (const { id, field } of askedIn(program)) {
+    const answer = answers[id]
+    if (answer?.kind === 'reading') known[field] = { value: answer.value, u: answer.u }
   }
   return known
 }
@@ -61,12 +61,33 @@ const partsIn = (question: Pick<Question, 'answer'>): readonly (keyof KnownFigur
 }
 
 /** The questions of their own for the figures that this one is worked out of; none for a figure that is typed in as it is. */
-export function partsOf(program: Program, question: Pick<Question, 'answer'>): QuestionId[] {
+export function partsOf(program: Program, question: Pick<Question, 'answer'>): readonly QuestionId[] {
   const fields = partsIn(question)
-  return [...program.questions.values()].flatMap(one => {
+  return fields.length === 0 ? [] : askedIn(program).flatMap(one => (fields.includes(one.field) ? [one.id] : []))
+}
+
+const derived = new WeakMap<Program['questions'], readonly Question[]>()
+
+/** The questions of a program that are worked out of others' figures. */
+function workedOutIn({ questions }: Program): readonly Question[] {
+  const known = derived.get(questions) ?? [...questions.values()].filter(one => partsIn(one).length > 0)
+  derived.set(questions, known)
+  return known
+}
+
+type Asked = { readonly id: QuestionId; readonly field: keyof KnownFigures }
+const asked = new WeakMap<Program['questions'], readonly Asked[]>()
+
+/** The questions of a program that ask for one figure each, in its order. */
+function askedIn({ questions }: Program): readonly Asked[] {
+  const known = asked.get(questions)
+  if (known) return known
+  const found = [...questions.values()].flatMap((one): Asked[] => {
     const field = fieldAsked(one)
-    return field && fields.includes(field) ? [one.id] : []
+    return field ? [{ id: one.id, field }] : []
   })
+  asked.set(questions, found)
+  return found
 }
 
 /** The questions whose answers were worked out of this one's: another figure makes them out of date. */
@@ -88,10 +109,11 @@ export function followed(program: Program, answers: Answers, id: QuestionId): bo
 
 /** What follows from the figures given so far, and is not answered yet nor waits to be asked about. */
 export function whatFollows(program: Program, { answers, pending }: Check): Answers {
+  const open = workedOutIn(program).filter(({ id }) => !answers[id] && !pending?.[id])
   const known = figuresIn(program, answers)
-  const found = [...program.questions.values()].flatMap(question => {
+  const found = open.flatMap(question => {
     const { id } = question
-    if (answers[id] || pending?.[id] || !follows(program, question, answers)) return []
+    if (fieldsLeft(quantityOf(question)!, known).length > 0) return []
     const read = readForm(quantityOf(question)!, {}, undefined, 'en', [], known)
     if (!read.ok) return []
     const answer = reading(read.value, read.u)
