@@ -19,9 +19,10 @@ export type CheckStore<Outcome = unknown> = {
   load(id: CheckId, expected?: number): Promise<Stored | undefined>
   /**
    * Stores `check` if the stored revision is still `expected` and `interaction` has not changed it before. With `outcome`, which is
-   * null where there is none to leave, its outcome is settled in the same transaction, unless it was before.
+   * null where there is none to leave, its outcome is settled in the same transaction, unless it was before. `stood`: what is stored at
+   * `expected`, where that is at hand; what has not changed since is then not written again.
    */
-  save(check: Check, expected: number, interaction: string, outcome?: Outcome | null): Promise<Saving>
+  save(check: Check, expected: number, interaction: string, outcome?: Outcome | null, stood?: Check): Promise<Saving>
   /** The same for a check that comes to another holder: `full` where they have `most` open ones already, whatever other processes do meanwhile. */
   pass(check: Check, expected: number, interaction: string, now: number, most: number): Promise<Saving | 'full'>
   /** Finished checks whose outcome is not settled and that expire at `expiry` or before, the first to expire first. */

@@ -14,6 +14,15 @@ type StoredBody = Pick<Selectable<CheckRow>, (typeof bodyColumns)[number]>
 /** How long a closed check is kept after its last step, so that a late click is told that it is closed; in ms. */
 const closedKept = 24 * 3600_000
 
+/** Whether a row says the same of both but in its revision and its body: what a check is found by has not changed. */
+export const isFoundAlike = (one: Check, other: Check): boolean =>
+  one.holder === other.holder &&
+  one.server === other.server &&
+  one.phase.is === other.phase.is &&
+  one.expiresAt === other.expiresAt &&
+  one.custody?.starter === other.custody?.starter &&
+  !one.settled === !other.settled
+
 /** The columns that say what a check is, in the order in which they are bound. */
 export async function columnsOf(
   seal: Seal,
@@ -33,7 +42,7 @@ export async function columnsOf(
   }
 }
 
-async function bodyOf(seal: Seal, check: Check): Promise<string> {
+export async function bodyOf(seal: Seal, check: Check): Promise<string> {
   if (check.phase.is === 'closed') return checkBody.write(emptied(check))
   const { settled, ...whole } = check
   const text = checkBody.write(whole)

@@ -4,7 +4,7 @@ import type { Check } from '../check/check.ts'
 import type { CheckStore } from '../check/store.ts'
 import type { Outcome } from '../trends/outcome.ts'
 import type { LeftOut } from './bodies/body.ts'
-import { bodyColumns, checkOf, checksOf, columnsOf } from './check-body.ts'
+import { bodyColumns, bodyOf, checkOf, checksOf, columnsOf, isFoundAlike } from './check-body.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { insert, insertWithin } from './insert-check.ts'
 import { passWithin } from './pass-check.ts'
@@ -37,6 +37,8 @@ export function openCheckStore(
       .compile()
   const saving = changing({ ...blank, changed_by: '' })
   const leaving = changing({ ...blank, changed_by: '', outcome: '' })
+  // What most clicks change; a column that is written costs its indexes, whether or not it says the same.
+  const stepping = changing({ revision: 0, body: '', changed_by: '' })
 
   const sealed = async (outcome: Outcome | null) => outcome && sealOutcome(seal, outcome)
 
@@ -62,17 +64,20 @@ export function openCheckStore(
       return check && { check, changedBy: rows[0]?.changed_by ?? '' }
     },
 
-    async save(check, expected, interaction, outcome) {
+    async save(check, expected, interaction, outcome, stood) {
       // A check that has left its outcome, or none, leaves no second one.
       const settles = outcome !== undefined && !check.settled
       const next: Check = settles ? { ...check, settled: true } : check
-      const row = Object.values(await columnsOf(seal, next))
       const key = [check.id, expected, check.settled ? 1 : 0, interaction]
-      const saved = await db.executeQuery(
-        settles
+      const changes = async () => {
+        if (stood && isFoundAlike(next, stood))
+          return withValues(stepping, [next.revision, await bodyOf(seal, next), interaction, ...key])
+        const row = Object.values(await columnsOf(seal, next))
+        return settles
           ? withValues(leaving, [...row, interaction, await sealed(outcome), ...key])
-          : withValues(saving, [...row, interaction, ...key]),
-      )
+          : withValues(saving, [...row, interaction, ...key])
+      }
+      const saved = await db.executeQuery(await changes())
       if (saved.numAffectedRows === 1n) return 'saved'
       const { rows } = await db.executeQuery(withValues(loading, [check.id]))
       return rows[0]?.changed_by === interaction ? 'seen' : 'stale'

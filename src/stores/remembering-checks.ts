@@ -36,7 +36,9 @@ export function rememberChecks<Outcome>(store: CheckStore<Outcome>): Remembering
       return store.load(id)
     },
     async save(check, expected, interaction, outcome) {
-      const saving = await store.save(check, expected, interaction, outcome)
+      const known = remembered.peek(check.id)?.check
+      const stood = known?.revision === expected ? known : undefined
+      const saving = await store.save(check, expected, interaction, outcome, stood)
       // What a check has become by leaving its outcome, only the store knows.
       if (saving === 'saved' && outcome === undefined) remember({ check, changedBy: interaction })
       else remembered.delete(check.id)

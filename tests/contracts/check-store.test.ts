@@ -60,6 +60,36 @@ for (const kind of stores) {
         expect(await store.save(check('c1', { revision: 2 }), 1, 'i-c2')).toBe('saved')
       })
 
+      test('is found by what it has become, whichever part of it a save has changed', async () => {
+        const custody = { starter: 'c2-starter', history: [], shares: false }
+        const steps: Partial<Check>[] = [
+          {},
+          { cells: 2 },
+          { holder: 'c2-holder' },
+          { cells: 3 },
+          { custody },
+          { server: 'c2-server' },
+          { phase: { is: 'done' } },
+          { expiresAt: now + 2 * lifetime },
+        ]
+        let stands: Partial<Check> = {}
+        await store.create(check('c2'), 'i-c2-0')
+        for (const [i, step] of steps.entries()) {
+          stands = { ...stands, ...step }
+          expect(await store.save(check('c2', { ...stands, revision: i + 1 }), i, `i-c2-${i + 1}`)).toBe('saved')
+          const last = check('c2', { ...stands, revision: i + 1 })
+          // Read from the database: a check that is loaded anew is remembered no longer.
+          const held = await store.heldBy(last.holder, now)
+          expect(held.filter(one => one.id === 'c2')).toEqual([last])
+        }
+        expect(await store.heldBy('c2-holder', now + lifetime)).toHaveLength(1)
+        expect(await store.startedBy('c2-starter', now)).toHaveLength(1)
+        expect(await store.handedIn('c2-server', now)).toHaveLength(1)
+        const finished = async (until: number) => (await store.finished(until, 1000)).map(one => one.id)
+        expect(await finished(now + 2 * lifetime)).toContain('c2')
+        expect(await finished(now + lifetime)).not.toContain('c2')
+      })
+
       test('the same interaction delivered again changes nothing, whatever the revision', async () => {
         await store.create(check('d1'), 'i-d0')
         await store.save(check('d1', { revision: 1 }), 0, 'i-d1')
