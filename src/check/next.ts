@@ -72,8 +72,7 @@ export function nextOf(program: Program, check: Check): Next {
 }
 
 /** Whether an answer to a question can still bring a danger: all else that the hazard reads is answered, or will be asked. */
-function canEndanger(program: Program, check: Check, wanted: readonly Question[], id: QuestionId): boolean {
-  const open = new Set(wanted.map(question => question.id))
+function canEndanger(program: Program, check: Check, open: ReadonlySet<QuestionId>, id: QuestionId): boolean {
   return program.rules.some(rule => {
     const read = rule.kind === 'hazard' ? (program.reads.get(rule.id) ?? []) : []
     return read.includes(id) && read.every(one => open.has(one) || check.answers[one] !== undefined)
@@ -82,7 +81,8 @@ function canEndanger(program: Program, check: Check, wanted: readonly Question[]
 
 /** The first by what it asks of a person, among those that ask for no more than the mildest hazard still open; `wanted` is by gain. */
 function firstInOrder(program: Program, check: Check, wanted: readonly Question[]): Question | undefined {
-  const unsafe = wanted.filter(({ id }) => program.hazards.has(id) && canEndanger(program, check, wanted, id))
+  const open = new Set(wanted.map(question => question.id))
+  const unsafe = wanted.filter(({ id }) => program.hazards.has(id) && canEndanger(program, check, open, id))
   const cares = new Set(unsafe.map(question => question.care))
   const reach = levels.findIndex(level => cares.has(level))
   const within = reach < 0 ? levels : levels.slice(0, reach + 1)

@@ -63,15 +63,22 @@ type Form = { readonly names: ReadonlySet<string>; readonly fields: readonly Fie
 type Field = { readonly name: string } & (
   | { readonly is: 'silent'; readonly value: unknown }
   | { readonly is: 'forms'; readonly forms: readonly Form[] }
-  /** `words`: the only ones it has. Most forms are not meant by an id, and a refusal of zod's is slow. */
-  | { readonly is: 'word'; readonly type: z.ZodType; readonly words: ReadonlySet<unknown> | undefined }
+  /** One of set words, which stand for themselves. Most forms are not meant by an id, and a refusal of zod's is slow. */
+  | { readonly is: 'set'; readonly words: ReadonlySet<unknown> }
+  /** `last`: what was written last; the buttons of one message name the same thing. */
+  | {
+      readonly is: 'word'
+      readonly type: z.ZodType
+      last: { readonly value: unknown; readonly word: string } | undefined
+    }
 )
 
 function formOf(described: IdForm): Form {
   const fields = Object.entries(described).map(([name, field]): Field => {
     if ('silent' in field) return { name, is: 'silent', value: field.silent }
     if ('forms' in field) return { name, is: 'forms', forms: field.forms.map(formOf) }
-    return { name, is: 'word', type: field, words: field._zod.values }
+    const words = field instanceof z.ZodCodec ? undefined : field._zod.values
+    return words ? { name, is: 'set', words } : { name, is: 'word', type: field, last: undefined }
   })
   return { names: new Set(fields.map(field => field.name)), fields }
 }
@@ -94,10 +101,14 @@ function writeForm({ names, fields }: Form, value: Record<string, unknown>): str
       const rest = writeForms(field.forms, (mine ?? {}) as Record<string, unknown>)
       if (!rest) return undefined
       words.push(...rest)
-    } else {
-      if (!(field.type instanceof z.ZodCodec) && field.words?.has(mine) === false) return undefined
+    } else if (field.is === 'set') {
+      if (typeof mine !== 'string' || !field.words.has(mine)) return undefined
+      words.push(mine)
+    } else if (field.last && field.last.value === mine) words.push(field.last.word)
+    else {
       const word = z.safeEncode(field.type, mine)
       if (!word.success || typeof word.data !== 'string') return undefined
+      field.last = typeof mine === 'object' ? undefined : { value: mine, word: word.data }
       words.push(word.data)
     }
   }
@@ -124,8 +135,11 @@ function readForm({ fields }: Form, words: readonly string[]): Record<string, un
       if (!rest) return undefined
       value[field.name] = rest
       at = words.length
+    } else if (at === words.length) return undefined
+    else if (field.is === 'set') {
+      if (!field.words.has(words[at])) return undefined
+      value[field.name] = words[at++]
     } else {
-      if (at === words.length || field.words?.has(words[at]) === false) return undefined
       const read = z.safeDecode(field.type, words[at])
       if (!read.success) return undefined
       value[field.name] = read.data
