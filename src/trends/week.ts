@@ -21,6 +21,19 @@ export function weekOf(ms: number): Week {
 
 /** The instant a week begins: Monday 00:00 UTC, in milliseconds since 1970. NaN for text that is no week. */
 export function weekStart(week: Week): number {
+  const known = starts.get(week)
+  if (known !== undefined) return known
+  const start = readStart(week)
+  if (starts.size >= mostKept) starts.clear()
+  starts.set(week, start)
+  return start
+}
+
+/** Releases ask for the same few weeks once for every outcome; a clock cares for a century of them. */
+const starts = new Map<Week, number>()
+const mostKept = 5000
+
+function readStart(week: Week): number {
   const [, year, number] = shape.exec(week) ?? []
   if (year === undefined || number === undefined) return Number.NaN
   // 4 January is always in week 1.

@@ -107,12 +107,15 @@ export function audit(puzzle: Puzzle, truth: World | null, seed: number, enough 
 
 /** The true world of a family, which an attacker looks for. */
 export function truthOf(stream: Stream, family: string): World {
-  const same = (a: Kind, b: Kind) =>
-    a.verdict === b.verdict && a.bought === b.bought && a.fired.join() === b.fired.join()
-  const own = stream.outcomes.filter(o => o.family === family)
-  return unknownsOf(stream).map(
-    u => own.filter(o => weeksFrom(stream.first, o.week) === u.week && same(o, stream.kinds[u.kind]!)).length,
-  )
+  const nameOf = ({ verdict, bought, fired }: Kind) => `${verdict} ${bought} ${fired.join()}`
+  const people = new Map<string, number>()
+  for (const outcome of stream.outcomes) {
+    if (outcome.family !== family) continue
+    const name = `${weeksFrom(stream.first, outcome.week)} ${nameOf(outcome)}`
+    people.set(name, (people.get(name) ?? 0) + 1)
+  }
+  const names = stream.kinds.map(nameOf)
+  return unknownsOf(stream).map(one => people.get(`${one.week} ${names[one.kind]}`) ?? 0)
 }
 
 export const puzzleOf = (stream: Stream, statements: readonly Statement[]): Puzzle => ({

@@ -27,12 +27,13 @@ function pooledStream(seed: number): Stream {
 function truthOf(stream: Stream, family: string): World {
   const name = ({ verdict, fired, bought }: Kind) => `${verdict} ${fired.join()} ${bought}`
   const own = stream.outcomes.filter(one => one.family === family)
-  const kindOf = new Map(own.map(one => [one, name(at(one, one.server))]))
-  return unknownsOf(stream).map(
-    ({ kind, week }) =>
-      own.filter(one => weeksFrom(stream.first, one.week) === week && kindOf.get(one) === name(stream.kinds[kind]!))
-        .length,
-  )
+  const people = new Map<string, number>()
+  for (const one of own) {
+    const key = `${weeksFrom(stream.first, one.week)} ${name(at(one, one.server))}`
+    people.set(key, (people.get(key) ?? 0) + 1)
+  }
+  const names = stream.kinds.map(name)
+  return unknownsOf(stream).map(({ kind, week }) => people.get(`${week} ${names[kind]}`) ?? 0)
 }
 
 const only = (statements: readonly Statement[], holds: (kind: Kind) => boolean): Statement[] =>
