@@ -1,6 +1,6 @@
 // The back-test on what outcomes keep, held against the same question asked of whole checks, with every answer and figure in them.
 import { expect, test } from 'vitest'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { judge, placesOf, verdictAt } from '../../src/engine/judge.ts'
 import { judgeAgain } from '../../src/engine/judge-again.ts'
 import { derive } from '../../src/families/derive/derive.ts'
@@ -8,13 +8,13 @@ import type { Facts } from '../../src/families/facts/facts-schema.ts'
 import { finishedCheckOf } from '../../src/services/finished-check.ts'
 import { minimumReporters } from '../../src/trends/fives.ts'
 import { walkMonth } from '../trends/busy-month.ts'
-import { anyCell } from './base.ts'
+import { anyCell, compileFamily } from './base.ts'
 import { unnamedFamilies } from './known-families.ts'
 
 const programOf = (facts: Facts): Program => {
   const derived = derive(facts, anyCell)
   if (!derived.ok) throw new Error('it does not derive')
-  const compiled = compile([anyCell, derived.pack], anyCell.written, derived.pack.id)
+  const compiled = compileFamily(derived.pack)
   if (!compiled.ok) throw new Error('it does not compile')
   return compiled.program
 }

@@ -1,19 +1,18 @@
 // The back-test: three words and no number, held so that padding it with one's own checks tells of nobody else's.
 import { createHmac } from 'node:crypto'
 import { expect, test } from 'vitest'
-import { compile } from '../../src/engine/compile.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
 import type { Tested } from '../../src/families/family-store.ts'
 import { backTest, inHalf, inWords } from '../../src/families/weigh/back-test.ts'
-import { anyCell } from './base.ts'
+import { anyCell, compileFamily } from './base.ts'
 import { unnamedFamilies } from './known-families.ts'
 
 const reporter = (who: string) => createHmac('sha256', 'a key that nobody has, of 32 bytes').update(who).digest('hex')
 const programOf = (facts: Facts) => {
   const derived = derive(facts, anyCell)
   if (!derived.ok) throw new Error('it does not derive')
-  const compiled = compile([anyCell, derived.pack], anyCell.written, derived.pack.id)
+  const compiled = compileFamily(derived.pack)
   if (!compiled.ok) throw new Error('it does not compile')
   return compiled.program
 }

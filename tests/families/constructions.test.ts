@@ -1,13 +1,12 @@
 // The shipped constructions: every one derives, passes the checker, can be drawn, and is told in three languages.
 import { describe, expect, test } from 'vitest'
 import { openCoverage, runCase, uncovered } from '../../src/engine/cases.ts'
-import { compile } from '../../src/engine/compile.ts'
 import { asFamily, factsFrom } from '../../src/families/construction.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import { withEarned } from '../../src/families/strength/earned.ts'
 import { loadConstructions } from '../../src/packs/load-constructions.ts'
 import { readCellParameters } from '../../src/pictures/cell/read-cell-parameters.ts'
-import { anyCell } from './base.ts'
+import { anyCell, compileFamily } from './base.ts'
 
 const { constructions, problems } = await loadConstructions()
 const identity = (format: '18650') => ({
@@ -44,7 +43,7 @@ describe.each(constructions)('$construction', construction => {
     const result = derive(facts, anyCell)
     if (!result.ok) throw new Error(JSON.stringify(result))
     expect(result.dropped).toEqual([])
-    const compiling = compile([anyCell, result.pack], anyCell.written, 'f-tried01')
+    const compiling = compileFamily(result.pack)
     if (!compiling.ok) throw new Error(JSON.stringify(compiling.problems))
     const coverage = openCoverage(result.pack.rules)
     const found = result.cases.flatMap(one => runCase(compiling.program, one, one.case, coverage))
@@ -58,7 +57,7 @@ describe.each(constructions)('$construction', construction => {
     const result = derive(facts, anyCell, { openEnded: true })
     if (!result.ok) throw new Error(JSON.stringify(result))
     expect(result.pack.rules.filter(rule => rule.kind === 'must')).toEqual([])
-    const compiling = compile([anyCell, result.pack], anyCell.written, result.pack.id)
+    const compiling = compileFamily(result.pack)
     if (!compiling.ok) throw new Error(JSON.stringify(compiling.problems))
     expect(compiling.program.outlook(compiling.program.given).reachable).not.toContain('nothing-found')
   })

@@ -10,7 +10,7 @@ import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
-import { anyCell } from './base.ts'
+import { anyCell, compileFamily } from './base.ts'
 import { inventedFamilies, unnamedFamilies } from './known-families.ts'
 
 const unnamed = await loadPacks(new URL('../packs/unnamed-maker', import.meta.url).pathname, { base: [anyCell] })
@@ -21,7 +21,7 @@ const day = anyCell.written
 function derived(facts: Facts): Program {
   const result = derive(facts, anyCell)
   if (!result.ok) throw new Error(JSON.stringify(result.problems))
-  const compiling = compile([anyCell, result.pack], day, result.pack.id)
+  const compiling = compileFamily(result.pack)
   if (!compiling.ok) throw new Error(JSON.stringify(compiling.problems))
   return compiling.program
 }

@@ -4,7 +4,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type Answers, cantTell, option } from '../../src/engine/answers.ts'
 import { openCoverage, runCase, uncovered } from '../../src/engine/cases.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { placesOf, verdictAt } from '../../src/engine/judge.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import { factsDigest } from '../../src/families/derive/facts-digest.ts'
@@ -14,7 +14,7 @@ import { unearnedMusts, withEarned } from '../../src/families/strength/earned.ts
 import type { Reference } from '../../src/families/strength/references.ts'
 import { severity } from '../../src/ground/verdicts.ts'
 import { anyLooks, arbitraryFacts, fakeFor, featureAnswers, looksOf, referenceOf } from './arbitrary.ts'
-import { anyCell } from './base.ts'
+import { anyCell, compileFamily } from './base.ts'
 
 const day = anyCell.written
 const sha256 = (text: string) => createHash('sha256').update(text).digest('hex')
@@ -27,7 +27,7 @@ function programOf(facts: Facts): Program | undefined {
     expect(result.problems.length).toBeGreaterThan(0)
     return undefined
   }
-  const compiling = compile([anyCell, result.pack], day, result.pack.id)
+  const compiling = compileFamily(result.pack)
   if (!compiling.ok) throw new Error(JSON.stringify(compiling.problems).slice(0, 300))
   return compiling.program
 }
