@@ -12,7 +12,8 @@ export type Unchecked = { readonly question: QuestionId; readonly why: 'not-aske
 export type Explanation = {
   readonly enough: readonly QuestionId[]
   readonly unchecked: readonly Unchecked[]
-  readonly changes: readonly Change[]
+  /** Worked out when asked for: it judges every other answer once. */
+  changes(): readonly Change[]
 }
 
 /** Explains a judgement made by `judge(program, answers)`. */
@@ -28,7 +29,7 @@ export function explain(program: Program, answers: Answers, judgement: Judgement
     return answer.kind === 'cant-tell' ? [{ question, why: 'cant-tell' }] : []
   })
   const open = unchecked.filter(one => !enough.includes(one.question)).map(one => one.question)
-  return { enough, unchecked, changes: changesOf(program, all, judgement.verdict, [...enough, ...open]) }
+  return { enough, unchecked, changes: () => changesOf(program, all, judgement.verdict, [...enough, ...open]) }
 }
 
 /** Measured values that leave a hazard open which the same value, were it exact, would decide. */

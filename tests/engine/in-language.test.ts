@@ -29,9 +29,14 @@ const programs = [undefined, ...shipped.flatMap(pack => pack.families.map(one =>
   programOf(shipped, family),
 )
 
+const explained = (program: Program, answers: Answers) => {
+  const { changes, ...rest } = explain(program, answers, judge(program, answers))
+  return { ...rest, changes: changes() }
+}
+
 /** Everything a text could hide behind, taken out: what is left is what was judged. */
 const judged = (program: Program, answers: Answers): string =>
-  JSON.stringify([judge(program, answers), explain(program, answers, judge(program, answers))], (key, value) =>
+  JSON.stringify([judge(program, answers), explained(program, answers)], (key, value) =>
     ['says', 'ask', 'look', 'label', 'hint', 'about'].includes(key) ? undefined : value,
   )
 

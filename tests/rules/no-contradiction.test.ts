@@ -90,7 +90,7 @@ const walks = fc.tuple(
 function holdsTrue(program: Program, { check, judgement, explanation }: VerdictScreen): void {
   const verdictOn = (question: string, answer: Answer) =>
     judge(program, { ...check.answers, [question]: answer }).verdict
-  for (const change of explanation.changes) {
+  for (const change of explanation.changes()) {
     const given = check.answers[change.question]
     if (change.is === 'option') {
       expect(verdictOn(change.question, change.answer)).toBe(change.verdict)
@@ -184,7 +184,7 @@ const at = (answers: Answers): VerdictScreen => {
 test('at 2.2 V nothing says what a better reading would make of it', () => {
   const screen = at({ chemistry: option('nickel-or-cobalt'), voltage: reading(2.2, 0.018) })
   expect(screen.judgement.verdict).toBe('danger')
-  expect(screen.explanation.changes.filter(change => change.question === 'voltage')).toEqual([])
+  expect(screen.explanation.changes().filter(change => change.question === 'voltage')).toEqual([])
   for (const language of languages)
     for (const line of pagesOf(language, anyCell, screen)) expect(line).not.toMatch(/2[.,]25/)
 })
@@ -208,7 +208,7 @@ test('an undecided stretch is a range, as wide as the guard band, and so is what
   const answers = { format: option('18650'), chemistry: option('nickel-or-cobalt'), mass: reading(34, u) }
   const over = finished(anyCell, { ...screen.check, answers: { ...screen.check.answers, ...answers } })
   expect(over.judgement.verdict).toBe('doubtful')
-  const changes = over.explanation.changes.filter(change => change.question === 'mass')
+  const changes = over.explanation.changes().filter(change => change.question === 'mass')
   const undecided = changes.flatMap(change => (change.is === 'undecided' ? [change.range] : []))
   expect(undecided).toContainEqual({ from: 36 - guard * u, to: 36 + guard * u })
   for (const change of changes) expect(change.is).not.toBe('option')
@@ -216,9 +216,9 @@ test('an undecided stretch is a range, as wide as the guard band, and so is what
 
 test('two measured limits are told apart in what would change a verdict', () => {
   const screen = at({ format: option('18650'), chemistry: option('nickel-or-cobalt') })
-  const ranges = screen.explanation.changes.flatMap(change =>
-    change.question === 'claimed-capacity' && change.is === 'range' ? [change] : [],
-  )
+  const ranges = screen.explanation
+    .changes()
+    .flatMap(change => (change.question === 'claimed-capacity' && change.is === 'range' ? [change] : []))
   expect(ranges.map(change => change.verdict)).toEqual(['ruled-out', 'doubtful'])
   expect(ranges.map(change => change.range)).toEqual([{ from: 4999 }, { from: 4200, to: 4999 }])
 })

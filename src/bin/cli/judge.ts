@@ -58,7 +58,7 @@ export function reportOf(program: Program, answers: Answers, say: Say) {
     })),
     enough: explanation.enough,
     unchecked: explanation.unchecked,
-    changes: explanation.changes,
+    changes: explanation.changes(),
     next: next ? { question: next.question, ask: program.questions.get(next.question)?.ask ?? '' } : null,
     pack: packs.at(-1) ?? null,
     packs,

@@ -106,7 +106,8 @@ function whatElse(say: Say, program: Program, { judgement, explanation, check }:
   const ask = (id: string) => program.questions.get(id)?.ask ?? id
   // Nobody is sent back to a dangerous cell to find out more about it; a slip of the finger can still be corrected.
   const danger = judgement.verdict === 'danger'
-  const changes = explanation.changes
+  const changes = explanation
+    .changes()
     .filter(change => !danger || change.correction)
     .map(change => sayChange(say, program, change))
   const unchecked = danger
