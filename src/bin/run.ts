@@ -1,6 +1,6 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
 
-import { setImmediate as turn } from 'node:timers/promises'
+import { setTimeout as after, setImmediate as turn } from 'node:timers/promises'
 import type { Logger } from 'pino'
 import { languages } from '../answers/entry.ts'
 import { type Bot, openBot } from '../discord/gateway/bot.ts'
@@ -20,6 +20,9 @@ import { prepareFolder } from './prepare-data.ts'
 
 /** So long a start waits for its commands to be registered before it says that it is ready, in ms. */
 const commandsWithin = 10_000
+
+/** So long after a start the answers are read, unless somebody asks before; in ms. */
+const quietAfter = 5000
 
 /** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start or go on. */
 export async function run(): Promise<void> {
@@ -90,7 +93,6 @@ export async function run(): Promise<void> {
     await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
     announce(bot, practice?.pageUrl, log)
     process.send?.('ready')
-    await openAnswers(services, log)
 
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
@@ -101,6 +103,8 @@ export async function run(): Promise<void> {
     if (!stopping) weekly = startWeeklyJob({ services, ...job, whereabouts: bot.whereabouts })
     const { startReminding } = await import('../jobs/start-reminding.ts')
     if (!stopping) reminding = startReminding({ services, leases: job.leases, holder: job.holder })
+    // The first seconds after a start are those in which everybody presses again.
+    void after(quietAfter, undefined, { ref: false }).then(() => (stopping ? undefined : openAnswers(services, log)))
   } catch (error) {
     const ending = endingOf(error, config)
     say(ending, error, log)
@@ -114,7 +118,7 @@ async function compilePrograms(programs: Programs): Promise<void> {
   await compileAll(programs, dayOf(Date.now()))
 }
 
-/** Once clicks are taken, and between them, a language at a time; whoever asks earlier waits for what is under way. */
+/** Between clicks, a language at a time; whoever asks earlier waits for what is under way. */
 async function openAnswers({ answers }: Pick<Services, 'answers'>, log: Logger): Promise<void> {
   try {
     const book = await answers()
