@@ -2,11 +2,11 @@
 import fc from 'fast-check'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import type { Scenario } from '../../src/practice/scenario.ts'
+import { attic, castOf, elsewhereWith } from './attic.ts'
 import { englishServer } from './open-room.ts'
 
 export const server = demoServer.server.id
 export const everybody = '900000000000000301'
-const attic = { id: '900000000000000800', channel: '900000000000000801' }
 export const roles = {
   /** May manage the server, and so decide. */
   manages: { id: '900000000000000211', bits: 1n << 5n },
@@ -25,12 +25,7 @@ export const cast: readonly (readonly RoleName[])[] = [
   ['posts'],
   [],
 ]
-export const people = cast.map((has, i) => ({
-  id: String(900000000000000500n + BigInt(i)),
-  name: `P${i}`,
-  locale: 'en-GB',
-  roles: has.map(one => roles[one].id),
-}))
+export const people = castOf(cast.map(has => has.map(one => roles[one].id)))
 export const scenario: Scenario = {
   ...englishServer,
   roles: Object.entries(roles).map(([name, { id, bits }]) => ({ id, name, permissions: String(bits) })),
@@ -46,14 +41,7 @@ export const scenario: Scenario = {
       : one,
   ),
   people,
-  elsewhere: {
-    id: attic.id,
-    name: 'Attic Radio',
-    locale: 'en-GB',
-    channel: { id: attic.channel, name: 'chatter' },
-    people: people.map(({ id }) => id),
-    managers: people.map(({ id }) => id),
-  },
+  elsewhere: elsewhereWith(people, () => true),
 }
 
 const deeds = [

@@ -9,12 +9,12 @@ import type { Scenario } from '../../src/practice/scenario.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { type ServerSettings, unsettled } from '../../src/server/settings.ts'
 import { parts } from '../../src/server/setup-part.ts'
+import { attic, castOf, elsewhereWith } from './attic.ts'
 import { finalOf, messageOf, press } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 import { wardenOf } from './setup-hands.ts'
 
 const server = demoServer.server.id
-const attic = { id: '900000000000000800', channel: '900000000000000801' }
 /** Discord's permissions: who has the first two may manage the server; the others are much, but not that. */
 const roles = {
   manages: { id: '900000000000000211', bits: 1n << 5n },
@@ -41,24 +41,12 @@ const before: ServerSettings = {
 
 type Cast = readonly { readonly has: readonly RoleName[]; readonly managesAttic: boolean }[]
 const scenarioOf = (cast: Cast): Scenario => {
-  const people = cast.map(({ has }, i) => ({
-    id: String(900000000000000500n + BigInt(i)),
-    name: `P${i}`,
-    locale: 'en-GB',
-    roles: has.map(one => roles[one].id),
-  }))
+  const people = castOf(cast.map(({ has }) => has.map(one => roles[one].id)))
   return {
     ...englishServer,
     roles: Object.entries(roles).map(([name, { id, bits }]) => ({ id, name, permissions: String(bits) })),
     people,
-    elsewhere: {
-      id: attic.id,
-      name: 'Attic Radio',
-      locale: 'en-GB',
-      channel: { id: attic.channel, name: 'chatter' },
-      people: people.map(({ id }) => id),
-      managers: people.filter((_, i) => cast[i]?.managesAttic).map(({ id }) => id),
-    },
+    elsewhere: elsewhereWith(people, at => cast[at]?.managesAttic === true),
   }
 }
 
