@@ -33,13 +33,8 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
         where not ${kept(null)} or (${kept(weekPlus(week, -1))} and not ${kept(week)})
         on conflict do nothing`.execute(db)
       if (done.numAffectedRows !== 1n) return 'already-frozen'
-      // Only the latest state is ever gone on from, and only the latest findings are told; what older ones counted need not be kept.
-      await db
-        .updateTable('releases')
-        .set({ state: null, unread: 0 })
-        .where('scope', '=', key)
-        .where('week', '<', week)
-        .execute()
+      // Only the latest state is ever gone on from; what older ones counted need not be kept.
+      await db.updateTable('releases').set({ state: null }).where('scope', '=', key).where('week', '<', week).execute()
       return 'frozen'
     },
 
@@ -56,14 +51,12 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
     async unread() {
       const rows = await db
         .selectFrom('releases')
-        .select(['scope', 'week', 'bytes'])
+        .select(['scope', 'week'])
         .where('unread', '=', 1)
         .orderBy('scope')
         .orderBy('week')
         .execute()
-      // One that was cut off between two weeks has left two.
-      const latest = new Map(rows.map(row => [row.scope, row]))
-      return [...latest.values()].map(({ scope, ...rest }) => ({ server: scope.slice(ofServer.length), ...rest }))
+      return rows.map(({ scope, week }) => ({ server: scope.slice(ofServer.length), week }))
     },
 
     async markRead(server, week) {

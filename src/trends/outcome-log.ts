@@ -64,8 +64,8 @@ export type ReleaseLog = {
   freeze(scope: Scope, week: Week, bytes: string, state: ReleaseState): Promise<'frozen' | 'already-frozen'>
   /** The release of a week exactly as it was frozen; null if there is none. */
   bytes(scope: Scope, week: Week): Promise<string | null>
-  /** The latest releases of servers whose findings nobody has taken down yet. */
-  unread(): Promise<readonly { readonly server: string; readonly week: Week; readonly bytes: string }[]>
+  /** Releases of servers whose findings nobody has taken down yet, those of each server from the oldest on. */
+  unread(): Promise<readonly { readonly server: string; readonly week: Week }[]>
   /** A server's release of this week, and those before it, are unread no more. */
   markRead(server: string, week: Week): Promise<void>
   /** Weeks with a release, oldest first. */

@@ -1,4 +1,4 @@
-// Which releases are still to be read for what they found: the latest of each server, until somebody has, and never the pool's.
+// Which releases are still to be read for what they found: every week of each server, in order, until somebody has, and never the pool's.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import type { ReleaseLog, Scope } from '../../src/trends/outcome-log.ts'
@@ -23,20 +23,24 @@ for (const kind of databases)
       await releases.freeze(of('b'), '2026-W10', '{"b":10}', state)
       await releases.freeze({ kind: 'pool' }, '2026-W10', '{"pool":10}', state)
       expect(await other.unread()).toEqual([
-        { server: 'a', week: '2026-W10', bytes: '{"a":10}' },
-        { server: 'b', week: '2026-W10', bytes: '{"b":10}' },
+        { server: 'a', week: '2026-W10' },
+        { server: 'b', week: '2026-W10' },
       ])
       await other.markRead('a', '2026-W10')
       expect((await releases.unread()).map(one => one.server)).toEqual(['b'])
     })
 
-    test('of several weeks that were closed at once only the latest is read', async () => {
-      await releases.freeze(of('a'), '2026-W11', '{"a":11}', state)
-      await releases.freeze(of('a'), '2026-W12', '{"a":12}', state)
-      expect((await releases.unread()).filter(one => one.server === 'a').map(one => one.week)).toEqual(['2026-W12'])
-      // Read while a later one was frozen: that one is still to be read.
+    test('of several weeks that were closed at once each is read, the oldest first', async () => {
+      const weeksOf = async (server: string) =>
+        (await releases.unread()).filter(one => one.server === server).map(one => one.week)
+      for (const week of ['2026-W11', '2026-W12']) await releases.freeze(of('a'), week, `{"${week}":1}`, state)
+      expect(await weeksOf('a')).toEqual(['2026-W11', '2026-W12'])
+      // Read while later ones were frozen: those are still to be read.
       await releases.freeze(of('a'), '2026-W13', '{"a":13}', state)
-      await releases.markRead('a', '2026-W12')
-      expect((await releases.unread()).filter(one => one.server === 'a').map(one => one.week)).toEqual(['2026-W13'])
+      await releases.markRead('a', '2026-W11')
+      expect(await weeksOf('a')).toEqual(['2026-W12', '2026-W13'])
+      await releases.markRead('a', '2026-W13')
+      expect(await weeksOf('a')).toEqual([])
+      expect(await weeksOf('b')).toEqual(['2026-W10'])
     })
   })

@@ -81,7 +81,8 @@ async function weeksBeside(services: Services, { release, settings }: Found): Pr
 function chartOf(say: Say, release: Release, view: ReleaseView, past: readonly ReleasedWeek[]) {
   if (view === 'overview' && release.verdicts.length > 0)
     return { name: 'verdicts.png', drawing: drawShares(say, release) }
-  const noticed = new Set(release.rises.map(rise => rise.week))
+  // A later notice takes the place of an earlier one in a release, so each week is asked for its own.
+  const noticed = new Set([...release.rises, ...past.flatMap(one => one.release?.rises ?? [])].map(rise => rise.week))
   const weeks = past.length > 0 && drawWeeks(say, past, noticed)
   return weeks ? { name: 'weeks.png', drawing: weeks } : undefined
 }

@@ -27,16 +27,19 @@ export type BackgroundServices = Pick<
 }
 
 /**
- * Does what is due: takes down what new releases have found, and tells it in the servers where something waits. Whatever a cut-off
- * left undone is done by the next look, under the same nonce.
+ * Does what is due: takes down what new releases have found, week after week, and then tells it in the servers where something waits, so
+ * that a finding which several weeks tell of is one post that says the last of it. Whatever a cut-off left undone is done by the next
+ * look, under the same nonce.
  */
 export async function tellFindings(services: BackgroundServices): Promise<void> {
+  const { releases } = services.trends
   // What is damaged or out of reach for one server is no reason for the others not to be told.
-  for (const { server, week, bytes } of await services.trends.releases.unread()) {
-    const read = readRelease(bytes)
-    if (read.ok) await takeDown(services, server, read.release)
+  for (const { server, week } of await releases.unread()) {
+    const bytes = await releases.bytes({ kind: 'server', server }, week)
+    const read = bytes === null ? undefined : readRelease(bytes)
+    if (read?.ok) await takeDown(services, server, read.release)
     else services.log.error({ server, week }, 'a damaged release: nothing that it found is told')
-    await services.trends.releases.markRead(server, week)
+    await releases.markRead(server, week)
   }
   for (const server of await services.trends.findings.serversWaiting(weekOf(services.now())))
     await tellServer(services, await services.servers.load(server)).catch(error =>
@@ -44,10 +47,17 @@ export async function tellFindings(services: BackgroundServices): Promise<void> 
     )
 }
 
+/** Tries so often where somebody decides on a finding in the same moment. */
+const tries = 5
+
 async function takeDown({ trends: { findings }, newId }: BackgroundServices, server: string, release: Release) {
-  const told = tellStories(release, await findings.of(server))
-  for (const grown of told.grown) await findings.save(grown)
-  await findings.add(server, told.begun, newId)
+  for (let i = 0; i < tries; i++) {
+    const told = tellStories(release, await findings.of(server))
+    const saved = []
+    for (const grown of told.grown) saved.push(await findings.save(grown))
+    await findings.add(server, told.begun, newId)
+    if (!saved.includes('stale')) return
+  }
 }
 
 async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {

@@ -5,6 +5,7 @@ import type { FamilyId, RuleId } from '../../engine/answers.ts'
 import { isFailing } from '../../ground/verdicts.ts'
 import type { Release } from '../release/release.ts'
 import { baselineGap, baselineWeeks } from '../rises/baseline.ts'
+import type { Rise } from '../rises/judge-week.ts'
 import { foresee, spikeBound } from '../rises/spike.ts'
 import type { Week } from '../week.ts'
 import type { Finding } from './finding.ts'
@@ -35,18 +36,23 @@ export function thingOf({ family, parts }: Pick<Finding, 'family' | 'parts'>): T
 
 /**
  * The last `most` of `weeks` (oldest first, with as many before them as there are). A rise is made of four weeks, so four are added up:
- * counts that go up in fives say little of one. Marked are the weeks that are named beside it: the first, the last, and those in which
- * something of it rose.
+ * counts that go up in fives say little of one. Marked are the weeks that are named beside it, the first and the last, and each in which
+ * something of it was noticed to rise.
  */
 export function pastOf(
   weeks: readonly ReleasedWeek[],
   thing: Thing,
-  { parts, week: first, seen }: Pick<Finding, 'parts' | 'week' | 'seen'>,
+  { family, parts, week: first, seen }: Pick<Finding, 'family' | 'parts' | 'week' | 'seen'>,
   most: number,
 ): PastWeek[] {
   const failed = weeks.map(({ release }) => (release ? newlyFailed(release, thing) : 0))
   const checks = weeks.map(({ release }) => release?.more ?? 0)
-  const noticed = new Set([first, seen, ...parts.flatMap(part => (part.is === 'rise' ? [part.rise.week] : []))])
+  const rules = new Set(parts.flatMap(rulesOf))
+  const noticed = new Set([
+    first,
+    seen,
+    ...weeks.flatMap(({ release }) => (release && rose(release, family, rules)) ?? []),
+  ])
   return weeks
     .map(({ week, release }, t) => ({
       week,
@@ -55,6 +61,13 @@ export function pastOf(
       noticed: noticed.has(week),
     }))
     .slice(-most)
+}
+
+/** The week of a release, if something of a family rose in it: the family as a whole, or one of these failed checks. */
+function rose({ week, rises }: Release, family: FamilyId, rules: ReadonlySet<RuleId>): Week | undefined {
+  const of = (rise: Rise) =>
+    rise.week === week && rise.family === family && (rise.rule === null || rules.has(rise.rule))
+  return rises.some(of) ? week : undefined
 }
 
 /**
