@@ -1,7 +1,9 @@
 // Says what stands on the printed page of a family: what is checked, what tells nothing, and the false ones that were seen.
+
 import type { Pack } from '../engine/pack/pack.ts'
 import type { Facts, Trait } from '../families/facts/facts-schema.ts'
 import { leadingFeatures } from '../families/features.ts'
+import { sayWeek } from './dates.ts'
 import { sayFeature, sayFigures, sayOptions, sayRewrap, strongest } from './family-words.ts'
 import { bare } from './plain.ts'
 import type { Say } from './say.ts'
@@ -34,7 +36,7 @@ export function saySheet(say: Say, base: Pack, facts: Facts): Lines[] {
       const shown = Object.entries(look).map(
         ([feature, options]) => `${sayFeature(say, base, feature)}: ${sayOptions(say, base, feature, options)}`,
       )
-      return say('families.sheet.fake', { title: bare(title), since, look: shown.join(' · ') })
+      return say('families.sheet.fake', { title: bare(title), since: sayWeek(say, since), look: shown.join(' · ') })
     })
   const figures = sayFigures(say, { ...facts, fakes: [] }).map(one => one.replaceAll('**', ''))
   return [

@@ -5,19 +5,10 @@ import { rulesOf } from '../trends/findings/stories.ts'
 import { minimumReporters } from '../trends/fives.ts'
 import { isRuleItem } from '../trends/outcome.ts'
 import { recentWeeks, type ShownPattern } from '../trends/patterns/show-patterns.ts'
-import { type Week, weekStart, weeksFrom } from '../trends/week.ts'
+import { type Week, weeksFrom } from '../trends/week.ts'
+import { sayWeek } from './dates.ts'
 import type { Say } from './say.ts'
 import type { TrendNames } from './trend-names.ts'
-
-const day = 24 * 3600_000
-
-/** The last day of a week, as the reader writes it. */
-export const sayWeekEnd = (say: Say, week: Week): string => sayDay(say, weekStart(week) + 6 * day)
-/** The first one. */
-export const sayWeekStart = (say: Say, week: Week): string => sayDay(say, weekStart(week))
-
-const sayDay = (say: Say, ms: number): string =>
-  new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(ms)
 
 /** `week`: the one that runs. What has not come again for long is nothing new any more. */
 export const sayFindingTitle = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
@@ -29,10 +20,10 @@ const isQuiet = ({ seen }: Finding, week: Week): boolean => weeksFrom(seen, week
 /** Where it stands, and that nothing came after it for a while where that is so. `week`: the one that runs. */
 export function sayStanding(say: Say, finding: Finding, week: Week): string {
   const { state, until, seen } = finding
-  const stands = state === 'watching' ? { until: until === null ? '' : sayWeekStart(say, until) } : undefined
+  const stands = state === 'watching' ? { until: until === null ? '' : sayWeek(say, until) } : undefined
   return [
     say(`finding.state.${state}`, stands),
-    ...(isQuiet(finding, week) ? [say('finding.quiet', { seen: sayWeekEnd(say, seen) })] : []),
+    ...(isQuiet(finding, week) ? [say('finding.quiet', { seen: sayWeek(say, seen) })] : []),
   ].join(' ')
 }
 
@@ -119,8 +110,8 @@ function saySure(say: Say, finding: Finding): string {
 export function saySince(say: Say, finding: Finding): string {
   const from = [finding.week, ...risesOf(finding).map(rise => rise.week)].sort()[0] ?? finding.week
   return finding.seen > from
-    ? say('finding.since.again', { from: sayWeekEnd(say, from), last: sayWeekEnd(say, finding.seen) })
-    : say('finding.since', { from: sayWeekEnd(say, from) })
+    ? say('finding.since.again', { from: sayWeek(say, from), last: sayWeek(say, finding.seen) })
+    : say('finding.since', { from: sayWeek(say, from) })
 }
 
 /**
@@ -132,7 +123,7 @@ function sayMany(say: Say, finding: Finding): string {
   if (!most) return say('finding.many.people')
   const { recent, recentOf, earlier } = most
   return say('finding.many.of', {
-    last: sayWeekEnd(say, finding.seen),
+    last: sayWeek(say, finding.seen),
     recent,
     below: recent + minimumReporters,
     of: recentOf,

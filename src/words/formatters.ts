@@ -1,4 +1,4 @@
-// Formatters of numbers and lists, made once for each locale and way of writing: making one costs more than using it a hundred times.
+// Formatters of numbers, lists and days, made once for each locale and way of writing: making one costs more than using it a hundred times.
 
 const kept = new Map<string, unknown>()
 /** Some 30 locales of Discord times a dozen ways of writing. */
@@ -23,3 +23,7 @@ export const listIn = (
   type: Intl.ListFormatType,
   style: Intl.ListFormatStyle = 'long',
 ): Intl.ListFormat => once(`l ${locale} ${type} ${style}`, () => new Intl.ListFormat(locale, { type, style }))
+
+/** Days of a calendar, in UTC. */
+export const dayIn = (locale: string): Intl.DateTimeFormat =>
+  once(`d ${locale}`, () => new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }))

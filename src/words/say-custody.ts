@@ -15,12 +15,12 @@ export function sayTaker(say: Say, taker: Taker): string {
 }
 
 /** A day and an hour, as Discord shows them in the reader's own calendar. `at`: ms since 1970. */
-export const sayDay = (at: number): string => `<t:${Math.floor(at / 1000)}:f>`
+export const sayMoment = (at: number): string => `<t:${Math.floor(at / 1000)}:f>`
 
 export function sayHandled(say: Say, { by, did, at, to, why }: HandOverRecord): string {
   const deed = say(`deed.${did}`, {
     who: sayAnybody(say, by),
-    when: `<t:${Math.floor(at / 1000)}:d>`,
+    when: sayMoment(at),
     taker: to ? sayTaker(say, to) : '',
   })
   return why ? say('deed.why', { deed, why: plain(why) }) : deed

@@ -7,10 +7,10 @@ import type { Program } from '../engine/compile.ts'
 import { type HelpCounted, helperStep, helpersOver } from '../server/helper-log.ts'
 import { sayAnswer } from './describe.ts'
 import type { Say } from './say.ts'
-import { sayDay, sayHandled, sayPerson, sayTaker } from './say-custody.ts'
+import { sayHandled, sayMoment, sayPerson, sayTaker } from './say-custody.ts'
 
 /** The moment and how long ago it is, as Discord keeps it up to date. */
-const sayAge = (since: number): string => `${sayDay(since)} (<t:${Math.floor(since / 1000)}:R>)`
+const sayAge = (since: number): string => `${sayMoment(since)} (<t:${Math.floor(since / 1000)}:R>)`
 
 /** Questions are cut where a list shows them. */
 const longest = 200

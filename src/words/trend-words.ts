@@ -2,20 +2,12 @@
 import type { ShownPattern } from '../trends/patterns/show-patterns.ts'
 import type { Release, Shown, ShownFamily } from '../trends/release/release.ts'
 import type { Rise } from '../trends/rises/judge-week.ts'
-import { type Week, weekStart } from '../trends/week.ts'
+import { sayWeek } from './dates.ts'
 import type { Say } from './say.ts'
 import type { TrendNames } from './trend-names.ts'
 
-const day = 24 * 3600_000
-
-/** The days of a week as the reader writes them, with its number. */
-export function sayDays(say: Say, week: Week): string {
-  const format = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
-  return `${format.format(weekStart(week) + 6 * day)} (${week})`
-}
-
 export const sayTitle = (say: Say, { scope, week }: Release): string =>
-  say(scope === 'pool' ? 'trends.title.pool' : 'trends.title', { days: sayDays(say, week) })
+  say(scope === 'pool' ? 'trends.title.pool' : 'trends.title', { week: sayWeek(say, week) })
 
 export const sayChecks = (say: Say, { checks, more }: Pick<Shown, 'checks' | 'more'>): string =>
   say('trends.checks', { checks, more })
@@ -36,7 +28,7 @@ export const sayPlaces = (say: Say, names: TrendNames, { bought }: Pick<ShownFam
   bought.map(one => sayCount(say, names.place(one.bought), one))
 
 export function sayRise(say: Say, names: TrendNames, { family, rule, week, standsOut }: Rise): string {
-  const of = { family: names.family(family), week, sure: standsOut ? 'yes' : 'no' }
+  const of = { family: names.family(family), week: sayWeek(say, week), sure: standsOut ? 'yes' : 'no' }
   return rule === null ? say('trends.rise', of) : say('trends.rise.rule', { ...of, rule: names.rule(family, rule) })
 }
 

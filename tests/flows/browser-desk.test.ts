@@ -3,7 +3,7 @@ import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
-import { sayWeekEnd } from '../../src/words/finding-words.ts'
+import { sayWeek } from '../../src/words/dates.ts'
 import { type Say, sayIn } from '../../src/words/say.ts'
 import { openTrendNames } from '../../src/words/trend-names.ts'
 import {
@@ -144,13 +144,13 @@ describe.skipIf(!chromiumThere)('the desk in the browser', () => {
       expect(others).toEqual([])
       expect(after).toMatchObject({ id: before?.id, post: before?.post, week: before?.week, seen: next, state: 'open' })
       const say = sayIn(turned)
-      const ended = sayWeekEnd(say, next)
+      const ended = sayWeek(say, next)
       await until(page, `document.body.textContent.includes(${JSON.stringify(ended)})`)
       const posts = page.locator('.card', { hasText: say('finding.new.label', { quiet: 'no' }) })
       expect(await posts.count()).toBe(1)
       expect(await posts.textContent()).toContain(ended)
       // When it was first found stays so.
-      expect(await posts.textContent()).toContain(sayWeekEnd(say, before?.week ?? ''))
+      expect(await posts.textContent()).toContain(sayWeek(say, before?.week ?? ''))
       await shoot(`${name}-next-${turned}`)
     },
   )

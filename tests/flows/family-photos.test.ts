@@ -94,7 +94,7 @@ describe('a photograph', () => {
     const again = await answer(wren, question, 'Four')
     const decided = await answer(wren, again, 'Four')
     const verdict = await pressed(wren, decided, '.finish')
-    expect(text(verdict)).toMatch(/seen here since 2026-W45: Four legs/)
+    expect(text(verdict)).toMatch(/seen here since .*2026 \(W45\): Four legs/)
     expect(photosOf(verdict).map(one => one.description)).toEqual([
       'Photo of a fake, Legs: Four. Four legs, the gaps between them are narrow',
     ])

@@ -7,10 +7,14 @@ import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Release } from '../../src/trends/release/release.ts'
 import { columns } from '../../src/trends/release/to-csv.ts'
+import { sayWeek } from '../../src/words/dates.ts'
+import { sayIn } from '../../src/words/say.ts'
 import { caution, messageOf, postButton, pressed } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
 const server = demoServer.server.id
+/** As who reads British English, like the wardens here. */
+const english = sayIn('en-GB')
 let room: TestRoom
 beforeAll(async () => {
   room = await openRoom(undefined, englishServer)
@@ -35,6 +39,19 @@ describe('a moderator', () => {
     const patterns = text(await view(message, 'patterns'))
     expect(patterns).toMatch(/Brindlewick Rook/)
     expect(patterns).not.toMatch(/Brindlewick Heron|Tarnhollow/)
+  })
+
+  test('reads first what kind of week it was, in numbers, how sure, and what to do; of an earlier week what it was then', async () => {
+    const order = /This week:.*Brindlewick Rook[\s\S]*In numbers:[\s\S]*How sure:[\s\S]*What to do:[\s\S]*Rising/
+    expect(text(await open())).toMatch(order)
+    const weeks = await room.services.trends.releases.weeks({ kind: 'server', server })
+    const seen = async (week: string | undefined) => {
+      const id = encodeTrends({ is: 'release', week: week ?? '', what: 'overview' })
+      return text(messageOf(await tomas().click(await postButton(room.standIn, id), id)))
+    }
+    // Before the new counterfeit there is only the growth of the server, and at the very beginning nothing can be said.
+    expect(await seen(weeks[45])).toMatch(/This week:\*\* nothing new.*(more checks than usual|More people check)/)
+    expect(await seen(weeks[5])).not.toMatch(/This week:/)
   })
 
   test('goes from view to view, and every number stands for at least five people', async () => {
@@ -66,8 +83,9 @@ describe('a moderator', () => {
 
   test('takes it away as the frozen bytes, and as CSV that a spreadsheet cannot run', async () => {
     const message = await open()
-    const [week = ''] = /20\d\d-W\d\d/.exec(text(message)) ?? []
-    const frozen = await room.services.trends.releases.bytes({ kind: 'server', server }, week)
+    const { releases } = room.services.trends
+    const week = (await releases.weeks({ kind: 'server', server })).at(-1) ?? ''
+    const frozen = await releases.bytes({ kind: 'server', server }, week)
     const said: Record<string, string> = {}
     const exported = async (what: 'csv' | 'json' | 'weeks' | 'schema') => {
       const reply = messageOf(await tomas().click(message, encodeTrends({ is: 'release', week, what })))
@@ -92,10 +110,10 @@ describe('a moderator', () => {
     expect(buttons(message).some(one => one.label.startsWith('Week after'))).toBe(false)
     for (const week of weeks.slice(-4, -1).reverse()) {
       message = await pressed(tomas(), message, 'Week before')
-      expect(text(message)).toContain(week)
+      expect(text(message)).toContain(sayWeek(english, week))
     }
     message = await pressed(tomas(), message, 'Week after')
-    expect(text(message)).toContain(weeks.at(-3))
+    expect(text(message)).toContain(sayWeek(english, weeks.at(-3) ?? ''))
     const id = encodeTrends({ is: 'release', week: weeks[0] ?? '', what: 'overview' })
     const first = messageOf(await tomas().click(await postButton(room.standIn, id), id))
     expect(buttons(first).some(one => one.label.startsWith('Week before'))).toBe(false)

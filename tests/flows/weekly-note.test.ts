@@ -21,7 +21,7 @@ const tomas = () => room.standIn.as('Tomas')
 const notes = (): SeenMessage[] =>
   tomas()
     .sees(demoReportsChannel)
-    .filter(one => /The week up to|Die Woche bis/.test(text(one)))
+    .filter(one => /The week of|Die Woche vom/.test(text(one)))
 /** How often the bot has asked Discord to post something there: a second time is not even tried. */
 const asked = () => room.standIn.journal.filter(one => one.method === 'POST' && one.path === toReports).length
 const toReports = `/channels/${demoReportsChannel}/messages`
@@ -49,7 +49,7 @@ test('is posted once for a week, by whoever looks first, and again for the next;
   expect(notes()).toHaveLength(1)
   expect(asked() - before).toBe(1)
   const [note] = notes() as [SeenMessage]
-  expect(text(note)).toMatch(/\d+ checks so far/)
+  expect(text(note)).toMatch(/This week:[\s\S]*In numbers:[\s\S]*How sure:[\s\S]*What to do:[\s\S]*\d+ checks so far/)
   expect(text(note)).toMatch(/Findings:\*\* 1 waits for a decision/)
   expect(text(note)).toContain('Larkmoor \\*x\\*')
   expect(text(note)).toMatch(/1 was last looked at more than half a year ago/)
@@ -65,7 +65,7 @@ test('is posted once for a week, by whoever looks first, and again for the next;
   await settle({ language: 'de' })
   await Promise.all([look('one'), look('two')])
   expect(notes()).toHaveLength(2)
-  expect(text(notes().find(one => /Die Woche bis/.test(text(one))) as SeenMessage)).toMatch(/Funde:\*\*/)
+  expect(text(notes().find(one => /Die Woche vom/.test(text(one))) as SeenMessage)).toMatch(/Funde:\*\*/)
 }, 120_000)
 
 test('a server that counts nothing hears what waits; turned off, without a channel, or where everybody reads, there is none', async () => {
@@ -79,7 +79,7 @@ test('a server that counts nothing hears what waits; turned off, without a chann
   expect(
     tomas()
       .sees('900000000000000301')
-      .filter(one => /The week up to/.test(text(one))),
+      .filter(one => /The week of/.test(text(one))),
   ).toEqual([])
   expect(notes()).toEqual([])
   await settle(on)

@@ -1,4 +1,5 @@
 // Shows the server's links: to everybody with their host first, to moderators with what they can do about them.
+
 import {
   type APIModalInteractionResponseCallbackData,
   type APIStringSelectComponent,
@@ -8,6 +9,7 @@ import {
 import { encodeLinks, type LinksAct } from '../../custom-ids/links-id.ts'
 import { isUnreviewed } from '../../server/change-links.ts'
 import { type BuyingLink, mostLinks, type ServerSettings } from '../../server/settings.ts'
+import { sayDay } from '../../words/dates.ts'
 import { bare, fenced, plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
 import { form, lineField } from '../message/form.ts'
@@ -34,7 +36,7 @@ export function sayLinks(say: Say, links: readonly BuyingLink[] | undefined, wan
 
 /** The host, the title as text, the address as it is (nothing in it can end the brackets), and its dates. */
 function sayLink(say: Say, link: BuyingLink, now: number): string {
-  const dates = { added: dayOf(link.addedAt), reviewed: dayOf(link.reviewedAt) }
+  const dates = { added: sayDay(say, link.addedAt), reviewed: sayDay(say, link.reviewedAt) }
   const old = isUnreviewed(link, now)
   return [
     `**${plain(hostOf(link))}** · ${plain(link.title)}`,
@@ -44,9 +46,6 @@ function sayLink(say: Say, link: BuyingLink, now: number): string {
 }
 
 const hostOf = ({ url }: BuyingLink): string => (URL.canParse(url) ? new URL(url).hostname : '?')
-
-/** A day as Discord shows it in the reader's own calendar. */
-const dayOf = (time: number): string => `<t:${Math.floor(time / 1000)}:d>`
 
 /** All links in one menu, for moderators. */
 export function showLinksToKeep(say: Say, { links }: ServerSettings, now: number, note?: string): ShownMessage {
@@ -70,14 +69,13 @@ export function showLinksToKeep(say: Say, { links }: ServerSettings, now: number
 }
 
 function menuOf(say: Say, links: readonly BuyingLink[], now: number): APIStringSelectComponent {
-  const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
   return {
     type: ComponentType.StringSelect,
     custom_id: encodeLinks({ is: 'choose' }),
     placeholder: cut(say('links.choose'), 150),
     options: links.map(link => {
       const reviewed = say(isUnreviewed(link, now) ? 'links.reviewed.old' : 'links.reviewed', {
-        date: day.format(link.reviewedAt),
+        date: sayDay(say, link.reviewedAt),
       })
       return {
         value: link.id,

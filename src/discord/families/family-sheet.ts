@@ -1,12 +1,13 @@
 // The page of a family that is printed, for everybody who may see it: the drawing, what is checked, and the caution.
+
 import { independent } from '../../families/strength/references.ts'
+import { sayDay } from '../../words/dates.ts'
 import { saySheet } from '../../words/family-sheet-words.ts'
 import { sayTitle } from '../../words/family-words.ts'
 import { unmarked } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
 import { gallery, message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { writtenDay } from './show/show-page.ts'
 import { workingOn } from './working-on.ts'
 
 /** Undefined where nothing of it is in force. */
@@ -26,10 +27,7 @@ export async function sheetOf(
   const references = independent(work.references.filter(one => one.state === 'accepted'))
   const sheet = drawSheet({
     title: unmarked(sayTitle(say, facts.identity)),
-    about: [
-      say('families.sheet.version', { number, references }),
-      say('families.since', { since: writtenDay(say, at) }),
-    ],
+    about: [say('families.sheet.version', { number, references }), say('families.since', { since: sayDay(say, at) })],
     picture: drawFacts(say, facts),
     parts: saySheet(say, services.families.base, facts),
     caution: [say('caution.line'), say('caution.full')],

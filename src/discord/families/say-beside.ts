@@ -1,4 +1,5 @@
 // What is said beside a verdict: known fakes, other families and ways of building, and by which version it was judged.
+
 import type { Check } from '../../check/check.ts'
 import type { Program } from '../../engine/compile.ts'
 import { isConstructionFamily } from '../../families/construction.ts'
@@ -11,6 +12,7 @@ import {
   looksLikeAnother,
 } from '../../families/weigh/held-against.ts'
 import { type FamilyDesk, isServerFamily } from '../../services/family-desk.ts'
+import { sayWeek } from '../../words/dates.ts'
 import { sayWhat } from '../../words/describe.ts'
 import { sayFeature, together } from '../../words/family-words.ts'
 import { plain } from '../../words/plain.ts'
@@ -37,7 +39,9 @@ export async function sayBeside(desk: BesideDesk, say: Say, program: Program, ch
   const newer = await desk.newer(check)
   const features = [...new Set(another.flatMap(one => one.asMade))].filter(one => check.confirmed?.includes(one))
   return [
-    ...fakes.map(({ since, title }) => say('families.verdict.fake', { since, title: plain(title) })),
+    ...fakes.map(({ since, title }) =>
+      say('families.verdict.fake', { since: sayWeek(say, since), title: plain(title) }),
+    ),
     ...(another.length > 0
       ? [
           say('families.verdict.another', {

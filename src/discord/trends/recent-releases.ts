@@ -1,11 +1,15 @@
-// The frozen releases of a server up to a week, for a chart of what each of them told.
+// The frozen releases of a server up to a week, for charts and for what is usual.
 import type { ReleasedWeek } from '../../trends/findings/past.ts'
 import { readRelease } from '../../trends/release/freeze-week.ts'
+import { baselineGap, baselineWeeks } from '../../trends/rises/baseline.ts'
 import { type Week, weeksUpTo } from '../../trends/week.ts'
 import type { Services } from '../services.ts'
 
 /** Half a year: as many columns as stay apart on a phone. */
 export const weeksShown = 26
+
+/** As many as what is usual, and what would be too much, rest on. */
+export const weeksBehind = baselineGap + baselineWeeks
 
 /** Oldest first, from the server's first release on, at most `most`. */
 export async function recentReleases(

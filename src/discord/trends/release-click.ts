@@ -5,6 +5,7 @@ import { dayOf } from '../../engine/day-of.ts'
 import { drawShares } from '../../pictures/from-trends/draw-shares.ts'
 import { drawWeeks } from '../../pictures/from-trends/draw-weeks.ts'
 import type { ReleasedWeek } from '../../trends/findings/past.ts'
+import { kindOfWeek } from '../../trends/kind-of-week.ts'
 import { noticeable, volumeOf } from '../../trends/noticeable.ts'
 import type { Release } from '../../trends/release/release.ts'
 import { releaseSchema } from '../../trends/release/release-schema.ts'
@@ -16,7 +17,7 @@ import { type Clicked, redraw, refuse, replyWithFile } from '../interaction/repl
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type FoundRelease, findRelease } from './find-release.ts'
-import { recentReleases } from './recent-releases.ts'
+import { recentReleases, weeksBehind, weeksShown } from './recent-releases.ts'
 import { showRelease, type WeeksBeside } from './show/release.ts'
 
 export async function releaseClick(services: Services, interaction: Clicked, act: ReleaseAct): Promise<void> {
@@ -60,14 +61,18 @@ export async function viewRelease(
   const { release, settings } = found
   // Of the pool no past is shown: it may have been of too few servers then.
   const own = release.scope === 'server'
-  const past = own && view === 'rises' ? await recentReleases(services, settings.server, release.week) : []
+  // As many weeks as what is usual rests on.
+  const most = view === 'overview' ? weeksBehind : weeksShown
+  const needed = own && (view === 'overview' || view === 'rises')
+  const past = needed ? await recentReleases(services, settings.server, release.week, most) : []
   const chart = chartOf(say, release, view, past)
   const picture = chart && (await services.pictures.ofDrawing(chart.name, chart.drawing, say))
-  const volume = volumeOf(past.flatMap(one => one.release ?? []))
+  const volume = view === 'rises' ? volumeOf(past.flatMap(one => one.release ?? [])) : undefined
   return showRelease(say, names, release, view, picture, {
     pooling: settings.pooling,
     beside: own ? await weeksBeside(services, found) : {},
     noticeable: volume && noticeable(volume),
+    kind: view === 'overview' ? kindOfWeek(past) : undefined,
   })
 }
 
@@ -83,6 +88,6 @@ function chartOf(say: Say, release: Release, view: ReleaseView, past: readonly R
     return { name: 'verdicts.png', drawing: drawShares(say, release) }
   // A later notice takes the place of an earlier one in a release, so each week is asked for its own.
   const noticed = new Set([...release.rises, ...past.flatMap(one => one.release?.rises ?? [])].map(rise => rise.week))
-  const weeks = past.length > 0 && drawWeeks(say, past, noticed)
+  const weeks = view === 'rises' && past.length > 0 && drawWeeks(say, past, noticed)
   return weeks ? { name: 'weeks.png', drawing: weeks } : undefined
 }

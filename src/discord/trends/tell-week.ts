@@ -1,10 +1,13 @@
 // The weekly note: one quiet post a week in the reports channel of each server that wants it, never a second one for the same week.
+import { dayOf } from '../../engine/day-of.ts'
 import { isOlderThanHalfAYear } from '../../server/change-links.ts'
 import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
-import { readRelease } from '../../trends/release/freeze-week.ts'
+import { kindOfWeek } from '../../trends/kind-of-week.ts'
 import { type Week, weeksFrom } from '../../trends/week.ts'
 import { noteOf } from '../../trends/weekly-note.ts'
 import { sayIn } from '../../words/say.ts'
+import { openTrendNames } from '../../words/trend-names.ts'
+import { recentReleases, weeksBehind } from './recent-releases.ts'
 import { showWeek } from './show/week.ts'
 import type { BackgroundServices } from './tell-findings.ts'
 
@@ -27,12 +30,14 @@ async function tellOne(
   if (await services.posts.isOpenToAll(channel)) return
   // Claimed before it is posted: killed in between, the week has no note, and never two.
   if (!(await services.offers.claim(server, `note ${week} ${server}`, services.now()))) return
-  const bytes = await services.trends.releases.bytes({ kind: 'server', server }, week)
-  const read = bytes === null ? undefined : readRelease(bytes)
-  const note = noteOf(read?.ok ? read.release : undefined, await services.trends.findings.of(server))
+  const weeks = await recentReleases(services, server, week, weeksBehind)
+  const note = noteOf(weeks.at(-1)?.release, await services.trends.findings.of(server))
   const links = settings.links.filter(link => isOlderThanHalfAYear(link, services.now())).length
-  const shown = showWeek(sayIn(publicLanguage(settings)), note, {
+  const say = sayIn(publicLanguage(settings))
+  const names = openTrendNames(say, await services.families.programsFor(server), dayOf(services.now()))
+  const shown = showWeek(say, names, note, {
     week,
+    kind: kindOfWeek(weeks),
     links,
     reviews: await inReview(services, server),
   })

@@ -4,6 +4,7 @@ import { isFailing } from '../../ground/verdicts.ts'
 import type { ReleasedWeek } from '../../trends/findings/past.ts'
 import type { Release } from '../../trends/release/release.ts'
 import type { Week } from '../../trends/week.ts'
+import { sayWeekNumber } from '../../words/dates.ts'
 import type { Say } from '../../words/say.ts'
 import { drawTrend } from '../charts/draw-trend.ts'
 import { numbersIn } from '../charts/plot.ts'
@@ -19,8 +20,7 @@ const newlyFailed = ({ verdicts }: Release): number =>
 /** `noticed`: the weeks that the text beside it names. Undefined where no week has anything to show. */
 export function drawWeeks(say: Say, weeks: readonly ReleasedWeek[], noticed: ReadonlySet<Week>): Drawing | undefined {
   const columns = weeks.map(({ week, release }) => ({
-    // ISO 8601 writes a week of a year so in every language.
-    name: week.slice(week.indexOf('W')),
+    name: sayWeekNumber(week),
     ...(release && {
       failed: newlyFailed(release),
       alarm: noticed.has(week),

@@ -9,7 +9,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.state.warned': 'Die Mitglieder sind gewarnt.',
   'finding.state.known-fake': 'Als bekannte Fälschung eingetragen.',
   'finding.state.dismissed': 'Verworfen.',
-  'finding.quiet': 'Seit der Woche bis zum {seen} wurde nichts mehr davon gefunden.',
+  'finding.quiet': 'Seit der Woche vom {seen} wurde nichts mehr davon gefunden.',
   'finding.new.label': '{quiet, select, yes {Was damals neu war} other {Was neu ist}}:',
   'finding.new.whole':
     'Mehr Prüfungen dieser Zellen gehen schlecht aus als vorher, und nicht nur, weil mehr Leute prüfen.',
@@ -25,11 +25,11 @@ export const findings: InWordsOf<typeof english> = {
   'finding.sure.pattern': 'Ziemlich sicher. Dieselben Dinge kommen in mehr Prüfungen zusammen, als der Zufall erklärt.',
   'finding.sure.little':
     'Nicht sehr sicher. Bei so vielen Zellen und Mängeln, die beobachtet werden, steigt ab und zu etwas durch Zufall.',
-  'finding.since': 'Zuerst gefunden in der Woche bis zum {from}.',
-  'finding.since.again': 'Zuerst gefunden in der Woche bis zum {from}, zuletzt in der bis zum {last}.',
+  'finding.since': 'Zuerst gefunden in der Woche vom {from}.',
+  'finding.since.again': 'Zuerst gefunden in der Woche vom {from}, zuletzt in der Woche vom {last}.',
   'finding.many.label': 'Wie viele:',
   'finding.many.of':
-    'In den 8 Wochen bis zum {last} mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
+    'In den 8 Wochen bis zur Woche vom {last} mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
   'finding.noise.rise':
@@ -66,7 +66,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.did.warned': '{who} hat am {when} eine Warnung gepostet: {why}',
   'finding.did.edited': '{who} hat die Warnung am {when} geändert: {why}',
   'finding.did.dismissed': '{who} hat es am {when} verworfen: {why}',
-  'finding.did.put-off': '{who} beobachtet es seit {when}, bis {why}.',
+  'finding.did.put-off': '{who} beobachtet es seit {when}, bis zur Woche vom {why}.',
   'finding.did.known-fake': '{who} hat am {when} eine bekannte Fälschung daraus gemacht.',
   'finding.undone': '{what} (zurückgenommen von {who} am {when}{why, select, none {} other {: {why}}})',
   'finding.form.warning': 'Die Warnung',
@@ -76,7 +76,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.withdraw': 'Was den Mitgliedern dazu gesagt wird',
   'finding.form.withdraw.hint': 'Es steht dann an der Stelle der Warnung, die nicht gelöscht wird.',
   'finding.form.weeks': 'Wie lange',
-  'finding.form.weeks.choice': '{weeks, plural, one {# Woche} other {# Wochen}}, bis {until}',
+  'finding.form.weeks.choice': '{weeks, plural, one {# Woche} other {# Wochen}}, bis zur Woche vom {until}',
   'finding.drafted':
     'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
   'finding.not-posted':

@@ -14,6 +14,7 @@ import { familySheet } from './family-sheet.ts'
 import { findings } from './findings.ts'
 import { handOver } from './hand-over.ts'
 import { history } from './history.ts'
+import { kindOfWeek } from './kind-of-week.ts'
 import { letters } from './letters.ts'
 import { links } from './links.ts'
 import { logRefusals } from './log-refusals.ts'
@@ -66,6 +67,7 @@ export const german: Partial<Catalogue> = {
   ...history,
   ...settingsFile,
   ...weeklyNote,
+  ...kindOfWeek,
   ...letters,
   ...share,
 }

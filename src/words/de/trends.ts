@@ -21,8 +21,8 @@ export const trends: InWordsOf<typeof english> = {
   'counting.published':
     'Löschen ändert die künftigen Zahlen. Schon veröffentlichte bleiben: Eine, die um eins fiele, würde auf dich zeigen.',
   'button.leave-nothing': 'Nicht mitzählen',
-  'trends.title': 'Gezählte Prüfungen bis {days}',
-  'trends.title.pool': 'Gezählte Prüfungen auf allen Servern, die ihre Zahlen zusammenlegen, bis {days}',
+  'trends.title': 'Gezählte Prüfungen bis zur Woche vom {week}',
+  'trends.title.pool': 'Gezählte Prüfungen auf allen Servern, die ihre Zahlen zusammenlegen, bis zur Woche vom {week}',
   'trends.checks':
     '{checks, plural, =0 {Bisher Prüfungen von weniger als fünf Personen zu jedem Modell: Es gibt noch nichts zu zeigen.} one {Bisher # Prüfung, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.} other {Bisher # Prüfungen, {more, plural, =0 {keine neue: weniger als fünf weitere Personen} other {davon # neu in dieser Woche}}.}}',
   'trends.verdict.danger': 'Gefahr',
@@ -50,9 +50,9 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rises.none': 'Kein Anstieg über das Übliche hinaus.',
   'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
   'trends.rise':
-    '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Modellen auf} other {}})',
+    '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in der Woche vom {week}{sure, select, yes {; fällt unter allen Modellen auf} other {}})',
   'trends.rise.rule':
-    '{family}: Ein Grund wird öfter genannt, als die Zahl der Prüfungen erklärt (bemerkt in Woche {week}{sure, select, yes {; fällt unter allen Gründen auf} other {}}): {rule}',
+    '{family}: Ein Grund wird öfter genannt, als die Zahl der Prüfungen erklärt (bemerkt in der Woche vom {week}{sure, select, yes {; fällt unter allen Gründen auf} other {}}): {rule}',
   'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
   'trends.spike': '{family}: Prüfungen mit schlechtem Ergebnis',
   'trends.spike.rule': '{family}: {rule}',

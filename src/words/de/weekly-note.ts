@@ -12,7 +12,7 @@ export const weeklyNote: InWordsOf<typeof english> = {
   'setup.note.on': 'Einmal in der Woche posten',
   'setup.note.off': 'Keine Wochennotiz',
   'setup.note.no-channel': 'Es gibt keinen Kanal für Berichte, also erscheint die Wochennotiz nirgends. Wähl einen.',
-  'note.title': 'Die Woche bis {days}',
+  'note.title': 'Die Woche vom {week}',
   'note.no-counts': 'Für diese Woche wurde nichts gezählt.',
   'note.findings.label': 'Funde:',
   'note.findings':

@@ -6,7 +6,7 @@ export const findings = {
   'finding.state.warned': 'Members have been warned.',
   'finding.state.known-fake': 'Kept as a known fake.',
   'finding.state.dismissed': 'Dismissed.',
-  'finding.quiet': 'It has not been found again since the week that ended on {seen}.',
+  'finding.quiet': 'It has not been found again since the week of {seen}.',
   'finding.new.label': '{quiet, select, yes {What was new then} other {What is new}}:',
   'finding.new.whole': 'more checks of this model end badly than before, and not just because more people check.',
   'finding.new.faults':
@@ -20,11 +20,11 @@ export const findings = {
   'finding.sure.pattern': 'fairly sure. The same things come together in more checks than chance explains.',
   'finding.sure.little':
     'not very sure. With so many models and faults watched, one of them rises by chance now and then.',
-  'finding.since': 'First found in the week that ended on {from}.',
-  'finding.since.again': 'First found in the week that ended on {from}, last in the one that ended on {last}.',
+  'finding.since': 'First found in the week of {from}.',
+  'finding.since.again': 'First found in the week of {from}, last in the week of {last}.',
   'finding.many.label': 'How many:',
   'finding.many.of':
-    'in the 8 weeks up to {last} at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}.',
+    'in the 8 weeks up to the week of {last} at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}.',
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
   'finding.noise.label': 'What it would take to be mere chance:',
   'finding.noise.rise': 'a run of bad luck as rare as once in about 6 years, for one thing that fails once a week.',
@@ -59,7 +59,7 @@ export const findings = {
   'finding.did.warned': '{who} posted a warning on {when}: {why}',
   'finding.did.edited': '{who} changed the warning on {when}: {why}',
   'finding.did.dismissed': '{who} dismissed it on {when}: {why}',
-  'finding.did.put-off': '{who} put it on watch on {when}, until {why}.',
+  'finding.did.put-off': '{who} put it on watch on {when}, until the week of {why}.',
   'finding.did.known-fake': '{who} made it a known fake on {when}.',
   'finding.undone': '{what} (taken back by {who} on {when}{why, select, none {} other {: {why}}})',
   'finding.form.warning': 'The warning',
@@ -69,7 +69,7 @@ export const findings = {
   'finding.form.withdraw': 'What members are told about it',
   'finding.form.withdraw.hint': 'It stands in the place of the warning, which is not deleted.',
   'finding.form.weeks': 'How long',
-  'finding.form.weeks.choice': '{weeks, plural, one {# week} other {# weeks}}, until {until}',
+  'finding.form.weeks.choice': '{weeks, plural, one {# week} other {# weeks}}, until the week of {until}',
   'finding.drafted':
     'A rule to begin with. It counts for nothing until somebody has finished it and put it into a rule pack.',
   'finding.not-posted':

@@ -17,8 +17,8 @@ export const trends = {
   'counting.published':
     'Deleting changes the numbers to come. Numbers already published stay: if one of them dropped by one, it would give you away.',
   'button.leave-nothing': 'Leave it out of the counts',
-  'trends.title': 'Checks counted up to {days}',
-  'trends.title.pool': 'Checks counted on all servers that pool, up to {days}',
+  'trends.title': 'Checks counted up to the week of {week}',
+  'trends.title.pool': 'Checks counted on all servers that pool, up to the week of {week}',
   'trends.checks':
     '{checks, plural, =0 {Fewer than five people’s checks of any one model so far: there is nothing to show yet.} other {# checks so far, {more, plural, =0 {none new: fewer than five more people} other {# of them new this week}}.}}',
   'trends.verdict.danger': 'Danger',
@@ -46,9 +46,9 @@ export const trends = {
   'trends.rises.none': 'No increase beyond normal variation.',
   'trends.rises.too-early': 'Whether anything is rising can only be said once there are 13 weeks of counts.',
   'trends.rise':
-    '{family}: more checks end badly than the number of checks explains (noticed in week {week}{sure, select, yes {; stands out among all models} other {}})',
+    '{family}: more checks end badly than the number of checks explains (noticed in the week of {week}{sure, select, yes {; stands out among all models} other {}})',
   'trends.rise.rule':
-    '{family}: one reason is given more often than the number of checks explains (noticed in week {week}{sure, select, yes {; stands out among all reasons} other {}}): {rule}',
+    '{family}: one reason is given more often than the number of checks explains (noticed in the week of {week}{sure, select, yes {; stands out among all reasons} other {}}): {rule}',
   'trends.spikes': 'More than usual this week alone, which is less sure',
   'trends.spike': '{family}: failed checks',
   'trends.spike.rule': '{family}: {rule}',

@@ -9,7 +9,7 @@ export const weeklyNote = {
   'setup.note.on': 'Post one a week',
   'setup.note.off': 'No weekly note',
   'setup.note.no-channel': 'There is no reports channel, so it is posted nowhere. Choose one.',
-  'note.title': 'The week up to {days}',
+  'note.title': 'The week of {week}',
   'note.no-counts': 'Nothing was counted for this week.',
   'note.findings.label': 'Findings:',
   'note.findings':

@@ -9,7 +9,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.state.warned': 'Los miembros están avisados.',
   'finding.state.known-fake': 'Anotado como falsificación conocida.',
   'finding.state.dismissed': 'Descartado.',
-  'finding.quiet': 'Desde la semana que terminó el {seen} no se ha vuelto a encontrar nada de esto.',
+  'finding.quiet': 'Desde la semana del {seen} no se ha vuelto a encontrar nada de esto.',
   'finding.new.label': '{quiet, select, yes {Qué hubo de nuevo entonces} other {Qué hay de nuevo}}:',
   'finding.new.whole': 'más comprobaciones de este modelo acaban mal que antes, y no solo porque compruebe más gente.',
   'finding.new.faults':
@@ -22,12 +22,11 @@ export const findings: InWordsOf<typeof english> = {
   'finding.sure.rise': 'bastante. Destaca entre todo lo que aquí se vigila.',
   'finding.sure.pattern': 'bastante. Las mismas cosas coinciden en más comprobaciones de las que explica el azar.',
   'finding.sure.little': 'no mucha. Con tantos modelos y defectos vigilados, de vez en cuando alguno sube por azar.',
-  'finding.since': 'Se encontró primero en la semana que terminó el {from}.',
-  'finding.since.again':
-    'Se encontró primero en la semana que terminó el {from}, y por última vez en la que terminó el {last}.',
+  'finding.since': 'Se encontró primero en la semana del {from}.',
+  'finding.since.again': 'Se encontró primero en la semana del {from}, y por última vez en la semana del {last}.',
   'finding.many.label': 'Cuántas:',
   'finding.many.of':
-    'en las 8 semanas hasta el {last}, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
+    'en las 8 semanas hasta la semana del {last}, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.rise':
@@ -64,7 +63,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.did.warned': '{who} publicó un aviso el {when}: {why}',
   'finding.did.edited': '{who} cambió el aviso el {when}: {why}',
   'finding.did.dismissed': '{who} lo descartó el {when}: {why}',
-  'finding.did.put-off': '{who} lo puso en observación el {when}, hasta {why}.',
+  'finding.did.put-off': '{who} lo puso en observación el {when}, hasta la semana del {why}.',
   'finding.did.known-fake': '{who} lo convirtió en una falsificación conocida el {when}.',
   'finding.undone': '{what} (lo deshizo {who} el {when}{why, select, none {} other {: {why}}})',
   'finding.form.warning': 'El aviso',
@@ -74,7 +73,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.withdraw': 'Qué se les dice a los miembros',
   'finding.form.withdraw.hint': 'Queda en el lugar del aviso, que no se borra.',
   'finding.form.weeks': 'Cuánto tiempo',
-  'finding.form.weeks.choice': '{weeks, plural, one {# semana} other {# semanas}}, hasta {until}',
+  'finding.form.weeks.choice': '{weeks, plural, one {# semana} other {# semanas}}, hasta la semana del {until}',
   'finding.drafted':
     'Una regla para empezar. No cuenta para nada hasta que alguien la haya terminado y puesto en un paquete.',
   'finding.not-posted':

@@ -21,8 +21,9 @@ export const trends: InWordsOf<typeof english> = {
   'counting.published':
     'Borrar cambia los números que vendrán. Los ya publicados se quedan: si alguno bajara en una unidad, te delataría.',
   'button.leave-nothing': 'No contarla',
-  'trends.title': 'Comprobaciones contadas hasta el {days}',
-  'trends.title.pool': 'Comprobaciones contadas en todos los servidores que suman sus números, hasta el {days}',
+  'trends.title': 'Comprobaciones contadas hasta la semana del {week}',
+  'trends.title.pool':
+    'Comprobaciones contadas en todos los servidores que suman sus números, hasta la semana del {week}',
   'trends.checks':
     '{checks, plural, =0 {De momento, comprobaciones de menos de cinco personas por cada modelo: aún no hay nada que mostrar.} one {# comprobación hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.} other {# comprobaciones hasta ahora, {more, plural, =0 {ninguna nueva: menos de cinco personas más} one {# nueva esta semana} other {# nuevas esta semana}}.}}',
   'trends.verdict.danger': 'Peligro',
@@ -50,9 +51,9 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rises.none': 'Ningún aumento más allá de lo normal.',
   'trends.rises.too-early': 'Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
   'trends.rise':
-    '{family}: más comprobaciones acaban mal de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los modelos} other {}})',
+    '{family}: más comprobaciones acaban mal de lo que explica el número de comprobaciones (se notó en la semana del {week}{sure, select, yes {; destaca entre todos los modelos} other {}})',
   'trends.rise.rule':
-    '{family}: un motivo se da más a menudo de lo que explica el número de comprobaciones (se notó en la semana {week}{sure, select, yes {; destaca entre todos los motivos} other {}}): {rule}',
+    '{family}: un motivo se da más a menudo de lo que explica el número de comprobaciones (se notó en la semana del {week}{sure, select, yes {; destaca entre todos los motivos} other {}}): {rule}',
   'trends.spikes': 'Más de lo habitual solo esta semana, que es menos seguro',
   'trends.spike': '{family}: comprobaciones con mal resultado',
   'trends.spike.rule': '{family}: {rule}',

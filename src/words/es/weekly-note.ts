@@ -12,7 +12,7 @@ export const weeklyNote: InWordsOf<typeof english> = {
   'setup.note.on': 'Publicar una por semana',
   'setup.note.off': 'Sin nota semanal',
   'setup.note.no-channel': 'No hay canal de informes, así que no se publica en ningún sitio. Elige uno.',
-  'note.title': 'La semana hasta el {days}',
+  'note.title': 'La semana del {week}',
   'note.no-counts': 'No se contó nada en esta semana.',
   'note.findings.label': 'Hallazgos:',
   'note.findings':

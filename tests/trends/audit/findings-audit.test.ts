@@ -1,4 +1,4 @@
-// Nobody is singled out by what findings, earlier weeks, the volume statement and the weekly note say: random streams, audited by linear programming.
+// Nobody is singled out by what findings, earlier weeks, the volume statement, the kind of a week and its note say: random streams, audited by linear programming.
 //
 // CELLWARY_AUDIT_STREAMS (npm run audit-streams) says how many; without it a few, so that the ordinary run stays short.
 import { expect, test } from 'vitest'
@@ -8,6 +8,7 @@ import { begin, type Finding } from '../../../src/trends/findings/finding.ts'
 import { pastOf, thingOf } from '../../../src/trends/findings/past.ts'
 import { tellStories } from '../../../src/trends/findings/stories.ts'
 import { minimumReporters } from '../../../src/trends/fives.ts'
+import { kindOfWeek } from '../../../src/trends/kind-of-week.ts'
 import { volumeOf } from '../../../src/trends/noticeable.ts'
 import type { Release } from '../../../src/trends/release/release.ts'
 import { weekPlus, weeksFrom } from '../../../src/trends/week.ts'
@@ -105,6 +106,27 @@ function notedOf(stream: Stream, releases: readonly Release[], findings: readonl
   })
 }
 
+const asWeeks = (list: readonly Release[]) => list.map(release => ({ week: release.week, release }))
+
+/**
+ * What a reader takes from the kinds of all weeks, where the server has one kind of cell: so many new checks in four weeks, and so many of
+ * them that failed, were shown by then; and what is usual at most came to pass in some four weeks before.
+ */
+function kindsSaidOf(stream: Stream, releases: readonly Release[]): Statement[] {
+  if (stream.families.length > 1) return []
+  return releases.flatMap((release, at) => {
+    const { usual } = kindOfWeek(asWeeks(releases.slice(0, at + 1))) ?? {}
+    if (!usual) return []
+    const now = weeksFrom(stream.first, release.week)
+    const open = { most: Number.POSITIVE_INFINITY }
+    return [
+      { group: (_, week) => week <= now, least: usual.checks + usual.usualChecks.low, ...open },
+      { group: (_, week) => week <= now - 4, least: usual.usualChecks.high, ...open },
+      { group: (kind, week) => isFailing(kind.verdict) && week <= now, least: usual.failed, ...open },
+    ] satisfies Statement[]
+  })
+}
+
 /**
  * What a reader takes from the sentence about what the server could notice, where it has one kind of cell: it was made for so many checks
  * and so many failures a week, both rounded, so at least so many were shown, and there were no fewer.
@@ -135,6 +157,7 @@ test(`what findings say pins no one to four people, in ${streams} streams`, asyn
   let said = 0
   let noted = 0
   let volumes = 0
+  let kinds = 0
   for (let seed = 1; seed <= streams; seed++) {
     const stream = streamOf(seed, false)
     const publication = await publish(stream)
@@ -147,7 +170,9 @@ test(`what findings say pins no one to four people, in ${streams} streams`, asyn
       noted += notes.length
       const volume = volumeSaidOf(stream, publication.releases)
       volumes += volume.length
-      const statements = [...statementsOf(stream, publication, family), ...sentences, ...notes, ...volume]
+      const kind = kindsSaidOf(stream, publication.releases)
+      kinds += kind.length
+      const statements = [...statementsOf(stream, publication, family), ...sentences, ...notes, ...volume, ...kind]
       const truth = truthOf(stream, family)
       expect({ seed, family, untrue: untrue(stream, statements, truth) }).toEqual({ seed, family, untrue: [] })
       const found = audit(puzzleOf(stream, statements), truth, seed)
@@ -164,6 +189,32 @@ test(`what findings say pins no one to four people, in ${streams} streams`, asyn
   expect(said).toBeGreaterThan(0)
   expect(noted).toBeGreaterThan(streams / 10)
   expect(volumes).toBeGreaterThan(streams / 10)
+  expect(kinds).toBeGreaterThan(streams / 20)
+}, 3_600_000)
+
+test('the kind of every week is made of frozen bytes, in fives, and nothing of the private state or of what is deleted later changes it', async () => {
+  let said = 0
+  let found = 0
+  for (let seed = 1; seed <= streams; seed++) {
+    const { releases } = await publish(streamOf(seed, seed % 2 === 0))
+    for (const [at] of releases.entries()) {
+      const upTo = releases.slice(0, at + 1)
+      const week = kindOfWeek(asWeeks(upTo))
+      expect(kindOfWeek(asWeeks(structuredClone(upTo)))).toEqual(week)
+      if (!week) continue
+      said++
+      // Each family that is named is named by a release that everybody here may read.
+      const named = [...week.fresh, ...week.again, ...[...week.recent, ...week.over].map(one => one.family)]
+      const told = new Set(upTo.flatMap(one => [...one.rises, ...one.patterns].map(({ family }) => family)))
+      for (const family of named) expect(told).toContain(family)
+      if (named.length > 0) found++
+      const { checks = 0, failed = 0, usualChecks, usualFailed } = week.usual ?? {}
+      const bands = [usualChecks, usualFailed].flatMap(band => (band ? [band.low, band.high] : []))
+      for (const number of [checks, failed, ...bands]) expect(Math.abs(number % minimumReporters)).toBe(0)
+    }
+  }
+  expect(said).toBeGreaterThan(streams)
+  expect(found).toBeGreaterThan(0)
 }, 3_600_000)
 
 test('the note of a week says what its release says, in fives, and nothing of the private state or of what is deleted later changes it', async () => {

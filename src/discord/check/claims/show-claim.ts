@@ -1,4 +1,5 @@
 // Shows what a text claims and what weighs how much in it, the impossible first, with a way to check the cell.
+
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../check/check.ts'
 import { factsOfClaim } from '../../../check/known/facts-of-claim.ts'
@@ -9,6 +10,7 @@ import { type ClaimFinding, claimWeights } from '../../../readings/claims/findin
 import { longestClaim } from '../../../readings/read-claims.ts'
 import type { WeighedClaims } from '../../../readings/weigh-claims.ts'
 import { sayClaimFinding, sayFact, sayNothingFound } from '../../../words/claim-words.ts'
+import { sayDay } from '../../../words/dates.ts'
 import { nameWhat } from '../../../words/describe.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -69,8 +71,7 @@ function sourcesOf(say: Say, findings: readonly ClaimFinding[]): string[] {
     .toSorted()
     .at(0)
   if (date === undefined) return [say('weighed.sources', { date: 'none' })]
-  const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'long', timeZone: 'UTC' })
-  return [say('weighed.sources', { date: day.format(new Date(date)) })]
+  return [say('weighed.sources', { date: sayDay(say, Date.parse(date)) })]
 }
 
 function buttonsOf(say: Say, facts: readonly Fact[], open: OpenCheck | undefined): APIButtonComponent[] {

@@ -1,10 +1,12 @@
 // The option "which", shared by the commands that take one of a person's own open checks.
+
 import {
   type APIApplicationCommandStringOption,
   ApplicationCommandOptionType,
   type AutocompleteInteraction,
   type ChatInputCommandInteraction,
 } from 'discord.js'
+import { sayDay } from '../../../words/dates.ts'
 import { nameWhat } from '../../../words/describe.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
 import { familiesOfChecks } from '../../families/families-of-checks.ts'
@@ -23,7 +25,6 @@ export const whichOption = (say: Say): APIApplicationCommandStringOption => ({
 export async function suggestChecks(services: Services, interaction: AutocompleteInteraction): Promise<void> {
   const say = sayIn(interaction.locale)
   const typed = interaction.options.getFocused().toLocaleLowerCase(say.locale)
-  const day = new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' })
   const held = await services.checks.heldBy(interaction.user.id, services.now())
   const family = await familiesOfChecks(services, held)
   const choices = held.map(check => ({
@@ -31,7 +32,7 @@ export async function suggestChecks(services: Services, interaction: Autocomplet
     name: cut(
       say('check.choice', {
         what: nameWhat(say, family(check)),
-        date: day.format(check.startedAt),
+        date: sayDay(say, check.startedAt),
         count: check.trail.length,
       }),
       100,

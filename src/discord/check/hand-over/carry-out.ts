@@ -7,7 +7,7 @@ import type { NoticeKind } from '../../../check/notice-store.ts'
 import type { Later } from '../../../services/keyed-queue.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
-import { sayDay, sayPerson, sayTaker } from '../../../words/say-custody.ts'
+import { sayMoment, sayPerson, sayTaker } from '../../../words/say-custody.ts'
 import { changedMeanwhile } from '../../interaction/refusal.ts'
 import { editReply, redraw, refuse, replyPrivately } from '../../interaction/reply.ts'
 import { mayWriteHere } from '../../interaction/rights.ts'
@@ -79,7 +79,7 @@ const askedOf = (say: Say, { holder }: Check): string => say('desk.asked', { hol
 async function redirected(turn: Turn, inPublic: Say, check: Check): Promise<undefined> {
   const { services, interaction, say } = turn
   const { offer } = custodyOf(check)
-  const now = offer ? say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) }) : ''
+  const now = offer ? say('progress.offered', { taker: sayTaker(say, offer.to), until: sayMoment(offer.until) }) : ''
   await replyPrivately(interaction, message([text(now), small(say('caution.line'))]))
   const channel = await whereTold(turn, check)
   const shown = await postPanel(services, inPublic, check, channel)

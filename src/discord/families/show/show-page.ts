@@ -1,4 +1,5 @@
 // The pages of a family: what everybody sees, what moderators work on, and each of its parts.
+
 import { ButtonStyle } from 'discord.js'
 import type { FamilyAct } from '../../../custom-ids/family-id.ts'
 import type { Pack } from '../../../engine/pack/pack.ts'
@@ -7,6 +8,7 @@ import type { ServerFamily, Version } from '../../../families/family.ts'
 import { featuresOf } from '../../../families/features.ts'
 import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
+import { sayDay } from '../../../words/dates.ts'
 import { sayFacts, sayFeature, sayOption, sayTitle } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -22,8 +24,6 @@ export type PageExtras = {
 }
 
 export const noted = (note: string | undefined) => (note ? [text(note)] : [])
-export const writtenDay = (say: Say, at: number): string =>
-  new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(at)
 
 export const sayState = (say: Say, { state, head, draft }: Pick<ServerFamily, 'state' | 'head' | 'draft'>): string =>
   say(state === 'in-force' && draft ? 'families.state.changed' : `families.state.${state}`, { number: head })
@@ -47,7 +47,7 @@ export function showPublicly(
       text(`### ${sayTitle(say, version.facts.identity)}${state}`),
       ...gallery(pictures),
       text(cutLines([...sayFacts(say, base, version.facts), say('families.references.count', { count: references })])),
-      small(say('families.since', { since: writtenDay(say, version.at) })),
+      small(say('families.since', { since: sayDay(say, version.at) })),
       ...photos.parts,
       ...rows([...change, pressButton(id({ is: 'sheet' }), say('families.button.sheet'))]),
       small(say('caution.line')),

@@ -1,15 +1,17 @@
 // The further pages of a family: its reference cells, its known fakes, its history.
+
 import { ButtonStyle } from 'discord.js'
 import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Version } from '../../../families/family.ts'
 import { nobody } from '../../../server/traces.ts'
+import { sayDay, sayWeek } from '../../../words/dates.ts'
 import { sayFeature, sayOptions } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { WorkingOn } from '../working-on.ts'
 import { idFor } from './menus.ts'
-import { cutLines, noted, type PageExtras, writtenDay } from './show-page.ts'
+import { cutLines, noted, type PageExtras } from './show-page.ts'
 
 const sayLooks = (say: Say, base: Pack, looks: Readonly<Record<string, string | readonly string[]>>): string =>
   Object.entries(looks)
@@ -59,7 +61,7 @@ export function showFakes(say: Say, base: Pack, { family, facts }: WorkingOn, { 
     say('families.fake.line', {
       number: i + 1,
       title: plain(one.title),
-      since: one.since,
+      since: sayWeek(say, one.since),
       look: sayLooks(say, base, one.look),
     }),
   )
@@ -93,7 +95,7 @@ export function showHistory(
   const lines = shown.map(one =>
     say('families.history.line', {
       number: one.number,
-      when: writtenDay(say, one.at),
+      when: sayDay(say, one.at),
       by: who(one.by),
       agreed: one.agreedBy === null ? 'alone' : who(one.agreedBy),
       why: plain(one.why),

@@ -4,6 +4,7 @@ import { numbersIn } from '../../../pictures/charts/plot.ts'
 import type { Drawing } from '../../../pictures/drawing.ts'
 import type { Finding } from '../../../trends/findings/finding.ts'
 import { pastOf, type ReleasedWeek, thingOf } from '../../../trends/findings/past.ts'
+import { sayWeekNumber } from '../../../words/dates.ts'
 import { bare, unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
@@ -29,8 +30,7 @@ export function drawFinding(
   return drawTrend({
     title: say('finding.chart', { what: bare(what) }),
     weeks: past.map(({ week, failed, bound, noticed }) => ({
-      // ISO 8601 writes a week of a year so in every language.
-      name: week.slice(week.indexOf('W')),
+      name: sayWeekNumber(week),
       ...(failed !== undefined && { failed, alarm: noticed }),
       ...(bound !== undefined && { bound }),
     })),

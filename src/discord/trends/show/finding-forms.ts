@@ -3,7 +3,7 @@ import { type APIModalInteractionResponseCallbackData, ChannelType } from 'disco
 import { encodeTrends } from '../../../custom-ids/trends-id.ts'
 import type { Finding } from '../../../trends/findings/finding.ts'
 import { type Week, weekPlus } from '../../../trends/week.ts'
-import { sayWeekStart } from '../../../words/finding-words.ts'
+import { sayWeek } from '../../../words/dates.ts'
 import type { Say } from '../../../words/say.ts'
 import { channelField, form, menuField, textField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
@@ -67,7 +67,7 @@ export const watchForm = (say: Say, { id }: Finding, week: Week, opening: string
         required: true,
         options: watchWeeks.map(weeks => ({
           value: String(weeks),
-          label: cut(say('finding.form.weeks.choice', { weeks, until: sayWeekStart(say, weekPlus(week, weeks)) }), 100),
+          label: cut(say('finding.form.weeks.choice', { weeks, until: sayWeek(say, weekPlus(week, weeks)) }), 100),
           default: weeks === 4,
         })),
       },

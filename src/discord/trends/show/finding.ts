@@ -6,7 +6,8 @@ import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { lastUndoable } from '../../../trends/findings/decide.ts'
 import type { Decision, Deed, Finding, PostPlace } from '../../../trends/findings/finding.ts'
 import { isWeek, type Week } from '../../../trends/week.ts'
-import { sayFinding, sayFindingTitle, sayStanding, sayWeekStart } from '../../../words/finding-words.ts'
+import { sayDay, sayWeek } from '../../../words/dates.ts'
+import { sayFinding, sayFindingTitle, sayStanding } from '../../../words/finding-words.ts'
 import { plain, plainLines } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
@@ -106,18 +107,17 @@ function linksOf(say: Say, { server, post, warning }: Finding, fromList: boolean
 /** Who decided what, when and why, and who took it back; nobody is pinged by it. */
 function sayDecision(say: Say, { by, at, did, why, undone }: Decision): string {
   const who = (person: string) => (person === nobody ? say('finding.somebody') : `<@${person}>`)
-  const when = (ms: number) => `<t:${Math.floor(ms / 1000)}:d>`
-  const reason = did === 'put-off' && isWeek(why) ? sayWeekStart(say, why) : plain(cut(why, 240))
+  const reason = did === 'put-off' && isWeek(why) ? sayWeek(say, why) : plain(cut(why, 240))
   const what = say(`finding.did.${did}`, {
     who: who(by),
-    when: when(at),
+    when: sayDay(say, at),
     ...(did !== 'known-fake' && { why: reason }),
   })
   if (!undone) return what
   return say('finding.undone', {
     what,
     who: who(undone.by),
-    when: when(undone.at),
+    when: sayDay(say, undone.at),
     why: undone.why === '' ? 'none' : plain(cut(undone.why, 240)),
   })
 }

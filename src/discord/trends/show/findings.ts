@@ -3,6 +3,7 @@ import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'disco
 import { encodeTrends, type FindingFilter } from '../../../custom-ids/trends-id.ts'
 import { type Finding, findingStates } from '../../../trends/findings/finding.ts'
 import type { Week } from '../../../trends/week.ts'
+import { sayWeek } from '../../../words/dates.ts'
 import { sayFinding, sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
 import { unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -93,7 +94,7 @@ const severalMenu = (say: Say, names: TrendNames, shown: readonly Finding[]): AP
   max_values: shown.length,
   options: shown.map(one => ({
     value: one.id,
-    label: cut(`${one.week}: ${unmarked(names.family(one.family))}`, 100),
+    label: cut(`${sayWeek(say, one.week)}: ${unmarked(names.family(one.family))}`, 100),
     description: cut(unmarked(sayNews(say, names, one).join(' ')), 100),
   })),
 })
@@ -104,7 +105,7 @@ export function showSeveral(say: Say, names: TrendNames, chosen: readonly Findin
     text(
       [
         `### ${say('findings.several.title', { count: chosen.length })}`,
-        ...chosen.map(one => `- ${one.week}: ${names.family(one.family)}`),
+        ...chosen.map(one => `- ${sayWeek(say, one.week)}: ${names.family(one.family)}`),
       ].join('\n'),
     ),
     ...rows([

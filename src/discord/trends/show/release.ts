@@ -2,9 +2,12 @@
 import { ButtonStyle } from 'discord.js'
 import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../../../custom-ids/trends-id.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
+import type { KindOfWeek } from '../../../trends/kind-of-week.ts'
 import type { Noticeable } from '../../../trends/noticeable.ts'
 import type { Release } from '../../../trends/release/release.ts'
 import type { Week } from '../../../trends/week.ts'
+import { sayWeek } from '../../../words/dates.ts'
+import { sayKindOfWeek } from '../../../words/kind-of-week-words.ts'
 import type { Say } from '../../../words/say.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import {
@@ -29,6 +32,8 @@ export type AroundRelease = {
   readonly beside: WeeksBeside
   /** What could be noticed on a server like this one. */
   readonly noticeable: Noticeable | undefined
+  /** Undefined where it is not said: in the pool, in other views, and while it is too early. */
+  readonly kind: KindOfWeek | undefined
 }
 
 export function showRelease(
@@ -37,12 +42,13 @@ export function showRelease(
   release: Release,
   view: ReleaseView,
   picture: ShownPicture | undefined,
-  { pooling, beside, noticeable }: AroundRelease,
+  { pooling, beside, noticeable, kind }: AroundRelease,
 ): ShownMessage {
   const { week, scope } = release
   const is = scope === 'pool' ? 'pool' : 'release'
   const other = scope === 'pool' ? 'release' : 'pool'
-  const head = [`### ${sayTitle(say, release)}`, sayChecks(say, release)].join('\n')
+  const said = kind ? sayKindOfWeek(say, names, kind).map(one => `**${one.label}** ${one.text}`) : []
+  const head = [`### ${sayTitle(say, release)}`, sayChecks(say, release), ...said].join('\n')
   const foot = `${say(scope === 'pool' ? 'trends.fives.pool' : 'trends.fives')}\n${say('caution.line')}`
   const lists = listsOf(say, names, release, view)
   const volume = noticeable ? [say('trends.noticeable', { ...noticeable })] : []
@@ -80,7 +86,10 @@ export function showRelease(
 }
 
 const toWeek = (say: Say, view: ReleaseView, where: 'before' | 'after', week: Week) =>
-  pressButton(encodeTrends({ is: 'release', week, what: view }), say(`trends.week.${where}`, { week }))
+  pressButton(
+    encodeTrends({ is: 'release', week, what: view }),
+    say(`trends.week.${where}`, { week: sayWeek(say, week) }),
+  )
 
 function listsOf(say: Say, names: TrendNames, release: Release, view: ReleaseView): FittingList[] {
   const rest = (count: number) => say('list.rest', { count })

@@ -7,7 +7,7 @@ import { encodeHand, type HandOverPress } from '../../../../custom-ids/hand-over
 import type { QuestionId } from '../../../../engine/answers.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
-import { sayDay, sayHandled, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
+import { sayHandled, sayMoment, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
 
 export const handButton = (check: Check, does: HandOverPress, label: string, style?: ButtonStyle.Primary) =>
@@ -36,7 +36,9 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
     ...(note ? [text(note)] : []),
     text(`### ${say('hands.title')}\n${say('hands.text')}`),
     ...(helpRequest ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
-    ...(offer ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) }))] : []),
+    ...(offer
+      ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayMoment(offer.until) }))]
+      : []),
     ...(shares ? [text(say('hands.shared'))] : []),
     ...(pair ? [text(say('desk.pair.on'))] : []),
     ...(closing ? [text(say('hands.closing', { who: sayPerson(closing.by) }))] : []),
@@ -54,7 +56,7 @@ export const showOffered = (say: Say, check: Check, offer: Offer, note?: string)
   message([
     ...(note ? [text(note)] : []),
     text(
-      `### ${say('offered.title')}\n${say('offered.text', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) })}\n${say('hands.hot')}`,
+      `### ${say('offered.title')}\n${say('offered.text', { taker: sayTaker(say, offer.to), until: sayMoment(offer.until) })}\n${say('hands.hot')}`,
     ),
     ...rows([handButton(check, 'withdraw', say('offered.withdraw'), ButtonStyle.Primary)]),
     small(say('caution.line')),

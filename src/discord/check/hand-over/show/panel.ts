@@ -7,7 +7,7 @@ import type { PersonId } from '../../../../check/ids.ts'
 import type { Key } from '../../../../words/catalogue.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
-import { sayDay, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
+import { sayMoment, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
 import { message, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
 import { handButton } from './holder-menu.ts'
 
@@ -28,7 +28,7 @@ export function showPanel(say: Say, what: string, check: Check): ShownMessage {
     `### ${say('panel.title')}`,
     say('panel.offer', { starter: holder, what, taker: sayTaker(say, offer.to) }),
     ...(why ? [say('panel.why', { why: plain(why) })] : []),
-    say('panel.until', { until: sayDay(offer.until) }),
+    say('panel.until', { until: sayMoment(offer.until) }),
   ]
   return message([
     text(lines.join('\n')),

@@ -8,7 +8,7 @@ import type { Program } from '../../../../engine/compile.ts'
 import { judge } from '../../../../engine/judge.ts'
 import { sayAnswer, sayAnswered, sayWhat } from '../../../../words/describe.ts'
 import type { Say } from '../../../../words/say.ts'
-import { sayDay, sayHandled, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
+import { sayHandled, sayMoment, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
 import { fitLists } from '../../../message/fit-text.ts'
 import { message, rows, type ShownMessage, small, text, textBudget } from '../../../message/parts.ts'
 import { handButton } from './holder-menu.ts'
@@ -50,7 +50,7 @@ function standing(say: Say, program: Program, check: Check): string[] {
   const { offer, helpRequest, shares } = custodyOf(check)
   const answered = check.trail.length
   if (check.phase.is === 'closed') return [say('closed.text')]
-  if (offer) return [say('progress.offered', { taker: sayTaker(say, offer.to), until: sayDay(offer.until) })]
+  if (offer) return [say('progress.offered', { taker: sayTaker(say, offer.to), until: sayMoment(offer.until) })]
   if (check.phase.is === 'done') {
     const verdict = say(`verdict.${judge(program, check.answers).verdict}`)
     return [say('progress.done'), ...(shares ? [say('progress.verdict', { verdict })] : [])]

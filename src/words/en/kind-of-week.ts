@@ -1,0 +1,44 @@
+// English for what kind of week it was: what is new, in numbers, how sure, and what to do.
+export const kindOfWeek = {
+  'week.label': 'This week:',
+  'week.is.new': 'something new: {families}.',
+  'week.is.again': 'nothing new, but something goes on. Found before and again in this week: {families}.',
+  'week.is.recent': 'nothing new. Found in the last 8 weeks, but not again in this one: {families}.',
+  'week.is.alone':
+    'nothing new yet. In this one week more failed than was to be expected: {things}. One week like this is most often chance.',
+  'week.is.chance':
+    'nothing new. A larger share than usual failed, but no more than chance alone brings now and then (noise).',
+  'week.is.over': 'nothing new, and something old is over. Not found again for more than 8 weeks: {families}.',
+  'week.is.growth': 'nothing new about the cells. More people check than usual, and no larger share of checks fails.',
+  'week.is.ordinary':
+    'nothing new, a quiet week: {checks, select, fewer {fewer checks than usual} more {a few more checks than usual} other {about as many checks as usual}}, and {failed, select, fewer {a smaller share of them failed than usual} other {the share of them that failed is as usual}}.',
+  'week.is.ordinary.young': 'nothing new: nothing rose beyond chance.',
+  'week.too-early': 'too early to say. Whether anything is rising can only be said once there are 13 weeks of counts.',
+  'week.also.again': 'Found before and again in this week: {families}.',
+  'week.also.recent': 'Found in the last 8 weeks, but not again in this one: {families}.',
+  'week.also.over': 'Over, since it was not found again for more than 8 weeks: {families}.',
+  'week.family.last': '{family} (last in the week of {week})',
+  'week.thing.rule': '{family}: {rule}',
+  'week.numbers.label': 'In numbers:',
+  'week.numbers':
+    'the last 4 weeks brought {checks, number} new checks; {failed, number} of them failed ({share, number, percent}). Usual here in 4 weeks: {low, number} to {high, number} checks; of as many checks as now, {failedLow, number} to {failedHigh, number} usually fail ({usualShare, number, percent} over the year before).',
+  'week.numbers.usual': 'Usual is what 8 of 10 such stretches in the year before came to.',
+  'week.sure.finding': 'its finding says how sure, and what it would take to be mere chance.',
+  'week.sure.watched':
+    'fairly sure. Every model and every reason is watched by exact numbers, and none rose beyond chance in this week. A small rise can go unnoticed.',
+  'week.sure.alone':
+    'not sure. Over several weeks nothing rose beyond chance. {weeks, plural, =0 {None} other {#}} of the {of, number} weeks before had something like it.',
+  'week.sure.chance':
+    'not quite sure, but chance is likely: every model and every reason is watched by exact numbers, and none rose beyond chance. So large a share failed in {times, plural, =0 {none} other {#}} of {of, number} such stretches before.',
+  'week.sure.growth':
+    'fairly sure. A rise is judged by the share of all checks, so that more people alone set nothing off; and nothing was set off.',
+  'week.next.new': 'look at it under “Findings” and decide.',
+  'week.next.again': 'if it still waits for a decision, look at it under “Findings” and decide. Otherwise nothing.',
+  'week.next.recent': 'nothing new. If it still waits for a decision under “Findings”, decide.',
+  'week.next.alone': 'nothing yet. Look at next week’s report: if it goes on, it is reported as a finding by itself.',
+  'week.next.chance': 'nothing. If it is more than chance, it goes on, and is reported as a finding by itself.',
+  'week.next.over':
+    'nothing is pressing. If it still waits for a decision under “Findings”, look at it there and dismiss it, unless members still tell of it.',
+  'week.next.growth': 'nothing about the cells. More people may need a helper: /check waiting lists who waits.',
+  'week.next.ordinary': 'nothing.',
+} as const

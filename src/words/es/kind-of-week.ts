@@ -1,0 +1,50 @@
+// Spanish for what kind of week it was: what is new, in numbers, how sure, and what to do.
+import type { InWordsOf } from '../catalogue.ts'
+import type { kindOfWeek as english } from '../en/kind-of-week.ts'
+
+export const kindOfWeek: InWordsOf<typeof english> = {
+  'week.label': 'Esta semana:',
+  'week.is.new': 'algo nuevo: {families}.',
+  'week.is.again': 'nada nuevo, pero algo continúa. Se encontró antes y otra vez en esta semana: {families}.',
+  'week.is.recent': 'nada nuevo. Se encontró en las últimas 8 semanas, pero no otra vez en esta: {families}.',
+  'week.is.alone':
+    'todavía nada nuevo. En esta única semana acabó mal más de lo que cabía esperar: {things}. Una sola semana así casi siempre es azar.',
+  'week.is.chance':
+    'nada nuevo. Una parte mayor de lo habitual acabó mal, pero no más de lo que el azar trae de vez en cuando (ruido).',
+  'week.is.over':
+    'nada nuevo, y algo antiguo se acabó. No se ha vuelto a encontrar desde hace más de 8 semanas: {families}.',
+  'week.is.growth':
+    'nada nuevo en las celdas. Comprueba más gente de lo habitual, y no acaba mal una parte mayor de las comprobaciones.',
+  'week.is.ordinary':
+    'nada nuevo, una semana tranquila: {checks, select, fewer {menos comprobaciones de lo habitual} more {algunas comprobaciones más de lo habitual} other {más o menos tantas comprobaciones como de costumbre}}, y {failed, select, fewer {acabó mal una parte menor de lo habitual} other {la parte que acabó mal es la habitual}}.',
+  'week.is.ordinary.young': 'nada nuevo: nada aumentó más allá de lo que trae el azar.',
+  'week.too-early': 'es pronto para decirlo. Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
+  'week.also.again': 'Se encontró antes y otra vez en esta semana: {families}.',
+  'week.also.recent': 'Se encontró en las últimas 8 semanas, pero no otra vez en esta: {families}.',
+  'week.also.over': 'Se acabó, porque no se ha vuelto a encontrar desde hace más de 8 semanas: {families}.',
+  'week.family.last': '{family} (por última vez en la semana del {week})',
+  'week.thing.rule': '{family}: {rule}',
+  'week.numbers.label': 'En números:',
+  'week.numbers':
+    'las últimas 4 semanas trajeron {checks, number} comprobaciones nuevas; {failed, number} acabaron mal ({share, number, percent}). Lo habitual aquí en 4 semanas: de {low, number} a {high, number} comprobaciones; de tantas como ahora suelen acabar mal de {failedLow, number} a {failedHigh, number} ({usualShare, number, percent} en el año anterior).',
+  'week.numbers.usual': 'Lo habitual es lo que dieron 8 de cada 10 tramos así en el año anterior.',
+  'week.sure.finding': 'su hallazgo dice cuánta certeza hay y qué haría falta para que fuera azar.',
+  'week.sure.watched':
+    'bastante. Cada modelo y cada motivo se vigila con números exactos, y ninguno aumentó esta semana más allá de lo que trae el azar. Un aumento pequeño puede pasar sin que se note.',
+  'week.sure.alone':
+    'poca. En varias semanas nada aumentó más allá de lo que trae el azar. De las {of, number} semanas anteriores, {weeks, plural, =0 {ninguna tuvo} one {# tuvo} other {# tuvieron}} algo así.',
+  'week.sure.chance':
+    'no del todo, pero es probable que sea azar: cada modelo y cada motivo se vigila con números exactos, y ninguno aumentó más allá de lo que trae el azar. De {of, number} tramos así anteriores, en {times, plural, =0 {ninguno} other {#}} acabó mal una parte tan grande.',
+  'week.sure.growth':
+    'bastante. Un aumento se juzga por la parte de todas las comprobaciones, así que más gente por sí sola no hace saltar nada; y nada ha saltado.',
+  'week.next.new': 'míralo en «Hallazgos» y decide.',
+  'week.next.again': 'si todavía espera una decisión, míralo en «Hallazgos» y decide. Si no, nada.',
+  'week.next.recent': 'nada nuevo. Si todavía espera una decisión en «Hallazgos», decide.',
+  'week.next.alone':
+    'todavía nada. Mira el informe de la próxima semana: si continúa, se comunica por sí solo como hallazgo.',
+  'week.next.chance': 'nada. Si es más que azar, continuará y se comunicará por sí solo como hallazgo.',
+  'week.next.over':
+    'nada urge. Si todavía espera una decisión en «Hallazgos», míralo allí y descártalo, salvo que los miembros sigan contando algo.',
+  'week.next.growth': 'nada en las celdas. Puede que más gente necesite ayuda: /check waiting muestra quién espera.',
+  'week.next.ordinary': 'nada.',
+}
