@@ -52,7 +52,9 @@ export function usualOf(weeks: readonly ReleasedWeek[]): Usual | undefined {
   const shares = past.map(shareOf).sort(byNumber)
   const checks = past.map(one => one.checks).sort(byNumber)
   const usualChecks = { low: lowOf(checks), high: highOf(checks) }
-  const usualFailed = { low: downToFives(lowOf(shares) * now.checks), high: upToFives(highOf(shares) * now.checks) }
+  // A number of fives lies above the highest share just when it lies above the fives below it.
+  const high = downToFives(highOf(shares) * now.checks)
+  const usualFailed = { low: Math.min(high, upToFives(lowOf(shares) * now.checks)), high }
   return {
     ...now,
     usualChecks,

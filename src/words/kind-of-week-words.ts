@@ -62,7 +62,7 @@ function sayWhat(say: Say, names: TrendNames, { kind, fresh, again, recent, over
 }
 
 /** What else there is to say of earlier findings, where something else comes first. */
-function sayBeside(say: Say, names: TrendNames, { kind, again, recent, over }: KindOfWeek): string[] {
+function sayBeside(say: Say, names: TrendNames, { kind, again, recent, over, usual }: KindOfWeek): string[] {
   const list = listIn(say.locale, 'conjunction')
   return [
     ...(again.length > 0 && kind !== 'again'
@@ -71,6 +71,7 @@ function sayBeside(say: Say, names: TrendNames, { kind, again, recent, over }: K
     ...(recent.length > 0 && kind !== 'recent'
       ? [say('week.also.recent', { families: sayBefore(say, names, recent) })]
       : []),
+    ...(usual?.grown && kind !== 'growth' ? [say('week.also.growth')] : []),
     ...(over.length > 0 && kind !== 'over' ? [say('week.also.over', { families: sayBefore(say, names, over) })] : []),
   ]
 }

@@ -13,28 +13,31 @@ export type Story = (typeof stories)[number]
 
 export const pastWeeks = 64
 
-/** What a past is drawn with: checks a week, and the weeks before the last in which something begins and ends. */
+/** What a past is drawn with. */
 export type Past = {
+  /** Checks a week, on the average, before anything happens. */
   readonly checks: number
-  /** From so many weeks before the end on. */
+  /** What happens goes on from so many weeks before the end to so many. */
   readonly begins: number
   readonly ends: number
+  /** Which of the families with a name a rise is of. */
+  readonly rising: number
 }
 
 export function drawPast(story: Story, seed: number): Past {
   const random = xoroshiro128plus(seed)
   const int = (least: number, most: number) => uniformInt(random, least, most)
-  const checks = int(18, 34)
-  if (story === 'growth') return { checks: int(15, 20), begins: int(6, 9), ends: 0 }
-  if (story === 'over') return { checks, begins: int(20, 26), ends: int(12, 16) }
-  return { checks, begins: int(3, 6), ends: 0 }
+  const [checks, rising] = [int(18, 34), int(0, 2)]
+  if (story === 'growth') return { checks: int(15, 18), begins: int(6, 9), ends: 0, rising }
+  const ends = story === 'over' ? int(15, 18) : 0
+  return { checks, begins: ends + int(3, 7), ends, rising }
 }
 
 /** The outcomes of `pastWeeks` weeks that end with `last`, oldest first; families and faults are drawn, so that they clump as life does. */
 export function tellPast(story: Story, past: Past, cast: DemoCast, seed: number, last: Week): Outcome[] {
   const random = xoroshiro128plus(seed + 1)
   const chance = () => uniformFloat64(random)
-  const pick = <T>(list: readonly T[]): T => list[uniformInt(random, 0, list.length - 1)] as T
+  const pick: Pick = list => list[uniformInt(random, 0, list.length - 1)] as never
   const counted = new Set<string>()
   return Array.from({ length: pastWeeks }, (_, i) => {
     const back = pastWeeks - 1 - i
@@ -43,7 +46,8 @@ export function tellPast(story: Story, past: Past, cast: DemoCast, seed: number,
     const grown = story === 'growth' && goesOn ? 2.2 : 1
     return Array.from({ length: poisson(random, past.checks * grown) }, (): Outcome => {
       const family = drawn(cast.families, chance)
-      const course = courseOf(story, family, cast, goesOn, chance, pick)
+      const risen = cast.families[past.rising]
+      const course = goesOn ? changed(story, family, cast, risen, chance, pick) : usual(family, chance, pick)
       const bought = course === cast.planted.course && chance() < 0.7 ? cast.planted.bought : pick(cast.bought)
       return {
         server: cast.server,
@@ -61,19 +65,24 @@ export function tellPast(story: Story, past: Past, cast: DemoCast, seed: number,
   }).flat()
 }
 
-function courseOf(
+type Pick = <T>(list: readonly T[]) => T
+
+const usual = (family: DemoFamily, chance: () => number, pick: Pick): DemoCourse =>
+  chance() < family.failing ? pick(family.faults) : family.sound
+
+/** While something happens: a new counterfeit with two tells, or one fault of one family more often, so that nothing goes together. */
+function changed(
   story: Story,
   family: DemoFamily,
   { planted }: DemoCast,
-  goesOn: boolean,
+  risen: DemoFamily | undefined,
   chance: () => number,
-  pick: <T>(list: readonly T[]) => T,
+  pick: Pick,
 ): DemoCourse {
-  const usual = chance() < family.failing ? pick(family.faults) : family.sound
-  if (family.family !== planted.family || !goesOn) return usual
-  if (story === 'pattern' || story === 'over') return chance() < planted.share ? planted.course : usual
-  // One fault of this family alone, so nothing goes together.
-  return story === 'rise' && chance() < planted.share ? (family.faults[0] as DemoCourse) : usual
+  const [fault] = family.faults
+  if (story === 'rise' && family === risen && fault && chance() < planted.share) return fault
+  const fake = (story === 'pattern' || story === 'over') && family.family === planted.family
+  return fake && chance() < planted.share ? planted.course : usual(family, chance, pick)
 }
 
 function drawn(families: readonly DemoFamily[], chance: () => number): DemoFamily {

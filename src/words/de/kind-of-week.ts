@@ -22,6 +22,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.also.again': 'Schon früher und in dieser Woche wieder gefunden: {families}.',
   'week.also.recent': 'In den letzten 8 Wochen gefunden, in dieser aber nicht wieder: {families}.',
   'week.also.over': 'Vorbei, weil seit mehr als 8 Wochen nicht wieder gefunden: {families}.',
+  'week.also.growth': 'Dazu weit mehr Prüfungen als üblich: Es prüfen hier jetzt mehr Leute.',
   'week.family.last': '{family} (zuletzt in der Woche vom {week})',
   'week.thing.rule': '{family}: {rule}',
   'week.numbers.label': 'In Zahlen:',

@@ -22,6 +22,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.also.again': 'Se encontró antes y otra vez en esta semana: {families}.',
   'week.also.recent': 'Se encontró en las últimas 8 semanas, pero no otra vez en esta: {families}.',
   'week.also.over': 'Se acabó, porque no se ha vuelto a encontrar desde hace más de 8 semanas: {families}.',
+  'week.also.growth': 'Además, muchas más comprobaciones de lo habitual: ahora comprueba aquí más gente.',
   'week.family.last': '{family} (por última vez en la semana del {week})',
   'week.thing.rule': '{family}: {rule}',
   'week.numbers.label': 'En números:',
