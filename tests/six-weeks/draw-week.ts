@@ -23,15 +23,20 @@ const mostTries = 2000
 
 export async function drawWeek(story: Story, seed: number, cast: DemoCast, last: Week): Promise<DrawnWeek> {
   for (let i = 0; i < mostTries; i++) {
-    const at = seed * 7919 + i * 104_729
-    const past = drawPast(story, at)
-    const outcomes = tellPast(story, past, cast, at, last)
-    if (!isSo(story, outcomes, last)) continue
-    const released = await release(cast.server, outcomes, last)
-    const planted = story === 'rise' ? cast.families[past.rising]?.family : cast.planted.family
-    if (isTold(story, released, planted ?? unknownFamily)) return { story, past, seed: at, outcomes, released }
+    const week = await draw(story, seed * 7919 + i * 104_729, cast, last)
+    if (week) return week
   }
   throw new Error(`${story} was not drawn in ${mostTries} tries`)
+}
+
+/** The past of this very seed; undefined where chance has not made it what its story says. */
+export async function draw(story: Story, seed: number, cast: DemoCast, last: Week): Promise<DrawnWeek | undefined> {
+  const past = drawPast(story, seed)
+  const outcomes = tellPast(story, past, cast, seed, last)
+  if (!isSo(story, outcomes, last)) return undefined
+  const released = await release(cast.server, outcomes, last)
+  const planted = story === 'rise' ? cast.families[past.rising]?.family : cast.planted.family
+  return isTold(story, released, planted ?? unknownFamily) ? { story, past, seed, outcomes, released } : undefined
 }
 
 /** The part of 51 earlier stretches of four weeks that was under the last, of checks and of the share of them that failed. */
@@ -54,7 +59,7 @@ function isSo(story: Story, outcomes: readonly Outcome[], last: Week): boolean {
   return story !== 'growth' || (checks > 0.95 && middling(share))
 }
 
-/** A server that has never had a finding but the one of the story, which was first told of in this week or the one before; or long ago. */
+/** A server that has never had a finding but the one of the story, which was first told of in this very week; or long ago. */
 function isTold(story: Story, released: readonly ReleasedWeek[], planted: string): boolean {
   const found = released.flatMap(({ release }) => (release ? foundIn(release) : []))
   const last = released.at(-1)?.release
@@ -65,7 +70,7 @@ function isTold(story: Story, released: readonly ReleasedWeek[], planted: string
   const since = (week: Week | undefined) => weeksFrom(week ?? '2000-W01', last.week)
   if (story === 'over') return since(found.at(-1)?.week) > 8 && since(found.at(-1)?.week) <= 11
   const together = last.patterns.some(one => one.items.length > 1)
-  return since(found[0]?.week) <= 1 && found.at(-1)?.week === last.week && together === (story === 'pattern')
+  return since(found[0]?.week) === 0 && together === (story === 'pattern')
 }
 
 const foundIn = ({ week, rises, patterns }: Release) =>
