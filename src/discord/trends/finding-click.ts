@@ -12,6 +12,7 @@ import type { Finding, PostPlace } from '../../trends/findings/finding.ts'
 import { unknownFamily } from '../../trends/outcome.ts'
 import { weekOf } from '../../trends/week.ts'
 import type { Key } from '../../words/catalogue.ts'
+import { sayWeek } from '../../words/dates.ts'
 import { sayCompare } from '../../words/finding-words.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { openTrendNames } from '../../words/trend-names.ts'
@@ -173,5 +174,13 @@ async function programOf({ services, finding: { family, server } }: Turn): Promi
 async function draft(turn: Turn): Promise<void> {
   const { interaction, say, finding } = turn
   const program = await programOf(turn)
-  return replyWithFile(interaction, say('finding.drafted'), { name: 'rule.yaml', content: draftRule(finding, program) })
+  const content = draftRule(finding, program, {
+    draft: say('finding.draft.draft'),
+    care: say('finding.draft.care'),
+    family: say('finding.draft.family', { family: finding.family }),
+    cases: say('finding.draft.cases'),
+    says: say('finding.draft.says'),
+    seen: say('finding.draft.seen', { week: sayWeek(say, finding.week) }),
+  })
+  return replyWithFile(interaction, say('finding.drafted'), { name: 'rule.yaml', content })
 }

@@ -5,9 +5,21 @@ import type { Condition } from '../../engine/conditions.ts'
 import type { Item } from '../outcome.ts'
 import type { Finding } from './finding.ts'
 
+/** What stands in the file beside the rule, in the language of whoever drafts it. */
+export type DraftWords = {
+  /** Each a comment of one line. */
+  readonly draft: string
+  readonly care: string
+  readonly family: string
+  readonly cases: string
+  /** What the rule says and where it was seen, until somebody has written it. */
+  readonly says: string
+  readonly seen: string
+}
+
 /** A part of a rule pack; `cellwary rules check` says what it still lacks. `program`: of the finding's family. */
-export function draftRule(finding: Finding, program: Program | undefined): string {
-  const { family, week, id } = finding
+export function draftRule(finding: Finding, program: Program | undefined, words: DraftWords): string {
+  const { week, id } = finding
   const items = itemsOf(finding)
   const conditions = items.flatMap(item => conditionOf(item, program))
   const when = conditions.length === 1 ? conditions[0] : { all: conditions }
@@ -18,18 +30,18 @@ export function draftRule(finding: Finding, program: Program | undefined): strin
     kind: 'sign',
     strength: 'weak',
     when,
-    says: 'Write here in one or two sentences what this tells, and what it does not.',
+    says: words.says,
     source: ['seen-here'],
   }
   const sources = {
-    'seen-here': { kind: 'common-practice', text: `Seen together in this server's checks up to ${week}.` },
+    'seen-here': { kind: 'common-practice', text: words.seen },
   }
   return [
-    '# A draft. It counts for nothing until somebody has read it, finished it and put it into a pack.',
-    '# A fail can be strong evidence; a pass proves nothing. Choose must, sign or no-bearing with care.',
-    `# Found among the checks of: ${family}`,
+    `# ${words.draft}`,
+    `# ${words.care}`,
+    `# ${words.family}`,
     stringify({ sources, rules: [rule] }, { lineWidth: 120 }),
-    '# Cases for the folder cases/: one in which it fires, one in which it stays quiet, one that leaves it unknown.',
+    `# ${words.cases}`,
     ...stringify({
       cases: [
         { name: `${name} fires`, answers: fires, fires: [name] },

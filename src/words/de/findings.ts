@@ -77,6 +77,15 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.withdraw.hint': 'Es steht dann an der Stelle der Warnung, die nicht gelöscht wird.',
   'finding.form.weeks': 'Wie lange',
   'finding.form.weeks.choice': '{weeks, plural, one {# Woche} other {# Wochen}}, bis zur Woche vom {until}',
+  'finding.draft.draft':
+    'Ein Entwurf. Er zählt nichts, bis jemand ihn gelesen, fertig geschrieben und in ein Regelpaket gestellt hat.',
+  'finding.draft.care':
+    'Nicht zu bestehen kann viel besagen; zu bestehen beweist nichts. Wähl must, sign oder no-bearing mit Bedacht.',
+  'finding.draft.family': 'Gefunden unter den Prüfungen von: {family}',
+  'finding.draft.cases':
+    'Fälle für den Ordner cases/: einer, in dem die Regel greift, einer, in dem sie still bleibt, einer, der es offen lässt.',
+  'finding.draft.says': 'Schreib hier in ein oder zwei Sätzen, was das besagt und was nicht.',
+  'finding.draft.seen': 'Zusammen gesehen in den Prüfungen dieses Servers, zuerst in der Woche vom {week}.',
   'finding.drafted':
     'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
   'finding.not-posted':

@@ -47,6 +47,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.next.chance': 'Nichts. Ist es mehr als Zufall, geht es weiter und wird von selbst als Fund gemeldet.',
   'week.next.over':
     'Nichts eilt. Wartet es unter „Funde“ noch auf eine Entscheidung, sieh es dir dort an und verwirf es, außer Mitglieder berichten noch davon.',
-  'week.next.growth': 'Bei den Zellen nichts. Mehr Leute brauchen vielleicht Hilfe: /prüfung wartend zeigt, wer wartet.',
+  'week.next.growth':
+    'Bei den Zellen nichts. Mehr Leute brauchen vielleicht Hilfe: /prüfung wartend zeigt, wer wartet.',
   'week.next.ordinary': 'Nichts.',
 }

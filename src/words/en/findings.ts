@@ -70,6 +70,15 @@ export const findings = {
   'finding.form.withdraw.hint': 'It stands in the place of the warning, which is not deleted.',
   'finding.form.weeks': 'How long',
   'finding.form.weeks.choice': '{weeks, plural, one {# week} other {# weeks}}, until the week of {until}',
+  'finding.draft.draft':
+    'A draft. It counts for nothing until somebody has read it, finished it and put it into a pack.',
+  'finding.draft.care':
+    'A fail can be strong evidence; a pass proves nothing. Choose must, sign or no-bearing with care.',
+  'finding.draft.family': 'Found among the checks of: {family}',
+  'finding.draft.cases':
+    'Cases for the folder cases/: one in which it fires, one in which it stays quiet, one that leaves it unknown.',
+  'finding.draft.says': 'Write here in one or two sentences what this tells, and what it does not.',
+  'finding.draft.seen': 'Seen together in the checks of this server, first in the week of {week}.',
   'finding.drafted':
     'A rule to begin with. It counts for nothing until somebody has finished it and put it into a rule pack.',
   'finding.not-posted':

@@ -74,6 +74,15 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.withdraw.hint': 'Queda en el lugar del aviso, que no se borra.',
   'finding.form.weeks': 'Cuánto tiempo',
   'finding.form.weeks.choice': '{weeks, plural, one {# semana} other {# semanas}}, hasta la semana del {until}',
+  'finding.draft.draft':
+    'Un borrador. No cuenta para nada hasta que alguien lo haya leído, terminado y puesto en un paquete de reglas.',
+  'finding.draft.care':
+    'No pasar puede decir mucho; pasar no demuestra nada. Elige must, sign o no-bearing con cuidado.',
+  'finding.draft.family': 'Encontrado entre las comprobaciones de: {family}',
+  'finding.draft.cases':
+    'Casos para la carpeta cases/: uno en el que salta, uno en el que calla, uno que lo deja sin saber.',
+  'finding.draft.says': 'Escribe aquí en una o dos frases qué dice esto y qué no.',
+  'finding.draft.seen': 'Visto junto en las comprobaciones de este servidor, primero en la semana del {week}.',
   'finding.drafted':
     'Una regla para empezar. No cuenta para nada hasta que alguien la haya terminado y puesto en un paquete.',
   'finding.not-posted':

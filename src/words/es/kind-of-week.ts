@@ -46,6 +46,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.next.chance': 'nada. Si es más que azar, continuará y se comunicará por sí solo como hallazgo.',
   'week.next.over':
     'nada urge. Si todavía espera una decisión en «Hallazgos», míralo allí y descártalo, salvo que los miembros sigan contando algo.',
-  'week.next.growth': 'nada en las celdas. Puede que más gente necesite ayuda: /comprobar pendientes muestra quién espera.',
+  'week.next.growth':
+    'nada en las celdas. Puede que más gente necesite ayuda: /comprobar pendientes muestra quién espera.',
   'week.next.ordinary': 'nada.',
 }
