@@ -6,33 +6,35 @@
 import type { Answer, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { weigh } from '../engine/conditions.ts'
-import { judge } from '../engine/judge.ts'
+import { judge, placesOf, verdictAt } from '../engine/judge.ts'
 import type { Care, Question } from '../engine/pack/pack.ts'
+import type { Urgency } from '../ground/urgencies.ts'
 import { isFailing } from '../ground/verdicts.ts'
 import type { Check, Consent } from './check.ts'
 import { partsOf } from './known/known-figures.ts'
+import { type Left, mayStillAsk, mostBeside, mostQuick } from './left.ts'
+import { firstInOrder, isLevel, tellsOfFamily } from './order.ts'
 import { stageOf } from './stage.ts'
-import { hasTool, toolsFor } from './tools.ts'
+import { hasTool, isAtHand, isToldByTool } from './tools.ts'
 
 export type Next =
-  | { readonly is: 'ask'; readonly question: QuestionId; readonly left: number }
+  | { readonly is: 'ask'; readonly question: QuestionId; readonly left: Left }
   /** Found out elsewhere, and asked about once before it counts. */
-  | { readonly is: 'confirm'; readonly question: QuestionId; readonly answer: Answer; readonly left: number }
-  | { readonly is: 'consent'; readonly to: Consent; readonly left: number }
+  | { readonly is: 'confirm'; readonly question: QuestionId; readonly answer: Answer; readonly left: Left }
+  | { readonly is: 'consent'; readonly to: Consent; readonly left: Left }
   /** Nothing may be asked any more; `settled` says whether that is because no answer can change the verdict. */
   | { readonly is: 'done'; readonly settled: boolean }
-
-/** What a question asks of a person, in the order in which it is asked of them. */
-const levels: readonly Care[] = ['look', 'handle', 'meter']
 
 export function nextOf(program: Program, check: Check): Next {
   const outlook = program.outlook(check.answers)
   if (outlook.reachable.length <= 1) return { is: 'done', settled: true }
   const open = outlook.prospects.flatMap(prospect => program.questions.get(prospect.question) ?? [])
   const offHands = mustKeepOff(program, check)
+  const isOver = isOverForQuick(program, check)
   const wanted = open.filter(
     question =>
       isInDepth(program, check, question) &&
+      !(isOver && asksNoMore(program.hazards.get(question.id))) &&
       hasTool(check, question) &&
       !(offHands && question.care !== 'look') &&
       // Nothing can be worked out of what cannot be told.
@@ -40,12 +42,8 @@ export function nextOf(program: Program, check: Check): Next {
   )
   const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
   const beside = besideOf(program, check)
-  const left =
-    mayStillAsk(
-      check,
-      wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false),
-      beside,
-    ) + pending.filter(([id]) => !wanted.some(question => question.id === id)).length
+  const mayBeAsked = wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false)
+  const left = mayStillAsk(program, check, mayBeAsked, [...beside, ...pending.map(([id]) => id)])
   const urgent = wanted.find(question => stageOf(program, question) === 'safety')
   if (urgent) return { is: 'ask', question: urgent.id, left }
   const [known] = pending
@@ -60,7 +58,7 @@ export function nextOf(program: Program, check: Check): Next {
   const easy = firstInOrder(program, check, wanted)
   // What it is worked out of is asked before it, each figure once.
   const part = easy && partsOf(program, easy).find(one => check.answers[one] === undefined)
-  if (easy) return { is: 'ask', question: part ?? easy.id, left: part ? left + 1 : left }
+  if (easy) return { is: 'ask', question: part ?? easy.id, left }
   const look = lookBeside()
   if (look !== undefined) return { is: 'ask', question: look, left }
   for (const to of ['unwrap', 'bench'] as const) {
@@ -71,71 +69,22 @@ export function nextOf(program: Program, check: Check): Next {
   return { is: 'done', settled: false }
 }
 
-/** Whether an answer to a question can still bring a danger: all else that the hazard reads is answered, or will be asked. */
-function canEndanger(program: Program, check: Check, open: ReadonlySet<QuestionId>, id: QuestionId): boolean {
-  return program.rules.some(rule => {
-    const read = rule.kind === 'hazard' ? (program.reads.get(rule.id) ?? []) : []
-    return read.includes(id) && read.every(one => open.has(one) || check.answers[one] !== undefined)
-  })
-}
+/** Whether a quick check has come to its end before its ten questions: it is ruled out, and only danger can still be found. */
+const isOverForQuick = (program: Program, { mode, answers }: Check): boolean =>
+  mode === 'quick' && verdictAt(program, placesOf(program, answers)) === 'ruled-out'
 
-/** The first by what it asks of a person, among those that ask for no more than the mildest hazard still open; `wanted` is by gain. */
-function firstInOrder(program: Program, check: Check, wanted: readonly Question[]): Question | undefined {
-  const open = new Set(wanted.map(question => question.id))
-  const unsafe = wanted.filter(({ id }) => program.hazards.has(id) && canEndanger(program, check, open, id))
-  const cares = new Set(unsafe.map(question => question.care))
-  const reach = levels.findIndex(level => cares.has(level))
-  const within = reach < 0 ? levels : levels.slice(0, reach + 1)
-  const asked = check.trail.filter(id => tellsOfFamily(program, id)).length
-  const telling = check.mode === 'quick' && asked < mostTelling
-  return within.flatMap(level => {
-    const here = wanted.filter(question => question.care === level)
-    return (telling ? here.find(question => tellsOfFamily(program, question.id)) : undefined) ?? here[0] ?? []
-  })[0]
-}
-
-/** So many of a known family's own telling looks go before everything else that a quick check asks after danger. */
-const mostTelling = 5
-
-/** Whether the family's own pack rules out by this look alone, or comes near to it: what a cell under another wrap is told by. */
-function tellsOfFamily({ family, rules, reads, questions }: Program, id: QuestionId): boolean {
-  if (!family || questions.get(id)?.topic === 'label') return false
-  const isLook = (one: QuestionId) => questions.get(one)?.topic !== 'label'
-  return rules.some(rule => {
-    if (rule.pack !== family.pack || !(rule.kind === 'must' || (rule.kind === 'sign' && rule.strength === 'strong')))
-      return false
-    const looks = (reads.get(rule.id) ?? []).filter(isLook)
-    return looks.length === 1 && looks[0] === id
-  })
-}
-
-/**
- * A quick check asks so many questions and no more, whatever is still open: of people who are asked ten, one in fourteen leaves, of
- * those who are asked thirty, one in three (MacElroy 2000, second-hand).
- */
-export const mostQuick = 10
+/** Whether a danger of this urgency asks for nothing that is not asked of whoever has a cell that is ruled out. */
+const asksNoMore = (urgency: Urgency | undefined): boolean => urgency === undefined || urgency === 'isolate'
 
 /** Whether a question belongs into a check as thorough as this one: a tool that is there is used even when the other questions are over. */
-function isInDepth(program: Program, { mode, trail, tools }: Check, question: Question): boolean {
-  if (mode === 'full') return true
+function isInDepth(program: Program, check: Check, question: Question): boolean {
+  if (check.mode === 'full') return true
   const looks = question.care === 'look' || question.care === 'handle'
+  const told = isToldByTool(check, question)
   return (
-    (question.quick || (looks && tellsOfFamily(program, question.id))) &&
-    (trail.length < mostQuick || (tools !== undefined && toolsFor(question).length > 0))
+    (question.quick || told || (looks && tellsOfFamily(program, question.id))) &&
+    (check.trail.length < mostQuick || told || isAtHand(check, question))
   )
-}
-
-/** How many of these, and of the looks beside the verdict, can be asked at most. */
-function mayStillAsk(
-  { mode, trail, tools }: Check,
-  questions: readonly Question[],
-  beside: readonly QuestionId[],
-): number {
-  const looks = beside.filter(id => !questions.some(question => question.id === id)).length
-  if (mode === 'full') return questions.length + looks
-  const withTools = tools ? questions.filter(question => toolsFor(question).length > 0).length : 0
-  const without = questions.length - withTools + Math.min(looks, mostBeside)
-  return Math.min(without, Math.max(0, mostQuick - trail.length)) + withTools
 }
 
 /** Whether a danger to get away from could not be told: then nothing is asked that needs hands. */
@@ -143,9 +92,6 @@ export const mustKeepOff = (program: Program, check: Check): boolean =>
   Object.entries(check.answers).some(
     ([id, answer]) => answer.kind === 'cant-tell' && program.hazards.get(id) === 'get-away',
   )
-
-/** In a quick check so many questions at most are asked for another purpose than the verdict. */
-const mostBeside = 3
 
 /** What may still be looked at for another purpose than the verdict: while nothing is decided, and within the ten of a quick check. */
 function besideOf(program: Program, { answers, mode, trail }: Check): readonly QuestionId[] {
@@ -157,15 +103,16 @@ function besideOf(program: Program, { answers, mode, trail }: Check): readonly Q
 }
 
 /** The last places of a quick check belong to these looks: once the dangers that one sees are known, and while nothing speaks against the cell. */
-function isTimeForLooks(program: Program, { mode, trail, answers }: Check, wanted: readonly Question[]): boolean {
+function isTimeForLooks(program: Program, check: Check, wanted: readonly Question[]): boolean {
+  const { mode, trail, answers } = check
   const asked = trail.filter(id => program.beside?.among.includes(id)).length
   if (mode === 'full' || trail.length - asked < mostQuick - mostBeside) return false
+  // A tool that is there tells more.
+  if (wanted.some(question => isAtHand(check, question))) return false
   return (
     judge(program, answers).score === 0 && !wanted.some(({ id, care }) => care === 'look' && program.hazards.has(id))
   )
 }
-
-const isLevel = (care: Care): care is Exclude<Care, Consent> => levels.includes(care)
 
 /**
  * Whether a risky step may be offered at all: never while a danger sign that an easier step shows is unknown, never for a cell

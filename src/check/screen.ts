@@ -10,6 +10,7 @@ import type { Check, Consent } from './check.ts'
 import type { Offer } from './custody.ts'
 import { custodyOf, isSecond } from './custody-of.ts'
 import { canBeSaidFromAfar } from './from-afar.ts'
+import type { Left } from './left.ts'
 import { type Next, nextOf } from './next.ts'
 import { type Stage, stageOf } from './stage.ts'
 
@@ -37,7 +38,7 @@ export type Screen =
       readonly stuck?: true
       /** How many answers are in, and how many more questions could still matter at most. */
       readonly answered: number
-      readonly left: number
+      readonly left: Left
     }
   /** How thorough it is to be, which family and which tools: all answered already, until the person says otherwise. */
   | { readonly kind: 'beginning'; readonly check: Check }
@@ -81,7 +82,7 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
         ...decidedBy(program, check.answers),
         ...(isStuck(check) && { stuck: true as const }),
         answered: check.trail.length,
-        left: next.is === 'done' ? 1 : next.left,
+        left: next.is === 'done' ? { all: 1 } : next.left,
       }
     }
     case 'consent':
@@ -145,6 +146,6 @@ export function helpingScreen(program: Program, check: Check): Extract<Screen, {
     closed,
     stage,
     answered: check.trail.length,
-    left: 1,
+    left: { all: 1 },
   }
 }

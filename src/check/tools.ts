@@ -36,6 +36,14 @@ export function hasTool({ tools }: Check, question: Question): boolean {
   return oneOf.length === 0 || oneOf.some(has)
 }
 
+/** Whether the person has said that a tool is there, and the question needs just that. */
+export const isAtHand = (check: Check, question: Question): boolean =>
+  check.tools !== undefined && toolsFor(question).length > 0 && hasTool(check, question)
+
+/** Whether it asks for what a tool that is there may have told already. */
+export const isToldByTool = ({ tools = [] }: Check, { toldBy = [] }: Question): boolean =>
+  toldBy.some(tool => tools.includes(tool))
+
 /** The tools that are not there and that an unanswered question of the check would need, each once, in the order they are offered. */
 export function toolsMissing(program: Program, check: Check): Tool[] {
   const open = program

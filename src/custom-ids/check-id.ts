@@ -22,6 +22,8 @@ export const checkIds = idKind('cw1', {
     /** A page of a verdict's details, from 1 on. */
     { is: z.literal('details'), page: count(1) },
     { is: z.literal('unsure') },
+    /** The answer that is asked about a second time, once more. */
+    { is: z.literal('still') },
     /** Opens the form for a reading. */
     { is: z.literal('measure') },
     /** The form sent in; `opening` makes each form's id new, since phones keep forms by id. */

@@ -1,7 +1,7 @@
 // How far it is to a result for the people who come: an overstated cell, a good one nobody knows, one who can tell nothing, a danger.
 import { describe, expect, test } from 'vitest'
 import type { Check, Mode } from '../../src/check/check.ts'
-import { mostQuick } from '../../src/check/next.ts'
+import { mostQuick } from '../../src/check/left.ts'
 import { screenOf } from '../../src/check/screen.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
@@ -13,6 +13,7 @@ import type { Tool } from '../../src/ground/tools.ts'
 import { isFailing } from '../../src/ground/verdicts.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { sayIn } from '../../src/words/say.ts'
 
 const now = Date.UTC(2026, 10, 29)
 const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
@@ -29,6 +30,8 @@ function taken(stepping: Stepping): Check {
 
 /** `decided`: how many different questions and taps it took until only worse could come out; all of them where nothing was decided. */
 type Walk = {
+  /** All of them, from the command to the result. */
+  readonly taps: number
   readonly verdict: string
   readonly questions: string[]
   /** How many were said to be left at most, question by question. */
@@ -68,16 +71,17 @@ function walk(
       phase.is === 'second-look' ? phase.answer : (answers[phase.question] ?? otherwise(program, phase.question))
     questions.push(phase.question)
     const screen = screenOf(program, check)
-    if (screen.kind === 'question') lefts.push(screen.left)
-    // A figure is typed into a form that is opened and sent; a menu is opened before something is chosen.
+    if (screen.kind === 'question') lefts.push(screen.left.all)
+    // A figure is typed into a form that is opened and sent, and confirmed by one press; a menu is opened before something is chosen.
     const asked = program.questions.get(phase.question)?.answer
     const menu = asked?.kind === 'options' && asked.options.length > 6
-    taps += given.kind === 'cant-tell' ? 1 : asked?.kind === 'reading' || menu ? 2 : 1
+    const typed = asked?.kind === 'reading' && phase.is === 'asking'
+    taps += given.kind !== 'cant-tell' && (typed || menu) ? 2 : 1
     check = taken(step(program, check, { is: 'answer', question: phase.question, answer: given }, now))
     if (isFailing(judge(program, check.answers).verdict)) decided ??= { questions: new Set(questions).size, taps }
   }
   const { verdict } = judge(program, check.answers)
-  return { verdict, questions, lefts, decided: decided ?? { questions: new Set(questions).size, taps } }
+  return { verdict, taps, questions, lefts, decided: decided ?? { questions: new Set(questions).size, taps } }
 }
 
 /** The first answer of each question that fires nothing, where a person can see that all is as it should be. */
@@ -107,6 +111,28 @@ describe.each(languages)('in %s', language => {
     }
   })
 
+  test('an overstated cell: the result itself is there within twelve taps, with anything that is left untold', () => {
+    const claim = { format: option('18650'), 'claimed-capacity': reading(9900), 'hot-now': option('nothing') }
+    const seen = { ...claim, swollen: option('straight'), leaking: option('clean') }
+    for (const [answers, otherwise] of [
+      [claim, harmless],
+      [seen, () => cantTell],
+      [{ ...seen, leaking: cantTell }, harmless],
+    ] as const) {
+      const { verdict, taps, questions } = walk(unlisted, 'quick', [], answers, otherwise)
+      expect(verdict).toBe('ruled-out')
+      expect(taps, questions.join()).toBeLessThanOrEqual(12)
+    }
+  })
+
+  test('a cell of no known family that is too light: a scale settles it within twelve questions and twenty taps', () => {
+    const answers = { format: option('18650'), 'claimed-capacity': reading(3000), mass: reading(33, 0.3) }
+    const { verdict, taps, questions } = walk(unlisted, 'quick', ['scale'], answers, harmless)
+    expect(verdict).toBe('doubtful')
+    expect(questions.length, questions.join()).toBeLessThanOrEqual(12)
+    expect(taps).toBeLessThanOrEqual(20)
+  })
+
   test('a good cell of no known family, without tools: open after twelve questions at most', () => {
     const answers = { format: option('18650'), 'claimed-capacity': reading(2500) }
     const { verdict, questions } = walk(unlisted, 'quick', [], answers, harmless)
@@ -134,6 +160,48 @@ describe.each(languages)('in %s', language => {
     expect(walk(unlisted, 'quick', ['scale'], answers, harmless).questions).toContain('mass')
     expect(walk(unlisted, 'quick', ['lens'], answers, harmless).questions).not.toContain('mass')
   })
+})
+
+test('a good cell of a known family: open after ten questions and fourteen taps at most, quick', () => {
+  const { verdict, taps, questions } = walk(programFor('brindlewick-rook'), 'quick', [], {}, harmless)
+  expect(verdict).toBe('open')
+  expect(questions.length, questions.join()).toBeLessThanOrEqual(10)
+  expect(taps).toBeLessThanOrEqual(14)
+})
+
+test('a tool that is there is used once the dangers one sees are known, in a thorough check too, and before what only adds up', () => {
+  const answers = { format: option('18650'), 'claimed-capacity': reading(3000), mass: reading(46, 0.3) }
+  const { questions } = walk(programFor(), 'full', ['scale', 'load'], answers, harmless)
+  const mass = questions.indexOf('mass')
+  expect(mass, questions.join()).toBeLessThanOrEqual(21)
+  for (const before of ['claimed-capacity', 'weld-marks', 'wrap-torn', 'dent', 'measured-capacity'])
+    expect(questions.slice(0, mass)).toContain(before)
+  for (const after of ['where-bought', 'print', 'crossed-bin', 'lettering-place'])
+    expect(questions.indexOf(after)).toBeGreaterThan(mass)
+})
+
+test('what a charger has counted is asked of whoever has one, in a quick check too, and of nobody else', () => {
+  expect(walk(programFor(), 'quick', ['load'], {}, harmless).questions).toContain('measured-capacity')
+  expect(walk(programFor(), 'quick', ['scale'], {}, harmless).questions).not.toContain('measured-capacity')
+})
+
+test('a thorough check asks the same questions whichever tool is there, and those of the tool besides', () => {
+  const without = walk(programFor(), 'full', ['lens'], {}, harmless).questions
+  for (const tools of [
+    ['lens', 'scale'],
+    ['lens', 'load'],
+    ['lens', 'meter', 'load'],
+  ] as const)
+    expect(walk(programFor(), 'full', tools, {}, harmless).questions).toEqual(expect.arrayContaining(without))
+})
+
+test('the minutes that a thorough check is said to take are those of its questions, at twenty seconds each', () => {
+  const { questions } = walk(unnamed, 'full', ['lens'], {}, harmless)
+  const minutes = (questions.length * 20) / 60
+  for (const language of languages) {
+    const said = Number(/\d+/.exec(sayIn(language)('beginning.full'))?.[0])
+    expect(Math.abs(said - minutes), `${questions.length} questions`).toBeLessThan(5)
+  }
 })
 
 test('a relabelled cell of a known family is ruled out within eight questions, quick', () => {

@@ -45,6 +45,8 @@ const overstated = { ...well, format: option('18650'), 'claimed-capacity': readi
 test('a printed figure is read once more, a measured one measured once more', () => {
   const figure = shown(walkTo(begin('quick'), 'claimed-capacity', overstated, true))
   expect(figure).toMatch(/Read it once more and type it in/)
+  // One press says that it is right; the form is for another figure.
+  expect(figure).toMatch(/Still 9,900 mAh/)
   const measured = { ...begin('full'), again: reading(33), question: program.questions.get('mass') }
   expect(shown(measured as Asked)).toMatch(/Measure once more and type it in/)
 })
@@ -79,19 +81,24 @@ test('a danger that could not be told is explained in full once, and in short fr
   expect(second).not.toMatch(/If you would have to touch/)
 })
 
-test('a long way is told in minutes, a short one in questions', () => {
+test('a long way is told in minutes and stage by stage, a short one in questions', () => {
   for (const [locale, minutes] of [
-    ['en-US', /about 10 minutes in all/],
-    ['de', /etwa 10 Minuten/],
-    ['es-ES', /unos 10 minutos/],
+    ['en-US', /about 20 minutes in all/],
+    ['de', /etwa 20 Minuten/],
+    ['es-ES', /unos 20 minutos/],
   ] as const) {
     expect(shown(begin('full'), locale)).toMatch(minutes)
-    expect(shown(begin('full'), locale)).not.toMatch(new RegExp(String(begin('full').left)))
+    expect(shown(begin('full'), locale)).not.toMatch(new RegExp(String(begin('full').left.all)))
   }
+  const { all, of = {} } = begin('full').left
+  expect(Object.values(of).reduce((sum, count) => sum + count, 0)).toBe(all)
+  expect(shown(begin('full'))).toMatch(
+    new RegExp(`\\*\\*Safety ${of.safety}\\*\\* · Label ${of.label} · Look ${of.look}`),
+  )
   expect(shown(begin('quick'))).toMatch(/10 questions left at most/)
   const decided = { ...begin('full'), decided: 'ruled-out' } as const
   expect(shown(decided)).toMatch(/The questions that are left could only make the result worse/)
-  expect(shown({ ...decided, left: 4 })).toMatch(/Up to 4 questions are left/)
+  expect(shown({ ...decided, left: { all: 4 } })).toMatch(/Up to 4 questions are left/)
 })
 
 test('where a figure is printed or not, "can’t tell" says so', () => {

@@ -81,6 +81,26 @@ describe('the check that starts from a claim', () => {
     await closeAll(wren())
   })
 
+  test('and a newcomer is at the result in twelve presses: a figure that is right is confirmed by one', async () => {
+    let now = await startCheck(wren(), { depth: 'quick' })
+    let presses = 2
+    for (const label of ['None of these', 'Straight and flat', 'Clean and dry']) {
+      now = await pressed(wren(), now, label)
+      presses += 1
+    }
+    const form = await press(wren(), now, 'Type in the reading')
+    if (form.kind !== 'modal') throw new Error('no form')
+    now = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
+    presses += 2
+    for (const label of ['18650', 'Still 9,900 mAh', 'Still B · 18650', 'Can’t tell']) {
+      now = await pressed(wren(), now, label)
+      presses += 1
+    }
+    expect(text(now)).toMatch(/^## Ruled out/m)
+    expect(presses).toBeLessThanOrEqual(12)
+    await closeAll(wren())
+  })
+
   test('or the claim is added to the check that is open', async () => {
     await startCheck(wren())
     const before = await claim('21700 5000 mAh')

@@ -40,6 +40,12 @@ export function eventOf(
       return { ok: true, event: { is: 'equip', tools: tools.filter(tool => chosenIn(interaction).includes(tool)) } }
     case 'change':
       return { ok: true, event: { is: 'change', question: chosenIn(interaction)[0] ?? '' } }
+    case 'still': {
+      const { phase } = check
+      if (phase.is !== 'second-look' || phase.question !== question)
+        return { ok: false, note: sayRefusal(say, { code: 'not-now', event: 'answer', phase: phase.is }) }
+      return { ok: true, event: { is: 'answer', question, answer: phase.answer } }
+    }
     case 'unsure':
       return { ok: true, event: { is: 'answer', question, answer: cantTell } }
     case 'measured':

@@ -38,6 +38,8 @@ export type Question = {
   readonly topic?: 'label'
   /** Tools it cannot be answered without. */
   readonly needs?: readonly Tool[]
+  /** Tools that may have told the answer already. */
+  readonly toldBy?: readonly Tool[]
   readonly picture?: Picture
   readonly unsureOdds: number
   readonly answer:

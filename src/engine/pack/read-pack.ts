@@ -65,7 +65,7 @@ export function readPack(raw: unknown, others: readonly Pack[] = [], digest = ''
 }
 
 function readQuestion(raw: RawPack['questions'][number]): Question {
-  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, topic, needs, ...rest } = raw
+  const { options, reading, quick = false, unsureOdds = 0.5, picture, look, topic, needs, toldBy, ...rest } = raw
   const answer: Question['answer'] = reading
     ? { kind: 'reading', ...reading, unit: unitOf[reading.quantity] }
     : { kind: 'options', options: (options ?? []).map(readOption) }
@@ -77,6 +77,7 @@ function readQuestion(raw: RawPack['questions'][number]): Question {
     answer,
     ...(look === undefined ? {} : { look }),
     ...(needs && { needs }),
+    ...(toldBy && { toldBy }),
     ...(picture && { picture: readPicture(picture) }),
   }
 }

@@ -101,6 +101,11 @@ const question = z
       .min(1)
       .optional()
       .describe('Tools it cannot be answered without; it is not asked of somebody who has said that one is not there.'),
+    toldBy: z
+      .array(z.enum(tools))
+      .min(1)
+      .optional()
+      .describe('Tools that may have told the answer already; whoever has one is asked early, in a quick check too.'),
     picture: picture.optional(),
     options: z.array(answerOption).min(2).max(20).optional(),
     reading: readingShape.optional(),

@@ -88,7 +88,7 @@ export const check: InWordsOf<typeof english> = {
     'Du drückst nur Knöpfe. Zuerst wird nach Gefahr gefragt, und „Kann ich nicht sagen“ ist immer eine Antwort.',
   'beginning.known': '{count, plural, one {# Angabe ist} other {# Angaben sind}} schon bekannt.',
   'beginning.quick': 'Kurz: etwa 2 Minuten',
-  'beginning.full': 'Gründlich: etwa 10 Minuten',
+  'beginning.full': 'Gründlich: etwa 20 Minuten',
   'beginning.family': 'Als welches Modell wird sie verkauft?',
   'beginning.family.none': 'Nicht in der Liste, oder ich weiß es nicht',
   'beginning.tools': 'Welche Werkzeuge hast du? Ohne geht es auch.',
@@ -111,8 +111,9 @@ export const check: InWordsOf<typeof english> = {
   'stage.measure': 'Messen',
   'where.left':
     '{way}: {answered, plural, =0 {noch nichts beantwortet} other {# beantwortet}}, {left, plural, one {höchstens noch # Frage} other {höchstens noch # Fragen}}',
+  'where.stage': '{name} {count, number}',
   'where.long':
-    '{way}: {answered, plural, =0 {insgesamt etwa 10 Minuten} other {# beantwortet, insgesamt etwa 10 Minuten}}',
+    '{way}: höchstens noch so viele Fragen, {answered, plural, =0 {noch nichts beantwortet, insgesamt etwa 20 Minuten} other {# beantwortet}}',
   'where.decided-long': '{verdict} Die übrigen Fragen können das Ergebnis nur schlimmer machen.',
   'where.decided':
     '{verdict} Du kannst hier aufhören. {left, plural, one {# Frage ist} other {Bis zu # Fragen sind}} noch offen, falls es Schlimmeres gibt.',

@@ -81,7 +81,7 @@ export const check = {
     'You only press buttons. The first questions are about danger, and “Can’t tell” is always an answer.',
   'beginning.known': '{count, plural, one {# thing is} other {# things are}} known already.',
   'beginning.quick': 'Quick: about 2 minutes',
-  'beginning.full': 'Thorough: about 10 minutes',
+  'beginning.full': 'Thorough: about 20 minutes',
   'beginning.family': 'Which model is it sold as?',
   'beginning.family.none': 'Not listed, or I do not know',
   'beginning.tools': 'Which tools do you have? None is fine.',
@@ -104,7 +104,9 @@ export const check = {
   'stage.measure': 'Measure',
   'where.left':
     '{way}: {answered, plural, =0 {nothing answered yet} other {# answered}}, {left, plural, one {# question left at most} other {# questions left at most}}',
-  'where.long': '{way}: {answered, plural, =0 {about 10 minutes in all} other {# answered, about 10 minutes in all}}',
+  'where.stage': '{name} {count, number}',
+  'where.long':
+    '{way}: questions left at most, {answered, plural, =0 {nothing answered yet, about 20 minutes in all} other {# answered}}',
   'where.decided-long': '{verdict} The questions that are left could only make the result worse.',
   'where.decided':
     '{verdict} You can stop here. {left, plural, one {# question is} other {Up to # questions are}} left, in case there is something worse.',

@@ -85,7 +85,7 @@ export const check: InWordsOf<typeof english> = {
     'Solo pulsas botones. «Celda» quiere decir aquí una pila o batería suelta. Primero se pregunta por el peligro, y «No sabría decirlo» siempre es una respuesta.',
   'beginning.known': '{count, plural, one {Ya se sabe # dato.} other {Ya se saben # datos.}}',
   'beginning.quick': 'Rápida: unos 2 minutos',
-  'beginning.full': 'Completa: unos 10 minutos',
+  'beginning.full': 'Completa: unos 20 minutos',
   'beginning.family': '¿Qué modelo dice ser?',
   'beginning.family.none': 'No está en la lista, o no lo sé',
   'beginning.tools': '¿Qué herramientas tienes? Sin ninguna también se puede.',
@@ -108,8 +108,9 @@ export const check: InWordsOf<typeof english> = {
   'stage.measure': 'Medir',
   'where.left':
     '{way}: {answered, plural, =0 {nada respondido aún} one {# respondida} other {# respondidas}}, {left, plural, one {queda # pregunta como mucho} other {quedan # preguntas como mucho}}',
+  'where.stage': '{name} {count, number}',
   'where.long':
-    '{way}: {answered, plural, =0 {unos 10 minutos en total} one {# respondida, unos 10 minutos en total} other {# respondidas, unos 10 minutos en total}}',
+    '{way}: preguntas que quedan como mucho, {answered, plural, =0 {nada respondido aún, unos 20 minutos en total} one {# respondida} other {# respondidas}}',
   'where.decided-long': '{verdict} Las preguntas que quedan solo pueden empeorar el resultado.',
   'where.decided':
     '{verdict} Puedes parar aquí. {left, plural, one {Queda # pregunta} other {Quedan hasta # preguntas}}, por si hay algo peor.',

@@ -4,7 +4,7 @@ import type { Check } from '../../../check/check.ts'
 import { custodyOf } from '../../../check/custody-of.ts'
 import { mustKeepOff } from '../../../check/next.ts'
 import type { Screen } from '../../../check/screen.ts'
-import { stages } from '../../../check/stage.ts'
+import { type Stage, stages } from '../../../check/stage.ts'
 import { sameAnswer } from '../../../engine/answers.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Question } from '../../../engine/pack/pack.ts'
@@ -24,7 +24,7 @@ type QuestionScreen = Extract<Screen, { kind: 'question' }>
 
 /** Up to this many options are buttons; more become a menu. */
 const mostButtons = 6
-/** From so many questions on a number would only frighten. */
+/** More questions than these are counted stage by stage: one great number would only frighten. */
 const mostCounted = 20
 /** Discord's most in one row. */
 const mostInRow = 5
@@ -78,10 +78,16 @@ function sayWhere(
   if (helping) return say('helping.title', { holder: sayPerson(check.holder) })
   const of = program.family ? `${sayWhat(say, program.family)} · ` : ''
   const verdict = decided && say(`verdict.${decided}.so-far`)
+  const isLong = left.of !== undefined && left.all >= mostCounted
   if (verdict)
-    return of + (left < mostCounted ? say('where.decided', { verdict, left }) : say('where.decided-long', { verdict }))
-  const way = stages.map(one => (one === stage ? `**${say(`stage.${one}`)}**` : say(`stage.${one}`))).join(' · ')
-  return of + (left < mostCounted ? say('where.left', { way, left, answered }) : say('where.long', { way, answered }))
+    return of + (isLong ? say('where.decided-long', { verdict }) : say('where.decided', { verdict, left: left.all }))
+  const named = (one: Stage) => {
+    const count = isLong ? left.of?.[one] : undefined
+    const name = say(`stage.${one}`)
+    return count === undefined ? name : say('where.stage', { name, count })
+  }
+  const way = stages.map(one => (one === stage ? `**${named(one)}**` : named(one))).join(' · ')
+  return of + (isLong ? say('where.long', { way, answered }) : say('where.left', { way, left: left.all, answered }))
 }
 
 function sayWhyAgain(
@@ -107,8 +113,16 @@ function answers(
   { check, question, again, changing, closed = [] }: QuestionScreen,
 ): APIMessageTopLevelComponent[] {
   if (question.answer.kind === 'reading') {
-    const label = again ? (isPrinted(question) ? 'again.read' : 'again.measure') : 'check.measure'
-    return rows([button(check, { is: 'measure' }, say(label), ButtonStyle.Primary)])
+    if (!again) return rows([button(check, { is: 'measure' }, say('check.measure'), ButtonStyle.Primary)])
+    const same = say('again.still', { label: sayAnswer(say, question, again) })
+    const another = say(isPrinted(question) ? 'again.read' : 'again.measure')
+    return rows(
+      [
+        button(check, { is: 'still' }, same, ButtonStyle.Primary),
+        button(check, { is: 'measure' }, another, ButtonStyle.Primary),
+      ],
+      1,
+    )
   }
   const given = changing ? check.answers[question.id] : undefined
   const options = question.answer.options.map((option, i) => {

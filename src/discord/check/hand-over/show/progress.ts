@@ -58,7 +58,7 @@ function standing(say: Say, program: Program, check: Check): string[] {
   if (check.phase.is === 'paused') return [say('progress.paused', { answered })]
   const next = nextOf(program, check)
   return [
-    say('progress.asking', { answered, left: next.is === 'done' ? 1 : next.left }),
+    say('progress.asking', { answered, left: next.is === 'done' ? 1 : next.left.all }),
     ...(helpRequest ? [say('progress.help-request')] : []),
   ]
 }
