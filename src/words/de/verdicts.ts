@@ -36,6 +36,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'finding.memory': '{says} (aus dem Gedächtnis, nicht überprüft)',
   'finding.out-of-date': '{says} (diese Zahl ist veraltet und wurde nicht gezählt)',
   'answer.said': '{question} {answer}',
+  'reason.answered': 'Deine Antwort: {answers}. {reason}',
+  'reason.answered-by-moderator': 'Antwort eines Moderators: {answers}. {reason}',
   'answer.reading': '{value, number} {unit}',
   'answer.range.under': '{to, number} {unit} oder weniger',
   'answer.range.over': '{from, number} {unit} oder mehr',

@@ -31,6 +31,8 @@ export const verdicts = {
   'finding.memory': '{says} (from memory, not verified)',
   'finding.out-of-date': '{says} (this figure is out of date and was not counted)',
   'answer.said': '{question} {answer}',
+  'reason.answered': 'You answered {answers}. {reason}',
+  'reason.answered-by-moderator': 'A moderator answered {answers}. {reason}',
   'answer.reading': '{value, number} {unit}',
   'answer.range.under': '{to, number} {unit} or less',
   'answer.range.over': '{from, number} {unit} or more',

@@ -34,6 +34,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'finding.memory': '{says} (de memoria, sin verificar)',
   'finding.out-of-date': '{says} (esta cifra está caducada y no se contó)',
   'answer.said': '{question} {answer}',
+  'reason.answered': 'Respondiste {answers}. {reason}',
+  'reason.answered-by-moderator': 'Respuesta de un moderador: {answers}. {reason}',
   'answer.reading': '{value, number} {unit}',
   'answer.range.under': '{to, number} {unit} o menos',
   'answer.range.over': '{from, number} {unit} o más',

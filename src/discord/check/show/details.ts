@@ -6,6 +6,7 @@ import type { Finding } from '../../../engine/judge.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayAnswer, sayAnswered, sayChange, sayFinding, sayWhat } from '../../../words/describe.ts'
 import type { Say } from '../../../words/say.ts'
+import { sayReason } from '../../../words/say-reason.ts'
 import { type FittingList, fitLists } from '../../message/fit-text.ts'
 import { gallery, message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
 import { isDanger, whatCanWait } from './after-verdict.ts'
@@ -76,19 +77,14 @@ function reasons(say: Say, program: Program, { judgement, explanation, check }: 
   const others = findings.filter(
     finding => !finding.carries && finding.rule.kind !== 'no-bearing' && !saidAlready(program, finding, carried),
   )
+  const reason = (finding: Finding) => sayReason(say, program, check, finding, sayFinding(say, program, finding))
   const given = (id: string): string => sayGiven(say, program, check, id)
   const enough = explanation.enough.length < check.trail.length ? explanation.enough.map(given) : []
   const means = [say(`verdict.${judgement.verdict}.means`)]
   return [
     list(say('part.means'), means),
-    list(
-      say('part.why'),
-      carried.map(finding => sayFinding(say, program, finding)),
-    ),
-    list(
-      say('part.also'),
-      others.map(finding => sayFinding(say, program, finding)),
-    ),
+    list(say('part.why'), carried.map(reason)),
+    list(say('part.also'), others.map(reason)),
     list(say('part.enough'), enough),
   ]
 }

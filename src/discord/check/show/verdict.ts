@@ -3,10 +3,10 @@ import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { toolsMissing } from '../../../check/tools.ts'
 import type { Program } from '../../../engine/compile.ts'
-import type { Finding } from '../../../engine/judge.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import type { Say } from '../../../words/say.ts'
+import { sayReason } from '../../../words/say-reason.ts'
 import { nothingPictured, type Pictured } from '../../families/family-photos.ts'
 import { gallery, message, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { handButton } from '../hand-over/show/holder-menu.ts'
@@ -53,12 +53,12 @@ export function showVerdict(
 /** What to do is the headline and the only thing in bold; why it was said comes after it. */
 function dangerText(say: Say, program: Program, screen: VerdictScreen): string {
   const [first = '', ...others] = stepsFor(program, screen, say)
-  return [`## ${first}`, ...others.map(step => `- ${step}`), '', ...reasonsOf(screen.judgement.findings)].join('\n')
+  return [`## ${first}`, ...others.map(step => `- ${step}`), '', ...reasonsOf(say, program, screen)].join('\n')
 }
 
 function verdictText(say: Say, program: Program, screen: VerdictScreen): string {
   const { judgement } = screen
-  const reasons = reasonsOf(judgement.findings)
+  const reasons = reasonsOf(say, program, screen)
   return [
     `## ${say(`verdict.${judgement.verdict}`)}`,
     ...(reasons.length > 0 ? reasons.map(reason => `- ${reason}`) : [say(`verdict.${judgement.verdict}.means`)]),
@@ -71,11 +71,11 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
   ].join('\n')
 }
 
-const reasonsOf = (findings: readonly Finding[]): string[] =>
-  findings
+const reasonsOf = (say: Say, program: Program, { check, judgement }: VerdictScreen): string[] =>
+  judgement.findings
     .filter(finding => finding.carries)
     .slice(0, mostReasons)
-    .map(finding => finding.rule.says)
+    .map(finding => sayReason(say, program, check, finding, finding.rule.says))
 
 /** What it points to: counterfeit, another cell under the wrap, …; nothing where no must was contradicted. */
 function kindsOf(say: Say, { judgement }: VerdictScreen): string[] {
