@@ -1,7 +1,8 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
 import { namesCells, signsOfDanger, speaksOfOtherThings } from './danger.ts'
-import type { Entry, EntryId, Language } from './entry.ts'
+import { type Entry, type EntryId, type Language, languages } from './entry.ts'
+import { onlySoundsHurt, tellsOfHurt } from './hurt.ts'
 import { type Found, openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
 import { bare, wordsOf } from './terms.ts'
@@ -45,9 +46,13 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
     if (picked) return { answer: picked, near: [], language: own }
     const titled = byTitle.get(words(question))
     if (titled) return { answer: titled.entry, near: [], language: titled.language }
-    const language = spokenIn(question, reads, one => search.knows(question, one))
+    const spoken = spokenIn(question, reads, one => search.knows(question, one))
+    // Whoever writes that somebody is hurt is understood in any language, with few words and those mistyped.
+    const hurt = [spoken, ...languages].find(one => tellsOfHurt(question, one))
+    const language = hurt ?? spoken
     const found = search.find(question, language)
-    const answer = answerTo(question, language, found)
+    const aid = hurt && entries.find(entry => entry.forHurt)
+    const answer = aid ?? answerTo(question, language, found)
     const near = found.map(one => one.entry).filter(entry => entry !== answer)
     if (answer) return { answer, near, language }
     // Whoever may have to get away reads that first, where it comes as near as the second.
@@ -58,9 +63,11 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
   /** Getting away goes before everything else that is sure; a sign of danger needs no sureness at all. */
   function answerTo(question: string, language: Language, found: readonly Found[]): Entry | undefined {
     const names = (word: string) => search.names(word, language)
-    const signs = signsOfDanger(question, language)
+    const isOther = onlySoundsHurt(question, language)
+    const signs = isOther ? [] : signsOfDanger(question, language)
     if (signs.length > 0) return gettingAway(question, signs, language) ?? found[0]?.entry
-    if (speaksOfOtherThings(question, language, names)) return found.find(one => one.signs.exact === 1)?.entry
+    if (isOther || speaksOfOtherThings(question, language, names))
+      return found.find(one => one.signs.exact === 1)?.entry
     const [first] = found
     if (first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
       return first.entry

@@ -21,6 +21,8 @@ export type Entry = {
   readonly caution: CautionKind
   /** Whether somebody who asks this has a cell before them, so that checking it is the first thing to offer. */
   readonly inHand: boolean
+  /** Whether it says what to do for somebody who is hurt, and so is read before every other. */
+  readonly forHurt: boolean
   readonly related: readonly EntryId[]
   readonly sources: readonly EntrySource[]
   /** English is always there. */

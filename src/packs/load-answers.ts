@@ -24,6 +24,7 @@ const frontMatter = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]{2,40}$/),
   caution: z.enum(cautions),
   'in-hand': z.boolean().default(false),
+  'for-hurt': z.boolean().default(false),
   related: z.array(z.string()).max(5),
   sources: z.array(
     z.union([
@@ -109,7 +110,8 @@ export function readAnswer(text: string, name: string, told: ToldSources = {}): 
   if (stray !== undefined) return ours({ at: id, code: 'unknown-words', name: stray, known: safetyKeys })
   const sources = head.data.sources.map(source => sourceOf(source, told))
   const inHand = head.data['in-hand']
-  return { entry: { id, caution, inHand, related, sources, texts: texts as Entry['texts'] }, problems: [] }
+  const forHurt = head.data['for-hurt']
+  return { entry: { id, caution, inHand, forHurt, related, sources, texts: texts as Entry['texts'] }, problems: [] }
 }
 
 function sourceOf(written: z.infer<typeof frontMatter>['sources'][number], told: ToldSources): EntrySource {

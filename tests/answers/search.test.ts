@@ -16,6 +16,7 @@ test.each([
   ['last-look.yaml', 50, 8, 0.85],
   ['strangers.yaml', 90, 20, 0.85],
   ['treacherous.yaml', 400, 150, 0.85],
+  ['hurt.yaml', 125, 40, 0.9],
 ])(
   'our own questions in %s: the right entry is first, and next to no wrong one is shown',
   (file, least, offTopic, first) => {

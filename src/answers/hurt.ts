@@ -1,0 +1,65 @@
+// Whether a question tells that somebody is hurt, as by a cell: by two words together, slips of the hand and all, and without one for a cell.
+import { distance } from 'fastest-levenshtein'
+import { namesCells } from './danger.ts'
+import type { Language } from './entry.ts'
+import { bare, wordsOf } from './terms.ts'
+import { type HurtWords, hurtWords } from './words/hurt-words.ts'
+
+/** From this length on a word may have one slip, from the other on two. */
+const oneSlip = 5
+const twoSlips = 8
+
+export function tellsOfHurt(question: string, language: Language): boolean {
+  const words = hurtWords[language]
+  const text = words.together.reduce((said, [many, one]) => said.replace(many, one), wordsOf(bare(question)).join(' '))
+  if (onlySoundsHurt(question, language)) return false
+  const asked = text.split(' ')
+  const { has } = listsOf(words)
+  const places = (list: string) => asked.flatMap((word, i) => (has(list, word) ? [i] : []))
+  return words.pairs.some(([left, right]) => {
+    const here = places(left)
+    if (here.length === 0) return false
+    const there = places(right)
+    // One word is not counted on both sides.
+    return there.length > 0 && new Set([...here, ...there]).size > 1
+  })
+}
+
+/** Whether it sounds as if somebody were hurt, and is about the sun, sport or the like; never where a cell is named. */
+export const onlySoundsHurt = (question: string, language: Language): boolean =>
+  hurtWords[language].never.test(wordsOf(bare(question)).join(' ')) && !namesCells(question, language)
+
+/** Whether somebody who was to write `word` may have written `typed`. */
+function isSlipOf(typed: string, word: string): boolean {
+  if (typed === word) return true
+  const short = Math.min(typed.length, word.length)
+  // The first letter is seldom wrong, and two that changed places are one slip.
+  if (short >= 4 && isSwapped(typed, word)) return true
+  if (short < oneSlip || (typed[0] !== word[0] && short < twoSlips)) return false
+  return distance(typed, word) <= (short >= twoSlips ? 2 : 1)
+}
+
+function isSwapped(typed: string, word: string): boolean {
+  if (typed.length !== word.length) return false
+  const off = [...word].flatMap((letter, i) => (typed[i] === letter ? [] : [i]))
+  const [first = 0, second = 0] = off
+  return off.length === 2 && second === first + 1 && typed[first] === word[second] && typed[second] === word[first]
+}
+
+type Lists = { has(list: string, typed: string): boolean }
+const kept = new Map<HurtWords, Lists>()
+
+function listsOf(words: HurtWords): Lists {
+  const known = kept.get(words)
+  if (known) return known
+  const noSlips = new Set(words.noSlips.split(' '))
+  const split = new Map(words.pairs.flat().map(list => [list, list.split(' ')]))
+  const lists: Lists = {
+    has: (list, typed) => {
+      const known = split.get(list) ?? []
+      return known.includes(typed) || (!noSlips.has(typed) && known.some(word => isSlipOf(typed, word)))
+    },
+  }
+  kept.set(words, lists)
+  return lists
+}

@@ -1,0 +1,121 @@
+// How people say, in haste and with slips, that somebody is hurt: words of which two together tell it, in each language, and what sounds like it.
+import type { Language } from '../entry.ts'
+
+export type HurtWords = {
+  /** What is written in several words, and the one it is taken for; in order. */
+  readonly together: readonly (readonly [RegExp, string])[]
+  /** A word of both lists tells that somebody is hurt. Without accents; a slip of the hand is read as what it is nearest to. */
+  readonly pairs: readonly (readonly [string, string])[]
+  /** Words that look like a slip of one of ours, and are none. */
+  readonly noSlips: string
+  /** Where this stands, nobody was hurt by a cell: the sun, sport, food for thought. */
+  readonly never: RegExp
+}
+
+const bangs = {
+  en: 'explode explodes exploded exploding explosion burst bursts bursted popped bang banged vented wentoff',
+  de: 'explodiert explodierte explodieren explosion geplatzt platzte zerplatzt hochgegangen geknallt knallte indieluft losgegangen',
+  es: 'exploto explota explotado explotara explosion reviento revento rebento reventado reventar estallo estalla estallado porlosaires',
+}
+const burns = {
+  en: 'burn burns burned burnt burning blister blisters blistered scorched singed',
+  de: 'verbrannt verbrennt verbrennung verbrennungen verbrannte brandblase brandblasen brandwunde angesengt gebrannt brannte',
+  es: 'quemo queme quemado quemada quemados quemadas quemadura quemaduras ampolla ampollas chamuscado prendio ardio',
+}
+const body = {
+  en: 'hand hands palm leg legs arm arms finger fingers thumb face skin thigh foot feet chest belly neck lips mouth lap eye eyes',
+  de: 'hand hande handflache bein beine arm arme finger daumen gesicht haut oberschenkel schenkel fuss fusse brust hals mund lippen auge augen',
+  es: 'mano manos palma pierna piernas brazo brazos dedo dedos cara piel muslo pie pies pecho cuello boca labios ojo ojos',
+}
+const clothes = {
+  en: 'pocket pockets trousers pants jeans',
+  de: 'hosentasche hose jackentasche jacke',
+  es: 'bolsillo bolsillos pantalon pantalones vaqueros',
+}
+const pockets = { en: 'pocket pockets', de: 'hosentasche jackentasche', es: 'bolsillo bolsillos' }
+const harmed = {
+  en: 'hurt hurts bleeding bleeds injured injury wounded painful',
+  de: 'verletzt verletzung blutet blutend weh schmerzen',
+  es: 'herido herida heridos sangra sangrando sangre duele lesionado',
+}
+const smoke = { en: 'smoke fumes vapour vapor', de: 'rauch qualm dampf dampfe', es: 'humo vapor gases' }
+const breath = {
+  en: 'breathe breathed inhaled inhale coughing coughs lungs choking dizzy',
+  de: 'eingeatmet atmen atmet luft hustet husten schwindlig schwindelig lunge',
+  es: 'respiro respire respirar inhale inhalo tose tosiendo mareado mareada pulmones',
+}
+const taken = {
+  en: 'swallowed swallow ate licked sucked drank',
+  de: 'geschluckt verschluckt gegessen getrunken geleckt abgeleckt',
+  es: 'trago tragado chupo chupado lamio bebio mordio',
+}
+const stuff = {
+  en: 'liquid fluid powder acid goo gel electrolyte',
+  de: 'flussigkeit zeug pulver saure gel elektrolyt dran',
+  es: 'liquido polvo acido electrolito algo',
+}
+const ooze = { en: 'goo electrolyte', de: 'zeug elektrolyt', es: 'electrolito' }
+const squirted = { en: 'squirted sprayed splashed', de: 'gespritzt spritzte spritzer', es: 'salpico salpicado' }
+const soft = { en: 'eye eyes face mouth', de: 'auge augen gesicht mund haut', es: 'ojo ojos cara boca' }
+
+const wounds = { en: 'burns', de: 'verbrennung verbrennungen brandblasen', es: 'quemadura quemaduras' }
+const people = {
+  en: 'kid child son daughter toddler brother sister husband wife friend doctor ambulance hospital',
+  de: 'kind sohn tochter bruder schwester mann frau freund arzt notarzt krankenhaus',
+  es: 'hijo hija nino nina hermano hermana marido mujer amigo medico ambulancia hospital',
+}
+
+const pairsOf = (language: Language): HurtWords['pairs'] => [
+  [burns[language], body[language]],
+  [burns[language], clothes[language]],
+  [bangs[language], body[language]],
+  [bangs[language], pockets[language]],
+  [bangs[language], harmed[language]],
+  [smoke[language], breath[language]],
+  [taken[language], stuff[language]],
+  [squirted[language], soft[language]],
+  [ooze[language], body[language]],
+  [wounds[language], people[language]],
+]
+
+export const hurtWords: Readonly<Record<Language, HurtWords>> = {
+  en: {
+    together: [
+      [/\b(?:went|goes|go|gone|going) (?:off|bang|boom|pop)\b|\b(?:blew|blow|blown|blowing) up\b/g, ' wentoff '],
+      [/\bin (?:my|his|her|the|their) eyes?\b/g, ' splashed eye '],
+      [/\b(inhaled|swallowed|breathed) (?:some (?:of )?)?(?:it|that|this)\b/g, ' $1 smoke liquid '],
+      [/\bcaught (?:on )?(?:fire|light)\b|\bon fire\b|\bin flames\b/g, ' burned '],
+    ],
+    pairs: pairsOf('en'),
+    noSlips: 'burner burners beast boost hang bank hurry hotel fare race faces lags aim farm inhaler breath',
+    never:
+      /\b(?:sun ?burn\w*|calories|burn\w* (?:the )?fat|fat burn\w*|heart ?burn|squats|(?:after|from|while|by) (?:the |a )?(?:gym|workouts?|training|exercis\w*|running|jogging)|(?:burn\w*|rip\w*) (?:a )?cds?|razor|botox|(?:quit|stop|give up|giving up) smoking|allerg(?:y|ies)|pollen|hay fever|onions?|chill?i(?:es|s)?|frost\w*|shav(?:e|ed|ing)|pipes? burst|microwave)\b/,
+  },
+  de: {
+    together: [
+      [
+        /(?<!\p{L})(?:in|durch) die luft (?:ge\p{L}+|flog)|(?<!\p{L})(?:flog|fliegt) (?:\p{L}+ )?in die luft/gu,
+        ' indieluft ',
+      ],
+      [/(?<!\p{L})(?:fing|ging|stand|steht) (?:\p{L}+ )?(?:feuer|in flammen|hoch)/gu, ' verbrannt '],
+      [/(?<!\p{L})(?:ins auge|in (?:die|den) augen|in die auge)(?!\p{L})/gu, ' gespritzt auge '],
+      [/(?<!\p{L})im mund gehabt|in den mund genommen/gu, ' dran geleckt '],
+    ],
+    pairs: pairsOf('de'),
+    noSlips: 'gelassen gelesen gekannt genannt verkannt gerannt verbannt hase dose rose rausch lust fluss',
+    never:
+      /(?<!\p{L})(?:sonnenbrand|kalorien|fett (?:ver)?brenn\p{L}*|sodbrennen|(?:beim|nach dem|vom) (?:training|sport|joggen|laufen)|muskelkater|botox|(?:mit dem )?rauchen (?:aufhor\p{L}*|aufgeben)|aufhoren zu rauchen|nichtraucher|wasserrohr|vor (?:wut|arbeit)|allergien?|pollen|heuschnupfen|zwiebeln?|chilis?|rasur|rasieren)(?!\p{L})/u,
+  },
+  es: {
+    together: [
+      [/(?<!\p{L})en (?:el|los|mi|su|un) ojos?(?!\p{L})/gu, ' salpico ojo '],
+      [/(?<!\p{L})por los aires(?!\p{L})/gu, ' porlosaires '],
+      [/(?<!\p{L})(?:se prendio fuego|en llamas)(?!\p{L})/gu, ' quemado '],
+    ],
+    pairs: pairsOf('es'),
+    noSlips:
+      'quedo quede queda quedado quedada quedados quedadas quiero quemador revista mango manto pierda piedra piel cada casa cama',
+    never:
+      /(?<!\p{L})(?:quemaduras? (?:de|del) sol|quemaduras? solar\p{L}*|calorias|quem\p{L}* grasa|(?:despues del|en el) (?:gimnasio|entrenamiento)|(?:al|de) correr|quem\p{L}* (?:un )?cds?|(?:dejar|dejo|deje) de fumar|botox|hialuronico|tuberia|explota\p{L}* la cabeza|alergias?|polen|cebollas?|bombillas?|afeitar\p{L}*)(?!\p{L})/u,
+  },
+}
