@@ -22,14 +22,14 @@ export const check: InWordsOf<typeof english> = {
   'care.meter': 'Du brauchst etwas zum Messen. Hast du nichts, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
     'Heb Hülle oder Ring nur an, wenn du sicher bist, dass dabei nichts kaputtgeht. Schneide und heble nicht, und wende keine Gewalt an.',
-  'care.bench': `Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe. Brich bei 60 °C ab, ohne die Zelle zu berühren. ${safety['safety.turns']}`,
+  'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': 'Hast du schon einmal eine Hülle oder einen Isolierring angehoben?',
   'consent.unwrap.text':
     'Für die nächsten Fragen muss man unter die Hülle oder den Isolierring sehen. Ein Ausrutscher kann die Zelle kurzschließen: Sie kann innerhalb von Sekunden brennen. Heb Hülle oder Ring nicht an, wenn du nicht sicher bist, dass dabei nichts kaputtgeht. Wenn du es noch nie gemacht hast, wähl „Nein“. Die Prüfung geht auch ohne das weiter. Benutze und lade keine Zelle, bei der du dir nicht sicher sein kannst.',
   'consent.unwrap.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.unwrap.no': 'Nein, ohne das weitermachen',
   'consent.bench.title': 'Hast du schon Zellen mit der richtigen Ausrüstung unter Last getestet?',
-  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last getestet werden: Ein Gerät zieht Strom aus ihr und misst dabei. Lass den Test nie unbeaufsichtigt, und teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich bei 60 °C ab, ohne die Zelle zu berühren. ${safety['safety.turns']} Spricht etwas gegen diese Zelle, wähl „Nein“: Teste nie eine Zelle, an der du zweifelst. Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Ein bestandener Test beweist nichts.`,
+  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last getestet werden: Ein Gerät zieht Strom aus ihr und misst dabei. ${safety['safety.test']} ${safety['safety.turns']} Spricht etwas gegen diese Zelle, wähl „Nein“: Teste nie eine Zelle, an der du zweifelst. Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Ein bestandener Test beweist nichts.`,
   'consent.bench.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.bench.no': 'Nein, ohne das weitermachen',
   'paused.text':

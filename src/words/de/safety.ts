@@ -25,7 +25,8 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
-  'safety.cold.keep': 'Halte andere fern. Bleib und schlaf nicht dort. Hängt sie am Strom, schalte die Sicherung aus.',
+  'safety.cold.keep':
+    'Halte andere fern. Bleib und schlaf nicht in dem Raum. Hängt sie am Strom, schalte die Sicherung aus.',
   'safety.cold.call': 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.',
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
@@ -39,5 +40,11 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe nach Kontakt mit Zellinhalt: Zieh benetzte Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Hol sofort ärztliche Hilfe.',
+    'Erste Hilfe nach Kontakt mit Zellinhalt: Zieh benetzte Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf.',
+  'safety.aid.swallowed':
+    'Verschluckt: Spül den Mund aus und erbrich nicht. Iss und trink nichts. Wähl sofort den Notruf.',
+  'safety.aid.burn':
+    'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sie 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt. Wähl sofort den Notruf.',
+  'safety.test':
+    'Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren. Wird sie trotzdem heißer, bleib nicht, um den Test zu beenden.',
 }

@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { verdicts as english } from '../en/verdicts.ts'
+import { safety } from './safety.ts'
 
 export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Gefahr: sofort aufhören',
@@ -57,13 +58,8 @@ export const verdicts: InWordsOf<typeof english> = {
     'Schreib dem Verkäufer, dass die Zelle nicht zur Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
-  'next.dispose':
-    'Kleb beide Enden mit Isolierband ab, und frag eine Sammelstelle, die beschädigte Lithiumzellen annimmt, wie du die Zelle abgibst. Wirf sie nie in den Müll.',
-  'next.not-use': 'Benutze und lade die Zelle nicht.',
-  'next.hazard-unsure':
-    'Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
-  'next.hazard-undecided':
-    '{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
+  'next.hazard-unsure': `Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
+  'next.hazard-undecided': `{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
   'next.until-sure': 'Bist du unsicher, was die Zelle ist, benutze und lade sie nicht.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
   'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos von der Hülle und beiden Enden.',

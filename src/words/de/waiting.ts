@@ -1,6 +1,7 @@
 // German for what waits on a server, for helpers, and for whoever looks at somebody's question.
 import type { InWordsOf } from '../catalogue.ts'
 import type { waiting as english } from '../en/waiting.ts'
+import { safety } from './safety.ts'
 
 export const waiting: InWordsOf<typeof english> = {
   'command.check.waiting': 'Sehen, wer auf diesem Server nicht weiterkommt oder auf jemanden wartet, und seit wann',
@@ -78,8 +79,7 @@ export const waiting: InWordsOf<typeof english> = {
     '{who}, {helper} sieht sich eine Frage noch einmal an, die für dich beantwortet wurde ({what}). Das Ergebnis kann sich noch ändern: Benutze und lade die Zelle bis dahin nicht.',
   'word.redirected':
     '{who}, deine Prüfung ({what}) ist jetzt neu angeboten. Für: {taker}. Geändert hat es {helper}. Du kannst sie weiterhin zurücknehmen.',
-  'word.disagree':
-    '{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
+  'word.disagree': `{who}, zwei Personen haben sich deine Frage angesehen und sagen nicht dasselbe; das zählt als „Kann ich nicht sagen“. Behandle die Zelle als gefährlich. ${safety['safety.quiet']} Deine Prüfung geht weiter.`,
   'deed.redirected': '{when}: {who} hat sie neu angeboten, für: {taker}',
   'deed.asked-closing': '{when}: {who} hat gefragt, ob sie geschlossen werden kann',
   'deed.kept-open': '{when}: {who} hat sie offen gelassen',

@@ -129,8 +129,8 @@ export const handOver = {
   'helping.again':
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread a photo. Look once more, then answer again. If you give the same answer, it stands.',
   'helping.untold.result':
-    'Contact {holder} another way, now: they must not touch the cell. The check has come to a result that they must see at once, and I could not reach them. /check resume shows it.',
-  'word.danger': `{who}, stop: the check of {what} has found danger. Do not touch the cell, and keep others away. ${safety['safety.turns']}`,
+    'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. I could not reach them. /check resume shows it.',
+  'word.danger': `{who}, stop: the check of {what} has found danger. Until you have read the result, do not touch the cell, and keep others away. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':
     'No photo can show that a danger like this is absent: only the person beside the cell can say so. Answer “I can’t tell either”, send the question back, or choose the answer that means danger if you see it in the photo.',

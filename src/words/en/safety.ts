@@ -26,7 +26,7 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'Keep others away. Do not stay or sleep in that room. If plugged in, cut the power from elsewhere.',
+    'Keep others away. Do not stay or sleep in that room. If it is plugged in, switch the power off at the fuse box.',
   'safety.cold.call': 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.',
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
@@ -42,5 +42,12 @@ export const safety = {
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: get away from it and call your emergency number.',
   'safety.aid':
-    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. If you breathed it in: go into fresh air. If it got into your eyes, you breathed it in or swallowed it, or your skin hurts: get medical help at once.',
+    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. In the eyes, breathed in, swallowed, or skin hurts: call your emergency number at once.',
+  'safety.aid.swallowed':
+    'Swallowed: rinse the mouth and do not vomit. Do not eat or drink. Call your emergency number at once.',
+  'safety.aid.burn':
+    'First aid for a burn, away from the cell: hold it under cool running water for 20 minutes. Leave what sticks to the skin. Call your emergency number at once.',
+  // At a test under load or a charge.
+  'safety.test':
+    'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If it still gets hotter, do not stay to stop it.',
 } as const

@@ -1,4 +1,6 @@
 // English for verdicts: the word, what it means, why, what to do, and the caution that is never left out.
+import { safety } from './safety.ts'
+
 export const verdicts = {
   'verdict.danger': 'Danger: stop now',
   'verdict.ruled-out': 'Ruled out: not the cell it claims to be',
@@ -51,13 +53,8 @@ export const verdicts = {
   'next.seller':
     'Tell the seller in writing that the cell does not match its description. Ask for your money back without returning the cell.',
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
-  'next.dispose':
-    'Cover both ends with electrical tape, and ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin.',
-  'next.not-use': 'Do not use or charge the cell.',
-  'next.hazard-unsure':
-    'You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe: do not use, charge or carry it.',
-  'next.hazard-undecided':
-    '{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe: do not use, charge or carry it.',
+  'next.hazard-unsure': `You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe. ${safety['safety.quiet']}`,
+  'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.ask': 'Ask somebody who knows cells, and show them photos of the wrap and both ends.',

@@ -21,14 +21,14 @@ export const check: InWordsOf<typeof english> = {
   'care.handle': 'Sujeta la celda con suavidad. Mantén los dos extremos lejos de cualquier metal.',
   'care.meter': 'Hace falta un instrumento para medir. Si no lo tienes, responde «No sabría decirlo».',
   'care.unwrap': 'Hazlo solo si sabes hacerlo sin dañar nada. No cortes, no hagas palanca, no fuerces nada.',
-  'care.bench': `Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrumpe la prueba a los 60 °C, sin tocar la celda. ${safety['safety.turns']}`,
+  'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': '¿Has levantado antes una funda o un anillo aislante?',
   'consent.unwrap.text':
     'Las próximas preguntas piden mirar debajo de la funda o del anillo aislante. Un desliz puede poner la celda en cortocircuito, y entonces puede arder en segundos. Si no sabes hacerlo sin dañar nada, no levantes ni la funda ni el anillo. Si no lo has hecho nunca, di que no: la comprobación sigue sin eso. Ante la duda, no uses ni cargues la celda.',
   'consent.unwrap.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.unwrap.no': 'No, seguir sin eso',
   'consent.bench.title': '¿Has medido antes celdas sueltas bajo carga, con el equipo adecuado?',
-  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Nunca dejes esa prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrumpe la prueba a los 60 °C, sin tocar la celda. ${safety['safety.turns']} Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
+  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. ${safety['safety.test']} ${safety['safety.turns']} Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
   'paused.text':

@@ -19,7 +19,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.chemistry.usual': 'Níquel o cobalto (de 3,6 a 3,7 V)',
   'log.chemistry.iron-phosphate': 'Litio-ferrofosfato, LiFePO4 (3,2 V)',
   'log.title': 'Lo que muestra el registro',
-  'log.caution': `Nunca dejes una descarga sin vigilancia. Hazla sobre una superficie que no pueda arder y sin nada inflamable cerca. Interrúmpela a los 60 °C, sin tocar la celda. ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda supere una prueba no demuestra nada.`,
+  'log.caution': `${safety['safety.test']} ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda supere una prueba no demuestra nada.`,
   'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
@@ -104,8 +104,7 @@ export const logs: InWordsOf<typeof english> = {
     'Hacía calor ({room_C, number} °C de temperatura ambiente; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da más.',
   'trap.temperature-missing':
     'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
-  'trap.too-hot':
-    'La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba. Si fue hace menos de 24 horas, no la toques.',
+  'trap.too-hot': `La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba. ${safety['safety.cold']}`,
   'trap.temperature-hardly-moved':
     'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':
@@ -134,8 +133,7 @@ export const logs: InWordsOf<typeof english> = {
   'told.minimum-undecided':
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
   'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
-  'told.too-hot-at-claimed-current':
-    'A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba. Si fue hace menos de 24 horas, no la toques.',
+  'told.too-hot-at-claimed-current': `A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba. ${safety['safety.cold']}`,
   'told.gives-out-at-claimed-current':
     'A {current_A, number} A dio menos de la mitad de la capacidad de la etiqueta, aunque se declaran {claimed_A, number} A en descarga continua.',
   'told.holds-claimed-current':

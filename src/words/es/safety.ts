@@ -26,7 +26,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Aleja a los demás. No te quedes ni duermas allí. Si está enchufada, corta la corriente desde otro sitio.',
+    'Aleja a los demás. No te quedes ni duermas en esa habitación. Si está enchufada, corta la corriente en el cuadro eléctrico.',
   'safety.cold.call':
     'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién se la lleva.',
   'safety.cold.carry':
@@ -41,5 +41,11 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, se calienta sola, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó algo: quítate la ropa manchada. Lava la piel con agua y jabón, los ojos con agua limpia, párpados abiertos y sin lentes de contacto, al menos 15 minutos cada cosa. Si lo respiraste, sal afuera. Si te entró en los ojos, lo respiraste o tragaste, o te duele la piel: busca ayuda médica ya.',
+    'Primeros auxilios si te alcanzó algo: quítate la ropa manchada. Lava la piel con agua y jabón, los ojos con agua limpia, párpados abiertos y sin lentes de contacto, al menos 15 minutos cada cosa. Respirado: sal afuera. En los ojos, respirado, tragado o dolor de piel: llama al número de emergencias ya.',
+  'safety.aid.swallowed':
+    'Tragado: enjuaga la boca y no vomites. No comas ni bebas. Llama al número de emergencias ya.',
+  'safety.aid.burn':
+    'Primeros auxilios para una quemadura, lejos de la celda: mantenla 20 minutos bajo agua corriente fresca. No quites lo pegado a la piel. Llama al número de emergencias ya.',
+  'safety.test':
+    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, sin tocar la celda. Si aun así se calienta más, no te quedes a pararla.',
 }

@@ -2,6 +2,7 @@
 
 import type { InWordsOf } from '../catalogue.ts'
 import type { verdicts as english } from '../en/verdicts.ts'
+import { safety } from './safety.ts'
 
 export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Peligro: detente ahora mismo',
@@ -54,13 +55,8 @@ export const verdicts: InWordsOf<typeof english> = {
     'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin que tú la envíes.',
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
-  'next.dispose':
-    'Tapa los dos extremos con cinta aislante y pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. Nunca la tires a la basura.',
-  'next.not-use': 'No uses ni cargues la celda.',
-  'next.hazard-unsure':
-    'Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas. Hasta aclararlo, trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima.',
-  'next.hazard-undecided':
-    '{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima.',
+  'next.hazard-unsure': `Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas. Hasta aclararlo, trata la celda como peligrosa. ${safety['safety.quiet']}`,
+  'next.hazard-undecided': `{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa. ${safety['safety.quiet']}`,
   'next.until-sure': 'Si no sabes con seguridad qué es la celda, no la uses ni la cargues.',
   'next.buy': 'Compra solo en tiendas conocidas, en las que compra mucha gente, y nunca solo por un precio bajo.',
   'next.ask': 'Pregunta a alguien que entienda de celdas y muéstrale fotos de la funda y de los dos extremos.',

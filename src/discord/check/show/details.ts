@@ -11,7 +11,7 @@ import { type FittingList, fitLists } from '../../message/fit-text.ts'
 import { gallery, message, rows, type ShownMessage, small, text, textBudget } from '../../message/parts.ts'
 import { isDanger, whatCanWait } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
-import { stepsFor } from './steps.ts'
+import { aidFor, stepsFor } from './steps.ts'
 
 /** The pages there are, from 1 on. */
 export const detailPages = 3
@@ -125,7 +125,7 @@ function whatElse(say: Say, program: Program, { judgement, explanation, check }:
 }
 
 const steps = (say: Say, program: Program, screen: VerdictScreen): FittingList[] => [
-  listing(say)(say('part.next'), stepsFor(program, screen, say)),
+  listing(say)(say('part.next'), [...stepsFor(program, screen, say), ...aidFor(screen, say)]),
 ]
 
 /** A sign that reads only what a carrying rule reads says the same thing more weakly. */

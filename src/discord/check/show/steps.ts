@@ -1,14 +1,15 @@
 // What to do now, for each verdict: the order to act first, and never anything that asks for hands on a cell one gets away from.
+import { mustKeepOff } from '../../../check/next.ts'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Judgement } from '../../../engine/judge.ts'
 import { type Urgency, urgencies } from '../../../ground/urgencies.ts'
-import type { Verdict } from '../../../ground/verdicts.ts'
+import { isFailing, type Verdict } from '../../../ground/verdicts.ts'
 import type { Key } from '../../../words/catalogue.ts'
 import type { Say } from '../../../words/say.ts'
 
 /** Every step, the most urgent first. */
-export function stepsFor(program: Program, { judgement, explanation }: VerdictScreen, say: Say): string[] {
+export function stepsFor(program: Program, { check, judgement, explanation }: VerdictScreen, say: Say): string[] {
   const { verdict } = judgement
   if (verdict === 'danger') return dangers[urgencyOf(judgement)].map(key => say(key))
   const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
@@ -18,8 +19,9 @@ export function stepsFor(program: Program, { judgement, explanation }: VerdictSc
     ...(near > 0 ? [say('next.hazard-undecided', { count: near })] : []),
     ...(unsure > 0 ? [say('next.hazard-unsure', { count: unsure })] : []),
   ]
-  // These say all that the first step says, and more.
-  return [...cautions, ...steps[verdict].slice(Math.min(cautions.length, 1)).map(key => say(key))]
+  // Where something to get away from could not be told, nothing that needs hands is advised; what the cautions say is not said twice.
+  const keys = mustKeepOff(program, check) ? untouched(verdict) : steps[verdict].slice(Math.min(cautions.length, 1))
+  return [...cautions, ...keys.map(key => say(key))]
 }
 
 /** The most urgent thing that a danger sign asks for. */
@@ -34,9 +36,35 @@ const dangers: Record<Urgency, readonly Key[]> = {
   isolate: ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in', 'safety.turns', 'next.keep'],
 }
 
+/** First aid, where the cell may have harmed somebody: what came out of it, or its heat. */
+export const aidFor = ({ judgement }: VerdictScreen, say: Say): string[] =>
+  judgement.verdict === 'danger' && urgencyOf(judgement) !== 'isolate'
+    ? (['safety.aid.burn', 'safety.aid'] as const).map(key => say(key))
+    : []
+
+/** What has failed a check is a sign on a quiet cell like any other, and is handled as one. */
+const failed: readonly Key[] = [
+  'safety.quiet',
+  'safety.quiet.keep',
+  'safety.quiet.hand-in',
+  'next.seller',
+  'safety.turns',
+  'next.keep',
+  'next.buy',
+]
+
 const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {
-  'ruled-out': ['next.not-use', 'next.seller', 'next.dispose', 'next.keep', 'next.no-post', 'next.buy'],
-  doubtful: ['next.not-use', 'next.seller', 'next.keep', 'next.no-post', 'next.buy'],
+  'ruled-out': failed,
+  doubtful: failed,
   open: ['next.until-sure', 'next.handle', 'next.ask', 'next.buy'],
   'nothing-found': ['next.until-sure', 'next.handle', 'next.ask', 'next.buy'],
 }
+
+/** The same for a cell that is left where it is. */
+const untouched = (verdict: Exclude<Verdict, 'danger'>): readonly Key[] => [
+  'safety.cold.leave',
+  'safety.turns',
+  ...(isFailing(verdict) ? (['next.seller', 'next.keep'] as const) : (['next.ask'] as const)),
+  'safety.cold.call',
+  'next.buy',
+]

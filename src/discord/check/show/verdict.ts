@@ -12,7 +12,7 @@ import { gallery, message, rows, type ShownMessage, small, text } from '../../me
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { buyingButton, isDanger, whatCanWait } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
-import { stepsFor } from './steps.ts'
+import { aidFor, stepsFor } from './steps.ts'
 
 /** More reasons and steps than these are not read on a phone; the details have all of them. */
 const mostReasons = 2
@@ -53,7 +53,8 @@ export function showVerdict(
 /** What to do is the headline and the only thing in bold; why it was said comes after it. */
 function dangerText(say: Say, program: Program, screen: VerdictScreen): string {
   const [first = '', ...others] = stepsFor(program, screen, say)
-  return [`## ${first}`, ...others.map(step => `- ${step}`), '', ...reasonsOf(say, program, screen)].join('\n')
+  const steps = [...others, ...aidFor(screen, say)].map(step => `- ${step}`)
+  return [`## ${first}`, ...steps, '', ...reasonsOf(say, program, screen)].join('\n')
 }
 
 function verdictText(say: Say, program: Program, screen: VerdictScreen): string {
