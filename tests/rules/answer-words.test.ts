@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { commands } from '../../src/discord/commands.ts'
 import { answersIn, loadAnswers } from '../../src/packs/load-answers.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import type { Key } from '../../src/words/catalogue.ts'
 import type { english } from '../../src/words/en/english.ts'
@@ -70,6 +71,29 @@ test('no figure is lost or changed', () => {
 test('no “not”, “never” or “nothing” is lost', () => {
   const lost = pairs.filter(({ language, en, said }) => negates('en', en) && !negates(language, said))
   expect(lost.map(({ at, said }) => [at, said])).toEqual([])
+})
+
+test('whoever is told not to use a cell is told not to charge it in the same breath, in answers and in rules', async () => {
+  const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(one => one.pack)
+  const ruled = packs.flatMap(({ rules, words }) => [
+    ...rules.map(rule => ['en', rule.says] as const),
+    ...(['de', 'es'] as const).flatMap(each =>
+      Object.values(words[each]?.rules ?? {}).map(said => [each, said] as const),
+    ),
+  ])
+  const answered = entries.flatMap(({ texts }) =>
+    (['en', 'de', 'es'] as const).map(each => [each, texts[each]?.body ?? ''] as const),
+  )
+  const orders = {
+    en: [/do not use (?:it|the cell|this cell|that cell|a cell|them)\b(?! there)/i, /charg/i],
+    de: [/\bbenutze? (?:sie|die Zelle|diese Zelle) (?!dort )(?:\p{L}+ )?nicht/iu, /lad|läd/i],
+    es: [/\bno (?:la|las) uses\b(?! ahí| más a mucha)/i, /carg/i],
+  } as const
+  const lost = [...ruled, ...answered].flatMap(([language, text]) => {
+    const [use, charge] = orders[language]
+    return (text.match(/[^.!?:;\n]+/g) ?? []).filter(said => use.test(said) && !charge.test(said))
+  })
+  expect(lost).toEqual([])
 })
 
 describe('what may save somebody is said as often as in English', () => {

@@ -1,0 +1,81 @@
+// What to do now: one source for each act, the same for every sign on a quiet cell, and nothing for the hands where a danger could not be told.
+import { describe, expect, test } from 'vitest'
+import type { Check } from '../../src/check/check.ts'
+import { screenOf, type VerdictScreen } from '../../src/check/screen.ts'
+import { start } from '../../src/check/step.ts'
+import { aidFor, stepsFor } from '../../src/discord/check/show/steps.ts'
+import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
+import { compile } from '../../src/engine/compile.ts'
+import { loadPacks } from '../../src/packs/load-packs.ts'
+import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import type { Key } from '../../src/words/catalogue.ts'
+import { sayIn } from '../../src/words/say.ts'
+
+const now = Date.UTC(2026, 10, 29)
+const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
+const compiled = compile(packs, '2026-11-29')
+if (!compiled.ok) throw new Error('the shipped packs do not compile')
+const { program } = compiled
+
+function verdictOn(answers: Answers): VerdictScreen {
+  const begun = start(program, { id: 'c', holder: 'p', server: null, mode: 'quick', cells: 1, family: null }, now)
+  if (!begun.ok) throw new Error(begun.refusal.code)
+  const check: Check = { ...begun.check, answers, trail: Object.keys(answers), phase: { is: 'done' } }
+  const screen = screenOf(program, check)
+  if (screen.kind !== 'verdict') throw new Error(screen.kind)
+  return screen
+}
+
+const claim = { format: option('18650'), 'claimed-capacity': reading(9900) }
+const failed = {
+  'ruled-out': { ...claim, chemistry: option('nickel-or-cobalt') },
+  doubtful: { format: option('18650'), mass: reading(30, 0.3) },
+  danger: { dent: option('dented') },
+} as const
+const quiet: readonly Key[] = ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in']
+const forHands: readonly Key[] = ['safety.quiet.keep', 'safety.cold.carry', 'next.handle']
+
+describe.each(['en', 'de', 'es'])('in %s', language => {
+  const say = sayIn(language)
+  const steps = (answers: Answers) => stepsFor(program, verdictOn(answers), say)
+
+  test.each(Object.entries(failed))('%s of a quiet cell begins with the same three acts', (verdict, answers) => {
+    expect(verdictOn(answers).judgement.verdict).toBe(verdict)
+    expect(steps(answers).slice(0, 3)).toEqual(quiet.map(key => say(key)))
+  })
+
+  test.each(['hot-now', 'swollen', 'leaking'])(
+    'where %s could not be told, nothing needs hands, whatever came out',
+    untold => {
+      for (const answers of [failed['ruled-out'], failed.doubtful, {}]) {
+        const said = steps({ ...answers, [untold]: cantTell })
+        expect(said).toContain(say('safety.cold.leave'))
+        for (const key of forHands) expect(said).not.toContain(say(key))
+      }
+    },
+  )
+
+  test('a danger that could not be told asks for no less than one on a quiet cell', () => {
+    for (const untold of ['dent', 'hot-now']) expect(steps({ [untold]: cantTell })[0]).toContain(say('safety.quiet'))
+  })
+
+  test('first aid is there where somebody may have been hurt, and nowhere else', () => {
+    const aid = (answers: Answers) => aidFor(verdictOn(answers), say)
+    for (const hurt of [{ 'hot-now': option('happening') }, { 'top-damage': option('vented') }])
+      expect(aid(hurt)).toEqual([say('safety.aid.burn'), say('safety.aid')])
+    expect(aid(failed.danger)).toEqual([])
+    expect(aid(failed['ruled-out'])).toEqual([])
+  })
+
+  test('what was hot, or was pierced, is left alone like all that happened and is cold now', () => {
+    for (const answers of [
+      { 'got-hot': option('too-hot') },
+      { 'load-test': option('too-hot'), 'claimed-current': reading(10) },
+      { 'past-damage': option('pierced') },
+    ]) {
+      const [first] = steps(answers)
+      expect(first).toBe(say('safety.cold.leave'))
+      for (const key of forHands) expect(steps(answers)).not.toContain(say(key))
+    }
+  })
+})
