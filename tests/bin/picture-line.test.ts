@@ -62,7 +62,7 @@ describe('draws', () => {
 
   test.concurrent('a way to measure', async () => {
     const { code, out } = await draw(['measuring', 'scale'], 'scale.png')
-    expect({ code, out: out.trim() }).toEqual({ code: 0, out: 'The cell lies alone and still on a scale.' })
+    expect({ code, out: out.trim() }).toEqual({ code: 0, out: 'The cell lies alone and still on paper on a scale.' })
   })
 })
 

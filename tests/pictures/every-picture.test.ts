@@ -60,6 +60,25 @@ describe('every picture', () => {
     }
   })
 
+  it('sets no words of an answer beyond the tile of that answer', () => {
+    for (const { name, drawing } of all)
+      for (const tile of walk(parseSvg(drawing.svg)).filter(one =>
+        /^option-/.test(one.attributes['data-part'] ?? ''),
+      )) {
+        const inside = walk(tile)
+        const frame = inside.find(one => one.name === 'rect')
+        if (!frame) throw new Error(`${name}: a tile without its frame`)
+        const right = number(frame, 'x') + number(frame, 'width')
+        // The letter of the button hangs over the corner; words and figures do not.
+        for (const node of inside.filter(one => one.name === 'text' && one.attributes['transform'] === undefined)) {
+          const ink = inkOf(node)
+          if (ink === undefined) continue
+          expect(ink.left, `${name}: ${node.text}`).toBeGreaterThanOrEqual(number(frame, 'x') + 1)
+          expect(ink.right, `${name}: ${node.text}`).toBeLessThanOrEqual(right - 1)
+        }
+      }
+  })
+
   it('sets no label over another', () => {
     for (const { name, drawing } of all) {
       const labels = labelsOf(drawing)

@@ -1,7 +1,9 @@
 // The words of safety: in one place alone, the three states told apart, nobody asked to handle what may burn, and put into texts by name.
 import { describe, expect, test } from 'vitest'
+import { german } from '../../src/words/de/german.ts'
 import { english } from '../../src/words/en/english.ts'
 import { safety } from '../../src/words/en/safety.ts'
+import { spanish } from '../../src/words/es/spanish.ts'
 import { inSafetyWords, safetyKeys } from '../../src/words/safety-words.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 
@@ -35,6 +37,24 @@ test('nothing else in the catalogue tells anybody to call for help in words of i
   )
   const borrowed = own.filter(([, said]) => keys.some(key => said.includes(safety[key])))
   expect(own.map(([key]) => key)).toEqual(borrowed.map(([key]) => key))
+})
+
+describe.each([
+  ['en', english, /emergency number|electrical tape|24 hours|25 m\b|(?:60|45) °C|cannot burn/i],
+  ['de', german, /Notruf|Isolierband|24 Stunden|25 m\b|(?:60|45) °C|nicht brennen kann/i],
+  ['es', spanish, /número de emergencias|cinta aislante|24 horas|25 m\b|(?:60|45) °C|no pued[ae] arder/i],
+] as const)('in %s', (language, catalogue, acts) => {
+  test('whom to call, what to cover, how long, how far and how hot stand in one place, which others name', () => {
+    const say = sayIn(language)
+    const source = keys.map(key => say(key)).sort((a, b) => b.length - a.length)
+    const own = Object.entries(catalogue).flatMap(([key, said]) => {
+      const left = source.reduce((text, one) => text.replaceAll(one, ''), said)
+      // What an authority of a country says stands there as it says it; a report comes after the call.
+      const others = /^(safety|region)\.|^buying\.report\.text$/.test(key)
+      return others || !acts.test(left) ? [] : [`${key}: ${left}`]
+    })
+    expect(own).toEqual([])
+  })
 })
 
 describe.each(Object.entries(words))('in %s', (language, is) => {

@@ -3,7 +3,7 @@ import { inks, lineWidths } from '../ink.ts'
 import { oval, part, round, tag } from '../svg.ts'
 import { cutAway } from './cut-away.ts'
 import { halo, pointer } from './mark.ts'
-import { measures } from './measures.ts'
+import { measures, withoutSizes } from './measures.ts'
 import { outsideView } from './outside-view.ts'
 import { type CellParameters, isPeeled, type Peeled } from './parameters.ts'
 import { peel } from './peel.ts'
@@ -86,7 +86,7 @@ export function lookClose(params: CellParameters, box: Box): Scene {
   const zoom =
     params.view !== 'top' ? 1 : (zooms[about] ?? (params.end === 'positive' ? positiveZooms[about] : undefined) ?? 1)
   if (zoom > 1) return enlarged(params, box, zoom)
-  const whole = scene(params, box, true)
+  const whole = scene(params, withoutSizes(params, box), true)
   const sized = params.view === 'side' && (about === 'length' || about === 'diameter' || params.sizes)
   return { svg: whole.svg + (sized ? measures(params, whole, box) : ''), places: whole.places }
 }

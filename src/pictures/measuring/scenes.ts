@@ -140,6 +140,8 @@ export function twoWireFourWire(): string {
 export const scale = (): string =>
   tag('path', { d: 'M70 124H290L306 196H54Z', fill: darkGrey, ...bold }) +
   tag('path', { d: 'M58 102H302V120H58Z', fill: metals.light, ...bold }) +
+  // Paper, longer than the cell, so that no end lies on metal.
+  tag('path', { d: 'M70 97H290V104L282 110H62L70 104Z', fill: '#ffffff', ...edge }) +
   tag('rect', { x: 128, y: 138, width: 104, height: 42, rx: 4, fill: '#e4efe0', ...edge }) +
   unit('g', 206, 168, 24) +
   tag('path', { d: 'M144 166h10m6 0h10m6 0h4m6 0h8', stroke: inks.line, 'stroke-width': 4 }) +

@@ -170,7 +170,7 @@ export const altDe: Readonly<Record<string, string>> = {
     'Ein Messgerät, auf Gleichspannung gestellt: die rote Prüfspitze auf dem Pluskontakt, die schwarze auf dem flachen Minuspol.',
   'measuring-two-wire-four-wire':
     'Links: ein Messgerät mit zwei Leitungen, das die eigenen Leitungen mitmisst. Rechts, als der bessere Weg markiert: eine Vierleitermessung, zwei Leitungen, die Strom führen, und zwei, die messen.',
-  'measuring-scale': 'Die Zelle liegt allein und ruhig auf einer Waage.',
+  'measuring-scale': 'Die Zelle liegt allein und ruhig auf Papier auf einer Waage.',
   'measuring-safe-bench':
     'Ein sicherer Platz: eine Fläche aus Stein, die Zelle in einer Halterung, ein Eimer Sand griffbereit, nichts Brennbares in der Nähe, und jemand, der die ganze Zeit zusieht.',
   'measuring-lamp-at-an-angle':

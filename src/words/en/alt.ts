@@ -168,7 +168,7 @@ export const altEn: Readonly<Record<string, string>> = {
     'A meter set to direct voltage: the red probe on the positive contact, the black one on the flat end.',
   'measuring-two-wire-four-wire':
     'Left: a meter with two wires, which also measures its own leads. Right, marked as the better way: a meter with four wires, two that carry current and two that sense.',
-  'measuring-scale': 'The cell lies alone and still on a scale.',
+  'measuring-scale': 'The cell lies alone and still on paper on a scale.',
   'measuring-safe-bench':
     'A safe place: a stone surface, the cell in a holder, a bucket of sand at hand, nothing nearby that can burn, and someone who watches all the time.',
   'measuring-lamp-at-an-angle':
