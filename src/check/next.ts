@@ -71,7 +71,9 @@ export function nextOf(program: Program, check: Check): Next {
 
 /** Whether a quick check has come to its end before its ten questions: it is ruled out, and only danger can still be found. */
 const isOverForQuick = (program: Program, { mode, answers }: Check): boolean =>
-  mode === 'quick' && verdictAt(program, placesOf(program, answers)) === 'ruled-out'
+  mode === 'quick' &&
+  judge(program, answers).verdict === 'ruled-out' &&
+  verdictAt(program, placesOf(program, answers)) === 'ruled-out'
 
 /** Whether a danger of this urgency asks for nothing that is not asked of whoever has a cell that is ruled out. */
 const asksNoMore = (urgency: Urgency | undefined): boolean => urgency === undefined || urgency === 'isolate'
