@@ -12,6 +12,7 @@ import { judge } from '../../src/engine/judge.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { lanternPack } from './lantern-pack.ts'
+import { withoutWork } from './without-work.ts'
 
 const now = Date.UTC(2026, 10, 25)
 const shipped = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
@@ -78,7 +79,7 @@ test('invariants of every walk', () => {
           if (!stepped.ok) continue
           check = stepped.check
           expect(check.revision).toBe(before.revision + 1)
-          expect(stepped.screen).toEqual(screenOf(program, check))
+          expect(withoutWork(stepped.screen)).toEqual(withoutWork(screenOf(program, check)))
           // The trail is exactly what the person answered, and nothing is asked twice without going back.
           for (const id of check.trail) expect(check.answers[id]).toBeDefined()
           if (check.phase.is === 'asking') expect(check.trail).not.toContain(check.phase.question)
