@@ -28,6 +28,14 @@ test('commands, what is below them, and their options, by what has been begun', 
   expect(await offered('measure', 'log.csv', '--cut')).toEqual(['--cutoff'])
 })
 
+test('every command that says something says it as JSON, too', async () => {
+  const branches = [...script.matchAll(/^ {4}"([a-z -]+) "\*\) offered="([^"]*)"/gm)]
+  const leaves = branches.filter(([, , offers = '']) => offers.startsWith('--'))
+  expect(leaves.length).toBeGreaterThan(14)
+  const silent = leaves.filter(([, , offers = '']) => !offers.includes('--json')).map(([, words]) => words)
+  expect(silent).toEqual(['completion'])
+})
+
 test('what is no command is offered nothing, so that the shell offers files', async () => {
   expect(await offered('nonsense', '')).toEqual([])
 })
