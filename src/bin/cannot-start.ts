@@ -1,7 +1,9 @@
 // Why the bot cannot start or go on, in sentences for whoever hosts it, and the exit code that says whether starting again helps.
+import { relative } from 'node:path'
 import { DiscordLost, type Loss, sayLoss } from '../discord/gateway/discord-loss.ts'
 import { UnusablePacks } from '../packs/unusable-packs.ts'
 import type { Config } from './config.ts'
+import { sayPort } from './say-port.ts'
 
 /** What a process ends with: all is well; something failed that may pass; only the operator can mend it, and no restart will. */
 export const exitCodes = { fine: 0, trouble: 1, operator: 2 } as const
@@ -26,20 +28,21 @@ export function endingOf(error: unknown, config: Config): Ending {
   if (error instanceof DiscordLost) return { sentences: [sayLoss(error.loss)], code: codes[error.loss.is] }
   if (error instanceof UnusablePacks) return operator(...error.sentences)
   if (error instanceof Error && code === 'newer-database') return operator(error.message)
-  if (code === 'EADDRINUSE') return operator(sayTaken((error as { port?: number }).port, config))
-  if ((code === 'ENOENT' || code === 'ENOTDIR' || code === 'EACCES') && config.rules !== undefined)
+  const port = sayPort(error, config)
+  if (port !== undefined) return operator(port)
+  if (config.rules !== undefined && isWithin(config.rules, error))
     return operator(
       `CELLWARY_RULES: ${config.rules} cannot be read (${code}). Correct the path or its rights, or leave it out.`,
     )
   return { sentences: [], code: exitCodes.trouble }
 }
 
-function sayTaken(taken: number | undefined, { figures, http, port }: Config): string {
-  const stop = (which: number) => `Port ${which} is taken. Stop what uses it, or set`
-  if (figures && taken === figures.port) return `${stop(figures.port)} CELLWARY_FIGURES_PORT to another one.`
-  if (http && taken === http.port) return `${stop(http.port)} CELLWARY_HTTP to another one.`
-  return `${stop(port)} CELLWARY_PORT to another one (0 takes any).`
-}
+/** Whether it is a file or folder in there that the system did not give. */
+const isWithin = (folder: string, error: unknown): boolean =>
+  error instanceof Error &&
+  'path' in error &&
+  typeof error.path === 'string' &&
+  !relative(folder, error.path).startsWith('..')
 
 const operator = (...sentences: readonly string[]): Ending => ({ sentences, code: exitCodes.operator })
 
@@ -50,6 +53,7 @@ const codes: Readonly<Record<Loss['is'], ExitCode>> = {
   version: exitCodes.operator,
   sessions: exitCodes.trouble,
   unreachable: exitCodes.trouble,
+  strange: exitCodes.trouble,
 }
 
 /** The code of a failure: of the system, the database or Discord; that of what caused it where it has none itself. */

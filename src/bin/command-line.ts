@@ -15,7 +15,11 @@ const commands: ReadonlyMap<string, () => Promise<Command>> = new Map([
   ['doctor', async () => (await import('./cli/doctor.ts')).doctorCommand()],
   ['move', async () => (await import('./cli/move.ts')).moveCommand()],
   ['practice', async () => (await import('./cli/practice.ts')).practiceCommand()],
+  ['completion', async () => (await import('./cli/completion.ts')).completionCommand(allOthers)],
 ])
+
+const allOthers = (): Promise<readonly Command[]> =>
+  Promise.all([...commands].filter(([name]) => name !== 'completion').map(([, load]) => load()))
 
 /** `words`: as the process was called, Node and the file first. Sets the exit code. */
 export async function runCommandLine(words: readonly string[]): Promise<void> {

@@ -1,5 +1,5 @@
 // Makes the data folder and tries it out, and opens the database; what is wrong is said by the name of the setting.
-import { mkdir, open, rm, stat, writeFile } from 'node:fs/promises'
+import { mkdir, open, rm, rmdir, stat, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import type { Kysely, LogEvent } from 'kysely'
 import type { Logger } from 'pino'
@@ -7,31 +7,47 @@ import { openSqlite } from '../stores/open-sqlite.ts'
 import type { Tables } from '../stores/tables.ts'
 import { CannotStart, codeOf, exitCodes } from './cannot-start.ts'
 import type { Config } from './config.ts'
+import { noFile, whyNoDatabase } from './say-database.ts'
 
-/** The folder is made for this user alone, and one file is written and removed. Throws `CannotStart`. */
-export async function prepareFolder(data: string): Promise<void> {
-  const trial = join(data, `.trial-${process.pid}`)
+/**
+ * The folder, and those in it that are named, are made for this user alone, and one file is written in each and removed. What was made is
+ * handed back, the innermost first. Throws `CannotStart`, and has then made nothing.
+ */
+export async function prepareFolder(data: string, within: readonly string[] = ['keys']): Promise<readonly string[]> {
+  const made: string[] = []
+  let folder = data
   try {
-    await makeFolder(resolve(data))
-    await writeFile(trial, '')
-    await rm(trial)
+    for (folder of [data, ...within.map(name => join(data, name))]) {
+      const trial = join(folder, `.trial-${process.pid}`)
+      await makeFolder(resolve(folder), made)
+      await writeFile(trial, '')
+      await rm(trial)
+    }
+    return made
   } catch (error) {
+    await removeFolders(made)
     throw new CannotStart(
-      `CELLWARY_DATA: ${data} is no folder that the bot can write to (${codeOf(error)}). Name another one, or mend its rights or the disk.`,
+      `CELLWARY_DATA: ${folder} is no folder that the bot can write to (${codeOf(error)}). Name another one, or mend its rights or the disk.`,
       codeOf(error) === 'ENOSPC' ? exitCodes.trouble : exitCodes.operator,
       { cause: error },
     )
   }
 }
 
+/** What is tried out and not to stay; a folder that somebody has put something into meanwhile stays. */
+export async function removeFolders(made: readonly string[]): Promise<void> {
+  for (const folder of made) await rmdir(folder).catch(() => undefined)
+}
+
 /** Folder by folder, since Node's own way of making them all at once never ends where the system refuses some (/proc). */
-async function makeFolder(folder: string): Promise<void> {
-  const made = await mkdir(folder, { mode: 0o700 }).catch(error => codeOf(error))
-  if (made === undefined || made === 'EEXIST') return
+async function makeFolder(folder: string, made: string[]): Promise<void> {
+  const failed = await mkdir(folder, { mode: 0o700 }).catch(error => codeOf(error))
+  if (failed === undefined) made.unshift(folder)
+  if (failed === undefined || failed === 'EEXIST') return
   const above = dirname(folder)
-  if (made !== 'ENOENT' || above === folder || (await isFolder(above))) await mkdir(folder)
-  await makeFolder(above)
-  await mkdir(folder, { mode: 0o700 })
+  if (failed !== 'ENOENT' || above === folder || (await isFolder(above))) await mkdir(folder)
+  await makeFolder(above, made)
+  await makeFolder(folder, made)
 }
 
 const isFolder = async (path: string): Promise<boolean> =>
@@ -39,10 +55,11 @@ const isFolder = async (path: string): Promise<boolean> =>
 
 /** The database of the settings, up to date. Throws `CannotStart`, and `NewerDatabase` as it is. */
 export async function openDatabase(
-  { database, data }: Config,
+  config: Config,
   log: Logger,
   queried?: (seconds: number) => void,
 ): Promise<Kysely<Tables>> {
+  const { database, data } = config
   const timed = queried && (({ queryDurationMillis }: LogEvent) => queried(queryDurationMillis / 1000))
   const lost = (error: Error) => log.warn({ err: error }, 'a connection to the database was lost; another is made')
   try {
@@ -52,50 +69,18 @@ export async function openDatabase(
     await tryFile(join(data, 'cellwary.db'))
     return await openSqlite(join(data, 'cellwary.db'), timed)
   } catch (error) {
-    if (codeOf(error) === 'newer-database' || error instanceof CannotStart) throw error
-    throw database === undefined ? ofFile(join(data, 'cellwary.db'), error) : ofServer(error)
+    if (codeOf(error) === 'newer-database') throw error
+    throw whyNoDatabase(config, error) ?? error
   }
 }
 
-/** What only the operator mends: a wrong name or password, no such database, no right to it (PostgreSQL's documentation, appendix A). */
-const refusedByServer = ['28P01', '28000', '3D000', '42501']
-
-function ofServer(error: unknown): CannotStart {
-  const code = codeOf(error) ?? (error instanceof Error ? error.message : '')
-  const refused = refusedByServer.includes(code)
-  return new CannotStart(
-    refused
-      ? `DATABASE_URL: the database does not let the bot in (${code}). Correct the name, the password or the rights.`
-      : `DATABASE_URL: the database does not answer (${code}). Start it, or correct the address.`,
-    refused ? exitCodes.operator : exitCodes.trouble,
-    { cause: error },
-  )
-}
-
-/** SQLite's result codes (sqlite.org/rescode.html). */
-const sentences: Readonly<Record<number, string>> = {
-  8: 'may only be read. Mend its rights, or name another folder',
-  11: 'is damaged. Restore it from a back-up, or move it away to begin with an empty one',
-  13: 'cannot grow: the disk is full. Make room',
-  14: 'cannot be opened. Mend its rights, or name another folder',
-  26: 'is no database, or is damaged. Restore it from a back-up, or move it away to begin with an empty one',
-}
-
-/** SQLite opens a file that may only be read, and fails at some write later. */
-async function tryFile(file: string): Promise<void> {
+/** SQLite opens a file that may only be read, and fails at some write later. Throws `CannotStart`. */
+export async function tryFile(file: string): Promise<void> {
   const code = await open(file, 'r+').then(
     handle => handle.close(),
     error => codeOf(error),
   )
+  if (code === 'EISDIR') throw noFile(file, 'is a folder. Move it away, or name another one')
   if (code === 'EROFS' || code === 'EACCES' || code === 'EPERM')
-    throw new CannotStart(`CELLWARY_DATA: ${file} ${sentences[8]} (${code}).`, exitCodes.operator)
-}
-
-function ofFile(file: string, error: unknown): unknown {
-  const code = error instanceof Error && 'errcode' in error ? Number(error.errcode) & 0xff : 0
-  const sentence = sentences[code]
-  if (sentence === undefined) return error
-  return new CannotStart(`CELLWARY_DATA: ${file} ${sentence}.`, code === 13 ? exitCodes.trouble : exitCodes.operator, {
-    cause: error,
-  })
+    throw noFile(file, `may only be read (${code}). Mend its rights, or name another folder`)
 }

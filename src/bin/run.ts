@@ -37,7 +37,8 @@ export async function run(): Promise<void> {
   )
 
   try {
-    await prepareFolder(config.data)
+    // The practice room keeps its keys in a folder of its own.
+    await prepareFolder(config.data, config.token === undefined ? [] : ['keys'])
     // The practice room is only loaded where it is opened.
     const practice =
       config.token === undefined

@@ -23,21 +23,22 @@ export async function route(services: Services, interaction: Interaction, troubl
   }
 }
 
+/** Discord takes no answer after three seconds: what has waited for its turn so long, in ms, is not begun, and can be pressed again. */
+const tooLateAfter = 2_900
+
 async function dispatch(services: Services, interaction: Interaction): Promise<Ended> {
+  const { guildId: server, user } = interaction
+  const arrived = services.now()
   const charge = chargeOf(interaction)
-  const tooMuch =
-    charge &&
-    (await services.fairUse.admit(
-      charge.asked,
-      interaction.user.id,
-      interaction.guildId,
-      services.now(),
-      charge.tokens,
-    ))
+  const here = charge && services.fairUse.admitInTurn(charge.asked, user.id, server, arrived, charge.tokens)
   // Being refused takes its turn, too: a crowd that is sent away is a crowd.
-  const inTurn = () => (tooMuch ? sendAway(interaction, tooMuch) : handle(services, interaction))
-  await services.lanes.run(interaction.guildId, interaction.user.id, inTurn)
-  return tooMuch ? 'too-much' : 'fine'
+  return services.lanes.run(server, user.id, async () => {
+    // What was typed is kept even where nobody can be told so any more.
+    if (services.now() - arrived > tooLateAfter && !interaction.isModalSubmit()) return 'ordinary'
+    const tooMuch = typeof here === 'function' ? await here() : here
+    await (tooMuch ? sendAway(interaction, tooMuch) : handle(services, interaction))
+    return tooMuch ? 'too-much' : 'fine'
+  })
 }
 
 async function sendAway(interaction: Interaction, tooMuch: TooMuch): Promise<void> {

@@ -43,7 +43,6 @@ export async function stepsTaken(db: Kysely<Tables>): Promise<readonly string[]>
   return rows.map(({ name }) => name)
 }
 
-/** PostgreSQL's “undefined table”, and how SQLite says it. */
-const isMissing = (error: unknown): boolean =>
-  error instanceof Error &&
-  (('code' in error && error.code === '42P01') || /^no such table: kysely_migration/.test(error.message))
+/** Whether a table is not there: PostgreSQL's “undefined table”, and how SQLite says it. */
+export const isMissing = (error: unknown): boolean =>
+  error instanceof Error && (('code' in error && error.code === '42P01') || /^no such table/.test(error.message))

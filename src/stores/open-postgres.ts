@@ -18,7 +18,7 @@ export class PostgresTrouble extends Error {
     const { code, table, constraint } = error as Partial<Record<'code' | 'table' | 'constraint', string>>
     const where = [table && ` in table ${table}`, constraint && ` by ${constraint}`].filter(Boolean).join('')
     super(`PostgreSQL: ${code ?? 'the connection was lost'}${where}`)
-    this.code = code ?? 'ECONNLOST'
+    this.code = code ?? (error instanceof Error && /not support SSL/.test(error.message) ? 'NO_TLS' : 'ECONNLOST')
   }
 }
 

@@ -58,7 +58,7 @@ describe.skipIf(version < 252)('the service unit', () => {
     ['a value that means nothing', 'Restart=on-failure', 'Restart=sometimes', /sometimes/],
     ['a program that is not there', '/.bin/node ', '/.bin/nod ', /not executable/],
     ['a system call group that is not there', '@system-service', '@system-servant', /system-servant/],
-    ['a size without sense', 'MemoryMax=768M', 'MemoryMax=lots', /MemoryMax|lots/],
+    ['a size without sense', 'MemoryMax=1G', 'MemoryMax=lots', /MemoryMax|lots/],
   ])('shows a slip: %s', async (_, from, to, says) => {
     expect(unit).toContain(from)
     expect((await complaints(unit.replace(from, to))).join('\n')).toMatch(says)

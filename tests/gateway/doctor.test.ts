@@ -199,7 +199,7 @@ const situations: readonly Wrong[] = [
   },
   {
     name: 'a damaged database',
-    line: /^WRONG +database: .*cellwary\.db cannot be (used|opened)/m,
+    line: /^WRONG +database: .*cellwary\.db is no database, or is damaged\. Restore it/m,
     code: 2,
     prepare: () => writeFile(join(data, 'cellwary.db'), 'no database at all, however long it may be '.repeat(50)),
   },
@@ -210,16 +210,22 @@ const situations: readonly Wrong[] = [
     env: () => ({ DATABASE_URL: 'postgres://postgres@127.0.0.1:1/test' }),
   },
   {
-    name: 'a port that takes connections and answers as no database does',
-    line: /^TROUBLE +database: DATABASE_URL: .*does not answer/m,
-    code: 1,
-    env: () => ({ DATABASE_URL: `postgres://postgres@${new URL(discord.api).host}/test` }),
+    name: 'a data folder where none can be',
+    line: /^WRONG +data folder: CELLWARY_DATA: \/proc\/nope is no folder that the bot can write to \(ENOENT\)/m,
+    code: 2,
+    env: () => ({ CELLWARY_DATA: '/proc/nope' }),
   },
   {
-    name: 'a data folder that is a file',
-    line: /^WRONG +data folder: .*\/dev\/null is no folder/m,
+    name: 'a port that somebody else has',
+    line: /^WRONG +figures: Port \d+ is taken\. Stop what uses it, or set CELLWARY_FIGURES_PORT/m,
     code: 2,
-    env: () => ({ CELLWARY_DATA: '/dev/null' }),
+    env: () => ({ CELLWARY_FIGURES_PORT: new URL(discord.api).port }),
+  },
+  {
+    name: 'something else in the place of Discord',
+    line: /^TROUBLE +Discord: What answers in Discord’s place does not speak as Discord does\. Leave CELLWARY_DISCORD_API out/m,
+    code: 1,
+    prepare: () => discord.answers.set('GET /applications/@me', { status: 200, body: '<html>' }),
   },
   {
     name: 'a data folder that others read',

@@ -10,7 +10,7 @@ function task() {
 const never = 1 << 30
 
 test('of a crowd so many are worked on at a time, and other servers and private messages at once', async () => {
-  const lanes = openServerLanes(2, never)
+  const lanes = openServerLanes({ places: 2, turnMs: never })
   const crowd = Array.from({ length: 5 }, task)
   const begun: number[] = []
   const running = crowd.map((one, i) =>
@@ -29,7 +29,7 @@ test('of a crowd so many are worked on at a time, and other servers and private 
 })
 
 test('whoever wants one thing goes before those who want ten', async () => {
-  const lanes = openServerLanes(1, never)
+  const lanes = openServerLanes({ places: 1, turnMs: never })
   const first = task()
   const order: string[] = []
   const want = (who: string) => lanes.run('raided', who, async () => void order.push(who))
@@ -45,7 +45,7 @@ test('whoever wants one thing goes before those who want ten', async () => {
 })
 
 test('what only waits for Discord gives its place back, and is waited for all the same', async () => {
-  const lanes = openServerLanes(1, 0)
+  const lanes = openServerLanes({ places: 1, turnMs: 0 })
   const slow = task()
   let over = false
   const waiting = lanes.run('raided', 'a', slow.run).then(() => {
@@ -58,10 +58,24 @@ test('what only waits for Discord gives its place back, and is waited for all th
 })
 
 test('what fails is told to whoever wanted it, and to nobody else', async () => {
-  const lanes = openServerLanes(1, never)
+  const lanes = openServerLanes({ places: 1, turnMs: never })
   const failing = lanes.run('raided', 'a', () => Promise.reject(new Error('failed')))
   const fine = lanes.run('raided', 'a', async () => 'answered')
   await expect(failing).rejects.toThrow('failed')
   expect(await fine).toBe('answered')
   expect(lanes.size).toBe(0)
+})
+
+test('a crowd holds its next one back while anybody else is being served', async () => {
+  const lanes = openServerLanes({ places: 1, turnMs: never, yieldMs: never })
+  const elsewhere = task()
+  const begun: number[] = []
+  const other = lanes.run('harbour', 'wren', elsewhere.run)
+  const crowd = [0, 1, 2].map(n => lanes.run('raided', `p${n}`, async () => void begun.push(n)))
+  await crowd[0]
+  await lanes.run('quay', 'ilse', async () => 'answered')
+  expect(begun).toEqual([0])
+  elsewhere.end()
+  await Promise.all([other, ...crowd])
+  expect(begun).toEqual([0, 1, 2])
 })

@@ -18,7 +18,7 @@ import { localesOf } from './locales-of.ts'
 import { openCase } from './open-case.ts'
 import { isPictureFile, writeDrawing } from './write-drawing.ts'
 
-type Options = { readonly output: string; readonly language: string; readonly rules?: string }
+type Options = { readonly output: string; readonly language: string; readonly rules?: string; readonly json?: true }
 /** What the drawings are made from; `say` speaks the reader's language, mistakes are told in English. */
 type Services = { readonly programs: Programs; readonly say: Say; readonly day: string }
 type Drawn = Drawing | readonly string[]
@@ -38,6 +38,7 @@ export function pictureCommand(): Command {
       .requiredOption('-o, --output <file>', 'the file, ending in .png or .svg')
       .option('--language <tag>', 'of the words in it and of the alt text, such as de', 'en')
       .option('--rules <dir>', 'more rule packs, beside the shipped ones')
+      .option('--json', 'print one JSON object')
       .action((...given: unknown[]) => {
         const names = given.filter(one => typeof one === 'string')
         const options = given.find(one => typeof one === 'object') as Options
@@ -82,7 +83,7 @@ export function pictureCommand(): Command {
 }
 
 async function run(
-  { output, language, rules }: Options,
+  { output, language, rules, json }: Options,
   draw: (services: Services) => Drawn | Promise<Drawn>,
 ): Promise<void> {
   if (!isPictureFile(output, '--output')) return
@@ -97,7 +98,7 @@ async function run(
   const drawn = await draw({ programs, say, day: dayOf(Date.now()) })
   if (!('svg' in drawn)) return fail(drawn)
   const alt = await writeDrawing(output, drawn, say)
-  if (alt !== undefined) console.log(alt)
+  if (alt !== undefined) console.log(json ? JSON.stringify({ file: output, alt }, null, 2) : alt)
 }
 
 /** A question of any installed pack, in the reader's language; sentences if there is none of that name. */

@@ -12,12 +12,13 @@ export function practiceCommand(): Command {
     .addCommand(
       new Command('empty-families')
         .description('Take away every family of the practice room, so that making the first one can be tried.')
+        .option('--json', 'print one JSON object')
         .action(emptyFamilies),
     )
 }
 
 /** May be done while the room is open: it reads its families anew within seconds. */
-async function emptyFamilies(): Promise<void> {
+async function emptyFamilies({ json }: { json?: true }): Promise<void> {
   const read = readConfig(process.env)
   if (!read.ok) return fail(read.sentences)
   const file = join(practiceData(read.config.data), 'cellwary.db')
@@ -34,6 +35,7 @@ async function emptyFamilies(): Promise<void> {
     const store = openFamilyStore(db)
     const before = await store.heads(demoServer.server.id)
     await store.forget(demoServer.server.id)
+    if (json) return console.log(JSON.stringify({ takenAway: before.length }, null, 2))
     console.log(`Taken away: ${before.length}. In the practice room, /family new makes the first one.`)
   } finally {
     await db.destroy()

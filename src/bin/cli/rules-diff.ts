@@ -12,13 +12,15 @@ export function diffCommand(): Command {
     .description('Say what differs between two packs.')
     .argument('<before>', 'a folder with a pack')
     .argument('<after>', 'the same pack as it is now')
-    .action(async (before: string, after: string) => {
+    .option('--json', 'print one JSON object')
+    .action(async (before: string, after: string, { json }: { json?: true }) => {
       const [one, other] = await Promise.all([packIn(before), packIn(after)])
       if (!one || !other) {
         process.exitCode = 1
         return
       }
       const lines = differences(one, other)
+      if (json) return console.log(JSON.stringify({ differences: lines }, null, 2))
       for (const line of lines) console.log(line)
       if (lines.length === 0) console.log('They judge alike.')
     })

@@ -11,7 +11,8 @@ export function newCommand(): Command {
     .argument('<dir>', 'a folder that is not there yet; its name becomes the id of the pack')
     .option('--maker <name>', 'whose cells it is about', 'A maker')
     .option('--family <name>', 'the model', 'A model')
-    .action(async (dir: string, { maker, family }: { maker: string; family: string }) => {
+    .option('--json', 'print one JSON object')
+    .action(async (dir: string, { maker, family, json }: { maker: string; family: string; json?: true }) => {
       const id = basename(dir)
       const there = await readdir(dir).catch(() => [])
       if (!idShape.test(id) || id.length > 30 || there.length > 0) {
@@ -26,6 +27,7 @@ export function newCommand(): Command {
       await mkdir(join(dir, 'cases'), { recursive: true })
       await writeFile(join(dir, 'pack.yaml'), packOf(id, maker, family))
       await writeFile(join(dir, 'cases', 'first.yaml'), casesOf(id))
+      if (json) return console.log(JSON.stringify({ folder: dir, pack: id }, null, 2))
       console.log(`${dir}: a pack with one rule and its three cases. Check it: cellwary rules check ${dir}`)
       console.log('Which questions rules can read: cellwary rules list')
     })

@@ -20,7 +20,8 @@ export function tryCommand(): Command {
     .description('Try a pack on checks of closed weeks: few, some or many would come out otherwise.')
     .argument('<dir>', 'a folder with the pack')
     .requiredOption('--db <file>', "the bot's database, a file or postgres://…; nothing in it is changed")
-    .action(async (dir: string, { db: file }: { db: string }) => {
+    .option('--json', 'print one JSON object')
+    .action(async (dir: string, { db: file, json }: { db: string; json?: true }) => {
       const say = sayIn('en')
       const { packs, leftOut } = await installedPacks(dir)
       for (const sentence of leftOut) console.error(sentence)
@@ -39,6 +40,7 @@ export function tryCommand(): Command {
       }
       const { db } = opened
       const store = openFamilyStore(db)
+      const tried: { family: string; server: string; otherwise: string | null }[] = []
       for (const { server } of await openSettingsStore(db).all())
         for (const family of own.flatMap(pack => pack.families)) {
           const after = compile(packs, dayOf(now), family.id)
@@ -50,10 +52,13 @@ export function tryCommand(): Command {
           }
           const outcomes = await store.outcomes(server, null, weekOf(now - year), weekOf(now - week), mostOutcomes)
           const tested = backTest(outcomes, before.program, after.program, '0')
-          console.log(
-            `${family.id}, server ${server}: ${tested.ok ? `${tested.change} would come out otherwise` : `fewer than ${leastOutcomes} checks to look at`}`,
-          )
+          tried.push({ family: family.id, server, otherwise: tested.ok ? tested.change : null })
         }
       await db.destroy()
+      if (json) return console.log(JSON.stringify({ tried }, null, 2))
+      for (const { family, server, otherwise } of tried)
+        console.log(
+          `${family}, server ${server}: ${otherwise ? `${otherwise} would come out otherwise` : `fewer than ${leastOutcomes} checks to look at`}`,
+        )
     })
 }

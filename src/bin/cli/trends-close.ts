@@ -18,7 +18,8 @@ export function closeCommand(): Command {
       "Close the weeks that are due by this machine's clock, after however long a gap. Look at the clock first.",
     )
     .requiredOption('--db <database>', 'the file cellwary.db, or postgres://…')
-    .action(async ({ db: named }: { db: string }) => {
+    .option('--json', 'print one JSON object')
+    .action(async ({ db: named, json }: { db: string; json?: true }) => {
       const say = sayIn('en')
       const opened = await openForReading(named, true)
       if (!opened.ok) return fail([say(`trend-input.${opened.why}`, { db: named, says: opened.says })])
@@ -29,14 +30,17 @@ export function closeCommand(): Command {
         const seal = openSeal(openEpochKeys(join(data, 'keys', 'seals')))
         const lost = (rows: number) => fail([say('close.sealed', { count: rows, folder: join(data, 'keys') })])
         const logs = { outcomes: openOutcomeLog(db, seal, undefined, lost), releases: openReleaseLog(db) }
+        const closed: { scope: string; weeks: number }[] = []
         const rows = await db.selectFrom('releases').select('scope').distinct().execute()
         for (const { scope: key } of rows) {
           const scope: Scope =
             key === 'pool' ? { kind: 'pool' } : { kind: 'server', server: key.slice('server:'.length) }
           const closing = await closeWeeks(logs, scope, Date.now(), { anyGap: true })
-          console.log(say('close.done', { scope: key, count: closing.frozen.length }))
+          closed.push({ scope: key, weeks: closing.frozen.length })
+          if (!json) console.log(say('close.done', { scope: key, count: closing.frozen.length }))
           if (!closing.ok) fail([sayJobRefusal(closing.refusal)])
         }
+        if (json) console.log(JSON.stringify({ closed }, null, 2))
       } finally {
         await db.destroy()
       }

@@ -1,7 +1,7 @@
 // What the doctor asks Discord, without touching anybody: the token, the application, sessions, commands and the clock.
 import { type APIApplication, DiscordAPIError, REST, RESTEvents, Routes } from 'discord.js'
 import { commands, messageCommands } from '../commands.ts'
-import { lossOf, sayLoss } from '../gateway/discord-loss.ts'
+import { DiscordLost, lossOf, sayLoss } from '../gateway/discord-loss.ts'
 import { invitationOf } from '../gateway/invitation.ts'
 import { differing, limited } from '../gateway/register-commands.ts'
 import { inEveryLanguage } from '../interaction/in-every-language.ts'
@@ -33,6 +33,7 @@ export async function askDiscord(rest: REST, now: () => number, set: Settings = 
   rest.on(RESTEvents.Response, listen)
   try {
     const application = (await rest.get(Routes.currentApplication())) as APIApplication
+    if (typeof application.id !== 'string') throw new DiscordLost({ is: 'strange' })
     const findings = [
       of('token').fine(`Discord knows it: the application “${application.name}”.`),
       await lookAtEndpoint(application.interactions_endpoint_url, set.http === true),

@@ -3,10 +3,11 @@ import { DiscordAPIError, GatewayCloseCodes } from 'discord.js'
 
 /**
  * `token`: it is refused; `intents`: not allowed for the application; `shards`: the numbers do not fit; `version`: this version of
- * the bot is too old for the gateway; `sessions`: none are left until `at`; `unreachable`: no answer, or only a failing one.
+ * the bot is too old for the gateway; `sessions`: none are left until `at`; `unreachable`: no answer, or only a failing one; `strange`:
+ * an answer that is none of Discord's.
  */
 export type Loss =
-  | { readonly is: 'token' | 'intents' | 'shards' | 'version' }
+  | { readonly is: 'token' | 'intents' | 'shards' | 'version' | 'strange' }
   | { readonly is: 'sessions'; readonly at: string }
   | { readonly is: 'unreachable'; readonly why: string }
 
@@ -42,6 +43,8 @@ export function lossOf(error: unknown): Loss {
   // @discordjs/ws has no class for it.
   const at = /^Not enough sessions remaining.*resets at (\S+)$/.exec(says)?.[1]
   if (at !== undefined) return { is: 'sessions', at }
+  // What was looked for in an answer was not there.
+  if (error instanceof TypeError && code === undefined) return { is: 'strange' }
   return { is: 'unreachable', why: typeof code === 'string' || typeof code === 'number' ? String(code) : says }
 }
 
@@ -58,6 +61,8 @@ export function sayLoss(loss: Loss): string {
       return 'Discord no longer speaks with this version of the bot. Install a newer one.'
     case 'sessions':
       return `Discord lets the bot start no more sessions until ${loss.at}: it was started too often within a day. It tries again then; find out what stops it so often.`
+    case 'strange':
+      return 'What answers in Discord’s place does not speak as Discord does. Leave CELLWARY_DISCORD_API out if it is set, and look whether something stands between this machine and Discord.'
     case 'unreachable':
       return `Discord cannot be reached (${loss.why}). The bot tries again when it is started again; check the network of this machine, and whether Discord is down.`
   }

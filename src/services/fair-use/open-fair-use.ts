@@ -17,6 +17,8 @@ export type TooMuch = {
 export type FairUse<Said = TooMuch | undefined | Promise<TooMuch | undefined>> = {
   /** Takes what it costs from the person's bucket and the server's, or says from when on it can be had, and takes nothing. */
   admit(asked: Asked, person: string, server: string | null, now: number, tokens?: number): Said
+  /** The same in two steps: what this process refuses by itself is known at once, and what has to be asked for is asked when it is called. */
+  admitInTurn(asked: Asked, person: string, server: string | null, now: number, tokens?: number): TooMuch | (() => Said)
   /** The same for a message that others see because this person asked for it; `channel`: null where only the person is counted. */
   admitPost(person: string, channel: string | null, now: number): Said
 }
@@ -62,7 +64,7 @@ export function openFairUse(rates: Rates = usual): FairUse<TooMuch | undefined> 
   const [people, servers] = [open(person), open(server)]
   const quiet = rates.quiet && { person: openBuckets(rates.quiet.person), server: openBuckets(rates.quiet.server) }
   const posts = { person: openBuckets(rates.posts.person), channel: openBuckets(rates.posts.channel) }
-  return {
+  const fairUse: FairUse<TooMuch | undefined> = {
     admit(asked, who, where, now, tokens = 1) {
       const own = { own: people[asked], who, is: codes[asked] }
       const shared = { shared: servers[asked], where, is: 'server-too-fast' as const }
@@ -78,6 +80,7 @@ export function openFairUse(rates: Rates = usual): FairUse<TooMuch | undefined> 
       own.own.take(who, now, tokens)
       return undefined
     },
+    admitInTurn: (...asked) => fairUse.admit(...asked) ?? (() => undefined),
     admitPost: (who, where, now) =>
       admitTo(
         { own: posts.person, who, is: 'too-many-posts' },
@@ -85,6 +88,7 @@ export function openFairUse(rates: Rates = usual): FairUse<TooMuch | undefined> 
         now,
       ),
   }
+  return fairUse
 }
 
 type Own = { readonly own: Buckets; readonly who: string; readonly is: TooMuch['code'] }
@@ -110,4 +114,8 @@ function admitTo(
 export const inSeconds = (ms: number): number => Math.ceil(ms / 1000)
 
 /** Nobody is asked to wait: for measuring how much the bot can take. */
-export const noLimits: FairUse<undefined> = { admit: () => undefined, admitPost: () => undefined }
+export const noLimits: FairUse<undefined> = {
+  admit: () => undefined,
+  admitInTurn: () => () => undefined,
+  admitPost: () => undefined,
+}

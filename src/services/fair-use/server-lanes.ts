@@ -1,5 +1,5 @@
 // Lanes, one a server: so much of one server is worked on at a time, so that nobody elsewhere stands behind its crowd.
-import { setTimeout as after } from 'node:timers/promises'
+import { setTimeout as wait } from 'node:timers/promises'
 import PQueue from 'p-queue'
 
 export type ServerLanes = {
@@ -10,14 +10,31 @@ export type ServerLanes = {
 }
 
 /** So many of one server at once; ordinary use never gets there. */
-const atOnce = 4
+const atOnce = 3
 /** Whoever only waits for Discord or a file keeps a place for no longer, in ms. */
 const longestTurn = 250
+/** While anybody else is being served a crowd holds back what it wants next, but each of it for no longer, in ms. */
+const longestYield = 60
+
+/** How many places a server has, and for how long; `after`: a clock that wakes whoever waits. */
+export type LaneRules = {
+  readonly places?: number
+  readonly turnMs?: number
+  readonly yieldMs?: number
+  after?(ms: number): Promise<unknown>
+}
 
 type Lane = { readonly queue: PQueue; readonly wanted: Map<string, number> }
 
-export function openServerLanes(places = atOnce, turnMs = longestTurn): ServerLanes {
+export function openServerLanes({
+  places = atOnce,
+  turnMs = longestTurn,
+  yieldMs = longestYield,
+  after = ms => wait(ms, undefined, { ref: false }),
+}: LaneRules = {}): ServerLanes {
   const lanes = new Map<string, Lane>()
+  /** What is under way of servers that are no crowd, and of private messages. */
+  const quiet = new Set<Promise<void>>()
 
   function laneOf(server: string): Lane {
     const lane = lanes.get(server) ?? { queue: new PQueue({ concurrency: places }), wanted: new Map<string, number>() }
@@ -25,21 +42,36 @@ export function openServerLanes(places = atOnce, turnMs = longestTurn): ServerLa
     return lane
   }
 
+  /** A place is kept until the work has ended, or for as long as a turn lasts. */
+  async function holdPlace(work: Promise<unknown>, isCrowd: boolean): Promise<void> {
+    const turn = Promise.race([settled(work), after(turnMs).then(() => undefined)])
+    if (isCrowd) return turn
+    quiet.add(turn)
+    await turn
+    quiet.delete(turn)
+  }
+
+  async function letOthersGoFirst(): Promise<void> {
+    if (quiet.size > 0) await Promise.race([Promise.all(quiet), after(yieldMs)])
+  }
+
   return {
     async run(server, person, task) {
-      if (server === null) return task()
+      if (server === null) {
+        const work = task()
+        void holdPlace(work, false)
+        return work
+      }
       const lane = laneOf(server)
       const { queue, wanted } = lane
       const before = wanted.get(person) ?? 0
       wanted.set(person, before + 1)
       let work: ReturnType<typeof task> | undefined
       const turn = async () => {
+        const isCrowd = queue.size > 0
+        if (isCrowd) await letOthersGoFirst()
         work = task()
-        const ended = work.then(
-          () => undefined,
-          () => undefined,
-        )
-        await Promise.race([ended, after(turnMs, undefined, { ref: false })])
+        await holdPlace(work, isCrowd)
       }
       try {
         await queue.add(turn, { priority: -before })
@@ -56,3 +88,9 @@ export function openServerLanes(places = atOnce, turnMs = longestTurn): ServerLa
     },
   }
 }
+
+const settled = (work: Promise<unknown>): Promise<void> =>
+  work.then(
+    () => undefined,
+    () => undefined,
+  )

@@ -14,7 +14,7 @@ const mostWaits = 10_000
 
 /** While the shared buckets cannot be reached each process counts for itself; `told` hears of it. */
 export function shareFairUse(
-  local: FairUse,
+  local: FairUse<TooMuch | undefined>,
   buckets: SharedBuckets,
   shared: Shared,
   told: (error: unknown) => void,
@@ -82,10 +82,16 @@ export function shareFairUse(
       return undefined
     })
 
+  const admitInTurn: FairUse['admitInTurn'] = (asked, who, where, now, tokens = 1) => {
+    const here = local.admitInTurn(asked, who, where, now, tokens)
+    if (typeof here !== 'function' || shared === 'posts') return here
+    return () => orAlone(admitted(asked, who, where, now, tokens))
+  }
   return {
-    async admit(asked, who, where, now, tokens = 1) {
-      const here = await local.admit(asked, who, where, now, tokens)
-      return here || shared === 'posts' ? here : orAlone(admitted(asked, who, where, now, tokens))
+    admitInTurn,
+    async admit(...asked) {
+      const here = admitInTurn(...asked)
+      return typeof here === 'function' ? here() : here
     },
     admitPost: async (who, where, now) => (await local.admitPost(who, where, now)) ?? orAlone(posted(who, where, now)),
   }

@@ -1,6 +1,7 @@
 // A raid as other servers feel it: of many servers over several processes one is raided; how long others wait, against their quiet median.
 import { setTimeout as after } from 'node:timers/promises'
 import { begin, openFleet, somebody, unsureOf } from './fleet.ts'
+import { inTime } from './in-time.ts'
 import { openWrongs, type Result } from './result.ts'
 
 /** People on other servers, who read what they are asked. */
@@ -38,11 +39,11 @@ export async function farRaid(people: number, processes: number, servers: number
   }
   const raider = async (n: number) => {
     const who = somebody(raided, n)
-    let screen = await begin(fleet.hands, who)
+    let screen = await inTime(begin(fleet.hands, who))
     for (let i = 0; i < pressesEach; i++) {
-      const unsure = unsureOf(screen)
+      const unsure = screen && unsureOf(screen)
       if (unsure === undefined) return
-      screen = await fleet.hands.press(who, unsure)
+      screen = await inTime(fleet.hands.press(who, unsure))
     }
   }
   try {

@@ -25,10 +25,10 @@ const words = ['constructor', '__proto__', '-', 'true', '🎲'.repeat(25), "' or
 const heads = ['ch1', 'cha1', 'clm1', 'clt1', 'cs1', 'clk1', 'cp1', 'ct1', 'cf1', 'ca1', 'cb1', 'co1', 'x', '']
 const acts = ['unsure', 'pick.four', 'take', 'go-on', 'close', 'delete', 'deleted', 'begin', '0', 'warn', 'seen', '']
 
-export async function hostileInteractions(count: number): Promise<Result> {
+export async function hostileInteractions(count: number, seed = 0): Promise<Result> {
   const begun = performance.now()
   const { wrong, tell } = openWrongs()
-  const random = xoroshiro128plus(count)
+  const random = xoroshiro128plus(seed * 1_000_000 + count)
   const int = (most: number) => uniformInt(random, 0, most)
   const pick = <T>(list: readonly T[]): T => list[int(list.length - 1)] as T
   const faults: string[] = []

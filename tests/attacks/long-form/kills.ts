@@ -18,10 +18,10 @@ import { openWrongs, type Result } from './result.ts'
 /** From before the first press is read to after the last is answered, in ms. */
 const latest = 400
 
-export async function kills(count: number, on: 'SQLite' | 'PostgreSQL'): Promise<Result> {
+export async function kills(count: number, on: 'SQLite' | 'PostgreSQL', seed = 1): Promise<Result> {
   const begun = performance.now()
   const { wrong, tell } = openWrongs()
-  const random = xoroshiro128plus(count)
+  const random = xoroshiro128plus(seed * 1_000 + count)
   const data = await mkdtemp(join(tmpdir(), 'cellwary-kills-'))
   const postgres = on === 'PostgreSQL' ? await freshPostgres() : undefined
   const standIn = await openStandIn({ scenario: crowdScenario, validate: false })

@@ -2,6 +2,7 @@
 import { setTimeout as after } from 'node:timers/promises'
 import { inServer, member, openSmallBot, shown, startCheck, textOf } from '../../gateway/open-bot.ts'
 import type { Json } from '../../gateway/small-gateway.ts'
+import { inTime } from './in-time.ts'
 import { openWrongs, type Result } from './result.ts'
 
 const pressesEach = 3
@@ -35,12 +36,12 @@ export async function raid(people: number): Promise<Result> {
     }
     const one = async (i: number) => {
       const who = inServer(member(`90000000000002${String(i).padStart(4, '0')}`))
-      let mine = await bot.command(who, 'check', startCheck)
-      for (let n = 0; n < pressesEach; n++) {
+      let mine = await inTime(bot.command(who, 'check', startCheck))
+      for (let n = 0; n < pressesEach && mine; n++) {
         const unsure = unsureOf(mine)
         if (textOf(mine) === '') tell('somebody of the raid was answered without a word')
         if (unsure === undefined) return
-        mine = await bot.press(who, unsure)
+        mine = await inTime(bot.press(who, unsure))
       }
     }
     const read = reading()

@@ -1,44 +1,33 @@
 // npm run attacks -- --size NAME: load and faults, and a table of what they came to; without words all of it, which takes hours.
-import { clocksBack } from './clock-back.ts'
-import { costs } from './cost.ts'
-import { fullDisks, readOnlyFile } from './disk.ts'
-import { farRaid } from './far-raid.ts'
-import { hostileInteractions } from './interactions.ts'
-import { kills } from './kills.ts'
-import { memoryOver } from './memory.ts'
-import { raid } from './raid.ts'
-import { databaseRestarts, postgresMissing } from './restarts.ts'
-import { printResults, type Result, tableOf } from './result.ts'
-import { readSize, sizeNames } from './sizes.ts'
+import { attacks, leftOut } from './attacks.ts'
+import { addPart, readParts, together } from './parts.ts'
+import { printResults, tableOf } from './result.ts'
+import { readWords, sizeNames } from './sizes.ts'
 
-const read = readSize(process.argv.length > 2 ? process.argv.slice(2) : ['--size', 'full'])
+const names = attacks.map(one => one.name)
+const read = readWords(process.argv.slice(2), names)
 if (!read) {
-  console.error(`Say how much is to be run: --size ${sizeNames.join(' or --size ')}.`)
+  console.error(
+    `Say how much is to be run: --size ${sizeNames.join(' or --size ')}; --only NAME (${names.join(', ')}); --part 2/10 for a tenth of it, --into FILE where parts are kept.`,
+  )
   process.exit(2)
 }
-const { name, size } = read
-const onPostgres: readonly (() => Promise<Result>)[] = [
-  () => kills(size.kills, 'PostgreSQL'),
-  () => databaseRestarts(size.restarts),
-  () => farRaid(size.raid, size.processes, size.servers, size.quietS),
-  () => memoryOver(size.memory),
-  () => costs(size.checks),
-]
-const attacks: readonly (() => Promise<Result>)[] = [
-  () => hostileInteractions(size.hostile),
-  () => kills(size.kills, 'SQLite'),
-  () => fullDisks(size.disks),
-  () => readOnlyFile(),
-  () => clocksBack(size.clocks),
-  () => raid(size.raid),
-  ...(postgresMissing ? [] : onPostgres),
-]
-if (postgresMissing) console.log(`  ${onPostgres.length} lines are left out: ${postgresMissing}`)
-const results: Result[] = []
+const { name, size, only, part, into } = read
+if (leftOut) console.log(`  ${leftOut}`)
+const before = into === undefined ? [] : await readParts(into)
+const parts = [...before]
 for (const attack of attacks) {
-  const result = await attack()
-  results.push(result)
+  if (only !== undefined && attack.name !== only) continue
+  const all = attack.times?.(size)
+  // What cannot be done in parts is done in the first.
+  if (all === undefined && part.number > 1) continue
+  const times = Math.ceil((all ?? 1) / part.of)
+  const result = await attack.run(size, times, part.number)
+  const done = { attack: attack.name, size: name, result }
+  parts.push(done)
+  if (into !== undefined) await addPart(into, done)
   printResults([result])
 }
+const results = together(parts, names)
 console.log(`\n${tableOf(results, name, new Date())}`)
 process.exitCode = results.every(one => one.wrong.length === 0) ? 0 : 1

@@ -33,11 +33,32 @@ const sizes = {
 export type SizeName = keyof typeof sizes
 export type Size = { readonly [Key in keyof (typeof sizes)['full']]: number }
 
-/** From the words of the command line: `--size NAME`. Undefined where that is no size. */
-export function readSize(words: readonly string[]): { readonly name: SizeName; readonly size: Size } | undefined {
-  const [flag, name = ''] = words
-  if (flag !== '--size' || words.length !== 2 || !(name in sizes)) return undefined
-  return { name: name as SizeName, size: sizes[name as SizeName] }
+/** What the words of the command line ask for. */
+export type Asked = {
+  readonly name: SizeName
+  readonly size: Size
+  /** One attack alone. */
+  readonly only: string | undefined
+  readonly part: { readonly number: number; readonly of: number }
+  /** The file in which parts are kept. */
+  readonly into: string | undefined
+}
+
+/** Undefined where they ask for what there is not; without words everything is asked for. */
+export function readWords(words: readonly string[], names: readonly string[]): Asked | undefined {
+  const said = new Map<string, string>()
+  for (let i = 0; i < words.length; i += 2) said.set(words[i] ?? '', words[i + 1] ?? '')
+  const {
+    '--size': name = 'full',
+    '--only': only,
+    '--part': part = '1/1',
+    '--into': into,
+    ...rest
+  } = Object.fromEntries(said)
+  const [number = 0, of = 0] = /^\d+\/\d+$/.test(part) ? part.split('/').map(Number) : []
+  if (Object.keys(rest).length > 0 || !(name in sizes) || number < 1 || number > of || into === '') return undefined
+  if (only !== undefined && !names.includes(only)) return undefined
+  return { name: name as SizeName, size: sizes[name as SizeName], only, part: { number, of }, into }
 }
 
 export const sizeNames = Object.keys(sizes)
