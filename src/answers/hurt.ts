@@ -1,4 +1,4 @@
-// Whether a question tells that somebody is hurt, as by a cell: by two words together, slips of the hand and all, and without one for a cell.
+// Whether a question tells that somebody is hurt, as by a cell: by two words together, slips of the hand and all, mostly without one for a cell.
 import { distance } from 'fastest-levenshtein'
 import { namesCells } from './danger.ts'
 import type { Language } from './entry.ts'
@@ -16,6 +16,7 @@ export function tellsOfHurt(question: string, language: Language): boolean {
   const asked = text.split(' ')
   const { has } = listsOf(words)
   const places = (list: string) => asked.flatMap((word, i) => (has(list, word) ? [i] : []))
+  if (places(words.withCells).length > 0 && namesCells(question, language)) return true
   return words.pairs.some(([left, right]) => {
     const here = places(left)
     if (here.length === 0) return false
@@ -53,7 +54,7 @@ function listsOf(words: HurtWords): Lists {
   const known = kept.get(words)
   if (known) return known
   const noSlips = new Set(words.noSlips.split(' '))
-  const split = new Map(words.pairs.flat().map(list => [list, list.split(' ')]))
+  const split = new Map([...words.pairs.flat(), words.withCells].map(list => [list, list.split(' ')]))
   const lists: Lists = {
     has: (list, typed) => {
       const known = split.get(list) ?? []

@@ -6,6 +6,8 @@ export type HurtWords = {
   readonly together: readonly (readonly [RegExp, string])[]
   /** A word of both lists tells that somebody is hurt. Without accents; a slip of the hand is read as what it is nearest to. */
   readonly pairs: readonly (readonly [string, string])[]
+  /** Words that tell it alone where a cell is named, or what holds or charges one. */
+  readonly withCells: string
   /** Words that look like a slip of one of ours, and are none. */
   readonly noSlips: string
   /** Where this stands, nobody was hurt by a cell: the sun, sport, food for thought. */
@@ -49,6 +51,7 @@ const taken = {
   de: 'geschluckt verschluckt gegessen getrunken geleckt abgeleckt',
   es: 'trago tragado chupo chupado lamio bebio mordio',
 }
+const swallowed = { en: 'swallowed swallow', de: 'verschluckt geschluckt', es: 'trago tragado tragada' }
 const stuff = {
   en: 'liquid fluid powder acid goo gel electrolyte',
   de: 'flussigkeit zeug pulver saure gel elektrolyt dran',
@@ -87,6 +90,7 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
       [/\bcaught (?:on )?(?:fire|light)\b|\bon fire\b|\bin flames\b/g, ' burned '],
     ],
     pairs: pairsOf('en'),
+    withCells: swallowed.en,
     noSlips: 'burner burners beast boost hang bank hurry hotel fare race faces lags aim farm inhaler breath',
     never:
       /\b(?:sun ?burn\w*|calories|burn\w* (?:the )?fat|fat burn\w*|heart ?burn|squats|(?:after|from|while|by) (?:the |a )?(?:gym|workouts?|training|exercis\w*|running|jogging)|(?:burn\w*|rip\w*) (?:a )?cds?|razor|botox|(?:quit|stop|give up|giving up) smoking|allerg(?:y|ies)|pollen|hay fever|onions?|chill?i(?:es|s)?|frost\w*|shav(?:e|ed|ing)|pipes? burst|microwave)\b/,
@@ -102,6 +106,7 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
       [/(?<!\p{L})im mund gehabt|in den mund genommen/gu, ' dran geleckt '],
     ],
     pairs: pairsOf('de'),
+    withCells: swallowed.de,
     noSlips: 'gelassen gelesen gekannt genannt verkannt gerannt verbannt hase dose rose rausch lust fluss',
     never:
       /(?<!\p{L})(?:sonnenbrand|kalorien|fett (?:ver)?brenn\p{L}*|sodbrennen|(?:beim|nach dem|vom) (?:training|sport|joggen|laufen)|muskelkater|botox|(?:mit dem )?rauchen (?:aufhor\p{L}*|aufgeben)|aufhoren zu rauchen|nichtraucher|wasserrohr|vor (?:wut|arbeit)|allergien?|pollen|heuschnupfen|zwiebeln?|chilis?|rasur|rasieren)(?!\p{L})/u,
@@ -113,6 +118,7 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
       [/(?<!\p{L})(?:se prendio fuego|en llamas)(?!\p{L})/gu, ' quemado '],
     ],
     pairs: pairsOf('es'),
+    withCells: swallowed.es,
     noSlips:
       'quedo quede queda quedado quedada quedados quedadas quiero quemador revista mango manto pierda piedra piel cada casa cama',
     never:
