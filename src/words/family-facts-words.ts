@@ -24,7 +24,10 @@ export function sayLook(say: Say, base: Pack, feature: string, option: string): 
 
 /** In the order in which its question offers them. */
 export function sayLooks(say: Say, base: Pack, feature: string, options: readonly string[]): string {
-  const all = featuresOf(base).get(feature)?.answer.options.map(one => one.id) ?? []
+  const all =
+    featuresOf(base)
+      .get(feature)
+      ?.answer.options.map(one => one.id) ?? []
   const sorted = [...options].sort((a, b) => all.indexOf(a) - all.indexOf(b))
   return listOf(
     say,
