@@ -186,7 +186,7 @@ export const families: Partial<Catalogue> = {
   'families.retired': 'Zurückgezogen. Offene Prüfungen laufen damit weiter.',
   'families.discarded': 'Der Entwurf ist weg.',
   'families.asked':
-    'Gefragt. {alone, select, yes {Es ist keine zweite Person aus der Moderation zu sehen: Drück selbst „Zustimmen: in Kraft setzen“.} other {Jemand anderes aus der Moderation muss zustimmen, {place, select, here {hier: {channel}, oder} other {}} mit /modell liste, wo es zuoberst steht. Hat es nach einem Tag niemand getan, darfst du es selbst: Drück dann „Ausprobieren und in Kraft setzen“.}}',
+    'Gefragt. {alone, select, yes {Es ist keine zweite Person aus der Moderation zu sehen: Drück selbst „Zustimmen: in Kraft setzen“.} other {Jemand anderes aus der Moderation muss zustimmen, {place, select, here {hier: {channel}, oder } other {}}mit /modell liste, wo es zuoberst steht. Hat es nach einem Tag niemand getan, darfst du es selbst: Drück dann „Ausprobieren und in Kraft setzen“.}}',
   'families.waits': '### {name}: Version {number} wartet\n{who} sagt: {why}',
   'families.why': 'Warum? Ein Satz für den Verlauf',
   'families.successor': 'Was stattdessen',

@@ -180,7 +180,7 @@ export const families = {
   'families.retired': 'Retired. Checks that are already open go on with it.',
   'families.discarded': 'The draft is gone.',
   'families.asked':
-    'Asked. {alone, select, yes {I see no second moderator here: press “Agree” yourself.} other {Another moderator has to agree, {place, select, here {here: {channel}, or} other {}} with /family list, where it stands first. If nobody has within a day, you may: press “Try it and put it in force” then.}}',
+    'Asked. {alone, select, yes {I see no second moderator here: press “Agree” yourself.} other {Another moderator has to agree, {place, select, here {here: {channel}, or } other {}}with /family list, where it stands first. If nobody has within a day, you may: press “Try it and put it in force” then.}}',
   'families.waits': '### {name}: version {number} is waiting\n{who} says: {why}',
   'families.why': 'Why? One sentence for the history',
   'families.successor': 'What to use instead',

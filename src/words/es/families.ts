@@ -183,7 +183,7 @@ export const families: Partial<Catalogue> = {
   'families.retired': 'Retirado. Las comprobaciones abiertas siguen con él.',
   'families.discarded': 'El borrador ya no está.',
   'families.asked':
-    'Ya está pedido. {alone, select, yes {No se ve a otra persona de la moderación: pulsa tú «De acuerdo: poner en vigor».} other {Debe aceptarlo otra persona de la moderación, {place, select, here {aquí: {channel}, o} other {}} con /modelo lista, donde va lo primero. Si en un día no lo hace nadie, puedes hacerlo tú: pulsa entonces «Probar y poner en vigor».}}',
+    'Ya está pedido. {alone, select, yes {No se ve a otra persona de la moderación: pulsa tú «De acuerdo: poner en vigor».} other {Debe aceptarlo otra persona de la moderación, {place, select, here {aquí: {channel}, o } other {}}con /modelo lista, donde va lo primero. Si en un día no lo hace nadie, puedes hacerlo tú: pulsa entonces «Probar y poner en vigor».}}',
   'families.waits': '### {name}: la versión {number} espera\n{who} dice: {why}',
   'families.why': '¿Por qué? Una frase para el historial',
   'families.successor': 'Qué usar en su lugar',
