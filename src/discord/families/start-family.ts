@@ -4,7 +4,7 @@ import { familyStartIds } from '../../custom-ids/family-id.ts'
 import { bareFacts } from '../../families/construction.ts'
 import { sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
-import { type Clicked, refuse, replyPrivately, updateOrReply } from '../interaction/reply.ts'
+import { type Clicked, defer, editReply, refuse, updateOrReply } from '../interaction/reply.ts'
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { typedBack } from '../interaction/typed-back.ts'
 import { message, small, text } from '../message/parts.ts'
@@ -31,7 +31,9 @@ async function begin(services: Services, interaction: Clicked): Promise<void> {
   if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
   if (!interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
   const told = (note: string) =>
-    replyPrivately(interaction, message([text(note), ...typedBack(say, interaction), small(say('caution.line'))]))
+    editReply(interaction, message([text(note), ...typedBack(say, interaction), small(say('caution.line'))]))
+  // The first pictures of a process may take longer than Discord waits.
+  await defer(interaction)
   const typed = identityIn(say, services.families.base, interaction)
   if ('note' in typed) return told(typed.note)
   const more = { id: newFamilyId(services.newId), alsoCalled: [], chemistry: 'not-known' as const }
@@ -39,5 +41,5 @@ async function begin(services: Services, interaction: Clicked): Promise<void> {
   const made = await makeFamily(services, interaction, settings.server, facts)
   if ('note' in made) return told(made.note)
   const shown = await seeFamily(services, interaction, say, settings.server, made.id)
-  await replyPrivately(interaction, shown ?? message([text(say('families.saved')), small(say('caution.line'))]))
+  await editReply(interaction, shown ?? message([text(say('families.saved')), small(say('caution.line'))]))
 }
