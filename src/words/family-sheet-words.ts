@@ -2,8 +2,8 @@
 
 import type { Pack } from '../engine/pack/pack.ts'
 import type { Facts, Trait } from '../families/facts/facts-schema.ts'
-import { sayWeek } from './dates.ts'
 import { inCheckOrder } from '../families/features.ts'
+import { sayWeek } from './dates.ts'
 import { sayFigures, sayGuard, sayRewrap, strongest } from './family-facts-words.ts'
 import { sayFeature, sayOptions } from './family-words.ts'
 import { bare } from './plain.ts'

@@ -118,7 +118,7 @@ describe.skipIf(!chromiumThere)('a finding in the browser', () => {
       await press(page, /Four/)
       words = await press(page, english('check.end-now'))
       expect(words).toMatch(/^Ruled out/m)
-      expect(words).toMatch(new RegExp(`a fake that has been seen here since \\d{4}-W\\d\\d: ${title}`))
+      expect(words).toMatch(new RegExp(`a fake that has been seen here since [^:]*\\d{4} \\(W\\d\\d\\): ${title}`))
       expect(words).toContain(english('caution.line'))
       expect(await tooWide(page)).toEqual([])
     },
