@@ -15,6 +15,10 @@ export const familyIds = idKind('cwf1', {
       is: z.enum([
         'see',
         'sheet',
+        /** Begins a check of such a cell, for whoever presses. */
+        'check',
+        /** What waits for a second moderator. */
+        'waiting',
         'page',
         'more',
         'choose-feature',
@@ -34,6 +38,7 @@ export const familyIds = idKind('cwf1', {
     { is: z.literal('drop-photo'), photo: ownId },
     { is: z.literal('export-photos') },
     { is: z.literal('choose-built') },
+    { is: z.literal('build'), built: feature },
     { is: z.literal('send-back') },
     { is: z.literal('agreed'), digest: z.string().regex(/^[a-f0-9]{12}$/) },
     { is: z.enum(['made', 'tells', 'not-known']), feature },

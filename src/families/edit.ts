@@ -1,6 +1,6 @@
 // Changes to a family's draft: one at a time, each a new revision, or a refusal that changes nothing.
 import { factsFrom } from './construction.ts'
-import type { Construction, Facts, Figures, KnownFake, TellingStrength, Trait } from './facts/facts-schema.ts'
+import type { Construction, Facts, Figures, Identity, KnownFake, TellingStrength, Trait } from './facts/facts-schema.ts'
 import { limits, type ServerFamily } from './family.ts'
 
 export type Edit =
@@ -19,13 +19,19 @@ export type Edit =
     }
   | { readonly is: 'exception'; readonly feature: string; readonly on: boolean }
   | { readonly is: 'not-known'; readonly feature: string }
-  | { readonly is: 'figures'; readonly figures: Figures }
+  /** `built`: the construction it was made from, which may be for other sizes. */
+  | {
+      readonly is: 'identity'
+      readonly identity: Pick<Identity, 'name' | 'maker' | 'format' | 'kind'>
+      readonly figures: Figures
+      readonly built: Construction | undefined
+    }
   | { readonly is: 'fake'; readonly fake: KnownFake }
   | { readonly is: 'fake-retired'; readonly fake: string }
   | { readonly is: 'facts'; readonly facts: Facts }
 
 export type EditRefusal =
-  | { readonly code: 'wrong-size'; readonly formats: readonly string[] }
+  | { readonly code: 'wrong-size'; readonly construction: Construction }
   | { readonly code: 'nothing-made' }
   | { readonly code: 'too-many-features' | 'too-many-fakes'; readonly most: number }
 
@@ -59,12 +65,14 @@ function apply(facts: Facts, edit: Edit): Facts | EditRefusal {
       return { ...edit.facts, identity: { ...edit.facts.identity, id: facts.identity.id } }
     case 'built': {
       const { construction } = edit
-      if (!construction.formats.includes(facts.identity.format))
-        return { code: 'wrong-size', formats: construction.formats }
+      if (!fitsSize(construction, facts.identity)) return { code: 'wrong-size', construction }
       return { ...factsFrom(construction, facts.identity), figures: facts.figures, fakes: facts.fakes }
     }
-    case 'figures':
-      return { ...facts, figures: edit.figures }
+    case 'identity': {
+      const identity = { ...facts.identity, ...edit.identity }
+      if (edit.built && !fitsSize(edit.built, identity)) return { code: 'wrong-size', construction: edit.built }
+      return { ...facts, identity, figures: edit.figures, show: { ...facts.show, format: identity.format } }
+    }
     case 'fake':
       if (facts.fakes.length >= limits.fakes) return { code: 'too-many-fakes', most: limits.fakes }
       return { ...facts, fakes: [...facts.fakes.filter(one => one.id !== edit.fake.id), edit.fake] }
@@ -81,6 +89,11 @@ function apply(facts: Facts, edit: Edit): Facts | EditRefusal {
       return withTrait(facts, edit)
   }
 }
+
+export const fitsSize = (
+  { formats, kinds }: Construction,
+  { format, kind }: Pick<Identity, 'format' | 'kind'>,
+): boolean => formats.includes(format) && kinds.includes(kind)
 
 type TraitEdit = Extract<Edit, { is: 'made' | 'tells' | 'exception' }>
 

@@ -39,6 +39,8 @@ export type FamilyStore = {
   /** A server's families, those in force first, then by name. */
   heads(server: string): Promise<readonly FamilyHead[]>
   load(server: string, id: string): Promise<ServerFamily | undefined>
+  /** Those that wait for a second moderator, the longest first. */
+  waiting(server: string): Promise<readonly ServerFamily[]>
   /** The first revision; done once an interaction, however often it is delivered. */
   create(family: ServerFamily, nameKey: string): Promise<Creating>
   /** One statement over the revision before; the name stays free for others while it is not this one's. */

@@ -3,6 +3,7 @@ import type { QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { questionsOf } from '../engine/conditions.ts'
 import type { Option, Pack, Question } from '../engine/pack/pack.ts'
+import type { Facts } from './facts/facts-schema.ts'
 
 /** Says where a cell comes from, or how something else was measured; it is nothing a family is made with. */
 const notLooks = [
@@ -11,11 +12,37 @@ const notLooks = [
   ...['batch-masses', 'voltage-rest', 'resistance-meter', 'wrap-colour', 'weld-marks'],
 ]
 
-/** The features that a moderator is shown first, in the order of the page; the rest is offered in a menu. */
-export const leadingFeatures = ['lettering-place', 'code-place', 'dimples', 'legs', 'vent-disc', 'weld-dots'] as const
+/** The features that a moderator is shown first, in the order in which a check asks about them: what needs a ring lifted comes last. */
+export const leadingFeatures = ['legs', 'code-place', 'lettering-place', 'vent-disc', 'weld-dots', 'dimples'] as const
 
 /** What a cell that nobody has described is asked about besides, since these are what cells are told apart by. */
 export const lookedAtAnyway = ['lettering-place', 'code-place', 'legs', 'vent-disc', 'weld-dots'] as const
+
+/** What is asked about after these, in order; whatever is left keeps the order of the pack. */
+const further = [
+  'ends-finish',
+  'second-wrap',
+  'measured-capacity',
+  'second-ring',
+  'print',
+  'lettering-look',
+  'code-print',
+]
+
+/** Depends on what one knows, owns or was told, more than on how the cell is made: a file may speak of it, the menu does not offer it. */
+const notOffered = [
+  ...[
+    'other-format',
+    'volts-beside',
+    'arrival-charge',
+    'current-word',
+    'current-looked-up',
+    'in-device',
+    'label-energy',
+  ],
+  ...['in-makers-list', 'sheet-fits', 'sheet-of-new-class', 'first-sold', 'test-current', 'bench-capacity'],
+  ...['sheet-resistance', 'load-test-leads'],
+]
 
 export type Feature = Question & { readonly answer: { readonly kind: 'options'; readonly options: readonly Option[] } }
 
@@ -35,6 +62,25 @@ export function featuresOf(base: Pack): ReadonlyMap<string, Feature> {
   )
   known.set(base, features)
   return features
+}
+
+/** Features in the order in which a check asks about them. */
+export function inCheckOrder(base: Pack, features: readonly string[]): string[] {
+  const looks = leadingFeatures.filter(one => one !== 'dimples')
+  const order: readonly string[] = [...new Set([...looks, ...further, ...featuresOf(base).keys()])]
+  const place = (id: string): number => (id === 'dimples' ? order.length : order.indexOf(id))
+  return [...features].sort((a, b) => place(a) - place(b))
+}
+
+/** What a moderator may say something about, in the check's order: whatever is known already, and what cells are told apart by. */
+export function offeredFeatures(base: Pack, { traits }: Pick<Facts, 'traits'>, most: number): string[] {
+  const all = [...featuresOf(base).keys()]
+  const known = all.filter(one => traits[one])
+  const others = inCheckOrder(
+    base,
+    all.filter(one => !traits[one] && !notOffered.includes(one)),
+  )
+  return inCheckOrder(base, [...known, ...others.slice(0, Math.max(0, most - known.length))])
 }
 
 /** What a family's rules ask about beside its features: they are for a size, and not held against what was sold rewrapped. */

@@ -78,6 +78,21 @@ export function openFamilyStore(db: Kysely<Tables>): FamilyStore {
       return row && readFamily(row)
     },
 
+    async waiting(server) {
+      // A draft in review may belong to a family in force, so its state alone does not tell.
+      const rows = await db
+        .selectFrom('families')
+        .selectAll()
+        .where('server', '=', server)
+        .where('body', 'like', '%"review":{%')
+        .execute()
+      return rows
+        .map(readFamily)
+        .flatMap(family => (family.review ? [{ family, at: family.review.at }] : []))
+        .sort((a, b) => a.at - b.at)
+        .map(one => one.family)
+    },
+
     async create(family, nameKey) {
       const { server } = family
       const row = {

@@ -2,9 +2,10 @@
 
 import type { Pack } from '../engine/pack/pack.ts'
 import type { Facts, Trait } from '../families/facts/facts-schema.ts'
-import { leadingFeatures } from '../families/features.ts'
+import { inCheckOrder } from '../families/features.ts'
 import { sayWeek } from './dates.ts'
-import { sayFeature, sayFigures, sayOptions, sayRewrap, strongest } from './family-words.ts'
+import { sayFigures, sayGuard, sayRewrap, strongest } from './family-facts-words.ts'
+import { sayFeature, sayOptions } from './family-words.ts'
 import { bare } from './plain.ts'
 import type { Say } from './say.ts'
 
@@ -12,8 +13,7 @@ type Lines = { readonly title: string; readonly lines: readonly string[] }
 
 /** Parts that have nothing to say are left out. On paper there is no markup. */
 export function saySheet(say: Say, base: Pack, facts: Facts): Lines[] {
-  const known = Object.keys(facts.traits)
-  const order = [...new Set<string>([...leadingFeatures, ...known])].filter(one => known.includes(one))
+  const order = inCheckOrder(base, Object.keys(facts.traits))
   const traits = order.map(feature => [feature, facts.traits[feature] as Trait] as const)
   const checked = traits
     .filter(([, trait]) => trait.against.some(one => !one.together))
@@ -38,7 +38,7 @@ export function saySheet(say: Say, base: Pack, facts: Facts): Lines[] {
       )
       return say('families.sheet.fake', { title: bare(title), since: sayWeek(say, since), look: shown.join(' · ') })
     })
-  const figures = sayFigures(say, { ...facts, fakes: [] }).map(one => one.replaceAll('**', ''))
+  const figures = [...sayFigures(say, facts), ...sayGuard(say, facts)].map(one => one.replaceAll('**', ''))
   return [
     { title: say('families.sheet.checked'), lines: [...checked, ...sayRewrap(say, base, facts), ...figures] },
     { title: say('families.sheet.nothing'), lines: nothing },

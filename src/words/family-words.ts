@@ -3,9 +3,7 @@ import type { Pack, Question } from '../engine/pack/pack.ts'
 import { featureName, optionLabel } from '../families/derive/sentences.ts'
 import type { Difference } from '../families/diff.ts'
 import type { FactProblem } from '../families/facts/fact-problems.ts'
-import type { Facts, Trait } from '../families/facts/facts-schema.ts'
 import type { FamilyHead } from '../families/family-store.ts'
-import { leadingFeatures } from '../families/features.ts'
 import { plain } from './plain.ts'
 import type { Say } from './say.ts'
 
@@ -19,10 +17,10 @@ export function sayAsked(say: Say, base: Pack, question: Question): { readonly a
   const look = words?.look ?? question.look
   return { ask: words?.ask ?? question.ask, ...(look !== undefined && { look }) }
 }
-const list = (say: Say, parts: readonly string[]): string =>
+export const listOf = (say: Say, parts: readonly string[]): string =>
   new Intl.ListFormat(languageOf(say), { type: 'disjunction' }).format(parts)
 export const sayOptions = (say: Say, base: Pack, feature: string, options: readonly string[]): string =>
-  list(
+  listOf(
     say,
     options.map(option => sayOption(say, base, feature, option)),
   )
@@ -31,71 +29,6 @@ export const together = (say: Say, parts: readonly string[]): string =>
 
 export const sayTitle = (say: Say, { name, maker, format }: Pick<FamilyHead, 'name' | 'maker' | 'format'>): string =>
   say('families.title', { name: plain(name), maker: plain(maker), format })
-
-/** The strongest that a look alone tells. */
-export const strongest = (trait: Trait) => {
-  const plainly = trait.against.filter(one => !one.together)
-  const order = ['must', 'strong', 'moderate', 'weak'] as const
-  return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
-}
-
-/** A line a feature, those that are looked at first in front; then figures and how many known fakes there are. */
-export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
-  const known = Object.keys(facts.traits)
-  const order = [...leadingFeatures.filter(one => known.includes(one)), ...known.filter(one => !isLeading(one))]
-  const lines = order.flatMap(feature => {
-    const trait = facts.traits[feature]
-    if (!trait) return []
-    const made = trait.made.length > 0 ? sayOptions(say, base, feature, trait.made) : say('families.made-open')
-    return [
-      say('families.line', {
-        feature: sayFeature(say, base, feature),
-        made,
-        tells: say(`families.tells.${strongest(trait)}`),
-      }),
-    ]
-  })
-  return [
-    ...(lines.length > 0 ? lines : [say('families.nothing-known')]),
-    ...sayRewrap(say, base, facts).map(one => `-# ${one}`),
-    ...sayFigures(say, facts),
-  ]
-}
-
-/** What is not held against openly rewrapped cells, in one sentence; none where there is no such thing. */
-export function sayRewrap(say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] {
-  const excepted = Object.keys(traits).filter(one => traits[one]?.against.some(each => each.unless === 'open-rewrap'))
-  const features = together(
-    say,
-    excepted.map(one => sayFeature(say, base, one)),
-  )
-  return excepted.length > 0 ? [say('families.rewrap', { features })] : []
-}
-
-const isLeading = (feature: string): boolean => (leadingFeatures as readonly string[]).includes(feature)
-
-export function sayFigures(say: Say, { figures, fakes }: Pick<Facts, 'figures' | 'fakes'>): string[] {
-  const { capacity, currents, mass } = figures
-  const seen = fakes.filter(one => one.state === 'seen').length
-  return [
-    ...(capacity ? [say('families.printed', { typical: capacity.typical })] : []),
-    ...(currents
-      ? [
-          say('families.current', {
-            list: currents
-              .map(({ amps, cutOff }) =>
-                typeof cutOff === 'number'
-                  ? say('families.current.cut', { amps, cutOff })
-                  : say('families.current.free', { amps }),
-              )
-              .join(' · '),
-          }),
-        ]
-      : []),
-    ...(mass ? [say('families.mass', { middle: mass.middle, cells: mass.cells })] : []),
-    ...(seen > 0 ? [say('families.fakes.count', { count: seen })] : []),
-  ]
-}
 
 export function sayFactProblem(say: Say, base: Pack, problem: FactProblem): string {
   const named = (): string => {

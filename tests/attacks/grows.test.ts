@@ -8,7 +8,7 @@ import { openBook } from '../../src/answers/book.ts'
 import { decodeFacts } from '../../src/custom-ids/facts-codec.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { nameProblems, readsLikeLink, skeletonOf, tidyName } from '../../src/families/names.ts'
-import { readPrinted } from '../../src/families/read-figures.ts'
+import { readFigures } from '../../src/families/read-figures.ts'
 import { readAnswer } from '../../src/packs/load-answers.ts'
 import { readFamilyFile } from '../../src/packs/read-family-file.ts'
 import { parseYaml } from '../../src/packs/read-yaml.ts'
@@ -60,7 +60,7 @@ const inputs: Readonly<Record<string, Input>> = {
     longest: 4_000,
     read: text => [tidyName(text), skeletonOf(text), nameProblems(text), readsLikeLink(text)],
   },
-  'what is printed on a cell': { longest: 4_000, read: readPrinted },
+  'what is printed on a cell': { longest: 4_000, read: text => readFigures(text) },
   'facts that a button carries': { longest: 4_000, read: decodeFacts },
   'a discharge log': {
     longest: 256_000,

@@ -3,6 +3,7 @@ import packageJson from '../../package.json' with { type: 'json' }
 import { benchClicks } from './clicks.ts'
 import { benchClosings } from './closings.ts'
 import { benchCrowd } from './crowd.ts'
+import { benchFamilies } from './families.ts'
 import { benchJudging } from './judging.ts'
 import { keep, worseThanKept } from './kept.ts'
 import { benchLogClicks } from './log-clicks.ts'
@@ -16,6 +17,7 @@ import { benchTrends } from './trends.ts'
 
 const benches: Record<string, { title: string; run(): Promise<Line[]> }> = {
   judging: { title: 'Judging', run: benchJudging },
+  families: { title: 'Families of servers', run: benchFamilies },
   clicks: { title: 'Clicks and start', run: benchClicks },
   pictures: { title: 'Pictures', run: benchPictures },
   readings: { title: 'Reading logs', run: benchReadings },

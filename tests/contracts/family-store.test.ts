@@ -72,6 +72,22 @@ for (const kind of databases)
       expect(await store.versions('s4', 'f-aaaaaa')).toHaveLength(1)
     })
 
+    test('what waits for a second moderator is found, whether it is a first version or a further one, the longest first', async () => {
+      const { store, draft } = await make('s-waits', 'f-aaaaaa', 'Dunlin')
+      const other = draftOf('s-waits', named('f-bbbbbb', '"review":{ Knot'))
+      expect(await store.create(other, key('Knot'))).toBe('saved')
+      expect(await store.waiting('s-waits')).toEqual([])
+      const asked = (at: number) => ({ by: '11', at, why: 'counted', digest: 'sha256:a' })
+      const further = { ...draft, state: 'in-force' as const, revision: 2, changedBy: 'i1', review: asked(2000) }
+      expect(await store.save(further, key('Dunlin'))).toBe('saved')
+      const first = { ...other, state: 'in-review' as const, revision: 2, changedBy: 'i2', review: asked(1000) }
+      expect(await store.save(first, key('Knot'))).toBe('saved')
+      expect((await store.waiting('s-waits')).map(one => one.id)).toEqual(['f-bbbbbb', 'f-aaaaaa'])
+      expect(await store.waiting('s-others')).toEqual([])
+      expect(await store.save({ ...further, revision: 3, changedBy: 'i3', review: null }, key('Dunlin'))).toBe('saved')
+      expect((await store.waiting('s-waits')).map(one => one.id)).toEqual(['f-bbbbbb'])
+    })
+
     test('another version is added, the one before stays as it was', async () => {
       const store = openFamilyStore(opened.db)
       const facts = named('f-aaaaaa', 'Plover')

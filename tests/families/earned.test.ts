@@ -1,6 +1,6 @@
 // How strongly a feature tells: the ladder step by step, and what contradictions do to it.
 import { expect, test } from 'vitest'
-import { massHalfWidth } from '../../src/families/derive/derive-figures.ts'
+import { massHalfWidth } from '../../src/families/derive/figure-limits.ts'
 import { earnedBy, mayTell, withEarned } from '../../src/families/strength/earned.ts'
 import { independent, massOfReferences, type Reference } from '../../src/families/strength/references.ts'
 import { loadConstructions } from '../../src/packs/load-constructions.ts'

@@ -1,7 +1,6 @@
 // How a version comes into force: never by its author alone where somebody else can be asked, never other than what was shown.
 import { expect, test } from 'vitest'
 import { waitAlone } from '../../src/families/family.ts'
-import { readFigures, readPrinted } from '../../src/families/read-figures.ts'
 import { agree, askForReview, type Doing, goBack, retire, sendBack } from '../../src/families/review.ts'
 import { draftOf, named, someFacts, versionOf } from './made-families.ts'
 
@@ -71,34 +70,4 @@ test('sent back, taken back, retired: each leaves what it should, and a retired 
     askForReview(done.family, proposed, undefined, doing('11')),
   ])
     expect(late).toMatchObject({ ok: false, refusal: { code: 'retired' } })
-})
-
-test('figures are read with their units, and what cannot be read is named', () => {
-  const read = (typed: Partial<Parameters<typeof readFigures>[0]>) =>
-    readFigures({ typical: '', least: '', current: '', mass: '', ...typed }, {})
-  expect(read({ typical: '2500 mAh', least: '2.45 Ah', current: '20, 30 up to 75 °C', mass: '44,6 g' })).toEqual({
-    ok: true,
-    figures: {
-      capacity: { typical: 2500, least: 2450 },
-      currents: [
-        { amps: 20, cutOff: 'not-said' },
-        { amps: 30, cutOff: 75 },
-      ],
-      mass: { middle: 44.6, cells: 1, from: 'sheet' },
-    },
-  })
-  expect(read({ typical: '2,500' })).toMatchObject({ figures: { capacity: { typical: 2500 } } })
-  for (const wrong of [
-    { typical: '2500 Wh' },
-    { typical: '2500 g' },
-    { current: '20 mA' },
-    { current: 'twenty' },
-    { mass: '44 oz' },
-  ])
-    expect(read(wrong), JSON.stringify(wrong)).toMatchObject({ ok: false })
-  expect(readPrinted('2500 mAh 20 A')).toMatchObject({
-    figures: { capacity: { typical: 2500 }, currents: [{ amps: 20 }] },
-  })
-  expect(readPrinted('best ever')).toEqual({ ok: false, what: 'best ever' })
-  expect(readPrinted('')).toEqual({ ok: true, figures: {} })
 })

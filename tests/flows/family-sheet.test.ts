@@ -77,7 +77,7 @@ test.each(['en-GB', 'de', 'es-ES'] as const)(
     })
     const traits = Object.fromEntries(all)
     const parts = saySheet(say, base, { ...facts(), traits })
-    expect(parts.map(one => one.lines.length)).toEqual([27, 1])
+    expect(parts.map(one => one.lines.length)).toEqual([28, 1])
     const caution = [say('caution.line'), say('caution.full')] as const
     const sheet = drawSheet({ title: 'Avocet 25', about: [], picture: drawFacts(say, facts()), parts, caution })
     expect(sheet.height / sheet.width).toBeCloseTo(Math.SQRT2, 2)

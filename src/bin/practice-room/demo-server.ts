@@ -64,6 +64,14 @@ export const demoServer: Scenario = {
   ],
 }
 
+/** What stands in the wardens' channel before anything else: who they are, so that whoever asks knows who can agree. */
+export const demoFirstWords = {
+  by: 'Hollis',
+  channel: demoReportsChannel,
+  words:
+    'Wardens (moderators) here are Tomas, Maret and I. What one of us asks for, another can agree to: here, or with /family list.',
+}
+
 const skippers = '900000000000000511'
 /** A second server, where nothing is set up yet: something to walk into, and to set up. */
 export const demoHarbour = '900000000000000500'

@@ -6,7 +6,7 @@ import { openStandIn } from '../../practice/stand-in.ts'
 import { isWeek, weekOf, weeksFrom } from '../../trends/week.ts'
 import { pseudoLocale } from '../../words/pseudo.ts'
 import type { Config } from '../config.ts'
-import { demoScenario } from './demo-server.ts'
+import { demoFirstWords, demoScenario } from './demo-server.ts'
 import { practiceData } from './practice-data.ts'
 
 /** After so many weeks the invented story is over, and practice begins anew. */
@@ -25,7 +25,9 @@ export async function openPractice(config: Config) {
   // The port comes first: whoever has it may be at work on the very same data.
   const standIn = await openStandIn({ scenario: config.pseudo ? pseudoServer : demoScenario, port: config.port })
   await beginAnewWhenStale(data, Date.now())
-  if ((await standIn.keepIn(join(data, 'room'))) === 'unreadable')
+  const found = await standIn.keepIn(join(data, 'room'))
+  if (found !== 'kept') standIn.say(demoFirstWords.by, demoFirstWords.channel, demoFirstWords.words)
+  if (found === 'unreadable')
     console.warn(
       `What was said in the practice room before cannot be read; it lies in ${join(data, 'room', 'room-unreadable.json')}.`,
     )

@@ -5,13 +5,14 @@ import { type Edit, type EditRefusal, editDraft } from '../../families/edit.ts'
 import type { KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
 import { featuresOf } from '../../families/features.ts'
 import { readsLikeLink, tidyName } from '../../families/names.ts'
-import { readFigures } from '../../families/read-figures.ts'
 import { weekOf } from '../../trends/week.ts'
-import { plain } from '../../words/plain.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
+import { typedBack } from '../interaction/typed-back.ts'
 import { becomeFake } from '../trends/become-fake.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
+import { chosenIn, typedIn } from './typed-fields.ts'
+import { identityIn } from './typed-identity.ts'
 
 /** What came of it, said above the page; `page`: what is shown then. */
 export type Changed = {
@@ -20,7 +21,16 @@ export type Changed = {
 }
 
 export type ChangeAct = ActOf<
-  'choose-built' | 'made' | 'tells' | 'not-known' | 'rewrap' | 'figures-sent' | 'fake-sent' | 'fake-of' | 'drop-fake'
+  | 'choose-built'
+  | 'build'
+  | 'made'
+  | 'tells'
+  | 'not-known'
+  | 'rewrap'
+  | 'figures-sent'
+  | 'fake-sent'
+  | 'fake-of'
+  | 'drop-fake'
 >
 
 export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Changed> {
@@ -50,7 +60,13 @@ const pageAfter = (act: ChangeAct): Changed['page'] => {
 }
 
 export function sayEditRefusal({ say }: Pick<FamilyTurn, 'say'>, refusal: EditRefusal): string {
-  if (refusal.code === 'wrong-size') return say('families.refused.wrong-size', { formats: refusal.formats.join(', ') })
+  if (refusal.code === 'wrong-size') {
+    const { formats, kinds } = refusal.construction
+    const sizes = formats.flatMap(format =>
+      kinds.map(kind => say('families.form.one-size', { format, kind: say(`families.kind.${kind}`) })),
+    )
+    return say('families.refused.wrong-size', { formats: sizes.join(', ') })
+  }
   if (refusal.code === 'nothing-made') return say('families.refused.nothing-made')
   return say(`families.refused.${refusal.code}`, { most: refusal.most })
 }
@@ -66,8 +82,10 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
           ?.answer.options.map(one => one.id) ?? [])
       : []
   switch (act.is) {
-    case 'choose-built': {
-      const construction = constructions.find(one => one.construction === values[0])
+    case 'choose-built':
+    case 'build': {
+      const chosen = act.is === 'build' ? act.built : values[0]
+      const construction = constructions.find(one => one.construction === chosen)
       return construction ? { is: 'built', construction } : { note: say('families.refused.gone') }
     }
     case 'made':
@@ -82,19 +100,11 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
       return { is: 'fake-retired', fake: act.fake }
     case 'figures-sent': {
       if (!interaction.isModalSubmit()) return { note: say('families.refused.gone') }
-      const typed = (name: string) => typedIn(interaction, name)
-      const read = readFigures(
-        {
-          typical: typed(fields.typical),
-          least: typed(fields.least),
-          current: typed(fields.current),
-          mass: typed(fields.mass),
-        },
-        work.facts.figures,
-      )
-      return read.ok
-        ? { is: 'figures', figures: read.figures }
-        : { note: say('families.refused.figures', { what: plain(read.what) }) }
+      const typed = identityIn(say, base, interaction, work.facts.figures)
+      const built = constructions.find(one => one.construction === work.facts.from?.construction)
+      if ('identity' in typed) return { is: 'identity', ...typed, built }
+      // What was typed is given back, so that it need not be typed again.
+      return { note: [typed.note, ...typedBack(say, interaction).map(one => one.content)].join('\n') }
     }
     case 'fake-sent':
     case 'fake-of':
@@ -107,11 +117,6 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
 const strengths = ['must', 'strong', 'moderate', 'weak', 'no-bearing'] as const
 const tellsIn = (value: string | undefined): TellingStrength | 'no-bearing' =>
   strengths.find(one => one === value) ?? 'no-bearing'
-
-export const typedIn = (interaction: ModalSubmitInteraction, name: string): string =>
-  interaction.fields.fields.has(name) ? interaction.fields.getTextInputValue(name).trim() : ''
-export const chosenIn = (interaction: ModalSubmitInteraction, name: string): readonly string[] =>
-  interaction.fields.fields.has(name) ? interaction.fields.getStringSelectValues(name) : []
 
 /** "feature=option" values as a look: options of one feature together. */
 export function lookIn(values: readonly string[]): Record<string, string[]> {

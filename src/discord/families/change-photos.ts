@@ -12,11 +12,11 @@ import { moderating } from '../interaction/rights.ts'
 import { typedBack } from '../interaction/typed-back.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { chosenIn, typedIn } from './change-family.ts'
 import { picturesOfPhotos } from './family-photos.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { photoFields } from './show/photo-form.ts'
 import { photoPage, showPhotos } from './show/show-photos.ts'
+import { chosenIn, typedIn } from './typed-fields.ts'
 import { workingOn } from './working-on.ts'
 
 /** The file is cleaned before the family's turn comes: nobody waits for it but whoever sent it. */

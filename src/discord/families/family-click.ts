@@ -4,6 +4,8 @@ import { type FamilyAct, type FamilyId, familyIds } from '../../custom-ids/famil
 import { newOpening } from '../../custom-ids/id-parts.ts'
 import { diffFacts } from '../../families/diff.ts'
 import { type Say, sayIn } from '../../words/say.ts'
+import { beginCheck } from '../check/begin-check.ts'
+import { showScreen } from '../check/show/screen.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import {
@@ -17,7 +19,7 @@ import {
   updateOrReply,
 } from '../interaction/reply.ts'
 import { moderating, serverOf } from '../interaction/rights.ts'
-import { message, small, text } from '../message/parts.ts'
+import { message, rows, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type Changed, changeFamily } from './change-family.ts'
 import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
@@ -28,9 +30,9 @@ import { changeReference, offeredEnough } from './keep-reference.ts'
 import { mayAgreeNow, type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
-import { fakeForm, figuresForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
+import { fakeForm, identityForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
 import { photoForm } from './show/photo-form.ts'
-import { showMore } from './show/show-page.ts'
+import { checkButton, showMore } from './show/show-page.ts'
 import { showHistory } from './show/show-parts.ts'
 import { showGoingBack, showTrial } from './show/show-review.ts'
 import { tryFamily } from './try-family.ts'
@@ -55,6 +57,7 @@ async function click(services: Services, interaction: Clicked, { family, revisio
     const sheet = server === null ? undefined : await sheetOf(services, say, server, family)
     return sheet ? replyPrivately(interaction, sheet) : sayGone(interaction, say)
   }
+  if (act.is === 'check') return checkOne(services, interaction, say, family)
   if (act.is === 'reference-offered') {
     const offeredTo = server === null ? undefined : await workingOn(services, server, family)
     if (server === null || !offeredTo?.inForce) return sayGone(interaction, say)
@@ -82,6 +85,7 @@ async function click(services: Services, interaction: Clicked, { family, revisio
 const looking: readonly FamilyAct['is'][] = [
   ...([
     'page',
+    'waiting',
     'more',
     'choose-feature',
     'try',
@@ -109,7 +113,7 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
   const { base, store } = services.families
   switch (act.is) {
     case 'figures':
-      return figuresForm(say, id({ is: 'figures-sent', opening }), work.facts)
+      return identityForm(say, id({ is: 'figures-sent', opening }), work.facts)
     case 'new-reference':
       return referenceForm(say, id({ is: 'reference-sent', opening }))
     case 'new-fake':
@@ -149,6 +153,8 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'references':
     case 'fakes':
       return updateOrReply(interaction, await pageOf(turn, undefined, act.is))
+    case 'waiting':
+      return updateOrReply(interaction, await waitingPage(turn))
     case 'more':
       return updateOrReply(interaction, showMore(say, work))
     case 'choose-feature': {
@@ -156,6 +162,7 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
       return updateOrReply(interaction, await pageOf(turn, undefined, { feature }))
     }
     case 'choose-built':
+    case 'build':
     case 'made':
     case 'tells':
     case 'not-known':
@@ -213,7 +220,9 @@ async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
   // What stands in the moderators' channel is redrawn for everybody; the one who pressed is answered there.
   if (agreesElsewhere(interaction)) {
     if (!done.done) return replyPrivately(interaction, message([text(done.note), small(say('caution.line'))]))
-    return redraw(interaction, message([text(done.note), small(say('caution.line'))]))
+    const { family } = now
+    const check = family.head > 0 && family.state === 'in-force' ? rows([checkButton(say, family)]) : []
+    return redraw(interaction, message([text(done.note), ...check, small(say('caution.line'))]))
   }
   if (act.is === 'asked' && done.done)
     return updateOrReply(
@@ -221,6 +230,22 @@ async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
       showWaiting(services.families.base, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
     )
   return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
+}
+
+/** What a second moderator is asked; where nothing waits any more, the page as it stands. */
+async function waitingPage(turn: FamilyTurn): Promise<ShownMessage> {
+  const { services, say, work } = turn
+  if (!work.family.review) return pageOf(turn, say('families.refused.nothing-to-review'), 'page')
+  return showWaiting(services.families.base, say, work, { agree: mayAgreeNow(turn, work) })
+}
+
+/** A check of such a cell, for whoever presses: nothing of it is a moderator's. */
+async function checkOne(services: Services, interaction: Clicked, say: Say, family: string): Promise<void> {
+  if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
+  const begun = await beginCheck(services, interaction, { family, cells: 1 })
+  if (begun.is === 'seen') return
+  if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
+  return replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, services))
 }
 
 /** A draft goes; a family that never came into force goes with it. */

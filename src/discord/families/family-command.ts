@@ -10,7 +10,7 @@ import { newOpening } from '../../custom-ids/id-parts.ts'
 import type { Facts } from '../../families/facts/facts-schema.ts'
 import type { ServerFamily } from '../../families/family.ts'
 import { skeletonOf } from '../../families/names.ts'
-import { bare, plain } from '../../words/plain.ts'
+import { bare } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import type { Command, Subcommand } from '../interaction/command.ts'
 import { defer, editReply, refuse, replyPrivately } from '../interaction/reply.ts'
@@ -18,10 +18,10 @@ import { moderating, serverOf } from '../interaction/rights.ts'
 import { onServers } from '../interaction/where-offered.ts'
 import { cut, message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
+import { listFamilies } from './list-families.ts'
 import { seeFamily } from './see-family.ts'
-import { menu, newForm, referenceForm } from './show/menus.ts'
+import { identityForm, referenceForm } from './show/menus.ts'
 import { sayImportProblem } from './show/say-import.ts'
-import { sayState } from './show/show-page.ts'
 import { workingOn } from './working-on.ts'
 
 const told = (note: string, say: Say): ShownMessage => message([text(note), small(say('caution.line'))])
@@ -68,47 +68,6 @@ const show: Subcommand = {
   },
 }
 
-const list: Subcommand = {
-  name: 'list',
-  describe: say => ({
-    type: ApplicationCommandOptionType.Subcommand,
-    name: 'list',
-    description: say('command.family.list'),
-  }),
-  async run(services, interaction) {
-    const say = sayIn(interaction.locale)
-    const server = serverOf(interaction)
-    const moderator = (await moderating(services, interaction)) !== undefined
-    const all = server === null ? [] : await services.families.store.heads(server)
-    const heads = all.filter(one => moderator || one.head > 0)
-    if (heads.length === 0) return replyPrivately(interaction, told(say('families.list.none'), say))
-    const usable = new Set((await services.families.candidates(server)).map(one => one.pack.id))
-    const lines = heads.slice(0, 25).map(one => {
-      const broken = one.state === 'in-force' && !usable.has(one.id)
-      const state = broken ? say('families.list.unusable') : sayState(say, { ...one, draft: null })
-      return say('families.list.line', { name: plain(one.name), format: one.format, state })
-    })
-    const rest = heads.length - lines.length
-    await replyPrivately(
-      interaction,
-      message([
-        text(
-          cut(
-            [say('families.list.title'), ...lines, ...(rest > 0 ? [say('list.rest', { count: rest })] : [])].join('\n'),
-            3500,
-          ),
-        ),
-        menu(
-          familyStartIds.write({ act: 'look', opening: newOpening(services.newId) }),
-          say('families.list.choose'),
-          heads.map(one => ({ value: one.id, label: cut(bare(one.name), 100) })),
-        ),
-        small(say('caution.line')),
-      ]),
-    )
-  },
-}
-
 const make: Subcommand = {
   name: 'new',
   describe: say => ({
@@ -119,7 +78,8 @@ const make: Subcommand = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     if (!(await moderating(services, interaction))) return refuse(interaction, say, { code: 'not-moderator' })
-    await interaction.showModal(newForm(say, familyStartIds.write({ act: 'new', opening: newOpening(services.newId) })))
+    const id = familyStartIds.write({ act: 'new', opening: newOpening(services.newId) })
+    await interaction.showModal(identityForm(say, id))
   },
 }
 
@@ -206,7 +166,7 @@ const offer: Subcommand = {
   },
 }
 
-const subcommands = [show, list, offer, make, takeIn]
+const subcommands = [show, listFamilies, offer, make, takeIn]
 
 export const familyCommand: Command = {
   name: 'family',

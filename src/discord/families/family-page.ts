@@ -23,7 +23,7 @@ export async function pageOf(
   }
   const empty = Object.keys(work.facts.traits).length === 0
   const pictures = empty
-    ? await picturesToChoose(services, say, constructions, work.facts)
+    ? await picturesToChoose(services, say, base, constructions, work.facts)
     : await picturesOf(services, say, work.facts)
   return showWork(say, base, constructions, work, { note, pictures })
 }

@@ -3,7 +3,7 @@ import type { APIMessageTopLevelComponent } from 'discord.js'
 import type { Check } from '../../check/check.ts'
 import type { KnownFake } from '../../families/facts/facts-schema.ts'
 import type { PhotoHead } from '../../families/family-store.ts'
-import { featuresOf, leadingFeatures } from '../../families/features.ts'
+import { featuresOf, inCheckOrder } from '../../families/features.ts'
 import { photosOfFake, photosOfFamily, photosOfQuestion, type Sides } from '../../families/photos.ts'
 import { type FamilyDesk, isServerFamily } from '../../services/family-desk.ts'
 import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
@@ -64,8 +64,7 @@ async function sidesShown(
 
 /** Beside a family: in the order in which its features are asked about. */
 export async function photosBesideFamily(desk: PhotoDesk, say: Say, server: string, family: string): Promise<Pictured> {
-  const all = [...featuresOf(desk.base).keys()]
-  const features = [...leadingFeatures, ...all.filter(one => !(leadingFeatures as readonly string[]).includes(one))]
+  const features = inCheckOrder(desk.base, [...featuresOf(desk.base).keys()])
   return sidesShown(desk, say, photosOfFamily(await desk.photos(server, family), features), true)
 }
 

@@ -1,8 +1,8 @@
 // The drawings of families: a family by its facts, the ways of building side by side, a feature's options.
 import type { Pack } from '../../engine/pack/pack.ts'
 import type { Construction, Facts } from '../../families/facts/facts-schema.ts'
-import { toldIn } from '../../families/facts/settle-facts.ts'
 import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
+import { sayMade } from '../../words/family-facts-words.ts'
 import type { Say } from '../../words/say.ts'
 import type { Services } from '../services.ts'
 import { fitting } from './show/menus.ts'
@@ -20,13 +20,11 @@ export async function picturesOf(services: Services, say: Say, facts: Facts): Pr
 export async function picturesToChoose(
   services: Services,
   say: Say,
+  base: Pack,
   constructions: readonly Construction[],
   facts: Facts,
 ): Promise<ShownPicture[]> {
-  const fit = fitting(constructions, facts).map(one => ({
-    show: one.show,
-    label: toldIn(one.title, say.locale.slice(0, 2)),
-  }))
+  const fit = fitting(constructions, facts).map(one => ({ show: one.show, label: sayMade(say, base, one) }))
   if (fit.length === 0) return []
   const shown = await services.pictures.ofDrawing('ways.png', (await drawings()).drawBuilt(fit), say)
   return shown ? [shown] : []

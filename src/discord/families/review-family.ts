@@ -18,10 +18,10 @@ import { plain } from '../../words/plain.ts'
 import { sayIn } from '../../words/say.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import type { ShownMessage } from '../message/parts.ts'
-import { typedIn } from './change-family.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
 import { sayReviewRefusal, showAsked } from './show/show-review.ts'
+import { typedIn } from './typed-fields.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
 export type Reviewed =
@@ -36,11 +36,12 @@ export async function reviewFamily(turn: FamilyTurn, act: ReviewAct): Promise<Re
   if (!reviewing.ok) return { done: false, note: sayReviewRefusal(say, services.families.base, reviewing.refusal) }
   const saving = await saveFamily(turn, reviewing.family, reviewing.version)
   if (saving !== 'saved') return { done: false, note: sayRefusal(say, { code: 'changed-meanwhile' }) }
-  if (act.is === 'asked') await tellModerators(turn)
+  const channel = act.is === 'asked' ? await tellModerators(turn) : undefined
   const alone = isAlone(settings) ? 'yes' : 'no'
+  const place = channel === undefined ? { place: 'none', channel: '' } : { place: 'here', channel: `<#${channel}>` }
   const { name } = work.facts.identity
   const notes = {
-    asked: () => say('families.asked', { alone }),
+    asked: () => say('families.asked', { alone, ...place }),
     agreed: () => say('families.put-in-force', { name: plain(name), number: work.family.head + 1 }),
     'send-back': () => say('families.sent-back'),
     'back-sent': () => say('families.put-in-force', { name: plain(name), number: work.family.head + 1 }),
@@ -81,18 +82,19 @@ async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> 
   }
 }
 
-/** The message that asks, where moderators read reports; in the server's language, and pinging nobody. */
-async function tellModerators(turn: FamilyTurn): Promise<void> {
+/** The message that asks, where moderators read reports; in the server's language, and pinging nobody. The channel that it stands in, if any. */
+async function tellModerators(turn: FamilyTurn): Promise<string | undefined> {
   const { services, settings, work } = turn
   const { reportsChannel, server } = settings
-  if (reportsChannel === null || (await services.posts.isOpenToAll(reportsChannel))) return
+  if (reportsChannel === null || (await services.posts.isOpenToAll(reportsChannel))) return undefined
   const now = await workingOn(services, server, work.family.id)
-  if (!now) return
+  if (!now) return undefined
   const home = sayIn(publicLanguage(settings))
   const nonce = `fa${now.family.id.slice(2)}${now.family.revision.toString(36)}`.slice(0, 25)
-  await services.posts
+  const posted = await services.posts
     .post(reportsChannel, showWaiting(services.families.base, home, now), nonce, undefined, 'quiet')
     .catch(error => services.log.warn({ err: error, server }, 'moderators could not be asked about a family'))
+  return posted?.is === 'posted' ? reportsChannel : undefined
 }
 
 export const showWaiting = (

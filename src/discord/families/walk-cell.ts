@@ -2,7 +2,7 @@
 
 import { type WalkAct, walkIds } from '../../custom-ids/walk-id.ts'
 import { featuresOf } from '../../families/features.ts'
-import { readFigures } from '../../families/read-figures.ts'
+import { readMass } from '../../families/read-figures.ts'
 import { howKnown } from '../../families/strength/references.ts'
 import { looksOf, referenceOf, seeing, stepBack, stepOf, type Walk, walkSchema } from '../../families/strength/walk.ts'
 import { weekOf } from '../../trends/week.ts'
@@ -13,12 +13,12 @@ import { type Clicked, refuse, replyPrivately, updateOrReply } from '../interact
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { chosenIn, typedIn } from './change-family.ts'
 import { pageOf } from './family-page.ts'
 import { pictureOfFeature } from './family-pictures.ts'
 import { addReference, offerReference } from './keep-reference.ts'
 import { fields } from './show/menus.ts'
 import { showWalk } from './show/show-walk.ts'
+import { chosenIn, typedIn } from './typed-fields.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
 /** A cell is looked at in one go. */
@@ -35,7 +35,7 @@ export function sourceIn(
 ): Pick<Walk, 'how' | 'order' | 'mass'> | { readonly note: string } {
   if (!interaction.isModalSubmit()) return { note: say('families.refused.gone') }
   const typed = typedIn(interaction, fields.mass)
-  const read = readFigures({ typical: '', least: '', current: '', mass: typed }, {})
+  const read = readMass(typed)
   if (!read.ok) return { note: say('families.refused.figures', { what: plain(read.what) }) }
   const value = read.figures.mass?.middle
   const u = /[.,]\d/.test(typed) ? unsureBy.tenths : unsureBy.whole

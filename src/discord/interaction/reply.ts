@@ -56,7 +56,9 @@ export async function refuse(
 
 /** Says that an answer is being worked on; it is then given with `editReply`. A click keeps its message meanwhile. */
 export async function defer(interaction: Answerable): Promise<void> {
-  if (interaction.isCommand()) await interaction.deferReply({ flags: MessageFlags.Ephemeral })
+  // A form that a command has opened stands under no message that could be kept.
+  const alone = interaction.isModalSubmit() && !interaction.isFromMessage()
+  if (interaction.isCommand() || alone) await interaction.deferReply({ flags: MessageFlags.Ephemeral })
   else await interaction.deferUpdate()
 }
 

@@ -1,26 +1,11 @@
 // From a family's figures to rules: the capacity and current printed on it, its mass, size and resistance.
-//
-// Spread of mass within one lot: 0.55 % of the middle, twice the pooled figure of 133 production cells in 14 series and above the
-// worst seen (computed from the Battery Failure Databank, revision 2, 2024); 0.4 % for another production run (the same). A cell
-// beyond 5 % is further off than variants of one design that were mixed (4.6 % there). The references set the middle only.
 import type { Pack, Question } from '../../engine/pack/pack.ts'
 import type { FactProblem } from '../facts/fact-problems.ts'
 import type { Facts, Figures } from '../facts/facts-schema.ts'
 import { figureLetter } from './figure-letters.ts'
+import { capacityLimit, currentLimits, massBands, resistanceLimit, sizeBands } from './figure-limits.ts'
 import { type CaseAnswers, type RuleDraft, soldExcepted, soldUnless, type Weight } from './rule-draft.ts'
 import { exceptionSentence, type FigureSentence, figureSentence } from './sentences.ts'
-
-/** Two-sided 99 % of a normal distribution (from tables). */
-const z99 = 2.576
-const lotSpread = 0.0055
-const otherRun = 0.004
-const farOff = 0.05
-/** How far above the typical figure a printed one may lie, as sheets round it. Common practice, no source. */
-const capacityMargin = 1.04
-
-/** Half the width in g within which a further genuine cell lies in 99 of 100 cases, from `cells` reference cells. */
-export const massHalfWidth = (middle: number, cells: number): number =>
-  middle * (z99 * lotSpread * Math.sqrt(1 + 1 / cells) + otherRun)
 
 type Draft = { readonly rules: RuleDraft[]; readonly problems: FactProblem[] }
 
@@ -63,7 +48,8 @@ const told = (figure: FigureSentence) => ({ says: figureSentence(figure), letter
 /** The printed figure is read off the label, so its limit needs no room for a scale. */
 function addCapacity({ capacity }: Figures, within: Within, add: Add, problems: FactProblem[]): void {
   if (!capacity) return
-  const { least, typical, limit = round(typical * capacityMargin) } = capacity
+  const { least, typical } = capacity
+  const limit = capacityLimit(capacity)
   if (least !== undefined && least > typical) problems.push({ code: 'least-above-typical', least, typical })
   if (within('capacity', 'claimed-capacity', limit))
     add('capacity-above', {
@@ -89,9 +75,7 @@ function addCapacity({ capacity }: Figures, within: Within, add: Add, problems: 
 
 function addCurrents({ currents = [] }: Figures, within: Within, add: Add): void {
   if (currents.length === 0) return
-  const highest = Math.max(...currents.map(one => one.amps))
-  const uncut = currents.filter(one => typeof one.cutOff !== 'number').map(one => one.amps)
-  const free = uncut.length > 0 ? Math.max(...uncut) : highest
+  const { highest, uncut } = currentLimits(currents)
   const rule = (name: string, amps: number, weight: Weight, cutOff: boolean) => {
     if (!within('current', 'claimed-current', amps)) return
     const continuous = { 'current-word': 'continuous' }
@@ -106,7 +90,7 @@ function addCurrents({ currents = [] }: Figures, within: Within, add: Add): void
     })
   }
   rule('current-above', highest, moderate, false)
-  if (free < highest) rule('current-uncut', free, weak, true)
+  if (uncut < highest) rule('current-uncut', uncut, weak, true)
 }
 
 /** A bare model sold with a protection circuit weighs more; what was added cannot be told apart, so its mass is no sign then. */
@@ -120,17 +104,14 @@ function addMass(
   base: Pack,
 ): void {
   if (!mass) return
-  const { middle, from } = mass
-  // A sheet's figure says of no cell how far it may lie off: it counts as one.
-  const near = massHalfWidth(middle, from === 'references' ? mass.cells : 1)
-  const far = Math.max(middle * farOff, near)
+  const { middle } = mass
+  const { near, far } = massBands(mass)
   const side = kind === 'bare' ? soldUnless('protected') : {}
   const sold: CaseAnswers = kind === 'bare' ? { 'sold-as': 'new-bare' } : {}
-  for (const [name, width, weight] of [
+  for (const [name, { low, high }, weight] of [
     ['mass-off', near, weak],
     ['mass-far-off', far, strong],
   ] as const) {
-    const [low, high] = [round(middle - width), round(middle + width)]
     if (!within('mass', 'mass', low) || !within('mass', 'mass', high)) return
     add(name, {
       weight,
@@ -147,7 +128,7 @@ function addMass(
   }
   if (kind !== 'bare') return
   const excepted = { 'sold-as': soldExcepted('protected') }
-  const [low, high] = [round(middle - near), round(middle + near)]
+  const { low, high } = near
   push({
     id: `${family}-mass-x`,
     source: 'described',
@@ -162,13 +143,11 @@ function addMass(
   })
 }
 
-/** Room for calliper and wrap, in mm. Common practice, no source. */
-const sizeRoom = { diameter: 0.4, length: 0.8 }
-
 function addSize({ size }: Figures, within: Within, add: Add): void {
   if (!size) return
+  const bands = sizeBands(size)
   for (const part of ['diameter', 'length'] as const) {
-    const [low, high] = [round(size[part] - sizeRoom[part]), round(size[part] + sizeRoom[part])]
+    const { low, high } = bands[part]
     if (!within('size', part, low) || !within('size', part, high)) continue
     add(`${part}-off`, {
       weight: weak,
@@ -182,10 +161,10 @@ function addSize({ size }: Figures, within: Within, add: Add): void {
   }
 }
 
-/** Only four wires at room temperature can be compared, and only above twice the usual: contact and meter differ that much. */
+/** Only four wires at room temperature can be compared. */
 function addResistance({ resistance }: Figures, within: Within, add: Add): void {
   if (!resistance) return
-  const limit = round(resistance.usual * 2)
+  const limit = resistanceLimit(resistance)
   if (!within('resistance', 'ac-resistance', limit)) return
   const sides: CaseAnswers = { 'resistance-meter': 'four-wire', 'room-temperature': typed(22), 'sold-as': 'new-bare' }
   add('resistance-off', {

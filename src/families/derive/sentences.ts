@@ -2,34 +2,15 @@
 import type { Pack } from '../../engine/pack/pack.ts'
 import type { Facts, KnownFake, Told } from '../facts/facts-schema.ts'
 import { toldIn } from '../facts/settle-facts.ts'
+import { featureNames } from './feature-names.ts'
 
 export const languages = ['en', 'de', 'es'] as const
 export type Language = (typeof languages)[number]
 export type Sentences = Readonly<Record<Language, string>>
 
-/** The names of the features that have one; another is called by its question. */
-const names: Readonly<Record<string, Sentences>> = {
-  'lettering-place': { en: 'Lettering', de: 'Schrift', es: 'Letras pequeñas' },
-  'lettering-look': { en: 'Look of the lettering', de: 'Aussehen der Schrift', es: 'Aspecto de las letras' },
-  'code-place': { en: 'Square code', de: 'Quadratcode', es: 'Código cuadrado' },
-  'code-print': { en: 'Print of the code', de: 'Druck des Codes', es: 'Impresión del código' },
-  dimples: { en: 'Dimples', de: 'Dellen', es: 'Hoyuelos' },
-  legs: { en: 'Legs', de: 'Beine', es: 'Patas' },
-  'vent-disc': { en: 'Vent disc', de: 'Ventilscheibe', es: 'Disco de venteo' },
-  'weld-dots': { en: 'Small weld marks', de: 'Kleine Schweißpunkte', es: 'Pequeñas marcas de soldadura' },
-  'second-wrap': { en: 'Second wrap', de: 'Zweite Hülle', es: 'Segunda funda' },
-  'second-ring': { en: 'Second ring', de: 'Zweiter Ring', es: 'Segundo anillo' },
-  'ends-finish': { en: 'Ends', de: 'Enden', es: 'Extremos' },
-  print: { en: 'Print', de: 'Druck', es: 'Impresión' },
-  'square-code': { en: 'Kind of code', de: 'Art des Codes', es: 'Tipo de código' },
-  designation: { en: 'Designation', de: 'Bezeichnung', es: 'Designación' },
-  'measured-capacity': { en: 'Measured capacity', de: 'Gemessene Kapazität', es: 'Capacidad medida' },
-  'test-current': { en: 'Test current', de: 'Prüfstrom', es: 'Corriente de prueba' },
-}
-
 /** A feature's name in a language: its own, or its question without the mark at the end. */
 export function featureName(base: Pack, feature: string, language: string): string {
-  const name = names[feature]?.[language as Language] ?? names[feature]?.en
+  const name = featureNames[feature]?.[language as Language] ?? featureNames[feature]?.en
   if (name) return name
   const asked = askedIn(base, feature, language)
   return asked.replace(/^¿|\?$/g, '').slice(0, 60)

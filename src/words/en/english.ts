@@ -9,6 +9,7 @@ import { commands } from './commands.ts'
 import { fairUse } from './fair-use.ts'
 import { families } from './families.ts'
 import { familyCells } from './family-cells.ts'
+import { familyLooks } from './family-looks.ts'
 import { familyPhotos } from './family-photos.ts'
 import { familySheet } from './family-sheet.ts'
 import { findings } from './findings.ts'
@@ -44,6 +45,7 @@ export const english = {
   ...ask,
   ...families,
   ...familyCells,
+  ...familyLooks,
   ...familyPhotos,
   ...familySheet,
   ...handOver,

@@ -8,11 +8,13 @@ import {
 } from 'discord.js'
 import { encodeFamily, type FamilyAct } from '../../../custom-ids/family-id.ts'
 import type { Pack } from '../../../engine/pack/pack.ts'
-import type { Construction, Facts } from '../../../families/facts/facts-schema.ts'
-import { toldIn } from '../../../families/facts/settle-facts.ts'
+import { fitsSize } from '../../../families/edit.ts'
+import { type Construction, type Facts, formats, kinds } from '../../../families/facts/facts-schema.ts'
 import type { FamilyHead } from '../../../families/family-store.ts'
-import { featuresOf, leadingFeatures } from '../../../families/features.ts'
+import { featuresOf, leadingFeatures, offeredFeatures } from '../../../families/features.ts'
+import { writeFigures } from '../../../families/read-figures.ts'
 import { howKnown } from '../../../families/strength/references.ts'
+import { sayLooks, strongest } from '../../../words/family-facts-words.ts'
 import { sayFeature, sayOption } from '../../../words/family-words.ts'
 import { bare } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -41,28 +43,32 @@ export function menu(custom_id: string, placeholder: string, options: readonly A
 }
 
 export const fitting = (constructions: readonly Construction[], { identity }: Facts): Construction[] =>
-  constructions.filter(one => one.formats.includes(identity.format) && one.kinds.includes(identity.kind))
+  constructions.filter(one => fitsSize(one, identity))
 
 export const letterOf = (i: number): string => String.fromCharCode(65 + i)
 
-export const builtMenu = (say: Say, id: string, built: readonly Construction[]): Row =>
-  menu(
-    id,
-    say('families.built.choose'),
-    built.map((one, i) => ({
-      value: one.construction,
-      label: cut(`${letterOf(i)} · ${toldIn(one.title, say.locale.slice(0, 2))}`, 100),
-    })),
-  )
-
-export function featureMenu(say: Say, base: Pack, id: string): Row {
-  const all = [...featuresOf(base).keys()]
-  const order = [...leadingFeatures, ...all.filter(one => !(leadingFeatures as readonly string[]).includes(one))]
+/** Every feature that something can be said of, in the check's order, with what a good one shows and what anything else is. */
+export function featureMenu(say: Say, base: Pack, id: string, facts: Facts): Row {
   return menu(
     id,
     say('families.feature.choose'),
-    order.filter(one => all.includes(one)).map(one => ({ value: one, label: cut(sayFeature(say, base, one), 100) })),
+    offeredFeatures(base, facts, mostOptions).map(one => ({ value: one, ...expectationOf(say, base, facts, one) })),
   )
+}
+
+/** Discord cuts labels and descriptions of a menu here. */
+const mostLabel = 100
+
+function expectationOf(say: Say, base: Pack, { traits }: Facts, id: string): { label: string; description?: string } {
+  const feature = sayFeature(say, base, id)
+  const trait = traits[id]
+  if (!trait) return { label: say('families.feature.open', { feature }) }
+  const tells = { description: say(`families.tells.${strongest(trait)}`) }
+  if (trait.made.length === 0) return { label: feature, ...tells }
+  const whole = say('families.feature.at', { feature, made: sayLooks(say, base, id, trait.made) })
+  const label =
+    [...whole].length <= mostLabel ? whole : say('families.feature.several', { feature, count: trait.made.length })
+  return { label, ...tells }
 }
 
 /** Every option of the features that are looked at first, to be picked from in one menu. */
@@ -86,12 +92,8 @@ export function looksOptions(say: Say, base: Pack, facts: Facts, genuine: boolea
 export const fields = {
   name: 'name',
   maker: 'maker',
-  format: 'format',
-  kind: 'kind',
-  printed: 'printed',
-  typical: 'typical',
-  least: 'least',
-  current: 'current',
+  size: 'size',
+  figures: 'figures',
   mass: 'mass',
   how: 'how',
   order: 'order',
@@ -104,51 +106,26 @@ export const fields = {
 
 type Form = APIModalInteractionResponseCallbackData
 
-export const newForm = (say: Say, custom_id: string): Form =>
-  form(custom_id, say('families.form.title'), [
-    lineField(fields.name, { label: say('families.form.name') }, { most: 60, required: true }),
-    lineField(fields.maker, { label: say('families.form.maker') }, { most: 60, required: true }),
-    menuField(
-      fields.format,
-      { label: say('families.form.format') },
-      { options: ['18650', '21700', '20700', '26650', '14500'].map(one => ({ value: one, label: one })) },
-    ),
-    menuField(
-      fields.kind,
-      { label: say('families.form.kind') },
-      { options: (['bare', 'protected'] as const).map(one => ({ value: one, label: say(`families.kind.${one}`) })) },
-    ),
-    lineField(
-      fields.printed,
-      { label: say('families.form.printed'), hint: say('families.form.printed.hint') },
-      { most: 60, required: false },
-    ),
-  ])
+/** Sizes and kinds in one menu, so that it is opened once. */
+const sizes = formats.flatMap(format => kinds.map(kind => ({ format, kind, value: `${format}-${kind}` })))
+export const sizeOf = (chosen: string | undefined) => sizes.find(one => one.value === chosen)
 
-export function figuresForm(say: Say, custom_id: string, { figures }: Facts): Form {
-  const { capacity, currents, mass } = figures
-  const shown = (value: number | undefined) => (value === undefined ? '' : String(value))
-  const listed = currents?.map(({ amps, cutOff }) => (typeof cutOff === 'number' ? `${amps} (${cutOff} °C)` : amps))
-  return form(custom_id, say('families.figures.title'), [
+/** All that is typed of a model, once; `facts`: what stands in it already. */
+export function identityForm(say: Say, custom_id: string, facts?: Pick<Facts, 'identity' | 'figures'>): Form {
+  const { name = '', maker = '', format, kind } = facts?.identity ?? {}
+  const options = sizes.map(one => ({
+    value: one.value,
+    label: say('families.form.one-size', { format: one.format, kind: say(`families.kind.${one.kind}`) }),
+    ...(one.format === format && one.kind === kind && { default: true }),
+  }))
+  return form(custom_id, say('families.form.title'), [
+    lineField(fields.name, { label: say('families.form.name') }, { most: 60, required: true, value: name }),
+    lineField(fields.maker, { label: say('families.form.maker') }, { most: 60, required: true, value: maker }),
+    menuField(fields.size, { label: say('families.form.size') }, { options }),
     lineField(
-      fields.typical,
-      { label: say('families.figures.capacity') },
-      { most: 20, required: false, value: shown(capacity?.typical) },
-    ),
-    lineField(
-      fields.least,
-      { label: say('families.figures.least') },
-      { most: 20, required: false, value: shown(capacity?.least) },
-    ),
-    lineField(
-      fields.current,
-      { label: say('families.figures.current'), hint: say('families.figures.current.hint') },
-      { most: 60, required: false, value: listed?.join(', ') ?? '' },
-    ),
-    lineField(
-      fields.mass,
-      { label: say('families.figures.mass') },
-      { most: 20, required: false, value: mass?.from === 'sheet' ? shown(mass.middle) : '' },
+      fields.figures,
+      { label: say('families.form.figures'), hint: say('families.form.figures.hint') },
+      { most: 100, required: false, value: facts ? writeFigures(facts.figures) : '' },
     ),
   ])
 }

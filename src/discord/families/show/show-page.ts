@@ -9,13 +9,14 @@ import { featuresOf } from '../../../families/features.ts'
 import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayDay } from '../../../words/dates.ts'
-import { sayFacts, sayFeature, sayOption, sayTitle } from '../../../words/family-words.ts'
+import { countedBesides, sayFacts, sayMade } from '../../../words/family-facts-words.ts'
+import { sayFeature, sayOption, sayTitle, together } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { nothingPictured, type Pictured } from '../family-photos.ts'
 import type { WorkingOn } from '../working-on.ts'
-import { builtMenu, featureMenu, fitting, idFor, menu } from './menus.ts'
+import { featureMenu, fitting, idFor, letterOf, menu } from './menus.ts'
 
 export type PageExtras = {
   readonly note?: string | undefined
@@ -40,7 +41,7 @@ export function showPublicly(
 ): ShownMessage {
   const id = idFor(family.id, family.revision)
   const state = family.state === 'retired' ? `\n${say('families.state.retired')}` : ''
-  const change = moderator ? [pressButton(id({ is: 'page' }), say('families.button.change'), ButtonStyle.Primary)] : []
+  const change = moderator ? [pressButton(id({ is: 'page' }), say('families.button.change'))] : []
   return message(
     [
       ...noted(note),
@@ -49,47 +50,93 @@ export function showPublicly(
       text(cutLines([...sayFacts(say, base, version.facts), say('families.references.count', { count: references })])),
       small(say('families.since', { since: sayDay(say, version.at) })),
       ...photos.parts,
-      ...rows([...change, pressButton(id({ is: 'sheet' }), say('families.button.sheet'))]),
+      ...rows([
+        ...(family.state === 'in-force' ? [checkButton(say, family)] : []),
+        ...change,
+        pressButton(id({ is: 'sheet' }), say('families.button.sheet')),
+      ]),
       small(say('caution.line')),
     ],
     [...pictures, ...photos.pictures],
   )
 }
 
+/** Begins a check of such a cell. */
+export const checkButton = (say: Say, family: Pick<ServerFamily, 'id' | 'revision'>) =>
+  pressButton(idFor(family.id, family.revision)({ is: 'check' }), say('families.button.check'), ButtonStyle.Primary)
+
 export const cutLines = (lines: readonly string[]): string => cut(lines.join('\n'), 3000)
 
-/** The page its moderators work on. Until something is known, the ways of building are offered. */
+/** The page its moderators work on: what would come into force, at the strengths it has earned. Until something is known, the ways of building are offered. */
 export function showWork(
   say: Say,
   base: Pack,
   constructions: readonly Construction[],
-  { family, facts, references }: WorkingOn,
+  work: WorkingOn,
   { note, pictures = [] }: PageExtras = {},
 ): ShownMessage {
+  const { family, facts, proposed, references } = work
+  if (Object.keys(facts.traits).length === 0) return showBuilding(say, base, constructions, work, { note, pictures })
   const id = idFor(family.id, family.revision)
-  const title = sayTitle(say, facts.identity)
-  const built = fitting(constructions, facts)
   const button = (act: FamilyAct, label: string, style?: ButtonStyle.Primary) => pressButton(id(act), label, style)
-  const empty = Object.keys(facts.traits).length === 0
   return message(
     [
       ...noted(note),
-      text(empty ? say('families.built.title', { name: plain(facts.identity.name) }) : `### ${title}`),
-      ...(empty ? [] : [text(cutLines(sayFacts(say, base, facts)))]),
+      text(`### ${sayTitle(say, facts.identity)}`),
+      text(cutLines(sayFacts(say, base, proposed.facts))),
       ...gallery(pictures),
       small(sayState(say, family)),
-      ...(empty && built.length > 0 ? [builtMenu(say, id({ is: 'choose-built' }), built)] : []),
-      featureMenu(say, base, id({ is: 'choose-feature' })),
       ...rows([
-        ...(empty ? [button({ is: 'new-reference' }, say('families.from-cell'))] : []),
+        ...(family.review ? [button({ is: 'waiting' }, say('families.button.waiting'), ButtonStyle.Primary)] : []),
+        ...(family.draft || family.head === 0
+          ? [button({ is: 'try' }, say('families.button.try'), ButtonStyle.Primary)]
+          : [checkButton(say, family)]),
         button({ is: 'figures' }, say('families.button.figures')),
         button({ is: 'references' }, `${say('families.button.references')} ${references.length || ''}`.trim()),
         button({ is: 'fakes' }, `${say('families.button.fakes')} ${facts.fakes.length || ''}`.trim()),
         button({ is: 'photos', page: 1 }, say('families.button.photos')),
-        ...(empty ? [] : [button({ is: 'try' }, say('families.button.try'), ButtonStyle.Primary)]),
-        ...(empty ? [] : [button({ is: 'more' }, say('families.button.more'))]),
+        button({ is: 'more' }, say('families.button.more')),
       ]),
+      featureMenu(say, base, id({ is: 'choose-feature' }), facts),
       small(say('caution.line')),
+    ],
+    pictures,
+  )
+}
+
+/** A letter for each way of building, with every feature that it says something of; or from a good cell, or feature by feature. */
+function showBuilding(
+  say: Say,
+  base: Pack,
+  constructions: readonly Construction[],
+  { family, facts }: WorkingOn,
+  { note, pictures = [] }: PageExtras,
+): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  const built = fitting(constructions, facts)
+  const lines = built.map((one, i) =>
+    say('families.built.line', { letter: letterOf(i), features: sayMade(say, base, one) }),
+  )
+  const besides = [...new Set(built.flatMap(one => countedBesides(say, base, one)))]
+  return message(
+    [
+      ...noted(note),
+      text(say('families.built.title', { name: plain(facts.identity.name) })),
+      ...gallery(pictures),
+      ...(lines.length > 0 ? [text(cutLines(lines))] : []),
+      ...(besides.length > 0 ? [small(say('families.built.besides', { features: together(say, besides) }))] : []),
+      ...rows(
+        built.map((one, i) =>
+          pressButton(id({ is: 'build', built: one.construction }), letterOf(i), ButtonStyle.Primary),
+        ),
+      ),
+      ...rows([
+        pressButton(id({ is: 'new-reference' }), say('families.from-cell')),
+        pressButton(id({ is: 'figures' }), say('families.button.figures')),
+        ...(family.draft ? [pressButton(id({ is: 'discard' }), say('families.button.discard'))] : []),
+      ]),
+      featureMenu(say, base, id({ is: 'choose-feature' }), facts),
+      small(`${sayState(say, family)}\n${say('caution.line')}`),
     ],
     pictures,
   )

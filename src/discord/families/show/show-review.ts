@@ -4,6 +4,7 @@ import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Difference } from '../../../families/diff.ts'
 import type { Version } from '../../../families/family.ts'
 import type { ReviewRefusal } from '../../../families/review.ts'
+import { sayFacts } from '../../../words/family-facts-words.ts'
 import { sayDifference, sayFactProblem } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -11,7 +12,7 @@ import { cut, message, pressButton, rows, type ShownMessage, small, text } from 
 import type { Trial } from '../try-family.ts'
 import type { WorkingOn } from '../working-on.ts'
 import { idFor } from './menus.ts'
-import type { PageExtras } from './show-page.ts'
+import { cutLines, type PageExtras } from './show-page.ts'
 
 /** How much of a digest stands in an id, so that who agrees agrees to what was shown. */
 export const shownDigest = (digest: string): string => digest.replace('sha256:', '').slice(0, 12)
@@ -52,7 +53,8 @@ export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, a
   return message([
     text(say('families.try.title', { name: plain(facts.identity.name), number: family.head + 1 })),
     text(lines.join('\n')),
-    text(differences(say, base, trial.differences)),
+    // Before the first version everything is new, and stands on the page this was pressed on.
+    ...(work.inForce ? [text(differences(say, base, trial.differences))] : []),
     ...rows([
       ...(fine && family.draft && !waits
         ? [pressButton(id({ is: 'ask' }), say('families.button.ask'), ButtonStyle.Primary)]
@@ -71,7 +73,7 @@ const agreeButton = (say: Say, { family, proposed }: WorkingOn) =>
     ButtonStyle.Success,
   )
 
-/** What stands before moderators: who asks, why, and what changes. `agree`: whether whoever looks may agree. */
+/** What stands before moderators: who asks, why, and what changes; of a first version, all that it says. `agree`: whether whoever looks may agree. */
 export function showAsked(
   say: Say,
   base: Pack,
@@ -79,7 +81,7 @@ export function showAsked(
   changes: readonly Difference[],
   { note, agree }: PageExtras & { readonly agree: boolean },
 ): ShownMessage {
-  const { family, facts } = work
+  const { family, facts, proposed } = work
   const id = idFor(family.id, family.revision)
   const { review } = family
   const number = family.head + 1
@@ -87,7 +89,7 @@ export function showAsked(
   return message([
     ...(note ? [text(note)] : []),
     text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
-    text(differences(say, base, changes)),
+    text(work.inForce ? differences(say, base, changes) : cutLines(sayFacts(say, base, proposed.facts))),
     ...rows([
       ...(agree ? [agreeButton(say, work)] : []),
       pressButton(id({ is: 'send-back' }), say('families.button.send-back')),

@@ -1,0 +1,177 @@
+// Says what is known of a family, in the order in which a check asks: how it is made, what counts against a cell, and what each figure does.
+import type { Pack } from '../engine/pack/pack.ts'
+import {
+  type Band,
+  capacityLimit,
+  currentLimits,
+  massBands,
+  resistanceLimit,
+  sizeBands,
+} from '../families/derive/figure-limits.ts'
+import type { Against, Facts, Trait } from '../families/facts/facts-schema.ts'
+import { featuresOf, inCheckOrder } from '../families/features.ts'
+import { familyLooks } from './en/family-looks.ts'
+import { listOf, sayFeature, sayOption, together } from './family-words.ts'
+import type { Say } from './say.ts'
+
+const isLook = (key: string): key is keyof typeof familyLooks => Object.hasOwn(familyLooks, key)
+
+/** What is seen of a feature, in few words where there are such. */
+export function sayLook(say: Say, base: Pack, feature: string, option: string): string {
+  const key = `families.look.${feature}.${option}`
+  return isLook(key) ? say(key) : sayOption(say, base, feature, option)
+}
+
+/** In the order in which its question offers them. */
+export function sayLooks(say: Say, base: Pack, feature: string, options: readonly string[]): string {
+  const all =
+    featuresOf(base)
+      .get(feature)
+      ?.answer.options.map(one => one.id) ?? []
+  const sorted = [...options].sort((a, b) => all.indexOf(a) - all.indexOf(b))
+  return listOf(
+    say,
+    sorted.map(option => sayLook(say, base, feature, option)),
+  )
+}
+
+/** The strongest that a look alone tells. */
+export const strongest = (trait: Trait) => {
+  const plainly = trait.against.filter(one => !one.together)
+  const order = ['must', 'strong', 'moderate', 'weak'] as const
+  return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
+}
+
+/** How a good one is made, with every feature that is said of it: what a way of building is chosen by. */
+export const sayMade = (say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string =>
+  inCheckOrder(base, Object.keys(traits))
+    .flatMap(feature => {
+      const made = traits[feature]?.made ?? []
+      if (made.length === 0) return []
+      return [
+        say('families.feature.at', {
+          feature: sayFeature(say, base, feature),
+          made: sayLooks(say, base, feature, made),
+        }),
+      ]
+    })
+    .join(' · ')
+
+/** Features of which nothing is said but that something counts against a cell. */
+export const countedBesides = (say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] =>
+  inCheckOrder(base, Object.keys(traits))
+    .filter(one => traits[one]?.made.length === 0 && traits[one].against.length > 0)
+    .map(one => sayFeature(say, base, one))
+
+/** A line a feature, then what tells nothing, what is excepted, the figures, and how many known fakes there are. */
+export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
+  const known = inCheckOrder(base, Object.keys(facts.traits))
+  const telling = known.filter(one => isTelling(facts.traits[one]))
+  const idle = known.filter(one => !isTelling(facts.traits[one])).map(one => sayFeature(say, base, one))
+  const lines = telling.map(one => sayTrait(say, base, one, facts.traits[one] as Trait))
+  return [
+    ...(known.length > 0 ? lines : [say('families.nothing-known')]),
+    ...(idle.length > 0 ? [`-# ${say('families.no-bearing', { features: together(say, idle) })}`] : []),
+    ...sayRewrap(say, base, facts).map(one => `-# ${one}`),
+    ...sayFigures(say, facts),
+    ...sayGuard(say, facts).map(one => `-# ${one}`),
+    ...sayFakes(say, facts),
+  ]
+}
+
+const isTelling = (trait: Trait | undefined): boolean =>
+  trait !== undefined && (trait.made.length > 0 || trait.against.length > 0)
+
+function sayTrait(say: Say, base: Pack, feature: string, { made, against }: Trait): string {
+  const counts =
+    against.length === 0
+      ? say('families.counts.nothing')
+      : against.map(one => sayAgainst(say, base, feature, one)).join(' · ')
+  const said = { feature: sayFeature(say, base, feature), counts }
+  if (made.length === 0) return say('families.line.open', said)
+  return say('families.line', { ...said, made: sayLooks(say, base, feature, made) })
+}
+
+function sayAgainst(say: Say, base: Pack, feature: string, { options, tells, together: sides = {} }: Against): string {
+  const looks = sayLooks(say, base, feature, options)
+  const beside = Object.entries(sides).map(
+    ([side, wanted]) => `${sayFeature(say, base, side)} ${sayLooks(say, base, side, wanted)}`,
+  )
+  const shown =
+    beside.length > 0 ? say('families.counts.with', { options: looks, sides: together(say, beside) }) : looks
+  return say('families.counts', { options: shown, tells })
+}
+
+/** What is not held against openly rewrapped cells, in one sentence; none where there is no such thing. */
+export function sayRewrap(say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] {
+  const excepted = Object.keys(traits).filter(one => traits[one]?.against.some(each => each.unless === 'open-rewrap'))
+  const features = together(
+    say,
+    inCheckOrder(base, excepted).map(one => sayFeature(say, base, one)),
+  )
+  return excepted.length > 0 ? [say('families.rewrap', { features })] : []
+}
+
+/** Tenths are what scales and callipers of hobbyists show. */
+const tenths = ({ low, high }: Band): Band => ({ low: Math.round(low * 10) / 10, high: Math.round(high * 10) / 10 })
+
+/** What each figure says, and what would count against a cell by it. */
+export function sayFigures(say: Say, { figures }: Pick<Facts, 'figures'>): string[] {
+  const { capacity, currents = [], mass, size, resistance } = figures
+  return [
+    ...(capacity
+      ? [
+          say('families.printed', {
+            typical: capacity.typical,
+            limit: Math.round(capacityLimit(capacity)),
+            least: capacity.least ?? 0,
+          }),
+        ]
+      : []),
+    ...(currents.length > 0 ? [sayCurrents(say, currents)] : []),
+    ...(mass ? [sayMass(say, mass)] : []),
+    ...(size ? [saySize(say, size)] : []),
+    ...(resistance
+      ? [say('families.resistance', { usual: resistance.usual, limit: resistanceLimit(resistance) })]
+      : []),
+  ]
+}
+
+function sayCurrents(say: Say, currents: NonNullable<Facts['figures']['currents']>): string {
+  const { highest, uncut } = currentLimits(currents)
+  const list = currents
+    .map(({ amps, cutOff }) =>
+      typeof cutOff === 'number'
+        ? say('families.current.cut', { amps, cutOff })
+        : say('families.current.free', { amps }),
+    )
+    .join(' · ')
+  return say('families.current', { list, highest, uncut: uncut < highest ? uncut : 0 })
+}
+
+function sayMass(say: Say, mass: NonNullable<Facts['figures']['mass']>): string {
+  const [near, far] = [massBands(mass).near, massBands(mass).far].map(tenths)
+  return say('families.mass', {
+    middle: mass.middle,
+    cells: mass.from === 'sheet' ? 0 : mass.cells,
+    ...{ low: near?.low ?? 0, high: near?.high ?? 0, lower: far?.low ?? 0, higher: far?.high ?? 0 },
+  })
+}
+
+function saySize(say: Say, size: NonNullable<Facts['figures']['size']>): string {
+  const { diameter, length } = sizeBands(size)
+  const [across, along] = [tenths(diameter), tenths(length)]
+  return say('families.size', { ...size, thin: across.low, thick: across.high, short: along.low, long: along.high })
+}
+
+/** When a reading counts at all; nothing where none is compared. */
+export function sayGuard(say: Say, { figures, identity }: Pick<Facts, 'figures' | 'identity'>): string[] {
+  const { mass, size, resistance } = figures
+  if (!mass && !size && !resistance) return []
+  return [say('families.guard', { bare: mass && identity.kind === 'bare' ? 'yes' : 'no' })]
+}
+
+const sayFakes = (say: Say, { fakes }: Pick<Facts, 'fakes'>): string[] => {
+  const seen = fakes.filter(one => one.state === 'seen').length
+  return seen > 0 ? [say('families.fakes.count', { count: seen })] : []
+}

@@ -1,0 +1,111 @@
+// How many presses it takes from the first command to a check of a new family, on a phone, in the ordinary way; in English and German.
+import type { Page } from 'playwright-core'
+import { describe, expect, test } from 'vitest'
+import { sayIn } from '../../src/words/say.ts'
+import {
+  become,
+  card,
+  changing,
+  chromiumPath,
+  chromiumThere,
+  goTo,
+  press,
+  runByClicks,
+  tooWide,
+  until,
+  wordsOf,
+} from './browser-hands.ts'
+import { useBrowser } from './in-browser.ts'
+import { bare18650, letterOf } from './new-family.ts'
+
+if (!chromiumThere) console.warn(`SKIPPED: the presses of a new family, because ${chromiumPath} is missing.`)
+
+/** Above this, moderators leave it to somebody else. */
+const mostPresses = 20
+/** A menu in a form is opened before it is chosen from; the practice room shows its lines at once. */
+const openingMenus = 1
+
+const spanish = sayIn('es-ES')
+const hands = [
+  { who: 'Hollis', say: sayIn('en-GB'), made: ['Legs: three', 'Dimples: two'], disc: 'Vent disc', name: 'Redshank 25' },
+  {
+    who: 'Maret',
+    say: sayIn('de'),
+    made: ['Beine: drei', 'Dellen: zwei'],
+    disc: 'Ventilscheibe',
+    name: 'Rotschenkel 25',
+  },
+]
+
+describe.skipIf(!chromiumThere)('presses on a phone', () => {
+  const browser = useBrowser()
+
+  test.each(hands)(
+    '$who makes $name, Tomas agrees, and a check of it is begun',
+    async ({ who, say, made, disc, name }) => {
+      const page = await browser.open({ width: 390, height: 844 })
+      const sheet = page.getByRole('dialog')
+      const type = async (label: string, words: string) => {
+        await sheet.getByLabel(label).click()
+        await page.keyboard.type(words)
+      }
+      const fits = async () => expect(await tooWide(page)).toEqual([])
+      await become(page, who)
+      await goTo(page, { label: 'workbench' })
+      const count = await countPresses(page)
+
+      await page.locator('.commands > summary').click()
+      await page.locator('#entry-form [data-command="family new"]').click()
+      await page.getByRole('button', { name: 'Run', exact: true }).click()
+      await sheet.waitFor()
+      await type(say('families.form.name'), name)
+      await type(say('families.form.maker'), 'Larkmoor')
+      await sheet
+        .getByRole('group', { name: say('families.form.size') })
+        .getByLabel(bare18650(say), { exact: true })
+        .check()
+      await type(say('families.form.figures'), '2500 mAh, min 2450 mAh, 20 A, 45 g')
+      const cards = await page.locator('.card').count()
+      await sheet.getByRole('button', { name: 'Send', exact: true }).click()
+      await page.locator('.card').nth(cards).waitFor()
+      await until(page, `!document.querySelector('.card:last-of-type .waiting')`)
+      await fits()
+      await press(page, letterOf(await wordsOf(page), made, disc))
+      await fits()
+      await press(page, say('families.button.try'))
+      await card(page)
+        .getByRole('button', { name: say('families.button.ask') })
+        .click()
+      await sheet.getByRole('textbox').first().click()
+      await page.keyboard.type('Counted on five cells')
+      await changing(page, () => sheet.getByRole('button', { name: 'Send', exact: true }).click())
+      const author = await count()
+
+      await become(page, 'Tomas')
+      await goTo(page, { label: 'workbench' })
+      const before = await count()
+      await runByClicks(page, 'family list')
+      // What waits for him stands first.
+      expect((await wordsOf(page)).split('\n')[0]).toMatch(/^Te espera: /)
+      await press(page, spanish('families.button.waits', { name }))
+      await fits()
+      expect(await press(page, spanish('families.button.agree'))).toContain(
+        spanish('families.put-in-force', { name, number: 1 }),
+      )
+      const checks = await page.locator('.card').count()
+      await card(page)
+        .getByRole('button', { name: spanish('families.button.check') })
+        .click()
+      await page.locator('.card').nth(checks).waitFor()
+      expect(await wordsOf(page)).toContain(name)
+      expect(author + (await count()) - before + openingMenus).toBeLessThanOrEqual(mostPresses)
+    },
+    200_000,
+  )
+})
+
+/** Counts every finger that goes down from now on. */
+async function countPresses(page: Page): Promise<() => Promise<number>> {
+  await page.evaluate(`window.pressed = 0; addEventListener('pointerdown', () => { window.pressed++ }, true)`)
+  return () => page.evaluate(`window.pressed`) as Promise<number>
+}
