@@ -71,10 +71,7 @@ async function walk(
   let screens = 0
   for (; screens < 40 && buttons(now).some(one => one.customId?.includes('.unsure')); screens++) {
     const mine = said.find(([asked]) => asked.test(text(now)))
-    const again = /Look again/.test(text(now))
     now = mine ? await answer(wren, now, mine[1]) : await pressed(wren, now, '.unsure')
-    // Once it is ruled out, only dangers are left to ask about: whoever wants to stop there may.
-    if (again) return { last: await pressed(wren, now, '.finish'), screens: screens + 1 }
   }
   return { last: now, screens }
 }

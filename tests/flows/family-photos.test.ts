@@ -92,8 +92,7 @@ describe('a photograph', () => {
     await add(await add(await page(), bad), { ...bad, shows: ['code-place=can'], words: 'A code on the can' })
     const question = await legsQuestion()
     const again = await answer(wren, question, 'Four')
-    const decided = await answer(wren, again, 'Four')
-    const verdict = await pressed(wren, decided, '.finish')
+    const verdict = await answer(wren, again, 'Four')
     expect(text(verdict)).toMatch(/seen here since .*2026 \(W45\): Four legs/)
     expect(photosOf(verdict).map(one => one.description)).toEqual([
       'Photo of a fake, Legs: Four. Four legs, the gaps between them are narrow',
