@@ -2,7 +2,7 @@
 import { stat } from 'node:fs/promises'
 import { join, resolve } from 'node:path'
 import { type Finding, of } from '../discord/doctor/finding.ts'
-import { installedPacks } from '../packs/installed-packs.ts'
+import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { UnusablePacks } from '../packs/unusable-packs.ts'
 import { newerDatabase } from '../stores/migrations.ts'
 import { isMissing } from '../stores/newer-database.ts'
@@ -68,7 +68,8 @@ async function lookAtRules(config: Config): Promise<Finding> {
   try {
     const { packs, leftOut } = await installedPacks(config.rules)
     if (leftOut.length > 0) return rules.wrong(leftOut.join(' '))
-    return rules.fine(`${packs.length} packs: ${packs.map(one => `${one.id} ${one.version}`).join(', ')}.`)
+    const used = packs.filter(one => one.id !== demoPack)
+    return rules.fine(`${used.length} in use on servers: ${used.map(one => `${one.id} ${one.version}`).join(', ')}.`)
   } catch (error) {
     if (error instanceof UnusablePacks) return rules.wrong(error.sentences.join(' '))
     const ending = endingOf(error, config)

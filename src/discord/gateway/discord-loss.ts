@@ -45,7 +45,7 @@ export function lossOf(error: unknown): Loss {
   if (at !== undefined) return { is: 'sessions', at }
   // What was looked for in an answer was not there.
   if (error instanceof TypeError && code === undefined) return { is: 'strange' }
-  return { is: 'unreachable', why: typeof code === 'string' || typeof code === 'number' ? String(code) : says }
+  return { is: 'unreachable', why: typeof code === 'string' || (typeof code === 'number' && code !== 0) ? String(code) : says }
 }
 
 /** In a sentence for whoever hosts the bot. */
@@ -64,6 +64,6 @@ export function sayLoss(loss: Loss): string {
     case 'strange':
       return 'What answers in Discord’s place does not speak as Discord does. Leave CELLWARY_DISCORD_API out if it is set, and look whether something stands between this machine and Discord.'
     case 'unreachable':
-      return `Discord cannot be reached (${loss.why}). The bot tries again when it is started again; check the network of this machine, and whether Discord is down.`
+      return `Discord cannot be reached (${loss.why}). Check the network of this machine, whether Discord is down, and CELLWARY_DISCORD_API if it is set; then start again.`
   }
 }
