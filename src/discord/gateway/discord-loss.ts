@@ -45,7 +45,10 @@ export function lossOf(error: unknown): Loss {
   if (at !== undefined) return { is: 'sessions', at }
   // What was looked for in an answer was not there.
   if (error instanceof TypeError && code === undefined) return { is: 'strange' }
-  return { is: 'unreachable', why: typeof code === 'string' || (typeof code === 'number' && code !== 0) ? String(code) : says }
+  return {
+    is: 'unreachable',
+    why: typeof code === 'string' || (typeof code === 'number' && code !== 0) ? String(code) : says,
+  }
 }
 
 /** In a sentence for whoever hosts the bot. */
