@@ -22,6 +22,8 @@ export const bare = (text: string): string =>
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .replace(/(?<=\p{L})['’](?=\p{L})/gu, '')
+    // Written out in a fright: hissss, fireeee.
+    .replace(/(\p{L})\1{2,}/gu, '$1$1')
 
 export const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}]+/gu) ?? []
 

@@ -29,7 +29,7 @@ export const english: Vocabulary = {
   ],
   alarm: 'hot smoking hissing swelling',
   holders:
-    /\b(?:charg\w*|plugged|unplugged|torch(?:es)?|flash ?lights?|headlamps?|vap(?:e|es|ing)|mod|mods|e ?cigs?|e?-?scooter|e-?bike|hoverboard|power ?bank|battery|pack|spares?)\b/,
+    /\b(?:charg\w*|plugged|unplugged|torch(?:es)?|flash ?lights?|headlamps?|vap(?:e|es|ing)|mod|mods|e ?cigs?|e?-?scooter|e-?bike|hoverboard|power ?bank|remotes?|battery|pack|spares?)\b/,
   places:
     /\b(?:in|inside|into|on|at|near|next to|beside|by|under|behind|across|through|around|outside in|from|out of) (?:the |my |our |his |her |a |your )?(?:\w+ )?(?:room|bedroom|living room|bathroom|kitchen|garage|hall|hallway|garden|lawn|car|truck|train|bus|station|hotel|office|tent|house|flat|sofa|couch|chair|bed|desk|table|window|door|shelf|cupboard|closet|drawer|pocket|jeans|trousers|pants|jacket|coat|bag|handbag|purse|backpack|shoes?|roof|oven tray)\b/,
   double: 'cell cells battery batteries',

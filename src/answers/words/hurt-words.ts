@@ -86,6 +86,7 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
     together: [
       [/\b(?:went|goes|go|gone|going) (?:off|bang|boom|pop)\b|\b(?:blew|blow|blown|blowing) up\b/g, ' wentoff '],
       [/\bin (?:my|his|her|the|their) eyes?\b/g, ' splashed eye '],
+      [/\b(?:in (?:his|her|their) mouth|put (?:it|one) in (?:his|her|their) mouth)\b/g, ' swallowed '],
       [/\b(inhaled|swallowed|breathed) (?:some (?:of )?)?(?:it|that|this)\b/g, ' $1 smoke liquid '],
       [/\bcaught (?:on )?(?:fire|light)\b|\bon fire\b|\bin flames\b/g, ' burned '],
     ],
