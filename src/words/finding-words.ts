@@ -19,7 +19,7 @@ export const sayFindingTitle = (say: Say, names: TrendNames, finding: Finding, w
   say('finding.title', { quiet: isQuiet(finding, week) ? 'yes' : 'no', family: nameThing(say, names, finding) })
 
 /** Two lines of a title say which reason it is. */
-const longestReason = 48
+const longestReason = 52
 
 /** The family, and the reason that most of it names: two findings of one family are told apart by it. */
 export function nameThing(say: Say, names: TrendNames, finding: Finding): string {
@@ -58,6 +58,9 @@ export function sayCompare(say: Say, names: TrendNames, finding: Finding): strin
   if (faults.length === 0) return say('warning.draft.whole', { family })
   return say('warning.draft.compare', { family, reasons: faults.join(' ') })
 }
+
+export const sayNewsLabel = (say: Say, finding: Finding, week: Week): string =>
+  say('finding.new.label', { quiet: isQuiet(finding, week) ? 'yes' : 'no' })
 
 /** What is new within `most` characters: whole reasons give way, and then their ends; where such cells were bought stays. */
 export function sayNews(say: Say, names: TrendNames, finding: Finding, most = Number.POSITIVE_INFINITY): string {
@@ -144,7 +147,7 @@ export function sayFinding(
     },
     { label: say('finding.next.label'), text: say(next) },
   ]
-  const label = say('finding.new.label', { quiet: quiet ? 'yes' : 'no' })
+  const label = sayNewsLabel(say, finding, week)
   const room = others.reduce((left, one) => left - one.label.length - one.text.length - 6, most - label.length - 6)
   return [{ label, text: sayNews(say, names, finding, room) }, ...others]
 }

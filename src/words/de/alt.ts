@@ -196,8 +196,8 @@ export const altDe: Readonly<Record<string, string>> = {
     'Letzte gezeigte Woche, {name}: {failed, plural, =0 {zu wenige, um sie zu zeigen,} other {#}} mit schlechtem Ergebnis.',
   'trend-bound': 'Mehr als {bound, number} dort wären kein Zufall mehr.',
   'trend-alarm':
-    'Als Anstieg markiert: {name}, mit {failed, plural, =0 {zu wenigen schlechten Ergebnissen, um sie zu zeigen} other {# schlechten Ergebnissen}}.',
-  'trend-quiet': 'Keine Woche ist als Anstieg markiert.',
+    'Markiert: {name}, mit {failed, plural, =0 {zu wenigen schlechten Ergebnissen, um sie zu zeigen} other {# schlechten Ergebnissen}}.',
+  'trend-quiet': 'Keine Woche ist markiert.',
   'trend-withheld': '{n, plural, one {# Woche wird} other {# Wochen werden}} nicht gezeigt.',
   'release-row': '{label}: {share, number, percent}, Bereich {low, number, percent} bis {high, number, percent}.',
   'release-withheld': '{label}: nicht gezeigt.',

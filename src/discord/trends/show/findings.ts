@@ -4,7 +4,14 @@ import { encodeTrends, type FindingFilter } from '../../../custom-ids/trends-id.
 import { type Finding, findingStates } from '../../../trends/findings/finding.ts'
 import type { Week } from '../../../trends/week.ts'
 import { sayWeek } from '../../../words/dates.ts'
-import { nameThing, sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
+import {
+  nameThing,
+  sayFindingTitle,
+  sayNews,
+  sayNewsLabel,
+  saySince,
+  sayStanding,
+} from '../../../words/finding-words.ts'
 import { unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { shorten } from '../../../words/shorten.ts'
@@ -59,11 +66,14 @@ export function showFindings(
 /** As many characters of what is new as leave room for four findings. */
 const longestNews = 400
 
+const newsOf = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
+  `${sayNewsLabel(say, finding, week)} ${sayNews(say, names, finding, longestNews)}`
+
 const entry = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
   [
     `**${sayFindingTitle(say, names, finding, week)}**`,
     `${sayStanding(say, finding, week)} ${saySince(say, finding)}`,
-    `-# ${sayNews(say, names, finding, longestNews)}`,
+    `-# ${newsOf(say, names, finding, week)}`,
   ].join('\n')
 
 function filterMenu(say: Say, all: readonly Finding[], filter: FindingsView['filter']): APIStringSelectComponent {
