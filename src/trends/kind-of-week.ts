@@ -28,6 +28,8 @@ export type KindOfWeek = {
   /** Weeks before that had something of the kind, of so many. */
   readonly weeksWithAlone: number
   readonly weeksBefore: number
+  /** Models and reasons that the release shows. */
+  readonly things: number
   /** Undefined while there are too few weeks. */
   readonly usual: Usual | undefined
 }
@@ -55,6 +57,7 @@ export function kindOfWeek(weeks: readonly ReleasedWeek[]): KindOfWeek | undefin
     alone: release.spikes.filter(({ family }) => !settled.has(family)),
     weeksWithAlone: before.filter(one => one.spikes.length > 0).length,
     weeksBefore: before.filter(one => one.judged).length,
+    things: release.families.reduce((sum, { rules }) => sum + 1 + rules.length, 0),
     usual: usualOf(weeks),
   }
   return { kind: headOf(told), ...told }

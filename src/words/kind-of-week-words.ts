@@ -29,6 +29,7 @@ export function sayKindOfWeek(say: Say, names: TrendNames, week: KindOfWeek | un
               failedLow: usual.usualFailed.low,
               failedHigh: usual.usualFailed.high,
               usualShare: usual.usualShare / 100,
+              beside: usual.besideFailed,
             })} ${say('week.numbers.usual')}`,
           },
         ]
@@ -76,10 +77,16 @@ function sayBeside(say: Say, names: TrendNames, { kind, again, recent, over, usu
   ]
 }
 
-function saySure(say: Say, { kind, usual, weeksWithAlone, weeksBefore }: KindOfWeek): string {
+/** So few stretches that their number would speak for more than chance. */
+const few = 3
+
+function saySure(say: Say, { kind, usual, things, weeksWithAlone, weeksBefore }: KindOfWeek): string {
   if (kind === 'new' || kind === 'again') return say('week.sure.finding')
   if (kind === 'alone') return say('week.sure.alone', { weeks: weeksWithAlone, of: weeksBefore })
-  if (kind === 'chance') return say('week.sure.chance', { times: usual?.asMany ?? 0, of: usual?.stretches ?? 0 })
+  if (kind === 'chance') {
+    const { asMany: times = 0, stretches: of = 0 } = usual ?? {}
+    return say('week.sure.chance', { things, few: times < few ? 'yes' : 'no', times, of })
+  }
   return say(kind === 'growth' ? 'week.sure.growth' : 'week.sure.watched')
 }
 

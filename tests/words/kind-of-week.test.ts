@@ -48,6 +48,25 @@ describe.each(languages)('in %s', language => {
     expect(numbers?.text).toMatch(/50\s?%.*25\s?%/s)
   })
 
+  test('what lies within the usual is told by its range alone', () => {
+    const [, numbers] = said(weekOf('ordinary'))
+    expect(numbers?.text).not.toMatch(/%/)
+    expect(numbers?.text).toMatch(/\b20\b/)
+  })
+
+  test('a share that was rarely so large is called unusual, and no number of stretches speaks against chance', () => {
+    const sure = (...past: readonly Told[]) => {
+      const week = kindOfWeek(weekly([...past, ...many(4, { failed: 10 })]))
+      expect(week?.kind).toBe('chance')
+      return said(week)[2]?.text ?? ''
+    }
+    const often = sure(...many(50), ...many(6, { failed: 10 }))
+    const never = sure(...many(56))
+    expect(often).not.toBe(never)
+    expect(never).toContain(say('week.sure.chance', { things: 0, few: 'yes', times: 0, of: 0 }))
+    expect(often).toMatch(/\b3\b.*\b49\b/)
+  })
+
   test('what is over is said with the week in which it was found last, also where something else comes first', () => {
     const week = kindOfWeek(weekly([...many(40), found, ...many(5), ...many(4, { failed: 10 })]))
     const last = sayWeek(say, '2026-W41')

@@ -8,8 +8,8 @@ import { baselineGap, baselineWeeks } from '../rises/baseline.ts'
 import type { Rise } from '../rises/judge-week.ts'
 import { foresee, spikeBound } from '../rises/spike.ts'
 import type { Week } from '../week.ts'
-import type { Finding } from './finding.ts'
-import { rulesOf } from './stories.ts'
+import type { Finding, Found } from './finding.ts'
+import { firstWeek, rulesOf } from './stories.ts'
 
 /** A week and its release; undefined where there is none that can be read. */
 export type ReleasedWeek = { readonly week: Week; readonly release: Release | undefined }
@@ -34,24 +34,30 @@ export function thingOf({ family, parts }: Pick<Finding, 'family' | 'parts'>): T
   return { family, rule: first?.[0] ?? null }
 }
 
+/** The first week in which something of it was found. */
+export const foundFirst = ({ week, parts }: Pick<Finding, 'week' | 'parts'>): Week => firstWeek(parts, week)
+
 /**
  * The last `most` of `weeks` (oldest first, with as many before them as there are). A rise is made of four weeks, so four are added up:
- * counts that go up in fives say little of one. Marked are the weeks that are named beside it, the first and the last, and each in which
- * something of it was noticed to rise.
+ * counts that go up in fives say little of one. Marked are the weeks that are named beside it, the first and the last, and each between
+ * them in which something of it was noticed to rise: what rises later belongs to another finding.
  */
 export function pastOf(
   weeks: readonly ReleasedWeek[],
   thing: Thing,
-  { family, parts, week: first, seen }: Pick<Finding, 'family' | 'parts' | 'week' | 'seen'>,
+  { family, parts, week, seen }: Pick<Finding, 'family' | 'parts' | 'week' | 'seen'>,
   most: number,
 ): PastWeek[] {
   const failed = weeks.map(({ release }) => (release ? newlyFailed(release, thing) : 0))
   const checks = weeks.map(({ release }) => release?.more ?? 0)
-  const rules = new Set(parts.flatMap(rulesOf))
+  const first = foundFirst({ week, parts })
+  const named = new Set(parts.flatMap(rulesOf))
+  const rules = named.size === 0 || parts.some(isWhole) ? new Set([null, ...named]) : named
+  const between = weeks.filter(one => one.week > first && one.week < seen)
   const noticed = new Set([
     first,
     seen,
-    ...weeks.flatMap(({ release }) => (release && rose(release, family, rules)) ?? []),
+    ...between.flatMap(({ release }) => (release && rose(release, family, rules)) ?? []),
   ])
   return weeks
     .map(({ week, release }, t) => ({
@@ -63,10 +69,11 @@ export function pastOf(
     .slice(-most)
 }
 
-/** The week of a release, if something of a family rose in it: the family as a whole, or one of these failed checks. */
-function rose({ week, rises }: Release, family: FamilyId, rules: ReadonlySet<RuleId>): Week | undefined {
-  const of = (rise: Rise) =>
-    rise.week === week && rise.family === family && (rise.rule === null || rules.has(rise.rule))
+const isWhole = (part: Found): boolean => part.is === 'rise' && part.rise.rule === null
+
+/** The week of a release, if something of a family rose in it: one of these failed checks, or (null) the family as a whole. */
+function rose({ week, rises }: Release, family: FamilyId, rules: ReadonlySet<RuleId | null>): Week | undefined {
+  const of = (rise: Rise) => rise.week === week && rise.family === family && rules.has(rise.rule)
   return rises.some(of) ? week : undefined
 }
 

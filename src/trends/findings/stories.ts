@@ -64,7 +64,7 @@ function partsByFamily(release: Release): Map<FamilyId, Found[]> {
 }
 
 /** Later weeks put a newer rise in the place of an earlier one, so when the first was is kept from the beginning. */
-const firstWeek = (parts: readonly Found[], week: Week): Week =>
+export const firstWeek = (parts: readonly Found[], week: Week): Week =>
   parts.reduce((first, part) => (part.is === 'rise' && part.rise.week < first ? part.rise.week : first), week)
 
 const isOf = (part: Found, week: Week): boolean => part.is === 'pattern' || part.rise.week === week

@@ -192,10 +192,12 @@ export const altDe: Readonly<Record<string, string>> = {
     'Die Temperatur beginnt bei {from, number, ::precision-integer} °C und erreicht {most, number, ::precision-integer} °C.',
   'curve-gaps': '{n, plural, one {# Abschnitt} other {# Abschnitte}} ohne Messwerte.',
   trend: 'Prüfungen mit schlechtem Ergebnis über {n, plural, one {# Woche} other {# Wochen}}, gezählt wie im Titel.',
-  'trend-last': 'Letzte gezeigte Woche, {name}: {failed, number} mit schlechtem Ergebnis.',
+  'trend-last':
+    'Letzte gezeigte Woche, {name}: {failed, plural, =0 {zu wenige, um sie zu zeigen,} other {#}} mit schlechtem Ergebnis.',
   'trend-bound': 'Mehr als {bound, number} dort wären kein Zufall mehr.',
-  'trend-alarm': 'Als Anstieg markiert: {name}, mit {failed, number} schlechten Ergebnissen.',
-  'trend-quiet': 'Keine Woche ist als Anstieg markiert.',
+  'trend-alarm':
+    'Markiert: {name}, mit {failed, plural, =0 {zu wenigen schlechten Ergebnissen, um sie zu zeigen} other {# schlechten Ergebnissen}}.',
+  'trend-quiet': 'Keine Woche ist markiert.',
   'trend-withheld': '{n, plural, one {# Woche wird} other {# Wochen werden}} nicht gezeigt.',
   'release-row': '{label}: {share, number, percent}, Bereich {low, number, percent} bis {high, number, percent}.',
   'release-withheld': '{label}: nicht gezeigt.',

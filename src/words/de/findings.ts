@@ -29,12 +29,16 @@ export const findings: InWordsOf<typeof english> = {
   'finding.since.again': 'Zuerst gefunden in der Woche vom {from}, zuletzt in der Woche vom {last}.',
   'finding.many.label': 'Wie viele:',
   'finding.many.of':
-    'In den 8 Wochen bis zur Woche vom {last} mindestens {recent, number} und weniger als {below, number} Prüfungen, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}.',
+    'In den 8 Wochen bis zur Woche vom {last} mindestens {recent, number} und weniger als {below, number} Prüfungen mit {items}, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}{earlierOf, plural, =0 {} other {, unter mindestens # und weniger als {earlierOfBelow, number}}}.',
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
-  'finding.noise.rise':
-    'Ein Zufall, wie er bei etwas, das einmal in der Woche schiefgeht, nur etwa einmal in 6 Jahren vorkommt.',
-  'finding.noise.pattern': 'Ein Zusammentreffen, das in weniger als 1 von 20 solchen Suchen vorkommt.',
+  'finding.noise.both':
+    'Zwei seltene Zufälle zugleich: eine Pechsträhne, die unter allem auffällt, was hier beobachtet wird, und Dinge, die zusammenkommen, obwohl nichts sie verbindet; das findet durch Zufall allein weniger als 1 von 20 solchen Suchen.',
+  'finding.noise.rise': 'Eine Pechsträhne, so selten, dass sie sogar unter allem auffällt, was hier beobachtet wird.',
+  'finding.noise.pattern':
+    'Dinge, die zusammenkommen, obwohl nichts sie verbindet. Durch Zufall allein findet weniger als 1 von 20 solchen Suchen etwas davon.',
+  'finding.noise.little':
+    'Eine Pechsträhne. Was etwa einmal in der Woche schiefgeht, hat so eine nur etwa einmal in 6 Jahren; hier wird aber vieles beobachtet, und deshalb trifft es ab und zu etwas davon.',
   'finding.noise.else':
     'Oder gar kein Zufall: Eine große Charge, ein Beitrag, der viele hierher geschickt hat, oder eine Person mit mehreren Konten sieht genauso aus.',
   'finding.next.label': 'Was zu tun ist:',
@@ -106,10 +110,12 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-fake.retired':
     'Es wurde nichts entschieden: Dieses Modell ist zurückgezogen, eine bekannte Fälschung davon würde für nichts zählen. Warne davor oder verwirf es.',
   'finding.chart': '{what}, je 4 Wochen',
+  'finding.chart.later': '{what}, je 4 Wochen. Zuerst gefunden wurde es früher: Dieses Bild beginnt mit {week}',
   'finding.chart.failed':
     'Prüfungen mit schlechtem Ergebnis in den 4 Wochen bis zu jeder Woche, soweit sie gezeigt werden',
   'finding.chart.bound': 'Mehr als das ist kein Zufall mehr, nach den gezeigten Zahlen',
-  'finding.chart.alarm': 'In dieser Woche bemerkt, nach den genauen Zahlen, die nicht gezeigt werden',
+  'finding.chart.alarm':
+    'In dieser Woche gefunden, nach genauen Zahlen, die nicht gezeigt werden: Auch ein niedriger Balken kann das Zeichen haben, und ein hoher keines',
   'findings.title': 'Funde dieses Servers',
   'findings.none':
     'Hier gibt es keine. Funde erscheinen, sobald etwas mehr steigt, als die Zahl der Prüfungen erklärt.',

@@ -33,9 +33,10 @@ export const trends: InWordsOf<typeof english> = {
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # neu}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # neu}} ({share, number, percent}; könnten {low, number, percent} bis {high, number, percent} sein)',
-  'trends.weeks': 'Prüfungen mit schlechtem Ergebnis, jede Woche neu gezeigt',
-  'trends.weeks.failed': 'Gefahr, widerlegt oder zweifelhaft; manche aus früheren Wochen',
-  'trends.weeks.alarm': 'Ein Anstieg fiel auf',
+  'trends.weeks': 'Prüfungen mit schlechtem Ergebnis, die der Bericht jeder Woche neu brachte',
+  'trends.weeks.failed': 'Gefahr, widerlegt oder zweifelhaft; manche sind aus früheren Wochen',
+  'trends.weeks.alarm':
+    'Anstieg eines Modells oder eines Grundes, also auch über einem niedrigen Balken aller; was zusammenkommt, ist bei seinem Fund markiert',
   'trends.weeks.withheld': 'Keine Auswertung',
   'trends.fives':
     'Zahlen heißen „mindestens“ und steigen in Fünferschritten; was für weniger als fünf Personen steht, wird nicht gezeigt. Sie beschreiben nur, wer hier geprüft hat, nicht den Markt.',

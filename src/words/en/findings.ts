@@ -24,11 +24,16 @@ export const findings = {
   'finding.since.again': 'First found in the week of {from}, last in the week of {last}.',
   'finding.many.label': 'How many:',
   'finding.many.of':
-    'in the 8 weeks up to the week of {last} at least {recent, number} and fewer than {below, number} checks, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}.',
+    'in the 8 weeks up to the week of {last} at least {recent, number} and fewer than {below, number} checks with {items}, among at least {of, number} and fewer than {ofBelow, number} of this model. In the year before: {earlier, plural, =0 {fewer than 5 in each quarter} other {at least # and fewer than {earlierBelow, number}}}{earlierOf, plural, =0 {} other {, among at least # and fewer than {earlierOfBelow, number}}}.',
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
   'finding.noise.label': 'What it would take to be mere chance:',
-  'finding.noise.rise': 'a run of bad luck as rare as once in about 6 years, for one thing that fails once a week.',
-  'finding.noise.pattern': 'a coincidence that turns up in fewer than 1 of 20 such searches.',
+  'finding.noise.both':
+    'two rare coincidences at once: a run of bad luck that stands out among everything watched here, and things that come together though nothing joins them, which fewer than 1 of 20 such searches find by chance alone.',
+  'finding.noise.rise': 'a run of bad luck so rare that it stands out even among everything watched here.',
+  'finding.noise.pattern':
+    'things that come together though nothing joins them. By chance alone fewer than 1 of 20 such searches find any.',
+  'finding.noise.little':
+    'a run of bad luck. One thing that fails about once a week has one like it about once in 6 years; but many things are watched here, so one of them has it now and then.',
   'finding.noise.else':
     'Or something other than chance: one big batch, one post that sent many people here, or one person with several accounts looks just the same.',
   'finding.next.label': 'What to do:',
@@ -99,9 +104,11 @@ export const findings = {
   'finding.no-fake.retired':
     'Nothing was decided: this model is retired, so a known fake of it would count for nothing. Warn of it, or dismiss it.',
   'finding.chart': '{what}, 4 weeks at a time',
+  'finding.chart.later': '{what}, 4 weeks at a time. It was first found earlier: this picture begins with {week}',
   'finding.chart.failed': 'Failed checks in the 4 weeks up to each week, as far as they are shown',
   'finding.chart.bound': 'More than this is beyond chance, going by the numbers shown',
-  'finding.chart.alarm': 'Noticed in this week, by exact numbers, which are not shown',
+  'finding.chart.alarm':
+    'Found in this week, by exact numbers, which are not shown: a low bar can have this mark, and a high one none',
   'findings.title': 'Findings of this server',
   'findings.none':
     'There are none here. Findings appear once something rises beyond what the number of checks explains.',

@@ -7,8 +7,9 @@ export const kindOfWeek = {
   'week.is.alone':
     'nothing new yet. In this one week more failed than was to be expected: {things}. One week like this is most often chance.',
   'week.is.chance':
-    'nothing new. A larger share than usual failed, but no more than chance alone brings now and then (noise).',
-  'week.is.over': 'nothing new, and something old is over. Not found again for more than 8 weeks: {families}.',
+    'nothing new. A larger share than usual failed, but no one model and no one reason rose beyond chance: most likely chance alone (noise).',
+  'week.is.over':
+    'nothing new, and something old is over. For more than 8 weeks nothing more has been found of: {families}.',
   'week.is.growth': 'nothing new about the cells. More people check than usual, and no larger share of checks fails.',
   'week.is.ordinary':
     'nothing new, a quiet week: {checks, select, fewer {fewer checks than usual} more {a few more checks than usual} other {about as many checks as usual}}, and {failed, select, fewer {a smaller share of them failed than usual} other {the share of them that failed is as usual}}.',
@@ -16,30 +17,32 @@ export const kindOfWeek = {
   'week.too-early': 'too early to say. Whether anything is rising can only be said once there are 13 weeks of counts.',
   'week.also.again': 'Found before and again in this week: {families}.',
   'week.also.recent': 'Found in the last 8 weeks, but not again in this one: {families}.',
-  'week.also.over': 'Over, since it was not found again for more than 8 weeks: {families}.',
+  'week.also.over': 'Over, since for more than 8 weeks nothing more has been found of: {families}.',
   'week.also.growth': 'By far more checks than usual, too: more people check here now.',
   'week.family.last': '{family} (last in the week of {week})',
   'week.thing.rule': '{family}: {rule}',
   'week.numbers.label': 'In numbers:',
   'week.numbers':
-    'the last 4 weeks brought {checks, number} new checks; {failed, number} of them failed ({share, number, percent}). Usual here in 4 weeks: {low, number} to {high, number} checks; of as many checks as now, {failedLow, number} to {failedHigh, number} usually fail ({usualShare, number, percent} over the year before).',
-  'week.numbers.usual': 'Usual is what 8 of 10 such stretches in the year before came to.',
-  'week.sure.finding': 'its finding says how sure, and what it would take to be mere chance.',
+    'the last 4 weeks brought {checks, number} new checks; {failed, number} of them failed{beside, select, usual {} other { ({share, number, percent})}}. Usual here in 4 weeks: {low, number} to {high, number} checks; of as many checks as now, {failedLow, number} to {failedHigh, number} usually fail{beside, select, usual {} other { ({usualShare, number, percent} over the year before)}}.',
+  'week.numbers.usual': 'Usual means: 8 of 10 times in the year before, 4 weeks brought a number in this range.',
+  'week.sure.finding':
+    'look at it under “Findings”: there stands how sure it is, and what it would take to be mere chance.',
   'week.sure.watched':
     'fairly sure. Every model and every reason is watched by exact numbers, and none rose beyond chance in this week. A small rise can go unnoticed.',
   'week.sure.alone':
     'not sure. Over several weeks nothing rose beyond chance. {weeks, plural, =0 {None} other {#}} of the {of, number} weeks before had something like it.',
   'week.sure.chance':
-    'not quite sure, but chance is likely: every model and every reason is watched by exact numbers, and none rose beyond chance. So large a share failed in {times, plural, =0 {none} other {#}} of {of, number} such stretches before.',
+    'not quite sure, but chance is likely: {things, plural, =0 {no model and no reason} other {of # models and reasons shown here, none}} rose beyond chance by itself. {few, select, yes {So large a share is unusual here, yet no one thing stands out} other {So large a share failed in {times, number} of the {of, number} stretches of 4 weeks before}}.',
   'week.sure.growth':
-    'fairly sure. A rise is judged by the share of all checks, so that more people alone set nothing off; and nothing was set off.',
-  'week.next.new': 'look at it under “Findings” and decide.',
-  'week.next.again': 'if it still waits for a decision, look at it under “Findings” and decide. Otherwise nothing.',
-  'week.next.recent': 'nothing new. If it still waits for a decision under “Findings”, decide.',
+    'fairly sure. A rise is judged by the share of all checks that fail, so more people alone are no rise; and no rise was found.',
+  'week.next.new': 'look at what waits under “Findings” and decide.',
+  'week.next.again': 'look at what still waits under “Findings” and decide. If nothing waits there, nothing.',
+  'week.next.recent': 'nothing new. If anything still waits under “Findings”, decide.',
   'week.next.alone': 'nothing yet. Look at next week’s report: if it goes on, it is reported as a finding by itself.',
-  'week.next.chance': 'nothing. If it is more than chance, it goes on, and is reported as a finding by itself.',
+  'week.next.chance':
+    'nothing now. Look again next Monday: if it is more than chance, it goes on, and is reported as a finding by itself.',
   'week.next.over':
-    'nothing is pressing. If it still waits for a decision under “Findings”, look at it there and dismiss it, unless members still tell of it.',
+    'nothing is pressing. Look at all that still waits under “Findings”, and dismiss what members no longer tell of.',
   'week.next.growth': 'nothing about the cells. More people may need a helper: /check waiting lists who waits.',
   'week.next.ordinary': 'nothing.',
 } as const

@@ -29,9 +29,10 @@ export const trends = {
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # new}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # new}} ({share, number, percent}; could be {low, number, percent} to {high, number, percent})',
-  'trends.weeks': 'Failed checks newly shown each week',
-  'trends.weeks.failed': 'Danger, ruled out or doubtful; some from earlier weeks',
-  'trends.weeks.alarm': 'A rise was noticed',
+  'trends.weeks': 'Failed checks that each week’s report added',
+  'trends.weeks.failed': 'Danger, ruled out or doubtful; some were made in earlier weeks',
+  'trends.weeks.alarm':
+    'A rise of one model or one reason, so also over a low bar of all; what comes together is marked with its finding',
   'trends.weeks.withheld': 'No release',
   'trends.fives':
     'Numbers mean “at least” and go up in fives; what stands for fewer than five people is not shown. They only describe the people who checked here, not the market.',

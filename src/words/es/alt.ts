@@ -195,10 +195,11 @@ export const altEs: Readonly<Record<string, string>> = {
   'curve-gaps': '{n, plural, one {# tramo} other {# tramos}} sin mediciones.',
   trend:
     'Comprobaciones con mal resultado durante {n, plural, one {# semana} other {# semanas}}, contadas como dice el título.',
-  'trend-last': 'Última semana mostrada, {name}: {failed, number} con mal resultado.',
+  'trend-last':
+    'Última semana mostrada, {name}: {failed, plural, =0 {muy pocas para mostrarlas} other {#}} con mal resultado.',
   'trend-bound': 'Más de {bound, number} ahí no serían azar.',
-  'trend-alarm': 'Marcada como aumento: {name}, con {failed, number} con mal resultado.',
-  'trend-quiet': 'Ninguna semana está marcada como aumento.',
+  'trend-alarm': 'Marcada: {name}, con {failed, plural, =0 {muy pocas para mostrarlas} other {#}} con mal resultado.',
+  'trend-quiet': 'Ninguna semana está marcada.',
   'trend-withheld': '{n, plural, one {# semana no se muestra} other {# semanas no se muestran}}.',
   'release-row': '{label}: {share, number, percent}, intervalo de {low, number, percent} a {high, number, percent}.',
   'release-withheld': '{label}: no se muestra.',

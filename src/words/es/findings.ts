@@ -26,12 +26,16 @@ export const findings: InWordsOf<typeof english> = {
   'finding.since.again': 'Se encontró primero en la semana del {from}, y por última vez en la semana del {last}.',
   'finding.many.label': 'Cuántas:',
   'finding.many.of':
-    'en las 8 semanas hasta la semana del {last}, al menos {recent, number} y menos de {below, number} comprobaciones, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}.',
+    'en las 8 semanas hasta la semana del {last}, al menos {recent, number} y menos de {below, number} comprobaciones con {items}, entre al menos {of, number} y menos de {ofBelow, number} de este modelo. En el año anterior: {earlier, plural, =0 {menos de 5 en cada trimestre} other {al menos # y menos de {earlierBelow, number}}}{earlierOf, plural, =0 {} other {, entre al menos # y menos de {earlierOfBelow, number}}}.',
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
-  'finding.noise.rise':
-    'una racha de mala suerte que, en algo que sale mal una vez por semana, se da más o menos una vez cada 6 años.',
-  'finding.noise.pattern': 'una coincidencia que sale en menos de 1 de cada 20 búsquedas así.',
+  'finding.noise.both':
+    'dos casualidades raras a la vez: una racha de mala suerte que destaca entre todo lo que aquí se vigila, y cosas que coinciden aunque nada las una, que por puro azar encuentran menos de 1 de cada 20 búsquedas así.',
+  'finding.noise.rise': 'una racha de mala suerte tan rara que destaca incluso entre todo lo que aquí se vigila.',
+  'finding.noise.pattern':
+    'cosas que coinciden aunque nada las una. Por puro azar encuentran algo así menos de 1 de cada 20 búsquedas.',
+  'finding.noise.little':
+    'una racha de mala suerte. Algo que sale mal más o menos una vez por semana tiene una así más o menos una vez cada 6 años; pero aquí se vigilan muchas cosas, y de vez en cuando le toca a alguna.',
   'finding.noise.else':
     'O nada de azar: un lote grande, un mensaje que mandó aquí a mucha gente o una persona con varias cuentas se ven exactamente igual.',
   'finding.next.label': 'Qué hacer:',
@@ -102,9 +106,11 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-fake.retired':
     'No se decidió nada: este modelo está retirado, así que una falsificación conocida suya no contaría para nada. Avisa de ello o descártalo.',
   'finding.chart': '{what}, de 4 en 4 semanas',
+  'finding.chart.later': '{what}, de 4 en 4 semanas. Se encontró antes: esta imagen empieza con {week}',
   'finding.chart.failed': 'Comprobaciones con mal resultado en las 4 semanas hasta cada semana, en lo que se muestra',
   'finding.chart.bound': 'Más que esto no es azar, según los números que se muestran',
-  'finding.chart.alarm': 'Se notó en esta semana, con los números exactos, que no se muestran',
+  'finding.chart.alarm':
+    'Se encontró en esta semana, con números exactos, que no se muestran: una barra baja puede llevar esta marca, y una alta ninguna',
   'findings.title': 'Hallazgos de este servidor',
   'findings.none':
     'Aquí no hay ninguno. Aparecen cuando algo aumenta más de lo que explica el número de comprobaciones.',

@@ -10,9 +10,9 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.is.alone':
     'todavía nada nuevo. En esta única semana acabó mal más de lo que cabía esperar: {things}. Una sola semana así casi siempre es azar.',
   'week.is.chance':
-    'nada nuevo. Una parte mayor de lo habitual acabó mal, pero no más de lo que el azar trae de vez en cuando (ruido).',
+    'nada nuevo. Una parte mayor de lo habitual acabó mal, pero ningún modelo y ningún motivo aumentó por sí solo más allá del azar: lo más probable es que sea puro azar (ruido).',
   'week.is.over':
-    'nada nuevo, y algo antiguo se acabó. No se ha vuelto a encontrar desde hace más de 8 semanas: {families}.',
+    'nada nuevo, y algo antiguo se acabó. Desde hace más de 8 semanas no se ha encontrado nada más de: {families}.',
   'week.is.growth':
     'nada nuevo en las celdas. Comprueba más gente de lo habitual, y no acaba mal una parte mayor de las comprobaciones.',
   'week.is.ordinary':
@@ -21,31 +21,33 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.too-early': 'es pronto para decirlo. Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
   'week.also.again': 'Se encontró antes y otra vez en esta semana: {families}.',
   'week.also.recent': 'Se encontró en las últimas 8 semanas, pero no otra vez en esta: {families}.',
-  'week.also.over': 'Se acabó, porque no se ha vuelto a encontrar desde hace más de 8 semanas: {families}.',
+  'week.also.over': 'Se acabó, porque desde hace más de 8 semanas no se ha encontrado nada más de: {families}.',
   'week.also.growth': 'Además, muchas más comprobaciones de lo habitual: ahora comprueba aquí más gente.',
   'week.family.last': '{family} (por última vez en la semana del {week})',
   'week.thing.rule': '{family}: {rule}',
   'week.numbers.label': 'En números:',
   'week.numbers':
-    'las últimas 4 semanas trajeron {checks, number} comprobaciones nuevas; {failed, number} acabaron mal ({share, number, percent}). Lo habitual aquí en 4 semanas: de {low, number} a {high, number} comprobaciones; de tantas como ahora suelen acabar mal de {failedLow, number} a {failedHigh, number} ({usualShare, number, percent} en el año anterior).',
-  'week.numbers.usual': 'Lo habitual es lo que dieron 8 de cada 10 tramos así en el año anterior.',
-  'week.sure.finding': 'su hallazgo dice cuánta certeza hay y qué haría falta para que fuera azar.',
+    'las últimas 4 semanas trajeron {checks, number} comprobaciones nuevas; {failed, number} acabaron mal{beside, select, usual {} other { ({share, number, percent})}}. Lo habitual aquí en 4 semanas: de {low, number} a {high, number} comprobaciones; de tantas como ahora suelen acabar mal de {failedLow, number} a {failedHigh, number}{beside, select, usual {} other { ({usualShare, number, percent} en el año anterior)}}.',
+  'week.numbers.usual':
+    'Habitual quiere decir: 8 de cada 10 veces, en el año anterior, 4 semanas dieron un número entre esos.',
+  'week.sure.finding': 'míralo en «Hallazgos»: allí dice qué certeza hay y qué haría falta para que fuera azar.',
   'week.sure.watched':
     'bastante. Cada modelo y cada motivo se vigila con números exactos, y ninguno aumentó esta semana más allá de lo que trae el azar. Un aumento pequeño puede pasar sin que se note.',
   'week.sure.alone':
     'poca. En varias semanas nada aumentó más allá de lo que trae el azar. De las {of, number} semanas anteriores, {weeks, plural, =0 {ninguna tuvo} one {# tuvo} other {# tuvieron}} algo así.',
   'week.sure.chance':
-    'no del todo, pero es probable que sea azar: cada modelo y cada motivo se vigila con números exactos, y ninguno aumentó más allá de lo que trae el azar. De {of, number} tramos así anteriores, en {times, plural, =0 {ninguno} other {#}} acabó mal una parte tan grande.',
+    'no del todo, pero es probable que sea azar: {things, plural, =0 {ningún modelo y ningún motivo} other {de # modelos y motivos que aquí se muestran, ninguno}} aumentó por sí solo más allá del azar. {few, select, yes {Una parte tan grande no es habitual aquí, pero nada destaca por sí solo} other {Acabó mal una parte tan grande en {times, number} de los {of, number} tramos de 4 semanas anteriores}}.',
   'week.sure.growth':
-    'bastante. Un aumento se juzga por la parte de todas las comprobaciones, así que más gente por sí sola no hace saltar nada; y nada ha saltado.',
-  'week.next.new': 'míralo en «Hallazgos» y decide.',
-  'week.next.again': 'si todavía espera una decisión, míralo en «Hallazgos» y decide. Si no, nada.',
-  'week.next.recent': 'nada nuevo. Si todavía espera una decisión en «Hallazgos», decide.',
+    'bastante. Un aumento se juzga por la parte de todas las comprobaciones que acaba mal, así que más gente por sí sola no es un aumento; y no se encontró ninguno.',
+  'week.next.new': 'mira lo que espera en «Hallazgos» y decide.',
+  'week.next.again': 'mira lo que todavía espera en «Hallazgos» y decide. Si no espera nada, nada.',
+  'week.next.recent': 'nada nuevo. Si todavía espera algo en «Hallazgos», decide.',
   'week.next.alone':
     'todavía nada. Mira el informe de la próxima semana: si continúa, se comunica por sí solo como hallazgo.',
-  'week.next.chance': 'nada. Si es más que azar, continuará y se comunicará por sí solo como hallazgo.',
+  'week.next.chance':
+    'ahora nada. Vuelve a mirar el próximo lunes: si es más que azar, continuará y se comunicará por sí solo como hallazgo.',
   'week.next.over':
-    'nada urge. Si todavía espera una decisión en «Hallazgos», míralo allí y descártalo, salvo que los miembros sigan contando algo.',
+    'nada urge. Mira todo lo que todavía espera en «Hallazgos», y descarta lo que los miembros ya no cuentan.',
   'week.next.growth':
     'nada en las celdas. Puede que más gente necesite ayuda: /comprobar pendientes muestra quién espera.',
   'week.next.ordinary': 'nada.',

@@ -34,9 +34,10 @@ export const trends: InWordsOf<typeof english> = {
   'trends.count': '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}}',
   'trends.count.share':
     '{name}: {checks, number}{more, plural, =0 {} other {, # en esta semana}} ({share, number, percent}; podría ser de {low, number, percent} a {high, number, percent})',
-  'trends.weeks': 'Comprobaciones con mal resultado, nuevas cada semana',
-  'trends.weeks.failed': 'Peligro, descartada o dudosa; algunas de semanas anteriores',
-  'trends.weeks.alarm': 'Se notó un aumento',
+  'trends.weeks': 'Comprobaciones con mal resultado que añadió el informe de cada semana',
+  'trends.weeks.failed': 'Peligro, descartada o dudosa; algunas son de semanas anteriores',
+  'trends.weeks.alarm':
+    'Aumento de un modelo o de un motivo, por eso también sobre una barra baja de todos; lo que coincide se marca en su hallazgo',
   'trends.weeks.withheld': 'Sin informe',
   'trends.fives':
     'Los números quieren decir «al menos» y suben de cinco en cinco; lo que corresponde a menos de cinco personas no se muestra. Solo describen a quienes comprobaron aquí, no el mercado.',

@@ -30,7 +30,7 @@ test('a rise that was noticed three times is marked three times, though the last
   expect(marked(released, finding(parts, at(10), at(15)))).toEqual(notices)
 })
 
-test('what rose in another family, or for another reason, is not marked; the family as a whole is', () => {
+test('what rose in another family, or for another reason, is not marked; the family as a whole is where the finding tells of it', () => {
   const released = weeks.map((week, i) => {
     if (i === 4) return frozen(week, [rise('legs', week, 'heron')])
     if (i === 6) return frozen(week, [rise('seam', week)])
@@ -38,7 +38,15 @@ test('what rose in another family, or for another reason, is not marked; the fam
     return frozen(week, [])
   })
   const parts: Found[] = [{ is: 'rise', rise: rise('legs', at(12)) }]
-  expect(marked(released, finding(parts, at(12), at(13)))).toEqual([at(8), at(12), at(13)])
+  expect(marked(released, finding(parts, at(3), at(13)))).toEqual([at(3), at(13)])
+  const whole: Found[] = [...parts, { is: 'rise', rise: rise(null, at(8)) }]
+  expect(marked(released, finding(whole, at(3), at(13)))).toEqual([at(3), at(8), at(13)])
+})
+
+test('what is noticed after the week that the sentence calls the last is marked by the finding it belongs to', () => {
+  const released = weeks.map((week, i) => frozen(week, i === 6 || i === 15 ? [rise('legs', week)] : []))
+  const parts: Found[] = [{ is: 'rise', rise: rise('legs', at(6)) }]
+  expect(marked(released, finding(parts, at(5), at(8)))).toEqual([at(5), at(6), at(8)])
 })
 
 test('a week without a release is empty, and not marked for what others tell of', () => {

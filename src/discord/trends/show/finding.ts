@@ -24,14 +24,17 @@ export type FindingView = {
   readonly fromList?: boolean
 }
 
+/** With what was decided and the caution it has to fit a message. */
+const longestLines = 2250
+
 export function showFinding(say: Say, names: TrendNames, finding: Finding, view: FindingView): ShownMessage {
   const pictures = view.picture ? [view.picture] : []
-  const lines = sayFinding(say, names, finding, view.week).map(one => `**${one.label}** ${one.text}`)
+  const lines = sayFinding(say, names, finding, view.week, longestLines).map(one => `**${one.label}** ${one.text}`)
   return message(
     [
       ...(view.note ? [text(view.note)] : []),
       text(
-        `### ${sayFindingTitle(say, names, finding, view.week)}\n${sayStanding(say, finding, view.week)}\n${cut(lines.join('\n'), 2300)}`,
+        `### ${sayFindingTitle(say, names, finding, view.week)}\n${sayStanding(say, finding, view.week)}\n${cut(lines.join('\n'), longestLines)}`,
       ),
       ...gallery(pictures),
       ...(finding.decisions.length > 0

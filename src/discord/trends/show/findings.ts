@@ -4,9 +4,17 @@ import { encodeTrends, type FindingFilter } from '../../../custom-ids/trends-id.
 import { type Finding, findingStates } from '../../../trends/findings/finding.ts'
 import type { Week } from '../../../trends/week.ts'
 import { sayWeek } from '../../../words/dates.ts'
-import { sayFinding, sayFindingTitle, sayNews, saySince, sayStanding } from '../../../words/finding-words.ts'
+import {
+  nameThing,
+  sayFindingTitle,
+  sayNews,
+  sayNewsLabel,
+  saySince,
+  sayStanding,
+} from '../../../words/finding-words.ts'
 import { unmarked } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
+import { shorten } from '../../../words/shorten.ts'
 import type { TrendNames } from '../../../words/trend-names.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 
@@ -55,17 +63,17 @@ export function showFindings(
   ])
 }
 
+/** As many characters of what is new as leave room for four findings. */
+const longestNews = 400
+
 const newsOf = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
-  sayFinding(say, names, finding, week)
-    .slice(0, 1)
-    .map(({ label, text }) => `${label} ${text}`)
-    .join()
+  `${sayNewsLabel(say, finding, week)} ${sayNews(say, names, finding, longestNews)}`
 
 const entry = (say: Say, names: TrendNames, finding: Finding, week: Week): string =>
   [
     `**${sayFindingTitle(say, names, finding, week)}**`,
     `${sayStanding(say, finding, week)} ${saySince(say, finding)}`,
-    `-# ${cut(newsOf(say, names, finding, week), 300)}`,
+    `-# ${newsOf(say, names, finding, week)}`,
   ].join('\n')
 
 function filterMenu(say: Say, all: readonly Finding[], filter: FindingsView['filter']): APIStringSelectComponent {
@@ -95,7 +103,7 @@ const severalMenu = (say: Say, names: TrendNames, shown: readonly Finding[]): AP
   options: shown.map(one => ({
     value: one.id,
     label: cut(`${sayWeek(say, one.week)}: ${unmarked(names.family(one.family))}`, 100),
-    description: cut(unmarked(sayNews(say, names, one).join(' ')), 100),
+    description: shorten(unmarked(nameThing(say, names, one)), 100),
   })),
 })
 
@@ -105,7 +113,7 @@ export function showSeveral(say: Say, names: TrendNames, chosen: readonly Findin
     text(
       [
         `### ${say('findings.several.title', { count: chosen.length })}`,
-        ...chosen.map(one => `- ${sayWeek(say, one.week)}: ${names.family(one.family)}`),
+        ...chosen.map(one => `- ${sayWeek(say, one.week)}: ${nameThing(say, names, one)}`),
       ].join('\n'),
     ),
     ...rows([
