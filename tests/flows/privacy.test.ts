@@ -1,5 +1,5 @@
 // What is kept of a person, through the real client: seen, shown, deleted; and of a server that removes the bot, or is out of reach.
-import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodePrivacy } from '../../src/custom-ids/privacy-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
@@ -177,7 +177,7 @@ describe('a server', () => {
     await countOne()
     await startCheck(wren())
     room.standIn.removeBot()
-    await vi.waitFor(async () => expect(room.log.join()).toContain('has removed the bot'))
+    await expect.poll(() => room.log.join()).toContain('has removed the bot')
     expect(await settled()).toBe(false)
     expect(await room.services.checks.heldBy(wren().id, Date.now())).toEqual([])
     await room.services.trends.outcomes.admit('9999-W01')
