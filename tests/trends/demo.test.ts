@@ -36,6 +36,15 @@ test('sixty weeks of outcomes that a store would take, nobody twice', () => {
   expect(demoOutcomes(7, demoCast, last)).toEqual(outcomes)
 })
 
+test('from so many checks a week the server grows evenly to so many', () => {
+  const outcomes = demoOutcomes(7, demoCast, last, 10, 10 + demoWeeks - 1)
+  const counts = Array.from(
+    { length: demoWeeks },
+    (_, w) => outcomes.filter(o => o.week === weekPlus(last, w - demoWeeks + 1)).length,
+  )
+  expect(counts).toEqual(Array.from({ length: demoWeeks }, (_, w) => 10 + w))
+})
+
 test.each([7, 1, 2, 3])(
   'seed %i: the planted pattern is named with both its faults, the growing family never accused',
   async seed => {

@@ -75,6 +75,14 @@ test.each([
   expect(detect(series)).toEqual({ ok: false, refusal })
 })
 
+test('a thousand million a week is the most there can be', () => {
+  expect(detect({ method: 'spike', observed: [1e9] })).toMatchObject({ ok: true })
+  expect(detect({ method: 'spike', observed: [0, 1e9 + 1] })).toEqual({
+    ok: false,
+    refusal: { code: 'not-counts', field: 'observed', week: 2 },
+  })
+})
+
 test('a table that is none is refused, and a good one mined', () => {
   const row = { items: ['a'], recent: true }
   const old = { items: ['b'], recent: false }
