@@ -5,7 +5,7 @@ import type { CheckEvent } from '../../src/check/events.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { asked, handsOn, now, taken } from './hands.ts'
-import { lanternProgram } from './lantern-pack.ts'
+import { lanternFamilies, lanternOf, lanternProgram } from './lantern-pack.ts'
 
 const program = lanternProgram('lamp')
 
@@ -62,6 +62,16 @@ describe('what is asked when', () => {
   })
   test('lifting is not offered for a cell that is already doubtful', () => {
     expect(play(begin(), { ...safe, mass: reading(30, 0.1) }).check.phase).toEqual({ is: 'done' })
+  })
+  test('what decides whether other answers count is asked before them, and after danger', () => {
+    const [lamp] = lanternFamilies
+    const first = (questions: readonly string[]) =>
+      handsOn(lanternProgram('lamp', lanternOf({ families: [{ ...lamp, first: questions }] as never })))
+    for (const wanted of ['seam', 'price', 'print']) {
+      const { begin: start, say: tell } = first([wanted])
+      expect(asked(start())).toBe('smoke')
+      expect(asked(tell(start(), option('no')))).toBe(wanted)
+    }
   })
   test('a quick check asks only the quick questions, and can go on in full', () => {
     const { check, asks } = play(begin({ mode: 'quick' }), safe)
@@ -134,6 +144,23 @@ describe('back, pause, resume, finish, close', () => {
     expect(back.phase).toEqual({ is: 'asking', question: 'smoke' })
     expect(back.answers['smoke']).toBeUndefined()
   })
+  test('what is being changed stays as it was answered, if one goes back from it', () => {
+    const check = say(say(begin(), option('no')), option('three'))
+    const [changed] = check.trail
+    const changing = does(check, { is: 'change', question: changed as string })
+    expect(changing.phase).toEqual({ is: 'asking', question: changed, changing: true })
+    const back = does(changing, { is: 'back' })
+    expect(back.answers).toEqual(check.answers)
+    expect(back.phase).toEqual(check.phase)
+  })
+  test('what was declined after an answer is offered again once one goes back before it; what was agreed to stays', () => {
+    const at = play(begin(), safe).check
+    const declined = does(at, { is: 'consent', to: 'unwrap', given: false })
+    expect(declined.consents.unwrap).toBe(false)
+    expect(does(declined, { is: 'back' }).consents).toEqual({})
+    const agreed = does(at, { is: 'consent', to: 'unwrap', given: true })
+    expect(does(agreed, { is: 'back' }).consents).toEqual({ unwrap: true })
+  })
   test('a slip that ended the check can be corrected', () => {
     const over = say(begin(), option('yes'))
     expect(over.phase.is).toBe('done')
@@ -196,6 +223,16 @@ describe('refused, and nothing changed', () => {
     refusalOf(step(program, begin(), { is: 'answer', question, answer }, now))
   test('an option that the question does not have', () => expect(answering(option('maybe'))).toBe('unknown-option'))
   test('a reading where an option is wanted', () => expect(answering(reading(3))).toBe('unknown-option'))
+  test('consent to another step than the one that is offered', () => {
+    const at = play(begin(), safe).check
+    expect(refusalOf(step(program, at, { is: 'consent', to: 'bench', given: true }, now))).toBe('another-consent')
+    expect(refusalOf(step(program, begin(), { is: 'consent', to: 'unwrap', given: true }, now))).toBeDefined()
+  })
+  test('a change of what was not answered, or is not asked', () => {
+    const change = (question: string) => refusalOf(step(program, begin(), { is: 'change', question }, now))
+    expect(change('legs')).toBe('nothing-to-change')
+    expect(change('colour')).toBe('nothing-to-change')
+  })
   test('an answer to another question', () => expect(answering(option('no'), 'wrap')).toBe('another-question'))
   test('anything after the expiry', () => {
     expect(refusalOf(step(program, begin(), { is: 'pause' }, now + lifetime))).toBe('expired')
