@@ -2,7 +2,9 @@
 import { describe, expect, test } from 'vitest'
 import { compile } from '../../src/engine/compile.ts'
 import type { PackProblem } from '../../src/engine/pack/problems.ts'
+import { readLetters } from '../../src/engine/pack/read-letters.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
+import { joinWords, missingWords, readWords } from '../../src/engine/pack/read-words.ts'
 import { parseYaml } from '../../src/packs/read-yaml.ts'
 import { sayProblem } from '../../src/words/problem-words.ts'
 import { sayIn } from '../../src/words/say.ts'
@@ -117,6 +119,44 @@ describe('a mistake is named', () => {
       raw => Object.assign(raw.families[0] as Raw, { enough: ['ligt'] }),
       /no rule “ligt”; did you mean “light”\?/,
     ],
+    [
+      'a question that comes first and is not there',
+      raw => Object.assign(raw.families[0] as Raw, { first: ['wrp'] }),
+      /no question “wrp”; did you mean “wrap”\?/,
+    ],
+    [
+      'a rule of no bearing as enough',
+      raw => {
+        const { strength: _, ...rest } = raw.rules[1] as Raw
+        raw.rules[1] = { ...rest, kind: 'no-bearing' } as never
+      },
+      /“light”/,
+    ],
+    [
+      'as enough a rule whose questions are all given',
+      raw => Object.assign(raw.families[0] as Raw, { enough: ['torn-wrap'], given: { wrap: 'whole' } }),
+      /“torn-wrap”/,
+    ],
+    [
+      'a hazard that is waived though no other reads the same',
+      raw => Object.assign(raw.families[0] as Raw, { waives: ['torn-wrap'] }),
+      /“torn-wrap”/,
+    ],
+    [
+      'a rule that is enough and waived',
+      raw => Object.assign(raw.families[0] as Raw, { waives: ['light'] }),
+      /“light”/,
+    ],
+    [
+      'a waived rule that is not there',
+      raw => Object.assign(raw.families[0] as Raw, { waives: ['ligt'] }),
+      /no rule “ligt”; did you mean “light”\?/,
+    ],
+    [
+      'a rule while which nothing is found, and that is not there',
+      raw => Object.assign(raw.families[0] as Raw, { notWhile: ['ligt'] }),
+      /no rule “ligt”; did you mean “light”\?/,
+    ],
     ['an empty condition', raw => Object.assign(raw.rules[0] as Raw, { when: {} }), /empty condition says nothing/],
     [
       'a question with both options and a reading',
@@ -130,6 +170,86 @@ describe('a mistake is named', () => {
     const found = sentences(changed(change))
     expect(found.join('\n')).toMatch(sentence)
     for (const one of found) expect(one).toMatch(/[.?]$/)
+  })
+})
+
+test('a hazard is waived where another one still reads the same question, and a sign anyhow', () => {
+  const doubly = changed(raw => {
+    raw.rules.push({ ...raw.rules[0], id: 'torn-too' } as never)
+    Object.assign(raw.families[0] as Raw, { waives: ['torn-wrap'] })
+  })
+  expect(sentences(doubly)).toEqual([])
+  const sign = changed(raw => Object.assign(raw.families[0] as Raw, { waives: ['light'], enough: ['torn-wrap'] }))
+  expect(sentences(sign)).toEqual([])
+})
+
+describe('words and letters of a pack', () => {
+  const pack = (() => {
+    const made = readPack(good)
+    if (!made.ok) throw new Error('the good pack is not read')
+    return made.pack
+  })()
+  const problemsOf = (reading: { ok: boolean; problems?: readonly PackProblem[] }) =>
+    (reading.problems ?? []).map(({ code, at }) => `${code} ${at}`)
+  const words = (raw: unknown) => {
+    const reading = readWords(raw, pack)
+    if (!reading.ok) throw new Error(JSON.stringify(reading.problems))
+    return reading.words
+  }
+  const german = {
+    questions: {
+      wrap: { ask: 'Ganz?', options: { whole: 'Ja', torn: { label: 'Nein', hint: 'Risse.' } } },
+      mass: { ask: 'Wie schwer?' },
+    },
+    rules: { 'torn-wrap': 'Ein Riss kann kurzschließen.', light: 'Zu leicht.' },
+  }
+
+  test('are read as they stand, and nothing is missing then', () => {
+    expect(words(german).questions['wrap']).toEqual({
+      ask: 'Ganz?',
+      options: { whole: { label: 'Ja' }, torn: { label: 'Nein', hint: 'Risse.' } },
+    })
+    expect(missingWords(pack, words(german))).toEqual([])
+  })
+  test('what has no words yet is named where it stands, in the order of the pack', () => {
+    expect(missingWords(pack, words({}))).toEqual([
+      ...['questions.wrap.ask', 'questions.wrap.options.whole', 'questions.wrap.options.torn'],
+      ...['questions.mass.ask', 'rules.torn-wrap', 'rules.light'],
+    ])
+    const one = { ...german, questions: { ...german.questions, wrap: { ask: 'Ganz?', options: { whole: 'Ja' } } } }
+    expect(missingWords(pack, words(one))).toEqual(['questions.wrap.options.torn'])
+  })
+  test.each([
+    [{ questions: { wrp: { ask: 'x' } } }, 'unknown-name questions'],
+    [{ questions: { wrap: { options: { tron: 'x' } } } }, 'unknown-name questions.wrap.options'],
+    [{ questions: { mass: { options: { torn: 'x' } } } }, 'not-an-option-question questions.mass.options'],
+    [{ rules: { ligt: 'x' } }, 'unknown-name rules'],
+    [{ families: { two: 'x' } }, 'unknown-name families'],
+    [{ sources: { trad: 'x' } }, 'unknown-name sources'],
+  ])('%j fits nothing', (raw, problem) => {
+    expect(problemsOf(readWords(raw, pack))).toEqual([problem])
+  })
+  test.each([
+    [{ questions: { wrp: 'x' } }, 'unknown-name questions'],
+    [{ questions: { wrap: { options: { tron: 'x' } } } }, 'unknown-name questions.wrap.options'],
+    [{ questions: { mass: { options: { torn: 'x' } } } }, 'not-an-option-question questions.mass.options'],
+    [{ rules: { ligt: 'x' } }, 'unknown-name rules'],
+  ])('nor do letters with %j', (raw, problem) => {
+    expect(problemsOf(readLetters(raw, pack))).toEqual([problem])
+  })
+  test('letters name a thing by its name, or leave it out', () => {
+    const reading = readLetters({ questions: { wrap: 'the wrap', mass: false }, rules: { light: 'x' } }, pack)
+    expect(reading).toEqual({
+      ok: true,
+      letters: { questions: { wrap: { is: 'the wrap', options: {} }, mass: false }, rules: { light: 'x' } },
+    })
+  })
+  test('two files of a language together have each text once', () => {
+    const { rules, ...questions } = german
+    const joined = joinWords(words(questions), words({ rules }))
+    expect(joined).toEqual({ ok: true, words: words(german) })
+    expect(joinWords(undefined, words(german))).toEqual({ ok: true, words: words(german) })
+    expect(problemsOf(joinWords(words(german), words({ rules })))).toEqual(['duplicate rules', 'duplicate rules'])
   })
 })
 
