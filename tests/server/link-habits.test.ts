@@ -11,6 +11,7 @@ test.each([
   ['https://bit.ly/3xYz', 'link-short'],
   ['https://www.tinyurl.com/cells', 'link-short'],
   ['https://bit.ly.example/3xYz', 'ok'],
+  ['https://bwww.it.ly/3xYz', 'ok'],
   ['https://discord.gg/abc', 'link-invite'],
   ['https://discord.com/invite/abc', 'link-invite'],
   ['https://ptb.discord.com/oauth2/authorize?client_id=1', 'link-invite'],
