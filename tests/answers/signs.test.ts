@@ -2,7 +2,9 @@
 import { describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
 import { confidenceOf, isSure, type Signs } from '../../src/answers/confidence.ts'
+import { signsOfDanger } from '../../src/answers/danger.ts'
 import type { CautionKind, Entry } from '../../src/answers/entry.ts'
+import { wordsIn } from '../../src/answers/known-words.ts'
 import { openAnswerSearch } from '../../src/answers/search.ts'
 import { spokenIn } from '../../src/answers/spoken-in.ts'
 
@@ -149,8 +151,42 @@ describe('which language a question is in', () => {
 describe('getting away', () => {
   const fire = entry('fire', 'It is hot or smoking', ['cell smokes', 'it hisses'], 'Get away.', 'emergency')
   const book = openBook([shelf, drawer, post, fire])
+  test('is the answer where a cell is named and it comes first, though a single word is in common', () => {
+    const eye = entry('eye', 'Something got into an eye', ['splash in the face', 'rinse with water'], '', 'emergency')
+    const hurt = openBook([post, eye])
+    expect(hurt.lookUp('battery splash yesterday', ['en']).answer?.id).toBe('eye')
+    expect(hurt.lookUp('splash yesterday evening garden', ['en']).answer).toBeUndefined()
+    expect(hurt.lookUp('splash battery courier', ['en']).answer).toBeUndefined()
+    const calm = openBook([post, { ...eye, caution: 'line' }])
+    expect(calm.lookUp('battery splash yesterday', ['en']).answer).toBeUndefined()
+  })
+  test('rests on the whole words that are signs of it', () => {
+    expect(signsOfDanger('help it smokes', 'en')).toEqual(['smokes'])
+    expect(signsOfDanger('dark smoke, hissing cell', 'en')).toEqual(['smoke', 'hissing'])
+    expect(signsOfDanger('smoking', 'en')).toEqual(['smoking'])
+  })
   test('is the answer to any sign of danger, however it is put', () => {
     expect(book.lookUp('my cell is smoking in the drawer', ['en']).answer?.id).toBe('fire')
     expect(openBook([shelf, post]).lookUp('my cell is smoking on the shelf', ['en']).answer?.id).toBe('shelf')
+  })
+})
+
+describe('the words of a language', () => {
+  const words = wordsIn([shelf, post], 'en')
+  test('are those of titles and keywords and those for cells; small ones are left out', () => {
+    expect(words.share('ship my parcel')).toBe(1)
+    expect(words.share('ship my zeppelin')).toBe(0.5)
+    expect(words.share('the battery')).toBe(1)
+    expect(words.share('the my of')).toBe(0)
+    // A body names nothing.
+    expect(words.share('first')).toBe(0)
+  })
+  test('are known in one and in many', () => {
+    for (const word of ['shelf', 'parcels', 'couriers', 'cell', 'cells']) expect(words.names(word), word).toBe(true)
+    expect(words.names('zeppelin')).toBe(false)
+  })
+  test('of a language that no entry is in are those for cells alone', () => {
+    expect(wordsIn([shelf, post], 'de').share('courier')).toBe(0)
+    expect(wordsIn([shelf, post], 'de').share('akku')).toBe(1)
   })
 })
