@@ -88,6 +88,16 @@ test('another resistance takes it with it, confirmed or not', () => {
   expect(asks).toContain('voltage-at-claim')
 })
 
+test('the same resistance typed once more leaves what was confirmed as it is', () => {
+  let { check } = walk(cell(30), ({ phase }) => phase.is === 'second-look')
+  check = confirm(check).check
+  const before = check
+  check = say(does(check, { is: 'change', question: 'ac-resistance' }), reading(30, 0.3))
+  expect(check.phase.is).not.toBe('second-look')
+  expect(check.confirmed).toEqual(before.confirmed)
+  expect(judge(program, check.answers).verdict).toBe('doubtful')
+})
+
 test('going back goes to what somebody typed, and what followed from it is gone', () => {
   let { check } = walk(cell(8), workedOut)
   const last = check.trail.filter(id => id !== 'voltage-at-claim').at(-1)
