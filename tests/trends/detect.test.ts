@@ -90,6 +90,11 @@ test('a table that is none is refused, and a good one mined', () => {
   expect(mineTable([])).toMatchObject({ refusal: { code: 'one-sided' } })
   expect(mineTable([row, row])).toMatchObject({ refusal: { code: 'one-sided', recent: 2, earlier: 0 } })
   expect(mineTable([row, { items: [''], recent: false }])).toMatchObject({ refusal: { code: 'not-an-item', row: 2 } })
+  for (const bad of ['x'.repeat(201), 7 as unknown as string])
+    expect(mineTable([{ items: ['a', bad], recent: true }, old])).toMatchObject({
+      refusal: { code: 'not-an-item', row: 1 },
+    })
+  expect(mineTable([{ items: ['x'.repeat(200)], recent: true }, old]).ok).toBe(true)
   expect(mineTable([row, old], { largest: 4 })).toMatchObject({ refusal: { code: 'out-of-range', field: 'largest' } })
   const wide = { items: Array.from({ length: 151 }, (_, i) => `i${i}`), recent: true }
   expect(mineTable([wide, old])).toMatchObject({ refusal: { code: 'too-many', what: 'items', count: 152 } })

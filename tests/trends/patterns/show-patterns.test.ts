@@ -123,6 +123,26 @@ test('rows outside the weeks asked for change nothing', () => {
   expect(weekPlus(from, 60)).toBe(weekPlus(now, 1))
 })
 
+test('a check is recent or of before, and never both: each from its first week to its last', () => {
+  const four: Item[] = ['rule:four-legs']
+  const { from, to } = patternWeeks(now)
+  const at = (count: number, week: string, items: readonly Item[]) =>
+    rows(count, 0, items).map(one => ({ ...one, week }))
+  const [found] = findPatterns('harrow-30', [...rows(30, 1, four), ...rows(60, 20, [])], now)
+  expect(found).toMatchObject({ recent: 30, recentOf: 30, earlier: 0, earlierOf: 60 })
+  const recentFrom = weekPlus(now, -recentWeeks + 1)
+  // The first and the last week of what is recent, and the first and the last of what was before.
+  const edges = [...at(15, recentFrom, four), ...at(15, to, four), ...at(30, from, [])]
+  const [edged] = findPatterns('harrow-30', [...edges, ...at(30, weekPlus(recentFrom, -1), [])], now)
+  expect(edged).toMatchObject({ recent: 30, recentOf: 30, earlier: 0, earlierOf: 60 })
+  const [failedBefore] = findPatterns(
+    'harrow-30',
+    [...edges, ...at(30, weekPlus(recentFrom, -1), []), ...at(5, from, four)],
+    now,
+  )
+  expect(failedBefore).toMatchObject({ recent: 30, recentOf: 30, earlier: 5, earlierOf: 65 })
+})
+
 const someRows = fc.array(
   fc.record({
     back: fc.integer({ min: 0, max: 40 }),
