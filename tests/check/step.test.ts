@@ -221,6 +221,16 @@ describe('refused, and nothing changed', () => {
   const refusalOf = (stepping: Stepping) => (stepping.ok ? undefined : stepping.refusal.code)
   const answering = (answer: Answer, question = 'smoke') =>
     refusalOf(step(program, begin(), { is: 'answer', question, answer }, now))
+  test('whatever is done to a closed check, it is said to be closed', () => {
+    const closed = does(begin(), { is: 'close' })
+    for (const event of Object.values(events)) expect(refusalOf(step(program, closed, event, now))).toBe('closed')
+    expect(refusalOf(step(program, closed, { is: 'close' }, now + lifetime))).toBe('closed')
+  })
+  test('what does not fit the moment is said with it', () => {
+    const paused = does(begin(), { is: 'pause' })
+    const tried = step(program, paused, { is: 'answer', question: 'smoke', answer: option('no') }, now)
+    expect(tried).toEqual({ ok: false, refusal: { code: 'not-now', event: 'answer', phase: 'paused' } })
+  })
   test('an option that the question does not have', () => expect(answering(option('maybe'))).toBe('unknown-option'))
   test('a reading where an option is wanted', () => expect(answering(reading(3))).toBe('unknown-option'))
   test('consent to another step than the one that is offered', () => {

@@ -98,6 +98,14 @@ test('the same resistance typed once more leaves what was confirmed as it is', (
   expect(judge(program, check.answers).verdict).toBe('doubtful')
 })
 
+test('what somebody typed by itself is not worked out again', () => {
+  let { check } = walk(cell(8), workedOut)
+  check = say(does(check, { is: 'change', question: 'voltage-at-claim' }), reading(0.3, 0.01))
+  expect(check.answers['voltage-at-claim']).toEqual(reading(0.3, 0.01))
+  for (let i = 0; i < 5 && check.phase.is === 'asking'; i++) check = say(check, cantTell)
+  expect(check.answers['voltage-at-claim']).toEqual(reading(0.3, 0.01))
+})
+
 test('going back goes to what somebody typed, and what followed from it is gone', () => {
   let { check } = walk(cell(8), workedOut)
   const last = check.trail.filter(id => id !== 'voltage-at-claim').at(-1)

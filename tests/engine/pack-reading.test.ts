@@ -237,6 +237,14 @@ describe('words and letters of a pack', () => {
   ])('nor do letters with %j', (raw, problem) => {
     expect(problemsOf(readLetters(raw, pack))).toEqual([problem])
   })
+  test('nor does what has another shape', () => {
+    for (const raw of ['nonsense', { rules: 7 }, { questions: { wrap: 7 } }, { no: {} }]) {
+      expect(problemsOf(readLetters(raw, pack)), JSON.stringify(raw)).not.toEqual([])
+      expect(problemsOf(readWords(raw, pack)), JSON.stringify(raw)).not.toEqual([])
+    }
+    // A file that is empty has nothing wrong.
+    expect(readLetters(null, pack).ok && readWords(null, pack).ok).toBe(true)
+  })
   test('letters name a thing by its name, or leave it out', () => {
     const reading = readLetters({ questions: { wrap: 'the wrap', mass: false }, rules: { light: 'x' } }, pack)
     expect(reading).toEqual({
