@@ -164,6 +164,11 @@ describe('getting away', () => {
     expect(signsOfDanger('help it smokes', 'en')).toEqual(['smokes'])
     expect(signsOfDanger('dark smoke, hissing cell', 'en')).toEqual(['smoke', 'hissing'])
     expect(signsOfDanger('smoking', 'en')).toEqual(['smoking'])
+    // The sign itself may be what the sentence is about; anything else that smokes is none.
+    expect(signsOfDanger('the smoke is everywhere', 'en')).toEqual(['smoke'])
+    expect(signsOfDanger('the hissing is getting louder', 'en')).toEqual(['hissing'])
+    expect(signsOfDanger('my charger smokes', 'en')).toEqual(['smokes'])
+    for (const other of ['the toaster smokes', 'my kettle hisses']) expect(signsOfDanger(other, 'en')).toEqual([])
   })
   test('is the answer to any sign of danger, however it is put', () => {
     expect(book.lookUp('my cell is smoking in the drawer', ['en']).answer?.id).toBe('fire')
