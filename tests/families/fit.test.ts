@@ -4,6 +4,7 @@ import { bareFacts } from '../../src/families/construction.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts, Figures, KnownFake, Trait } from '../../src/families/facts/facts-schema.ts'
 import { fitFacts } from '../../src/families/facts/settle-facts.ts'
+import { featuresOf } from '../../src/families/features.ts'
 import { anyCell } from './base.ts'
 import { someFacts } from './made-families.ts'
 
@@ -92,6 +93,25 @@ describe('facts that cannot be', () => {
     [{ resistance: { usual: 50_000 } }, ['figure-out-of-range']],
   ])('%j: %j', (of, codes) => {
     expect(figures(of)).toEqual(codes)
+  })
+  test('an answer that speaks against what is made so, that does so twice, or a look that always speaks', () => {
+    const traits = (made: readonly string[], ...against: readonly object[]) => ({
+      traits: { legs: trait(made, against) },
+    })
+    const clash = (option: string) => [{ code: 'contradictory', feature: 'legs', option }]
+    expect(problems(traits(['three'], entry(['four', 'five'])))).toEqual([])
+    expect(problems(traits(['three'], entry(['four', 'three'])))).toEqual(clash('three'))
+    expect(problems(traits(['three'], entry(['four']), entry(['five', 'four'])))).toEqual(clash('four'))
+    // Together with another answer it may tell what alone it does not.
+    const beside = entry(['three'], { 'lettering-place': ['wrap'] })
+    expect(problems(traits(['three'], entry(['four']), beside))).toEqual([])
+    expect(problems(traits(['three'], beside))).toEqual([])
+    const all =
+      featuresOf(anyCell)
+        .get('legs')
+        ?.answer.options.map(one => one.id) ?? []
+    expect(problems(traits([], entry(all)))).toEqual([{ code: 'always-speaks', feature: 'legs' }])
+    expect(problems(traits([], entry(all.slice(1))))).toEqual([])
   })
   test('two known fakes of one id, and one that a genuine cell would match', () => {
     const [made] = someFacts.traits['legs']?.made ?? []

@@ -105,6 +105,23 @@ test.each<[Change, string]>([
   expect(refusal(unsettled('s'), change)).toBe(code)
 })
 
+test('offers in one forum change there and nowhere else; in a forum without any they are added, and go with the last tag', () => {
+  const before = {
+    ...unsettled('s'),
+    forumOffers: [
+      { forum: 'f', tags: ['t'] },
+      { forum: 'g', tags: ['u'] },
+    ],
+  }
+  const offers = (forum: string, tags: readonly string[]) => after(before, { is: 'offers-in', forum, tags }).forumOffers
+  expect(offers('f', ['v', 'w'])).toEqual([
+    { forum: 'f', tags: ['v', 'w'] },
+    { forum: 'g', tags: ['u'] },
+  ])
+  expect(offers('h', ['v'])).toEqual([...before.forumOffers, { forum: 'h', tags: ['v'] }])
+  expect(offers('f', [])).toEqual([{ forum: 'g', tags: ['u'] }])
+})
+
 test('ten roles may moderate, and ten help; each is kept once', () => {
   const ten = Array.from({ length: 10 }, (_, i) => `r${i}`)
   expect(after(unsettled('s'), { is: 'moderator-roles', roles: ten }).moderatorRoles).toEqual(ten)

@@ -26,6 +26,7 @@ test.each([
 test.each([
   ['https://shop.example/c?size=18650&utm_source=x&fbclid=y&UTM_Medium=z', 'https://shop.example/c?size=18650'],
   ['https://shop.example/c?aff_id=7', 'https://shop.example/c'],
+  ['https://shop.example/c?size=18650&utm_source=x&tag=a%20b', 'https://shop.example/c?size=18650&tag=a%20b'],
   ['https://shop.example/c?utm_source=x#drawing', 'https://shop.example/c#drawing'],
 ])('%j keeps only where it leads', (typed, url) => {
   const read = readAddress(typed)
