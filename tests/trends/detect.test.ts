@@ -83,6 +83,20 @@ test('a thousand million a week is the most there can be', () => {
   })
 })
 
+test.each([
+  ['spike', 'level', 1e-12, 0.5],
+  ['spike', 'weeks', 1, 520],
+  ['spike', 'gap', 1, 52],
+  ['lr-cusum', 'kappa', 1.01, 100],
+  ['lr-cusum', 'threshold', 0.01, 1000],
+  ['lr-cusum', 'spread', 1e-9, 100],
+] as const)('%s: %s from %d to %d', (method, field, least, most) => {
+  const tried = (value: number) => detect({ method, observed: [1, 2], [field]: value } as Parameters<typeof detect>[0])
+  for (const value of [least, most]) expect(tried(value)).toMatchObject({ ok: true })
+  for (const value of [least * 0.99, most * 1.01, Number.NaN])
+    expect(tried(value)).toEqual({ ok: false, refusal: { code: 'out-of-range', field, least, most } })
+})
+
 test('a table that is none is refused, and a good one mined', () => {
   const row = { items: ['a'], recent: true }
   const old = { items: ['b'], recent: false }

@@ -91,6 +91,21 @@ test('five contributions of two epochs are not five people', () => {
   expect(findPatterns('harrow-30', table(5), over)).toHaveLength(1)
 })
 
+test('failed checks are named before where a cell was bought', () => {
+  const both: Item[] = ['bought:market', 'rule:legs']
+  const [found] = findPatterns(
+    'harrow-30',
+    [
+      ...rows(20, 1, both),
+      ...rows(20, 1, ['bought:market']),
+      ...rows(40, 20, ['rule:legs']),
+      ...rows(40, 20, ['bought:market']),
+    ],
+    now,
+  )
+  expect(found?.items).toEqual(['rule:legs', 'bought:market'])
+})
+
 test('growth is not claimed where few people, counted again every epoch, made the earlier number look like none', () => {
   const four: Item[] = ['rule:four-legs']
   // Four contributions in each of four epochs: never five people for sure, so withheld; but sixteen all the same.
