@@ -15,7 +15,7 @@ const entry = (
   body = '',
   caution: CautionKind = 'line',
 ): Entry => ({
-  ...{ id, caution, inHand: false, related: [], sources: [] },
+  ...{ id, caution, inHand: false, forHurt: false, related: [], sources: [] },
   texts: { en: { title, keywords, body } },
 })
 const shelf = entry(

@@ -22,7 +22,7 @@ function quick(program: Program, answers = safe) {
   const lefts: number[] = []
   while (check.phase.is === 'asking' || check.phase.is === 'second-look') {
     const screen = screenOf(program, check)
-    if (screen.kind === 'question') lefts.push(screen.left)
+    if (screen.kind === 'question') lefts.push(screen.left.all)
     asks.push(asked(check))
     check = say(check, check.phase.is === 'second-look' ? check.phase.answer : (answers[asked(check)] ?? option('no')))
   }
@@ -41,7 +41,7 @@ describe('looks beside the verdict', () => {
     expect(quick(beside('print', 'wings')).lefts.at(0)).toBe(4)
     const { begin } = handsOn(beside('print', 'seam'))
     const known = begin({ mode: 'quick', known: { print: cantTell } })
-    expect(screenOf(beside('print', 'seam'), known)).toMatchObject({ left: 4 })
+    expect(screenOf(beside('print', 'seam'), known)).toMatchObject({ left: { all: 4 } })
   })
   test('are not asked once something is decided', () => {
     const { asks, check } = quick(beside('print', 'seam'), { ...safe, legs: option('four') })

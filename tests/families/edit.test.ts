@@ -101,14 +101,24 @@ describe('a family as a whole', () => {
     expect(edited(facts, { is: 'built', construction })).toEqual({
       ...{ ...factsFrom(construction, bare.identity), figures, fakes: [fake('k1')] },
     })
-    expect(refusal(facts, { is: 'built', construction: { ...construction, formats: ['14500'] } })).toEqual({
-      ...{ code: 'wrong-size', formats: ['14500'] },
+    const small = { ...construction, formats: ['14500'] } as unknown as Construction
+    expect(refusal(facts, { is: 'built', construction: small })).toEqual({ code: 'wrong-size', construction: small })
+    const bareOnly = { ...construction, kinds: [] } as unknown as Construction
+    expect(refusal(facts, { is: 'built', construction: bareOnly })).toMatchObject({ code: 'wrong-size' })
+  })
+  test('takes another name, size and figures, unless what it is built like is of another size', () => {
+    const identity = { name: 'Renamed', maker: 'Somebody', format: '21700', kind: 'bare' } as const
+    const figures = { capacity: { typical: 2600 } }
+    const renamed = edited(bare, { is: 'identity', identity, figures, built: undefined })
+    expect(renamed.identity).toEqual({ ...bare.identity, ...identity })
+    expect(renamed).toMatchObject({ figures, show: { format: '21700' } })
+    const built = { formats: ['18650'], kinds: ['bare'] } as unknown as Construction
+    expect(refusal(bare, { is: 'identity', identity, figures, built })).toEqual({
+      code: 'wrong-size',
+      construction: built,
     })
   })
-  test('takes other figures, and others’ facts under its own id', () => {
-    expect(edited(bare, { is: 'figures', figures: { capacity: { typical: 2600 } } }).figures.capacity?.typical).toBe(
-      2600,
-    )
+  test('takes others’ facts under its own id', () => {
     const other = { ...someFacts, identity: { ...someFacts.identity, id: 'f-other', name: 'Another' } }
     const taken = edited(bare, { is: 'facts', facts: other })
     expect(taken.identity).toEqual({ ...other.identity, id: bare.identity.id })
