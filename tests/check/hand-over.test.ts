@@ -231,8 +231,7 @@ describe('what a hand-over does', () => {
     const full = (before: Check): Check => ({ ...before, custody: { ...custodyOf(before), history } })
     const asked = full(having(fresh, ['ada', { is: 'ask', words: '', where: null }]))
     expect(does(asked, 'warden', { is: 'claim' })).toMatchObject(tooOften)
-    const closing = { is: 'ask-closing' } as const
-    expect(does(asked, 'warden', closing, now + stillAfter + 1)).toMatchObject(tooOften)
+    expect(does(asked, 'warden', { is: 'ask-closing' }, now + stillAfter + 1)).toMatchObject(tooOften)
     const offered = full(having(fresh, ['ada', offer({ to: 'person', person: 'ben' })]))
     const redirected = { is: 'redirect', to: { to: 'anyone' }, why: '' } as const
     expect(does(offered, 'warden', redirected)).toMatchObject(tooOften)
