@@ -57,7 +57,13 @@ describe('an offer to somebody else', () => {
 describe('what a helper is shown', () => {
   test('is the question they are asked, with the options that only somebody beside the cell can choose', () => {
     const shown = helpingScreen(program, stuck)
-    expect(shown).toMatchObject({ kind: 'question', helping: true, question: { id: 'legs' }, closed: [], left: 1 })
+    expect(shown).toMatchObject({
+      kind: 'question',
+      helping: true,
+      question: { id: 'legs' },
+      closed: [],
+      left: { all: 1 },
+    })
     expect(shown).not.toHaveProperty('second')
     const smoke = having(fresh, ['ada', ask])
     // Heat, hiss and smell are in no photograph: that there is none can only be said beside it.

@@ -1,5 +1,6 @@
 // What addresses carry beside where they lead: shorteners and invitations are refused, what says who sent somebody is left out.
 import { expect, test } from 'vitest'
+import { pageOf } from '../../src/server/link-habits.ts'
 import { readAddress } from '../../src/server/links.ts'
 
 const codeOf = (typed: string): string => {
@@ -42,4 +43,16 @@ test('what a shop names its own things by stays, character by character', () => 
     'https://shop.example/c?',
   ])
     expect(readAddress(url)).toMatchObject({ ok: true, url })
+})
+
+test('two addresses show one page with or without www, slashes at the end, another order; and nothing else does', () => {
+  const page = pageOf('https://shop.example/c?a=1&b=2')
+  for (const same of ['https://www.shop.example/c?b=2&a=1', 'https://shop.example/c//?a=1&b=2#drawing'])
+    expect(pageOf(same), same).toBe(page)
+  for (const other of [
+    ...['https://shop.example/d?a=1&b=2', 'https://shop.example/c?a=1', 'https://shop.example/c?a=12&b='],
+    ...['https://shop.example/c?a=1&b=2#/drawing'],
+  ])
+    expect(pageOf(other), other).not.toBe(page)
+  expect(pageOf('https://bwww.shop.example/')).not.toBe(pageOf('https://bshop.example/'))
 })
