@@ -28,6 +28,8 @@ export default defineConfig({
     maxWorkers: '100%',
     testTimeout: 120_000,
     hookTimeout: 120_000,
+    // What is waited for comes; how soon is not what a test asks.
+    expect: { poll: { timeout: 60_000 } },
     // On a machine that does other work a real browser or process may be late once; what is wrong is wrong twice.
     retry: process.env['CI'] ? 1 : 0,
     passWithNoTests: false,

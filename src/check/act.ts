@@ -1,9 +1,9 @@
 // The one door to a check: whether this person may do this, and what it then becomes.
-import { type Answer, cantTell, type QuestionId, sameAnswer } from '../engine/answers.ts'
+import { type Answer, cantTell, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { judge } from '../engine/judge.ts'
 import { type Check, expiryFrom } from './check.ts'
-import { type Actor, mayHelp } from './custody.ts'
+import { type Actor, type HelpRequest, mayHelp } from './custody.ts'
 import { custodyOf, isSecond } from './custody-of.ts'
 import type { CheckEvent } from './events.ts'
 import { canBeSaidFromAfar, isAlarm } from './from-afar.ts'
@@ -51,7 +51,7 @@ function help(program: Program, check: Check, actor: Actor, event: Answering, no
   const asking: Check = stands ? { ...check, phase: { is: 'asking', question: helpRequest.question } } : check
   const answer = second && !alarm && !agrees(check, event.answer) ? cantTell : event.answer
   const stepped = step(program, asking, { ...event, answer, by: actor.person }, now)
-  return freedForSecond(settled(check, stepped, { by: actor.person, at: now }), event.question, actor.person, now)
+  return freedForSecond(settled(check, stepped, { by: actor.person, at: now }), helpRequest, actor.person, now)
 }
 
 /** Two who say different things have not told; a figure is never read twice alike. */
@@ -59,13 +59,13 @@ const agrees = ({ phase }: Check, answer: Answer): boolean =>
   answer.kind !== 'option' || (phase.is === 'second-look' && sameAnswer(phase.answer, answer))
 
 /** Once the first of two has answered, the question waits for everybody else again; who had taken it on without answering keeps it. */
-function freedForSecond(stepped: Stepping, question: QuestionId, by: PersonId, now: number): Stepping {
+function freedForSecond(stepped: Stepping, asked: HelpRequest, by: PersonId, now: number): Stepping {
+  const { question } = asked
   if (!stepped.ok || !isSecond(stepped.check, question)) return stepped
   const { check, screen } = stepped
   const custody = custodyOf(check)
-  if (!custody.helpRequest) return stepped
-  const { claimed, meant: _meant, ...open } = custody.helpRequest
-  const helpRequest = claimed && claimed.by !== by ? custody.helpRequest : open
+  const { claimed, meant: _meant, ...open } = asked
+  const helpRequest = claimed && claimed.by !== by ? asked : open
   const history = [...custody.history, { by, at: now, did: 'helped' as const, question }]
   const next: Check = { ...check, custody: { ...custody, helpRequest, history } }
   return { ok: true, check: next, screen: { ...screen, check: next } }

@@ -73,9 +73,12 @@ function apply(facts: Facts, edit: Edit): Facts | EditRefusal {
       if (edit.built && !fitsSize(edit.built, identity)) return { code: 'wrong-size', construction: edit.built }
       return { ...facts, identity, figures: edit.figures, show: { ...facts.show, format: identity.format } }
     }
-    case 'fake':
-      if (facts.fakes.length >= limits.fakes) return { code: 'too-many-fakes', most: limits.fakes }
-      return { ...facts, fakes: [...facts.fakes.filter(one => one.id !== edit.fake.id), edit.fake] }
+    case 'fake': {
+      // One that is described anew is not one more.
+      const others = facts.fakes.filter(one => one.id !== edit.fake.id)
+      if (others.length >= limits.fakes) return { code: 'too-many-fakes', most: limits.fakes }
+      return { ...facts, fakes: [...others, edit.fake] }
+    }
     case 'fake-retired':
       return {
         ...facts,

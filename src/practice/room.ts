@@ -23,4 +23,6 @@ export type Room = {
   readonly endpoint: Endpoint
   readonly interactions: Map<string, Opened>
   readonly modals: Map<string, OpenModal>
+  /** How long the bot has for its first answer. */
+  readonly firstAnswerMs: number
 }

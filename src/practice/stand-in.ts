@@ -8,6 +8,7 @@ import { type Faults, openFaults } from './faults.ts'
 import { announce } from './gateway/announce.ts'
 import { openGateway } from './gateway/gateway.ts'
 import { openEndpoint } from './interactions/endpoint.ts'
+import { firstAnswerMs } from './interactions/opened.ts'
 import { type Exchange, openJournal } from './journal.ts'
 import { type Keeper, keepIn } from './keep.ts'
 import { CannotDo } from './people/cannot.ts'
@@ -45,6 +46,8 @@ export type StandInOptions = {
   readonly sessions?: SessionLimits
   /** Real milliseconds to wait for the edit after a deferred answer (5000) or an acknowledgement (1500). */
   readonly patience?: Partial<Patience>
+  /** Milliseconds the bot has for its first answer; Discord's three thousand when left out. */
+  readonly firstAnswerMs?: number
 }
 
 export type StandIn = {
@@ -136,6 +139,7 @@ export async function openStandIn(options: StandInOptions): Promise<StandIn> {
     endpoint: openEndpoint(clock.now),
     interactions: new Map(),
     modals: new Map(),
+    firstAnswerMs: options.firstAnswerMs ?? firstAnswerMs,
   }
   announce(world, gateway)
   server.on('request', handle(room, patience))

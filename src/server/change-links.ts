@@ -39,7 +39,7 @@ export const isUnreviewed = (link: BuyingLink, now: number): boolean => now - li
 export function changeLinks(settings: ServerSettings, change: LinkChange, now: number): ChangingLinks {
   const { links } = settings
   const known = links.find(link => link.id === change.id)
-  if (change.is !== 'add' && !known) return refuse({ code: 'no-link' })
+  if (change.is === 'edit' && !known) return refuse({ code: 'no-link' })
   if (change.is === 'add' && links.length >= mostLinks) return refuse({ code: 'too-many-links', most: mostLinks })
   const changed = linkAfter(settings, change, known, now)
   if ('code' in changed) return refuse(changed)
@@ -61,9 +61,10 @@ function linkAfter(
   known: BuyingLink | undefined,
   now: number,
 ): BuyingLink | ChangeRefusal {
-  if (known && change.is === 'remove') return known
-  if (known && change.is === 'still-good') return { ...known, reviewedAt: now }
-  if (change.is !== 'add' && change.is !== 'edit') return { code: 'no-link' }
+  if (change.is === 'remove' || change.is === 'still-good') {
+    if (!known) return { code: 'no-link' }
+    return change.is === 'remove' ? known : { ...known, reviewedAt: now }
+  }
   const address = readAddress(change.url)
   if (!address.ok) return address.refusal
   const title = readTitle(change.title, address.host)

@@ -3,7 +3,7 @@ import { type Epoch, epochOf } from './epoch.ts'
 import type { Week } from './week.ts'
 
 /**
- * The minimumReporters distinct reporters any shown number stands for. "Some agencies require at least five respondents in a cell"
+ * How many distinct reporters any shown number stands for at least. "Some agencies require at least five respondents in a cell"
  * (UNECE/OECD Glossary of Statistical Disclosure Control, 2005).
  */
 export const minimumReporters = 5

@@ -101,7 +101,7 @@ test.each<[string, (text: string) => string, RegExp]>([
   ['few keywords', text => text.replace(', four, five', ''), /at least 5 keywords/],
   [
     'it vouches for a cell',
-    text => text.replace('One is one.', 'This cell is safe.'),
+    text => text.replace('One is one.', 'One is one. This cell is safe.'),
     /vouches for a cell \(“This cell is safe.”\)/,
   ],
   ['too weak a caution', text => text.replace('full', 'line').replace('One is one.', 'Charge it.'), /needs “full”/],

@@ -2,14 +2,13 @@
 import { expect, test } from 'vitest'
 import { chooseFamily } from '../../src/check/beginning.ts'
 import type { Check } from '../../src/check/check.ts'
-import { start } from '../../src/check/step.ts'
 import { option } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { shippedPacks } from '../rules/shipped-programs.ts'
+import { handsOn } from './hands.ts'
 
-const programs = openPrograms((await loadPacks(shippedRules)).packs.map(one => one.pack))
+const programs = openPrograms(shippedPacks)
 const day = '2026-11-30'
 const program = (family: string | null) => programs.programFor(family, day) as Program
 const families = programs.families.filter(one => Object.keys(one.given).length > 0)
@@ -17,16 +16,11 @@ const families = programs.families.filter(one => Object.keys(one.given).length >
 test('a fact that was told stays, a fact that a family brings goes with it, and what the other does not ask is left behind', () => {
   const [one, another] = families
   if (!one || !another) throw new Error('two families that settle something are needed')
-  const begun = start(
-    program(one.id),
-    { id: 'check1', holder: 'p', server: null, mode: 'full', cells: 1, family: one.id },
-    0,
-  )
-  if (!begun.ok) throw new Error(begun.refusal.code)
+  const begun = handsOn(program(one.id)).begin()
   const told: Check = {
-    ...begun.check,
+    ...begun,
     phase: { is: 'beginning' },
-    answers: { ...begun.check.answers, 'where-bought': option('marketplace'), 'asked-nowhere': option('x') },
+    answers: { ...begun.answers, 'where-bought': option('marketplace'), 'asked-nowhere': option('x') },
     trail: ['where-bought', 'asked-nowhere'],
   }
   const chosen = chooseFamily(program(one.id), program(another.id), told)
@@ -44,12 +38,7 @@ test('a fact that was told stays, a fact that a family brings goes with it, and 
 })
 
 test('not once a question was asked', () => {
-  const begun = start(
-    program(null),
-    { id: 'check1', holder: 'p', server: null, mode: 'full', cells: 1, family: null },
-    0,
-  )
-  if (!begun.ok) throw new Error(begun.refusal.code)
-  const asking: Check = { ...begun.check, phase: { is: 'done' } }
+  const begun = handsOn(program(null)).begin()
+  const asking: Check = { ...begun, phase: { is: 'done' } }
   expect(chooseFamily(program(null), program(families[0]?.id ?? null), asking).ok).toBe(false)
 })

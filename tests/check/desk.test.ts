@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { act } from '../../src/check/act.ts'
 import type { Check } from '../../src/check/check.ts'
-import { stillAfter } from '../../src/check/custody.ts'
+import { offerLasts, stillAfter, type Taker } from '../../src/check/custody.ts'
 import { custodyOf } from '../../src/check/custody-of.ts'
 import { forgetPerson } from '../../src/check/person-in-check.ts'
 import { helpingScreen, screenOf } from '../../src/check/screen.ts'
@@ -37,12 +37,47 @@ describe('an offer to somebody else', () => {
     expect(custodyOf(moved).history.at(-1)).toMatchObject({ did: 'redirected', by: 'warden', why: 'ben is away' })
     expect(having(moved, ['ada', { is: 'withdraw' }]).custody?.offer).toBeUndefined()
   })
+  test('goes to another person, a role or whoever takes it, and only while it stands', () => {
+    const redirect = (to: Taker): Event => ({ is: 'redirect', to, why: '' })
+    for (const to of [{ to: 'person', person: 'keeper' }, { to: 'role', role: 'keepers' }, { to: 'anyone' }] as const)
+      expect(custodyOf(having(toBen, ['warden', redirect(to)])).offer?.to).toEqual(to)
+    expect(does(fresh, 'warden', redirect({ to: 'anyone' }))).toMatchObject({ refusal: { code: 'nothing-to-take' } })
+    const lapsed = does(toBen, 'warden', redirect({ to: 'anyone' }), now + offerLasts)
+    expect(lapsed).toMatchObject({ refusal: { code: 'offer-lapsed' } })
+  })
   test('never goes to its holder, nor by a helper', () => {
     const toAda = { is: 'redirect', to: { to: 'person', person: 'ada' }, why: '' } as const
     expect(does(toBen, 'warden', toAda)).toMatchObject({ refusal: { code: 'to-oneself' } })
     expect(does(toBen, 'helper', { ...toAda, to: { to: 'anyone' } })).toMatchObject({
       refusal: { code: 'not-moderator' },
     })
+  })
+})
+
+describe('what a helper is shown', () => {
+  test('is the question they are asked, with the options that only somebody beside the cell can choose', () => {
+    const shown = helpingScreen(program, stuck)
+    expect(shown).toMatchObject({
+      kind: 'question',
+      helping: true,
+      question: { id: 'legs' },
+      closed: [],
+      left: { all: 1 },
+    })
+    expect(shown).not.toHaveProperty('second')
+    const smoke = having(fresh, ['ada', ask])
+    // Heat, hiss and smell are in no photograph: that there is none can only be said beside it.
+    expect(helpingScreen(program, smoke)).toMatchObject({ question: { id: 'smoke' }, closed: ['no'] })
+  })
+  test('is nothing where nothing is asked, is asked no more, or the check is closed', () => {
+    expect(helpingScreen(program, fresh)).toBeUndefined()
+    expect(helpingScreen(program, having(stuck, ['ada', { is: 'unask' }]))).toBeUndefined()
+    expect(helpingScreen(program, { ...stuck, phase: { is: 'closed' } })).toBeUndefined()
+    const gone = {
+      ...stuck,
+      custody: { ...custodyOf(stuck), helpRequest: { question: 'wings', words: '', where: null } },
+    }
+    expect(helpingScreen(program, gone)).toBeUndefined()
   })
 })
 

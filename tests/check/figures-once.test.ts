@@ -3,26 +3,16 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
 import { knownFigures } from '../../src/check/known/known-figures.ts'
-import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import type { Question } from '../../src/engine/pack/pack.ts'
 import type { Quantity } from '../../src/ground/quantities.ts'
 import { tools } from '../../src/ground/tools.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { fieldsLeft } from '../../src/readings/form.ts'
+import { shippedPrograms } from '../rules/shipped-programs.ts'
+import { handsOn } from './hands.ts'
 
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const programs = [undefined, ...packs.flatMap(pack => pack.families.map(one => one.id))].map((family): Program => {
-  const compiled = compile(packs, '2026-11-29', family)
-  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
-  return compiled.program
-})
-const taken = (stepping: Stepping): Check => {
-  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
-  return stepping.check
-}
+const programs = shippedPrograms()
 
 /** An option or a value of the question's range; about every fifth cannot be told. Dangers are not walked into: they end the walk. */
 function answerBy(program: Program, question: Question, pick: number): Answer {
@@ -50,15 +40,13 @@ test.each(['quick', 'full'] as const)(
         fc.array(fc.nat({ max: 10_000 }), { minLength: 60, maxLength: 60 }),
         (which, there, picks) => {
           const program = programs[which] as Program
-          const who = { id: 'c', holder: 'p', server: null, cells: 1, family: program.family?.id ?? null }
-          let check = taken(start(program, who, 0))
-          check = taken(step(program, check, { is: 'equip', tools: there }, 0))
-          check = taken(step(program, check, { is: 'begin', mode }, 0))
+          const { beginUnsaid, does, say } = handsOn(program)
+          let check = does(does(beginUnsaid(), { is: 'equip', tools: there }), { is: 'begin', mode })
           const known = new Set<string>()
           for (let i = 0; i < 400 && check.phase.is !== 'done'; i++) {
             const { phase } = check
             if (phase.is === 'consent') {
-              check = taken(step(program, check, { is: 'consent', to: phase.to, given: false }, 0))
+              check = does(check, { is: 'consent', to: phase.to, given: false })
               continue
             }
             if (phase.is !== 'asking' && phase.is !== 'second-look') throw new Error(phase.is)
@@ -74,7 +62,7 @@ test.each(['quick', 'full'] as const)(
               if (answer.kind === 'reading') for (const field of fields) known.add(field)
               typed += fields.length
             }
-            check = taken(step(program, check, { is: 'answer', question: question.id, answer }, 0))
+            check = say(check, answer)
           }
           expect(check.phase.is).toBe('done')
         },

@@ -5,13 +5,14 @@ import type { Actor, Taker } from '../../src/check/custody.ts'
 import { custodyOf } from '../../src/check/custody-of.ts'
 import type { CheckEvent } from '../../src/check/events.ts'
 import type { HandOverEvent } from '../../src/check/hand-over.ts'
-import { type Stepping, start } from '../../src/check/step.ts'
+import { start } from '../../src/check/step.ts'
 import { option } from '../../src/engine/answers.ts'
+import { now, taken } from './hands.ts'
 import { lanternProgram } from './lantern-pack.ts'
 
 export type Event = CheckEvent | HandOverEvent
 
-export const now = Date.UTC(2026, 10, 25)
+export { now, taken }
 export const program = lanternProgram('lamp')
 const person = (name: string, more: Partial<Actor> = {}): Actor => ({
   person: name,
@@ -32,10 +33,6 @@ export const people = {
 } as const
 export type Name = keyof typeof people
 
-export function taken(stepping: Stepping): Check {
-  if (!stepping.ok) throw new Error(`refused: ${JSON.stringify(stepping.refusal)}`)
-  return stepping.check
-}
 export const does = (check: Check, who: Name, event: Event, at = now) => act(program, check, people[who], event, at)
 export const having = (check: Check, ...deeds: readonly (readonly [Name, Event])[]): Check =>
   deeds.reduce((before, [who, event]) => taken(does(before, who, event)), check)

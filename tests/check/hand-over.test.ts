@@ -224,7 +224,21 @@ describe('what a hand-over does', () => {
     let check = fresh
     while (custodyOf(check).history.length < mostHandled)
       check = having(check, ['ada', offer({ to: 'anyone' })], ['ada', { is: 'withdraw' }])
-    expect(does(check, 'ada', offer({ to: 'anyone' }))).toMatchObject({ refusal: { code: 'handed-too-often' } })
+    const tooOften = { refusal: { code: 'handed-too-often', most: mostHandled } }
+    expect(does(check, 'ada', offer({ to: 'anyone' }))).toMatchObject(tooOften)
+    expect(does(check, 'ada', { is: 'ask', words: '', where: null })).toMatchObject(tooOften)
+    const { history } = custodyOf(check)
+    const full = (before: Check): Check => ({ ...before, custody: { ...custodyOf(before), history } })
+    const asked = full(having(fresh, ['ada', { is: 'ask', words: '', where: null }]))
+    expect(does(asked, 'warden', { is: 'claim' })).toMatchObject(tooOften)
+    expect(does(asked, 'warden', { is: 'ask-closing' }, now + stillAfter + 1)).toMatchObject(tooOften)
+    const offered = full(having(fresh, ['ada', offer({ to: 'person', person: 'ben' })]))
+    const redirected = { is: 'redirect', to: { to: 'anyone' }, why: '' } as const
+    expect(does(offered, 'warden', redirected)).toMatchObject(tooOften)
+    // Taking it back, and an answer, never make it go round.
+    expect(does(offered, 'ada', { is: 'withdraw' }).ok).toBe(true)
+    expect(does(asked, 'warden', { is: 'send-back', why: '' }).ok).toBe(true)
+    expect(does(asked, 'ada', { is: 'unask' }).ok).toBe(true)
   })
   test('a reason that is too long is cut at whole characters', () => {
     const long = having(fresh, ['ada', { is: 'offer', to: { to: 'anyone' }, why: '🔋'.repeat(400) }])

@@ -1,27 +1,17 @@
 // Facts from elsewhere: taken in where they fit, never over an answer, and never ruling a cell out unseen.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { Check } from '../../src/check/check.ts'
 import { followed } from '../../src/check/known/known-figures.ts'
-import { type Stepping, start, step } from '../../src/check/step.ts'
+import { step } from '../../src/check/step.ts'
 import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { shippedProgram } from '../rules/shipped-programs.ts'
+import { handsOn, now } from './hands.ts'
 
-const now = Date.UTC(2026, 10, 25)
-const shipped = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-const compiled = compile(shipped, '2026-11-25')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
 
-function taken(stepping: Stepping): Check {
-  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
-  return stepping.check
-}
-const begin = (known: Answers) =>
-  taken(start(program, { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: null, known }, now))
+const { begin: beginWith, does } = handsOn(program)
+const begin = (known: Answers) => beginWith({ known })
 const modest: Answers = { format: option('18650'), 'claimed-capacity': reading(3000) }
 
 describe('a check that starts with facts', () => {
@@ -46,7 +36,7 @@ describe('a check that starts with facts', () => {
         const { question } = check.phase
         asked.push(question)
         const [harmless] = program.states.get(question)?.[0]?.answers ?? []
-        check = taken(step(program, check, { is: 'answer', question, answer: harmless ?? cantTell }, now))
+        check = does(check, { is: 'answer', question, answer: harmless ?? cantTell })
       }
       expect(asked[0]).toBe('hot-now')
       expect(asked.every(id => program.hazards.has(id))).toBe(true)
@@ -56,7 +46,7 @@ describe('a check that starts with facts', () => {
       while (sure.phase.is === 'second-look') {
         expect(judge(program, sure.answers).verdict).not.toBe('ruled-out')
         const { question, answer } = sure.phase
-        sure = taken(step(program, sure, { is: 'answer', question, answer }, now))
+        sure = does(sure, { is: 'answer', question, answer })
       }
       expect(judge(program, sure.answers).verdict).toBe('ruled-out')
     }
@@ -73,7 +63,7 @@ describe('a check that starts with facts', () => {
   })
 
   test('going back asks the last of them', () => {
-    const check = taken(step(program, begin(modest), { is: 'back' }, now))
+    const check = does(begin(modest), { is: 'back' })
     expect(check.phase).toEqual({ is: 'asking', question: 'claimed-capacity' })
   })
 })
@@ -81,14 +71,14 @@ describe('a check that starts with facts', () => {
 describe('facts that arrive while a check is open', () => {
   test('fill in what is open and change no answer', () => {
     const check = begin({ format: option('21700') })
-    const known = taken(step(program, check, { is: 'know', answers: modest }, now))
+    const known = does(check, { is: 'know', answers: modest })
     expect(known.answers).toMatchObject({ format: option('21700'), 'claimed-capacity': reading(3000) })
     expect(known.trail).toEqual(['format', 'claimed-capacity'])
     expect(known.revision).toBe(check.revision + 1)
   })
 
   test('are refused by a closed check', () => {
-    const closed = taken(step(program, begin({}), { is: 'close' }, now))
+    const closed = does(begin({}), { is: 'close' })
     expect(step(program, closed, { is: 'know', answers: modest }, now)).toMatchObject({
       ok: false,
       refusal: { code: 'closed' },

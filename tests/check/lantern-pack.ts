@@ -1,5 +1,6 @@
 // A small invented pack in which every kind of step of a check occurs.
 import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Pack } from '../../src/engine/pack/pack.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 
 const yesNo = (yesOdds = 0.2) => [
@@ -101,12 +102,17 @@ const raw = {
   families: [{ id: 'lamp', name: 'Lamp', maker: 'Nobody', given: {}, enough: ['legs-four', 'light', 'torn'] }],
 }
 
-const read = readPack(raw, [], 'sha256:test')
-if (!read.ok) throw new Error(JSON.stringify(read.problems))
-export const lanternPack = read.pack
+/** The pack as a later version may have it: other questions, other families' facts. */
+export function lanternOf(change: Partial<typeof raw> = {}, digest = 'sha256:test'): Pack {
+  const read = readPack({ ...raw, ...change }, [], digest)
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
+  return read.pack
+}
+export const lanternPack = lanternOf()
+export const { questions: lanternQuestions, rules: lanternRules, families: lanternFamilies } = raw
 
-export function lanternProgram(family?: 'lamp'): Program {
-  const result = compile([lanternPack], '2026-11-25', family)
+export function lanternProgram(family?: 'lamp', pack = lanternPack): Program {
+  const result = compile([pack], '2026-11-25', family)
   if (!result.ok) throw new Error(JSON.stringify(result.problems))
   return result.program
 }

@@ -1,32 +1,18 @@
 // How far it is to a result for the people who come: an overstated cell, a good one nobody knows, one who can tell nothing, a danger.
 import { describe, expect, test } from 'vitest'
-import type { Check, Mode } from '../../src/check/check.ts'
+import type { Mode } from '../../src/check/check.ts'
 import { mostQuick } from '../../src/check/left.ts'
 import { screenOf } from '../../src/check/screen.ts'
-import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { lookedAtAnyway } from '../../src/families/features.ts'
 import type { Tool } from '../../src/ground/tools.ts'
 import { isFailing } from '../../src/ground/verdicts.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { sayIn } from '../../src/words/say.ts'
-
-const now = Date.UTC(2026, 10, 29)
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-function programFor(family?: string): Program {
-  const compiled = compile(packs, '2026-11-29', family)
-  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
-  return compiled.program
-}
-
-function taken(stepping: Stepping): Check {
-  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
-  return stepping.check
-}
+import { shippedPacks, shippedProgram } from '../rules/shipped-programs.ts'
+import { handsOn } from './hands.ts'
 
 /** `decided`: how many different questions and taps it took until only worse could come out; all of them where nothing was decided. */
 type Walk = {
@@ -47,14 +33,14 @@ function walk(
   answers: Answers,
   otherwise: (program: Program, id: string) => Answer = () => cantTell,
 ): Walk {
-  const family = program.family?.id ?? null
-  let check = taken(start(program, { id: 'c', holder: 'p', server: null, cells: 1, family }, now))
+  const { beginUnsaid, does } = handsOn(program)
+  let check = beginUnsaid()
   let taps = 1
   if (tools.length > 0) {
-    check = taken(step(program, check, { is: 'equip', tools }, now))
+    check = does(check, { is: 'equip', tools })
     taps += tools.length + 1
   }
-  check = taken(step(program, check, { is: 'begin', mode }, now))
+  check = does(check, { is: 'begin', mode })
   taps += 1
   const questions: string[] = []
   const lefts: number[] = []
@@ -62,7 +48,7 @@ function walk(
   for (let i = 0; i < 200 && check.phase.is !== 'done'; i++) {
     const { phase } = check
     if (phase.is === 'consent') {
-      check = taken(step(program, check, { is: 'consent', to: phase.to, given: false }, now))
+      check = does(check, { is: 'consent', to: phase.to, given: false })
       taps += 1
       continue
     }
@@ -77,7 +63,7 @@ function walk(
     const menu = asked?.kind === 'options' && asked.options.length > 6
     const typed = asked?.kind === 'reading' && phase.is === 'asking'
     taps += given.kind !== 'cant-tell' && (typed || menu) ? 2 : 1
-    check = taken(step(program, check, { is: 'answer', question: phase.question, answer: given }, now))
+    check = does(check, { is: 'answer', question: phase.question, answer: given })
     if (isFailing(judge(program, check.answers).verdict)) decided ??= { questions: new Set(questions).size, taps }
   }
   const { verdict } = judge(program, check.answers)
@@ -98,7 +84,7 @@ const languages = ['en', 'de', 'es'] as const
 const depths = ['quick', 'full'] as const
 
 describe.each(languages)('in %s', language => {
-  const unlisted = inLanguage(programFor(), language)
+  const unlisted = inLanguage(shippedProgram(), language)
 
   test('an overstated cell: ruled out within six questions and twelve taps, quick or thorough', () => {
     for (const depth of depths) {
@@ -163,7 +149,7 @@ describe.each(languages)('in %s', language => {
 })
 
 test('a good cell of a known family: open after ten questions and fourteen taps at most, quick', () => {
-  const { verdict, taps, questions } = walk(programFor('brindlewick-rook'), 'quick', [], {}, harmless)
+  const { verdict, taps, questions } = walk(shippedProgram('brindlewick-rook'), 'quick', [], {}, harmless)
   expect(verdict).toBe('open')
   expect(questions.length, questions.join()).toBeLessThanOrEqual(10)
   expect(taps).toBeLessThanOrEqual(14)
@@ -171,7 +157,7 @@ test('a good cell of a known family: open after ten questions and fourteen taps 
 
 test('a tool that is there is used once the dangers one sees are known, in a thorough check too, and before what only adds up', () => {
   const answers = { format: option('18650'), 'claimed-capacity': reading(3000), mass: reading(46, 0.3) }
-  const { questions } = walk(programFor(), 'full', ['scale', 'load'], answers, harmless)
+  const { questions } = walk(shippedProgram(), 'full', ['scale', 'load'], answers, harmless)
   const mass = questions.indexOf('mass')
   expect(mass, questions.join()).toBeLessThanOrEqual(21)
   for (const before of ['claimed-capacity', 'weld-marks', 'wrap-torn', 'dent', 'measured-capacity'])
@@ -181,18 +167,18 @@ test('a tool that is there is used once the dangers one sees are known, in a tho
 })
 
 test('what a charger has counted is asked of whoever has one, in a quick check too, and of nobody else', () => {
-  expect(walk(programFor(), 'quick', ['load'], {}, harmless).questions).toContain('measured-capacity')
-  expect(walk(programFor(), 'quick', ['scale'], {}, harmless).questions).not.toContain('measured-capacity')
+  expect(walk(shippedProgram(), 'quick', ['load'], {}, harmless).questions).toContain('measured-capacity')
+  expect(walk(shippedProgram(), 'quick', ['scale'], {}, harmless).questions).not.toContain('measured-capacity')
 })
 
 test('a thorough check asks the same questions whichever tool is there, and those of the tool besides', () => {
-  const without = walk(programFor(), 'full', ['lens'], {}, harmless).questions
+  const without = walk(shippedProgram(), 'full', ['lens'], {}, harmless).questions
   for (const tools of [
     ['lens', 'scale'],
     ['lens', 'load'],
     ['lens', 'meter', 'load'],
   ] as const)
-    expect(walk(programFor(), 'full', tools, {}, harmless).questions).toEqual(expect.arrayContaining(without))
+    expect(walk(shippedProgram(), 'full', tools, {}, harmless).questions).toEqual(expect.arrayContaining(without))
 })
 
 test('the minutes that a thorough check is said to take are those of its questions, at twenty seconds each', () => {
@@ -205,9 +191,9 @@ test('the minutes that a thorough check is said to take are those of its questio
 })
 
 test('a relabelled cell of a known family is ruled out within eight questions, quick', () => {
-  const family = packs.flatMap(pack => pack.families).find(one => one.id === 'brindlewick-rook')
+  const family = shippedPacks.flatMap(pack => pack.families).find(one => one.id === 'brindlewick-rook')
   if (!family) throw new Error('the family is gone')
-  const program = programFor(family.id)
+  const program = shippedProgram(family.id)
   const contradicted = Object.fromEntries(
     program.rules.flatMap(rule =>
       rule.kind === 'must' && rule.families?.includes(family.id) && rule.when.op === 'is'
@@ -220,10 +206,10 @@ test('a relabelled cell of a known family is ruled out within eight questions, q
   expect(decided.questions, questions.join()).toBeLessThanOrEqual(8)
 })
 
-const families = packs.flatMap(pack => pack.families)
+const families = shippedPacks.flatMap(pack => pack.families)
 const pairs = families.flatMap(sold => families.filter(one => one.id !== sold.id).map(is => [sold.id, is.id] as const))
 test.each(pairs)('sold as %s, and a good %s below the wrap: decided within eight questions, quick', (sold, is) => {
-  const [soldAs, below] = [programFor(sold), programFor(is)]
+  const [soldAs, below] = [shippedProgram(sold), shippedProgram(is)]
   const looks = (_: Program, id: string) => harmless(below.questions.has(id) ? below : soldAs, id)
   const { verdict, questions, decided } = walk(soldAs, 'quick', [], {}, looks)
   expect(isFailing(verdict as never), questions.join()).toBe(true)
@@ -232,7 +218,7 @@ test.each(pairs)('sold as %s, and a good %s below the wrap: decided within eight
 })
 
 const unnamed: Program = {
-  ...programFor(),
+  ...shippedProgram(),
   // As for every cell that nobody has named: what it is built like is looked at as well.
   beside: { among: lookedAtAnyway, next: answers => lookedAtAnyway.find(id => answers[id] === undefined) },
 }
@@ -269,7 +255,7 @@ test('once something is decided, nobody is asked how the cell is built', () => {
 
 test('nothing that was answered is asked again, but for a second look', () => {
   for (const depth of depths) {
-    const { questions } = walk(programFor(), depth, ['scale', 'meter', 'calliper', 'ruler'], {}, harmless)
+    const { questions } = walk(shippedProgram(), depth, ['scale', 'meter', 'calliper', 'ruler'], {}, harmless)
     expect(new Set(questions).size).toBe(questions.length)
   }
 })

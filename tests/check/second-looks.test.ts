@@ -3,28 +3,15 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { accusing } from '../../src/check/answer-fits.ts'
 import type { Check } from '../../src/check/check.ts'
-import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { shippedProgram } from '../rules/shipped-programs.ts'
+import { asked, handsOn } from './hands.ts'
 
-const now = Date.UTC(2026, 10, 29)
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const compiled = compile(packs, '2026-11-29')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
 
-function taken(stepping: Stepping): Check {
-  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
-  return stepping.check
-}
-const begin = (known: Answers = {}) =>
-  taken(start(program, { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: null, known }, now))
-const asked = (check: Check): string => ('question' in check.phase ? check.phase.question : '')
-const say = (check: Check, answer: Answer) =>
-  taken(step(program, check, { is: 'answer', question: asked(check), answer }, now))
+const { begin: beginWith, say, does } = handsOn(program)
+const begin = (known: Answers = {}) => beginWith({ known })
 
 const harmless: Answers = {
   'hot-now': option('nothing'),
@@ -90,7 +77,7 @@ test('signs that only add up are not asked again, nor is a danger', () => {
 
 test('who takes the second look back is asked anew, and what was sure before is not asked a third time', () => {
   const size = say(knowing({ format: option('18650'), 'claimed-capacity': reading(9900) }), reading(9900))
-  const back = taken(step(program, size, { is: 'back' }, now))
+  const back = does(size, { is: 'back' })
   expect(back.phase).toEqual({ is: 'asking', question: 'format' })
   const once = say(back, option('18650'))
   expect(once.phase).toMatchObject({ is: 'second-look', question: 'format' })

@@ -1,27 +1,15 @@
 // The life of a check, event by event: what is asked when, what is asked twice, and what is refused.
 import { describe, expect, test } from 'vitest'
 import { type Check, lifetime } from '../../src/check/check.ts'
-import type { CheckEvent, Start } from '../../src/check/events.ts'
+import type { CheckEvent } from '../../src/check/events.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { lanternProgram } from './lantern-pack.ts'
+import { asked, handsOn, now, taken } from './hands.ts'
+import { lanternFamilies, lanternOf, lanternProgram } from './lantern-pack.ts'
 
-const now = Date.UTC(2026, 10, 25)
-const opening: Start = { id: 'c1', holder: 'p', server: null, mode: 'full', cells: 1, family: 'lamp' }
 const program = lanternProgram('lamp')
 
-function taken(stepping: Stepping): Check {
-  if (!stepping.ok) throw new Error(`refused: ${JSON.stringify(stepping.refusal)}`)
-  return stepping.check
-}
-const begin = (more: Partial<Start> = {}) => taken(start(program, { ...opening, ...more }, now))
-const beginUnsaid = (): Check => {
-  const { mode: _left, ...others } = opening
-  return taken(start(program, others, now))
-}
-const asked = (check: Check) => ('question' in check.phase ? check.phase.question : check.phase.is)
-const say = (check: Check, answer: Answer) =>
-  taken(step(program, check, { is: 'answer', question: asked(check), answer }, now))
+const { begin, beginUnsaid, say, does } = handsOn(program)
 /** Answers every question by name until the check is over or a consent is asked for; every other question with "can't tell". */
 function play(check: Check, answers: Record<string, Answer>, asks: string[] = []): { check: Check; asks: string[] } {
   if (check.phase.is !== 'asking' && check.phase.is !== 'second-look') return { check, asks }
@@ -45,8 +33,8 @@ describe('what is asked when', () => {
     expect(asks.filter(id => program.questions.get(id)?.care !== 'look')).toEqual([])
   })
   test('what needs a tool that is not there is not asked', () => {
-    const equipped = taken(step(program, beginUnsaid(), { is: 'equip', tools: ['lens'] }, now))
-    const begun = taken(step(program, equipped, { is: 'begin', mode: 'full' }, now))
+    const equipped = does(beginUnsaid(), { is: 'equip', tools: ['lens'] })
+    const begun = does(equipped, { is: 'begin', mode: 'full' })
     expect(play(begun, safe).asks).not.toContain('mass')
     expect(play(begin(), safe).asks).toContain('mass')
   })
@@ -59,9 +47,9 @@ describe('what is asked when', () => {
     const { check, asks } = play(begin(), safe)
     expect(check.phase).toEqual({ is: 'consent', to: 'unwrap' })
     expect(asks).toEqual(expect.arrayContaining(['legs', 'print', 'mass']))
-    const agreed = taken(step(program, check, { is: 'consent', to: 'unwrap', given: true }, now))
+    const agreed = does(check, { is: 'consent', to: 'unwrap', given: true })
     expect(asked(agreed)).toBe('dimples')
-    const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
+    const declined = does(check, { is: 'consent', to: 'unwrap', given: false })
     expect(declined.phase).toEqual({ is: 'consent', to: 'bench' })
   })
   test('neither lifting nor a load is offered while a hazard could not be told', () => {
@@ -69,17 +57,27 @@ describe('what is asked when', () => {
   })
   test('a load is never offered for a cell that has a sign against it', () => {
     const { check } = play(begin(), { ...safe, print: option('yes') })
-    const declined = taken(step(program, check, { is: 'consent', to: 'unwrap', given: false }, now))
+    const declined = does(check, { is: 'consent', to: 'unwrap', given: false })
     expect(declined.phase).toEqual({ is: 'done' })
   })
   test('lifting is not offered for a cell that is already doubtful', () => {
     expect(play(begin(), { ...safe, mass: reading(30, 0.1) }).check.phase).toEqual({ is: 'done' })
   })
+  test('what decides whether other answers count is asked before them, and after danger', () => {
+    const [lamp] = lanternFamilies
+    const first = (questions: readonly string[]) =>
+      handsOn(lanternProgram('lamp', lanternOf({ families: [{ ...lamp, first: questions }] as never })))
+    for (const wanted of ['seam', 'price', 'print']) {
+      const { begin: start, say: tell } = first([wanted])
+      expect(asked(start())).toBe('smoke')
+      expect(asked(tell(start(), option('no')))).toBe(wanted)
+    }
+  })
   test('a quick check asks only the quick questions, and can go on in full', () => {
     const { check, asks } = play(begin({ mode: 'quick' }), safe)
     expect(asks.sort()).toEqual(['legs', 'smoke', 'wrap'])
     expect(check.phase).toEqual({ is: 'done' })
-    const on = taken(step(program, check, { is: 'go-on' }, now))
+    const on = does(check, { is: 'go-on' })
     expect(['print', 'mass']).toContain(asked(on))
   })
   test('what only concerns cells bought together is asked only then', () => {
@@ -88,8 +86,7 @@ describe('what is asked when', () => {
   })
   test('the check stops when no answer can change the verdict', () => {
     const unknown = lanternProgram()
-    const check = taken(start(unknown, { ...opening, family: null }, now))
-    const outlook = unknown.outlook(check.answers)
+    const outlook = unknown.outlook(handsOn(unknown).begin().answers)
     expect(outlook.reachable).toContain('open')
     const { check: over } = play(begin(), {
       ...safe,
@@ -124,26 +121,17 @@ describe('a second look', () => {
     expect(unsure.phase.is).not.toBe('done')
   })
   test('is confirmed by measuring again, though the figure is another', () => {
-    const heavy = lanternProgram('lamp')
-    let check = taken(start(heavy, opening, now))
-    while (asked(check) !== 'mass')
-      check = taken(
-        step(
-          heavy,
-          check,
-          { is: 'answer', question: asked(check), answer: safe[asked(check) as 'smoke'] ?? cantTell },
-          now,
-        ),
-      )
-    const first = taken(step(heavy, check, { is: 'answer', question: 'mass', answer: reading(8, 0.1) }, now))
+    let check = begin()
+    while (asked(check) !== 'mass') check = say(check, safe[asked(check) as 'smoke'] ?? cantTell)
+    const first = say(check, reading(8, 0.1))
     expect(first.phase.is).toBe('second-look')
-    const other = taken(step(heavy, first, { is: 'answer', question: 'mass', answer: reading(8.3, 0.1) }, now))
+    const other = say(first, reading(8.3, 0.1))
     expect(other.answers['mass']).toEqual(reading(8.3, 0.1))
-    const normal = taken(step(heavy, first, { is: 'answer', question: 'mass', answer: reading(45, 0.1) }, now))
+    const normal = say(first, reading(45, 0.1))
     expect(normal.phase.is).not.toBe('second-look')
   })
   test('can be left by going back to the question', () => {
-    const back = taken(step(program, say(atLegs(), option('four')), { is: 'back' }, now))
+    const back = does(say(atLegs(), option('four')), { is: 'back' })
     expect(back.phase).toEqual({ is: 'asking', question: 'legs' })
   })
 })
@@ -152,24 +140,41 @@ describe('back, pause, resume, finish, close', () => {
   test('back takes the last answer out and asks it again', () => {
     const first = begin()
     const second = say(first, option('no'))
-    const back = taken(step(program, second, { is: 'back' }, now))
+    const back = does(second, { is: 'back' })
     expect(back.phase).toEqual({ is: 'asking', question: 'smoke' })
     expect(back.answers['smoke']).toBeUndefined()
+  })
+  test('what is being changed stays as it was answered, if one goes back from it', () => {
+    const check = say(say(begin(), option('no')), option('three'))
+    const [changed] = check.trail
+    const changing = does(check, { is: 'change', question: changed as string })
+    expect(changing.phase).toEqual({ is: 'asking', question: changed, changing: true })
+    const back = does(changing, { is: 'back' })
+    expect(back.answers).toEqual(check.answers)
+    expect(back.phase).toEqual(check.phase)
+  })
+  test('what was declined after an answer is offered again once one goes back before it; what was agreed to stays', () => {
+    const at = play(begin(), safe).check
+    const declined = does(at, { is: 'consent', to: 'unwrap', given: false })
+    expect(declined.consents.unwrap).toBe(false)
+    expect(does(declined, { is: 'back' }).consents).toEqual({})
+    const agreed = does(at, { is: 'consent', to: 'unwrap', given: true })
+    expect(does(agreed, { is: 'back' }).consents).toEqual({ unwrap: true })
   })
   test('a slip that ended the check can be corrected', () => {
     const over = say(begin(), option('yes'))
     expect(over.phase.is).toBe('done')
-    expect(asked(taken(step(program, over, { is: 'back' }, now)))).toBe('smoke')
+    expect(asked(does(over, { is: 'back' }))).toBe('smoke')
   })
   test('pause keeps everything, resume asks the same question', () => {
     const check = say(begin(), option('no'))
-    const paused = taken(step(program, check, { is: 'pause' }, now))
-    const resumed = taken(step(program, paused, { is: 'resume' }, now))
+    const paused = does(check, { is: 'pause' })
+    const resumed = does(paused, { is: 'resume' })
     expect(resumed.phase).toEqual(check.phase)
     expect(resumed.answers).toEqual(check.answers)
   })
   test('finish shows what the answers so far amount to', () => {
-    expect(taken(step(program, begin(), { is: 'finish' }, now)).phase).toEqual({ is: 'done' })
+    expect(does(begin(), { is: 'finish' }).phase).toEqual({ is: 'done' })
   })
   test('each change moves the revision by one and puts the expiry off', () => {
     const hour = 3600_000
@@ -184,9 +189,9 @@ describe('refused, and nothing changed', () => {
   const phases: Record<string, Check> = {
     asking: begin(),
     consent: play(begin(), safe).check,
-    paused: taken(step(program, begin(), { is: 'pause' }, now)),
+    paused: does(begin(), { is: 'pause' }),
     done: say(begin(), option('yes')),
-    closed: taken(step(program, begin(), { is: 'close' }, now)),
+    closed: does(begin(), { is: 'close' }),
   }
   const events: Record<string, CheckEvent> = {
     answer: { is: 'answer', question: 'smoke', answer: option('no') },
@@ -216,8 +221,28 @@ describe('refused, and nothing changed', () => {
   const refusalOf = (stepping: Stepping) => (stepping.ok ? undefined : stepping.refusal.code)
   const answering = (answer: Answer, question = 'smoke') =>
     refusalOf(step(program, begin(), { is: 'answer', question, answer }, now))
+  test('whatever is done to a closed check, it is said to be closed', () => {
+    const closed = does(begin(), { is: 'close' })
+    for (const event of Object.values(events)) expect(refusalOf(step(program, closed, event, now))).toBe('closed')
+    expect(refusalOf(step(program, closed, { is: 'close' }, now + lifetime))).toBe('closed')
+  })
+  test('what does not fit the moment is said with it', () => {
+    const paused = does(begin(), { is: 'pause' })
+    const tried = step(program, paused, { is: 'answer', question: 'smoke', answer: option('no') }, now)
+    expect(tried).toEqual({ ok: false, refusal: { code: 'not-now', event: 'answer', phase: 'paused' } })
+  })
   test('an option that the question does not have', () => expect(answering(option('maybe'))).toBe('unknown-option'))
   test('a reading where an option is wanted', () => expect(answering(reading(3))).toBe('unknown-option'))
+  test('consent to another step than the one that is offered', () => {
+    const at = play(begin(), safe).check
+    expect(refusalOf(step(program, at, { is: 'consent', to: 'bench', given: true }, now))).toBe('another-consent')
+    expect(refusalOf(step(program, begin(), { is: 'consent', to: 'unwrap', given: true }, now))).toBeDefined()
+  })
+  test('a change of what was not answered, or is not asked', () => {
+    const change = (question: string) => refusalOf(step(program, begin(), { is: 'change', question }, now))
+    expect(change('legs')).toBe('nothing-to-change')
+    expect(change('colour')).toBe('nothing-to-change')
+  })
   test('an answer to another question', () => expect(answering(option('no'), 'wrap')).toBe('another-question'))
   test('anything after the expiry', () => {
     expect(refusalOf(step(program, begin(), { is: 'pause' }, now + lifetime))).toBe('expired')
@@ -236,6 +261,8 @@ describe('refused, and nothing changed', () => {
     expect(refusalOf(step(program, check, { is: 'answer', question: 'mass', answer: reading(value) }, now))).toBe(code)
   })
   test.each([0, -1, 1.5, 10_001, Number.NaN])('a check of %d cells', cells => {
-    expect(refusalOf(start(program, { ...opening, cells }, now))).toBe('too-many-cells')
+    expect(refusalOf(start(program, { id: 'c1', holder: 'ada', server: null, cells, family: 'lamp' }, now))).toBe(
+      'too-many-cells',
+    )
   })
 })

@@ -4,27 +4,17 @@ import { expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
 import type { CheckEvent } from '../../src/check/events.ts'
 import { screenOf } from '../../src/check/screen.ts'
-import { start, step } from '../../src/check/step.ts'
+import { step } from '../../src/check/step.ts'
 import type { Answer } from '../../src/engine/answers.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { questionsOf, weigh } from '../../src/engine/conditions.ts'
 import { judge } from '../../src/engine/judge.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
-import { lanternPack } from './lantern-pack.ts'
+import { shippedPrograms } from '../rules/shipped-programs.ts'
+import { handsOn, now } from './hands.ts'
+import { lanternProgram } from './lantern-pack.ts'
 import { withoutWork } from './without-work.ts'
 
-const now = Date.UTC(2026, 10, 25)
-const shipped = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-const programs: Program[] = []
-for (const [packs, family] of [
-  [[lanternPack], 'lamp'] as const,
-  [[lanternPack], undefined] as const,
-  ...[undefined, ...shipped.flatMap(pack => pack.families.map(one => one.id))].map(one => [shipped, one] as const),
-]) {
-  const result = compile(packs, '2026-11-25', family)
-  if (result.ok) programs.push(result.program)
-}
+const programs = [lanternProgram('lamp'), lanternProgram(), ...shippedPrograms()]
 
 /** An event a person could cause now, picked by `pick`; mostly an answer. */
 function eventFor(program: Program, check: Check, pick: number): CheckEvent {
@@ -59,20 +49,7 @@ test('invariants of every walk', () => {
       fc.boolean(),
       fc.array(fc.nat({ max: 10_000 }), { maxLength: 90 }),
       (program, quick, picks) => {
-        const opened = start(
-          program,
-          {
-            id: 'c',
-            holder: 'p',
-            server: null,
-            mode: quick ? 'quick' : 'full',
-            cells: 1,
-            family: program.family?.id ?? null,
-          },
-          now,
-        )
-        if (!opened.ok) throw new Error(opened.refusal.code)
-        let check = opened.check
+        let check = handsOn(program).begin({ mode: quick ? 'quick' : 'full' })
         for (const pick of picks) {
           const before = check
           const stepped = step(program, check, eventFor(program, check, pick), now)

@@ -2,28 +2,16 @@
 import { expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
 import { knownFigures } from '../../src/check/known/known-figures.ts'
-import { type Stepping, start, step } from '../../src/check/step.ts'
-import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
+import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { judge } from '../../src/engine/judge.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { fieldsLeft } from '../../src/readings/form.ts'
+import { shippedProgram } from '../rules/shipped-programs.ts'
 import { sound } from '../rules/sound-looks.ts'
+import { asked, handsOn } from './hands.ts'
 
-const now = Date.UTC(2026, 10, 29)
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const compiled = compile(packs, '2026-11-29')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
 
-const taken = (stepping: Stepping): Check => {
-  if (!stepping.ok) throw new Error(JSON.stringify(stepping.refusal))
-  return stepping.check
-}
-const asked = (check: Check): string => ('question' in check.phase ? check.phase.question : '')
-const say = (check: Check, answer: Answer) =>
-  taken(step(program, check, { is: 'answer', question: asked(check), answer }, now))
+const { begin, say, does } = handsOn(program)
 
 /** A new 26650 said to give 45 A, with a resistance of its own. */
 const cell = (mΩ: number): Answers => ({
@@ -41,8 +29,7 @@ const cell = (mΩ: number): Answers => ({
 
 /** Answered by name until `until` holds; the questions that were asked. */
 function walk(answers: Answers, until: (check: Check) => boolean): { check: Check; asks: string[] } {
-  const who = { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: null, tools: ['meter'] } as const
-  let check = taken(start(program, who, now))
+  let check = begin({ tools: ['meter'] })
   const asks: string[] = []
   for (let i = 0; i < 150 && check.phase.is === 'asking' && !until(check); i++) {
     asks.push(asked(check))
@@ -88,32 +75,50 @@ test('where it accuses it is looked at twice, at every figure, and then it count
 
 test('another resistance takes it with it, confirmed or not', () => {
   let { check } = walk(cell(30), ({ phase }) => phase.is === 'second-look')
-  check = taken(step(program, check, { is: 'change', question: 'ac-resistance' }, now))
+  check = does(check, { is: 'change', question: 'ac-resistance' })
   check = say(check, reading(8, 0.3))
   expect(check.answers['voltage-at-claim']).toMatchObject({ value: 0.36 })
   expect(check.pending?.['voltage-at-claim']).toBeUndefined()
-  check = taken(step(program, check, { is: 'change', question: 'ac-resistance' }, now))
+  check = does(check, { is: 'change', question: 'ac-resistance' })
   check = confirm(say(check, reading(30, 0.3))).check
   expect(judge(program, check.answers).verdict).toBe('doubtful')
   // What was confirmed of one resistance is not confirmed of another.
-  check = taken(step(program, check, { is: 'change', question: 'ac-resistance' }, now))
+  check = does(check, { is: 'change', question: 'ac-resistance' })
   const { asks } = confirm(say(check, reading(31, 0.3)))
   expect(asks).toContain('voltage-at-claim')
+})
+
+test('the same resistance typed once more leaves what was confirmed as it is', () => {
+  let { check } = walk(cell(30), ({ phase }) => phase.is === 'second-look')
+  check = confirm(check).check
+  const before = check
+  check = say(does(check, { is: 'change', question: 'ac-resistance' }), reading(30, 0.3))
+  expect(check.phase.is).not.toBe('second-look')
+  expect(check.confirmed).toEqual(before.confirmed)
+  expect(judge(program, check.answers).verdict).toBe('doubtful')
+})
+
+test('what somebody typed by itself is not worked out again', () => {
+  let { check } = walk(cell(8), workedOut)
+  check = say(does(check, { is: 'change', question: 'voltage-at-claim' }), reading(0.3, 0.01))
+  expect(check.answers['voltage-at-claim']).toEqual(reading(0.3, 0.01))
+  for (let i = 0; i < 5 && check.phase.is === 'asking'; i++) check = say(check, cantTell)
+  expect(check.answers['voltage-at-claim']).toEqual(reading(0.3, 0.01))
 })
 
 test('going back goes to what somebody typed, and what followed from it is gone', () => {
   let { check } = walk(cell(8), workedOut)
   const last = check.trail.filter(id => id !== 'voltage-at-claim').at(-1)
-  check = taken(step(program, check, { is: 'back' }, now))
+  check = does(check, { is: 'back' })
   expect(asked(check)).toBe(last)
-  while (asked(check) !== 'ac-resistance') check = taken(step(program, check, { is: 'back' }, now))
+  while (asked(check) !== 'ac-resistance') check = does(check, { is: 'back' })
   expect(check.answers['voltage-at-claim']).toBeUndefined()
   expect(check.trail).not.toContain('voltage-at-claim')
 })
 
 test('whoever changes it by itself types both figures', () => {
   let { check } = walk(cell(8), workedOut)
-  check = taken(step(program, check, { is: 'change', question: 'voltage-at-claim' }, now))
+  check = does(check, { is: 'change', question: 'voltage-at-claim' })
   expect(fieldsLeft('voltage-lost', knownFigures(program, check, 'voltage-at-claim'))).toHaveLength(2)
 })
 

@@ -8,10 +8,9 @@ import type { Answer, Answers } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { writeLetter } from '../../src/words/letter/draft-letter.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { shippedPrograms } from '../rules/shipped-programs.ts'
 
 export type VerdictScreen = Extract<Screen, { kind: 'verdict' }>
 const now = Date.UTC(2026, 10, 27)
@@ -31,12 +30,7 @@ export const letterOf = (language: string, program: Program, screen: VerdictScre
 export const wordsOf = ({ components }: ShownMessage): string =>
   components.flatMap(part => (part.type === ComponentType.TextDisplay ? [part.content] : [])).join('\n')
 
-const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-export const programs = [undefined, ...packs.flatMap(pack => pack.families.map(one => one.id))].flatMap(family => {
-  const result = compile(packs, '2026-11-27', family)
-  return result.ok ? [result.program] : []
-})
-
+export const programs = shippedPrograms()
 export const heron = programs.find(program => program.family?.id === 'brindlewick-heron') as Program
 export const pick = (option: string): Answer => ({ kind: 'option', option })
 

@@ -5,16 +5,11 @@ import type { Screen } from '../../src/check/screen.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { showQuestion } from '../../src/discord/check/show/question.ts'
 import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { shippedProgram } from '../rules/shipped-programs.ts'
 
 const now = Date.UTC(2026, 10, 29)
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const compiled = compile(packs, '2026-11-29')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
 
 type Asked = Extract<Screen, { kind: 'question' }>
 function asked(stepping: Stepping): Asked {

@@ -13,10 +13,9 @@ import type { Answer } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { shippedProgram, shippedPrograms } from '../rules/shipped-programs.ts'
 import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
@@ -122,14 +121,9 @@ describe('the caution is never cut off', () => {
   })
 
   test('on random answers to the shipped packs, with every screen on the way', async () => {
-    const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-    const programs = [undefined, ...packs.flatMap(pack => pack.families.map(one => one.id))].flatMap(family => {
-      const result = compile(packs, '2026-11-25', family)
-      return result.ok ? [result.program] : []
-    })
     await fc.assert(
       fc.asyncProperty(
-        fc.constantFrom(...programs),
+        fc.constantFrom(...shippedPrograms()),
         fc.array(fc.nat({ max: 1000 }), { minLength: 60, maxLength: 60 }),
         async (program, picks) => {
           const begun = start(
@@ -220,10 +214,7 @@ test('buttons carry the revision they were shown on', async () => {
 })
 
 test('a cell that has vented and is cold: nobody is told to touch, tape or pack it, and the most urgent of several dangers is what counts', async () => {
-  const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-  const compiled = compile(packs, '2026-11-25')
-  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
-  const { program } = compiled
+  const program = shippedProgram()
   const shownFor = async (said: Readonly<Record<string, string>>) => {
     const answers = Object.fromEntries(
       Object.entries(said).map(([id, one]) => [id, { kind: 'option', option: one } as Answer]),

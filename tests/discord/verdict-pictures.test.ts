@@ -8,11 +8,9 @@ import { start } from '../../src/check/step.ts'
 import { showScreen } from '../../src/discord/check/show/screen.ts'
 import { textBudget } from '../../src/discord/message/parts.ts'
 import { type Answers, option, reading } from '../../src/engine/answers.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-curve.ts'
 import { drawVerdict, drawVerdictAlone } from '../../src/pictures/from-checks/draw-verdict.ts'
 import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
@@ -21,15 +19,10 @@ import { openPictures } from '../../src/services/pictures/open-pictures.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { curve } from '../pictures/gallery.ts'
 import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+import { shippedPacks, shippedProgram, shippedPrograms } from '../rules/shipped-programs.ts'
 import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
-const packs = (await loadPacks(shippedRules)).packs.map(loaded => loaded.pack)
-const programOf = (family?: string): Program => {
-  const compiled = compile(packs, '2026-11-25', family)
-  if (!compiled.ok) throw new Error(JSON.stringify(compiled.problems))
-  return compiled.program
-}
 const pictures = openPictures(new Keyv())
 
 async function verdictMessage(program: Program, answers: Answers) {
@@ -63,7 +56,7 @@ const words = (node: ReturnType<typeof parseSvg>): string =>
     .join(' ')
 
 describe('the card', () => {
-  const heron = programOf('brindlewick-heron')
+  const heron = shippedProgram('brindlewick-heron')
 
   test('marks each contradiction on the part that was answered, drawn as it was answered', () => {
     const root = cardOf(heron, { legs: option('three'), 'lettering-place': option('wrap') })
@@ -74,7 +67,7 @@ describe('the card', () => {
   })
 
   test('marks what was measured or read where it stands on the cell', () => {
-    const root = cardOf(programOf(), { format: option('18650'), 'claimed-capacity': reading(9900) })
+    const root = cardOf(shippedProgram(), { format: option('18650'), 'claimed-capacity': reading(9900) })
     expect(partsNamed(root!, 'mark')).toHaveLength(1)
     expect(words(partsNamed(root!, 'lettering')[0]!).replace(/ /g, '')).toBe('????mAh')
   })
@@ -90,26 +83,26 @@ describe('the card', () => {
 
   test('is drawn in the size that was answered', () => {
     const answers = { format: option('26650'), swollen: option('swollen') }
-    const small = drawVerdict(say, programOf(), judge(programOf(), answers), answers)
+    const small = drawVerdict(say, shippedProgram(), judge(shippedProgram(), answers), answers)
     const other = { ...answers, format: option('14500') }
-    expect(small?.svg).not.toBe(drawVerdict(say, programOf(), judge(programOf(), other), other)?.svg)
+    expect(small?.svg).not.toBe(drawVerdict(say, shippedProgram(), judge(shippedProgram(), other), other)?.svg)
   })
 
   test('shows the cell without a mark where nothing of the reasons is on it, and where nothing was found', () => {
     for (const answers of [{ smell: option('smells') }, {}])
-      expect(partsNamed(cardOf(programOf(), answers)!, 'mark')).toHaveLength(0)
+      expect(partsNamed(cardOf(shippedProgram(), answers)!, 'mark')).toHaveLength(0)
   })
 
   test('has the figure the verdict rests on, as it was typed', () => {
-    const root = cardOf(programOf(), { format: option('18650'), 'claimed-capacity': reading(9900) })
+    const root = cardOf(shippedProgram(), { format: option('18650'), 'claimed-capacity': reading(9900) })
     expect(words(partsNamed(root!, 'figures')[0]!)).toMatch(/^9,900\smAh$/)
-    expect(partsNamed(cardOf(programOf(), {})!, 'figures')).toHaveLength(0)
+    expect(partsNamed(cardOf(shippedProgram(), {})!, 'figures')).toHaveLength(0)
   })
 })
 
 describe('the family', () => {
   test('every shipped family is drawn, with a view of each tell its pack names and of no other', () => {
-    const families = packs.flatMap(pack => pack.families)
+    const families = shippedPacks.flatMap(pack => pack.families)
     expect(families.length).toBeGreaterThanOrEqual(5)
     for (const family of families) {
       const root = parseSvg(drawFamily(say, family)!.svg)
@@ -119,7 +112,7 @@ describe('the family', () => {
   })
 
   test('nothing is made up where a pack shows nothing, or shows what cannot be drawn', () => {
-    const [family] = packs.flatMap(pack => pack.families)
+    const [family] = shippedPacks.flatMap(pack => pack.families)
     expect(drawFamily(say, { ...family!, show: {} })).toBeUndefined()
     expect(drawFamily(say, { ...family!, show: { legs: 99 } })).toBeUndefined()
   })
@@ -132,7 +125,7 @@ describe('what is kept of pictures', () => {
       get: async (key: string) => kept.get(key),
       set: async (key: string, png: unknown) => kept.set(key, png),
     }
-    const [program, shown] = [programOf('brindlewick-heron'), openPictures(memory)]
+    const [program, shown] = [shippedProgram('brindlewick-heron'), openPictures(memory)]
     await show(shown, program)
     return { program, keys: [...kept.keys()] }
   }
@@ -173,7 +166,7 @@ describe('the verdict message', () => {
   }
 
   test('shows the card, its details the family, each told in words, the caution among them', async () => {
-    const program = programOf('brindlewick-heron')
+    const program = shippedProgram('brindlewick-heron')
     const [card = '', ...others] = await gallery(program, { legs: option('three') })
     expect(others).toEqual([])
     const [family] = await pictures.forDetails(program, judge(program, { legs: option('three') }), say)
@@ -185,15 +178,15 @@ describe('the verdict message', () => {
   })
 
   test('in danger nobody is sent back to compare', async () => {
-    const program = programOf('brindlewick-heron')
+    const program = shippedProgram('brindlewick-heron')
     expect(await pictures.forDetails(program, judge(program, { swollen: option('swollen') }), say)).toEqual([])
-    const told = await gallery(programOf('brindlewick-heron'), { swollen: option('swollen') })
+    const told = await gallery(shippedProgram('brindlewick-heron'), { swollen: option('swollen') })
     expect(told).toHaveLength(1)
     expect(told[0]).toMatch(/^Result: Danger/)
   })
 
   test('on random answers holds to Discord’s limits and keeps its caution', async () => {
-    const programs = [programOf(), ...packs.flatMap(pack => pack.families.map(one => programOf(one.id)))]
+    const programs = shippedPrograms()
     const picks = fc.array(fc.nat({ max: 1000 }), { minLength: 61, maxLength: 61 })
     await fc.assert(
       fc.asyncProperty(fc.constantFrom(...programs), picks, async (program, chosen) => {

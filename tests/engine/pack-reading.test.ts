@@ -6,47 +6,8 @@ import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { parseYaml } from '../../src/packs/read-yaml.ts'
 import { sayProblem } from '../../src/words/problem-words.ts'
 import { sayIn } from '../../src/words/say.ts'
+import { smallPack as good } from './small-pack.ts'
 
-const good = {
-  pack: 'small',
-  version: '1.0.0',
-  written: '2026-11-25',
-  title: 'A small pack',
-  about: 'For tests.',
-  sources: { trade: { kind: 'common-practice', text: 'common practice' } },
-  questions: [
-    {
-      id: 'wrap',
-      ask: 'Is the wrap whole?',
-      care: 'look',
-      effort: 1,
-      options: [
-        { id: 'whole', label: 'Whole' },
-        { id: 'torn', label: 'Torn' },
-      ],
-    },
-    { id: 'mass', ask: 'How heavy?', care: 'meter', effort: 2, reading: { quantity: 'mass', least: 5, most: 200 } },
-  ],
-  rules: [
-    {
-      id: 'torn-wrap',
-      kind: 'hazard',
-      act: 'isolate',
-      when: { wrap: 'torn' },
-      says: 'A torn wrap can short.',
-      source: ['trade'],
-    },
-    {
-      id: 'light',
-      kind: 'sign',
-      strength: 'strong',
-      when: { mass: { below: 42 } },
-      says: 'Too light.',
-      source: ['trade'],
-    },
-  ],
-  families: [{ id: 'one', name: 'One', maker: 'Nobody', given: {}, enough: ['light'] }],
-}
 type Raw = Record<string, unknown>
 const changed = (change: (raw: typeof good & Raw) => void): unknown => {
   const copy = structuredClone(good)
@@ -117,6 +78,44 @@ describe('a mistake is named', () => {
       raw => Object.assign(raw.families[0] as Raw, { enough: ['ligt'] }),
       /no rule “ligt”; did you mean “light”\?/,
     ],
+    [
+      'a question that comes first and is not there',
+      raw => Object.assign(raw.families[0] as Raw, { first: ['wrp'] }),
+      /no question “wrp”; did you mean “wrap”\?/,
+    ],
+    [
+      'a rule of no bearing as enough',
+      raw => {
+        const { strength: _, ...rest } = raw.rules[1] as Raw
+        raw.rules[1] = { ...rest, kind: 'no-bearing' } as never
+      },
+      /“light”/,
+    ],
+    [
+      'as enough a rule whose questions are all given',
+      raw => Object.assign(raw.families[0] as Raw, { enough: ['torn-wrap'], given: { wrap: 'whole' } }),
+      /“torn-wrap”/,
+    ],
+    [
+      'a hazard that is waived though no other reads the same',
+      raw => Object.assign(raw.families[0] as Raw, { waives: ['torn-wrap'] }),
+      /“torn-wrap”/,
+    ],
+    [
+      'a rule that is enough and waived',
+      raw => Object.assign(raw.families[0] as Raw, { waives: ['light'] }),
+      /“light”/,
+    ],
+    [
+      'a waived rule that is not there',
+      raw => Object.assign(raw.families[0] as Raw, { waives: ['ligt'] }),
+      /no rule “ligt”; did you mean “light”\?/,
+    ],
+    [
+      'a rule while which nothing is found, and that is not there',
+      raw => Object.assign(raw.families[0] as Raw, { notWhile: ['ligt'] }),
+      /no rule “ligt”; did you mean “light”\?/,
+    ],
     ['an empty condition', raw => Object.assign(raw.rules[0] as Raw, { when: {} }), /empty condition says nothing/],
     [
       'a question with both options and a reading',
@@ -131,6 +130,16 @@ describe('a mistake is named', () => {
     expect(found.join('\n')).toMatch(sentence)
     for (const one of found) expect(one).toMatch(/[.?]$/)
   })
+})
+
+test('a hazard is waived where another one still reads the same question, and a sign anyhow', () => {
+  const doubly = changed(raw => {
+    raw.rules.push({ ...raw.rules[0], id: 'torn-too' } as never)
+    Object.assign(raw.families[0] as Raw, { waives: ['torn-wrap'] })
+  })
+  expect(sentences(doubly)).toEqual([])
+  const sign = changed(raw => Object.assign(raw.families[0] as Raw, { waives: ['light'], enough: ['torn-wrap'] }))
+  expect(sentences(sign)).toEqual([])
 })
 
 describe('YAML that must not get in', () => {

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { type Answers, option } from '../../src/engine/answers.ts'
 import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts } from '../../src/families/facts/facts-schema.ts'
+import { featuresOf, isKept, isLook } from '../../src/families/features.ts'
 import {
   againstAll,
   type Candidate,
@@ -11,6 +12,7 @@ import {
   looksLikeAnother,
   nextLook,
 } from '../../src/families/weigh/held-against.ts'
+import { shippedProgram } from '../rules/shipped-programs.ts'
 import { anyCell } from './base.ts'
 import { inventedFamilies, unnamedFamilies } from './known-families.ts'
 import { named } from './made-families.ts'
@@ -70,7 +72,22 @@ test('what is looked at next parts the families, and nothing is asked where noth
   const first = nextLook(groups, anyCell, said({}), ['legs', 'vent-disc', 'code-place'])
   expect(first?.question).toBe('legs')
   expect(nextLook(groups, anyCell, said({ legs: 'other' }), ['vent-disc'])).toBeUndefined()
+  // A look that nothing is said of parts nobody.
+  const untold = [...featuresOf(anyCell).values()].find(
+    one => isLook(one) && all.every(({ facts }) => facts.traits[one.id] === undefined),
+  )
+  expect(nextLook(groups, anyCell, said({}), [untold?.id ?? ''])).toBeUndefined()
   expect(
     nextLook(groups, anyCell, said({ legs: 'four', 'vent-disc': 'raised-button' }), ['legs', 'vent-disc']),
   ).toBeUndefined()
+})
+
+test('features are looks that no hazard reads and that say how a cell is made; outcomes keep them and what it was sold as', () => {
+  const features = featuresOf(anyCell)
+  expect(features.has('legs')).toBe(true)
+  for (const id of ['where-bought', 'mass', 'swollen', 'ring', 'sold-as']) expect(features.has(id), id).toBe(false)
+  const program = shippedProgram()
+  for (const id of ['legs', 'format', 'sold-as']) expect(isKept(program, id), id).toBe(true)
+  for (const id of ['where-bought', 'mass', 'swollen', 'no-such-question']) expect(isKept(program, id), id).toBe(false)
+  expect(featuresOf(anyCell)).toBe(features)
 })

@@ -74,6 +74,11 @@ test('names are compared by what the eye sees', () => {
     expect(skeletonOf(a)).toBe(skeletonOf(b))
   expect(skeletonOf('Sandpiper 25')).not.toBe(skeletonOf('Sandpiper 30'))
   expect(tidyName('  a\u202eb\n c ')).toBe('ab c')
+  // Two marks on a letter are writing, more are a heap.
+  const acute = '\u0301'
+  expect(tidyName(`q${acute}${acute}x`)).toBe(`q${acute}${acute}x`)
+  expect(tidyName(`q${acute.repeat(9)}x${acute.repeat(3)}`)).toBe(`q${acute.repeat(2)}x${acute.repeat(2)}`)
+  expect(tidyName(`abc${acute}`)).toBe(`abc${acute}`.normalize('NFKC'))
   expect(nameProblems('Größe Ñandú 25')).toEqual([])
   expect(nameProblems('Lаrk')).toMatchObject([{ code: 'name-of-two-alphabets' }])
 })

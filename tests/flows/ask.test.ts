@@ -1,5 +1,5 @@
 // Questions people ask, through the real client: answered alone, none guessed, another picked, one posted for everybody.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
 import { languages } from '../../src/answers/entry.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
@@ -7,18 +7,16 @@ import { decodeAsk, encodeAsk } from '../../src/custom-ids/ask-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { shippedAnswers } from '../answers/questions.ts'
 import { caution, closeAll, idOf, messageOf, postButton, pressed } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
-let room: TestRoom
+const { room, wren, tomas } = useRoom()
 beforeAll(async () => {
-  room = await openRoom()
   // As when the bot starts.
   const answers = await room.services.answers()
   for (const language of languages) answers.open(language)
 })
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
 const ask = async (question: string, name = 'Wren'): Promise<SeenMessage> => {
   const reply = await room.standIn.as(name).run('ask', { question })
   expect(reply.kind === 'message' && reply.private).toBe(true)
@@ -127,7 +125,7 @@ describe('an answer posted for everybody', () => {
   test('whoever picks a question under it gets the answer alone, in their language', async () => {
     await pressed(wren(), await ask('dented'), 'Post it')
     const public_ = room.standIn.messages(everybody).at(-1) as SeenMessage
-    const reply = await room.standIn.as('Tomas').choose(public_, menus(public_)[0]?.customId ?? '', ['disposal'])
+    const reply = await tomas().choose(public_, menus(public_)[0]?.customId ?? '', ['disposal'])
     expect(reply.kind === 'message' && reply.private).toBe(true)
     expect(text(messageOf(reply))).toMatch(/¿Tienes alguna duda, la que sea\?/)
   })

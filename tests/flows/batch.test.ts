@@ -1,15 +1,10 @@
 // What the weights of cells bought together say, through the real client; what could not be read; and the check that starts from it.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { text } from '../../src/practice/seen.ts'
 import { caution, messageOf, pressed } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
+const { wren, ilse } = useRoom()
 const batch = async (options: Record<string, string>) => messageOf(await wren().run('batch', options))
 
 describe('/batch', () => {
@@ -55,7 +50,7 @@ describe('/batch', () => {
   })
 
   test('German reads a comma as the mark of decimals', async () => {
-    const seen = text(await messageOf(await room.standIn.as('Ilse').run('batch', { figures: '45,1; 45,3; 45,2 g' })))
+    const seen = text(await messageOf(await ilse().run('batch', { figures: '45,1; 45,3; 45,2 g' })))
     expect(seen).toMatch(/Zellen einer Charge/)
   })
 })

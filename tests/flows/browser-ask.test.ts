@@ -1,19 +1,16 @@
 // Questions in the practice room's page, at phone width: a newcomer asks, a helper answers somebody's message, in two languages.
 import type { Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { sayIn } from '../../src/words/say.ts'
-import { become, card, chromiumPath, chromiumThere, fillAndRun, tooWide, until, wordsOf } from './browser-hands.ts'
+import { become, card, fillAndRun, tooWide, until, wordsOf } from './browser-hands.ts'
 import { caution } from './hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: questions in the browser, because ${chromiumPath} is missing.`)
+import { inBrowser } from './in-browser.ts'
 
 const english = sayIn('en')
 /** The helper of the practice room reads German. */
 const hers = sayIn('de')
 
-describe.skipIf(!chromiumThere)('questions in the browser', () => {
-  const { open: openWindow } = useBrowser()
+inBrowser('questions in the browser', ({ open: openWindow }) => {
   let page: Page
   const phone = async (name: string) => {
     page = await openWindow({ width: 360, height: 800 })

@@ -1,31 +1,17 @@
 // On a phone, by clicks alone, in two languages: from a verdict to a letter that is changed and copied, and to buying safely.
 import type { Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import type { Key } from '../../src/words/catalogue.ts'
 import { sayIn } from '../../src/words/say.ts'
-import {
-  become,
-  card,
-  changing,
-  choose,
-  chromiumPath,
-  chromiumThere,
-  press,
-  runByClicks,
-  tooWide,
-  wordsOf,
-} from './browser-hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: buying in the browser, because ${chromiumPath} is missing.`)
+import { become, card, changing, choose, press, runByClicks, tooWide, wordsOf } from './browser-hands.ts'
+import { inBrowser } from './in-browser.ts'
 
 const people = [
   { name: 'Wren', locale: 'en-GB', happening: /^C · /, asks: /smoking, hissing/ },
   { name: 'Ilse', locale: 'de', happening: /^C · /, asks: /raucht, zischt/ },
 ] as const
 
-describe.skipIf(!chromiumThere)('buying on a phone', () => {
-  const { open: openWindow } = useBrowser()
+inBrowser('buying on a phone', ({ open: openWindow }) => {
   let page: Page
 
   test.each(people)('$name in $locale: danger, the letter, what to do with the cell', async who => {

@@ -1,6 +1,6 @@
 // Two moderators in the page, on a phone and at a desk, in English and German: a wave with three tells is one finding, decided, taken back, and next week the same post.
 import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
 import { sayWeek } from '../../src/words/dates.ts'
@@ -10,8 +10,6 @@ import {
   become,
   card,
   changing,
-  chromiumPath,
-  chromiumThere,
   goTo,
   launchBrowser,
   openPage,
@@ -22,10 +20,9 @@ import {
   wordsOf,
 } from './browser-hands.ts'
 import { caution } from './hands.ts'
+import { whereChromiumIs } from './in-browser.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 import { beginWave, tells, type Wave, waveFamily } from './wave.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: the desk in the browser, because ${chromiumPath} is missing.`)
 
 /** A folder to put pictures of the screens into, to look at them. */
 const shots = process.env['CELLWARY_SHOTS']
@@ -35,7 +32,7 @@ const hollis = { name: 'Hollis', locale: 'en-GB' }
 const maret = { name: 'Maret', locale: 'de' }
 const sentences = ['new', 'sure', 'many', 'noise', 'next'] as const
 
-describe.skipIf(!chromiumThere)('the desk in the browser', () => {
+whereChromiumIs('the desk in the browser', () => {
   let room: TestRoom
   let wave: Wave
   let browser: Browser

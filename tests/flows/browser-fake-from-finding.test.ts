@@ -1,6 +1,6 @@
 // A finding becomes a known fake in the page at phone width, in English and German, and whoever checks the next such cell is told of it.
 import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
 import { type Say, sayIn } from '../../src/words/say.ts'
@@ -8,8 +8,6 @@ import {
   become,
   card,
   changing,
-  chromiumPath,
-  chromiumThere,
   goTo,
   launchBrowser,
   openPage,
@@ -19,10 +17,9 @@ import {
   until,
 } from './browser-hands.ts'
 import { postPart } from './hands.ts'
+import { whereChromiumIs } from './in-browser.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
 import { builtFacts, putInForce } from './put-family.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: a known fake from a finding, because ${chromiumPath} is missing.`)
 
 const server = demoServer.server.id
 const english = sayIn('en-GB')
@@ -32,7 +29,7 @@ const hands = [
   { who: 'Maret', say: sayIn('de'), family: 'f-finding2', name: 'Knutt 25', four: /Beine: Vier/, title: 'Vier Beine' },
 ]
 
-describe.skipIf(!chromiumThere)('a finding in the browser', () => {
+whereChromiumIs('a finding in the browser', () => {
   let room: TestRoom
   let browser: Browser
   let page: Page

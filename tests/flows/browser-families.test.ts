@@ -1,7 +1,7 @@
 // Families in the practice room's page at phone width: made by one warden, agreed to by another, and met by a newcomer.
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { sayIn } from '../../src/words/say.ts'
 import {
@@ -9,8 +9,6 @@ import {
   card,
   changing,
   choose,
-  chromiumPath,
-  chromiumThere,
   fillAndRun,
   goTo,
   press,
@@ -19,10 +17,8 @@ import {
   until,
   wordsOf,
 } from './browser-hands.ts'
-import { useBrowser } from './in-browser.ts'
+import { inBrowser } from './in-browser.ts'
 import { bare18650, letterOf } from './new-family.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: families in the browser, because ${chromiumPath} is missing.`)
 
 /** Where pictures of the screens are left to be looked at; nowhere when unset. */
 const shots = process.env['CELLWARY_SHOTS']
@@ -30,8 +26,7 @@ const german = sayIn('de')
 const spanish = sayIn('es-ES')
 const english = sayIn('en-GB')
 
-describe.skipIf(!chromiumThere)('families in the browser', () => {
-  const browser = useBrowser()
+inBrowser('families in the browser', browser => {
   let page: Page
   let shot = 0
   const look = async () => {

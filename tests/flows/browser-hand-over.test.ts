@@ -4,7 +4,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
@@ -14,23 +14,8 @@ import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { type Say, sayIn } from '../../src/words/say.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
-import {
-  become,
-  card,
-  changing,
-  choose,
-  chromiumPath,
-  chromiumThere,
-  fillAndRun,
-  goTo,
-  press,
-  tooWide,
-  until,
-  wordsOf,
-} from './browser-hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: handing over in the browser, because ${chromiumPath} is missing.`)
+import { become, card, changing, choose, fillAndRun, goTo, press, tooWide, until, wordsOf } from './browser-hands.ts'
+import { inBrowser } from './in-browser.ts'
 
 /** The moderator of the practice room reads Spanish; what everybody sees is in the server's language. */
 const his = sayIn('es-ES')
@@ -40,8 +25,7 @@ const today = new Date().toISOString().slice(0, 10)
 /** Where to leave pictures of every screen, for people to look over. */
 const shots = process.env['CELLWARY_SHOTS']
 
-describe.skipIf(!chromiumThere)('in other hands, in the browser', () => {
-  const { open: openWindow } = useBrowser()
+inBrowser('in other hands, in the browser', ({ open: openWindow }) => {
   let page: Page
   let folder: string
   beforeAll(async () => {

@@ -53,7 +53,7 @@ export async function startPractice(more: Readonly<Record<string, string>> = {})
 }
 
 /** How long something may take before it counts as never coming, in milliseconds; a loaded machine is slow. */
-const patience = 30_000
+const patience = 60_000
 
 export type Look = { readonly width: number; readonly height: number; readonly dark?: boolean }
 

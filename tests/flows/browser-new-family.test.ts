@@ -1,24 +1,10 @@
 // How many presses it takes from the first command to a check of a new family, on a phone, in the ordinary way; in English and German.
 import type { Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { sayIn } from '../../src/words/say.ts'
-import {
-  become,
-  card,
-  changing,
-  chromiumPath,
-  chromiumThere,
-  goTo,
-  press,
-  runByClicks,
-  tooWide,
-  until,
-  wordsOf,
-} from './browser-hands.ts'
-import { useBrowser } from './in-browser.ts'
+import { become, card, changing, goTo, press, runByClicks, tooWide, until, wordsOf } from './browser-hands.ts'
+import { inBrowser } from './in-browser.ts'
 import { bare18650, letterOf } from './new-family.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: the presses of a new family, because ${chromiumPath} is missing.`)
 
 /** Above this, moderators leave it to somebody else. */
 const mostPresses = 20
@@ -37,9 +23,7 @@ const hands = [
   },
 ]
 
-describe.skipIf(!chromiumThere)('presses on a phone', () => {
-  const browser = useBrowser()
-
+inBrowser('presses on a phone', browser => {
   test.each(hands)(
     '$who makes $name, Tomas agrees, and a check of it is begun',
     async ({ who, say, made, disc, name }) => {

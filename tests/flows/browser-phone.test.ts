@@ -1,12 +1,10 @@
 // The page on a phone of 360 × 640: head and foot are slim, a question is seen whole with its answers, and it is few taps to a result.
 import type { Page } from 'playwright-core'
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { afterEach, beforeEach, expect, test } from 'vitest'
 import {
   become,
   card,
   changing,
-  chromiumPath,
-  chromiumThere,
   goTo,
   openHead,
   press,
@@ -15,9 +13,7 @@ import {
   until,
   wordsOf,
 } from './browser-hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: the page on a phone, because ${chromiumPath} is missing.`)
+import { inBrowser } from './in-browser.ts'
 
 type Fold = {
   readonly ask: string
@@ -54,8 +50,7 @@ const measure = `(() => {
 /** Long instructions and answers of two lines each need more than the whole view even without a picture of any use. */
 const tooLong = [/Where is the small lettering/]
 
-describe.skipIf(!chromiumThere)('on a phone of 360 × 640', () => {
-  const { open } = useBrowser()
+inBrowser('on a phone of 360 × 640', ({ open }) => {
   let page: Page
   const wrong: string[] = []
   beforeEach(async () => {

@@ -2,7 +2,7 @@
 //
 // The page around it stands in for Discord's client, which speaks its own languages: its words are left out of account.
 import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, expect, test } from 'vitest'
 import type { Key } from '../../src/words/catalogue.ts'
 import { openPseudo, pseudoLocale } from '../../src/words/pseudo.ts'
 import { sayIn } from '../../src/words/say.ts'
@@ -10,8 +10,6 @@ import {
   become,
   card,
   changing,
-  chromiumPath,
-  chromiumThere,
   launchBrowser,
   type OpenPractice,
   openPage,
@@ -20,9 +18,8 @@ import {
   startPractice,
   tooWide,
 } from './browser-hands.ts'
+import { whereChromiumIs } from './in-browser.ts'
 import { plainEnglishIn } from './plain-english.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: the pseudo-language in the browser, because ${chromiumPath} is missing.`)
 
 /** What the newest card of the bot says: its words, what stands on its buttons and in its menus, and the alt texts of its pictures. */
 const shown = `(() => {
@@ -39,7 +36,7 @@ const known = [
   /(warden-reports|cell-questions|workbench|help-services|Wardens|Lamp-keepers)/g,
 ]
 
-describe.skipIf(!chromiumThere)('the pseudo-language in the browser, at the width of a phone', () => {
+whereChromiumIs('the pseudo-language in the browser, at the width of a phone', () => {
   let practice: OpenPractice
   let browser: Browser
   let page: Page

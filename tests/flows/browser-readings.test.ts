@@ -2,26 +2,13 @@
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import {
-  become,
-  card,
-  chromiumPath,
-  chromiumThere,
-  fillAndRun,
-  press,
-  tooWide,
-  until,
-  wordsOf,
-} from './browser-hands.ts'
+import { become, card, fillAndRun, press, tooWide, until, wordsOf } from './browser-hands.ts'
 import { caution } from './hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: readings in the browser, because ${chromiumPath} is missing.`)
+import { inBrowser } from './in-browser.ts'
 
 const log = (name: string) => ({ file: fileURLToPath(new URL(`../readings/logs/${name}.csv`, import.meta.url)) })
 
-describe.skipIf(!chromiumThere)('readings in the browser', () => {
-  const { open: openWindow } = useBrowser()
+inBrowser('readings in the browser', ({ open: openWindow }) => {
   let page: Page
 
   describe.each([

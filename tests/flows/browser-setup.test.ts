@@ -1,7 +1,7 @@
 // A server set up in the practice room's page at phone width, by clicks alone, by two wardens with two languages.
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
 import { demoForum, demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { parts } from '../../src/server/setup-part.ts'
 import { sayIn } from '../../src/words/say.ts'
@@ -10,8 +10,6 @@ import {
   card,
   changing,
   choose,
-  chromiumPath,
-  chromiumThere,
   goTo,
   launchBrowser,
   type OpenPractice,
@@ -23,13 +21,12 @@ import {
   until,
   wordsOf,
 } from './browser-hands.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: the set-up in the browser, because ${chromiumPath} is missing.`)
+import { whereChromiumIs } from './in-browser.ts'
 
 /** Where pictures of the screens are left to be looked at; nowhere when unset. */
 const shots = process.env['CELLWARY_SHOTS']
 
-describe.skipIf(!chromiumThere)('the set-up in the browser', () => {
+whereChromiumIs('the set-up in the browser', () => {
   let practice: OpenPractice
   let browser: Browser
   let page: Page

@@ -1,22 +1,10 @@
 // A release in the practice room's page: by clicks, on a phone, as a moderator who reads Spanish sees it.
 import type { Page } from 'playwright-core'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { sayIn } from '../../src/words/say.ts'
-import {
-  become,
-  card,
-  chromiumPath,
-  chromiumThere,
-  goTo,
-  press,
-  runByClicks,
-  tooWide,
-  wordsOf,
-} from './browser-hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: trends in the browser, because ${chromiumPath} is missing.`)
+import { become, card, goTo, press, runByClicks, tooWide, wordsOf } from './browser-hands.ts'
+import { inBrowser } from './in-browser.ts'
 
 /** The moderator reads Spanish; the post that all read is in the server's language. */
 const his = sayIn('es-ES')
@@ -25,8 +13,7 @@ const english = sayIn('en')
 /** A folder to put pictures of the screens into, to look at them. */
 const shots = process.env['CELLWARY_SHOTS']
 
-describe.skipIf(!chromiumThere)('trends in the browser', () => {
-  const { open: openWindow } = useBrowser()
+inBrowser('trends in the browser', ({ open: openWindow }) => {
   let page: Page
   const reports = async () => {
     await goTo(page, demoReportsChannel)

@@ -5,8 +5,6 @@ import {
   become,
   card,
   changing,
-  chromiumPath,
-  chromiumThere,
   correctLast,
   goTo,
   press,
@@ -18,17 +16,14 @@ import {
   wordsOf,
 } from './browser-hands.ts'
 import { caution } from './hands.ts'
-import { useBrowser } from './in-browser.ts'
-
-if (!chromiumThere) console.warn(`SKIPPED: a check in the browser, because ${chromiumPath} is missing.`)
+import { inBrowser } from './in-browser.ts'
 
 const widths = [
   { name: 'on a desk', width: 1200, height: 850 },
   { name: 'on a phone', width: 360, height: 740 },
 ] as const
 
-describe.skipIf(!chromiumThere)('a check in the browser', () => {
-  const { open: openWindow } = useBrowser()
+inBrowser('a check in the browser', ({ open: openWindow }) => {
   let page: Page
   const wrong: string[] = []
   afterEach(async () => {

@@ -1,5 +1,5 @@
 // Buying safely through the real client: the parts, the links and who looks after them, and a part shown to everybody.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { demoLinks } from '../../src/bin/practice-room/demo-links.ts'
 import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeBuying, placeOf } from '../../src/custom-ids/buying-id.ts'
@@ -8,7 +8,8 @@ import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { type ServerSettings, unsettled } from '../../src/server/settings.ts'
 import { caution, messageOf, postButton, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const server = demoServer.server.id
 const questions = '900000000000000301'
@@ -25,14 +26,7 @@ const scenario = {
       : channel,
   ),
 }
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom(undefined, scenario)
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
-/** Tomas is a warden. */
-const tomas = () => room.standIn.as('Tomas')
+const { room, wren, tomas } = useRoom(() => openRoom(undefined, scenario))
 
 const settle = async (change: Partial<ServerSettings>): Promise<void> => {
   const { revision } = await room.services.servers.load(server)

@@ -1,16 +1,10 @@
 // A guided check through the real client: from the command to a verdict, and back, and what happens when people slip.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, caution, closeAll, correctLast, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
-const ilse = () => room.standIn.as('Ilse')
+const { room, wren, ilse } = useRoom()
 
 describe('from the command to a verdict', () => {
   test('a newcomer who can tell nothing reaches "open", with the caution on every message', async () => {

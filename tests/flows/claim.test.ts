@@ -1,15 +1,10 @@
 // What a listing claims, through the real client: typed, or read from somebody's message; and the check that starts from it.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, closeAll, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
+const { room, wren, ilse } = useRoom()
 const claim = async (typed: string): Promise<SeenMessage> => messageOf(await wren().run('claim', { text: typed }))
 
 describe('/claim', () => {
@@ -120,7 +115,7 @@ describe('the check that starts from a claim', () => {
 })
 
 test('the menu of a message reads the claims in it, for the person who asked alone', async () => {
-  const posted = room.standIn.as('Ilse').say('look: 18650 9900mAh, real?')
+  const posted = ilse().say('look: 18650 9900mAh, real?')
   const reply = await wren().useOnMessage('Read the claims', posted)
   expect(reply.kind === 'message' && reply.private).toBe(true)
   expect(text(messageOf(reply))).toMatch(/9,900 mAh in this size/)

@@ -1,15 +1,10 @@
 // Interactions delivered twice, to one bot and to two, and a connection that drops: each step counts once.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { buttons, menus, text } from '../../src/practice/seen.ts'
 import { closeAll, idOf, messageOf, pressed, startCheck, untouched } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
+const { room, wren } = useRoom()
 
 describe('delivered twice', () => {
   test('every interaction of a whole check twice: the same path, each step once', async () => {

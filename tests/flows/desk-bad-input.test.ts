@@ -1,5 +1,5 @@
 // What moderators meet at the desk when something has gone meanwhile: a warning's message or channel, a family, the outcomes behind a finding; and a queue of 2,000.
-import { afterEach, beforeEach, expect, test } from 'vitest'
+import { beforeEach, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
 import { encodeWaiting } from '../../src/custom-ids/waiting-id.ts'
@@ -8,23 +8,19 @@ import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { WireForm } from '../../src/practice/wire.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
 import { finalOf, messageOf, postButton, press, pressed, unsureUntil } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
 import { builtFacts, putInForce } from './put-family.ts'
 import { beginWave } from './wave.ts'
 
 const everybody = '900000000000000301'
 const server = demoServer.server.id
-let room: TestRoom
-const tomas = () => room.standIn.as('Tomas')
-const wren = () => room.standIn.as('Wren')
+const { room, wren, tomas } = useFreshRoom(inEnglish)
 const look = () => lookForWork({ ...room.job, services: room.services })
 const labels = (message: SeenMessage) => buttons(message).map(one => one.label)
 beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
   const settings = await room.services.servers.load(server)
   await room.services.servers.save({ ...settings, revision: 1, reportsChannel: demoReportsChannel })
 })
-afterEach(() => room.close())
 
 /** A finding about this family, told in the channel of reports. */
 async function found(family: string, rule = 'weld-marks'): Promise<string> {

@@ -2,7 +2,7 @@
 //
 // CELLWARY_DESK_WALKS says how many walks; without it a few, so that the ordinary run stays short.
 import fc from 'fast-check'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeTrends, type TrendsAct } from '../../src/custom-ids/trends-id.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
@@ -15,15 +15,11 @@ import type { Finding, Standing } from '../../src/trends/findings/finding.ts'
 import { type Week, weekOf } from '../../src/trends/week.ts'
 import { cast, everybody, everyDeed, people, places, roles, type Step, scenario, server, steps } from './desk-people.ts'
 import { finalOf, messageOf } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
-let room: TestRoom
-/** How much later than now the room is, in ms. */
-let later = 0
-/** The known fakes that are kept, by what `keep` gave back. */
-const fakes = new Set<string>()
-beforeAll(async () => {
-  room = await openRoom(
+const { room } = useRoom(() =>
+  openRoom(
     services => ({
       ...services,
       now: () => services.now() + later,
@@ -44,9 +40,12 @@ beforeAll(async () => {
       },
     }),
     scenario,
-  )
-}, 60_000)
-afterAll(() => room.close())
+  ),
+)
+/** How much later than now the room is, in ms. */
+let later = 0
+/** The known fakes that are kept, by what `keep` gave back. */
+const fakes = new Set<string>()
 
 const findings = () => room.services.trends.findings
 const all = async (ids: readonly string[]): Promise<Finding[]> =>

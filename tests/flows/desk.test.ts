@@ -1,29 +1,26 @@
 // The moderators' desk through the real client: an offer goes to somebody else, a check that stands still is closed or kept, an answer is looked at again.
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { stillAfter } from '../../src/check/custody.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { weekOf } from '../../src/trends/week.ts'
 import { closeAll, finalOf, messageOf, press, pressed, settled, startCheck, unsureUntil } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const helpers = '900000000000000202'
 const server = '900000000000000100'
 const everybody = '900000000000000301'
-let room: TestRoom
+const { room, wren, ilse, odalys, tomas } = useRoom(() =>
+  openRoom(services => ({ ...services, now: () => Date.now() + ahead }), englishServer),
+)
 /** How far the bot's clock is ahead, in ms. */
 let ahead = 0
-const wren = () => room.standIn.as('Wren')
-const ilse = () => room.standIn.as('Ilse')
-const tomas = () => room.standIn.as('Tomas')
-const odalys = () => room.standIn.as('Odalys')
 beforeAll(async () => {
-  room = await openRoom(services => ({ ...services, now: () => Date.now() + ahead }), englishServer)
   await seedPractice(room.services)
   const settings = await room.services.servers.load(server)
   await room.services.servers.save({ ...settings, helperRoles: [helpers], revision: settings.revision + 1 })
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(async () => {
   for (const person of [wren(), odalys(), ilse()]) await closeAll(person)
 })

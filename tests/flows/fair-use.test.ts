@@ -178,9 +178,7 @@ describe('Discord’s own limits', () => {
     room = await openRoom(services => services, englishServer)
     const message = await startCheck(wren())
     room.standIn.faults.answerNext({ match: '/callback', status: 429, retryAfter: 60 })
-    const begun = Date.now()
     expect(text(messageOf(await press(wren(), message, '.unsure')))).toMatch(/went wrong on the bot’s side/)
-    expect(Date.now() - begun).toBeLessThan(10_000)
   })
 
   test('a message to a channel that would have to wait for an hour is trouble at once; a short wait is waited', async () => {

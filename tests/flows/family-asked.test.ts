@@ -1,26 +1,18 @@
 // A model while it is made: typed once and corrected, asked for, found by the second moderator, and checked by anybody.
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeFamily } from '../../src/custom-ids/family-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { finalOf, messageOf, postPart, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
 import { builtFacts, putInForce } from './put-family.ts'
 
 const server = demoServer.server.id
-let room: TestRoom
-let tomas: Person
-let maret: Person
-let wren: Person
+const { room, wren, tomas, maret } = useFreshRoom(inEnglish)
 beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-  tomas = room.standIn.as('Tomas')
-  maret = room.standIn.as('Maret')
-  wren = room.standIn.as('Wren')
   await reportsIn(demoReportsChannel)
 })
-afterEach(() => room.close())
 
 async function reportsIn(reportsChannel: string): Promise<void> {
   const settings = await room.services.servers.load(server)
@@ -34,10 +26,10 @@ async function filled(person: Person, reply: Awaited<ReturnType<Person['run']>>,
   if (reply.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(reply).slice(0, 300)}`)
   return finalOf(await person.submit(reply.modal, fields))
 }
-const begun = async (fields: Fields = larkmoor) => filled(tomas, await tomas.run('family new'), fields)
-const built = async (fields?: Fields) => pressed(tomas, await begun(fields), '.build.two-dimples-three-legs')
+const begun = async (fields: Fields = larkmoor) => filled(tomas(), await tomas().run('family new'), fields)
+const built = async (fields?: Fields) => pressed(tomas(), await begun(fields), '.build.two-dimples-three-legs')
 const askedFor = async (page: SeenMessage) =>
-  filled(tomas, await press(tomas, await finalOf(await press(tomas, page, 'Try it')), 'Ask a second'), {
+  filled(tomas(), await press(tomas(), await finalOf(await press(tomas(), page, 'Try it')), 'Ask a second'), {
     why: 'counted',
   })
 const listed = async (person: Person) => messageOf(await person.run('family list'))
@@ -59,12 +51,12 @@ describe('the form of a model', () => {
 
   test('is opened again with what it holds, and corrected in one go', async () => {
     const page = await built()
-    const form = await press(tomas, page, 'Name and figures')
+    const form = await press(tomas(), page, 'Name and figures')
     if (form.kind !== 'modal') throw new Error('no form')
     const held = JSON.stringify(form.modal)
     for (const one of ['Sandpiper 25', 'Larkmoor', '2500 mAh, 20 A']) expect(held).toContain(one)
     const corrected = { ...larkmoor, name: 'Sandpiper 26', figures: '2600 mAh, min 2550 mAh, 20 A, 30 A 75 °C, 45 g' }
-    const after = await filled(tomas, form, corrected)
+    const after = await filled(tomas(), form, corrected)
     expect(text(after)).toMatch(/### Sandpiper 26 by Larkmoor/)
     expect(text(after)).toMatch(/2,600 mAh · above 2,704 mAh: ruled out · below 2,550 mAh: sign/)
     expect(text(after)).toMatch(/about 45 g, from the data sheet · outside 43.9 to 46.1 g: weak sign/)
@@ -77,11 +69,13 @@ describe('the form of a model', () => {
   test('takes no size that its construction is not for, and no name that another model has', async () => {
     const page = await built()
     await begun({ ...larkmoor, name: 'Curlew 30' })
-    const form = async () => press(tomas, page, 'Name and figures')
-    expect(text(await filled(tomas, await form(), { ...larkmoor, size: ['21700-bare'] }))).toMatch(
+    const form = async () => press(tomas(), page, 'Name and figures')
+    expect(text(await filled(tomas(), await form(), { ...larkmoor, size: ['21700-bare'] }))).toMatch(
       /for another size or kind: 18650 · Bare/,
     )
-    expect(text(await filled(tomas, await form(), { ...larkmoor, name: 'Curlew 3O' }))).toMatch(/has this name already/)
+    expect(text(await filled(tomas(), await form(), { ...larkmoor, name: 'Curlew 3O' }))).toMatch(
+      /has this name already/,
+    )
     expect((await heads()).map(one => one.name).sort()).toEqual(['Curlew 30', 'Sandpiper 25'])
   })
 })
@@ -91,25 +85,25 @@ describe('a model that is asked for', () => {
     const asked = text(await askedFor(await built()))
     expect(asked).toContain(`here: <#${demoReportsChannel}>, or with /family list`)
     // Whoever asked is told that it waits for somebody else, and is not offered to agree.
-    const mine = await listed(tomas)
+    const mine = await listed(tomas())
     expect(text(mine)).toMatch(/^You asked for Sandpiper 25: it waits for another moderator/)
-    expect(buttons(await pressed(tomas, mine, 'Look: Sandpiper 25')).map(one => one.label)).not.toContain(
+    expect(buttons(await pressed(tomas(), mine, 'Look: Sandpiper 25')).map(one => one.label)).not.toContain(
       'Agree: put it in force',
     )
-    const theirs = await listed(maret)
-    expect(text(theirs)).toMatch(new RegExp(`^\\*\\*Waits for you:\\*\\* Sandpiper 25, asked for by <@${tomas.id}>`))
-    const waiting = await pressed(maret, theirs, 'Look: Sandpiper 25')
+    const theirs = await listed(maret())
+    expect(text(theirs)).toMatch(new RegExp(`^\\*\\*Waits for you:\\*\\* Sandpiper 25, asked for by <@${tomas().id}>`))
+    const waiting = await pressed(maret(), theirs, 'Look: Sandpiper 25')
     // Of a first version all that it says stands there, dimples included.
     for (const says of [/Legs:\*\* three · four or five: ruled out/, /Dimples:\*\* two/, /2,500 mAh/])
       expect(text(waiting)).toMatch(says)
-    const done = await pressed(maret, waiting, 'Agree')
+    const done = await pressed(maret(), waiting, 'Agree')
     expect(text(done)).toMatch(/Sandpiper 25: version 1 is in force/)
-    expect(text(await listed(maret))).not.toMatch(/Waits for you/)
+    expect(text(await listed(maret()))).not.toMatch(/Waits for you/)
     // Pressed once more, from the message of before: nothing waits any more.
     const before = buttons(theirs)[0]?.customId ?? ''
     const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: before })
-    expect(text(messageOf(await maret.click(posted, before)))).toMatch(/nothing to agree to any more/)
-    const begun = await pressed(maret, done, 'Check a cell of it')
+    expect(text(messageOf(await maret().click(posted, before)))).toMatch(/nothing to agree to any more/)
+    const begun = await pressed(maret(), done, 'Check a cell of it')
     expect(text(begun)).toMatch(/Sandpiper 25/)
     expect(buttons(begun).some(one => one.customId?.includes('.begin.quick'))).toBe(true)
   })
@@ -117,11 +111,11 @@ describe('a model that is asked for', () => {
   test('by nobody but moderators is it seen to wait', async () => {
     await putInForce(room, server, builtFacts(room, 'f-together', 'Curlew 30'))
     await askedFor(await built())
-    expect(text(await listed(wren))).not.toMatch(/Sandpiper/)
+    expect(text(await listed(wren()))).not.toMatch(/Sandpiper/)
     const family = (await heads()).find(one => one.name === 'Sandpiper 25')
     const id = encodeFamily({ family: family?.id ?? '', revision: family?.revision ?? 0, act: { is: 'waiting' } })
     const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: id })
-    expect(text(messageOf(await wren.click(posted, id)))).toMatch(/moderat/i)
+    expect(text(messageOf(await wren().click(posted, id)))).toMatch(/moderat/i)
   })
 
   test('where everybody reads the reports nothing is posted, and the asker is told the command alone', async () => {
@@ -130,15 +124,19 @@ describe('a model that is asked for', () => {
     const asked = text(await askedFor(await built()))
     expect(asked).toMatch(/has to agree, {1,2}with \/family list/)
     expect(asked).not.toContain('<#')
-    expect(text(await listed(maret))).toMatch(/^\*\*Waits for you:\*\* Sandpiper 25/)
+    expect(text(await listed(maret()))).toMatch(/^\*\*Waits for you:\*\* Sandpiper 25/)
   })
 
   test('a further version of one in force waits like a first one, and is shown as what changes', async () => {
     await putInForce(room, server, builtFacts(room, 'f-together', 'Curlew 30'))
-    const page = await pressed(tomas, messageOf(await tomas.run('family show', { family: 'f-together' })), 'Change it')
-    const legs = await finalOf(await tomas.choose(page, menus(page)[0]?.customId ?? '', ['legs']))
-    await askedFor(await pressed(tomas, legs, 'Not known'))
-    const waiting = await pressed(maret, await listed(maret), 'Look: Curlew 30')
+    const page = await pressed(
+      tomas(),
+      messageOf(await tomas().run('family show', { family: 'f-together' })),
+      'Change it',
+    )
+    const legs = await finalOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
+    await askedFor(await pressed(tomas(), legs, 'Not known'))
+    const waiting = await pressed(maret(), await listed(maret()), 'Look: Curlew 30')
     expect(text(waiting)).toMatch(/What changes[\s\S]*Legs: nothing is said about it any more/)
     expect(text(waiting)).not.toMatch(/Dimples/)
   })
@@ -146,11 +144,11 @@ describe('a model that is asked for', () => {
 
 test('a check is begun from the page of a model, by anybody, and not of one that is only a draft', async () => {
   await putInForce(room, server, builtFacts(room, 'f-together', 'Curlew 30'))
-  const page = messageOf(await wren.run('family show', { family: 'f-together' }))
-  expect(text(await pressed(wren, page, 'Check a cell of it'))).toMatch(/Curlew 30/)
+  const page = messageOf(await wren().run('family show', { family: 'f-together' }))
+  expect(text(await pressed(wren(), page, 'Check a cell of it'))).toMatch(/Curlew 30/)
   await begun()
   const draft = (await heads()).find(one => one.name === 'Sandpiper 25')
   const id = encodeFamily({ family: draft?.id ?? '', revision: 0, act: { is: 'check' } })
   const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: id })
-  expect(text(messageOf(await wren.click(posted, id)))).toMatch(/There is no model/)
+  expect(text(messageOf(await wren().click(posted, id)))).toMatch(/There is no model/)
 })

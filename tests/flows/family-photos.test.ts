@@ -1,26 +1,20 @@
 // Photographs of families through the real client: added by moderators, cleaned, shown beside the drawing, a question and a known fake.
 import jpeg from 'jpeg-js'
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeFamily } from '../../src/custom-ids/family-id.ts'
 import { limits } from '../../src/families/family.ts'
-import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Upload } from '../../src/practice/world/files.ts'
 import { samplePhoto, secrets } from '../photos/sample-photos.ts'
 import { answer, finalOf, messageOf, postPart, press, pressed, startCheck } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
 import { builtFacts, putInForce } from './put-family.ts'
 
 const server = demoServer.server.id
 const family = 'f-avocet25'
-let room: TestRoom
-let tomas: Person
-let wren: Person
+const { room, wren, tomas } = useFreshRoom(inEnglish)
 beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-  tomas = room.standIn.as('Tomas')
-  wren = room.standIn.as('Wren')
   const settings = await room.services.servers.load(server)
   await room.services.servers.save({ ...settings, revision: 1, reportsChannel: demoReportsChannel })
   const facts = builtFacts(room, family, 'Avocet 25')
@@ -30,7 +24,6 @@ beforeEach(async () => {
   }
   await putInForce(room, server, { ...facts, fakes: [fake] })
 })
-afterEach(() => room.close())
 
 const photo: Upload = { name: 'IMG_0815 Pier.jpg', bytes: samplePhoto() }
 const large: Upload = {
@@ -44,17 +37,21 @@ const good = {
 const bad = { ...good, shows: ['legs=four'], kind: ['false'], words: 'Four legs, the gaps between them are narrow' }
 
 const page = async (): Promise<SeenMessage> =>
-  pressed(tomas, await pressed(tomas, messageOf(await tomas.run('family show', { family })), 'Change it'), 'Photos')
+  pressed(
+    tomas(),
+    await pressed(tomas(), messageOf(await tomas().run('family show', { family })), 'Change it'),
+    'Photos',
+  )
 async function add(message: SeenMessage, fields: Record<string, string | string[] | Upload[]>): Promise<SeenMessage> {
-  const form = await press(tomas, message, 'Add a photo')
+  const form = await press(tomas(), message, 'Add a photo')
   if (form.kind !== 'modal') throw new Error('no form')
-  return finalOf(await tomas.submit(form.modal, fields as never))
+  return finalOf(await tomas().submit(form.modal, fields as never))
 }
 const photosOf = ({ attachments }: SeenMessage) => attachments.filter(one => one.name.endsWith('.jpg'))
 
 async function legsQuestion(): Promise<SeenMessage> {
-  let now = await startCheck(wren, { family, depth: 'quick' })
-  for (let i = 0; i < 40 && !/How many legs hold up/.test(text(now)); i++) now = await pressed(wren, now, '.unsure')
+  let now = await startCheck(wren(), { family, depth: 'quick' })
+  for (let i = 0; i < 40 && !/How many legs hold up/.test(text(now)); i++) now = await pressed(wren(), now, '.unsure')
   return now
 }
 
@@ -63,7 +60,7 @@ describe('a photograph', () => {
     const kept = await add(await page(), good)
     expect(text(kept)).toMatch(/The photo is kept/)
     expect(text(await add(kept, { ...bad, photo: [large] }))).toMatch(/2\. \*\*Fake\*\* · Legs: Four · Four legs/)
-    const shown = messageOf(await wren.run('family show', { family }))
+    const shown = messageOf(await wren().run('family show', { family }))
     expect(text(shown)).toMatch(/Good ones, photographed by moderators of this server: Legs: Three/)
     expect(text(shown)).toMatch(/\*\*Fakes\*\*, photographed by moderators of this server: Legs: Four/)
     expect(photosOf(shown).map(one => one.description)).toEqual([
@@ -84,15 +81,15 @@ describe('a photograph', () => {
     expect(photosOf(question).map(one => one.name)).toEqual(['good-legs-1.jpg', 'false-legs-1.jpg'])
     expect(text(question)).toMatch(/Good ones, photographed by moderators of this server: Three/)
     // A check of a cell that is not listed shows nobody's family.
-    const other = await startCheck(wren, { depth: 'quick' })
+    const other = await startCheck(wren(), { depth: 'quick' })
     expect(photosOf(other)).toEqual([])
   })
 
   test('of a false one stands beside the verdict of a cell that matches the known fake', async () => {
     await add(await add(await page(), bad), { ...bad, shows: ['code-place=can'], words: 'A code on the can' })
     const question = await legsQuestion()
-    const again = await answer(wren, question, 'Four')
-    const verdict = await answer(wren, again, 'Four')
+    const again = await answer(wren(), question, 'Four')
+    const verdict = await answer(wren(), again, 'Four')
     expect(text(verdict)).toMatch(/seen here since .*2026 \(W45\): Four legs/)
     expect(photosOf(verdict).map(one => one.description)).toEqual([
       'Photo of a fake, Legs: Four. Four legs, the gaps between them are narrow',
@@ -100,9 +97,9 @@ describe('a photograph', () => {
   })
 
   test('can be of any feature, from that feature’s page', async () => {
-    const work = await pressed(tomas, messageOf(await tomas.run('family show', { family })), 'Change it')
+    const work = await pressed(tomas(), messageOf(await tomas().run('family show', { family })), 'Change it')
     const menu = JSON.stringify(work.components).match(/cwf1\.[^"]*choose-feature/)?.[0] ?? ''
-    const feature = messageOf(await tomas.choose(work, menu, ['code-print']))
+    const feature = messageOf(await tomas().choose(work, menu, ['code-print']))
     const kept = await add(feature, { ...good, shows: ['code-print=faint'] })
     expect(text(kept)).toMatch(/Good · .*Faint · A little table/)
   })
@@ -117,7 +114,10 @@ describe('a photograph', () => {
     ['with an address in its words', { ...good, words: 'see https://false.example/x' }, /reads like a link/],
   ])('%s is refused with what to change, and nothing is kept', async (_what, fields, says) => {
     const told = await add(await page(), fields)
-    const said = tomas.sees().findLast(one => says.test(text(one))) ?? told
+    const said =
+      tomas()
+        .sees()
+        .findLast(one => says.test(text(one))) ?? told
     expect(text(said)).toMatch(says)
     expect(text(said)).toMatch(/What you typed:/)
     expect(await room.services.families.store.photos(server, family)).toEqual([])
@@ -125,10 +125,10 @@ describe('a photograph', () => {
 
   test('is taken out again, given away only when asked for, and not by who does not moderate', async () => {
     await add(await add(await page(), good), bad)
-    const work = await pressed(tomas, messageOf(await tomas.run('family show', { family })), 'Change it')
-    const more = await pressed(tomas, work, 'More')
-    expect(messageOf(await press(tomas, more, 'Export')).attachments.map(one => one.name)).toEqual([`${family}.yaml`])
-    const given = messageOf(await press(tomas, more, 'with photos'))
+    const work = await pressed(tomas(), messageOf(await tomas().run('family show', { family })), 'Change it')
+    const more = await pressed(tomas(), work, 'More')
+    expect(messageOf(await press(tomas(), more, 'Export')).attachments.map(one => one.name)).toEqual([`${family}.yaml`])
+    const given = messageOf(await press(tomas(), more, 'with photos'))
     expect(given.attachments.map(one => one.name)).toEqual([
       `${family}.yaml`,
       `${family}-good-legs-1.jpg`,
@@ -144,12 +144,12 @@ describe('a photograph', () => {
     ] as const) {
       const custom_id = encodeFamily({ family, revision, act })
       const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id })
-      expect(text(messageOf(await wren.click(posted, custom_id)))).toMatch(/moderat/i)
+      expect(text(messageOf(await wren().click(posted, custom_id)))).toMatch(/moderat/i)
     }
-    const after = await pressed(tomas, await page(), 'Remove 1')
+    const after = await pressed(tomas(), await page(), 'Remove 1')
     expect(text(after)).toMatch(/The photo is gone/)
     expect(photosOf(after)).toHaveLength(1)
-    expect(photosOf(messageOf(await wren.run('family show', { family })))).toHaveLength(1)
+    expect(photosOf(messageOf(await wren().run('family show', { family })))).toHaveLength(1)
   })
 
   test('is the sixtieth of a server at most, five a page', async () => {
@@ -161,18 +161,20 @@ describe('a photograph', () => {
       option: 'three',
       genuine: true,
       alt: 'three legs',
-      by: tomas.id,
+      by: tomas().id,
       at: 1,
     }
     for (let n = 10; n < 10 + limits.photos; n++)
       await store.keepPhoto({ ...made, id: `p00000${n}`, bytes: samplePhoto() }, limits.photos)
     const full = await add(await page(), good)
-    const said = tomas.sees().findLast(one => /at most 60 photos\. Remove one/.test(text(one)))
+    const said = tomas()
+      .sees()
+      .findLast(one => /at most 60 photos\. Remove one/.test(text(one)))
     expect(text(said ?? full)).toMatch(/A server keeps at most 60 photos\. Remove one first/)
     expect(await store.photos(server, family)).toHaveLength(limits.photos)
-    const second = await pressed(tomas, await page(), 'Next page')
+    const second = await pressed(tomas(), await page(), 'Next page')
     expect(text(second)).toMatch(/^6\. Good/m)
     expect(buttons(second).map(one => one.label)).toContain('Previous page')
-    expect(photosOf(messageOf(await wren.run('family show', { family })))).toHaveLength(9)
+    expect(photosOf(messageOf(await wren().run('family show', { family })))).toHaveLength(9)
   })
 })

@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { PNG } from 'pngjs'
-import { afterEach, beforeEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeFamily } from '../../src/custom-ids/family-id.ts'
 import { featuresOf } from '../../src/families/features.ts'
@@ -12,18 +12,14 @@ import { text } from '../../src/practice/seen.ts'
 import { saySheet } from '../../src/words/family-sheet-words.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { messageOf, postPart, press } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
 import { builtFacts, putInForce } from './put-family.ts'
 
 /** Where the page is left to be looked at; nowhere when unset. */
 const shots = process.env['CELLWARY_SHOTS']
 const server = demoServer.server.id
 const family = 'f-avocet25'
-let room: TestRoom
-beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-})
-afterEach(() => room.close())
+const { room, tomas } = useFreshRoom(inEnglish)
 
 const facts = () => ({
   ...builtFacts(room, family, 'Avocet *25*'),
@@ -55,7 +51,7 @@ test('a draft has none, by whatever button', async () => {
   const made = { is: 'sheet' } as const
   const id = encodeFamily({ family, revision: 1, act: made })
   const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: id })
-  expect(text(messageOf(await room.standIn.as('Tomas').click(posted, id)))).toMatch(/no such model/)
+  expect(text(messageOf(await tomas().click(posted, id)))).toMatch(/no such model/)
   expect(await store.heads(server)).toEqual([])
 })
 

@@ -1,29 +1,25 @@
 // "Find an answer" in a message's menu: seen first by whoever looked, posted once as a reply, and every way that can go wrong.
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
+import { beforeEach, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import type { Posts } from '../../src/discord/posts/post.ts'
 import type { Services } from '../../src/discord/services.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { idOf, messageOf, pressed } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
 /** What happens between the press and the post; whether it is posted then is up to it. */
 let before: Posts['reply'] | undefined
 let realReply: Posts['reply']
-let room: TestRoom
+const { room, ilse } = useRoom(() => openRoom(through))
 const through = (services: Services): Services => {
   realReply = services.posts.reply
   return { ...services, posts: { ...services.posts, reply: (...reply) => (before ?? realReply)(...reply) } }
 }
-beforeAll(async () => {
-  room = await openRoom(through)
-})
 beforeEach(() => {
   before = undefined
 })
-afterAll(() => room.close())
-const ilse = () => room.standIn.as('Ilse')
 const worried = 'is it fine to leave them charging while i sleep?'
 const find = async (message: SeenMessage | string, name = 'Ilse'): Promise<SeenMessage> => {
   const reply = await room.standIn.as(name).useOnMessage('Find an answer', message)

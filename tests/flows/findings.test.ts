@@ -1,5 +1,5 @@
 // A counterfeit wave is one finding: told once, decided from its post or from the list, taken back, and changed in place next week.
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { beforeAll, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
@@ -9,16 +9,17 @@ import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.
 import type { WireForm } from '../../src/practice/wire.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
 import { caution, messageOf, postButton, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
 const server = demoServer.server.id
-let room: TestRoom
+const { room, wren, tomas } = useRoom(() =>
+  openRoom(services => ({ ...services, now: () => services.now() + later }), englishServer),
+)
 /** How much later than now the room is, in ms. */
 let later = 0
 const look = (services = room.services) => lookForWork({ ...room.job, services })
-const tomas = () => room.standIn.as('Tomas')
-const wren = () => room.standIn.as('Wren')
 const reports = (): SeenMessage[] => tomas().sees(demoReportsChannel)
 const post = (): SeenMessage => reports().find(one => /Something new/.test(text(one))) as SeenMessage
 const labels = (message: SeenMessage) => buttons(message).map(one => one.label)
@@ -28,11 +29,9 @@ const warnings = () =>
     .filter(one => /warning about cells/i.test(text(one)))
 
 beforeAll(async () => {
-  room = await openRoom(services => ({ ...services, now: () => services.now() + later }), englishServer)
   await seedPractice(room.services)
   await look()
 }, 60_000)
-afterAll(() => room.close())
 
 async function formOf(message: SeenMessage, label: string): Promise<WireForm> {
   const form = await press(tomas(), message, label)

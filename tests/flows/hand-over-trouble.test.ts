@@ -1,5 +1,5 @@
 // Danger, and trouble of every kind, while a check is in other hands: nobody beside a cell is left waiting, no photograph left standing.
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { sweepNotices } from '../../src/discord/check/hand-over/sweep-notices.ts'
@@ -9,22 +9,13 @@ import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
 import { closeAll, finalOf, messageOf, press, pressed, settled, unsureUntil, untouched } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
 const ids = { Wren: '900000000000000401', Ilse: '900000000000000402', Tomas: '900000000000000403' } as const
-let room: TestRoom
-/** What a test changes of the services for itself. */
-let change: {
-  posts?: Partial<Services['posts']>
-  photos?: Services['photos']
-  notices?: Partial<Services['notices']>
-} = {}
-const wren = () => room.standIn.as('Wren')
-const ilse = () => room.standIn.as('Ilse')
-const tomas = () => room.standIn.as('Tomas')
-beforeAll(async () => {
-  room = await openRoom(
+const { room, wren, ilse, tomas } = useRoom(() =>
+  openRoom(
     services => ({
       ...services,
       posts: {
@@ -36,10 +27,17 @@ beforeAll(async () => {
       notices: { ...services.notices, put: notice => (change.notices?.put ?? services.notices.put)(notice) },
     }),
     englishServer,
-  )
+  ),
+)
+/** What a test changes of the services for itself. */
+let change: {
+  posts?: Partial<Services['posts']>
+  photos?: Services['photos']
+  notices?: Partial<Services['notices']>
+} = {}
+beforeAll(async () => {
   await seedPractice(room.services)
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(async () => {
   change = {}
   for (const person of [wren(), ilse(), tomas()]) await closeAll(person)

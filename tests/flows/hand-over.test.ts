@@ -1,25 +1,24 @@
 // Handing a check over through the real client: panels, who takes it, what others see, and what goes wrong on the way.
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, closeAll, finalOf, idOf, messageOf, postButton, press, pressed, settled, untouched } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const everybody = '900000000000000301'
 const server = demoServer.server.id
 const keepers = '900000000000000202'
 const ids = { Wren: '900000000000000401', Ilse: '900000000000000402', Tomas: '900000000000000403' } as const
 
-let room: TestRoom
+const { room } = useRoom(inEnglish)
 const as = (name: 'Wren' | 'Ilse' | 'Tomas' | 'Odalys') => room.standIn.as(name)
 beforeAll(async () => {
-  room = await openRoom(undefined, englishServer)
   await seedPractice(room.services)
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(async () => {
   for (const name of ['Wren', 'Ilse', 'Tomas', 'Odalys'] as const) await closeAll(as(name))
 })

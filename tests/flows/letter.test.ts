@@ -1,5 +1,5 @@
 // From a verdict to a letter and to buying safely, through the real client: whose it is, what is kept, and in which language.
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { encodeLetter } from '../../src/custom-ids/letter-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
@@ -14,15 +14,9 @@ import {
   startCheck,
   unsureUntil,
 } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
-const ilse = () => room.standIn.as('Ilse')
+const { room, wren, ilse } = useRoom()
 
 const inDanger = async (person: Person): Promise<SeenMessage> =>
   pressed(person, await unsureUntil(person, await startCheck(person), /smoking, hissing/), 'At least one of these')

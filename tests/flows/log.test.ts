@@ -1,6 +1,6 @@
 // A discharge log through the real client: attached, read in its thread, and answered with figures, a question or a refusal.
 import { readFileSync } from 'node:fs'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { logLabelIds } from '../../src/custom-ids/log-label-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
@@ -16,14 +16,10 @@ import {
   startCheck,
   unsureUntil,
 } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
+const { room, wren, odalys } = useRoom()
 const samples = discharge()
 const csv = (header: string, row: (sample: (typeof samples)[number]) => string) =>
   new TextEncoder().encode([header, ...samples.map(row)].join('\n'))
@@ -83,7 +79,7 @@ describe('figures', () => {
     const message = await send(plain())
     const id = buttons(message)[0]?.customId ?? ''
     const posted = await postButton(room.standIn, id)
-    expect(text(messageOf(await room.standIn.as('Odalys').click(posted, id)))).toMatch(/holds|in hand/)
+    expect(text(messageOf(await odalys().click(posted, id)))).toMatch(/holds|in hand/)
     const gone = logLabelIds.write({ is: 'label', draft: '9f86d081884c7d659a2f' })
     const stale = await postButton(room.standIn, gone)
     expect(text(messageOf(await wren().click(stale, gone)))).toMatch(/again/)

@@ -46,8 +46,9 @@ export async function openRoom(
   // Tests press faster than people; what fair use does is seen where a test asks for it.
   const read = readConfig({ CELLWARY_FAIR_USE: 'off', ...env, CELLWARY_DATA: data })
   if (!read.ok) throw new Error(read.sentences.join())
-  // A loaded machine may take long over what a press promised; nothing waits longer than that takes.
-  const standIn = await openStandIn({ scenario, patience: { acknowledged: 15_000, deferred: 15_000 } })
+  // A loaded machine may take long over an answer, and over what a press promised; nothing waits longer than that takes.
+  const patience = { acknowledged: 120_000, deferred: 15_000 }
+  const standIn = await openStandIn({ scenario, patience, firstAnswerMs: 120_000 })
   const connection = { token: standIn.botToken, api: standIn.apiUrl }
   const open = async () => {
     const config = { ...read.config, attachmentOrigins: [new URL(standIn.apiUrl).origin] }

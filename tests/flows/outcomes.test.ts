@@ -1,20 +1,17 @@
 // What a finished check leaves for the counts, through the real client: who leaves something, when, and who does not.
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
+import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Services } from '../../src/discord/services.ts'
 import { settleFinished } from '../../src/jobs/settle-finished.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Outcome } from '../../src/trends/outcome.ts'
 import { answer, closeAll, correctLast, press, pressed, startCheck, unsureUntil } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
 const server = '900000000000000100'
 const day = 24 * 3600_000
-let room: TestRoom
+const { room, wren } = useRoom(() => openRoom(services => ({ ...services, now: () => now })))
 let now = Date.now()
-beforeAll(async () => {
-  room = await openRoom(services => ({ ...services, now: () => now }))
-})
-afterAll(() => room.close())
 beforeEach(() => settings({}))
 afterEach(async () => {
   for (const name of ['Wren', 'Ilse', 'Tomas', 'Odalys']) {
@@ -65,12 +62,12 @@ test('a closed check leaves its verdict and answers, under a pseudonym, and no m
     bought: 'not-said',
     packs: [{ id: 'any-cell' }, { id: 'paper-harbour' }],
   })
-  expect(JSON.stringify(outcome)).not.toContain(room.standIn.as('Wren').id)
+  expect(JSON.stringify(outcome)).not.toContain(wren().id)
   expect(JSON.stringify(outcome)).not.toContain('Wren')
 })
 
 test('a check that is closed on the way to a verdict leaves nothing', async () => {
-  const person = room.standIn.as('Wren')
+  const person = wren()
   await pressed(person, await pressed(person, await startCheck(person), 'Pause'), '.close')
   await startCheck(person)
   await person.run('check close')
@@ -79,7 +76,7 @@ test('a check that is closed on the way to a verdict leaves nothing', async () =
 
 test('the command closes like the button', async () => {
   await verdict('Wren')
-  await room.standIn.as('Wren').run('check close')
+  await wren().run('check close')
   expect(await kept()).toHaveLength(1)
 })
 
@@ -106,7 +103,7 @@ test('nothing is counted on a server that has not asked for it, nor of moderator
 })
 
 test('one check can be left out, and that stays so though the person corrects it', async () => {
-  const person = room.standIn.as('Wren')
+  const person = wren()
   const declined = await pressed(person, await verdict('Wren'), 'Leave it out of the counts')
   expect(text(declined)).toMatch(/left out of the counts/)
   expect(buttons(declined).map(one => one.label)).not.toContain('Leave it out of the counts')
@@ -119,7 +116,7 @@ test('one check can be left out, and that stays so though the person corrects it
 })
 
 test('a person can leave all of theirs out, and have deleted what was counted', async () => {
-  const person = room.standIn.as('Wren')
+  const person = wren()
   await close('Wren', await verdict('Wren'))
   const asked = await person.run('check counting')
   if (asked.kind !== 'message') throw new Error('no message')
@@ -137,7 +134,7 @@ test('a person can leave all of theirs out, and have deleted what was counted', 
 })
 
 test('a verdict that nobody touches for two days is counted as it stands; its buttons still work, and it counts once', async () => {
-  const person = room.standIn.as('Wren')
+  const person = wren()
   const shown = await verdict('Wren')
   const tomas = await verdict('Tomas')
   now += 2 * day - 3600_000
@@ -175,7 +172,7 @@ test('a check closes though its outcome cannot be made, and the log says why', a
 })
 
 test('two clicks that close one check leave one outcome', async () => {
-  const person = room.standIn.as('Wren')
+  const person = wren()
   const shown = await verdict('Wren')
   await Promise.all([press(person, shown, '.close'), press(person, shown, '.close')])
   expect(await kept()).toHaveLength(1)

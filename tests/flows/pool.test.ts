@@ -1,5 +1,5 @@
 // The pool of servers, for moderators of servers that are in it: never of which server, never of so few that one could be worked out.
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { beforeAll, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
@@ -8,14 +8,13 @@ import { unsettled } from '../../src/server/settings.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
 import { base } from '../trends/base-outcome.ts'
 import { caution, messageOf, postButton, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useRoom } from './in-room.ts'
 
 const here = demoServer.server.id
 const others = ['910000000000000100', '920000000000000100']
 const week = weekPlus(weekOf(Date.now()), -1)
-let room: TestRoom
+const { room, tomas, wren } = useRoom(inEnglish)
 beforeAll(async () => {
-  room = await openRoom(undefined, englishServer)
   let person = 1
   const record = async (server: string, people: number) => {
     for (let i = 0; i < people; i++, person++)
@@ -35,13 +34,11 @@ beforeAll(async () => {
   await settle(others[0]!, true)
   await lookForWork({ ...room.job, services: room.services })
 }, 60_000)
-afterAll(() => room.close())
 
 async function settle(server: string, pooling: boolean): Promise<void> {
   const { revision } = await room.services.servers.load(server)
   await room.services.servers.save({ ...unsettled(server), outcomes: true, pooling, revision: revision + 1 })
 }
-const tomas = () => room.standIn.as('Tomas')
 const open = async (): Promise<SeenMessage> => messageOf(await tomas().run('trends'))
 
 test('two servers are no pool to be shown: each could take its own counts off', async () => {
@@ -79,7 +76,7 @@ test('a server that does not pool has no such button, and an old one is answered
 
 test('nobody but moderators sees it', async () => {
   const id = encodeTrends({ is: 'pool', week, what: 'json' })
-  const reply = messageOf(await room.standIn.as('Wren').click(await postButton(room.standIn, id), id))
+  const reply = messageOf(await wren().click(await postButton(room.standIn, id), id))
   expect(text(reply)).toMatch(/Only moderators/)
   expect(reply.attachments).toEqual([])
 })

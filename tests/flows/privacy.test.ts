@@ -1,18 +1,14 @@
 // What is kept of a person, through the real client: seen, shown, deleted; and of a server that removes the bot, or is out of reach.
-import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
+import { afterEach, describe, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodePrivacy } from '../../src/custom-ids/privacy-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, caution, closeAll, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useRoom } from './in-room.ts'
 
 const server = demoServer.server.id
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom(undefined, englishServer)
-})
-afterAll(() => room.close())
+const { room, wren, odalys } = useRoom(inEnglish)
 afterEach(async () => {
   for (const name of ['Wren', 'Odalys']) {
     await room.services.traces.forgetPerson(room.standIn.as(name).id)
@@ -21,7 +17,6 @@ afterEach(async () => {
   await room.services.trends.outcomes.purgeBefore('9999-W01')
 })
 
-const wren = () => room.standIn.as('Wren')
 const counting = async (outcomes: boolean) => {
   const { revision, ...before } = await room.services.servers.load(server)
   await room.services.servers.save({ ...before, outcomes, revision: revision + 1 })
@@ -53,12 +48,12 @@ describe('a person', () => {
   test('is shown everything as a file: open and closed checks, and what was counted', async () => {
     await countOne()
     await startCheck(wren(), { family: 'brindlewick-rook' })
-    await startCheck(room.standIn.as('Odalys'))
+    await startCheck(odalys())
     const kept = await shown(await open())
     expect(kept).toMatchObject({ person: wren().id, drafts: [], decisions: [], countsNothingOfMine: false })
     expect(kept['checks']).toHaveLength(2)
     expect(kept['countedThisQuarter']).toMatchObject([{ verdict: 'open', server }])
-    expect(JSON.stringify(kept)).not.toContain(room.standIn.as('Odalys').id)
+    expect(JSON.stringify(kept)).not.toContain(odalys().id)
   })
 
   test('is asked once more, and whoever keeps it keeps it', async () => {
@@ -74,7 +69,7 @@ describe('a person', () => {
   test('deletes all of it: an old button then says that nothing is kept, and others lose nothing', async () => {
     await countOne()
     const asked = await startCheck(wren())
-    await startCheck(room.standIn.as('Odalys'))
+    await startCheck(odalys())
     await room.services.drafts.keep({ person: wren().id }, 60_000)
     const done = await pressed(wren(), await pressed(wren(), await open(), '.delete'), '.deleted')
     expect(text(done)).toMatch(/Deleted: 2 checks, 1 waiting question, 1 counted record, .* 0 decisions/)
@@ -82,7 +77,7 @@ describe('a person', () => {
     expect(text(await pressed(wren(), asked, '.unsure'))).toMatch(/no longer kept/)
     const kept = await shown(done)
     expect([kept['checks'], kept['drafts'], kept['countedThisQuarter']]).toEqual([[], [], []])
-    expect(await room.services.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toHaveLength(1)
+    expect(await room.services.checks.heldBy(odalys().id, Date.now())).toHaveLength(1)
   })
 
   test('deletes twice by a doubled click: once is told, nothing goes wrong', async () => {
@@ -106,11 +101,11 @@ describe('a person', () => {
 
   test('pressing a delete button that stands where all can see it deletes one’s own only', async () => {
     await startCheck(wren())
-    await startCheck(room.standIn.as('Odalys'))
+    await startCheck(odalys())
     const posted = await postButton(room.standIn, encodePrivacy({ is: 'deleted' }))
-    await room.standIn.as('Odalys').click(posted, encodePrivacy({ is: 'deleted' }))
+    await odalys().click(posted, encodePrivacy({ is: 'deleted' }))
     expect(await room.services.checks.heldBy(wren().id, Date.now())).toHaveLength(1)
-    expect(await room.services.checks.heldBy(room.standIn.as('Odalys').id, Date.now())).toEqual([])
+    expect(await room.services.checks.heldBy(odalys().id, Date.now())).toEqual([])
   })
 })
 
@@ -177,7 +172,7 @@ describe('a server', () => {
     await countOne()
     await startCheck(wren())
     room.standIn.removeBot()
-    await vi.waitFor(async () => expect(room.log.join()).toContain('has removed the bot'))
+    await expect.poll(() => room.log.join()).toContain('has removed the bot')
     expect(await settled()).toBe(false)
     expect(await room.services.checks.heldBy(wren().id, Date.now())).toEqual([])
     await room.services.trends.outcomes.admit('9999-W01')

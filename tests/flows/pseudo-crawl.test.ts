@@ -1,5 +1,5 @@
 // The bot in a made-up language, every button pressed and every form sent: no word is plain English but names, units and citations.
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
@@ -7,18 +7,17 @@ import type { SeenMessage } from '../../src/practice/seen.ts'
 import type { ServerSettings } from '../../src/server/settings.ts'
 import { crawl, typed } from './crawl.ts'
 import { finalOf, messageOf, press, pressed } from './hands.ts'
-import { openPseudoRoom, type PseudoRoom } from './pseudo-room.ts'
+import { useRoom } from './in-room.ts'
+import { openPseudoRoom } from './pseudo-room.ts'
 
 const everybody = '900000000000000301'
-let room: PseudoRoom
+const { room } = useRoom(openPseudoRoom)
 let settings: ServerSettings
 beforeAll(async () => {
-  room = await openPseudoRoom()
   await seedPractice(room.services)
   settings = await room.services.servers.load(demoServer.server.id)
   await lookForWork({ ...room.job, services: room.services })
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(() => room.forgetSent())
 const as = (name: string) => room.standIn.as(name)
 

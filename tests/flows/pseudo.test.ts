@@ -1,5 +1,5 @@
 // The bot in a made-up language: whatever it sends in any flow, no word is plain English but names, units and citations.
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { beforeEach, describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { commands, messageCommands } from '../../src/discord/commands.ts'
@@ -9,18 +9,13 @@ import { disguiseText, pseudoLocale } from '../../src/words/pseudo.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { discharge, styles, writeLog } from '../readings/generate-log.ts'
 import { finalOf, messageOf, postButton, press, pressed, startCheck } from './hands.ts'
+import { useRoom } from './in-room.ts'
 import { plainEnglishIn, textsIn } from './plain-english.ts'
-import { openPseudoRoom, type PseudoRoom } from './pseudo-room.ts'
+import { openPseudoRoom } from './pseudo-room.ts'
 
 const server = demoServer.server.id
 const everybody = '900000000000000301'
-let room: PseudoRoom
-const wren = () => room.standIn.as('Wren')
-const tomas = () => room.standIn.as('Tomas')
-beforeAll(async () => {
-  room = await openPseudoRoom()
-}, 60_000)
-afterAll(() => room.close())
+const { room, wren, tomas, odalys } = useRoom(openPseudoRoom)
 beforeEach(() => room.forgetSent())
 
 /** Answers question after question, each with its option number `n`, readings by `typed`, until there is a verdict. */
@@ -122,7 +117,7 @@ describe('no plain English', () => {
     await wren().run('check start', { depth: 'full', family: 'nothing like it' })
     await wren().run('check list')
     const posted = await postButton(room.standIn, 'what is this')
-    await room.standIn.as('Odalys').click(posted, 'what is this')
+    await odalys().click(posted, 'what is this')
     expect(room.slips('nothing like it', /^x$/g)).toEqual([])
   })
 

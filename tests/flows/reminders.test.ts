@@ -1,5 +1,5 @@
 // Reminders through the real client: once for each wait, by one process of many, with a ping only where a server turned it on; and nobody is named.
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
+import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
 import { demoBotRole, demoReportsChannel, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import type { Services } from '../../src/discord/services.ts'
@@ -7,7 +7,8 @@ import { remind } from '../../src/jobs/remind.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Reminders } from '../../src/server/settings.ts'
 import { closeAll, finalOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const server = '900000000000000100'
 const hour = 3600_000
@@ -18,15 +19,13 @@ const scenario = {
     role.id === demoBotRole ? { ...role, permissions: String(1n << 17n) } : role,
   ),
 }
-let room: TestRoom
+const { room, wren, tomas } = useRoom(() =>
+  openRoom(services => ({ ...services, now: () => Date.now() + ahead }), scenario),
+)
 let ahead = 0
-const wren = () => room.standIn.as('Wren')
-const tomas = () => room.standIn.as('Tomas')
 beforeAll(async () => {
-  room = await openRoom(services => ({ ...services, now: () => Date.now() + ahead }), scenario)
   await seedPractice(room.services)
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(async () => {
   await wants({ hours: 6, role: null })
   await stuck()

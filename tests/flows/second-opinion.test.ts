@@ -1,5 +1,5 @@
 // A second opinion by picture, through the real client: what moderators see of a photograph, and that it leaves with the question.
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { lifetime } from '../../src/check/check.ts'
@@ -8,16 +8,12 @@ import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Upload } from '../../src/practice/world/files.ts'
 import { samplePhoto, secrets } from '../photos/sample-photos.ts'
 import { closeAll, finalOf, messageOf, press, pressed, unsureUntil } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useRoom } from './in-room.ts'
 
-let room: TestRoom
-const wren = () => room.standIn.as('Wren')
-const tomas = () => room.standIn.as('Tomas')
+const { room, wren, tomas } = useRoom(inEnglish)
 beforeAll(async () => {
-  room = await openRoom(undefined, englishServer)
   await seedPractice(room.services)
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(() => closeAll(wren()))
 
 /** No picture is asked for of a cell that may be hot, hissing, swollen or leaking. */

@@ -1,21 +1,16 @@
 // A server's settings as a file, through the real client: given away, taken in after the difference was seen, and refused in a sentence.
-import { afterEach, beforeEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { demoForum, demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { settingsFileBytes } from '../../src/server/exchange.ts'
 import { caution, finalOf, messageOf, postButton, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
-import { type Warden, wardenOf } from './setup-hands.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
+import { wardenOf } from './setup-hands.ts'
 
 const server = demoServer.server.id
-let room: TestRoom
-let warden: Warden
-beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-  warden = wardenOf(room)
-})
-afterEach(() => room.close())
+const { room, wren, ilse } = useFreshRoom(inEnglish)
+const warden = wardenOf(room)
 
 const fileOf = (content: unknown) => [
   { name: 'settings.json', bytes: Buffer.from(typeof content === 'string' ? content : JSON.stringify(content)) },
@@ -136,14 +131,14 @@ test('two at once: whoever presses after somebody has changed something is told;
   await warden.choose(await warden.open('language'), ['es'])
   expect(text(await warden.press(seen, 'Make these changes'))).toMatch(/Somebody else got there first/)
   const file = { server: null, fields: { language: 'de' }, links: [] }
-  const theirs = { is: 'settings', person: room.standIn.as('Wren').id, server, file }
+  const theirs = { is: 'settings', person: wren().id, server, file }
   const draft = await room.services.drafts.keep(theirs, 60_000)
   const id = encodeSetup({ revision: 1, act: { is: 'take-in', draft } })
   const posted = await postButton(room.standIn, id)
-  expect(text(messageOf(await room.standIn.as('Ilse').click(posted, id)))).toMatch(/may manage this server/)
+  expect(text(messageOf(await ilse().click(posted, id)))).toMatch(/may manage this server/)
   expect(text(await finalOf(await warden.person.click(posted, id)))).toMatch(/not kept|forgotten|again/i)
   const exporting = encodeSetup({ revision: 1, act: { is: 'export' } })
-  const forged = messageOf(await room.standIn.as('Ilse').click(await postButton(room.standIn, exporting), exporting))
+  const forged = messageOf(await ilse().click(await postButton(room.standIn, exporting), exporting))
   expect(forged.attachments).toEqual([])
   expect(await room.services.servers.load(server)).toMatchObject({ language: 'es', revision: 1 })
 })

@@ -22,22 +22,25 @@ export type Warden = {
 }
 
 export function wardenOf(room: TestRoom): Warden {
-  const person = room.standIn.as('Tomas')
+  const person = () => room.standIn.as('Tomas')
   const settings = () => room.services.servers.load(demoServer.server.id)
-  const overview = async () => messageOf(await person.run('setup'))
+  const overview = async () => messageOf(await person().run('setup'))
   return {
-    person,
+    get person() {
+      return person()
+    },
     settings,
     overview,
-    open: async part => pressed(person, await overview(), `.see.${part}`),
-    choose: async (message, values) => finalOf(await person.choose(message, menus(message)[0]?.customId ?? '', values)),
-    press: async (message, label) => finalOf(await press(person, message, label)),
+    open: async part => pressed(person(), await overview(), `.see.${part}`),
+    choose: async (message, values) =>
+      finalOf(await person().choose(message, menus(message)[0]?.customId ?? '', values)),
+    press: async (message, label) => finalOf(await press(person(), message, label)),
     async anyMenu(type, act, values) {
       const { revision } = await settings()
       const custom_id = encodeSetup({ revision, act })
       const options = type === 3 ? { options: values.map(value => ({ label: value, value })) } : {}
       const posted = await postPart(room.standIn, { type, custom_id, max_values: values.length, ...options })
-      return finalOf(await person.choose(posted, custom_id, values))
+      return finalOf(await person().choose(posted, custom_id, values))
     },
   }
 }

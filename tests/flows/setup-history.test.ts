@@ -1,22 +1,17 @@
 // What was changed about settings and links, through the real client: seen with who and when, taken back by one press, or why not.
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { demoReportsChannel, demoServer, demoWardens } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeLinks } from '../../src/custom-ids/links-id.ts'
 import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postButton, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
-import { type Warden, wardenOf } from './setup-hands.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
+import { wardenOf } from './setup-hands.ts'
 
 const server = demoServer.server.id
 const keepers = '900000000000000202'
-let room: TestRoom
-let warden: Warden
-beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-  warden = wardenOf(room)
-})
-afterEach(() => room.close())
+const { room } = useFreshRoom(inEnglish)
+const warden = wardenOf(room)
 
 const history = async () => warden.press(await warden.overview(), 'What was changed')
 const undos = (message: SeenMessage) => buttons(message).filter(one => one.label === 'Take it back')

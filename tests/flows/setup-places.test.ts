@@ -9,18 +9,14 @@ import {
 } from '../../src/bin/practice-room/demo-server.ts'
 import { menus, text } from '../../src/practice/seen.ts'
 import { finalOf, messageOf, press, pressed } from './hands.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 import { type Warden, wardenOf } from './setup-hands.ts'
 
 const server = demoServer.server.id
 const everybody = '900000000000000301'
-let room: TestRoom
-let warden: Warden
-beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-  warden = wardenOf(room)
-})
-afterEach(() => room.close())
+const { room } = useFreshRoom(inEnglish)
+const warden = wardenOf(room)
 
 test('a role that sees neither the channels nor /trends is named with what to change in Discord; one that does is not', async () => {
   const keepers = '900000000000000202'

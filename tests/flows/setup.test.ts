@@ -1,5 +1,5 @@
 // Setting a server up: walked through by who may manage it, one change at a time, and safe to run again.
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
   demoBotRole,
   demoForum,
@@ -10,17 +10,12 @@ import {
 import { encodeSetup } from '../../src/custom-ids/setup-id.ts'
 import { menus, text } from '../../src/practice/seen.ts'
 import { caution, messageOf, postPart, press, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
-import { type Warden, wardenOf } from './setup-hands.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
+import { wardenOf } from './setup-hands.ts'
 
 const server = demoServer.server.id
-let room: TestRoom
-let warden: Warden
-beforeEach(async () => {
-  room = await openRoom(undefined, englishServer)
-  warden = wardenOf(room)
-})
-afterEach(() => room.close())
+const { room } = useFreshRoom(inEnglish)
+const warden = wardenOf(room)
 
 describe('the overview', () => {
   test('says of a new server that nothing is recorded, posted or offered, and what each part is for', async () => {

@@ -1,5 +1,5 @@
 // A verdict shown in a channel: by its person's own press, seen beforehand, with the caution, accusing nobody, and taken away again.
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { letterLanguages } from '../../src/custom-ids/letter-id.ts'
 import { encodeShare } from '../../src/custom-ids/share-id.ts'
 import { showShared } from '../../src/discord/check/share/show-share.ts'
@@ -9,15 +9,10 @@ import { accusationIn } from '../../src/words/accusing.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { finished, heron, pick, wordsOf } from '../discord/finished-screens.ts'
 import { caution, closeAll, messageOf, postButton, press, pressed, startCheck, unsureUntil } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
+const { room, wren, odalys } = useRoom()
 const channel = '900000000000000302'
-const wren = () => room.standIn.as('Wren')
 const shared = () => room.standIn.messages(channel).filter(one => /Shown by/.test(text(one)))
 
 test('its person sees it beforehand, posts it once, and takes it away; others cannot', async () => {
@@ -40,7 +35,7 @@ test('its person sees it beforehand, posts it once, and takes it away; others ca
   expect(text(card)).toMatch(/### Danger: stop now[\s\S]*hot, smoking, hissing[\s\S]*Get away/)
   expect(text(card)).toMatch(caution)
   expect(text(card)).toContain('Consumer Product Safety Commission')
-  const other = await press(room.standIn.as('Odalys'), card, 'Remove it')
+  const other = await press(odalys(), card, 'Remove it')
   expect(text(messageOf(other))).toMatch(/holds|in hand/)
   expect(shared()).toHaveLength(before + 1)
   await press(wren(), card, 'Remove it')
@@ -53,7 +48,7 @@ test('nobody shows somebody else’s, nor one that has no verdict', async () => 
   const check = (await room.services.checks.heldBy(wren().id, room.services.now()))[0]?.id ?? ''
   const id = encodeShare({ is: 'post', check })
   const posted = await postButton(room.standIn, id)
-  expect(text(messageOf(await room.standIn.as('Odalys').click(posted, id)))).toMatch(/holds|in hand/)
+  expect(text(messageOf(await odalys().click(posted, id)))).toMatch(/holds|in hand/)
   expect(text(messageOf(await wren().click(posted, id)))).toMatch(/not possible at this step/)
   await unsureUntil(wren(), message, /Right now/)
   await closeAll(wren())

@@ -1,18 +1,11 @@
 // People slip, and strangers press: each gets one clear sentence, and nothing changes.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { encodeClick } from '../../src/custom-ids/check-id.ts'
 import { type SeenMessage, text } from '../../src/practice/seen.ts'
 import { answer, closeAll, coolUntil, idOf, messageOf, postButton, press, pressed, startCheck } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
 
-let room: TestRoom
-beforeAll(async () => {
-  room = await openRoom()
-})
-afterAll(() => room.close())
-const wren = () => room.standIn.as('Wren')
-const ilse = () => room.standIn.as('Ilse')
-const odalys = () => room.standIn.as('Odalys')
+const { room, wren, ilse, odalys } = useRoom()
 
 describe('slips: one clear sentence, nothing changed', () => {
   const atTheScale = async () => {

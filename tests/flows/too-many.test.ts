@@ -1,16 +1,13 @@
 // Checks that are started and closed in a loop: at some number within a day the person is told so, and can start again a day later.
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { mostPerDay } from '../../src/discord/check/begin-check.ts'
 import { text } from '../../src/practice/seen.ts'
 import { messageOf, startCheck } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
-let room: TestRoom
+const { room, ilse } = useRoom(() => openRoom(services => ({ ...services, now: () => now })))
 let now = Date.now()
-beforeAll(async () => {
-  room = await openRoom(services => ({ ...services, now: () => now }))
-})
-afterAll(() => room.close())
 
 test('the most within a day, then a sentence that says when it goes on; others are not held up by it', async () => {
   const wren = room.standIn.as('Wren')
@@ -37,7 +34,7 @@ test('the most within a day, then a sentence that says when it goes on; others a
   }
   expect(await begin()).not.toMatch(/within a day/)
   expect(await begin()).toMatch(/You have started 40 checks within a day.*start the next one tomorrow/)
-  expect(text(messageOf(await room.standIn.as('Ilse').run('check start')))).not.toMatch(/within a day/)
+  expect(text(messageOf(await ilse().run('check start')))).not.toMatch(/within a day/)
   now += 24 * 3600_000 + 1
   expect(await begin()).not.toMatch(/within a day/)
 })

@@ -1,5 +1,5 @@
 // The release of a practice server, for its moderators alone: views, exports, rights, and weeks that are not there.
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
@@ -10,20 +10,17 @@ import { columns } from '../../src/trends/release/to-csv.ts'
 import { sayWeek } from '../../src/words/dates.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { caution, messageOf, postButton, pressed } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useRoom } from './in-room.ts'
+import { englishServer, openRoom } from './open-room.ts'
 
 const server = demoServer.server.id
 /** As who reads British English, like the wardens here. */
 const english = sayIn('en-GB')
-let room: TestRoom
+const { room, tomas } = useRoom(inEnglish)
 beforeAll(async () => {
-  room = await openRoom(undefined, englishServer)
   await seedPractice(room.services)
   await lookForWork({ ...room.job, services: room.services })
 }, 60_000)
-afterAll(() => room.close())
-/** Tomas is a warden. */
-const tomas = () => room.standIn.as('Tomas')
 const open = async (): Promise<SeenMessage> => messageOf(await tomas().run('trends'))
 const view = (message: SeenMessage, what: string) => pressed(tomas(), message, `.${what}`)
 

@@ -1,14 +1,13 @@
 // A check that a newer version has written: its person is told so in words that help, the log says what to do, and nothing is changed.
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { text } from '../../src/practice/seen.ts'
 import { UnreadableBody } from '../../src/stores/bodies/body.ts'
 import { messageOf, press, pressed, startCheck } from './hands.ts'
-import { openRoom, type TestRoom } from './open-room.ts'
+import { useRoom } from './in-room.ts'
+import { openRoom } from './open-room.ts'
 
-let room: TestRoom
-let newer = false
-beforeAll(async () => {
-  room = await openRoom(services => ({
+const { room } = useRoom(() =>
+  openRoom(services => ({
     ...services,
     checks: {
       ...services.checks,
@@ -17,9 +16,9 @@ beforeAll(async () => {
         return services.checks.load(id, expected)
       },
     },
-  }))
-})
-afterAll(() => room.close())
+  })),
+)
+let newer = false
 
 test('a press is answered in a sentence with a reference that stands in the log beside the reason', async () => {
   const wren = room.standIn.as('Wren')

@@ -1,27 +1,21 @@
 // The queue through the real client: moderators and helpers see who is stuck since when and where, say that they look at it, and pass it on.
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { mostOpen } from '../../src/discord/check/begin-check.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { closeAll, finalOf, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
-import { englishServer, openRoom, type TestRoom } from './open-room.ts'
+import { inEnglish, useRoom } from './in-room.ts'
 
 const helpers = '900000000000000202'
 const server = '900000000000000100'
 const everybody = '900000000000000301'
-let room: TestRoom
-const wren = () => room.standIn.as('Wren')
-const ilse = () => room.standIn.as('Ilse')
-const tomas = () => room.standIn.as('Tomas')
-const odalys = () => room.standIn.as('Odalys')
+const { room, wren, ilse, odalys, tomas } = useRoom(inEnglish)
 beforeAll(async () => {
-  room = await openRoom(undefined, englishServer)
   await seedPractice(room.services)
   const settings = await room.services.servers.load(server)
   await room.services.servers.save({ ...settings, helperRoles: [helpers], revision: settings.revision + 1 })
 }, 60_000)
-afterAll(() => room.close())
 beforeEach(async () => {
   for (const person of [wren(), odalys(), ilse()]) await closeAll(person)
 })

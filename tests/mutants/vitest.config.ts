@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     root: new URL('../..', import.meta.url).pathname,
     include: [`tests/${process.env['CELLWARY_MUTATED']}/**/*.test.ts`],
-    exclude: ['tests/trends/audit/**'],
+    exclude: ['tests/trends/audit/**', ...(process.env['CELLWARY_MUTATED_WITHOUT'] ?? '').split(',')],
     setupFiles: ['tests/setup.ts'],
     pool: 'forks',
     testTimeout: 300_000,

@@ -6,7 +6,8 @@ import { serveFiles } from '../bin/serve-files.ts'
 import { bomb, samplePhoto, samplePng, secrets } from './sample-photos.ts'
 
 const photo = samplePhoto()
-const bounds = { mostBytes: 2 * 1024 ** 2, fetchFor_ms: 3_000, cleanFor_ms: 20_000 }
+/** Long enough that on a busy machine the cause is told, not the deadline. */
+const bounds = { mostBytes: 2 * 1024 ** 2, fetchFor_ms: 60_000, cleanFor_ms: 60_000 }
 /** Requests that wait for the test to answer them. */
 const held: ServerResponse[] = []
 
@@ -109,7 +110,7 @@ describe('only from where attachments are served', () => {
 test('a slow server, and slow work, are ended', async () => {
   const slow = { is: 'refused', refusal: { code: 'too-slow' } }
   expect(await open({ fetchFor_ms: 300 }).clean([ask('/slow.jpg')])).toMatchObject(slow)
-  expect(await open({ fetchFor_ms: 60_000, cleanFor_ms: 300 }).clean([ask('/slow.jpg')])).toMatchObject(slow)
+  expect(await open({ cleanFor_ms: 300 }).clean([ask('/slow.jpg')])).toMatchObject(slow)
 })
 
 test('a file that brings its process down is as good as broken, and the next is cleaned by another process', async () => {
@@ -120,11 +121,11 @@ test('a file that brings its process down is as good as broken, and the next is 
 })
 
 test('so many at a time, so many in the queue, and the next is told to come back', async () => {
-  const reader = open({ atATime: 1, waiting: 1, fetchFor_ms: 60_000, cleanFor_ms: 60_000 })
+  const reader = open({ atATime: 1, waiting: 1 })
   const first = reader.clean([ask('/held.jpg')])
   const second = reader.clean([ask('/photo.jpg')])
   expect(await reader.clean([ask('/photo.jpg')])).toEqual({ is: 'refused', refusal: { code: 'too-busy' } })
-  await expect.poll(() => held.length, { timeout: 10_000 }).toBe(1)
+  await expect.poll(() => held.length).toBe(1)
   held[0]?.end(photo)
   expect((await first).is).toBe('cleaned')
   expect((await second).is).toBe('cleaned')

@@ -53,7 +53,7 @@ async function handler(interaction: Interaction): Promise<unknown> {
 let standIn: StandIn
 let bot: TinyBot
 beforeAll(async () => {
-  standIn = await openStandIn({ scenario: hobbyServer, patience: { acknowledged: 50 } })
+  standIn = await openStandIn({ scenario: hobbyServer, patience: { acknowledged: 60_000 } })
   bot = await startTinyBot(
     standIn,
     [
@@ -102,7 +102,7 @@ test('a button that is no longer there can be pressed only by someone who still 
   expect(await standIn.as('Wren').click(message, 'count', { stale: true })).toMatchObject({ kind: 'updated' })
 })
 
-test('acknowledging first, then editing, following up, or doing nothing more', async () => {
+test('acknowledging first, then editing or following up', async () => {
   const wren = standIn.as('Wren')
   const message = await card()
   expect(await wren.click(message, 'later')).toMatchObject({
@@ -115,8 +115,18 @@ test('acknowledging first, then editing, following up, or doing nothing more', a
     private: true,
     message: { content: 'also this' },
   })
-  expect(await wren.click(message, 'noted')).toEqual({ kind: 'acknowledged' })
   await expect(wren.click(message, 'off')).rejects.toThrow('switched off')
+})
+
+test('acknowledging and doing nothing more', async () => {
+  // Nothing is waited for, so it is not waited for long.
+  const brief = await openStandIn({ scenario: hobbyServer, patience: { acknowledged: 1 } })
+  const other = await startTinyBot(brief, [{ name: 'card', description: 'A card' }], handler)
+  const reply = await brief.as('Wren').run('card')
+  if (reply.kind !== 'message') throw new Error(`got ${reply.kind}`)
+  expect(await brief.as('Wren').click(reply.message, 'noted')).toEqual({ kind: 'acknowledged' })
+  await other.stop()
+  await brief.close()
 })
 
 test('menus hand over values and people', async () => {

@@ -48,7 +48,7 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
       if (interaction.isRepliable()) await interaction.reply({ content: `in ${interaction.locale}`, flags: 64 })
     })
     page = await (await browser.newContext({ viewport: { width, height: 800 } })).newPage()
-    page.setDefaultTimeout(8000)
+    page.setDefaultTimeout(60_000)
     await page.goto(standIn.pageUrl)
     await page.waitForSelector('body[data-ready]')
   })

@@ -29,7 +29,7 @@ describe.skipIf(!there)('the page', () => {
     standIn = await openStandIn({ scenario: hobbyServer, patience: { deferred: 2000 } })
     bot = await startShowBot(standIn)
     page = await (await browser.newContext({ viewport: { width: 360, height: 740 } })).newPage()
-    page.setDefaultTimeout(8000)
+    page.setDefaultTimeout(60_000)
     page.on('pageerror', error => wrong.push(String(error)))
     page.on('console', line => {
       if (line.type() === 'error') wrong.push(line.text())

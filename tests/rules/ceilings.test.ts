@@ -1,7 +1,6 @@
 // The packs' limits against the one table of ceilings: what it calls impossible is ruled out from there on, and not a step before.
 import { describe, expect, test } from 'vitest'
 import { type Answers, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import type { Option } from '../../src/engine/pack/pack.ts'
 import {
@@ -15,13 +14,9 @@ import {
 } from '../../src/ground/ceilings.ts'
 import { type FormatName, formatNames, isFormat } from '../../src/ground/formats.ts'
 import type { Verdict } from '../../src/ground/verdicts.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { shippedPacks, shippedProgram } from './shipped-programs.ts'
 
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const compiled = compile(packs, '2026-11-29')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
 const verdictOn = (answers: Answers): Verdict => judge(program, answers).verdict
 
 const optionsOf = (question: string): readonly Option[] => {
@@ -153,7 +148,7 @@ test('no genuine mass of the table is held against its cell, with its best claim
 })
 
 test('signs by a ceiling age on the day the table gives', () => {
-  const aged = packs.flatMap(pack => pack.rules.filter(rule => rule.id.startsWith('claim-beyond')))
+  const aged = shippedPacks.flatMap(pack => pack.rules.filter(rule => rule.id.startsWith('claim-beyond')))
   expect(aged.length).toBeGreaterThanOrEqual(8)
   for (const rule of aged) expect(rule.validUntil).toBe(agesOn)
 })

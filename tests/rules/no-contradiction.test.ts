@@ -8,24 +8,16 @@ import { start, step } from '../../src/check/step.ts'
 import { detailPages, showDetails } from '../../src/discord/check/show/details.ts'
 import type { ShownMessage } from '../../src/discord/message/parts.ts'
 import { type Answer, type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile, type Program } from '../../src/engine/compile.ts'
+import type { Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { judge } from '../../src/engine/judge.ts'
-import { openBench } from '../../src/engine/outlook/bench.ts'
 import { guard } from '../../src/ground/guard-band.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
+import { shippedPrograms } from './shipped-programs.ts'
 import { sound } from './sound-looks.ts'
 
 const now = Date.UTC(2026, 10, 29)
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const bench = openBench()
-const programs = [undefined, ...packs.flatMap(pack => pack.families.map(one => one.id))].map(family => {
-  const result = compile(packs, '2026-11-29', family, [], bench)
-  if (!result.ok) throw new Error(JSON.stringify(result.problems))
-  return result.program
-})
+const programs = shippedPrograms()
 
 const linesOf = (message: ShownMessage): string[] =>
   message.components.flatMap(part => (part.type === ComponentType.TextDisplay ? part.content.split('\n') : []))

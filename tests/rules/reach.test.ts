@@ -1,21 +1,16 @@
 // Reach: what a practitioner calls false at a glance is called so, with all that is known, and most of it in a quick check without tools.
 import { describe, expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
-import { start, step } from '../../src/check/step.ts'
 import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { failing as failed, type Verdict } from '../../src/ground/verdicts.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
+import { handsOn } from '../check/hands.ts'
 import { falseCells } from './false-cells.ts'
+import { shippedProgram } from './shipped-programs.ts'
 import { sound } from './sound-looks.ts'
 
-const now = Date.UTC(2026, 10, 29)
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const compiled = compile(packs, '2026-11-29')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
+const { begin, say } = handsOn(program)
 const failing: readonly Verdict[] = failed
 
 describe('with all that is known of it', () => {
@@ -39,17 +34,13 @@ function quick(tells: Answers, tools: Check['tools'] = []): Walked {
   const answers = { ...sound, ...tells }
   const several = answers['how-many']?.kind === 'option' && answers['how-many'].option === 'several'
   const cells = several ? 4 : 1
-  const begun = start(program, { id: 'c', holder: 'p', server: null, mode: 'quick', cells, family: null, tools }, now)
-  if (!begun.ok) throw new Error(begun.refusal.code)
-  let { check } = begun
+  let check = begin({ mode: 'quick', cells, tools })
   const asked: string[] = []
   let caughtAfter: number | undefined
   while (check.phase.is === 'asking' || check.phase.is === 'second-look') {
     const { is, question } = check.phase
     if (is === 'asking') asked.push(question)
-    const next = step(program, check, { is: 'answer', question, answer: answers[question] ?? cantTell }, now)
-    if (!next.ok) throw new Error(JSON.stringify(next.refusal))
-    check = next.check
+    check = say(check, answers[question] ?? cantTell)
     if (caughtAfter === undefined && failing.includes(judge(program, check.answers).verdict)) caughtAfter = asked.length
   }
   return { verdict: judge(program, check.answers).verdict, asked, caughtAfter }
@@ -76,20 +67,11 @@ test('where a scale is there the mass is asked for in a quick check too, and tel
 })
 
 test('the kind of cell is asked for before the voltage', () => {
-  const begun = start(
-    program,
-    { id: 'c', holder: 'p', server: null, mode: 'full', cells: 1, family: null, tools: ['meter'] },
-    now,
-  )
-  if (!begun.ok) throw new Error(begun.refusal.code)
-  let { check } = begun
+  let check = begin({ tools: ['meter'] })
   const asked: string[] = []
   for (let i = 0; i < 120 && check.phase.is === 'asking'; i++) {
     asked.push(check.phase.question)
-    const answer = sound[check.phase.question] ?? cantTell
-    const next = step(program, check, { is: 'answer', question: check.phase.question, answer }, now)
-    if (!next.ok) throw new Error(JSON.stringify(next.refusal))
-    check = next.check
+    check = say(check, sound[check.phase.question] ?? cantTell)
   }
   expect(asked).toContain('voltage')
   expect(asked.indexOf('chemistry')).toBeGreaterThanOrEqual(0)

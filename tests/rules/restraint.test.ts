@@ -2,21 +2,16 @@
 import { describe, expect, test } from 'vitest'
 import { accusing } from '../../src/check/answer-fits.ts'
 import { type Answer, type Answers, option, reading } from '../../src/engine/answers.ts'
-import { compile } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import type { MeasuredQuantity } from '../../src/ground/quantities.ts'
-import { loadPacks } from '../../src/packs/load-packs.ts'
-import { shippedRules } from '../../src/packs/shipped-rules.ts'
 import { claimedEnergyDensity, claimedEnergyPerMass } from '../../src/readings/densities.ts'
 import { instrumentsFor, type MenuInstrument, standardUncertainty } from '../../src/readings/instrument.ts'
 import { voltageLost, voltageLostUnderLoad } from '../../src/readings/voltage-lost.ts'
 import { type Genuine, genuineCells } from './genuine-cells.ts'
+import { shippedProgram } from './shipped-programs.ts'
 import { sound } from './sound-looks.ts'
 
-const packs = (await loadPacks(shippedRules, { cases: false })).packs.map(loaded => loaded.pack)
-const compiled = compile(packs, '2026-11-29')
-if (!compiled.ok) throw new Error('the shipped packs do not compile')
-const { program } = compiled
+const program = shippedProgram()
 
 /** Chance that repeats: a linear congruential generator (Numerical Recipes, from memory). */
 function chance(seed: number): () => number {

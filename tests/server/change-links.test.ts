@@ -24,6 +24,10 @@ const codeOf = (settings: ServerSettings, change: LinkChange): string => {
 }
 const one = after(unsettled('s'), shop)
 
+test.each(['remove', 'still-good'] as const)('a link that is not there is left alone: %s', is => {
+  expect(codeOf(one, { is, id: 'b' })).toBe('no-link')
+})
+
 test('a link is added, dated and reviewed now, and the revision grows by one', () => {
   expect(one.revision).toBe(1)
   expect(one.links).toEqual([{ id: 'a', url: 'https://shop.example/', title: 'A shop', addedAt: now, reviewedAt: now }])

@@ -95,12 +95,38 @@ test('whoever stops recording stops pooling, and recording again does not pool a
 test.each<[Change, string]>([
   [{ is: 'moderator-roles', roles: ['s'] }, 'everyone-as-moderator'],
   [{ is: 'moderator-roles', roles: Array.from({ length: 11 }, (_, i) => `r${i}`) }, 'too-many-roles'],
+  [{ is: 'helper-roles', roles: ['s'] }, 'everyone-as-helper'],
+  [{ is: 'helper-roles', roles: Array.from({ length: 11 }, (_, i) => `r${i}`) }, 'too-many-roles'],
   [{ is: 'pooling', on: true }, 'nothing-to-pool'],
   [{ is: 'keep-weeks', weeks: 25 }, 'weeks-out-of-range'],
   [{ is: 'keep-weeks', weeks: 261 }, 'weeks-out-of-range'],
   [{ is: 'keep-weeks', weeks: 52.5 }, 'weeks-out-of-range'],
 ])('%j is refused: %s', (change, code) => {
   expect(refusal(unsettled('s'), change)).toBe(code)
+})
+
+test('offers in one forum change there and nowhere else; in a forum without any they are added, and go with the last tag', () => {
+  const before = {
+    ...unsettled('s'),
+    forumOffers: [
+      { forum: 'f', tags: ['t'] },
+      { forum: 'g', tags: ['u'] },
+    ],
+  }
+  const offers = (forum: string, tags: readonly string[]) => after(before, { is: 'offers-in', forum, tags }).forumOffers
+  expect(offers('f', ['v', 'w'])).toEqual([
+    { forum: 'f', tags: ['v', 'w'] },
+    { forum: 'g', tags: ['u'] },
+  ])
+  expect(offers('h', ['v'])).toEqual([...before.forumOffers, { forum: 'h', tags: ['v'] }])
+  expect(offers('f', [])).toEqual([{ forum: 'g', tags: ['u'] }])
+})
+
+test('ten roles may moderate, and ten help; each is kept once', () => {
+  const ten = Array.from({ length: 10 }, (_, i) => `r${i}`)
+  expect(after(unsettled('s'), { is: 'moderator-roles', roles: ten }).moderatorRoles).toEqual(ten)
+  expect(after(unsettled('s'), { is: 'helper-roles', roles: ten }).helperRoles).toEqual(ten)
+  expect(after(unsettled('s'), { is: 'helper-roles', roles: ['a', 'b', 'a'] }).helperRoles).toEqual(['a', 'b'])
 })
 
 test('everybody is spoken to in the language that was chosen, else in the one Discord was told, the newest word first', () => {

@@ -53,6 +53,18 @@ test('what the file does not name stays, and so do links that are not in it', ()
   expect(after.links.map(one => one.title)).toEqual(['Shop 1', 'Renamed'])
 })
 
+test('reminders come with the role they ping, and stop where the file says so', () => {
+  const file = (reminders: unknown) => JSON.stringify({ 'cellwary-settings': 1, settings: { reminders }, links: [] })
+  const pinging = takenBy(settings, file({ hours: 6, role: id(7) })).settings
+  expect(pinging.reminders).toEqual({ hours: 6, role: id(7) })
+  expect(takenBy(pinging, file({ hours: 6, role: null })).settings.reminders).toEqual({ hours: 6, role: null })
+  expect(takenBy(pinging, file(null)).settings.reminders).toBeNull()
+  // The role that everybody has is refused, and the reminders are taken.
+  const { settings: after, left } = takenBy(settings, file({ hours: 6, role: id(1) }))
+  expect(after.reminders).toEqual({ hours: 6, role: null })
+  expect(left).toHaveLength(1)
+})
+
 test('what does not fit is left out with its reason, and the rest is taken', () => {
   const file = {
     'cellwary-settings': 1,

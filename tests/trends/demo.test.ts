@@ -36,6 +36,30 @@ test('sixty weeks of outcomes that a store would take, nobody twice', () => {
   expect(demoOutcomes(7, demoCast, last)).toEqual(outcomes)
 })
 
+test('from so many checks a week the server grows evenly to so many', () => {
+  const outcomes = demoOutcomes(7, demoCast, last, 10, 10 + demoWeeks - 1)
+  const counts = Array.from(
+    { length: demoWeeks },
+    (_, w) => outcomes.filter(o => o.week === weekPlus(last, w - demoWeeks + 1)).length,
+  )
+  expect(counts).toEqual(Array.from({ length: demoWeeks }, (_, w) => 10 + w))
+})
+
+test('the new counterfeit is bought where it comes from, seven times of ten, and everything else anywhere', () => {
+  const outcomes = demoOutcomes(7, demoCast, last, 200, 200)
+  const { course, bought } = demoCast.planted
+  const share = (some: readonly { readonly bought: string }[]) =>
+    some.filter(one => one.bought === bought).length / some.length
+  const isPlanted = ({ fired }: { readonly fired: readonly string[] }) =>
+    [...fired].sort().join() === [...course.fired].sort().join()
+  const planted = outcomes.filter(isPlanted)
+  const elsewhere = demoCast.bought.includes(bought) ? 1 / demoCast.bought.length : 0
+  // Of some hundred, within three standard errors.
+  const error = 3 * Math.sqrt(0.21 / planted.length)
+  expect(Math.abs(share(planted) - (0.7 + 0.3 * elsewhere))).toBeLessThan(error)
+  expect(Math.abs(share(outcomes.filter(one => !isPlanted(one))) - elsewhere)).toBeLessThan(0.03)
+})
+
 test.each([7, 1, 2, 3])(
   'seed %i: the planted pattern is named with both its faults, the growing family never accused',
   async seed => {

@@ -75,6 +75,28 @@ test.each([
   expect(detect(series)).toEqual({ ok: false, refusal })
 })
 
+test('a thousand million a week is the most there can be', () => {
+  expect(detect({ method: 'spike', observed: [1e9] })).toMatchObject({ ok: true })
+  expect(detect({ method: 'spike', observed: [0, 1e9 + 1] })).toEqual({
+    ok: false,
+    refusal: { code: 'not-counts', field: 'observed', week: 2 },
+  })
+})
+
+test.each([
+  ['spike', 'level', 1e-12, 0.5],
+  ['spike', 'weeks', 1, 520],
+  ['spike', 'gap', 1, 52],
+  ['lr-cusum', 'kappa', 1.01, 100],
+  ['lr-cusum', 'threshold', 0.01, 1000],
+  ['lr-cusum', 'spread', 1e-9, 100],
+] as const)('%s: %s from %d to %d', (method, field, least, most) => {
+  const tried = (value: number) => detect({ method, observed: [1, 2], [field]: value } as Parameters<typeof detect>[0])
+  for (const value of [least, most]) expect(tried(value)).toMatchObject({ ok: true })
+  for (const value of [least * 0.99, most * 1.01, Number.NaN])
+    expect(tried(value)).toEqual({ ok: false, refusal: { code: 'out-of-range', field, least, most } })
+})
+
 test('a table that is none is refused, and a good one mined', () => {
   const row = { items: ['a'], recent: true }
   const old = { items: ['b'], recent: false }
@@ -82,6 +104,11 @@ test('a table that is none is refused, and a good one mined', () => {
   expect(mineTable([])).toMatchObject({ refusal: { code: 'one-sided' } })
   expect(mineTable([row, row])).toMatchObject({ refusal: { code: 'one-sided', recent: 2, earlier: 0 } })
   expect(mineTable([row, { items: [''], recent: false }])).toMatchObject({ refusal: { code: 'not-an-item', row: 2 } })
+  for (const bad of ['x'.repeat(201), 7 as unknown as string])
+    expect(mineTable([{ items: ['a', bad], recent: true }, old])).toMatchObject({
+      refusal: { code: 'not-an-item', row: 1 },
+    })
+  expect(mineTable([{ items: ['x'.repeat(200)], recent: true }, old]).ok).toBe(true)
   expect(mineTable([row, old], { largest: 4 })).toMatchObject({ refusal: { code: 'out-of-range', field: 'largest' } })
   const wide = { items: Array.from({ length: 151 }, (_, i) => `i${i}`), recent: true }
   expect(mineTable([wide, old])).toMatchObject({ refusal: { code: 'too-many', what: 'items', count: 152 } })

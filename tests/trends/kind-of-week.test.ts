@@ -62,3 +62,10 @@ test('before anything is judged, or without a release, nothing is said; while wh
   expect(kindOfWeek(weekly(many(14)))).toMatchObject({ kind: 'ordinary', usual: undefined })
   expect(kindOfWeek(weekly([...many(14), found]))).toMatchObject({ kind: 'new', usual: undefined })
 })
+
+test('weeks before with more failures than foreseen in one week alone are counted, this one left out', () => {
+  const alone = { spikes: ['rook'] }
+  expect(kindOfWeek(weekly([...many(40), alone]))).toMatchObject({ weeksWithAlone: 0, weeksBefore: 40 })
+  const weeks = weekly([...many(20), alone, ...many(10), alone, ...many(8), alone])
+  expect(kindOfWeek(weeks)).toMatchObject({ weeksWithAlone: 2, weeksBefore: 40 })
+})

@@ -11,7 +11,7 @@ import { type Json, messageFlag } from '../world/raw.ts'
 import { botMay } from '../world/rights.ts'
 import type { Message } from '../world/world.ts'
 import { addMessage, editMessage, type SentFile } from '../world/write-message.ts'
-import { type Choice, firstAnswerMs, happen, type Opened } from './opened.ts'
+import { type Choice, happen, type Opened } from './opened.ts'
 
 type Callback = {
   readonly type: number
@@ -31,7 +31,7 @@ export function firstAnswer(
   const opened = room.interactions.get(id)
   if (opened === undefined || opened.token !== token) return notFound.interaction
   if (opened.answered !== null) return refusals.answered
-  if (room.clock.now() - opened.at >= firstAnswerMs) return notFound.interaction
+  if (room.clock.now() >= opened.at + room.firstAnswerMs) return notFound.interaction
   const type = Number(body['type'])
   const wrong = [...kindIssues(room, opened, type), ...room.rules.callback(body, files, context(room, opened))]
   if (wrong.length > 0) {

@@ -2,7 +2,7 @@
 
 import { layOut } from '../interactions/modal.ts'
 import type { Choice, Happening, Opened } from '../interactions/opened.ts'
-import { firstAnswerMs, tokenMs } from '../interactions/opened.ts'
+import { tokenMs } from '../interactions/opened.ts'
 import type { Room } from '../room.ts'
 import type { Issue } from '../rules/issue.ts'
 import { type SeenMessage, see } from '../seen.ts'
@@ -48,7 +48,7 @@ export function awaitReply(room: Room, opened: Opened, patience: Patience): Prom
       opened.watchers.delete(watch)
       resolve(reply)
     }
-    const stopClock = room.clock.at(opened.at + firstAnswerMs, () => {
+    const stopClock = room.clock.at(opened.at + room.firstAnswerMs, () => {
       if (state === 'waiting') finish(silent(room, opened))
     })
     const shown = (message: Message, deferred: boolean): Reply => ({
@@ -96,7 +96,7 @@ export function awaitChoices(room: Room, opened: Opened): Promise<readonly Choic
       opened.watchers.delete(watch)
       resolve(choices)
     }
-    const stopClock = room.clock.at(opened.at + firstAnswerMs, () => finish([]))
+    const stopClock = room.clock.at(opened.at + room.firstAnswerMs, () => finish([]))
     const watch = (happening: Happening): void => {
       if (happening.kind === 'choices') finish(happening.choices)
     }

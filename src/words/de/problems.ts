@@ -20,7 +20,7 @@ export const problems: InWordsOf<typeof english> = {
   'problem.missing-pack':
     '{at}: Das Paket „{name}“ ist nicht hier{near, select, none {} other {; meintest du „{near}“?}}. Leg es neben dieses.',
   'problem.hazard-cannot-be-waived':
-    '{at}: Auf die Gefahr {name} kann nicht verzichtet werden, denn keine andere liest, was sie liest',
+    '{at}: Auf die Gefahr „{name}“ kann nicht verzichtet werden, denn keine andere liest, was sie liest. Nimm sie aus waives heraus.',
   'problem.enough-cannot-be-met':
     '{at}: „{name}“ kann durch keine Antwort erfüllt werden, also könnte „nichts gefunden“ nie gesagt werden. Nimm es aus enough heraus.',
   'problem.too-many-states':

@@ -16,7 +16,7 @@ export const problems = {
   'problem.missing-pack':
     '{at}: the pack “{name}” is not here{near, select, none {} other {; did you mean “{near}”?}}. Put it beside this one.',
   'problem.hazard-cannot-be-waived':
-    '{at}: the hazard {name} cannot be waived, since no other hazard reads what it reads',
+    '{at}: the hazard “{name}” cannot be waived, since no other hazard reads what it reads. Take it out of waives.',
   'problem.enough-cannot-be-met':
     '{at}: “{name}” cannot be met by an answer, so “nothing found” could never be said. Take it out of enough.',
   'problem.too-many-states':

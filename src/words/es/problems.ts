@@ -20,7 +20,7 @@ export const problems: InWordsOf<typeof english> = {
   'problem.missing-pack':
     '{at}: el paquete «{name}» no está aquí{near, select, none {} other {; ¿querías decir «{near}»?}}. Ponlo al lado de este.',
   'problem.hazard-cannot-be-waived':
-    '{at}: no se puede prescindir del peligro {name}, porque ningún otro lee lo que lee',
+    '{at}: no se puede prescindir del peligro «{name}», porque ningún otro lee lo que lee. Quítalo de waives.',
   'problem.enough-cannot-be-met':
     '{at}: ninguna respuesta puede cumplir «{name}», así que nunca podría decirse «no se encontró nada». Quítalo de enough.',
   'problem.too-many-states':

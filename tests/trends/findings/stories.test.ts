@@ -69,6 +69,20 @@ describe('a wave of one family with three tells that come together', () => {
     look(wave, findings)
     expect([...findings.values()]).toEqual(before)
   })
+  test('with more in the same week it grows; the same again a week later is seen then', () => {
+    const [more, ...others] = allAfter(wave, release(first, [rise('seam')], [pattern(['rule:code', 'rule:legs'])]))
+    expect(others).toEqual([])
+    expect(keysOf(more as Finding)).toContain('rise seam')
+    expect(more).toMatchObject({ seen: first, revision: 1 })
+    const next = weekPlus(first, 1)
+    const same = [pattern(['rule:code', 'rule:legs']), pattern(['rule:weight', 'bought:marketplace'])]
+    const [again] = allAfter(wave, release(next, [], same))
+    expect(again).toMatchObject({ week: first, seen: next, revision: 1 })
+    expect(keysOf(again as Finding)).toEqual(keysOf(allAfter(wave)[0] as Finding))
+    // An older release that is looked at late takes nothing back.
+    const [late] = allAfter(wave, release(weekPlus(first, -1), [rise('seam', weekPlus(first, -1))]))
+    expect(late).toMatchObject({ seen: first, revision: 0 })
+  })
   test('found again next week it is the same finding, a revision on, with the numbers of that week', () => {
     const next = weekPlus(first, 1)
     const [one, ...others] = allAfter(

@@ -91,6 +91,21 @@ test('five contributions of two epochs are not five people', () => {
   expect(findPatterns('harrow-30', table(5), over)).toHaveLength(1)
 })
 
+test('failed checks are named before where a cell was bought', () => {
+  const both: Item[] = ['bought:market', 'rule:legs']
+  const [found] = findPatterns(
+    'harrow-30',
+    [
+      ...rows(20, 1, both),
+      ...rows(20, 1, ['bought:market']),
+      ...rows(40, 20, ['rule:legs']),
+      ...rows(40, 20, ['bought:market']),
+    ],
+    now,
+  )
+  expect(found?.items).toEqual(['rule:legs', 'bought:market'])
+})
+
 test('growth is not claimed where few people, counted again every epoch, made the earlier number look like none', () => {
   const four: Item[] = ['rule:four-legs']
   // Four contributions in each of four epochs: never five people for sure, so withheld; but sixteen all the same.
@@ -121,6 +136,26 @@ test('rows outside the weeks asked for change nothing', () => {
   const stray = [{ week: weekPlus(from, -1), items: ['rule:four-legs'] as Item[] }, ...rows(5, -1, ['rule:four-legs'])]
   expect(findPatterns('harrow-30', [...stray, ...table], now)).toEqual(findPatterns('harrow-30', table, now))
   expect(weekPlus(from, 60)).toBe(weekPlus(now, 1))
+})
+
+test('a check is recent or of before, and never both: each from its first week to its last', () => {
+  const four: Item[] = ['rule:four-legs']
+  const { from, to } = patternWeeks(now)
+  const at = (count: number, week: string, items: readonly Item[]) =>
+    rows(count, 0, items).map(one => ({ ...one, week }))
+  const [found] = findPatterns('harrow-30', [...rows(30, 1, four), ...rows(60, 20, [])], now)
+  expect(found).toMatchObject({ recent: 30, recentOf: 30, earlier: 0, earlierOf: 60 })
+  const recentFrom = weekPlus(now, -recentWeeks + 1)
+  // The first and the last week of what is recent, and the first and the last of what was before.
+  const edges = [...at(15, recentFrom, four), ...at(15, to, four), ...at(30, from, [])]
+  const [edged] = findPatterns('harrow-30', [...edges, ...at(30, weekPlus(recentFrom, -1), [])], now)
+  expect(edged).toMatchObject({ recent: 30, recentOf: 30, earlier: 0, earlierOf: 60 })
+  const [failedBefore] = findPatterns(
+    'harrow-30',
+    [...edges, ...at(30, weekPlus(recentFrom, -1), []), ...at(5, from, four)],
+    now,
+  )
+  expect(failedBefore).toMatchObject({ recent: 30, recentOf: 30, earlier: 5, earlierOf: 65 })
 })
 
 const someRows = fc.array(

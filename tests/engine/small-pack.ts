@@ -1,0 +1,41 @@
+// A small pack without a mistake, for tests that make one.
+export const smallPack = {
+  pack: 'small',
+  version: '1.0.0',
+  written: '2026-11-25',
+  title: 'A small pack',
+  about: 'For tests.',
+  sources: { trade: { kind: 'common-practice', text: 'common practice' } },
+  questions: [
+    {
+      id: 'wrap',
+      ask: 'Is the wrap whole?',
+      care: 'look',
+      effort: 1,
+      options: [
+        { id: 'whole', label: 'Whole' },
+        { id: 'torn', label: 'Torn' },
+      ],
+    },
+    { id: 'mass', ask: 'How heavy?', care: 'meter', effort: 2, reading: { quantity: 'mass', least: 5, most: 200 } },
+  ],
+  rules: [
+    {
+      id: 'torn-wrap',
+      kind: 'hazard',
+      act: 'isolate',
+      when: { wrap: 'torn' },
+      says: 'A torn wrap can short.',
+      source: ['trade'],
+    },
+    {
+      id: 'light',
+      kind: 'sign',
+      strength: 'strong',
+      when: { mass: { below: 42 } },
+      says: 'Too light.',
+      source: ['trade'],
+    },
+  ],
+  families: [{ id: 'one', name: 'One', maker: 'Nobody', given: {}, enough: ['light'] }],
+}
