@@ -83,10 +83,10 @@ function bodyOf(say: Say, place: BuyingPlace, scene: BuyingScene): APIMessageTop
 const sayUrgent = (say: Say): string =>
   [
     `${say('safety.now.ask')} **${say('safety.now')}**`,
-    ...(['safety.now.far', 'safety.now.carry', 'safety.aid'] as const).map(key => `- ${say(key)}`),
+    ...(['safety.now.call', 'safety.now.far', 'safety.now.carry', 'safety.aid'] as const).map(key => `- ${say(key)}`),
     '',
     `${say('safety.cold.sign')}:`,
-    ...(['safety.cold', 'safety.cold.call'] as const).map(key => `- ${say(key)}`),
+    ...(['safety.cold', 'safety.cold.keep', 'safety.cold.call'] as const).map(key => `- ${say(key)}`),
   ].join('\n')
 
 /** Whoever may have to get away reads on every screen what it is for: only a cell that is cold and quiet is handled. */

@@ -147,18 +147,11 @@ export const scale = (): string =>
   tag('path', { d: 'M144 166h10m6 0h10m6 0h4m6 0h8', stroke: inks.line, 'stroke-width': 4 }) +
   lying(98, 42, 158, 56)
 
-/** Bare stone or tile, the cell in a holder, sand at hand, nothing that burns near it, someone who watches. */
+/** Bare stone or tile, the cell in a holder, nothing that burns near it, someone who watches. */
 export function safeBench(): string {
   const tiles = Array.from({ length: 6 }, (_, i) =>
     tag('rect', { x: 12 + i * 56, y: 184, width: 56, height: 20, fill: i % 2 === 0 ? '#dcd8cc' : '#cdc8b9', ...edge }),
   )
-  const sand = Array.from({ length: 14 }, (_, i) =>
-    tag('circle', { cx: 40 + (i % 5) * 12 + (i % 2) * 4, cy: 124 + Math.floor(i / 5) * 6, r: 1.7, fill: '#7a5a22' }),
-  )
-  const bucket =
-    tag('path', { d: 'M30 116H102L94 184H38Z', fill: '#9aa6b1', ...bold }) +
-    tag('path', { d: 'M34 118Q66 104 98 118L96 138H36Z', fill: '#e3c988', ...edge }) +
-    sand.join('')
   const holder =
     tag('path', { d: 'M132 184V160H226V184Z', fill: darkGrey, ...bold }) +
     tag('path', { d: 'M132 160V140h9v20M226 160V140h-9v20', fill: metals.mid, ...bold })
@@ -174,7 +167,7 @@ export function safeBench(): string {
     }) +
     tag('rect', { x: 262, y: 150, width: 74, height: 34, rx: 3, fill: '#e8d9b4', ...bold }) +
     tag('path', { d: 'M268 159h60M268 167h60M268 175h44', ...edge, fill: 'none' })
-  return tiles.join('') + bucket + holder + lying(142, 134, 74, 26) + eye + flame + forbidden(300, 138, 46)
+  return tiles.join('') + holder + lying(142, 134, 74, 26) + eye + flame + forbidden(300, 138, 46)
 }
 
 /** A lamp beam between the legs, to see what is below the contact. */

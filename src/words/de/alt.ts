@@ -38,7 +38,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'point-vent':
     'Der Pluskontakt ist abgehoben oder durchsichtig gezeichnet; ein Pfeil zeigt auf die Berstscheibe darunter.',
   'point-weld-marks': 'Ein Pfeil zeigt auf die Mitte des Pluskontakts, wo kleine Schweißpunkte wären.',
-  'point-welds': 'Ein Pfeil zeigt auf das Metall am Ende, wo Schweißnarben oder Reste von Nickelband wären.',
+  'point-welds': 'Ein Pfeil zeigt auf das Metall am Ende, wo Schweißspuren oder Reste von Nickelstreifen wären.',
   'point-terminal': 'Ein Pfeil zeigt auf das Metall am Ende.',
   'point-can': 'Ein Pfeil zeigt auf die Wand des Zellbechers.',
 
@@ -76,7 +76,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'second-wrap-coloured': 'Unter der äußeren Hülle liegt eine zweite, farbige.',
   'welds-none': 'Keine Schweißspuren auf dem Metall am Ende.',
   'welds-scars': 'Eingebrannte Krater alter Schweißpunkte auf dem Metall am Ende.',
-  'welds-nickel': 'Ein abgerissenes Stück Nickelband ist am Ende angeschweißt.',
+  'welds-nickel': 'Ein abgerissenes Stück Nickelstreifen ist am Ende angeschweißt.',
   'terminal-clean': 'Das Metall am Ende ist glatt.',
   'terminal-plated': 'Das Metall am Ende ist überlackiert oder neu beschichtet, bis über seinen Rand hinaus.',
   'terminal-ground': 'Das Metall am Ende hat parallele Schleifspuren.',
@@ -172,7 +172,7 @@ export const altDe: Readonly<Record<string, string>> = {
     'Links: ein Messgerät mit zwei Leitungen, das die eigenen Leitungen mitmisst. Rechts, als der bessere Weg markiert: eine Vierleitermessung, zwei Leitungen, die Strom führen, und zwei, die messen.',
   'measuring-scale': 'Die Zelle liegt allein und ruhig auf Papier auf einer Waage.',
   'measuring-safe-bench':
-    'Ein sicherer Platz: eine Fläche aus Stein, die Zelle in einer Halterung, ein Eimer Sand griffbereit, nichts Brennbares in der Nähe, und jemand, der die ganze Zeit zusieht.',
+    'Ein sicherer Platz: eine Fläche aus Stein, die Zelle in einer Halterung, nichts Brennbares in der Nähe, und jemand, der die ganze Zeit zusieht.',
   'measuring-lamp-at-an-angle':
     'Eine Lampe scheint schräg zwischen die Stege des Pluskontakts; ein Auge sieht von der anderen Seite hinein.',
   'measuring-keep-apart':

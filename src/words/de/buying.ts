@@ -29,7 +29,7 @@ export const buying: InWordsOf<typeof english> = {
   'buying.sooner': 'Erst das Dringende',
   'buying.report.title': 'Wem du es meldest',
   'buying.report.text':
-    'Der Behörde für Produktsicherheit an deinem Wohnort und dem Marktplatz, der sie verkauft hat. Schreib, was du gesehen hast, mit Fotos, die du schon hast, und der Bestellung: „passt nicht zur Beschreibung“, „ließ sich nicht bestätigen“. Nenn niemanden öffentlich. Die Zelle bleibt, wo sie ist: Verschick sie an niemanden, auch nicht mit der Post.\n\nNach einem Brand oder einer Verletzung: zuerst der Notruf, dann die Behörde.',
+    'Der Behörde für Produktsicherheit an deinem Wohnort und dem Marktplatz, der sie verkauft hat. Schreib, was du gesehen hast, mit Fotos, die du schon hast, und der Bestellung: „passt nicht zur Beschreibung“, „ließ sich nicht bestätigen“. Nenn niemanden öffentlich. Verschick die Zelle an niemanden, weder mit der Post noch mit einem Paketdienst.\n\nNach einem Brand oder einer Verletzung: zuerst der Notruf, dann die Behörde.',
   'buying.report.choose': 'Wo wohnst du?',
   'buying.local':
     'Die Brandschutz- und Abfallregeln an deinem Ort und die Anleitung des Herstellers gehen allem vor, was hier steht.',

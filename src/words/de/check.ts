@@ -131,7 +131,7 @@ export const check: InWordsOf<typeof english> = {
   'changed.note': 'Geändert: „{question}“ war „{before}“ und ist jetzt „{after}“.',
   'check.end-now': 'Jetzt mit diesem Ergebnis aufhören',
   'check.stuck':
-    'Das war zweimal hintereinander „Kann ich nicht sagen“. Du kannst jemanden fragen, der hier hilft, auch mit Fotos. Oder du hörst jetzt auf: mit dem, was bekannt ist.',
+    'Das war zweimal hintereinander „Kann ich nicht sagen“. Du kannst mit dem, was bekannt ist, jetzt aufhören. Oder frag jemanden, der hier hilft: mit Fotos, die du schon hast oder machen kannst, ohne die Zelle zu berühren oder ihr nahe zu kommen.',
   'answers.title': 'Deine Antworten',
   'answers.text': 'Wähl die Antwort, die du noch einmal geben willst. Die anderen bleiben, wie sie sind.',
   'answers.choose': 'Welche Antwort möchtest du ändern?',

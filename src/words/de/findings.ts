@@ -29,7 +29,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.since.again': 'Zuerst gefunden in der Woche vom {from}, zuletzt in der Woche vom {last}.',
   'finding.many.label': 'Wie viele:',
   'finding.many.of':
-    'In den 8 Wochen bis zur Woche vom {last} mindestens {recent, number} und weniger als {below, number} Prüfungen mit {items}, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Quartal} other {mindestens # und weniger als {earlierBelow, number}}}{earlierOf, plural, =0 {} other {, unter mindestens # und weniger als {earlierOfBelow, number}}}.',
+    'In den 8 Wochen bis zur Woche vom {last} mindestens {recent, number} und weniger als {below, number} Prüfungen mit {items}, unter mindestens {of, number} und weniger als {ofBelow, number} dieser Zellen. Im Jahr davor: {earlier, plural, =0 {weniger als 5 in jedem Vierteljahr} other {mindestens # und weniger als {earlierBelow, number}}}{earlierOf, plural, =0 {} other {, unter mindestens # und weniger als {earlierOfBelow, number}}}.',
   'finding.many.people': 'Mindestens 5 Personen. Wie viele genau, wird nie gezeigt, damit niemand erkennbar ist.',
   'finding.noise.label': 'Was nötig wäre, damit es Zufall ist:',
   'finding.noise.both':

@@ -15,7 +15,7 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.unask': 'Frage zurücknehmen',
   'hands.offer': 'Übergeben',
   'hands.give-back': 'Zurückgeben',
-  'hands.share': 'Antworten der Person zeigen, die begonnen hat',
+  'hands.share': 'Meine Antworten zeigen: wer begonnen hat, darf sie sehen',
   'hands.keep': 'Meine Antworten niemandem zeigen',
   'hands.return': 'Zurück zur Prüfung',
   'hands.shared': 'Wer die Prüfung begonnen hat, kann deine Antworten sehen.',
@@ -64,8 +64,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.helped': '{who}: Jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
     '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
-  'word.unsure':
-    '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Benutze, lade und teste sie nicht, und trag sie nicht bei dir. Deine Prüfung geht weiter.',
+  'word.unsure': `{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich. ${safety['safety.quiet']} Deine Prüfung geht weiter.`,
   'word.sent-back': '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',

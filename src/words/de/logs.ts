@@ -38,7 +38,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.start': 'Die Zelle mit diesem Ergebnis prüfen',
   'log.add': 'Zu meiner Prüfung hinzufügen: {what}',
   'log.asks': 'Eins sagt die Datei nicht',
-  'log.rows': 'Ihre ersten Zeilen:',
+  'log.rows': 'Die ersten Zeilen der Datei:',
   'log.choose': 'Wähl',
   'log.ask.time': 'Welche Spalte ist die Zeit?',
   'log.ask.voltage': 'Welche Spalte ist die Spannung der Zelle?',

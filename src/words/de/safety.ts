@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'Fass sie mindestens 24 Stunden nicht an, auch nicht zur Probe, und danach nur, wie die Feuerwehr sagt. Es kann noch Wochen später wieder anfangen.'
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht zur Probe, und danach nur so, wie die Feuerwehr es sagt. Es kann noch Wochen später wieder anfangen.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -13,13 +13,13 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
   'safety.now.far':
-    'Bring alle hinaus, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Zelle im Freien: mindestens 25 m Abstand.',
+    'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Zelle im Freien: mindestens 25 m Abstand.',
   'safety.now.carry':
-    'Berühre, bewege und fotografiere sie nicht. Nur solange sie nicht brennt, raucht, zischt oder knistert, und nur wenn es gefahrlos geht, ohne dich zu nähern: Schalte das Gerät aus oder zieh den Netzstecker.',
+    'Hältst du sie, lass sie sofort fallen. Ist sie in Kleidung oder Tasche an dir: Zieh das aus, lass es fallen, geh weg. Sonst berühre, bewege und fotografiere sie nicht. Nur solange sie nicht brennt, raucht, zischt oder knistert, und nur wenn es gefahrlos geht, ohne dich zu nähern: Schalte an Steckdose oder Sicherung den Strom ab; fass ihr Gerät nicht an.',
   'safety.now.call':
-    'Notruf: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
+    'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
-    'Bleib weg, auch wenn sie ruhig wird: Es kann wieder anfangen, Stunden oder sogar Wochen später. Geh erst zurück, wenn die Feuerwehr es sagt.',
+    'Bleib weg, auch wenn sie ruhig wird: Es kann noch Wochen später wieder anfangen. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
@@ -32,7 +32,9 @@ export const safety: InWordsOf<typeof english> = {
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
   'safety.quiet.sign':
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder hohe Spannung oder Fälschungsverdacht',
-  'safety.quiet': 'Benutze, lade und teste sie nicht, und trag sie nicht bei dir.',
+  'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
+  'safety.quiet.wait':
+    'Sturz, Delle, Quetschung oder Kurzschluss vor weniger als 24 Stunden: Lass sie erst, bis 24 Stunden um sind, wo sie ist, und bleib weg.',
   'safety.quiet.keep':
     'Kleb beide Enden mit Isolierband ab und bewahre die Zelle trocken und allein in einem Behälter auf, der nicht brennen kann und nicht luftdicht ist, möglichst draußen, fern von Schlafplätzen und Brennbarem.',
   'safety.quiet.hand-in':
@@ -40,11 +42,11 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe nach Kontakt mit Zellinhalt: Zieh benetzte Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf.',
+    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh Kleidung aus, die etwas abbekommen hat. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf.',
   'safety.aid.swallowed':
-    'Verschluckt: Spül den Mund aus und erbrich nicht. Iss und trink nichts. Wähl sofort den Notruf.',
+    'Verschluckt: Spül den Mund aus. Bring niemanden zum Erbrechen, auch dich nicht. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':
-    'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sie 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt. Wähl sofort den Notruf.',
+    'Erste Hilfe bei Verbrennung, weg von der Zelle: Lass sofort den Notruf wählen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
   'safety.test':
     'Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren. Wird sie trotzdem heißer, bleib nicht, um den Test zu beenden.',
 }

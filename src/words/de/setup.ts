@@ -25,7 +25,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.overview': 'Übersicht',
   'setup.step': '{part} ({at, number} von {of, number})',
   'setup.now': 'Jetzt:',
-  'setup.needs': 'Was ich dort brauche, und wofür:',
+  'setup.needs': 'Was der Bot dort braucht, und wofür:',
   'setup.none': 'Kein Kanal',
   'setup.no-roles': 'Keine Rollen',
   'setup.no-offers': 'Gar keine Einladungen',
@@ -34,7 +34,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.test': 'Ausprobieren',
   'setup.again': 'Noch einmal versuchen',
   'setup.saved': '✓ So ist es jetzt.',
-  'setup.tried': 'Eben ausprobiert: Ich darf in {channel} posten. Es blieb nichts davon dort stehen.',
+  'setup.tried': 'Eben ausprobiert: Der Bot darf in {channel} posten. Es blieb nichts davon dort stehen.',
   'setup.part.reports': 'Kanal für Berichte',
   'setup.part.review': 'Kanal für Rückfragen',
   'setup.part.moderators': 'Moderation',
@@ -109,9 +109,9 @@ export const setup: InWordsOf<typeof english> = {
   'permission.AttachFiles.why': 'um Fotos und Zeichnungen zu zeigen',
   'permission.SendMessagesInThreads': 'Nachrichten in Threads senden',
   'permission.SendMessagesInThreads.why': 'um die Einladung unter einen Beitrag zu schreiben',
-  'setup.place.missing': 'Ich darf in {channel} nicht posten: Gib mir dort {permissions}, in den Rechten des Kanals.',
+  'setup.place.missing': 'Der Bot darf in {channel} nicht posten: Gib ihm dort {permissions}, in den Rechten des Kanals.',
   'setup.place.missing-under-posts':
-    'Ich darf in {channel} nicht unter Beiträge schreiben: Gib mir dort {permissions}, in den Rechten des Forums.',
+    'Der Bot darf in {channel} nicht unter Beiträge schreiben: Gib ihm dort {permissions}, in den Rechten des Forums.',
   'setup.blind.channel': '{role} sieht {channel} nicht: Gib der Rolle dort „Kanal ansehen“, oder wähl eine andere.',
   'setup.blind.channel.helpers':
     '{role} sieht {channel} nicht, die Mitglieder sehen Fragen also nur mit /prüfung wartend und nicht, sobald sie kommen. Sollen sie sie dort sehen, auch Fotos, gib der Rolle „Kanal ansehen“.',
@@ -126,7 +126,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.place.everyone-reads':
     'Alle können {channel} lesen, und das hier ist nur für die Moderation. Nimm dort der Rolle, die alle haben, „Kanal ansehen“, oder wähl einen anderen Kanal.',
   'setup.place.refused':
-    'Discord lässt mich in {channel} nicht schreiben, obwohl ich nach den Rechten dürfte. Sieh nach, ob ich im Timeout bin, und versuch es dann noch einmal.',
+    'Discord lässt den Bot in {channel} nicht schreiben, obwohl er nach den Rechten dürfte. Sieh nach, ob er im Timeout ist, und versuch es dann noch einmal.',
   'setup.problem.role-gone': 'Eine dieser Rollen gibt es nicht mehr. Es wurde nichts geändert: Wähl noch einmal.',
   'setup.problem.role-of-bot':
     '{role} gehört einem Bot oder einem Abo, also kann niemand sie bekommen. Es wurde nichts geändert: Wähl eine andere Rolle.',

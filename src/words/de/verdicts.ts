@@ -38,7 +38,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'finding.out-of-date': '{says} (diese Zahl ist veraltet und wurde nicht gezählt)',
   'answer.said': '{question} {answer}',
   'reason.answered': 'Deine Antwort: {answers}. {reason}',
-  'reason.answered-by-moderator': 'Antwort eines Moderators: {answers}. {reason}',
+  'reason.answered-by-moderator': 'Antwort einer helfenden Person: {answers}. {reason}',
   'answer.reading': '{value, number} {unit}',
   'answer.range.under': '{to, number} {unit} oder weniger',
   'answer.range.over': '{from, number} {unit} oder mehr',
@@ -48,7 +48,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'unchecked.undecided': '{said} (zu nah an der Gefahrengrenze, um Gefahr auszuschließen)',
   'unchecked.danger': 'Alles andere. Geh nicht zur Zelle zurück, um nachzusehen.',
   'change.correction': 'Wenn die Antwort auf „{question}“ in Wirklichkeit „{answer}“ war: {verdict}',
-  'change.more': 'Wenn sich auf „{question}“ noch „{answer}“ ergibt: {verdict}',
+  'change.more': 'Wenn die Antwort auf „{question}“ noch „{answer}“ lautet: {verdict}',
   'change.undecided': 'Wenn der Wert bei „{question}“ in Wirklichkeit {range} ist, lässt es sich nicht entscheiden',
   'change.none': 'Keine der Fragen, die noch offen sind.',
   'list.rest': '…und {count, number} weitere',
@@ -62,7 +62,9 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.hazard-undecided': `{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
   'next.until-sure': 'Bist du unsicher, was die Zelle ist, benutze und lade sie nicht.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
-  'next.ask': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos von der Hülle und beiden Enden.',
+  'next.ask':
+    'Frag jemanden, der sich mit Zellen auskennt, mit Fotos von der Hülle und beiden Enden, die du schon hast oder machen kannst, ohne die Zelle zu berühren oder ihr nahe zu kommen.',
+  'next.ask.untouched': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos, die du schon hast.',
   'caution.full':
     'Von außen lässt sich zeigen, dass mit einer Zelle etwas nicht stimmt; dass sie in Ordnung ist, lässt sich von außen nie zeigen. Wenn du dir bei irgendetwas unsicher bist, benutze und lade die Zelle nicht. Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung. Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.',
   'button.go-on': 'Weiter prüfen',

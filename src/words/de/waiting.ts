@@ -8,7 +8,7 @@ export const waiting: InWordsOf<typeof english> = {
   'queue.title': 'Was wartet',
   'queue.none': 'Nichts dieser Art wartet auf jemanden.',
   'queue.asked': 'kommt nicht weiter seit {since}',
-  'queue.offered': '{taker} angeboten seit {since}',
+  'queue.offered': 'angeboten für {taker}, seit {since}',
   'queue.entry': '**{what}**, bei {holder}: {state}',
   'queue.claimed': '{who} sieht es sich an.',
   'queue.meant': 'Weitergegeben an {taker}.',

@@ -16,7 +16,7 @@ export const weeklyNote: InWordsOf<typeof english> = {
   'note.no-counts': 'Für diese Woche wurde nichts gezählt.',
   'note.findings.label': 'Funde:',
   'note.findings':
-    '{open, plural, =0 {keiner wartet auf eine Entscheidung} one {# wartet auf eine Entscheidung} other {# warten auf eine Entscheidung}}{watching, plural, =0 {} other {, # werden beobachtet}}.',
+    '{open, plural, =0 {keiner wartet auf eine Entscheidung} one {# wartet auf eine Entscheidung} other {# warten auf eine Entscheidung}}{watching, plural, =0 {} one {, # wird beobachtet} other {, # werden beobachtet}}.',
   'note.reviews.label': 'Modelle, die auf eine zweite Person aus der Moderation warten:',
   'note.reviews': '{count, plural, =0 {keine} other {{names}}}{more, plural, =0 {} other { und # weitere}}.',
   'note.links.label': 'Die Links:',

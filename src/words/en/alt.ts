@@ -170,7 +170,7 @@ export const altEn: Readonly<Record<string, string>> = {
     'Left: a meter with two wires, which also measures its own leads. Right, marked as the better way: a meter with four wires, two that carry current and two that sense.',
   'measuring-scale': 'The cell lies alone and still on paper on a scale.',
   'measuring-safe-bench':
-    'A safe place: a stone surface, the cell in a holder, a bucket of sand at hand, nothing nearby that can burn, and someone who watches all the time.',
+    'A safe place: a stone surface, the cell in a holder, nothing nearby that can burn, and someone who watches all the time.',
   'measuring-lamp-at-an-angle':
     'A lamp shines at an angle between the legs of the positive contact; an eye looks in from the other side.',
   'measuring-keep-apart':

@@ -25,7 +25,7 @@ export const buying = {
   'buying.sooner': 'First things first',
   'buying.report.title': 'Where to report it',
   'buying.report.text':
-    'To the product safety authority where you live, and to the marketplace that sold it. Write what you saw, with photos you already have and the order: “does not match”, “could not be verified”. Name nobody in public. The cell stays where it is: do not mail or ship it to anyone.\n\nAfter a fire or an injury: your emergency number first, then the authority.',
+    'To the product safety authority where you live, and to the marketplace that sold it. Write what you saw, with photos you already have and the order: “does not match”, “could not be verified”. Name nobody in public. Do not send the cell to anyone, neither by mail nor by courier.\n\nAfter a fire or an injury: your emergency number first, then the authority.',
   'buying.report.choose': 'Where do you live?',
   'buying.local': 'Your local fire and waste rules and the maker’s instructions come before anything said here.',
   'buying.law': 'This is general information, not legal advice: rules change, and yours may differ.',

@@ -78,7 +78,7 @@ export const check = {
   'stale.note': 'That button belongs to an earlier step. Nothing was changed; this is where the check stands now.',
   'beginning.title': 'Check of {what}',
   'beginning.text':
-    'You only press buttons. The first questions are about danger, and “Can’t tell” is always an answer.',
+    'You mostly press buttons. The first questions are about danger, and “Can’t tell” is always an answer.',
   'beginning.known': '{count, plural, one {# thing is} other {# things are}} known already.',
   'beginning.quick': 'Quick: about 2 minutes',
   'beginning.full': 'Thorough: about 20 minutes',
@@ -123,7 +123,8 @@ export const check = {
   'change.kept': '{label} (your answer)',
   'changed.note': 'Changed: “{question}” was “{before}” and is now “{after}”.',
   'check.end-now': 'End now with this result',
-  'check.stuck': 'That was “Can’t tell” twice in a row. You can ask a helper, with photos, or stop with what is known.',
+  'check.stuck': 
+    'That was “Can’t tell” twice in a row. You can stop with what is known, or ask a helper: with photos you already have, or can take without touching or going near the cell.',
   'answers.title': 'Your answers',
   'answers.text': 'Choose one to answer it again. The others stay as they are.',
   'answers.choose': 'Which answer do you want to change?',

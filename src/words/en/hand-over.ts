@@ -58,8 +58,7 @@ export const handOver = {
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
     '{who}, a helper has answered your question, and your check has come to a result. Read it before you touch the cell again.',
-  'word.unsure':
-    '{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: do not use, charge or carry it. Your check goes on.',
+  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe. ${safety['safety.quiet']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Continue',
@@ -129,7 +128,7 @@ export const handOver = {
   'helping.again':
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread a photo. Look once more, then answer again. If you give the same answer, it stands.',
   'helping.untold.result':
-    'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. I could not reach them. /check resume shows it.',
+    'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. I could not reach them. They can read the result with /check resume.',
   'word.danger': `{who}, stop: the check of {what} has found danger. Until you have read the result, do not touch the cell, and keep others away. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':

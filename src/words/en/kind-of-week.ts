@@ -5,7 +5,7 @@ export const kindOfWeek = {
   'week.is.again': 'nothing new, but something goes on. Found before and again in this week: {families}.',
   'week.is.recent': 'nothing new. Found in the last 8 weeks, but not again in this one: {families}.',
   'week.is.alone':
-    'nothing new yet. In this one week more failed than was to be expected: {things}. One week like this is most often chance.',
+    'nothing new yet. In this one week more failed than expected: {things}. One week like this is most often chance.',
   'week.is.chance':
     'nothing new. A larger share than usual failed, but no one model and no one reason rose beyond chance: most likely chance alone (noise).',
   'week.is.over':

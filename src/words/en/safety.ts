@@ -14,11 +14,11 @@ export const safety = {
   'safety.now.far':
     'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. If the cell is outdoors, stay at least 25 m away.',
   'safety.now.carry':
-    'Do not touch, move or photograph it. Only while it does not burn, smoke, hiss or crackle, and only if it is safe without going near it: switch off the device, or unplug the charger at the wall.',
+    'If you are holding it, drop it at once. If it is in a pocket or bag you are wearing, take that off, let it fall and get away. Otherwise do not touch, move or photograph it. Only while it does not burn, smoke, hiss or crackle, and only if safe without going near it: cut the power at the wall or the fuse box; do not touch the device it is in.',
   'safety.now.call':
-    'Call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
+    'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
-    'If it goes quiet, stay away: it can start again, hours or even weeks later. Go back only when the fire service says so.',
+    'If it goes quiet, stay away: it can start again, even weeks later. Go back only when the fire service says so.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet',
@@ -33,7 +33,9 @@ export const safety = {
   // A sign on a cell that is cold and quiet and always was.
   'safety.quiet.sign':
     'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, water, a voltage too low or too high, or signs of a fake',
-  'safety.quiet': 'Do not use, charge or test it, and do not carry it around with you.',
+  'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
+  'safety.quiet.wait':
+    'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.keep':
     'Cover both ends with electrical tape and keep it dry and on its own in a container that cannot burn and is not airtight, outdoors if you can, away from where people sleep and from what can burn.',
   'safety.quiet.hand-in':
@@ -44,9 +46,9 @@ export const safety = {
   'safety.aid':
     'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. In the eyes, breathed in, swallowed, or skin hurts: call your emergency number at once.',
   'safety.aid.swallowed':
-    'Swallowed: rinse the mouth and do not vomit. Do not eat or drink. Call your emergency number at once.',
+    'Swallowed: rinse out the mouth. Do not try to make yourself or anyone else vomit. Do not eat or drink. Call your emergency number or poison line at once.',
   'safety.aid.burn':
-    'First aid for a burn, away from the cell: hold it under cool running water for 20 minutes. Leave what sticks to the skin. Call your emergency number at once.',
+    'First aid for a burn, away from the cell: have someone call your emergency number at once. Hold the burned skin under cool running water for 20 minutes. Leave what sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
     'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If it still gets hotter, do not stay to stop it.',

@@ -34,7 +34,7 @@ export const verdicts = {
   'finding.out-of-date': '{says} (this figure is out of date and was not counted)',
   'answer.said': '{question} {answer}',
   'reason.answered': 'You answered {answers}. {reason}',
-  'reason.answered-by-moderator': 'A moderator answered {answers}. {reason}',
+  'reason.answered-by-moderator': 'A helper answered {answers}. {reason}',
   'answer.reading': '{value, number} {unit}',
   'answer.range.under': '{to, number} {unit} or less',
   'answer.range.over': '{from, number} {unit} or more',
@@ -57,7 +57,9 @@ export const verdicts = {
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
-  'next.ask': 'Ask somebody who knows cells, and show them photos of the wrap and both ends.',
+  'next.ask':
+    'Ask somebody who knows cells, with photos of the wrap and both ends that you already have, or can take without touching or going near the cell.',
+  'next.ask.untouched': 'Ask somebody who knows cells, and show them photos you already have.',
   'caution.full':
     'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use or charge the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
   'button.go-on': 'Go on checking',

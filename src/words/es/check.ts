@@ -128,7 +128,7 @@ export const check: InWordsOf<typeof english> = {
   'changed.note': 'Cambiado: «{question}» era «{before}» y ahora es «{after}».',
   'check.end-now': 'Terminar ya con este resultado',
   'check.stuck':
-    'Has respondido dos veces seguidas «No sabría decirlo». Puedes preguntar a un ayudante, también con fotos, o parar ya, con lo que se sabe.',
+    'Has respondido dos veces seguidas «No sabría decirlo». Puedes parar ya, con lo que se sabe, o preguntar a un ayudante: con fotos que ya tengas, o que puedas hacer sin tocar la celda ni acercarte a ella.',
   'answers.title': 'Tus respuestas',
   'answers.text': 'Elige una para responderla otra vez. Las demás se quedan como están.',
   'answers.choose': '¿Qué respuesta quieres cambiar?',

@@ -62,8 +62,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.helped': '{who}, un ayudante respondió tu pregunta. Tu comprobación continúa.',
   'word.result':
     '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
-  'word.unsure':
-    '{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: no la uses, no la cargues, no la lleves encima. Tu comprobación continúa.',
+  'word.unsure': `{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa. ${safety['safety.quiet']} Tu comprobación continúa.`,
   'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
@@ -127,7 +126,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.not-party': 'Solo ven por dónde va esta comprobación quienes tienen que ver con ella.',
   'hands.began':
     '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
-  'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y actúa ya, no esperes a que te respondan.`,
+  'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y no esperes a que te respondan.`,
   'hands.asked.unseen':
     'Tu pregunta espera en la lista de los ayudantes, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna foto. Si es urgente, escribe tú a la moderación.',
   'helping.again':

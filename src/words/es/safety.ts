@@ -4,24 +4,24 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'No la toques en al menos 24 horas, ni para ver si está fría, y después solo como digan los bomberos. Puede empezar de nuevo semanas después.'
+  'No la toques durante al menos 24 horas, ni para ver si está fría, y después solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, se calienta sola, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
   'safety.now.sign':
-    'En este momento la celda arde, echa humo, sisea, crepita, está caliente, se calienta sola, está hinchada o chamuscada, pierde líquido o huele',
+    'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
   'safety.now.far':
     'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate 25 m o más.',
   'safety.now.carry':
-    'No la toques, muevas ni fotografíes. Solo mientras no arda ni eche humo, sisee o crepite, y solo si puedes hacerlo sin peligro ni acercarte: apaga el aparato o desenchufa el cargador de la pared.',
+    'Si la tienes en la mano, suéltala ya. Si va en un bolsillo o bolso que llevas, quítatelo, déjalo caer y aléjate. Si no, no la toques, muevas ni fotografíes. Solo mientras no arda, eche humo, sisee ni crepite, y solo si puedes hacerlo sin peligro y sin acercarte: corta la corriente en el enchufe o el cuadro eléctrico; no toques el aparato.',
   'safety.now.call':
-    'Llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número de emergencias local. Di que es una batería de iones de litio.',
+    'Cuando estés lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
-    'Si se calma, no te acerques: puede empezar de nuevo, horas o incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
+    'Si se calma, no te acerques: puede empezar de nuevo, incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
   'safety.cold.sign':
-    'Ardió, echó humo, siseó, crepitó, estuvo caliente, se calentó sola, perdió líquido u olió, y ahora parece fría y no hace nada',
+    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia sin usarla, perdió líquido u olió, y ahora parece fría y no hace nada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
@@ -33,19 +33,21 @@ export const safety: InWordsOf<typeof english> = {
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
     'Está fría, no hace nada y siempre ha estado así, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
-  'safety.quiet': 'No la uses, cargues, pruebes ni lleves encima.',
+  'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
+  'safety.quiet.wait':
+    'Caída, golpe, aplastamiento o cortocircuito hace menos de 24 horas: primero déjala donde está hasta que pasen 24 horas, y no te acerques.',
   'safety.quiet.keep':
     'Tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no pueda arder ni cierre herméticamente, al aire libre si puedes, lejos de donde se duerme y de lo inflamable.',
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
-    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, se calienta sola, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
+    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia sin usarla, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó algo: quítate la ropa manchada. Lava la piel con agua y jabón, los ojos con agua limpia, párpados abiertos y sin lentes de contacto, al menos 15 minutos cada cosa. Respirado: sal afuera. En los ojos, respirado, tragado o dolor de piel: llama al número de emergencias ya.',
+    'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o se tragó, o duele la piel: llama al número de emergencias ya.',
   'safety.aid.swallowed':
-    'Tragado: enjuaga la boca y no vomites. No comas ni bebas. Llama al número de emergencias ya.',
+    'Tragado: enjuaga la boca. No provoques el vómito. No comas ni bebas. Llama ya al número de emergencias o de toxicología.',
   'safety.aid.burn':
-    'Primeros auxilios para una quemadura, lejos de la celda: mantenla 20 minutos bajo agua corriente fresca. No quites lo pegado a la piel. Llama al número de emergencias ya.',
+    'Primeros auxilios para una quemadura, lejos de la celda: que alguien llame ya al número de emergencias. Mantén la piel quemada 20 minutos bajo agua corriente fresca. No quites lo que esté pegado a la piel.',
   'safety.test':
     'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, sin tocar la celda. Si aun así se calienta más, no te quedes a pararla.',
 }

@@ -33,7 +33,14 @@ const urgencyOf = ({ findings }: Judgement): Urgency =>
 const dangers: Record<Urgency, readonly Key[]> = {
   'get-away': ['safety.now', 'safety.now.call', 'safety.now.far', 'safety.now.carry', 'safety.now.gone-quiet'],
   leave: ['safety.cold.leave', 'safety.cold.wait', 'safety.cold.keep', 'safety.cold.call', 'safety.turns'],
-  isolate: ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in', 'safety.turns', 'next.keep'],
+  isolate: [
+    'safety.quiet',
+    'safety.quiet.wait',
+    'safety.quiet.keep',
+    'safety.quiet.hand-in',
+    'safety.turns',
+    'next.keep',
+  ],
 }
 
 /** First aid, where the cell may have harmed somebody: what came out of it, or its heat. */
@@ -64,7 +71,7 @@ const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {
 const untouched = (verdict: Exclude<Verdict, 'danger'>): readonly Key[] => [
   'safety.cold.leave',
   'safety.turns',
-  ...(isFailing(verdict) ? (['next.seller', 'next.keep'] as const) : (['next.ask'] as const)),
+  ...(isFailing(verdict) ? (['next.seller', 'next.keep'] as const) : (['next.ask.untouched'] as const)),
   'safety.cold.call',
   'next.buy',
 ]
