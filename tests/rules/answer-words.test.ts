@@ -101,13 +101,13 @@ describe('what may save somebody is said as often as in English', () => {
     [
       'call your emergency number',
       /call your emergency number|your emergency number first/gi,
-      /wähl (von draußen |sofort )?den Notruf|zuerst der Notruf/gi,
-      /llama (desde fuera )?al número de emergencias|primero el número de emergencias/gi,
+      /wähl (von draußen |sofort )?den Notruf|lass sofort den Notruf wählen|zuerst der Notruf/gi,
+      /llam[ae] (desde fuera |ya )?al número de emergencias|primero el número de emergencias/gi,
     ],
     [
       'get away',
       /\bget away\b|get everyone out/gi,
-      /\bgeh (\p{L}+ )?weg\b|bring alle hinaus/giu,
+      /\bgeh (\p{L}+ )?weg\b|bring alle (hinaus|aus dem Raum)/giu,
       /aléjate|saca a todos/gi,
     ],
     ['from memory', /from memory/gi, /aus dem Gedächtnis/gi, /de memoria/gi],

@@ -109,7 +109,8 @@ export const setup: InWordsOf<typeof english> = {
   'permission.AttachFiles.why': 'um Fotos und Zeichnungen zu zeigen',
   'permission.SendMessagesInThreads': 'Nachrichten in Threads senden',
   'permission.SendMessagesInThreads.why': 'um die Einladung unter einen Beitrag zu schreiben',
-  'setup.place.missing': 'Der Bot darf in {channel} nicht posten: Gib ihm dort {permissions}, in den Rechten des Kanals.',
+  'setup.place.missing':
+    'Der Bot darf in {channel} nicht posten: Gib ihm dort {permissions}, in den Rechten des Kanals.',
   'setup.place.missing-under-posts':
     'Der Bot darf in {channel} nicht unter Beiträge schreiben: Gib ihm dort {permissions}, in den Rechten des Forums.',
   'setup.blind.channel': '{role} sieht {channel} nicht: Gib der Rolle dort „Kanal ansehen“, oder wähl eine andere.',

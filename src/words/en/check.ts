@@ -123,7 +123,7 @@ export const check = {
   'change.kept': '{label} (your answer)',
   'changed.note': 'Changed: “{question}” was “{before}” and is now “{after}”.',
   'check.end-now': 'End now with this result',
-  'check.stuck': 
+  'check.stuck':
     'That was “Can’t tell” twice in a row. You can stop with what is known, or ask a helper: with photos you already have, or can take without touching or going near the cell.',
   'answers.title': 'Your answers',
   'answers.text': 'Choose one to answer it again. The others stay as they are.',

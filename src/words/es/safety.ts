@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'No la toques durante al menos 24 horas, ni para ver si está fría, y después solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.'
+  'No la toques durante al menos 24 horas, ni para ver si está fría; luego solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -13,7 +13,7 @@ export const safety: InWordsOf<typeof english> = {
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
   'safety.now.far':
-    'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate 25 m o más.',
+    'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: aléjate 25 m o más.',
   'safety.now.carry':
     'Si la tienes en la mano, suéltala ya. Si va en un bolsillo o bolso que llevas, quítatelo, déjalo caer y aléjate. Si no, no la toques, muevas ni fotografíes. Solo mientras no arda, eche humo, sisee ni crepite, y solo si puedes hacerlo sin peligro y sin acercarte: corta la corriente en el enchufe o el cuadro eléctrico; no toques el aparato.',
   'safety.now.call':
