@@ -64,8 +64,9 @@ describe.each(languages)('in %s', language => {
   })
 
   test('a page shows its parts short enough for a phone', () => {
-    for (const part of ['buy', 'listing', 'suspect', 'report'] as const)
-      expect(wordsOf(showBuying(say, placeOf(part), { ...scene, links: [] }, all)).length).toBeLessThan(2100)
+    const parts = (['buy', 'listing', 'suspect', 'report'] as const).map(placeOf)
+    for (const place of [...parts, { part: 'suspect', later: true } as const])
+      expect(wordsOf(showBuying(say, place, { ...scene, links: [] }, all)).length).toBeLessThan(2100)
   })
 })
 

@@ -115,7 +115,7 @@ describe('what stands in it', () => {
       /does not match the description:\n- Legs of the positive contact: Three \(this model: Four\)\./,
     )
     expect(letter).toMatch(
-      /could not be verified[\s\S]*Marks on the ends: Pits or torn spots on the flat end\. A cell that was/,
+      /could not be verified[\s\S]*Marks on the ends: Pits or torn spots on either end\. A cell that was/,
     )
     expect(letter).not.toMatch(/This is another cell|salvaged|welded into a pack/)
     expect(letter).toMatch(/sold as “Brindlewick Heron/)

@@ -33,15 +33,18 @@ const failed = {
   danger: { dent: option('dented') },
 } as const
 const quiet: readonly Key[] = ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in']
+/** What fell or was crushed may burn within the day: nobody is told to tape it before that. */
+const afterTheWait: readonly Key[] = ['safety.quiet', 'safety.quiet.wait', 'safety.quiet.keep', 'safety.quiet.hand-in']
 const forHands: readonly Key[] = ['safety.quiet.keep', 'safety.cold.carry', 'next.handle']
 
 describe.each(['en', 'de', 'es'])('in %s', language => {
   const say = sayIn(language)
   const steps = (answers: Answers) => stepsFor(program, verdictOn(answers), say)
 
-  test.each(Object.entries(failed))('%s of a quiet cell begins with the same three acts', (verdict, answers) => {
+  test.each(Object.entries(failed))('%s of a quiet cell begins with the same acts', (verdict, answers) => {
     expect(verdictOn(answers).judgement.verdict).toBe(verdict)
-    expect(steps(answers).slice(0, 3)).toEqual(quiet.map(key => say(key)))
+    const acts = verdict === 'danger' ? afterTheWait : quiet
+    expect(steps(answers).slice(0, acts.length)).toEqual(acts.map(key => say(key)))
   })
 
   test.each(['hot-now', 'swollen', 'leaking'])(

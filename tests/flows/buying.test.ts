@@ -58,11 +58,11 @@ describe('reading', () => {
       ['listing', /continuous/],
       [
         'suspect',
-        /Get away from the cell now[\s\S]*First aid[\s\S]*Do not touch it for at least 24 hours[\s\S]*Cover both ends with electrical tape[\s\S]*never mail or ship it/,
+        /Get away from the cell now[\s\S]*First aid[\s\S]*Do not touch it for at least 24 hours[\s\S]*Keep others away[\s\S]*Do not use, charge or test the cell/,
       ],
       [
         'suspect.later',
-        /It is cold and quiet and always was[\s\S]*Keep everything that proves the purchase[\s\S]*without returning the cell[\s\S]*Do not throw it in the bin, and never mail or ship it/,
+        /It is cold and quiet and always was[\s\S]*until 24 hours have passed[\s\S]*Cover both ends with electrical tape[\s\S]*Do not throw it in the bin, and never mail or ship it[\s\S]*Keep everything that proves the purchase[\s\S]*without returning the cell/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],

@@ -65,7 +65,7 @@ function bodyOf(say: Say, place: BuyingPlace, scene: BuyingScene): APIMessageTop
     case 'suspect':
       return place.later
         ? [title(say('buying.later.title'), sayQuiet(say, afterwards))]
-        : [title(say('buying.suspect.title'), sayUrgent(say)), text(sayQuiet(say, atOnce))]
+        : [title(say('buying.suspect.title'), sayUrgent(say)), text(say('safety.quiet'))]
     case 'report':
       return [
         title(say('buying.report.title'), say('buying.report.text')),
@@ -93,9 +93,15 @@ const sayUrgent = (say: Say): string =>
 const sayQuiet = (say: Say, keys: readonly Key[]): string =>
   [`${say('safety.quiet.sign')}:`, ...keys.map((key, i) => `${i + 1}. ${say(key)}`)].join('\n')
 
-const atOnce = ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in'] as const
-
-const afterwards = ['next.keep', 'next.seller', 'safety.quiet.hand-in', 'buying.suspect.where'] as const
+const afterwards = [
+  'safety.quiet',
+  'safety.quiet.wait',
+  'safety.quiet.keep',
+  'safety.quiet.hand-in',
+  'buying.suspect.where',
+  'next.keep',
+  'next.seller',
+] as const
 
 /** From one half of a suspect cell to the other; further pages of links, and the way to look after them for who may. */
 function turning(say: Say, place: BuyingPlace, { links }: BuyingScene, { moderates }: MayBuying) {

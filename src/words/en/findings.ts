@@ -40,7 +40,7 @@ export const findings = {
   'finding.next.open':
     'ask for photos of two or three of these cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. Only one post that sent many people here explains it? Dismiss it.',
   'finding.next.quiet':
-    'nothing is pressing. Has nobody told of it since? Dismiss it: if it comes back, it is reported again. Do members still ask? Post a warning.',
+    'nothing is pressing. Dismiss it, unless members still report it: if it comes back, it is reported again. If you see it too, post a warning.',
   'finding.next.watching': 'nothing until then, unless you learn more. You can decide at any time.',
   'finding.next.warned':
     'answer what members ask about the warning. If the look is clear, make it a known fake. If you were wrong, withdraw the warning.',

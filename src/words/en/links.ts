@@ -14,7 +14,7 @@ export const links = {
   'links.manage': 'Look after the links',
   'links.manage.title': 'Looking after the links',
   'links.manage.count':
-    '{count, plural, =0 {There is no link yet.} one {There is # link.} other {There are # links.}} The most is {most, number}.',
+    '{count, plural, =0 {There is no link yet.} one {There is # link.} other {There are # links.}} The limit is {most, number}.',
   'links.manage.old':
     '{count, plural, one {# was not looked at for more than a year.} other {# were not looked at for more than a year.}}',
   'links.manage.care':
@@ -70,9 +70,9 @@ export const links = {
   'refusal.link-leads-on':
     'The address holds a second one that it leads on to. Open it, and take the address you end at.',
   'refusal.link-too-long':
-    'The address has {length, number} characters; the most is {most, number}. Leave out everything after the “?”.',
+    'The address has {length, number} characters; the limit is {most, number}. Leave out everything after the “?”.',
   'refusal.title-empty': 'There is no title. Say in a few words what is there.',
-  'refusal.title-too-long': 'The title has {length, number} characters; the most is {most, number}. Shorten it.',
+  'refusal.title-too-long': 'The title has {length, number} characters; the limit is {most, number}. Shorten it.',
   'refusal.title-names-host':
     'The title names {named}, but the address leads to {host}. Leave that name out of the title.',
   'refusal.no-link': 'This link is no longer here. Somebody may have removed it.',

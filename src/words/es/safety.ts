@@ -17,7 +17,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.carry':
     'Si la tienes en la mano, suéltala ya. Si va en un bolsillo o bolso que llevas, quítatelo, déjalo caer y aléjate. Si no, no la toques, muevas ni fotografíes. Solo mientras no arda, eche humo, sisee ni crepite, y solo si puedes hacerlo sin peligro y sin acercarte: corta la corriente en el enchufe o el cuadro eléctrico; no toques el aparato.',
   'safety.now.call':
-    'Cuando estés lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
+    'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques: puede empezar de nuevo, incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
   'safety.cold.sign':
@@ -26,9 +26,8 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Aleja a los demás. No te quedes ni duermas en esa habitación. Si está enchufada, corta la corriente en el cuadro eléctrico.',
-  'safety.cold.call':
-    'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién se la lleva.',
+    'Aleja a los demás. No te quedes ni duermas en ese cuarto. Si está enchufada, corta la corriente en el cuadro eléctrico.',
+  'safety.cold.call': 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién la recoge.',
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
