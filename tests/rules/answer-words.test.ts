@@ -96,6 +96,23 @@ test('whoever is told not to use a cell is told not to charge it in the same bre
   expect(lost).toEqual([])
 })
 
+test('what is to be done with hands says its own condition, and never follows a bare “otherwise”', () => {
+  const bare = { en: /\botherwise\b/i, de: /\bsonst\b/i, es: /\bsi no[,:]/i } as const
+  const tape = { en: 'Cover both ends', de: 'Kleb beide Enden', es: /tapa los dos extremos/i.source } as const
+  const lost = entries.flatMap(({ id, texts }) =>
+    (['en', 'de', 'es'] as const).flatMap(each =>
+      (texts[each]?.body ?? '')
+        .split(/\n\n/)
+        .filter(part => {
+          const [before, ...rest] = part.split(new RegExp(tape[each], 'i'))
+          return rest.length > 0 && bare[each].test(before?.split(/(?<=[.!?]) /).at(-1) ?? '')
+        })
+        .map(part => `${id} ${each}: ${part}`),
+    ),
+  )
+  expect(lost).toEqual([])
+})
+
 describe('what may save somebody is said as often as in English', () => {
   test.each<[string, RegExp, RegExp, RegExp]>([
     [

@@ -16,18 +16,24 @@ const words = {
     away: /get away/i,
     hands: /\b(wear|cover both ends|put it)\b/i,
     if: /^Only if/,
+    letGo: [/holding it, drop it/, /wearing, take that off/],
+    alone: /do not touch/i,
   },
   de: {
     call: /wähl den Notruf/i,
     away: /geh (jetzt )?weg/i,
     hands: /\b(Trag Handschuhe|Kleb|leg sie)\b/i,
     if: /^Nur wenn/,
+    letGo: [/Hältst du sie, lass sie sofort fallen/, /an dir: Zieh das aus/],
+    alone: /berühre/i,
   },
   es: {
     call: /llama al número de emergencias/i,
     away: /aléjate/i,
     hands: /(usa guantes|tapa los|ponla)/i,
     if: /^Solo si/,
+    letGo: [/en la mano, suéltala/, /que llevas, quítatelo/],
+    alone: /no la toques/i,
   },
 } as const
 
@@ -71,6 +77,12 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
     const handling = keys.filter(key => is.hands.test(say(key)))
     expect(handling).toEqual(['safety.cold.carry', 'safety.quiet.keep'])
     expect(say('safety.cold.carry')).toMatch(is.if)
+  })
+
+  test('whoever holds or wears the cell is told to let go of it before anything about leaving it alone', () => {
+    const said = say('safety.now.carry')
+    const first = said.slice(0, said.search(is.alone))
+    for (const act of is.letGo) expect(first).toMatch(act)
   })
 
   test('the signs of the three states are three different sentences', () => {
