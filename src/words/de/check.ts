@@ -85,7 +85,7 @@ export const check: InWordsOf<typeof english> = {
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',
   'beginning.text':
-    'Du drückst nur Knöpfe. Zuerst wird nach Gefahr gefragt, und „Kann ich nicht sagen“ ist immer eine Antwort.',
+    'Du drückst meist nur Knöpfe. Zuerst wird nach Gefahr gefragt, und „Kann ich nicht sagen“ ist immer eine Antwort.',
   'beginning.known': '{count, plural, one {# Angabe ist} other {# Angaben sind}} schon bekannt.',
   'beginning.quick': 'Kurz: etwa 2 Minuten',
   'beginning.full': 'Gründlich: etwa 20 Minuten',

@@ -82,7 +82,7 @@ export const check: InWordsOf<typeof english> = {
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':
-    'Solo pulsas botones. «Celda» quiere decir aquí una pila o batería suelta. Primero se pregunta por el peligro, y «No sabría decirlo» siempre es una respuesta.',
+    'Casi solo pulsas botones. «Celda» quiere decir aquí una pila o batería suelta. Primero se pregunta por el peligro, y «No sabría decirlo» siempre es una respuesta.',
   'beginning.known': '{count, plural, one {Ya se sabe # dato.} other {Ya se saben # datos.}}',
   'beginning.quick': 'Rápida: unos 2 minutos',
   'beginning.full': 'Completa: unos 20 minutos',
