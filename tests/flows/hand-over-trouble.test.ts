@@ -71,7 +71,7 @@ describe('danger', () => {
     expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
-    expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
+    expect(text(told)).toMatch(/do not touch the cell.*emergency number/)
   })
 
   test('is never ruled out by a moderator who is not beside the cell', async () => {
@@ -139,7 +139,7 @@ describe('who is told', () => {
     const question = await pressed(tomas(), await helpRequest(), 'Answer for them')
     change.posts = { post: async () => ({ is: 'forbidden' }) }
     expect(text(await settled(room, await pressed(tomas(), question, 'At least one')))).toMatch(
-      /Contact .* another way, now.*must see at once/,
+      /Contact .* another way, now.*must not touch the cell.*read the result/,
     )
   })
 })
