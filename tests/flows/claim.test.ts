@@ -1,6 +1,6 @@
 // What a listing claims, through the real client: typed, or read from somebody's message; and the check that starts from it.
 import { describe, expect, test } from 'vitest'
-import { type SeenMessage, text } from '../../src/practice/seen.ts'
+import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { caution, closeAll, messageOf, press, pressed, startCheck, unsureUntil } from './hands.ts'
 import { useRoom } from './in-room.ts'
 
@@ -79,8 +79,10 @@ describe('the check that starts from a claim', () => {
   test('and a newcomer is at the result in twelve presses: a figure that is right is confirmed by one', async () => {
     let now = await startCheck(wren(), { depth: 'quick' })
     let presses = 2
-    for (const label of ['None of these', 'Straight and flat', 'Clean and dry']) {
-      now = await pressed(wren(), now, label)
+    const quiet = ['None of these', 'Straight and flat', 'Clean and dry']
+    for (let i = 0; i < quiet.length; i++) {
+      const label = quiet.find(one => buttons(now).some(({ label }) => label?.includes(one)))
+      now = await pressed(wren(), now, label ?? 'none of the three')
       presses += 1
     }
     const form = await press(wren(), now, 'Type in the reading')
