@@ -31,11 +31,11 @@ export const kindOfWeek: InWordsOf<typeof english> = {
     'Die letzten 4 Wochen brachten {checks, number} neue Prüfungen; {failed, number} davon gingen schlecht aus{beside, select, usual {} other { ({share, number, percent})}}. Üblich sind hier in 4 Wochen {low, number} bis {high, number} Prüfungen; von so vielen wie jetzt gehen üblicherweise {failedLow, number} bis {failedHigh, number} schlecht aus{beside, select, usual {} other { ({usualShare, number, percent} im Jahr davor)}}.',
   'week.numbers.usual': 'Üblich heißt: 8 von 10 Mal brachten 4 Wochen im Jahr davor eine Zahl in diesem Bereich.',
   'week.sure.finding':
-    'Sieh es dir unter „Funde“ an: Dort steht, wie sicher es ist und was nötig wäre, damit es Zufall ist.',
+    'Öffne es unter „Funde“ oder sieh dir seine Nachricht an: Dort steht, wie sicher es ist und was nötig wäre, damit es Zufall ist.',
   'week.sure.watched':
     'Ziemlich sicher. Jedes Modell und jeder Grund wird nach genauen Zahlen beobachtet, und nichts stieg in dieser Woche über das hinaus, was der Zufall bringt. Ein kleiner Anstieg kann unbemerkt bleiben.',
   'week.sure.alone':
-    'Nicht sicher. Über mehrere Wochen stieg nichts über das hinaus, was der Zufall bringt. {weeks, plural, =0 {Keine} other {#}} der {of, number} Wochen davor {weeks, plural, one {hatte} =0 {hatte} other {hatten}} etwas dieser Art.',
+    'Nicht sicher. Über mehrere Wochen stieg nichts über das hinaus, was der Zufall bringt{weeks, plural, =0 {; eine Woche wie diese ist hier aber neu, und eine allein sagt nicht mehr} one {; # der {of, number} Wochen davor hatte etwas dieser Art} other {; # der {of, number} Wochen davor hatten etwas dieser Art}}.',
   'week.sure.chance':
     'Nicht ganz sicher, aber Zufall ist wahrscheinlich: {things, plural, =0 {kein Modell und kein Grund} other {von # hier gezeigten Modellen und Gründen}} stieg {things, plural, =0 {} other {keines }}für sich über den Zufall hinaus. {few, select, yes {Ein so großer Anteil ist hier ungewöhnlich, doch nichts Einzelnes fällt auf} other {Ein so großer Anteil ging in {times, number} von {of, number} Abschnitten von 4 Wochen davor schlecht aus}}.',
   'week.sure.growth':

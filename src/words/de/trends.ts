@@ -60,7 +60,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.patterns': 'Gründe, die zusammen auftreten',
   'trends.patterns.none': 'Keine Gründe und Antworten treten öfter zusammen auf als vorher.',
   'trends.pattern':
-    '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, {earlier, plural, =0 {weniger als fünf in jedem Vierteljahr} other {#}} von {earlierOf, plural, =0 {zu wenigen, um sie zu zeigen,} other {#}} im Jahr davor{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
+    '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, gegen {earlier, plural, =0 {weniger als fünf in jedem Vierteljahr des Jahres davor} other {# im Jahr davor}}, von {earlierOf, plural, =0 {zu wenigen, um sie zu zeigen} other {#}}{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
   'trends.unknown-family': 'Zellen keines aufgeführten Modells',
   'trends.gone-family': '{id} (das Regelpaket ist nicht mehr installiert)',
   'trends.gone-rule': '{id} (ein Prüfpunkt eines Regelpakets, das nicht mehr installiert ist)',

@@ -26,11 +26,11 @@ export const kindOfWeek = {
     'the last 4 weeks brought {checks, number} new checks; {failed, number} of them failed{beside, select, usual {} other { ({share, number, percent})}}. Usual here in 4 weeks: {low, number} to {high, number} checks; of as many checks as now, {failedLow, number} to {failedHigh, number} usually fail{beside, select, usual {} other { ({usualShare, number, percent} over the year before)}}.',
   'week.numbers.usual': 'Usual means: 8 of 10 times in the year before, 4 weeks brought a number in this range.',
   'week.sure.finding':
-    'look at it under “Findings”: there stands how sure it is, and what it would take to be mere chance.',
+    'open it under “Findings”, or see its post: there stands how sure it is, and what it would take to be mere chance.',
   'week.sure.watched':
     'fairly sure. Every model and every reason is watched by exact numbers, and none rose beyond chance in this week. A small rise can go unnoticed.',
   'week.sure.alone':
-    'not sure. Over several weeks nothing rose beyond chance. {weeks, plural, =0 {None} other {#}} of the {of, number} weeks before had something like it.',
+    'not sure. Over several weeks nothing rose beyond chance{weeks, plural, =0 {, though a week like this is new here: one week alone cannot say more} other {; # of the {of, number} weeks before had something like it}}.',
   'week.sure.chance':
     'not quite sure, but chance is likely: {things, plural, =0 {no model and no reason} other {of # models and reasons shown here, none}} rose beyond chance by itself. {few, select, yes {So large a share is unusual here, yet no one thing stands out} other {So large a share failed in {times, number} of the {of, number} stretches of 4 weeks before}}.',
   'week.sure.growth':

@@ -56,7 +56,7 @@ export const trends = {
   'trends.patterns': 'Reasons that come together',
   'trends.patterns.none': 'No reasons and answers come together more often than before.',
   'trends.pattern':
-    '{family}: {items}. {recent, number} of {recentOf, number} checks of the last 8 weeks, {earlier, plural, =0 {fewer than five in each quarter} other {#}} of {earlierOf, plural, =0 {too few to show} other {#}} in the year before{growth, plural, =0 {} other {; at least # times as common}}.',
+    '{family}: {items}. {recent, number} of {recentOf, number} checks of the last 8 weeks, against {earlier, plural, =0 {fewer than five in each quarter of the year before} other {# in the year before}}, of {earlierOf, plural, =0 {too few to show} other {#}}{growth, plural, =0 {} other {; at least # times as common}}.',
   'trends.unknown-family': 'Cells of no listed model',
   'trends.gone-family': '{id} (its rule pack is no longer installed)',
   'trends.gone-rule': '{id} (a point of a rule pack that is no longer installed)',

@@ -30,11 +30,12 @@ export const kindOfWeek: InWordsOf<typeof english> = {
     'las últimas 4 semanas trajeron {checks, number} comprobaciones nuevas; {failed, number} acabaron mal{beside, select, usual {} other { ({share, number, percent})}}. Lo habitual aquí en 4 semanas: de {low, number} a {high, number} comprobaciones; de tantas como ahora suelen acabar mal de {failedLow, number} a {failedHigh, number}{beside, select, usual {} other { ({usualShare, number, percent} en el año anterior)}}.',
   'week.numbers.usual':
     'Habitual quiere decir: 8 de cada 10 veces, en el año anterior, 4 semanas dieron un número entre esos.',
-  'week.sure.finding': 'míralo en «Hallazgos»: allí dice qué certeza hay y qué haría falta para que fuera azar.',
+  'week.sure.finding':
+    'ábrelo en «Hallazgos», o mira su mensaje: allí dice qué certeza hay y qué haría falta para que fuera azar.',
   'week.sure.watched':
     'bastante. Cada modelo y cada motivo se vigila con números exactos, y ninguno aumentó esta semana más allá de lo que trae el azar. Un aumento pequeño puede pasar sin que se note.',
   'week.sure.alone':
-    'poca. En varias semanas nada aumentó más allá de lo que trae el azar. De las {of, number} semanas anteriores, {weeks, plural, =0 {ninguna tuvo} one {# tuvo} other {# tuvieron}} algo así.',
+    'poca. En varias semanas nada aumentó más allá de lo que trae el azar{weeks, plural, =0 {, aunque una semana así es nueva aquí: una sola no dice más} one {; de las {of, number} semanas anteriores, # tuvo algo así} other {; de las {of, number} semanas anteriores, # tuvieron algo así}}.',
   'week.sure.chance':
     'no del todo, pero es probable que sea azar: {things, plural, =0 {ningún modelo y ningún motivo} other {de # modelos y motivos que aquí se muestran, ninguno}} aumentó por sí solo más allá del azar. {few, select, yes {Una parte tan grande no es habitual aquí, pero nada destaca por sí solo} other {Acabó mal una parte tan grande en {times, number} de los {of, number} tramos de 4 semanas anteriores}}.',
   'week.sure.growth':

@@ -61,7 +61,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.patterns': 'Motivos que aparecen juntos',
   'trends.patterns.none': 'No hay motivos ni respuestas que coincidan más que antes.',
   'trends.pattern':
-    '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, {earlier, plural, =0 {menos de cinco en cada trimestre} other {#}} de {earlierOf, plural, =0 {demasiado pocas para mostrarlas} other {#}} en el año anterior{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
+    '{family}: {items}. {recent, number} de {recentOf, number} comprobaciones de las últimas 8 semanas, frente a {earlier, plural, =0 {menos de cinco en cada trimestre del año anterior} other {# en el año anterior}}, de {earlierOf, plural, =0 {demasiado pocas para mostrarlas} other {#}}{growth, plural, =0 {} one {; al menos # vez más frecuente} other {; al menos # veces más frecuente}}.',
   'trends.unknown-family': 'Celdas de ningún modelo de la lista',
   'trends.gone-family': '{id} (su paquete de reglas ya no está instalado)',
   'trends.gone-rule': '{id} (un punto de un paquete de reglas que ya no está instalado)',
