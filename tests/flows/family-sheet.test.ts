@@ -5,6 +5,7 @@ import { PNG } from 'pngjs'
 import { expect, test } from 'vitest'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
 import { encodeFamily } from '../../src/custom-ids/family-id.ts'
+import { drawnOf } from '../../src/families/drawn.ts'
 import { featuresOf } from '../../src/families/features.ts'
 import { drawFacts } from '../../src/pictures/from-packs/draw-facts.ts'
 import { drawSheet } from '../../src/pictures/from-packs/draw-sheet.ts'
@@ -75,7 +76,13 @@ test.each(['en-GB', 'de', 'es-ES'] as const)(
     const parts = saySheet(say, base, { ...facts(), traits })
     expect(parts.map(one => one.lines.length)).toEqual([28, 1])
     const caution = [say('caution.line'), say('caution.full')] as const
-    const sheet = drawSheet({ title: 'Avocet 25', about: [], picture: drawFacts(say, facts()), parts, caution })
+    const sheet = drawSheet({
+      title: 'Avocet 25',
+      about: [],
+      picture: drawFacts(say, facts().identity, drawnOf(facts())),
+      parts,
+      caution,
+    })
     expect(sheet.height / sheet.width).toBeCloseTo(Math.SQRT2, 2)
     const drawn = [...sheet.svg.matchAll(/<text[^>]*y="([\d.]+)"[^>]*>([^<]*)/g)]
     const words = drawn

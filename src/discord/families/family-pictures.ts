@@ -1,5 +1,6 @@
 // The drawings of families: a family by its facts, the ways of building side by side, a feature's options.
 import type { Pack } from '../../engine/pack/pack.ts'
+import { drawnOf } from '../../families/drawn.ts'
 import type { Construction, Facts } from '../../families/facts/facts-schema.ts'
 import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
 import { sayMade } from '../../words/family-facts-words.ts'
@@ -12,7 +13,7 @@ type Drawing = typeof import('../../pictures/from-packs/draw-facts.ts')
 const drawings = (): Promise<Drawing> => import('../../pictures/from-packs/draw-facts.ts')
 
 export async function picturesOf(services: Services, say: Say, facts: Facts): Promise<ShownPicture[]> {
-  const drawing = (await drawings()).drawFacts(say, facts)
+  const drawing = (await drawings()).drawFacts(say, facts.identity, drawnOf(facts))
   const shown = drawing && (await services.pictures.ofDrawing('family.png', drawing, say))
   return shown ? [shown] : []
 }
@@ -24,7 +25,10 @@ export async function picturesToChoose(
   constructions: readonly Construction[],
   facts: Facts,
 ): Promise<ShownPicture[]> {
-  const fit = fitting(constructions, facts).map(one => ({ show: one.show, label: sayMade(say, base, one) }))
+  const fit = fitting(constructions, facts).map(one => ({
+    show: drawnOf({ ...one, identity: facts.identity }),
+    label: sayMade(say, base, one),
+  }))
   if (fit.length === 0) return []
   const shown = await services.pictures.ofDrawing('ways.png', (await drawings()).drawBuilt(fit), say)
   return shown ? [shown] : []

@@ -1,5 +1,6 @@
 // The page of a family that is printed, for everybody who may see it: the drawing, what is checked, and the caution.
 
+import { drawnOf } from '../../families/drawn.ts'
 import { independent } from '../../families/strength/references.ts'
 import { sayDay } from '../../words/dates.ts'
 import { saySheet } from '../../words/family-sheet-words.ts'
@@ -28,7 +29,7 @@ export async function sheetOf(
   const sheet = drawSheet({
     title: unmarked(sayTitle(say, facts.identity)),
     about: [say('families.sheet.version', { number, references }), say('families.since', { since: sayDay(say, at) })],
-    picture: drawFacts(say, facts),
+    picture: drawFacts(say, facts.identity, drawnOf(facts)),
     parts: saySheet(say, services.families.base, facts),
     caution: [say('caution.line'), say('caution.full')],
   })

@@ -4,6 +4,7 @@
 import type { Letters, Pack, PackWords } from '../../engine/pack/pack.ts'
 import { readPack } from '../../engine/pack/read-pack.ts'
 import type { RawCase, RawPack } from '../../engine/pack/schema.ts'
+import { drawnOf } from '../drawn.ts'
 import type { Dropped, FactProblem } from '../facts/fact-problems.ts'
 import type { Facts } from '../facts/facts-schema.ts'
 import { fitFacts, settleFacts } from '../facts/settle-facts.ts'
@@ -65,7 +66,7 @@ function packOf(
   rules: readonly RuleDraft[],
   { number = 1, openEnded }: DeriveOptions,
 ): RawPack {
-  const { identity, show } = facts
+  const { identity } = facts
   const own = rules.filter(rule => rule.enough).map(rule => rule.id)
   const shared = [...alwaysEnough, `mass-far-low-${identity.format}`, ...facts.alsoEnough]
   const known = new Set(base.rules.map(rule => rule.id))
@@ -96,7 +97,7 @@ function packOf(
         about: aboutSentence(base, facts).en,
         given: givenOf(facts),
         enough,
-        show,
+        show: drawnOf(facts),
         ...(holdsBack.length > 0 && { notWhile: holdsBack }),
         ...(first.length > 0 && { first }),
         ...((openEnded || own.length < leastOwnEnough) && { openEnded: true }),
