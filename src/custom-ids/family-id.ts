@@ -39,6 +39,8 @@ export const familyIds = idKind('cwf1', {
     { is: z.literal('export-photos') },
     { is: z.literal('choose-built') },
     { is: z.literal('build'), built: feature },
+    /** Opens the form of name and figures with what was typed before. */
+    { is: z.literal('figures-again'), draft: ownId },
     { is: z.literal('send-back') },
     { is: z.literal('agreed'), digest: z.string().regex(/^[a-f0-9]{12}$/) },
     { is: z.enum(['made', 'tells', 'not-known']), feature },
@@ -57,8 +59,12 @@ export const familyIds = idKind('cwf1', {
   ),
 })
 
-/** The form that begins a family has none yet, and the list leads to any. */
-export const familyStartIds = idKind('cwg1', { act: z.enum(['new', 'look']), opening })
+/** The form that begins a family has none yet, and the list leads to any; `again`: with what was typed before, kept under `opening`. */
+export const familyStartIds = idKind(
+  'cwg1',
+  { act: z.enum(['new', 'look']), opening },
+  { act: z.literal('again'), opening: ownId },
+)
 
 export type FamilyId = IdOf<typeof familyIds>
 export type FamilyAct = FamilyId['act']

@@ -35,9 +35,9 @@ export function sayLooks(say: Say, base: Pack, feature: string, options: readonl
   )
 }
 
-/** The strongest that a look alone tells. */
-export const strongest = (trait: Trait) => {
-  const plainly = trait.against.filter(one => !one.together)
+/** The strongest that a look alone tells; `beside`: or one with another beside it. */
+export const strongest = (trait: Trait, beside = false) => {
+  const plainly = trait.against.filter(one => beside || !one.together)
   const order = ['must', 'strong', 'moderate', 'weak'] as const
   return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
 }
@@ -70,6 +70,7 @@ export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
   const idle = known.filter(one => !isTelling(facts.traits[one])).map(one => sayFeature(say, base, one))
   const lines = telling.map(one => sayTrait(say, base, one, facts.traits[one] as Trait))
   return [
+    ...(lines.length > 0 ? [`-# ${say('families.lines.head')}`] : []),
     ...(known.length > 0 ? lines : [say('families.nothing-known')]),
     ...(idle.length > 0 ? [`-# ${say('families.no-bearing', { features: together(say, idle) })}`] : []),
     ...sayRewrap(say, base, facts).map(one => `-# ${one}`),
@@ -82,12 +83,15 @@ export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
 const isTelling = (trait: Trait | undefined): boolean =>
   trait !== undefined && (trait.made.length > 0 || trait.against.length > 0)
 
+/** What counts against a cell, and how strongly: the one sentence of the page and of its menu. */
+export function sayCounts(say: Say, base: Pack, feature: string, { against }: Pick<Trait, 'against'>): string {
+  if (against.length === 0) return `${say('families.counts.nothing')}.`
+  const [first = '', ...rest] = against.map(one => sayAgainst(say, base, feature, one)).join('; ')
+  return `${first.toLocaleUpperCase(say.locale)}${rest.join('')}.`
+}
+
 function sayTrait(say: Say, base: Pack, feature: string, { made, against }: Trait): string {
-  const counts =
-    against.length === 0
-      ? say('families.counts.nothing')
-      : against.map(one => sayAgainst(say, base, feature, one)).join(' · ')
-  const said = { feature: sayFeature(say, base, feature), counts }
+  const said = { feature: sayFeature(say, base, feature), counts: sayCounts(say, base, feature, { against }) }
   if (made.length === 0) return say('families.line.open', said)
   return say('families.line', { ...said, made: sayLooks(say, base, feature, made) })
 }

@@ -1,6 +1,6 @@
 // Menus and forms of families against Discord's limits, in every language: nothing on them is cut.
 import { describe, expect, test } from 'vitest'
-import { featureMenu, identityForm } from '../../src/discord/families/show/menus.ts'
+import { featureMenu, identityForm, typedOf } from '../../src/discord/families/show/menus.ts'
 import { showWork } from '../../src/discord/families/show/show-page.ts'
 import type { WorkingOn } from '../../src/discord/families/working-on.ts'
 import { textBudget } from '../../src/discord/message/parts.ts'
@@ -75,7 +75,7 @@ describe.each(languages)('in %s', language => {
   })
 
   test('a form says all it says', () => {
-    const form = identityForm(say, 'id', { identity: bare, figures: {} })
+    const form = identityForm(say, 'id', typedOf({ identity: bare, figures: {} }))
     const said = [...labels(form)].filter(isCut)
     expect(said).toEqual([])
     expect(form.components).toHaveLength(4)

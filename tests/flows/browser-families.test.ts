@@ -98,7 +98,7 @@ inBrowser('families in the browser', browser => {
     for (const name of ['Avocet 25', 'Sandpiper 25', 'Curlew 30', 'Plover 20']) expect(shown).toContain(name)
     expect(shown).not.toContain('Dunlin 40')
     await look()
-    expect(await choose(page, 'Avocet 25')).toContain('Legs: three · four or five: ruled out')
+    expect(await choose(page, 'Avocet 25')).toContain('Legs: three. Four or five: ruled out')
     await look()
 
     const told = await checked('Avocet 25')

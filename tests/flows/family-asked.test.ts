@@ -4,7 +4,7 @@ import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo
 import { encodeFamily } from '../../src/custom-ids/family-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
-import { finalOf, messageOf, postPart, press, pressed } from './hands.ts'
+import { finalOf, messageOf, postPart, press, pressed, settled } from './hands.ts'
 import { inEnglish, useFreshRoom } from './in-room.ts'
 import { builtFacts, putInForce } from './put-family.ts'
 
@@ -49,6 +49,33 @@ describe('the form of a model', () => {
     expect(await heads()).toEqual([])
   })
 
+  test('that was not taken is opened again with all that was typed, the size too, and sent in one go', async () => {
+    const told = await begun({ ...larkmoor, size: ['21700-protected'], figures: '2500, 20A, 45g' })
+    expect(text(told)).toMatch(/Is it the capacity\? Then write 2500 mAh/)
+    const form = await press(tomas(), told, 'Open the form again')
+    if (form.kind !== 'modal') throw new Error('no form')
+    for (const one of ['Sandpiper 25', 'Larkmoor', '2500, 20A, 45g']) expect(JSON.stringify(form.modal)).toContain(one)
+    expect(JSON.stringify(form.modal)).toMatch(/"value":"21700-protected","label":"[^"]+","default":true/)
+    expect(text(await filled(tomas(), form, { ...larkmoor, figures: '2500 mAh, 20A, 45g' }))).toMatch(
+      /How is a good Sand/,
+    )
+    expect((await heads()).map(one => one.name)).toEqual(['Sandpiper 25'])
+    // Nobody else reads in it.
+    const theirs = buttons(told)[0]?.customId ?? ''
+    const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: theirs })
+    expect(text(messageOf(await maret().click(posted, theirs)))).not.toContain('Larkmoor')
+  })
+
+  test('of a model that is there already comes back as it was typed, and leads on to its page', async () => {
+    const form = await press(tomas(), await built(), 'Name and figures')
+    const told = await filled(tomas(), form, { ...larkmoor, name: 'Sandpiper 26', figures: '2600' })
+    expect(text(told)).toMatch(/could not be read: 2600/)
+    const again = await press(tomas(), told, 'Open the form again')
+    expect(JSON.stringify(again)).toContain('Sandpiper 26')
+    const after = await filled(tomas(), again, { ...larkmoor, name: 'Sandpiper 26', figures: '2600 mAh' })
+    expect(text(after)).toMatch(/### Sandpiper 26 by Larkmoor/)
+  })
+
   test('is opened again with what it holds, and corrected in one go', async () => {
     const page = await built()
     const form = await press(tomas(), page, 'Name and figures')
@@ -69,13 +96,11 @@ describe('the form of a model', () => {
   test('takes no size that its construction is not for, and no name that another model has', async () => {
     const page = await built()
     await begun({ ...larkmoor, name: 'Curlew 30' })
-    const form = async () => press(tomas(), page, 'Name and figures')
-    expect(text(await filled(tomas(), await form(), { ...larkmoor, size: ['21700-bare'] }))).toMatch(
-      /for another size or kind: 18650 · Bare/,
-    )
-    expect(text(await filled(tomas(), await form(), { ...larkmoor, name: 'Curlew 3O' }))).toMatch(
-      /has this name already/,
-    )
+    const form = await press(tomas(), page, 'Name and figures')
+    const told = await filled(tomas(), form, { ...larkmoor, size: ['21700-bare'] })
+    expect(text(told)).toMatch(/for another size or kind: 18650 · Bare/)
+    const again = await press(tomas(), told, 'Open the form again')
+    expect(text(await filled(tomas(), again, { ...larkmoor, name: 'Curlew 3O' }))).toMatch(/has this name already/)
     expect((await heads()).map(one => one.name).sort()).toEqual(['Curlew 30', 'Sandpiper 25'])
   })
 })
@@ -94,7 +119,7 @@ describe('a model that is asked for', () => {
     expect(text(theirs)).toMatch(new RegExp(`^\\*\\*Waits for you:\\*\\* Sandpiper 25, asked for by <@${tomas().id}>`))
     const waiting = await pressed(maret(), theirs, 'Look: Sandpiper 25')
     // Of a first version all that it says stands there, dimples included.
-    for (const says of [/Legs:\*\* three · four or five: ruled out/, /Dimples:\*\* two/, /2,500 mAh/])
+    for (const says of [/Legs:\*\* three\. Four or five: ruled out/, /Dimples:\*\* two/, /2,500 mAh/])
       expect(text(waiting)).toMatch(says)
     const done = await pressed(maret(), waiting, 'Agree')
     expect(text(done)).toMatch(/Sandpiper 25: version 1 is in force/)
@@ -106,6 +131,35 @@ describe('a model that is asked for', () => {
     const begun = await pressed(maret(), done, 'Check a cell of it')
     expect(text(begun)).toMatch(/Sandpiper 25/)
     expect(buttons(begun).some(one => one.customId?.includes('.begin.quick'))).toBe(true)
+  })
+
+  test('is agreed to from its page, where that is the one strong button, with sending it back beside it', async () => {
+    await askedFor(await built())
+    const page = await pressed(maret(), await pressed(maret(), await listed(maret()), 'Look: Sandpiper 25'), 'Look at it')
+    const [first, second] = buttons(page)
+    expect([first?.label, second?.label]).toEqual(['Agree: put it in force', 'Send back'])
+    expect(buttons(page).filter(one => one.style === 1 || one.style === 3)).toHaveLength(1)
+    expect(text(await pressed(maret(), page, 'Agree'))).toMatch(/version 1 is in force/)
+  })
+
+  test('tells its asker, in the message that said it waits, and the channel, who agreed, or sent it back', async () => {
+    const asked = await askedFor(await built())
+    const looking = async () => pressed(maret(), await listed(maret()), 'Look: Sandpiper 25')
+    await pressed(maret(), await looking(), 'Send back')
+    const back = await settled(room, asked)
+    expect(text(back)).toContain(`<@${maret().id}> has sent it back to its draft`)
+    const inChannel = () => tomas().sees(demoReportsChannel).at(-1)
+    expect(text(inChannel() as SeenMessage)).toContain(`<@${maret().id}> has sent it back`)
+
+    const [family] = await heads()
+    const again = await askedFor(messageOf(await tomas().run('family show', { family: family?.id ?? '' })))
+    await pressed(maret(), await looking(), 'Agree')
+    const done = await settled(room, again)
+    expect(text(done)).toMatch(
+      new RegExp(`Sandpiper 25: version 1 is in force since <t:\\d+:f>, agreed to by <@${maret().id}>`),
+    )
+    expect(text(inChannel() as SeenMessage)).toMatch(/version 1 is in force since/)
+    expect(text(await pressed(tomas(), done, 'Check a cell of it'))).toMatch(/Sandpiper 25/)
   })
 
   test('by nobody but moderators is it seen to wait', async () => {

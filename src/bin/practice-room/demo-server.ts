@@ -53,6 +53,7 @@ export const demoServer: Scenario = {
     { id: '900000000000000403', name: 'Tomas', locale: 'es-ES', roles: [demoWardens], about: 'moderator' },
     { id: '900000000000000405', name: 'Maret', locale: 'de', roles: [demoWardens], about: 'moderator' },
     { id: '900000000000000406', name: 'Hollis', locale: 'en-GB', roles: [demoWardens], about: 'moderator' },
+    { id: '900000000000000407', name: 'Sorrel', locale: 'en-GB', roles: [demoWardens], about: 'moderator' },
     {
       id: '900000000000000404',
       name: 'Odalys',
@@ -69,7 +70,7 @@ export const demoFirstWords = {
   by: 'Hollis',
   channel: demoReportsChannel,
   words:
-    'Wardens (moderators) here are Tomas, Maret and I. What one of us asks for, another can agree to: here, or with /family list.',
+    'Wardens (moderators) here are Sorrel, who reads English like me, Tomas (Spanish), Maret (German) and I. What one of us asks for, another can agree to: here, or with /family list.',
 }
 
 const skippers = '900000000000000511'

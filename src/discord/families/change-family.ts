@@ -7,7 +7,6 @@ import { featuresOf } from '../../families/features.ts'
 import { readsLikeLink, tidyName } from '../../families/names.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
-import { typedBack } from '../interaction/typed-back.ts'
 import { becomeFake } from '../trends/become-fake.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
@@ -18,6 +17,8 @@ import { identityIn } from './typed-identity.ts'
 export type Changed = {
   readonly note: string
   readonly page: 'page' | 'references' | 'fakes' | { readonly feature: string }
+  /** What was typed was not taken. */
+  readonly untaken?: boolean
 }
 
 export type ChangeAct = ActOf<
@@ -37,9 +38,9 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
   const { say, work, interaction } = turn
   const read = editOf(turn, act)
   const page = pageAfter(act)
-  if ('note' in read) return { note: read.note, page }
+  if ('note' in read) return { note: read.note, page, untaken: true }
   const edited = editDraft(work.family, work.facts, read, interaction.id)
-  if (!edited.ok) return { note: sayEditRefusal(turn, edited.refusal), page }
+  if (!edited.ok) return { note: sayEditRefusal(turn, edited.refusal), page, untaken: true }
   const saving = await saveFamily(turn, edited.family)
   if (saving === 'saved') {
     if (read.is === 'fake' && read.fake.finding !== undefined) {
@@ -51,6 +52,7 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
   return {
     note: saving === 'stale' ? sayRefusal(say, { code: 'changed-meanwhile' }) : say('families.refused.name-taken'),
     page,
+    untaken: true,
   }
 }
 
@@ -102,9 +104,7 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
       if (!interaction.isModalSubmit()) return { note: say('families.refused.gone') }
       const typed = identityIn(say, base, interaction, work.facts.figures)
       const built = constructions.find(one => one.construction === work.facts.from?.construction)
-      if ('identity' in typed) return { is: 'identity', ...typed, built }
-      // What was typed is given back, so that it need not be typed again.
-      return { note: [typed.note, ...typedBack(say, interaction).map(one => one.content)].join('\n') }
+      return 'identity' in typed ? { is: 'identity', ...typed, built } : typed
     }
     case 'fake-sent':
     case 'fake-of':

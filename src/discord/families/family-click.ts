@@ -21,23 +21,26 @@ import {
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { message, rows, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { type Changed, changeFamily } from './change-family.ts'
+import { type ChangeAct, type Changed, changeFamily } from './change-family.ts'
 import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
 import { pageOf } from './family-page.ts'
 import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { changeReference, offeredEnough } from './keep-reference.ts'
-import { mayAgreeNow, type ReviewAct, reviewFamily, showWaiting } from './review-family.ts'
+import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, showWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
-import { fakeForm, identityForm, idFor, referenceForm, retireForm, whyForm } from './show/menus.ts'
+import { checkButton } from './show/family-buttons.ts'
+import { fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
 import { photoForm } from './show/photo-form.ts'
-import { checkButton, showMore } from './show/show-page.ts'
+import { showMore } from './show/show-page.ts'
 import { showHistory } from './show/show-parts.ts'
 import { showGoingBack, showTrial } from './show/show-review.ts'
+import { tellAsker } from './tell-asker.ts'
 import { tryFamily } from './try-family.ts'
+import { openTypedAgain, showTypedAgain } from './typed-again.ts'
 import { beginWalk } from './walk-cell.ts'
-import { workingOn } from './working-on.ts'
+import { type WorkingOn, workingOn } from './working-on.ts'
 
 export const familyClick = onClick(familyIds, (services, interaction, id) =>
   id.act.is === 'photo-sent' ? addPhoto(services, interaction, id.family) : inTurn(services, interaction, id),
@@ -96,6 +99,7 @@ const looking: readonly FamilyAct['is'][] = [
     'back-ask',
     'back',
     'photos',
+    'figures-again',
     'export-photos',
   ] as const),
 ]
@@ -113,7 +117,7 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
   const { base, store } = services.families
   switch (act.is) {
     case 'figures':
-      return identityForm(say, id({ is: 'figures-sent', opening }), work.facts)
+      return identityForm(say, id({ is: 'figures-sent', opening }), typedOf(work.facts))
     case 'new-reference':
       return referenceForm(say, id({ is: 'reference-sent', opening }))
     case 'new-fake':
@@ -167,11 +171,16 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'tells':
     case 'not-known':
     case 'rewrap':
-    case 'figures-sent':
     case 'fake-sent':
     case 'fake-of':
     case 'drop-fake':
       return show(await changeFamily(turn, act))
+    case 'figures-again': {
+      const id = idFor(work.family.id, work.family.revision)
+      return openTypedAgain(services, interaction, say, act.draft, opening => id({ is: 'figures-sent', opening }))
+    }
+    case 'figures-sent':
+      return takeFigures(turn, act)
     case 'reference-sent':
       return beginWalk(services, interaction, say, work, true)
     case 'accept':
@@ -213,10 +222,30 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
   }
 }
 
+/** The form of name and figures: what cannot be read is given back, to be opened again as it was typed. */
+async function takeFigures(turn: FamilyTurn, act: ChangeAct): Promise<void> {
+  const { services, interaction, say, work } = turn
+  const done = await changeFamily(turn, act)
+  const { id: family, revision } = work.family
+  return updateOrReply(
+    interaction,
+    done.untaken && interaction.isModalSubmit()
+      ? await showTypedAgain(services, interaction, say, done.note, { family, revision })
+      : await pageOf(turn, done.note, done.page),
+  )
+}
+
 async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
-  const { services, interaction, say, settings } = turn
+  const { services, settings } = turn
   const done = await reviewFamily(turn, act)
   const now = (await workingOn(services, settings.server, turn.work.family.id)) ?? turn.work
+  await answerReview(turn, act, done, now)
+  // Whoever pressed is answered first.
+  if (done.done && (act.is === 'agreed' || act.is === 'send-back')) await tellAsker(turn, now, act.is === 'agreed')
+}
+
+async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, now: WorkingOn): Promise<void> {
+  const { services, interaction, say } = turn
   // What stands in the moderators' channel is redrawn for everybody; the one who pressed is answered there.
   if (agreesElsewhere(interaction)) {
     if (!done.done) return replyPrivately(interaction, message([text(done.note), small(say('caution.line'))]))

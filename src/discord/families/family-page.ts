@@ -3,6 +3,7 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Changed } from './change-family.ts'
 import { pictureOfFeature, picturesOf, picturesToChoose } from './family-pictures.ts'
 import type { FamilyTurn } from './family-turn.ts'
+import { mayAgreeNow } from './review-family.ts'
 import { showFeature, showWork } from './show/show-page.ts'
 import { showFakes, showReferences } from './show/show-parts.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
@@ -25,5 +26,5 @@ export async function pageOf(
   const pictures = empty
     ? await picturesToChoose(services, say, base, constructions, work.facts)
     : await picturesOf(services, say, work.facts)
-  return showWork(say, base, constructions, work, { note, pictures })
+  return showWork(say, base, constructions, work, { note, pictures, agree: mayAgreeNow(turn, work) })
 }

@@ -1,5 +1,6 @@
 // Clicks and forms by which a version comes into force, goes back or is retired; moderators are told where they read reports.
 
+import type { BaseInteraction } from 'discord.js'
 import type { ActOf } from '../../custom-ids/family-id.ts'
 import { diffFacts } from '../../families/diff.ts'
 import type { Version } from '../../families/family.ts'
@@ -18,9 +19,11 @@ import { plain } from '../../words/plain.ts'
 import { sayIn } from '../../words/say.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import type { ShownMessage } from '../message/parts.ts'
+import type { Place } from '../posts/post.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
 import { sayReviewRefusal, showAsked } from './show/show-review.ts'
+import { rememberAsked } from './tell-asker.ts'
 import { typedIn } from './typed-fields.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
@@ -36,9 +39,11 @@ export async function reviewFamily(turn: FamilyTurn, act: ReviewAct): Promise<Re
   if (!reviewing.ok) return { done: false, note: sayReviewRefusal(say, services.families.base, reviewing.refusal) }
   const saving = await saveFamily(turn, reviewing.family, reviewing.version)
   if (saving !== 'saved') return { done: false, note: sayRefusal(say, { code: 'changed-meanwhile' }) }
-  const channel = act.is === 'asked' ? await tellModerators(turn) : undefined
+  const posted = act.is === 'asked' ? await tellModerators(turn) : undefined
+  if (act.is === 'asked') rememberAsked(turn, posted)
   const alone = isAlone(settings) ? 'yes' : 'no'
-  const place = channel === undefined ? { place: 'none', channel: '' } : { place: 'here', channel: `<#${channel}>` }
+  const place =
+    posted === undefined ? { place: 'none', channel: '' } : { place: 'here', channel: `<#${posted.channel}>` }
   const { name } = work.facts.identity
   const notes = {
     asked: () => say('families.asked', { alone, ...place }),
@@ -54,7 +59,8 @@ export async function reviewFamily(turn: FamilyTurn, act: ReviewAct): Promise<Re
 const isAlone = ({ reportsChannel }: ServerSettings): boolean => reportsChannel === null
 
 /** Whether whoever pressed may agree to what waits now. */
-export const mayAgreeNow = ({ services, interaction, settings }: FamilyTurn, { family }: WorkingOn): boolean =>
+type Looking = Pick<FamilyTurn, 'services' | 'settings'> & { readonly interaction: Pick<BaseInteraction, 'user'> }
+export const mayAgreeNow = ({ services, interaction, settings }: Looking, { family }: WorkingOn): boolean =>
   mayAgree(family, { person: interaction.user.id, now: services.now() }, isAlone(settings))
 
 async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> {
@@ -82,8 +88,8 @@ async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> 
   }
 }
 
-/** The message that asks, where moderators read reports; in the server's language, and pinging nobody. The channel that it stands in, if any. */
-async function tellModerators(turn: FamilyTurn): Promise<string | undefined> {
+/** The message that asks, where moderators read reports; in the server's language, and pinging nobody. Where it stands, if anywhere. */
+async function tellModerators(turn: FamilyTurn): Promise<Place | undefined> {
   const { services, settings, work } = turn
   const { reportsChannel, server } = settings
   if (reportsChannel === null || (await services.posts.isOpenToAll(reportsChannel))) return undefined
@@ -94,7 +100,7 @@ async function tellModerators(turn: FamilyTurn): Promise<string | undefined> {
   const posted = await services.posts
     .post(reportsChannel, showWaiting(services.families.base, home, now), nonce, undefined, 'quiet')
     .catch(error => services.log.warn({ err: error, server }, 'moderators could not be asked about a family'))
-  return posted?.is === 'posted' ? reportsChannel : undefined
+  return posted?.is === 'posted' ? posted.place : undefined
 }
 
 export const showWaiting = (

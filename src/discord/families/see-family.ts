@@ -7,6 +7,7 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { photosBesideFamily } from './family-photos.ts'
 import { picturesOf, picturesToChoose } from './family-pictures.ts'
+import { mayAgreeNow } from './review-family.ts'
 import { showPublicly, showWork } from './show/show-page.ts'
 import { workingOn } from './working-on.ts'
 
@@ -20,7 +21,8 @@ export async function seeFamily(
 ): Promise<ShownMessage | undefined> {
   const work = await workingOn(services, server, id)
   if (!work) return undefined
-  const moderator = (await moderating(services, interaction)) !== undefined
+  const settings = await moderating(services, interaction)
+  const moderator = settings !== undefined
   const { base, constructions } = services.families
   const { inForce, family, references } = work
   if (inForce) {
@@ -29,10 +31,13 @@ export async function seeFamily(
     const photos = await photosBesideFamily(services.families, say, server, family.id)
     return showPublicly(say, base, family, inForce, independent(accepted), moderator, { pictures, photos })
   }
-  if (!moderator) return undefined
+  if (!settings) return undefined
   const empty = Object.keys(work.facts.traits).length === 0
   const pictures = empty
     ? await picturesToChoose(services, say, base, constructions, work.facts)
     : await picturesOf(services, say, work.facts)
-  return showWork(say, base, constructions, work, { pictures })
+  return showWork(say, base, constructions, work, {
+    pictures,
+    agree: mayAgreeNow({ services, interaction, settings }, work),
+  })
 }

@@ -14,6 +14,9 @@ export type TypedIdentity =
   | { readonly identity: Pick<Identity, 'name' | 'maker' | 'format' | 'kind'>; readonly figures: Figures }
   | { readonly note: string }
 
+/** From 500 to 9999: no current or weight of a cylindrical cell is so large. */
+const bareCapacity = /^(?:[5-9]\d{2}|[1-9]\d{3})$/
+
 /** `before`: figures that the form does not ask for. */
 export function identityIn(say: Say, base: Pack, interaction: ModalSubmitInteraction, before?: Figures): TypedIdentity {
   const [name = '', maker = ''] = [fields.name, fields.maker].map(one => tidyName(typedIn(interaction, one)))
@@ -22,6 +25,10 @@ export function identityIn(say: Say, base: Pack, interaction: ModalSubmitInterac
   const size = sizeOf(chosenIn(interaction, fields.size)[0])
   if (!name || !maker || !size) return { note: say('families.refused.identity-empty') }
   const read = readFigures(typedIn(interaction, fields.figures), before)
-  if (!read.ok) return { note: say('families.refused.figures', { what: plain(read.what) }) }
+  if (!read.ok) {
+    // A number alone that can be a capacity is asked about; which it is, is never guessed.
+    const asks = bareCapacity.test(read.what) ? [say('families.refused.figures.bare', { number: read.what })] : []
+    return { note: [say('families.refused.figures', { what: plain(read.what) }), ...asks].join(' ') }
+  }
   return { identity: { name, maker, format: size.format, kind: size.kind }, figures: read.figures }
 }

@@ -24,7 +24,7 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Ohne Schutzschaltung',
   'families.kind.protected': 'Mit Schutzschaltung',
   'families.built.title':
-    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der passt. Die nächste Seite sagt, was jedes Merkmal bewirkt, und dort lässt sich alles ändern.',
+    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der passt. Was fett steht, unterscheidet die Buchstaben. Die nächste Seite sagt, was jedes Merkmal bewirkt, und dort lässt sich alles ändern.',
   'families.from-cell': 'Von einer guten Zelle in meiner Hand',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Größe und Art',
@@ -39,7 +39,7 @@ export const families: Partial<Catalogue> = {
   'families.counts':
     '{options}: {tells, select, must {„Widerlegt“} strong {starkes Zeichen} moderate {Zeichen} other {schwaches Zeichen}}',
   'families.counts.with': '{options} ({sides})',
-  'families.counts.nothing': 'etwas anderes sagt nichts aus',
+  'families.counts.nothing': 'Etwas anderes sagt nichts aus',
   'families.no-bearing': 'Sagt weder dafür noch dagegen etwas aus: {features}.',
   'families.size':
     '**Größe:** {diameter, number} × {length, number} mm · außerhalb {thin, number} bis {thick, number} mm Durchmesser oder {short, number} bis {long, number} mm Länge: schwaches Zeichen',
@@ -55,7 +55,7 @@ export const families: Partial<Catalogue> = {
   'families.list.waits-mine': 'Du hast um {name} gebeten: Es wartet auf jemand anderen aus der Moderation.',
   'families.feature.choose': 'Merkmal ändern oder hinzufügen …',
   'families.nothing-known': 'Wie sie gemacht ist, ist noch nicht bekannt.',
-  'families.line': '**{feature}:** {made} · {counts}',
+  'families.line': '**{feature}:** {made}. {counts}',
   'families.made-open': 'verschieden oder nicht bekannt',
   'families.tells.must': 'sonst „Widerlegt“',
   'families.tells.strong': 'sonst ein starkes Zeichen',
@@ -104,8 +104,8 @@ export const families: Partial<Catalogue> = {
   'families.button.drop': '{number} herausnehmen',
   'families.button.accept': '{number} annehmen',
   'families.feature.title': '### {name}: {feature}\n{ask}',
-  'families.feature.made': 'Bei einer guten ist es so …',
-  'families.feature.tells': 'Eine Abweichung ist …',
+  'families.feature.made': 'Eine gute zeigt',
+  'families.feature.tells': 'Etwas anderes',
   'families.feature.earned':
     'Höchstens darf es sein: {most}. Eine Referenzzelle ergibt ein Zeichen; widerlegen kann es nur, wenn eine Bauart es sagt oder fünf Zellen verschiedener Leute aus verschiedenen Bestellungen (jetzt {have, number}).',
   'families.reference.title': 'Eine gute Zelle',
@@ -129,7 +129,7 @@ export const families: Partial<Catalogue> = {
   'families.fake.says': 'Ein Satz: was gesehen wurde',
   'families.fake.look': 'Was sie zeigt',
   'families.try.title': '### Probe: {name}, Version {number}',
-  'families.try.cases': 'Ihre {count, number} Fälle stimmen.',
+  'families.try.cases': 'An {count, number} ausgedachten Zellen probiert, jede kam heraus, wie sie soll.',
   'families.try.nothing-found': 'Eine Zelle, die so gemacht ist, kann „nichts gefunden“ erreichen.',
   'families.try.open-ended':
     'Für „nichts gefunden“ ist zu wenig bekannt: Eine Zelle, die so gemacht ist, bleibt ungeklärt.',
@@ -248,6 +248,16 @@ export const families: Partial<Catalogue> = {
   'privacy.families.name': 'Modelle, die du beschrieben hast:',
   'privacy.families':
     'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
+  'families.lines.head': 'Was eine gute zeigt. Was gegen eine Zelle spricht.',
+  'families.built.means':
+    'Delle: eine Vertiefung in der Schulter des Zellbechers, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: was der Hersteller auf dem Kontakt selbst geschweißt hat, Punkte oder kurze Striche.',
+  'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',
+  'families.button.again': 'Formular ausgefüllt wieder öffnen',
+  'families.try.first': 'Als dieses Modell wurde noch nichts geprüft.',
+  'families.try.unlisted':
+    'Von den Prüfungen abgeschlossener Wochen, die kein Modell der Liste nannten, kämen {change, select, few {wenige} some {einige} other {viele}} anders heraus.',
+  'families.now-in-force': '{name}: Version {number} ist in Kraft seit {when}, zugestimmt hat {who}.',
+  'families.now-sent-back': '{name}: {who} hat es in den Entwurf zurückgegeben.',
   'command.family.offer': 'Eine gute Zelle als Referenz für ein Modell anbieten',
   'families.reference.thanks':
     'Danke. Die Moderation sieht deine Zelle bei den Referenzzellen; sie zählt, sobald jemand sie angenommen hat.',

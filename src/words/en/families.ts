@@ -19,10 +19,10 @@ export const families = {
   'families.form.title': 'Describe a model',
   'families.form.name': 'Model, as it is sold',
   'families.form.maker': 'Maker',
-  'families.kind.bare': 'Bare',
+  'families.kind.bare': 'Bare (without a protection circuit)',
   'families.kind.protected': 'With a protection circuit',
   'families.built.title':
-    '### How is a good {name} made?\nPress the letter that fits. The next page says what each feature does, and there all of it can be changed.',
+    '### How is a good {name} made?\nPress the letter that fits. What is bold tells the letters apart. The next page says what each feature does, and there all of it can be changed.',
   'families.from-cell': 'From a good cell in my hand',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Size and kind',
@@ -37,7 +37,7 @@ export const families = {
   'families.counts':
     '{options}: {tells, select, must {ruled out} strong {strong sign} moderate {sign} other {weak sign}}',
   'families.counts.with': '{options} ({sides})',
-  'families.counts.nothing': 'anything else proves nothing',
+  'families.counts.nothing': 'Anything else proves nothing',
   'families.no-bearing': 'Proves nothing either way: {features}.',
   'families.size':
     '**Size:** {diameter, number} × {length, number} mm · outside {thin, number} to {thick, number} mm across or {short, number} to {long, number} mm long: weak sign',
@@ -52,7 +52,7 @@ export const families = {
   'families.list.waits-mine': 'You asked for {name}: it waits for another moderator.',
   'families.feature.choose': 'Change or add a feature…',
   'families.nothing-known': 'Nothing is known yet about how it is made.',
-  'families.line': '**{feature}:** {made} · {counts}',
+  'families.line': '**{feature}:** {made}. {counts}',
   'families.made-open': 'varies, or not known',
   'families.tells.must': 'otherwise ruled out',
   'families.tells.strong': 'otherwise a strong sign',
@@ -101,8 +101,8 @@ export const families = {
   'families.button.drop': 'Remove {number}',
   'families.button.accept': 'Accept {number}',
   'families.feature.title': '### {name}: {feature}\n{ask}',
-  'families.feature.made': 'A good one shows…',
-  'families.feature.tells': 'Anything else is…',
+  'families.feature.made': 'A good one shows',
+  'families.feature.tells': 'Anything else',
   'families.feature.earned':
     'It may count as: {most}. One reference cell makes it a sign. To rule a cell out, the construction has to say so, or five cells from different people and different orders (now {have, number}).',
   'families.reference.title': 'A good cell',
@@ -126,7 +126,7 @@ export const families = {
   'families.fake.says': 'One sentence: what was seen',
   'families.fake.look': 'What it shows',
   'families.try.title': '### Try: {name}, version {number}',
-  'families.try.cases': 'Its {count, number} cases hold.',
+  'families.try.cases': 'Tried on {count, number} made-up cells, each came out as it should.',
   'families.try.nothing-found': 'A cell that looks as it should can get “nothing found”.',
   'families.try.open-ended': 'Too little is known for “nothing found”: a cell that looks as it should stays undecided.',
   'families.try.diff': '**What changes**',
@@ -240,6 +240,16 @@ export const families = {
   'privacy.families.name': 'Models you described:',
   'privacy.families':
     "Which versions, reference cells and photos of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.",
+  'families.lines.head': 'What a good one shows. What speaks against a cell.',
+  'families.built.means':
+    'Dimple: a dent in the shoulder of the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: what the maker welded on the contact itself, dots or short lines.',
+  'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',
+  'families.button.again': 'Open the form again, filled in',
+  'families.try.first': 'Nothing was checked as this model before.',
+  'families.try.unlisted':
+    'Of the checks of past weeks that named no listed model, {change, select, few {few} some {some} other {many}} would come out otherwise.',
+  'families.now-in-force': '{name}: version {number} is in force since {when}, agreed to by {who}.',
+  'families.now-sent-back': '{name}: {who} has sent it back to its draft.',
   'command.family.offer': 'Offer a good cell as a reference for a model',
   'families.reference.thanks':
     'Thank you. Moderators see your cell among the reference cells, and it counts once one of them has accepted it.',

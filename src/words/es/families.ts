@@ -24,7 +24,7 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Sin circuito de protección',
   'families.kind.protected': 'Con circuito de protección',
   'families.built.title':
-    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde. La página siguiente dice qué hace cada rasgo, y ahí se puede cambiar todo.',
+    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde. Lo que va en negrita distingue las letras. La página siguiente dice qué hace cada rasgo, y ahí se puede cambiar todo.',
   'families.from-cell': 'De una celda buena que tengo',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Tamaño y tipo',
@@ -39,7 +39,7 @@ export const families: Partial<Catalogue> = {
   'families.counts':
     '{options}: {tells, select, must {descartada} strong {señal fuerte} moderate {señal} other {señal débil}}',
   'families.counts.with': '{options} ({sides})',
-  'families.counts.nothing': 'otra cosa no demuestra nada',
+  'families.counts.nothing': 'Otra cosa no demuestra nada',
   'families.no-bearing': 'No demuestra nada ni a favor ni en contra: {features}.',
   'families.size':
     '**Tamaño:** {diameter, number} × {length, number} mm · fuera de {thin, number} a {thick, number} mm de diámetro o de {short, number} a {long, number} mm de largo: señal débil',
@@ -54,7 +54,7 @@ export const families: Partial<Catalogue> = {
   'families.list.waits-mine': 'Pediste {name}: espera a otra persona de la moderación.',
   'families.feature.choose': 'Cambiar o añadir un rasgo…',
   'families.nothing-known': 'Aún no se sabe cómo está hecha.',
-  'families.line': '**{feature}:** {made} · {counts}',
+  'families.line': '**{feature}:** {made}. {counts}',
   'families.made-open': 'varía o no se sabe',
   'families.tells.must': 'si no, descartada',
   'families.tells.strong': 'si no, señal fuerte',
@@ -103,8 +103,8 @@ export const families: Partial<Catalogue> = {
   'families.button.drop': 'Quitar {number}',
   'families.button.accept': 'Aceptar {number}',
   'families.feature.title': '### {name}: {feature}\n{ask}',
-  'families.feature.made': 'Cómo es una buena…',
-  'families.feature.tells': 'Algo distinto es…',
+  'families.feature.made': 'Una buena muestra',
+  'families.feature.tells': 'Cualquier otra cosa',
   'families.feature.earned':
     'Como mucho puede ser: {most}. Una celda de referencia da una señal; para descartar hace falta que lo diga una construcción, o cinco celdas de personas y pedidos distintos (ahora {have, number}).',
   'families.reference.title': 'Una celda buena',
@@ -129,7 +129,7 @@ export const families: Partial<Catalogue> = {
   'families.fake.says': 'Una frase: qué se vio',
   'families.fake.look': 'Qué muestra',
   'families.try.title': '### Prueba: {name}, versión {number}',
-  'families.try.cases': 'Sus {count, number} casos se cumplen.',
+  'families.try.cases': 'Se probó con {count, number} celdas inventadas y cada una salió como debe.',
   'families.try.nothing-found': 'Una celda hecha así puede llegar a «no se encontró nada».',
   'families.try.open-ended':
     'Se sabe demasiado poco para «no se encontró nada»: una celda hecha así queda sin aclarar.',
@@ -243,6 +243,16 @@ export const families: Partial<Catalogue> = {
   'privacy.families.name': 'Modelos que has descrito:',
   'privacy.families':
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
+  'families.lines.head': 'Qué muestra una buena. Qué habla en contra de una celda.',
+  'families.built.means':
+    'Hoyuelo: una hendidura en el hombro de la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: lo que el fabricante soldó en el propio contacto, puntos o rayas cortas.',
+  'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
+  'families.button.again': 'Abrir otra vez el formulario, ya relleno',
+  'families.try.first': 'Todavía no se ha comprobado nada como este modelo.',
+  'families.try.unlisted':
+    'De las comprobaciones de semanas cerradas que no nombraban un modelo de la lista, {change, select, few {pocas} some {algunas} other {muchas}} saldrían de otra manera.',
+  'families.now-in-force': '{name}: la versión {number} está en vigor desde {when}, con el acuerdo de {who}.',
+  'families.now-sent-back': '{name}: {who} la ha devuelto al borrador.',
   'command.family.offer': 'Ofrece una celda buena como referencia de un modelo',
   'families.reference.thanks':
     'Gracias. La moderación ve tu celda entre las de referencia; contará en cuanto la acepte.',

@@ -14,7 +14,7 @@ import type { FamilyHead } from '../../../families/family-store.ts'
 import { featuresOf, leadingFeatures, offeredFeatures } from '../../../families/features.ts'
 import { writeFigures } from '../../../families/read-figures.ts'
 import { howKnown } from '../../../families/strength/references.ts'
-import { sayLooks, strongest } from '../../../words/family-facts-words.ts'
+import { sayCounts, sayLooks, strongest } from '../../../words/family-facts-words.ts'
 import { sayFeature, sayOption } from '../../../words/family-words.ts'
 import { bare } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -63,7 +63,11 @@ function expectationOf(say: Say, base: Pack, { traits }: Facts, id: string): { l
   const feature = sayFeature(say, base, id)
   const trait = traits[id]
   if (!trait) return { label: say('families.feature.open', { feature }) }
-  const tells = { description: say(`families.tells.${strongest(trait)}`) }
+  // The page says it in the same words; where they are too long, the strongest of it.
+  const counts = sayCounts(say, base, id, trait)
+  const tells = {
+    description: [...counts].length <= mostLabel ? counts : say(`families.tells.${strongest(trait, true)}`),
+  }
   if (trait.made.length === 0) return { label: feature, ...tells }
   const whole = say('families.feature.at', { feature, made: sayLooks(say, base, id, trait.made) })
   const label =
@@ -110,13 +114,26 @@ type Form = APIModalInteractionResponseCallbackData
 const sizes = formats.flatMap(format => kinds.map(kind => ({ format, kind, value: `${format}-${kind}` })))
 export const sizeOf = (chosen: string | undefined) => sizes.find(one => one.value === chosen)
 
-/** All that is typed of a model, once; `facts`: what stands in it already. */
-export function identityForm(say: Say, custom_id: string, facts?: Pick<Facts, 'identity' | 'figures'>): Form {
-  const { name = '', maker = '', format, kind } = facts?.identity ?? {}
+/** What is typed of a model, as it stands in the form. */
+export type IdentityTyped = {
+  readonly name: string
+  readonly maker: string
+  readonly size: string
+  readonly figures: string
+}
+
+export const typedOf = ({ identity, figures }: Pick<Facts, 'identity' | 'figures'>): IdentityTyped => ({
+  ...{ name: identity.name, maker: identity.maker },
+  ...{ size: `${identity.format}-${identity.kind}`, figures: writeFigures(figures) },
+})
+
+/** All that is typed of a model, once; `typed`: what stands in it already. */
+export function identityForm(say: Say, custom_id: string, typed?: IdentityTyped): Form {
+  const { name = '', maker = '', size, figures = '' } = typed ?? {}
   const options = sizes.map(one => ({
     value: one.value,
     label: say('families.form.one-size', { format: one.format, kind: say(`families.kind.${one.kind}`) }),
-    ...(one.format === format && one.kind === kind && { default: true }),
+    ...(one.value === size && { default: true }),
   }))
   return form(custom_id, say('families.form.title'), [
     lineField(fields.name, { label: say('families.form.name') }, { most: 60, required: true, value: name }),
@@ -125,7 +142,7 @@ export function identityForm(say: Say, custom_id: string, facts?: Pick<Facts, 'i
     lineField(
       fields.figures,
       { label: say('families.form.figures'), hint: say('families.form.figures.hint') },
-      { most: 100, required: false, value: facts ? writeFigures(facts.figures) : '' },
+      { most: 100, required: false, value: figures },
     ),
   ])
 }

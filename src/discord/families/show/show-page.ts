@@ -16,6 +16,7 @@ import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { nothingPictured, type Pictured } from '../family-photos.ts'
 import type { WorkingOn } from '../working-on.ts'
+import { agreeButton, checkButton, sendBackButton } from './family-buttons.ts'
 import { featureMenu, fitting, idFor, letterOf, menu } from './menus.ts'
 
 export type PageExtras = {
@@ -61,19 +62,15 @@ export function showPublicly(
   )
 }
 
-/** Begins a check of such a cell. */
-export const checkButton = (say: Say, family: Pick<ServerFamily, 'id' | 'revision'>) =>
-  pressButton(idFor(family.id, family.revision)({ is: 'check' }), say('families.button.check'), ButtonStyle.Primary)
-
 export const cutLines = (lines: readonly string[]): string => cut(lines.join('\n'), 3000)
 
-/** The page its moderators work on: what would come into force, at the strengths it has earned. Until something is known, the ways of building are offered. */
+/** The page its moderators work on: what would come into force, at the strengths it has earned. `agree`: whether whoever looks may agree to what waits. Until something is known, the ways of building are offered. */
 export function showWork(
   say: Say,
   base: Pack,
   constructions: readonly Construction[],
   work: WorkingOn,
-  { note, pictures = [] }: PageExtras = {},
+  { note, pictures = [], agree = false }: PageExtras & { readonly agree?: boolean } = {},
 ): ShownMessage {
   const { family, facts, proposed, references } = work
   if (Object.keys(facts.traits).length === 0) return showBuilding(say, base, constructions, work, { note, pictures })
@@ -87,9 +84,12 @@ export function showWork(
       ...gallery(pictures),
       small(sayState(say, family)),
       ...rows([
-        ...(family.review ? [button({ is: 'waiting' }, say('families.button.waiting'), ButtonStyle.Primary)] : []),
+        ...(agree ? [agreeButton(say, work), sendBackButton(say, work)] : []),
+        ...(family.review && !agree
+          ? [button({ is: 'waiting' }, say('families.button.waiting'), ButtonStyle.Primary)]
+          : []),
         ...(family.draft || family.head === 0
-          ? [button({ is: 'try' }, say('families.button.try'), ButtonStyle.Primary)]
+          ? [button({ is: 'try' }, say('families.button.try'), family.review ? undefined : ButtonStyle.Primary)]
           : [checkButton(say, family)]),
         button({ is: 'figures' }, say('families.button.figures')),
         button({ is: 'references' }, `${say('families.button.references')} ${references.length || ''}`.trim()),
@@ -197,6 +197,7 @@ export function showFeature(
         }),
       ),
       ...gallery(pictures),
+      text(`**${say('families.feature.made')}**`),
       menu(
         id({ is: 'made', feature: featureId }),
         say('families.feature.made'),
@@ -209,6 +210,7 @@ export function showFeature(
       ),
       ...(trait.made.length > 0
         ? [
+            text(`**${say('families.feature.tells')}**`),
             menu(
               id({ is: 'tells', feature: featureId }),
               say('families.feature.tells'),

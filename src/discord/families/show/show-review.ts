@@ -4,6 +4,7 @@ import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Difference } from '../../../families/diff.ts'
 import type { Version } from '../../../families/family.ts'
 import type { ReviewRefusal } from '../../../families/review.ts'
+import type { BackTest } from '../../../families/weigh/back-test.ts'
 import { sayFacts } from '../../../words/family-facts-words.ts'
 import { sayDifference, sayFactProblem } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
@@ -11,11 +12,9 @@ import type { Say } from '../../../words/say.ts'
 import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Trial } from '../try-family.ts'
 import type { WorkingOn } from '../working-on.ts'
+import { agreeButton, sendBackButton } from './family-buttons.ts'
 import { idFor } from './menus.ts'
 import { cutLines, type PageExtras } from './show-page.ts'
-
-/** How much of a digest stands in an id, so that who agrees agrees to what was shown. */
-export const shownDigest = (digest: string): string => digest.replace('sha256:', '').slice(0, 12)
 
 /** A feature of which only is said that something tells nothing needs no line of its own. */
 const isPlain = (one: Difference): boolean => one.is === 'feature-new' && one.made.length === 0
@@ -34,6 +33,9 @@ const differences = (say: Say, base: Pack, all: readonly Difference[]): string =
   )
 }
 
+const sayBackTest = (say: Say, backTest: BackTest): string =>
+  say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`)
+
 /** `agree`: whether whoever looks may agree to what waits. */
 export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, agree: boolean): ShownMessage {
   const { family, facts, proposed } = work
@@ -42,17 +44,23 @@ export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, a
   const fine = proposed.problems.length === 0 && proof !== undefined && proof.problems.length === 0
   const lines = [
     ...proposed.problems.map(problem => say('families.problem', { problem: sayFactProblem(say, base, problem) })),
-    ...(proof?.problems.length === 0 ? [say('families.try.cases', { count: proof.cases })] : []),
     ...(proof && proof.problems.length > 0
       ? [say('families.problem.other', { feature: plain(proof.problems[0]?.at ?? '') })]
       : []),
     ...(proof ? [say(`families.try.${proof.canFindNothing ? 'nothing-found' : 'open-ended'}`)] : []),
-    say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`),
+    ...(work.inForce ? [sayBackTest(say, backTest)] : [say('families.try.first')]),
+  ]
+  const aside = [
+    ...(proof?.problems.length === 0 ? [say('families.try.cases', { count: proof.cases })] : []),
+    ...(work.inForce
+      ? []
+      : [backTest.ok ? say('families.try.unlisted', { change: backTest.change }) : sayBackTest(say, backTest)]),
   ]
   const waits = family.review?.digest === proposed.digest
   return message([
     text(say('families.try.title', { name: plain(facts.identity.name), number: family.head + 1 })),
     text(lines.join('\n')),
+    ...(aside.length > 0 ? [small(aside.join('\n'))] : []),
     // Before the first version everything is new, and stands on the page this was pressed on.
     ...(work.inForce ? [text(differences(say, base, trial.differences))] : []),
     ...rows([
@@ -65,13 +73,6 @@ export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, a
     small(say('caution.line')),
   ])
 }
-
-const agreeButton = (say: Say, { family, proposed }: WorkingOn) =>
-  pressButton(
-    idFor(family.id, family.revision)({ is: 'agreed', digest: shownDigest(proposed.digest) }),
-    say('families.button.agree'),
-    ButtonStyle.Success,
-  )
 
 /** What stands before moderators: who asks, why, and what changes; of a first version, all that it says. `agree`: whether whoever looks may agree. */
 export function showAsked(
@@ -92,7 +93,7 @@ export function showAsked(
     text(work.inForce ? differences(say, base, changes) : cutLines(sayFacts(say, base, proposed.facts))),
     ...rows([
       ...(agree ? [agreeButton(say, work)] : []),
-      pressButton(id({ is: 'send-back' }), say('families.button.send-back')),
+      sendBackButton(say, work),
       pressButton(id({ is: 'page' }), say('families.button.look')),
     ]),
     small(say('caution.line')),
