@@ -42,18 +42,30 @@ export const strongest = (trait: Trait, beside = false) => {
   return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
 }
 
-/** How a good one is made, with every feature that is said of it: what a way of building is chosen by. */
-export const sayMade = (say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string =>
+/** Features in which `one` is unlike more than half of `all`: what it is told apart by. */
+export function unlikeMost(all: readonly Pick<Facts, 'traits'>[], one: Pick<Facts, 'traits'>): ReadonlySet<string> {
+  const madeOf = ({ traits }: Pick<Facts, 'traits'>, feature: string) =>
+    (traits[feature]?.made ?? []).toSorted().join(' ')
+  const alike = (feature: string) => all.filter(each => madeOf(each, feature) === madeOf(one, feature)).length
+  return new Set(Object.keys(one.traits).filter(feature => alike(feature) * 2 <= all.length))
+}
+
+/** How a good one is made, with every feature that is said of it: what a way of building is chosen by. `parted`: what is bold. */
+export const sayMade = (
+  say: Say,
+  base: Pack,
+  { traits }: Pick<Facts, 'traits'>,
+  parted: ReadonlySet<string> = new Set(),
+): string =>
   inCheckOrder(base, Object.keys(traits))
     .flatMap(feature => {
       const made = traits[feature]?.made ?? []
       if (made.length === 0) return []
-      return [
-        say('families.feature.at', {
-          feature: sayFeature(say, base, feature),
-          made: sayLooks(say, base, feature, made),
-        }),
-      ]
+      const said = say('families.feature.at', {
+        feature: sayFeature(say, base, feature),
+        made: sayLooks(say, base, feature, made),
+      })
+      return [parted.has(feature) ? `**${said}**` : said]
     })
     .join(' · ')
 

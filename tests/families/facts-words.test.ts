@@ -1,12 +1,21 @@
 // What a family's page says: every feature and figure with what it does, in each language, and nothing that a rule contradicts.
 import { describe, expect, test } from 'vitest'
+import { featureMenu } from '../../src/discord/families/show/menus.ts'
 import { atomsOf } from '../../src/engine/conditions.ts'
 import { factsFrom } from '../../src/families/construction.ts'
 import { derive } from '../../src/families/derive/derive.ts'
-import type { Facts } from '../../src/families/facts/facts-schema.ts'
+import type { Facts, Trait } from '../../src/families/facts/facts-schema.ts'
 import { featuresOf } from '../../src/families/features.ts'
 import { loadConstructions } from '../../src/packs/load-constructions.ts'
-import { countedBesides, sayFacts, sayFigures, sayLook, sayMade } from '../../src/words/family-facts-words.ts'
+import {
+  countedBesides,
+  sayCounts,
+  sayFacts,
+  sayFigures,
+  sayLook,
+  sayMade,
+  unlikeMost,
+} from '../../src/words/family-facts-words.ts'
 import { sayFeature } from '../../src/words/family-words.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 import { anyCell } from './base.ts'
@@ -91,4 +100,25 @@ describe.each(languages)('in %s', language => {
     for (const one of featuresOf(anyCell).values())
       expect(sayFeature(say, anyCell, one.id)).not.toBe(one.ask.replace(/\?$/, '').slice(0, 60))
   })
+})
+
+test('of ways of building, bold is what is unlike most of them, and nothing of one that is like most', () => {
+  const built = constructions.filter(one => one.formats.includes('18650') && one.kinds.includes('bare'))
+  const told = (id: string) => {
+    const one = built.find(each => each.construction === id)
+    return one ? sayMade(sayIn('en'), anyCell, one, unlikeMost(built, one)) : ''
+  }
+  expect(told('two-dimples-four-legs')).toMatch(/\*\*Legs: four\*\*.*[^*]Dimples: two$/)
+  expect(told('three-legs-button-disc')).toContain('**Vent disc: a raised button**')
+  expect(told('two-dimples-three-legs')).not.toContain('**')
+})
+
+test('a menu says of what counts only beside something else what the page says', () => {
+  const one = constructions.find(each => each.traits['measured-capacity']?.against.length)
+  if (!one) throw new Error('no construction counts a measured capacity')
+  const said = sayCounts(sayIn('en'), anyCell, 'measured-capacity', one.traits['measured-capacity'] as Trait)
+  expect(sayFacts(sayIn('en'), anyCell, factsFrom(one, identity)).join('\n')).toContain(said)
+  const menu = featureMenu(sayIn('en'), anyCell, 'x', factsFrom(one, identity)).components[0]
+  const line = menu?.options.find(each => each.value === 'measured-capacity')
+  expect(line?.description).not.toMatch(/proves nothing/i)
 })

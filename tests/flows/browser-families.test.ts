@@ -42,7 +42,6 @@ inBrowser('families in the browser', browser => {
   const openCommand = async (path: string) => {
     await page.locator('.commands > summary').click()
     await page.locator(`#entry-form [data-command="${path}"]`).click()
-    await page.getByRole('button', { name: 'Run', exact: true }).click()
     await dialog().waitFor()
   }
 

@@ -65,7 +65,7 @@ inBrowser('on a phone of 360 × 640', ({ open }) => {
   test('head and foot leave the sheet all but 110 pixels, and nothing of them is lost', async () => {
     const sheet = await page.locator('#sheet-frame').boundingBox()
     expect(640 - (sheet?.height ?? 0)).toBeLessThanOrEqual(110)
-    expect(await page.locator('#head-open').textContent()).toBe('Wren · cell-questions')
+    expect(await page.locator('#head-open').textContent()).toBe('You: Wren · cell-questionsChange person or place')
     await openHead(page)
     const inside = '#head-open, #people-tabs label, #place, #weather-open, #person-open, .commands > summary, #entry'
     for (const one of await page.locator(inside).all()) {
@@ -75,7 +75,7 @@ inBrowser('on a phone of 360 × 640', ({ open }) => {
     expect(await page.getByText('Cellwary is connected').isVisible()).toBe(true)
     // What is chosen folds it again; so does a press beside it.
     await goTo(page, { label: 'workbench' })
-    await until(page, `document.getElementById('head-open').textContent === 'Wren · workbench'`)
+    await until(page, `document.getElementById('head-open').firstChild.textContent === 'You: Wren · workbench'`)
     expect(await page.locator('#place').isVisible()).toBe(false)
     await openHead(page)
     await page.mouse.click(180, 590)

@@ -84,7 +84,6 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
     await page.getByText('You read Deutsch.').waitFor()
     await page.keyboard.press('Escape')
     await page.getByRole('button', { name: '/hello' }).click()
-    await page.getByRole('button', { name: 'Run', exact: true }).click()
     await page.locator('#sheet').getByText('in de').waitFor()
     expect(heard).toBe('de')
   })
@@ -125,7 +124,7 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
     expect(await lit()).toBe('false')
     expect([await bar.getAttribute('data-connected'), await bar.textContent()]).toEqual([
       'false',
-      'Wren · bench · not connected',
+      'You: Wren · bench · not connectedChange person or place',
     ])
     await openHead(page)
     expect(await light.isVisible()).toBe(true)

@@ -4,6 +4,7 @@ import { drawnOf } from '../../families/drawn.ts'
 import type { Construction, Facts } from '../../families/facts/facts-schema.ts'
 import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
 import { sayMade } from '../../words/family-facts-words.ts'
+import { sayFeature } from '../../words/family-words.ts'
 import type { Say } from '../../words/say.ts'
 import type { Services } from '../services.ts'
 import { fitting } from './show/menus.ts'
@@ -30,7 +31,9 @@ export async function picturesToChoose(
     label: sayMade(say, base, one),
   }))
   if (fit.length === 0) return []
-  const shown = await services.pictures.ofDrawing('ways.png', (await drawings()).drawBuilt(fit), say)
+  const named = (feature: string) => sayFeature(say, base, feature)
+  const heads = [named('legs'), named('vent-disc'), named('lettering-place'), named('code-place')] as const
+  const shown = await services.pictures.ofDrawing('ways.png', (await drawings()).drawBuilt(fit, heads), say)
   return shown ? [shown] : []
 }
 

@@ -20,7 +20,8 @@ const labelRoom = 60
 export const optionLetter = (i: number): string =>
   i < 26 ? String.fromCharCode(65 + i) : optionLetter(Math.floor(i / 26) - 1) + optionLetter(i % 26)
 
-const unknown = (box: Box): string =>
+/** Nothing is known of it. */
+export const unknown = (box: Box): string =>
   textLine('?', box.x + box.width / 2, box.y + box.height / 2 + 24, {
     size: 68,
     weight: 'bold',

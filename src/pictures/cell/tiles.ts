@@ -29,7 +29,7 @@ export function tiles(
 ): { svg: string; height: number } {
   const width = (sheetWidth - (columns + 1) * tileSpace) / columns
   const inset = columns > 2 ? 8 : 14
-  const style = { size: 14.5, anchor: 'middle' } as const
+  const style = { size: columns > 3 ? 12.5 : 14.5, anchor: 'middle' } as const
   let y = top
   let svg = ''
   for (let row = 0; row < list.length; row += columns) {

@@ -26,6 +26,28 @@ export function commandButtons(commands: readonly WireCommand[], pick: (command:
   )
 }
 
+/** What a command is about: its first word. */
+const groupOf = ({ path }: WireCommand): string => path.split(' ')[0] ?? path
+
+/** A button for each group of several commands, which leaves only these in `list`; pressed once more, all are there again. */
+function groupButtons(commands: readonly WireCommand[], list: HTMLElement): HTMLElement | null {
+  const groups = [...Map.groupBy(commands, groupOf)].filter(([, those]) => those.length > 1).map(([group]) => group)
+  if (groups.length < 2) return null
+  const row = el('div', { class: 'groups', role: 'group', 'aria-label': 'Only commands about' })
+  const buttons = groups.map(group => {
+    const button = el('button', { type: 'button', class: 'group', 'aria-pressed': 'false', 'data-group': group }, group)
+    button.addEventListener('click', () => {
+      const chosen = button.getAttribute('aria-pressed') !== 'true'
+      for (const one of buttons) one.setAttribute('aria-pressed', String(chosen && one === button))
+      for (const one of list.querySelectorAll<HTMLElement>('[data-command]'))
+        one.hidden = chosen && one.dataset['command']?.split(' ')[0] !== group
+    })
+    return button
+  })
+  row.append(...buttons)
+  return row
+}
+
 /** A drawer above the command line that lists the commands; it is filled afresh as it opens. */
 export function commandDrawer(list: () => readonly WireCommand[], pick: (command: WireCommand) => void): HTMLElement {
   const summary = el('summary', {}, 'Commands')
@@ -33,11 +55,12 @@ export function commandDrawer(list: () => readonly WireCommand[], pick: (command
   const drawer = el('details', { class: 'commands' }, summary, inside)
   summary.addEventListener('click', () => {
     const commands = list()
-    inside.replaceChildren(
-      commands.length > 0
-        ? commandButtons(commands, pick)
-        : el('p', { class: 'hint' }, 'The bot offers no commands in this place.'),
-    )
+    if (commands.length === 0)
+      return inside.replaceChildren(el('p', { class: 'hint' }, 'The bot offers no commands in this place.'))
+    const all = commandButtons(commands, pick)
+    const groups = groupButtons(commands, all)
+    // Below the list, next to the thumb that opened it, and after it for whoever goes by keys.
+    inside.replaceChildren(all, ...(groups === null ? [] : [groups]))
   })
   drawer.addEventListener('keydown', event => {
     if (event.key !== 'Escape' || !drawer.open) return

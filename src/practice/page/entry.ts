@@ -19,7 +19,7 @@ export type CommandLine = {
   refresh(): void
   /** The commands that can be run here. */
   runnable(): readonly WireCommand[]
-  /** Shows the command, ready to be filled in. */
+  /** Shows the command, ready to be filled in, or runs what needs nothing. */
   open(command: WireCommand): void
 }
 
@@ -54,7 +54,7 @@ export function commandLine(desk: Desk): CommandLine {
         const exact = runnable().find(one => one.path === wanted || one.shownPath === wanted)
         const command = exact ?? runnable().find(one => one.path === suggestions(text)[0]?.value)
         if (command === undefined) return notice(`There is no command like “${text}” here.`)
-        return showCommand(command)
+        return pick(command)
       }
       void whileBusy(send, async () => {
         if (await desk.perform({ do: 'say', you: frame.you, place: frame.place, text })) {
@@ -70,12 +70,12 @@ export function commandLine(desk: Desk): CommandLine {
       find: suggestions,
       pick(suggestion) {
         const command = runnable().find(one => one.path === suggestion.value)
-        if (command !== undefined) showCommand(command)
+        if (command !== undefined) pick(command)
       },
       enter,
     })
     list.classList.add('upwards')
-    const drawer = commandDrawer(runnable, showCommand)
+    const drawer = commandDrawer(runnable, pick)
     const line = el('div', { class: 'line' }, drawer, list, input, send)
     form.replaceChildren(el('label', { for: 'entry', class: 'unseen' }, label), line)
     if (focus) input.focus()
@@ -92,6 +92,16 @@ export function commandLine(desk: Desk): CommandLine {
         detail: one.description,
         value: one.path,
       }))
+  }
+
+  /** What takes nothing to be filled in runs at once; everything else is shown, ready to be filled in. */
+  const pick = (command: WireCommand) => {
+    if (command.kind !== 'slash' || command.options.length > 0) return showCommand(command)
+    const { you, place } = desk.frame()
+    memory.drafts[you] = ''
+    remember()
+    showLine(false)
+    void whileBusy(form, () => desk.perform({ do: 'run', you, place, path: command.path, options: {} }))
   }
 
   const showCommand = (command: WireCommand) => {
@@ -169,7 +179,7 @@ export function commandLine(desk: Desk): CommandLine {
       showLine(false)
     },
     runnable,
-    open: showCommand,
+    open: pick,
   }
 }
 

@@ -53,9 +53,9 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
       drawPlaces(place, now)
       const here = now.places.find(one => one.id === now.place)
       const you = now.people.find(one => one.id === now.you)
-      opener.textContent = [you?.name, here?.name, now.bot.connected ? null : 'not connected']
-        .filter(one => one)
-        .join(' · ')
+      const names = [you?.name, here?.name, now.bot.connected ? null : 'not connected'].filter(one => one)
+      // Where somebody else can be chosen is said, and not left to a small arrow.
+      opener.replaceChildren(`You: ${names.join(' · ')}`, el('span', { class: 'change' }, 'Change person or place'))
       opener.dataset['connected'] = String(now.bot.connected)
       const on = here?.server ? ` on ${here.server}` : ''
       byId('sheet-title').textContent =

@@ -90,7 +90,7 @@ export const check: InWordsOf<typeof english> = {
   'beginning.quick': 'Kurz: etwa 2 Minuten',
   'beginning.full': 'Gründlich: etwa 20 Minuten',
   'beginning.family': 'Als welches Modell wird sie verkauft?',
-  'beginning.family.none': 'Nicht in der Liste, oder ich weiß es nicht',
+  'beginning.family.none': 'Modell: nicht in der Liste, oder ich weiß es nicht (hier wählen)',
   'beginning.tools': 'Welche Werkzeuge hast du? Ohne geht es auch.',
   'beginning.not-now': 'Jetzt nicht',
   'tool.lens': 'Eine Lupe oder eine Handykamera mit Zoom',

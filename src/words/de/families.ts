@@ -24,7 +24,7 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Ohne Schutzschaltung',
   'families.kind.protected': 'Mit Schutzschaltung',
   'families.built.title':
-    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der passt. Was fett steht, unterscheidet die Buchstaben. Die nächste Seite sagt, was jedes Merkmal bewirkt, und dort lässt sich alles ändern.',
+    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der passt. Fett steht, was anders ist als bei den meisten. Die nächste Seite sagt, was jedes Merkmal bewirkt, und dort lässt sich alles ändern.',
   'families.from-cell': 'Von einer guten Zelle in meiner Hand',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Größe und Art',

@@ -83,7 +83,7 @@ export const check = {
   'beginning.quick': 'Quick: about 2 minutes',
   'beginning.full': 'Thorough: about 20 minutes',
   'beginning.family': 'Which model is it sold as?',
-  'beginning.family.none': 'Not listed, or I do not know',
+  'beginning.family.none': 'Model: not listed, or I do not know (choose here)',
   'beginning.tools': 'Which tools do you have? None is fine.',
   'beginning.not-now': 'Not now',
   'tool.lens': 'A magnifier, or a phone camera that zooms in',

@@ -22,7 +22,7 @@ export const families = {
   'families.kind.bare': 'Bare (without a protection circuit)',
   'families.kind.protected': 'With a protection circuit',
   'families.built.title':
-    '### How is a good {name} made?\nPress the letter that fits. What is bold tells the letters apart. The next page says what each feature does, and there all of it can be changed.',
+    '### How is a good {name} made?\nPress the letter that fits. Bold is what is unlike most of the others. The next page says what each feature does, and there all of it can be changed.',
   'families.from-cell': 'From a good cell in my hand',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Size and kind',

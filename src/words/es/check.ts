@@ -87,7 +87,7 @@ export const check: InWordsOf<typeof english> = {
   'beginning.quick': 'Rápida: unos 2 minutos',
   'beginning.full': 'Completa: unos 20 minutos',
   'beginning.family': '¿Qué modelo dice ser?',
-  'beginning.family.none': 'No está en la lista, o no lo sé',
+  'beginning.family.none': 'Modelo: no está en la lista, o no lo sé (elige aquí)',
   'beginning.tools': '¿Qué herramientas tienes? Sin ninguna también se puede.',
   'beginning.not-now': 'Ahora no',
   'tool.lens': 'Una lupa, o la cámara del teléfono con zoom',

@@ -24,7 +24,7 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Sin circuito de protección',
   'families.kind.protected': 'Con circuito de protección',
   'families.built.title':
-    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde. Lo que va en negrita distingue las letras. La página siguiente dice qué hace cada rasgo, y ahí se puede cambiar todo.',
+    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde. En negrita va lo que no es como en la mayoría. La página siguiente dice qué hace cada rasgo, y ahí se puede cambiar todo.',
   'families.from-cell': 'De una celda buena que tengo',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Tamaño y tipo',

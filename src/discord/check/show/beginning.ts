@@ -56,13 +56,17 @@ const pendingOf = ({ pending = {} }: Check): number => Object.keys(pending).leng
 const idOf = (check: Check, act: CheckAction): string => encodeClick({ check: check.id, revision: check.revision, act })
 
 function familyMenu(say: Say, check: Check, families: readonly Family[]): APIStringSelectComponent {
+  // Of those that fit in; what is looked for is found by its letter.
+  const shown = families
+    .slice(0, mostFamilies)
+    .sort((a, b) => a.name.localeCompare(b.name, say.locale, { numeric: true }))
   return {
     type: ComponentType.StringSelect,
     custom_id: idOf(check, { is: 'family' }),
     placeholder: cut(say('beginning.family'), 150),
     options: [
       { value: notListed, label: cut(say('beginning.family.none'), 100), default: check.family === null },
-      ...families.slice(0, mostFamilies).map(family => ({
+      ...shown.map(family => ({
         value: family.id,
         label: cut(nameWhat(say, family), 100),
         default: check.family === family.id,

@@ -9,7 +9,7 @@ import { featuresOf } from '../../../families/features.ts'
 import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayDay } from '../../../words/dates.ts'
-import { countedBesides, sayFacts, sayMade } from '../../../words/family-facts-words.ts'
+import { countedBesides, sayFacts, sayMade, unlikeMost } from '../../../words/family-facts-words.ts'
 import { sayFeature, sayOption, sayTitle, together } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -115,7 +115,7 @@ function showBuilding(
   const id = idFor(family.id, family.revision)
   const built = fitting(constructions, facts)
   const lines = built.map((one, i) =>
-    say('families.built.line', { letter: letterOf(i), features: sayMade(say, base, one) }),
+    say('families.built.line', { letter: letterOf(i), features: sayMade(say, base, one, unlikeMost(built, one)) }),
   )
   const besides = [...new Set(built.flatMap(one => countedBesides(say, base, one)))]
   return message(
@@ -123,7 +123,7 @@ function showBuilding(
       ...noted(note),
       text(say('families.built.title', { name: plain(facts.identity.name) })),
       ...gallery(pictures),
-      ...(lines.length > 0 ? [text(cutLines(lines))] : []),
+      ...(lines.length > 0 ? [small(say('families.built.means')), text(cutLines(lines))] : []),
       ...(besides.length > 0 ? [small(say('families.built.besides', { features: together(say, besides) }))] : []),
       ...rows(
         built.map((one, i) =>
