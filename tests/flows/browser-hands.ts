@@ -102,10 +102,14 @@ export async function runByClicks(page: Page, path: string): Promise<void> {
   const cards = await page.locator('.card').count()
   await page.locator('.commands > summary').click()
   await page.locator(`#entry-form [data-command="${path}"]`).click()
-  // What takes nothing to be filled in has run already.
+  await runWhatIsShown(page)
+  await page.locator('.card').nth(cards).waitFor()
+}
+
+/** What takes nothing to be filled in has run already. */
+async function runWhatIsShown(page: Page): Promise<void> {
   const run = page.getByRole('button', { name: 'Run', exact: true })
   if (await run.isVisible()) await run.click()
-  await page.locator('.card').nth(cards).waitFor()
 }
 
 /** What is filled into a command: text, a choice by its words, or a file by its path. */
@@ -123,7 +127,7 @@ export async function fillAndRun(page: Page, path: string, filled: Filled): Prom
     else if ((await field.and(page.locator('select')).count()) > 0) await field.selectOption({ label: value })
     else await field.fill(value)
   }
-  await page.getByRole('button', { name: 'Run', exact: true }).click()
+  await runWhatIsShown(page)
   await page.locator('.card').nth(cards).waitFor()
   await until(page, `${newestWords}.trim() !== '' && !document.querySelector('.card:last-of-type .waiting')`)
   return wordsOf(page)

@@ -7,7 +7,7 @@ import { inBrowser } from './in-browser.ts'
 import { bare18650, letterOf } from './new-family.ts'
 
 /** Above this, moderators leave it to somebody else. */
-const mostPresses = 20
+const mostPresses = 18
 /** A menu in a form is opened before it is chosen from; the practice room shows its lines at once. */
 const openingMenus = 1
 

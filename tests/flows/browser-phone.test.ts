@@ -65,7 +65,7 @@ inBrowser('on a phone of 360 × 640', ({ open }) => {
   test('head and foot leave the sheet all but 110 pixels, and nothing of them is lost', async () => {
     const sheet = await page.locator('#sheet-frame').boundingBox()
     expect(640 - (sheet?.height ?? 0)).toBeLessThanOrEqual(110)
-    expect(await page.locator('#head-open').textContent()).toBe('You: Wren · cell-questionsChange person or place')
+    expect(await page.locator('#head-open').textContent()).toBe('You: Wren · cell-questionsChange')
     await openHead(page)
     const inside = '#head-open, #people-tabs label, #place, #weather-open, #person-open, .commands > summary, #entry'
     for (const one of await page.locator(inside).all()) {

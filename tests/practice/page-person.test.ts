@@ -124,7 +124,7 @@ describe.skipIf(!there).each([360, 390, 1200])('the page at %i pixels', width =>
     expect(await lit()).toBe('false')
     expect([await bar.getAttribute('data-connected'), await bar.textContent()]).toEqual([
       'false',
-      'You: Wren · bench · not connectedChange person or place',
+      'You: Wren · bench · not connectedChange',
     ])
     await openHead(page)
     expect(await light.isVisible()).toBe(true)

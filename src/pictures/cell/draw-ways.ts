@@ -44,7 +44,8 @@ export function drawWays(ways: readonly Way[], heads: Columns): Drawing {
     })),
   )
   const laid = tiles(list, picture, tileGap, columns.length)
-  const cells = ways.map(({ show }) => completeCell({ ...show, view: 'top' }))
+  // In words each way is what it is called by, since no single view shows all of it.
+  const cells = ways.map(() => undefined)
   const labels = ways.map(({ label }) => label)
   return panel(Math.ceil(laid.height + tileGap), laid.svg, describeOptions(cells, labels, optionLetter))
 }

@@ -55,7 +55,10 @@ export function pageHead(go: (you: string, place: string | null) => void): Head 
       const you = now.people.find(one => one.id === now.you)
       const names = [you?.name, here?.name, now.bot.connected ? null : 'not connected'].filter(one => one)
       // Where somebody else can be chosen is said, and not left to a small arrow.
-      opener.replaceChildren(`You: ${names.join(' · ')}`, el('span', { class: 'change' }, 'Change person or place'))
+      opener.replaceChildren(
+        el('span', { class: 'now' }, `You: ${names.join(' · ')}`),
+        el('span', { class: 'change' }, 'Change'),
+      )
       opener.dataset['connected'] = String(now.bot.connected)
       const on = here?.server ? ` on ${here.server}` : ''
       byId('sheet-title').textContent =
