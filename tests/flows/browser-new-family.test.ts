@@ -88,6 +88,18 @@ inBrowser('presses on a phone', browser => {
     },
     200_000,
   )
+
+  test('the list of commands is narrowed to a group, and whole again with one more press', async () => {
+    const page = await browser.open({ width: 390, height: 844 })
+    await become(page, 'Sorrel')
+    await goTo(page, { label: 'workbench' })
+    await page.locator('.commands > summary').click()
+    const seen = (path: string) => page.locator(`#entry-form [data-command="${path}"]`).isVisible()
+    await page.locator('.groups [data-group="family"]').click()
+    expect([await seen('family new'), await seen('check start')]).toEqual([true, false])
+    await page.locator('.groups [data-group="family"]').click()
+    expect([await seen('family new'), await seen('check start')]).toEqual([true, true])
+  })
 })
 
 /** Counts every finger that goes down from now on. */

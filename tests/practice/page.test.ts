@@ -109,7 +109,6 @@ describe.skipIf(!there)('the page', () => {
   test('a bot that is refused or silent is reported in plain words', async () => {
     await page.fill('#entry', '/torch wrong')
     await page.keyboard.press('Enter')
-    await page.getByRole('button', { name: 'Run' }).click()
     await page.locator('.notice[data-kind="complaint"]').getByText('Must be 2000 or fewer').waitFor()
     await page.locator('.notice[data-kind="trouble"]').getByText('Discord would not accept the answer').waitFor()
     await bot.stop()
