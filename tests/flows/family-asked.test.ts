@@ -135,7 +135,11 @@ describe('a model that is asked for', () => {
 
   test('is agreed to from its page, where that is the one strong button, with sending it back beside it', async () => {
     await askedFor(await built())
-    const page = await pressed(maret(), await pressed(maret(), await listed(maret()), 'Look: Sandpiper 25'), 'Look at it')
+    const page = await pressed(
+      maret(),
+      await pressed(maret(), await listed(maret()), 'Look: Sandpiper 25'),
+      'Look at it',
+    )
     const [first, second] = buttons(page)
     expect([first?.label, second?.label]).toEqual(['Agree: put it in force', 'Send back'])
     expect(buttons(page).filter(one => one.style === 1 || one.style === 3)).toHaveLength(1)
