@@ -8,7 +8,7 @@ import type { Person } from '../../src/practice/people/person.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { samplePhoto } from '../photos/sample-photos.ts'
-import { closeAll, finalOf, messageOf, press, pressed, settled, unsureUntil, untouched } from './hands.ts'
+import { closeAll, correctLast, finalOf, messageOf, press, pressed, settled, unsureUntil, untouched } from './hands.ts'
 import { useRoom } from './in-room.ts'
 import { englishServer, openRoom } from './open-room.ts'
 
@@ -174,6 +174,20 @@ test('the menu opens, however long and however marked what people wrote', async 
     now = messageOf(await wren().run('check resume'))
   }
   expect(text(await pressed(wren(), now, 'Ask or hand over'))).toMatch(/Your check, and other people/)
+})
+
+test('from a result a helper is asked about what could not be told, as the menu says', async () => {
+  let now = messageOf(await wren().run('check start', { depth: 'quick' }, { channel: everybody }))
+  for (let i = 0; i < 12 && buttons(now).some(one => one.customId?.includes('.unsure')); i++)
+    now = await pressed(wren(), now, '.unsure')
+  expect(text(now)).toMatch(/^## Undecided/m)
+  const menu = await pressed(wren(), now, 'Ask or hand over')
+  expect(text(menu)).toMatch(
+    /press “Change an answer” under the result, choose that question, and then “Ask or hand over”/,
+  )
+  const question = await correctLast(wren(), await pressed(wren(), menu, 'Back to the check'))
+  const hands = await pressed(wren(), question, 'Ask or hand over')
+  expect(buttons(hands).map(one => one.label)).toContain('Ask a helper')
 })
 
 test('whoever took a check and has their data deleted gives it back, without what they answered', async () => {

@@ -35,6 +35,9 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
   return message([
     ...(note ? [text(note)] : []),
     text(`### ${say('hands.title')}\n${say('hands.text')}`),
+    ...(check.phase.is === 'done' && !helpRequest
+      ? [text(say('hands.ask-after', { change: say('button.change'), hands: say('button.hands') }))]
+      : []),
     ...(helpRequest ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
     ...(offer
       ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayMoment(offer.until) }))]
