@@ -75,7 +75,7 @@ describe('cellwary measure', () => {
     const { code, out } = await run('measure', kept('plain-seconds'), '--cutoff', '2,8 V', '--locale', 'de')
     expect(code).toBe(0)
     expect(out).toMatch(/Capacity: 2,889 ± \d\d mAh \(down to 2.8 V\)/)
-    expect(out).toMatch(/Never leave a discharge unattended/)
+    expect(out).toMatch(/Never leave the test unattended/)
     expect(out).toMatch(/do not use or charge the cell/)
   })
 
