@@ -16,7 +16,7 @@ const words = {
     away: /get away/i,
     hands: /\b(wear|cover both ends|put it)\b/i,
     if: /^Only if/,
-    letGo: [/holding it, drop it/, /wearing, take that off/],
+    letGo: [/holding it, drop it/, /wearing, take them off/],
     alone: /do not touch/i,
   },
   de: {
