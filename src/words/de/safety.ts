@@ -13,15 +13,15 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
   'safety.now.far':
-    'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Zelle im Freien: mindestens 25 m Abstand.',
+    'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry':
-    'Hältst du sie, lass sie sofort fallen. Ist sie in Kleidung oder Tasche an dir: Zieh das aus, lass es fallen, geh weg. Sonst berühre, bewege und fotografiere sie nicht. Schalte an Steckdose oder Sicherung den Strom nur ab, wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst; fass das Gerät, in dem sie steckt, nicht an.',
+    'Hältst du sie, lass sie sofort fallen. Ist sie in Kleidung oder Tasche an dir: Zieh das aus, lass es fallen, geh weg. Sonst berühre, bewege und fotografiere sie nicht. Schalte Steckdose oder Sicherung nur ab, wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst; fass das Gerät, in dem sie steckt, nicht an.',
   'safety.now.call':
     'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird: Es kann noch Wochen später wieder anfangen. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cooling':
-    'Sie wurde heiß, war aber noch zu halten, und kühlt schon ab: Fass sie und das Gerät nicht mehr an, lass sie dort, benutze und lade sie nie wieder. Schalte an Steckdose oder Sicherung den Strom nur ab, wenn du nicht nah heranmusst. Kühlt sie nicht ab: Notfall.',
+    'Sie wurde heiß, war aber noch zu halten, und kühlt ab: Fass sie und ihr Gerät nicht mehr an, lass sie dort, benutze und lade sie nie wieder. Schalte Steckdose oder Sicherung nur ab, wenn du nicht nah heranmusst. Kühlt sie nicht ab: Notfall.',
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
