@@ -16,8 +16,14 @@ const words = {
     away: /get away/i,
     hands: /\b(wear|cover both ends|put it)\b/i,
     if: /^Only if/,
-    letGo: [/holding it, drop it/, /wearing, take that off/],
+    letGo: [/holding it, drop it/, /wearing, take them off/],
     alone: /do not touch/i,
+    leave: /never touch, use or charge/,
+    unplug: /unplug/,
+    emergency: /Not cooling: emergency/,
+    ask: /before you move it/,
+    only: /Only if it is cold/,
+    tape: /electrical tape/,
   },
   de: {
     call: /wähl den Notruf/i,
@@ -26,6 +32,12 @@ const words = {
     if: /^Nur wenn/,
     letGo: [/Hältst du sie, lass sie sofort fallen/, /an dir: Zieh das aus/],
     alone: /berühre/i,
+    leave: /Fass sie und ihr Gerät nicht mehr an/,
+    unplug: /Stecker/,
+    emergency: /Kühlt sie nicht ab: Notfall/,
+    ask: /bevor du sie bewegst/,
+    only: /Nur wenn sie kalt/,
+    tape: /Isolierband/,
   },
   es: {
     call: /llama al número de emergencias/i,
@@ -34,6 +46,12 @@ const words = {
     if: /^Solo si/,
     letGo: [/en la mano, suéltala/, /que llevas, quítatelo/],
     alone: /no la toques/i,
+    leave: /no la toques más, ni el aparato/,
+    unplug: /desenchufa/,
+    emergency: /Si no se enfría: emergencia/,
+    ask: /Antes de moverla, pregunta/,
+    only: /Solo si está fría/,
+    tape: /cinta aislante/,
   },
 } as const
 
@@ -83,6 +101,22 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
     const said = say('safety.now.carry')
     const first = said.slice(0, said.search(is.alone))
     for (const act of is.letGo) expect(first).toMatch(act)
+  })
+
+  test('what got hot and cools is left alone like all that got hot: no plug is pulled beside it', () => {
+    const said = say('safety.cooling')
+    expect(said).toMatch(is.leave)
+    expect(said).not.toMatch(is.unplug)
+    expect(said).toMatch(is.emergency)
+  })
+
+  test('in each region somebody is asked before a suspect cell is moved, and tape has its condition first', () => {
+    for (const region of ['us', 'uk', 'eu', 'ca', 'au', 'other'] as const) {
+      const said = say(`region.${region}.text`)
+      const order = [is.ask, is.only, is.tape].map(act => said.search(act))
+      expect(Math.min(...order), region).toBeGreaterThan(0)
+      expect(order, region).toEqual(order.toSorted((a, b) => a - b))
+    }
   })
 
   test('the signs of the three states are three different sentences', () => {

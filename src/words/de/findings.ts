@@ -82,7 +82,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.form.weeks': 'Wie lange',
   'finding.form.weeks.choice': '{weeks, plural, one {# Woche} other {# Wochen}}, bis zur Woche vom {until}',
   'finding.draft.draft':
-    'Ein Entwurf. Er zählt nichts, bis jemand ihn gelesen, fertig geschrieben und in ein Regelpaket gestellt hat.',
+    'Ein Entwurf. Er zählt nicht, bis jemand ihn gelesen, fertig geschrieben und in ein Regelpaket gestellt hat.',
   'finding.draft.care':
     'Nicht zu bestehen kann viel besagen; zu bestehen beweist nichts. Wähl must, sign oder no-bearing mit Bedacht.',
   'finding.draft.family': 'Gefunden unter den Prüfungen von: {family}',
@@ -91,7 +91,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.draft.says': 'Schreib hier in ein oder zwei Sätzen, was das besagt und was nicht.',
   'finding.draft.seen': 'Zusammen gesehen in den Prüfungen dieses Servers, zuerst in der Woche vom {week}.',
   'finding.drafted':
-    'Eine Regel als Anfang. Sie zählt für nichts, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
+    'Eine Regel als Anfang. Sie zählt nicht, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
   'finding.not-posted':
     'Die Warnung konnte nicht gepostet oder geändert werden: Den Kanal oder die Nachricht gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Nichts wurde entschieden.',
   'finding.by-hand':

@@ -105,7 +105,7 @@ export const logs: InWordsOf<typeof english> = {
     'Der Raum war warm ({room_C, number} °C; üblich sind {from_C, number} bis {to_C, number} °C): Jede Zelle liefert dann mehr.',
   'trap.temperature-missing':
     'Nichts sagt, wie warm die Zelle oder der Raum war; die Werte sind also weniger sicher, als sie aussehen.',
-  'trap.too-hot': `Die Zelle erreichte {highest_C, number} °C. Brich einen Test bei {line_C, number} °C ab. Benutze und lade diese Zelle nicht wieder, und wiederhole den Test nicht. ${safety['safety.cold']}`,
+  'trap.too-hot': `Die Zelle erreichte {highest_C, number} °C. Brich einen Test bei {line_C, number} °C ab. Benutze und lade diese Zelle nicht wieder, und wiederhole den Test nicht. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'trap.temperature-hardly-moved':
     'Sie erwärmte sich um {rise_K, number} K, wo etwa {expected_K, number} K zu erwarten wären. War der Fühler an der Zelle?',
   'trap.current-too-low':
@@ -134,7 +134,7 @@ export const logs: InWordsOf<typeof english> = {
   'told.minimum-undecided':
     'Bei der Unsicherheit dieses Tests lässt sich nicht sagen, ob sie unter den zugesagten {minimum_mAh, number} mAh bleibt.',
   'told.minimum-not-comparable': 'Sie lässt sich nicht mit dem Mindestwert ihres Herstellers vergleichen: {because}.',
-  'told.too-hot-at-claimed-current': `Bei {current_A, number} A wurde sie zu heiß ({highest_C, number} °C), obwohl {claimed_A, number} A Dauerstrom angegeben sind. Benutze und lade sie nicht wieder, und wiederhole den Test nicht. ${safety['safety.cold']}`,
+  'told.too-hot-at-claimed-current': `Bei {current_A, number} A wurde sie zu heiß ({highest_C, number} °C), obwohl {claimed_A, number} A Dauerstrom angegeben sind. Benutze und lade sie nicht wieder, und wiederhole den Test nicht. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'told.gives-out-at-claimed-current':
     'Bei {current_A, number} A lieferte sie weniger als die Hälfte der aufgedruckten Kapazität, obwohl {claimed_A, number} A Dauerstrom angegeben sind.',
   'told.holds-claimed-current':

@@ -3,6 +3,11 @@
 import type { InWordsOf } from '../catalogue.ts'
 import type { regions as english } from '../en/regions.ts'
 
+const ask =
+  'nie in den Hausmüll oder die Wertstofftonne. Frag deine Abfallbehörde oder eine Sammelstelle für beschädigte Lithiumzellen, bevor du sie bewegst'
+const then =
+  'Nur wenn sie kalt und ruhig ist und nie gebrannt, geraucht, gezischt oder gerochen hat, nie heiß oder aufgebläht war und nie auslief: Kleb die Enden mit Isolierband ab und steck sie allein in einen Beutel'
+
 export const regions: InWordsOf<typeof english> = {
   'region.us': 'Vereinigte Staaten',
   'region.uk': 'Vereinigtes Königreich',
@@ -10,16 +15,10 @@ export const regions: InWordsOf<typeof english> = {
   'region.ca': 'Kanada',
   'region.au': 'Australien',
   'region.other': 'Anderswo',
-  'region.us.text':
-    '- Notruf: 911\n- Melden: saferproducts.gov oder 1-800-638-2772 (US Consumer Product Safety Commission); Einfuhren auch dem Zoll, Seite „e-Allegations“\n- Abgeben: nicht in den Hausmüll oder die Wertstofftonne; Enden mit Isolierband abkleben, allein in einen Beutel, zu einer Sammelstelle für Lithiumzellen (US-Umweltbehörde, wie andere berichten)\n- Geld: Kartenzahlung schriftlich anfechten, binnen 60 Tagen nach der ersten Abrechnung (wie andere berichten)',
-  'region.uk.text':
-    '- Notruf: 999\n- Melden: Verbraucher-Hotline 0808 223 1133, die es an Trading Standards weitergibt (Seite einer Gemeinde)\n- Abgeben: Frag deine Gemeinde, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: 30 Tage Rückgaberecht bei einem Mangel (right to reject); Anspruch gegen die Kartenbank nach Section 75 von 100 £ bis 30.000 £; Rückbuchung (wie andere berichten)',
-  'region.eu.text':
-    '- Notruf: 112\n- Melden: die Marktüberwachungsbehörde deines Landes; das Safety Gate nimmt Meldungen von Verbrauchern an (Verordnung (EU) 2023/988, wie andere berichten)\n- Abgeben: Altbatterien werden getrennt gesammelt; viele Läden, die Batterien verkaufen, nehmen sie zurück (aus dem Gedächtnis). Nicht jeder nimmt beschädigte Zellen: Frag deine Abfallbehörde\n- Geld: 14 Tage Widerruf bei Online-Käufen; mindestens 2 Jahre Gewährleistung; zeigt sich ein Mangel im ersten Jahr, wird vermutet, dass er schon bei der Lieferung da war (Europäische Kommission, wie andere berichten)',
-  'region.ca.text':
-    '- Notruf: 911\n- Melden: Health Canada nimmt Meldungen zu Verbraucherprodukten an (aus dem Gedächtnis)\n- Abgeben: Frag deine Gemeinde oder einen Batterie-Entsorger, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: melde dich sofort bei der Bank, die deine Karte ausgegeben hat; die Verbraucherstelle deiner Provinz (aus dem Gedächtnis)',
-  'region.au.text':
-    '- Notruf: 000\n- Melden: Australian Competition and Consumer Commission, Produktsicherheit (aus dem Gedächtnis)\n- Abgeben: Frag deine Gemeinde oder einen Batterie-Entsorger, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: melde dich sofort bei der Bank, die deine Karte ausgegeben hat; die Verbraucherstelle deines Bundesstaats (aus dem Gedächtnis)',
-  'region.other.text':
-    '- Notruf: die Nummer deines Landes\n- Melden: deine Behörde für Verbraucherschutz, Produktsicherheit oder Zoll (übliche Praxis)\n- Abgeben: frag deine Abfallbehörde oder Feuerwehr, wohin beschädigte Lithiumzellen kommen (übliche Praxis)\n- Geld: melde dich sofort beim Käuferschutz des Marktplatzes oder der Karte; Fristen laufen (übliche Praxis)',
+  'region.us.text': `- Notruf: 911\n- Melden: saferproducts.gov oder 1-800-638-2772 (US-Behörde für Produktsicherheit); Einfuhren auch dem Zoll, Seite „e-Allegations“\n- Abgeben: ${ask}. ${then}, für eine Sammelstelle für Lithiumzellen (US-Umweltbehörde, wie andere berichten)\n- Geld: Kartenzahlung schriftlich anfechten, binnen 60 Tagen nach der ersten Abrechnung (wie andere berichten)`,
+  'region.uk.text': `- Notruf: 999\n- Melden: Verbraucher-Hotline 0808 223 1133, die es an Trading Standards weitergibt (Seite einer Gemeinde)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: 30 Tage Rückgaberecht bei einem Mangel (right to reject); Anspruch gegen die Kartenbank nach Section 75 von 100 £ bis 30.000 £; Rückbuchung (wie andere berichten)`,
+  'region.eu.text': `- Notruf: 112\n- Melden: die Marktüberwachungsbehörde deines Landes; das Safety Gate nimmt Meldungen von Verbrauchern an (Verordnung (EU) 2023/988, wie andere berichten)\n- Abgeben: ${ask}. ${then} (übliche Praxis). Altbatterien werden getrennt gesammelt; viele Läden, die Batterien verkaufen, nehmen heile zurück (aus dem Gedächtnis)\n- Geld: 14 Tage Widerruf bei Online-Käufen; mindestens 2 Jahre Gewährleistung; zeigt sich ein Mangel im ersten Jahr, wird vermutet, dass er schon bei der Lieferung da war (Europäische Kommission, wie andere berichten)`,
+  'region.ca.text': `- Notruf: 911\n- Melden: Health Canada nimmt Meldungen zu Verbraucherprodukten an (aus dem Gedächtnis)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: melde dich sofort bei der Bank, die deine Karte ausgegeben hat; die Verbraucherstelle deiner Provinz (aus dem Gedächtnis)`,
+  'region.au.text': `- Notruf: 000\n- Melden: Australian Competition and Consumer Commission, Produktsicherheit (aus dem Gedächtnis)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: melde dich sofort bei der Bank, die deine Karte ausgegeben hat; die Verbraucherstelle deines Bundesstaats (aus dem Gedächtnis)`,
+  'region.other.text': `- Notruf: die Nummer deines Landes\n- Melden: deine Behörde für Verbraucherschutz, Produktsicherheit oder Zoll (übliche Praxis)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: melde dich sofort beim Käuferschutz des Marktplatzes oder der Karte; Fristen laufen (übliche Praxis)`,
 }

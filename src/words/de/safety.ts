@@ -13,25 +13,27 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
   'safety.now.far':
-    'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Zelle im Freien: mindestens 25 m Abstand.',
+    'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry':
-    'Hältst du sie, lass sie sofort fallen. Ist sie in Kleidung oder Tasche an dir: Zieh das aus, lass es fallen, geh weg. Sonst berühre, bewege und fotografiere sie nicht. Nur solange sie nicht brennt, raucht, zischt oder knistert, und nur wenn es gefahrlos geht, ohne dich zu nähern: Schalte an Steckdose oder Sicherung den Strom ab; fass ihr Gerät nicht an.',
+    'Hältst du sie, lass sie sofort fallen. Ist sie in Kleidung oder Tasche an dir: Zieh das aus, lass es fallen, geh weg. Sonst berühre, bewege und fotografiere sie nicht. Schalte Steckdose oder Sicherung nur ab, wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst; fass das Gerät, in dem sie steckt, nicht an.',
   'safety.now.call':
     'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird: Es kann noch Wochen später wieder anfangen. Geh erst zurück, wenn die Feuerwehr es sagt.',
+  'safety.cooling':
+    'Sie wurde heiß, war aber noch zu halten, und kühlt ab: Fass sie und ihr Gerät nicht mehr an, lass sie dort, benutze und lade sie nie wieder. Schalte Steckdose oder Sicherung nur ab, wenn du nicht nah heranmusst. Kühlt sie nicht ab: Notfall.',
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Halte andere fern. Bleib und schlaf nicht in dem Raum. Hängt sie am Strom, schalte die Sicherung aus.',
+    'Halte andere fern. Halte dich nicht in dem Raum auf und schlaf nicht darin. Hängt sie am Strom, schalte die Sicherung aus.',
   'safety.cold.call': 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.',
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
   'safety.quiet.sign':
-    'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder hohe Spannung oder Fälschungsverdacht',
+    'Sie ist kalt und ruhig, hat nie gebrannt, geraucht, gezischt oder geknistert, war nie heiß oder von selbst warm, ist nie ausgelaufen und hat nie gerochen, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
     'Sturz, Delle, Quetschung oder Kurzschluss vor weniger als 24 Stunden: Lass sie erst, bis 24 Stunden um sind, wo sie ist, und bleib weg.',
@@ -42,9 +44,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Geh weg von ihr und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh Kleidung aus, die etwas abbekommen hat. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf.',
+    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf.',
   'safety.aid.swallowed':
-    'Verschluckt: Spül den Mund aus. Bring niemanden zum Erbrechen, auch dich nicht. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
+    'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Lass sofort den Notruf wählen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
   'safety.test':

@@ -94,7 +94,7 @@ export const waiting: InWordsOf<typeof english> = {
   'refusal.not-helped':
     'In dieser Prüfung gibt es keine Antwort, die du dir noch einmal ansehen darfst. Wer sie hat, kann jede Antwort ändern.',
   'refusal.danger-stands':
-    'Diese Prüfung hat Gefahr gefunden, und das nimmt niemand von fern zurück. Nur wer bei der Zelle ist, kann diese Antwort ändern.',
+    'Diese Prüfung hat eine Gefahr erkannt, und das nimmt niemand von fern zurück. Nur wer bei der Zelle ist, kann diese Antwort ändern.',
   'refusal.second-helper':
     'Du hast das schon beantwortet, und gewünscht ist eine zweite Person. Überlass es jemand anderem.',
   'closed.again':

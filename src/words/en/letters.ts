@@ -11,7 +11,7 @@ export const letters = {
   'letter.form': 'Your letter',
   'letter.form.hint': 'Only what you saw, and what you ask for. Accuse nobody.',
   'letter.accuses':
-    'There is “{word}” in your letter, which accuses somebody. Facts carry further: “does not match”, “could not be verified”, “is unsafe”.',
+    'Your letter says “{word}”, which accuses somebody. Facts work better: “does not match”, “could not be verified”, “is unsafe”.',
   'letter.subject': 'About my order [order number] of [date]',
   'letter.greeting': 'Hello,',
   'letter.order':

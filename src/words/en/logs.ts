@@ -101,7 +101,7 @@ export const logs = {
     'The room was warm ({room_C, number} °C; {from_C, number} to {to_C, number} °C is usual): every cell gives more.',
   'trap.temperature-missing':
     'Nothing says how warm the cell or the room was, so the figures are less certain than they look.',
-  'trap.too-hot': `The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test. ${safety['safety.cold']}`,
+  'trap.too-hot': `The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'trap.temperature-hardly-moved':
     'It warmed by {rise_K, number} K, where about {expected_K, number} K would be expected. Was the sensor on the cell?',
   'trap.current-too-low':
@@ -128,7 +128,7 @@ export const logs = {
   'told.minimum-undecided':
     'With the uncertainty of this test it cannot be said whether it falls short of the promised {minimum_mAh, number} mAh.',
   'told.minimum-not-comparable': 'It cannot be compared with its maker’s minimum: {because}.',
-  'told.too-hot-at-claimed-current': `At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test. ${safety['safety.cold']}`,
+  'told.too-hot-at-claimed-current': `At {current_A, number} A it became too hot ({highest_C, number} °C), although {claimed_A, number} A continuous is claimed. Do not use or charge it again, and do not repeat the test. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'told.gives-out-at-claimed-current':
     'At {current_A, number} A it gave less than half of its label, although {claimed_A, number} A continuous is claimed.',
   'told.holds-claimed-current':

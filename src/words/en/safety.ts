@@ -12,13 +12,16 @@ export const safety = {
     'The cell is burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now',
   'safety.now': 'Get away from the cell now and call your emergency number.',
   'safety.now.far':
-    'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. If the cell is outdoors, stay at least 25 m away.',
+    'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m away.',
   'safety.now.carry':
-    'If you are holding it, drop it at once. If it is in a pocket or bag you are wearing, take that off, let it fall and get away. Otherwise do not touch, move or photograph it. Only while it does not burn, smoke, hiss or crackle, and only if safe without going near it: cut the power at the wall or the fuse box; do not touch the device it is in.',
+    'If you are holding it, drop it at once. If it is in a bag or clothes you are wearing, take them off, drop them, get away. Otherwise do not touch, move or photograph it. Cut the power at the wall or the fuse box only if nothing burns, smokes, hisses or crackles and you need not go near the cell; do not touch the device it is in.',
   'safety.now.call':
     'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
     'If it goes quiet, stay away: it can start again, even weeks later. Go back only when the fire service says so.',
+  // It got hot in use, could still be held, and cools.
+  'safety.cooling':
+    'It got hot, but you could hold it, and is cooling: leave it and its device there, and never touch, use or charge it again. Cut the power at the wall or the fuse box only if you need not go near it. Not cooling: emergency.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet',
@@ -30,9 +33,9 @@ export const safety = {
   'safety.cold.call': 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.',
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
-  // A sign on a cell that is cold and quiet and always was.
+  // A sign on a cell that is cold and quiet, and that none of that ever happened to.
   'safety.quiet.sign':
-    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, water, a voltage too low or too high, or signs of a fake',
+    'It is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, leaked or smelled, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, water, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
     'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',

@@ -186,9 +186,9 @@ export const altEs: Readonly<Record<string, string>> = {
   curve:
     'Curva de descarga: la tensión baja de {from, number, ::.00} V a {to, number, ::.00} V; la tensión de corte es de {cutOff, number, ::.0#} V.',
   'curve-result':
-    'Capacidad medida: {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
+    'Capacidad medida: {value, number, ::precision-integer} mAh, con un margen de ±{u, number, ::precision-integer} mAh.',
   'curve-at-least':
-    'La descarga terminó demasiado pronto: la capacidad es al menos de {value, number, ::precision-integer} mAh, {u, number, ::precision-integer} mAh más o menos.',
+    'La descarga terminó demasiado pronto: la capacidad es al menos de {value, number, ::precision-integer} mAh, con un margen de ±{u, number, ::precision-integer} mAh.',
   'curve-promised': 'Una línea discontinua marca «{label}»: {value, number, ::precision-integer} mAh.',
   'curve-temperature':
     'La temperatura empieza en {from, number, ::precision-integer} °C y llega a {most, number, ::precision-integer} °C.',

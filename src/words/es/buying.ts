@@ -23,7 +23,7 @@ export const buying: InWordsOf<typeof english> = {
     '- El fabricante de la celda, no solo el de la funda, y el modelo exacto\n- Tamaño, plana o con botón, protegida o no\n- Nueva o usada, con la funda del fabricante o reenfundada\n- Química, tensión nominal, tensión de fin de carga\n- Capacidad en mAh, mejor con su tensión de corte\n- Corriente de descarga en A con la palabra **continua** (no de pulso)\n- Un vendedor con dirección, y una forma de recuperar tu dinero\n\n**No compres** si ves una capacidad que ninguna celda de ese tamaño tiene, una cifra de amperios sin decir si es continua, muchas marcas en un solo título, fotos de otra cosa o un precio muy por debajo de los demás.\n\n/anuncio lee un anuncio y dice qué es imposible en él. Un buen anuncio no demuestra nada de la celda que llega.',
   'buying.suspect.title': 'Una celda sospechosa',
   'buying.suspect.where':
-    'Di primero que quizá está dañada o es falsificada: no todos los puntos de reciclaje la aceptan. La Comisión de Seguridad de Productos del Consumidor de EE. UU. (2021) dice de una así: deja de usarla, no la envíes, no la desmontes, no la tires a la basura, busca un reciclador cualificado.',
+    'Di primero que quizá está dañada o es falsificada: no todos los puntos de reciclaje la aceptan. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se informó en 2021, dice de una así: deja de usarla, no la envíes, no la desmontes, no la tires a la basura, busca un reciclador cualificado.',
   'buying.later.title': 'Una celda sospechosa que está fría y no hace nada',
   'buying.later': 'Fría y no hace nada: guardar, entregar, dinero',
   'buying.sooner': 'Primero lo urgente',

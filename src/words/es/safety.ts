@@ -15,11 +15,13 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.far':
     'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: aléjate 25 m o más.',
   'safety.now.carry':
-    'Si la tienes en la mano, suéltala ya. Si va en un bolsillo o bolso que llevas, quítatelo, déjalo caer y aléjate. Si no, no la toques, muevas ni fotografíes. Solo mientras no arda, eche humo, sisee ni crepite, y solo si puedes hacerlo sin peligro y sin acercarte: corta la corriente en el enchufe o el cuadro eléctrico; no toques el aparato.',
+    'Si la tienes en la mano, suéltala ya. Si va en un bolso o ropa que llevas, quítatelo, déjalo caer y aléjate. Si no, no la toques ni la muevas ni la fotografíes. Corta la corriente en el enchufe o el cuadro eléctrico solo mientras no arda, no eche humo, no sisee y no crepite, y sin acercarte; no toques el aparato.',
   'safety.now.call':
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques: puede empezar de nuevo, incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
+  'safety.cooling':
+    'Se calentó, pero podías sostenerla, y ya se enfría: no la toques más, ni el aparato, déjala ahí y no la uses ni cargues nunca más. Corta la corriente en el enchufe o el cuadro eléctrico solo si no tienes que acercarte. Si no se enfría: emergencia.',
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia sin usarla, perdió líquido u olió, y ahora parece fría y no hace nada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
@@ -31,7 +33,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y siempre ha estado así, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría, no hace nada y nunca ardió, echó humo, siseó, crepitó, estuvo caliente o tibia sin usarla, perdió líquido ni olió, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
     'Caída, golpe, aplastamiento o cortocircuito hace menos de 24 horas: primero déjala donde está hasta que pasen 24 horas, y no te acerques.',
@@ -42,7 +44,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia sin usarla, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o se tragó, o duele la piel: llama al número de emergencias ya.',
+    'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya.',
   'safety.aid.swallowed':
     'Tragado: enjuaga la boca. No provoques el vómito. No comas ni bebas. Llama ya al número de emergencias o de toxicología.',
   'safety.aid.burn':
