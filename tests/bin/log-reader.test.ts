@@ -74,10 +74,31 @@ describe('only from where attachments are served', () => {
   })
 })
 
-test('a thread that takes too long is ended', async () => {
+test('a process that takes too long is ended', async () => {
   const reader = openLogReader([files.origin], { ...bounds, readFor_ms: 300 })
   expect(await reader.read({ url: `${files.origin}/slow.csv`, size: 10 }, options)).toEqual({
     ok: false,
     file: { code: 'file-slow' },
+  })
+})
+
+describe('whatever ends the process does not end the bot', () => {
+  const program = new URL('./ending-reader.ts', import.meta.url)
+  const ending = (path: string) =>
+    openLogReader([files.origin], { ...bounds, heap_MB: 48, program }).read(
+      { url: files.origin + path, size: 1 },
+      options,
+    )
+
+  test('more memory than it is given: the file is too much work', async () => {
+    expect(await ending('/memory')).toEqual({ ok: false, file: { code: 'file-slow' } })
+  })
+
+  test.each([
+    ['a fault of the engine', '/engine', 'SIGTRAP'],
+    ['a fault of ours', '/ours', 'exit code 1'],
+    ['an end without a word', '/none', 'exit code 0'],
+  ])('%s is told', async (_what, path, how) => {
+    await expect(ending(path)).rejects.toThrow(how)
   })
 })

@@ -1,5 +1,5 @@
 // A process that fetches photos and makes them anew, so that whatever a file does to a decoder, it does it here.
-import { writeFile } from 'node:fs/promises'
+import { workApart } from '../work-apart.ts'
 import { cleanPhoto, type PixelBounds, type Unclean } from './clean-photo.ts'
 import type { CleanedPhoto, CleanedPhotos, PhotoSize } from './photo-reader.ts'
 
@@ -55,10 +55,4 @@ function tell(news: PhotoNews): void {
   process.send?.(news)
 }
 
-// Without the bot there is nobody to work for.
-process.once('disconnect', () => process.exit())
-process.once('message', async (work: PhotoWork) => {
-  // Should memory run out, this process is to end, and not the bot; elsewhere than on Linux there is no such file.
-  await writeFile('/proc/self/oom_score_adj', '1000').catch(() => undefined)
-  tell(await cleanAll(work))
-})
+workApart(async (work: PhotoWork) => tell(await cleanAll(work)))

@@ -1,8 +1,8 @@
 // Cleans photos: only from hosts that serve attachments, two people's at a time, each in a process of its own that may be ended.
-import { type ChildProcess, fork } from 'node:child_process'
+import type { ChildProcess } from 'node:child_process'
 import PQueue from 'p-queue'
 import { isAllowedOrigin } from '../allowed-origin.ts'
-import { letClicksGoFirst } from '../lower-priority.ts'
+import { runApart } from '../run-apart.ts'
 import type { PixelBounds } from './clean-photo.ts'
 import type { PhotoNews, PhotoWork } from './cleaner.ts'
 import {
@@ -42,9 +42,6 @@ const usual: PhotoBounds = {
   cleaner: new URL('./cleaner.ts', import.meta.url),
 }
 
-/** What the process is given of the environment: how to reach Discord, and none of our secrets. */
-const environment = ['NODE_EXTRA_CA_CERTS', 'NODE_USE_ENV_PROXY', 'HTTPS_PROXY', 'HTTP_PROXY', 'NO_PROXY', 'SystemRoot']
-
 /** `origins`: scheme, host and port that attachments may come from, compared exactly. `changed`: other bounds than the usual. */
 export function openPhotoReader(origins: readonly string[], changed: Partial<PhotoBounds> = {}): PhotoReader {
   const bounds = { ...usual, ...changed }
@@ -74,37 +71,17 @@ function refusedUnseen(
   return undefined
 }
 
-async function cleanInProcess(
+function cleanInProcess(
   photos: readonly AskedPhoto[],
-  bounds: PhotoBounds,
+  { pixels, fetchFor_ms, cleanFor_ms, cleaner }: PhotoBounds,
   size: PhotoSize | undefined,
 ): Promise<CleanedPhotos> {
-  const { pixels, fetchFor_ms, cleanFor_ms, cleaner } = bounds
   const work: PhotoWork = { photos: photos.map(({ url, bytes }) => ({ url, bytes })), pixels, size, fetchFor_ms }
-  const child = fork(cleaner, {
-    serialization: 'advanced',
-    execArgv: [],
-    env: Object.fromEntries(environment.flatMap(name => (process.env[name] ? [[name, process.env[name]]] : []))),
-    stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
-  })
-  const ended = new Promise<void>(resolve => child.once('exit', () => resolve()).once('error', () => resolve()))
-  // Clicks go first; its threads take its priority on.
-  if (child.pid !== undefined) letClicksGoFirst(child.pid)
-  try {
-    return await newsFrom(child, work, photos, cleanFor_ms)
-  } finally {
-    child.kill('SIGKILL')
-    await ended
-  }
+  return runApart(cleaner, work, child => newsFrom(child, photos, cleanFor_ms))
 }
 
 /** Resolves with what the process says in the end; a file that ends the process instead is as good as broken. */
-function newsFrom(
-  child: ChildProcess,
-  work: PhotoWork,
-  photos: readonly AskedPhoto[],
-  within_ms: number,
-): Promise<CleanedPhotos> {
+function newsFrom(child: ChildProcess, photos: readonly AskedPhoto[], within_ms: number): Promise<CleanedPhotos> {
   const { promise, resolve, reject } = Promise.withResolvers<CleanedPhotos>()
   const nameOf = (photo: number) => photos[photo]?.name ?? ''
   const refused = (refusal: PhotoRefusal) => resolve({ is: 'refused', refusal })
@@ -117,7 +94,5 @@ function newsFrom(
   })
   child.once('error', reject)
   child.once('exit', () => refused({ code: 'broken', name: nameOf(at) }))
-  // Should it be gone already, “exit” says so.
-  child.send(work, () => undefined)
   return promise.finally(() => clearTimeout(timer))
 }

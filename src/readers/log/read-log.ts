@@ -1,7 +1,6 @@
-// A thread that fetches one log and reads it as it comes, so that neither ever holds up a click.
-import { parentPort, workerData } from 'node:worker_threads'
+// A process that fetches one log and reads it as it comes, so that nothing it meets ever holds up a click or ends the bot.
 import { type LogOptions, openLog } from '../../readings/open-log.ts'
-import { letClicksGoFirst } from '../lower-priority.ts'
+import { workApart } from '../work-apart.ts'
 import type { FileRefusal, LogOutcome } from './log-reader.ts'
 
 export type LogWork = {
@@ -35,6 +34,6 @@ async function readFrom({ url, options, mostBytes, fetchFor_ms }: LogWork): Prom
 
 const tooLarge = (mostBytes: number): FileRefusal => ({ code: 'file-large', megabytes: mostBytes / 1024 ** 2 })
 
-// On Linux a priority is a thread's own: clicks go first. Elsewhere it would be the whole process's, and is left alone.
-if (process.platform === 'linux') letClicksGoFirst()
-parentPort?.postMessage(await readFrom(workerData as LogWork))
+workApart(async (work: LogWork) => {
+  process.send?.(await readFrom(work))
+})
