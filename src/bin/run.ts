@@ -15,8 +15,10 @@ import { type Ending, endingOf, exitCodes } from './cannot-start.ts'
 import { type Config, readConfig } from './config.ts'
 import type { Prometheus } from './figures/prometheus.ts'
 import type { FiguresServer } from './figures/serve-figures.ts'
+import { holdFolder } from './hold-folder.ts'
 import type { OpenedServices } from './open-services.ts'
 import { prepareFolder } from './prepare-data.ts'
+import { stopWithNpm } from './stop-with-npm.ts'
 
 /** So long a start waits for its commands to be registered before it says that it is ready, in ms. */
 const commandsWithin = 10_000
@@ -39,6 +41,11 @@ export async function run(): Promise<void> {
   try {
     // The practice room keeps its keys in a folder of its own.
     await prepareFolder(config.data, config.token === undefined ? [] : ['keys'])
+    // Over PostgreSQL several processes share the work.
+    const letGo =
+      config.database === undefined
+        ? holdFolder(config.data, config.token === undefined ? 'practice' : 'bot')
+        : undefined
     // The practice room is only loaded where it is opened.
     const practice =
       config.token === undefined
@@ -80,9 +87,11 @@ export async function run(): Promise<void> {
       await bot.close()
       await close()
       await practice?.close()
+      letGo?.()
       process.exit(code)
     }
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop(exitCodes.fine))
+    stopWithNpm(process.env, () => void stop(exitCodes.fine))
     void bot.lost.then(loss => {
       if (stopping) return
       const { sentences, code } = endingOf(loss, config)

@@ -63,6 +63,49 @@ test.each([
   expect(code).toBe(wanted)
 })
 
+test('a second one on the same folder, while the first runs; not once it has been killed', async () => {
+  const env = { CELLWARY_DATA: join(folder, 'shared') }
+  const first = launch(env)
+  await once(first.child.stdout, 'data')
+  const { code, err } = await start(env)
+  expect(err).toMatch(
+    /^CELLWARY_DATA: A practice room is running with the folder .*shared already\. Stop that one, or give/,
+  )
+  expect(code).toBe(2)
+  first.child.kill('SIGKILL')
+  await first.ended
+  const third = launch(env)
+  await once(third.child.stdout, 'data')
+  third.child.kill('SIGTERM')
+  expect((await third.ended).code).toBe(0)
+})
+
+test.skipIf(process.platform === 'win32')('a signal to npm alone ends the bot that it started', async () => {
+  const npm = spawn('npm', ['start'], {
+    cwd: fileURLToPath(new URL('../..', import.meta.url)),
+    env: { ...process.env, CELLWARY_DATA: join(folder, 'by-npm'), CELLWARY_PORT: '0' },
+    stdio: ['ignore', 'pipe', 'ignore'],
+  })
+  const room = /The practice room is open: (\S+)/
+  let said = ''
+  for await (const piece of npm.stdout) {
+    said += piece
+    if (room.test(said)) break
+  }
+  npm.kill('SIGTERM')
+  const page = room.exec(said)?.[1] ?? ''
+  await expect
+    .poll(
+      () =>
+        fetch(page).then(
+          () => 'open',
+          () => 'closed',
+        ),
+      { timeout: 30_000 },
+    )
+    .toBe('closed')
+})
+
 test('a pack with a mistake is left out and named, and the rest starts', async () => {
   const home = join(folder, 'rules', 'broken')
   await mkdir(home, { recursive: true })
