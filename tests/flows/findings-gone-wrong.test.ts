@@ -96,6 +96,31 @@ test('a warning as long as may be, of nothing but markup, fits with the whole ca
   }
 })
 
+test('a warning that a filter stops is given back with the reason; it is not posted once the filter lets it, and the rest is told', async () => {
+  await openSeeded()
+  const [first] = reports() as [SeenMessage]
+  room.standIn.faults.block({ words: ['lampshade'] })
+  const form = await formOf(first, 'Post a warning')
+  const before = room.standIn.messages(everybody).length
+  await tomas().submit(form, { warning: 'Rooks: no lampshade.', channel: [everybody] })
+  expect(text(reports()[0] as SeenMessage)).toMatch(/The warning was not posted: a filter of this server/)
+  room.standIn.faults.block({})
+  await lookForWork({ ...room.job, services: room.services })
+  expect(room.standIn.messages(everybody)).toHaveLength(before)
+})
+
+test('a finding that a filter stops is told once it lets it', async () => {
+  room = await openRoom(undefined, twoWardens)
+  await seedPractice(room.services)
+  room.standIn.faults.block({ words: ['brindle'] })
+  await lookForWork({ ...room.job, services: room.services })
+  const told = () => reports().filter(one => /Something new/.test(text(one)))
+  expect(told()).toEqual([])
+  room.standIn.faults.block({})
+  await lookForWork({ ...room.job, services: room.services })
+  expect(told()).toHaveLength(1)
+})
+
 test('where a moderator may not write, the warning is refused and given back', async () => {
   const quiet = { ...twoWardens.channels[0]!, forbid: [{ who: demoWardens, what: ['send'] as const }] }
   room = await openRoom(undefined, { ...twoWardens, channels: [quiet, ...twoWardens.channels.slice(1)] })

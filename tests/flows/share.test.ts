@@ -43,6 +43,19 @@ test('its person sees it beforehand, posts it once, and takes it away; others ca
   await closeAll(wren())
 })
 
+test('what a filter of the server stops is told as that, and nothing is posted', async () => {
+  const started = messageOf(await wren().run('check start', { depth: 'full' }, { channel }))
+  const verdict = await pressed(wren(), await unsureUntil(wren(), started, /smoking, hissing/), 'At least one of these')
+  const preview = messageOf(await press(wren(), await pressed(wren(), verdict, 'Details'), 'Show it here'))
+  const before = shared().length
+  room.standIn.faults.block({ words: ['danger'] })
+  const done = await pressed(wren(), preview, 'Post it here')
+  room.standIn.faults.block({})
+  expect(text(done)).toMatch(/could not be posted: a filter of this server/)
+  expect(shared()).toHaveLength(before)
+  await closeAll(wren())
+})
+
 test('nobody shows somebody else’s, nor one that has no verdict', async () => {
   const message = await startCheck(wren())
   const check = (await room.services.checks.heldBy(wren().id, room.services.now()))[0]?.id ?? ''

@@ -8,11 +8,13 @@ import {
   isRegion,
   regions,
 } from '../../custom-ids/buying-id.ts'
+import type { Key } from '../../words/catalogue.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { type Clicked, defer, editReply, refuse, replyPrivately, updateOrReply } from '../interaction/reply.ts'
 import { mayWriteHere, moderating, serverOf } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
+import type { Posting } from '../posts/post.ts'
 import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
 import { showBuying, showBuyingPublicly } from './show-buying.ts'
@@ -58,9 +60,16 @@ async function post(services: Services, interaction: Clicked, say: Say, place: B
   const inPublic = await sayInPublic(services, server, interaction.guildLocale)
   const shown = showBuyingPublicly(inPublic, place, { links, now: services.now() }, user.id)
   const posting = await services.posts.post(channelId, shown, nonceOf(place, channelId))
-  const note = say(posting.is === 'posted' ? 'buying.posted' : 'buying.post.forbidden')
+  const note = say(notes[posting.is])
   await editReply(interaction, await viewBuying(services, interaction, say, place, note))
 }
+
+const notes = {
+  posted: 'buying.posted',
+  forbidden: 'buying.post.forbidden',
+  gone: 'buying.post.forbidden',
+  blocked: 'buying.post.blocked',
+} satisfies Record<Posting['is'], Key>
 
 /** The same for one part of a channel: however many press within some minutes, it stands there once. At most 25 characters. */
 function nonceOf(place: BuyingPlace, channel: string): string {

@@ -5,11 +5,16 @@ import type { ShownMessage } from '../message/parts.ts'
 /** Where a message of ours stands. */
 export type Place = { readonly channel: string; readonly message: string }
 
-/** `forbidden`: the bot may not do that there; `gone`: there is no such channel or message any more. */
-export type Posting = { readonly is: 'posted'; readonly place: Place } | { readonly is: 'forbidden' | 'gone' }
+/**
+ * `forbidden`: the bot may not do that there; `gone`: there is no such channel or message any more; `blocked`: a filter of the server
+ * (AutoMod) or of Discord took offence at the words.
+ */
+export type Posting =
+  | { readonly is: 'posted'; readonly place: Place }
+  | { readonly is: 'forbidden' | 'gone' | 'blocked' }
 /** `no-message`: what it would answer is gone; `archived`: the thread is archived or locked. */
 export type Replying = Posting | { readonly is: 'no-message' | 'archived' }
-export type Changing = 'done' | 'forbidden' | 'gone'
+export type Changing = 'done' | 'forbidden' | 'gone' | 'blocked'
 
 /** Whether somebody waits for a message, sees one of theirs change, or nobody has asked for it. */
 export type Urgency = 'waited' | 'panel' | 'quiet'
@@ -44,6 +49,10 @@ const forbidden: readonly (string | number)[] = [
 const archived: readonly (string | number)[] = [
   RESTJSONErrorCodes.InvalidActionOnArchivedThread,
   RESTJSONErrorCodes.ThreadLocked,
+]
+const blocked: readonly (string | number)[] = [
+  RESTJSONErrorCodes.MessageWasBlockedByAutomaticModeration,
+  RESTJSONErrorCodes.MessageBlockedByHarmfulLinksFilter,
 ]
 
 export const postsOver = (
@@ -114,7 +123,7 @@ const described = (body: object, { pictures }: ShownMessage): object => ({
 })
 
 type Answered = { readonly is: 'done'; readonly value: unknown } | { readonly is: Refused }
-type Refused = 'forbidden' | 'archived' | 'gone' | 'no-message'
+type Refused = 'forbidden' | 'archived' | 'gone' | 'no-message' | 'blocked'
 
 async function answered(sending: Promise<unknown>): Promise<Answered> {
   try {
@@ -123,6 +132,7 @@ async function answered(sending: Promise<unknown>): Promise<Answered> {
     if (!(error instanceof DiscordAPIError)) throw error
     if (forbidden.includes(error.code)) return { is: 'forbidden' }
     if (archived.includes(error.code)) return { is: 'archived' }
+    if (blocked.includes(error.code)) return { is: 'blocked' }
     if (error.code === RESTJSONErrorCodes.UnknownChannel) return { is: 'gone' }
     if (error.code === RESTJSONErrorCodes.UnknownMessage || refusesReference(error)) return { is: 'no-message' }
     throw error

@@ -11,6 +11,8 @@ export type CarriedOut =
   | 'done'
   /** The channel or message is gone, or the bot may not write there: nothing was decided. */
   | 'failed'
+  /** A filter stopped the warning because of its words: nothing was decided. */
+  | 'blocked'
   /** A warning is taken back, and its message cannot be changed any more. */
   | 'by-hand'
 
@@ -27,27 +29,31 @@ export async function carryOut(
   }
   if (withdrawal?.posted === false) {
     const shown = showWithdrawn(say, withdrawal.text, withdrawal.why)
-    const message = await put(services, withdrawal, shown, `x${finding.id}`)
+    const put = await stand(services, withdrawal, shown, `x${finding.id}`)
     await save({ is: 'withdrawal-posted' })
-    return message === undefined ? 'by-hand' : 'done'
+    return 'message' in put ? 'done' : 'by-hand'
   }
   if (warning?.posted !== false) return 'done'
   const edited = finding.decisions.some(one => one.did === 'edited' && one.undone === null)
   // Decided on again after a withdrawal it is another message.
   const nonce = `w${finding.id}${finding.decisions.length > 1 ? `.${finding.decisions.length}` : ''}`
-  const message = await put(services, warning, showWarning(say, warning.text, edited), nonce)
-  await save(message === undefined ? { is: 'warning-failed' } : { is: 'warning-posted', message })
-  return message === undefined ? 'failed' : 'done'
+  const put = await stand(services, warning, showWarning(say, warning.text, edited), nonce)
+  await save('message' in put ? { is: 'warning-posted', message: put.message } : { is: 'warning-failed' })
+  return 'message' in put ? 'done' : put.failed
 }
 
-/** The id of the message that says it now; undefined where it could not be. */
-async function put(
+/** The id of the message that says it now, or why none does. */
+async function stand(
   { posts }: Pick<Services, 'posts'>,
   { channel, message }: Warning,
   shown: ShownMessage,
   nonce: string,
-): Promise<string | undefined> {
-  if (message !== null) return (await posts.redraw({ channel, message }, shown)) === 'done' ? message : undefined
+): Promise<{ readonly message: string } | { readonly failed: 'failed' | 'blocked' }> {
+  if (message !== null) {
+    const redrawn = await posts.redraw({ channel, message }, shown)
+    return redrawn === 'done' ? { message } : { failed: redrawn === 'blocked' ? 'blocked' : 'failed' }
+  }
   const posting = await posts.post(channel, shown, nonce)
-  return posting.is === 'posted' ? posting.place.message : undefined
+  if (posting.is === 'posted') return { message: posting.place.message }
+  return { failed: posting.is === 'blocked' ? 'blocked' : 'failed' }
 }

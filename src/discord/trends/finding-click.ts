@@ -20,6 +20,7 @@ import { changedMeanwhile, type Refusal, sayRefusal } from '../interaction/refus
 import { type Clicked, followWithFile, redraw, refuse, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
 import type { Services } from '../services.ts'
+import type { CarriedOut } from './carry-out.ts'
 import { openFakeForm } from './fake-from-finding.ts'
 import { meantBy, writtenIn } from './finding-event.ts'
 import { freshenPost, settleFinding } from './settle-finding.ts'
@@ -137,10 +138,15 @@ async function carryThrough(turn: Turn, event: Deciding): Promise<boolean> {
   const { services, interaction, say, settings, pressed } = turn
   const { finding, came, carried } = await settleFinding(services, turn.finding, event)
   const late = came === 'late'
-  const note = { done: undefined, failed: 'finding.not-posted', 'by-hand': 'finding.by-hand' } as const
+  const note = {
+    done: undefined,
+    failed: 'finding.not-posted',
+    blocked: 'finding.blocked',
+    'by-hand': 'finding.by-hand',
+  } as const satisfies Record<CarriedOut, Key | undefined>
   await show(turn, finding, late ? 'late' : note[carried])
   const written = writtenIn(interaction)
-  if ((late || carried === 'failed') && written !== undefined)
+  if ((late || carried === 'failed' || carried === 'blocked') && written !== undefined)
     await followWithFile(interaction, say('finding.kept-text'), textFile(written))
   await freshenPost(services, settings, finding, pressed)
   return late

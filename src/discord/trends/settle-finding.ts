@@ -44,7 +44,8 @@ export async function freshenPost(
   try {
     const message = await viewFinding(services, sayIn(publicLanguage(settings)), finding)
     const redrawn = await services.posts.redraw(finding.post, message)
-    if (redrawn !== 'forbidden') await save(redrawn === 'gone' ? { is: 'post-gone' } : { is: 'shown', post: null })
+    if (redrawn === 'done' || redrawn === 'gone')
+      await save(redrawn === 'gone' ? { is: 'post-gone' } : { is: 'shown', post: null })
   } catch (error) {
     services.log.warn({ err: error }, 'the post of a finding could not be brought up to date yet')
   }

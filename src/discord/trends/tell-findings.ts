@@ -63,7 +63,11 @@ async function takeDown({ trends: { findings }, newId }: BackgroundServices, ser
 async function tellServer(services: BackgroundServices, settings: ServerSettings): Promise<void> {
   const { server, reportsChannel } = settings
   const { findings } = services.trends
-  for (const finding of await findings.unposted(server)) await carryOut(services, finding)
+  // One that cannot be carried out is no reason not to tell the rest.
+  for (const finding of await findings.unposted(server))
+    await carryOut(services, finding).catch(error =>
+      services.log.error({ err: error, server }, 'what was decided on a finding could not be carried out yet'),
+    )
   if (reportsChannel === null) return
   if (await services.posts.isOpenToAll(reportsChannel))
     return services.log.warn({ server }, 'everybody can read the reports channel: nothing is told there')
@@ -93,7 +97,7 @@ async function bringUp(
   const shown = await viewFinding(services, sayIn(publicLanguage(settings)), finding)
   if (finding.told && finding.post) {
     const redrawn = await services.posts.redraw(finding.post, shown)
-    if (redrawn === 'forbidden') return refused(services, settings, redrawn)
+    if (redrawn === 'forbidden' || redrawn === 'blocked') return refused(services, settings, redrawn)
     await change(redrawn === 'gone' ? { is: 'post-gone' } : { is: 'shown', post: null })
     return true
   }
@@ -107,7 +111,12 @@ async function bringUp(
   return true
 }
 
-function refused(services: BackgroundServices, { server }: ServerSettings, posting: 'forbidden' | 'gone'): false {
+/** True where the next one may be tried all the same: a filter takes offence at the words of one. */
+function refused(
+  services: BackgroundServices,
+  { server }: ServerSettings,
+  posting: 'forbidden' | 'gone' | 'blocked',
+): boolean {
   services.log.warn({ server, posting }, 'the reports channel cannot be posted to')
-  return false
+  return posting === 'blocked'
 }

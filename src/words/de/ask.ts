@@ -32,6 +32,8 @@ export const ask: InWordsOf<typeof english> = {
   'ask.posting.forbidden':
     'Die Antwort konnte nicht veröffentlicht werden: Der Bot darf hier nicht schreiben. Bitte die Moderation, es ihm zu erlauben, oder kopiere, was du brauchst.',
   'ask.posting.gone': 'Die Antwort konnte nicht veröffentlicht werden: Diesen Kanal gibt es nicht mehr.',
+  'ask.posting.blocked':
+    'Die Antwort konnte nicht veröffentlicht werden: Ein Filter dieses Servers (AutoMod) oder von Discord hat sie wegen eines Wortes oder Links aufgehalten. Sag der Moderation Bescheid; verloren ist nichts.',
   'ask.posting.no-message':
     'Die Antwort konnte nicht veröffentlicht werden: Die Nachricht, auf die sie antworten sollte, wurde gelöscht. Du kannst sie stattdessen ohne diesen Bezug im Kanal veröffentlichen.',
   'ask.posting.archived':

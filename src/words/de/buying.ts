@@ -38,6 +38,8 @@ export const buying: InWordsOf<typeof english> = {
   'buying.posted': 'Es steht jetzt im Kanal. Niemand wurde angepingt.',
   'buying.post.forbidden':
     'Der Bot darf in diesem Kanal nicht schreiben. Nichts wurde gepostet. Bitte die Moderation, es ihm zu erlauben.',
+  'buying.post.blocked':
+    'Ein Filter dieses Servers (AutoMod) oder von Discord hat es wegen eines Wortes oder Links aufgehalten. Nichts wurde gepostet. Sag der Moderation Bescheid.',
   'buying.post.by': 'Gezeigt auf Wunsch von {who}',
   'buying.post.open': 'Für dich selbst öffnen',
 }

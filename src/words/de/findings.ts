@@ -94,6 +94,8 @@ export const findings: InWordsOf<typeof english> = {
     'Eine Regel als Anfang. Sie zählt nicht, bis jemand sie fertig geschrieben und in ein Paket gelegt hat.',
   'finding.not-posted':
     'Die Warnung konnte nicht gepostet oder geändert werden: Den Kanal oder die Nachricht gibt es nicht mehr, oder der Bot darf dort nicht schreiben. Nichts wurde entschieden.',
+  'finding.blocked':
+    'Die Warnung wurde nicht gepostet: Ein Filter dieses Servers (AutoMod) oder von Discord hat sie wegen eines Wortes oder Links aufgehalten. Ändere den Text, oder nimm den Bot vom Filter aus. Nichts wurde entschieden.',
   'finding.by-hand':
     'Es ist zurückgenommen, aber der Bot kann die Warnung dort, wo sie steht, nicht ändern. Lösche diese Nachricht von Hand.',
   'finding.kept-text': 'Was du geschrieben hast, steht in der Datei, damit nichts davon verloren geht.',

@@ -27,6 +27,8 @@ export const ask = {
   'ask.posting.forbidden':
     'It could not be posted: the bot may not write here. Ask a moderator to let it, or copy what you need.',
   'ask.posting.gone': 'It could not be posted: this channel is gone.',
+  'ask.posting.blocked':
+    'It could not be posted: a filter of this server (AutoMod) or of Discord stopped it because of its words or a link. Tell a moderator; nothing is lost.',
   'ask.posting.no-message':
     'It could not be posted: the message it would answer has been deleted. You can post it in the channel on its own.',
   'ask.posting.archived':

@@ -32,6 +32,8 @@ export const buying = {
   'buying.post': 'Show this to everybody here',
   'buying.posted': 'Posted in the channel. Nobody was pinged.',
   'buying.post.forbidden': 'The bot may not write in this channel. Nothing was posted. Ask a moderator to let it.',
+  'buying.post.blocked':
+    'A filter of this server (AutoMod) or of Discord stopped it because of its words or a link. Nothing was posted. Tell a moderator.',
   'buying.post.by': 'Shared by {who}',
   'buying.post.open': 'Open it for yourself',
 } as const

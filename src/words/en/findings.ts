@@ -88,6 +88,8 @@ export const findings = {
     'A rule to begin with. It counts for nothing until somebody has finished it and put it into a rule pack.',
   'finding.not-posted':
     'The warning could not be posted or changed: the channel or message is gone, or the bot may not write there. Nothing was decided.',
+  'finding.blocked':
+    'The warning was not posted: a filter of this server (AutoMod) or of Discord stopped it because of its words or a link. Change the text, or let the filter pass the bot. Nothing was decided.',
   'finding.by-hand':
     'It is taken back, but the bot cannot change the warning where it stands. Delete that message by hand.',
   'finding.kept-text': 'What you wrote is in the file, so that nothing of it is lost.',

@@ -31,6 +31,8 @@ export const ask: InWordsOf<typeof english> = {
   'ask.posting.forbidden':
     'No se pudo publicar: el bot no puede escribir aquí. Pide a la moderación que se lo permita, o copia lo que necesites.',
   'ask.posting.gone': 'No se pudo publicar: este canal ya no existe.',
+  'ask.posting.blocked':
+    'No se pudo publicar: un filtro de este servidor (AutoMod) o de Discord lo detuvo por una palabra o un enlace. Avisa a la moderación; no se ha perdido nada.',
   'ask.posting.no-message':
     'No se pudo publicar: el mensaje al que respondería fue borrado. Puedes publicarla en el canal por separado.',
   'ask.posting.archived':

@@ -38,6 +38,8 @@ export const buying: InWordsOf<typeof english> = {
   'buying.posted': 'Ya está en el canal. No se notificó a nadie.',
   'buying.post.forbidden':
     'El bot no puede escribir en este canal. No se publicó nada. Pide a la moderación que se lo permita.',
+  'buying.post.blocked':
+    'Un filtro de este servidor (AutoMod) o de Discord lo detuvo por una palabra o un enlace. No se publicó nada. Avisa a la moderación.',
   'buying.post.by': 'Mostrado a petición de {who}',
   'buying.post.open': 'Abrirlo para ti',
 }

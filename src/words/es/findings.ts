@@ -91,6 +91,8 @@ export const findings: InWordsOf<typeof english> = {
     'Una regla para empezar. No cuenta para nada hasta que alguien la haya terminado y puesto en un paquete.',
   'finding.not-posted':
     'No se pudo publicar ni cambiar el aviso: el canal o el mensaje ya no existe, o el bot no puede escribir allí. No se decidió nada.',
+  'finding.blocked':
+    'El aviso no se publicó: un filtro de este servidor (AutoMod) o de Discord lo detuvo por una palabra o un enlace. Cambia el texto o exime al bot del filtro. No se decidió nada.',
   'finding.by-hand': 'Está deshecho, pero el bot no puede cambiar el aviso donde está. Borra ese mensaje a mano.',
   'finding.kept-text': 'Lo que escribiste está en el archivo, para que no se pierda nada.',
   'finding.no-undo.nothing-decided': 'No hay nada que deshacer: nadie decidió nada.',
