@@ -14,6 +14,7 @@ const commands: ReadonlyMap<string, () => Promise<Command>> = new Map([
   ['picture', async () => (await import('./cli/picture.ts')).pictureCommand()],
   ['doctor', async () => (await import('./cli/doctor.ts')).doctorCommand()],
   ['move', async () => (await import('./cli/move.ts')).moveCommand()],
+  ['policy', async () => (await import('./cli/policy.ts')).policyCommand()],
   ['practice', async () => (await import('./cli/practice.ts')).practiceCommand()],
   ['completion', async () => (await import('./cli/completion.ts')).completionCommand(allOthers)],
 ])

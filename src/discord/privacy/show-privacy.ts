@@ -2,6 +2,7 @@
 import { ButtonStyle } from 'discord.js'
 import { encodePrivacy } from '../../custom-ids/privacy-id.ts'
 import { encodeTrends } from '../../custom-ids/trends-id.ts'
+import { keptParts } from '../../words/policy-words.ts'
 import type { Say } from '../../words/say.ts'
 import { sayMissing } from '../../words/say-missing.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
@@ -10,22 +11,16 @@ import { sayCounted } from '../trends/show/counting.ts'
 /** `out`: none of the person's checks are counted, `noHelp`: nor is their help; `moderates`: their checks on this server are not, in any case. */
 export type Counting = { readonly out: boolean; readonly noHelp: boolean; readonly moderates: boolean }
 
-/** What is kept of everybody, and on a page of its own what is kept of whoever helps or moderates: together they fill more than one message. */
-const pages = {
-  everybody: ['checks', 'drafts', 'counts', 'server', 'not'],
-  helping: ['decisions', 'helped', 'families'],
-} as const
-
-/** `note` stands above. */
+/** `note` stands above. What is kept of whoever helps or moderates is a page of its own: together they fill more than one message. */
 export function showPrivacy(
   say: Say,
   { out, noHelp, moderates }: Counting,
   note?: string,
-  page: keyof typeof pages = 'everybody',
+  page: keyof typeof keptParts = 'everybody',
 ): ShownMessage {
   const choice = out ? 'in' : 'out'
   const help = noHelp ? 'help-in' : 'help-out'
-  const kept = pages[page].map(one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`)
+  const kept = keptParts[page].map(one => `- **${say(`privacy.${one}.name`)}** ${say(`privacy.${one}`)}`)
   const other = page === 'everybody' ? 'helping' : 'everybody'
   const missing = sayMissing(say)
   return message([

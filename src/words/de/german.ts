@@ -23,6 +23,7 @@ import { logs } from './logs.ts'
 import { names } from './names.ts'
 import { photoRefusals } from './photo-refusals.ts'
 import { pictures } from './pictures.ts'
+import { policy } from './policy.ts'
 import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
@@ -61,6 +62,7 @@ export const german: Partial<Catalogue> = {
   ...photoRefusals,
   ...trends,
   ...findings,
+  ...policy,
   ...privacy,
   ...buying,
   ...regions,

@@ -24,6 +24,7 @@ import { names } from './names.ts'
 import { photoRefusals } from './photo-refusals.ts'
 import { pictureInput } from './picture-input.ts'
 import { pictures } from './pictures.ts'
+import { policy } from './policy.ts'
 import { privacy } from './privacy.ts'
 import { problems } from './problems.ts'
 import { refusals } from './refusals.ts'
@@ -65,6 +66,7 @@ export const english = {
   ...photoRefusals,
   ...trends,
   ...findings,
+  ...policy,
   ...privacy,
   ...setup,
   ...history,
