@@ -7,6 +7,7 @@ import { openSqlite } from '../stores/open-sqlite.ts'
 import type { Tables } from '../stores/tables.ts'
 import { CannotStart, codeOf, exitCodes } from './cannot-start.ts'
 import type { Config } from './config.ts'
+import { copyBefore } from './copy-before.ts'
 import { noFile, whyNoDatabase } from './say-database.ts'
 
 /**
@@ -67,6 +68,7 @@ export async function openDatabase(
     if (database !== undefined)
       return await (await import('../stores/open-postgres.ts')).openPostgres(database, undefined, lost, timed)
     await tryFile(join(data, 'cellwary.db'))
+    await copyBefore(join(data, 'cellwary.db'), log)
     return await openSqlite(join(data, 'cellwary.db'), timed)
   } catch (error) {
     if (codeOf(error) === 'newer-database') throw error

@@ -38,6 +38,7 @@ export async function run(): Promise<void> {
     config.token === undefined && process.env['CELLWARY_LOG'] === undefined ? 'warn' : config.logLevel,
   )
 
+  let opened: OpenedServices | undefined
   try {
     // The practice room keeps its keys in a folder of its own.
     await prepareFolder(config.data, config.token === undefined ? [] : ['keys'])
@@ -52,7 +53,6 @@ export async function run(): Promise<void> {
         ? await (await import('./practice-room/open-practice.ts')).openPractice(config)
         : undefined
     const connection = practice?.connection ?? { token: config.token ?? '', ...(config.api && { api: config.api }) }
-    let opened: OpenedServices | undefined
     // Figures are only loaded where they are shown.
     const prometheus = config.figures && (await import('./figures/prometheus.ts')).openPrometheus()
     const open = async (posts: Posts) => {
@@ -116,6 +116,7 @@ export async function run(): Promise<void> {
     // The first seconds after a start are those in which everybody presses again.
     void after(quietAfter, undefined, { ref: false }).then(() => (stopping ? undefined : openAnswers(services, log)))
   } catch (error) {
+    await opened?.close().catch(second => log.warn({ err: second }, 'the database could not be closed'))
     const ending = endingOf(error, config)
     say(ending, error, log)
     process.exit(ending.code)

@@ -100,6 +100,12 @@ describe('the manifests for Kubernetes', () => {
 describe('the compose file', () => {
   const file = parse(read('deploy/compose.yaml'), { uniqueKeys: true })
 
+  test('starts the bot again after trouble, so often and no more; what it stands on always', () => {
+    const { bot, ...others } = file.services as Record<string, Manifest>
+    expect(bot?.restart).toMatch(/^on-failure:\d+$/)
+    for (const one of Object.values(others)) expect(one.restart).toBe('always')
+  })
+
   test('names only what is there: volumes, secrets, networks, services and files', () => {
     for (const service of Object.values<Manifest>(file.services)) {
       for (const network of service.networks) expect(file.networks).toHaveProperty(network)

@@ -4,6 +4,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { exitCodes } from '../../src/bin/cannot-start.ts'
 
 const root = resolve(import.meta.dirname, '../..')
 const unit = await readFile(join(root, 'deploy/cellwary.service'), 'utf8')
@@ -76,6 +77,11 @@ describe.skipIf(version < 252)('the service unit', () => {
     ])
       expect(await exposure(unit.replaceAll(new RegExp(`^${bar}=.*$`, 'gm'), '')), bar).toBeGreaterThan(whole)
   })
+})
+
+test('is started again after trouble, and not after what only the operator can mend', () => {
+  expect(unit).toMatch(/^Restart=on-failure$/m)
+  expect(unit).toMatch(new RegExp(`^RestartPreventExitStatus=${exitCodes.operator}$`, 'm'))
 })
 
 // Discord's documentation of the gateway, "Session Start Limit": 1000 identifies in 24 hours, then the token is reset.

@@ -37,6 +37,11 @@ test('the schema is what readConfig holds settings against', () => {
   for (const sentence of sentences) expect(known).toContain(sentence.split(':')[0])
 })
 
+test('figures are for this machine alone unless an address is named', () => {
+  const read = readConfig({ DISCORD_TOKEN: 'a.b.c', CELLWARY_FIGURES_PORT: '0' })
+  expect(read.ok && read.config.figures).toEqual({ host: '127.0.0.1', port: 0 })
+})
+
 test.each(deploy)('$name names no setting the bot does not read', ({ text }) => {
   expect(named(text).filter(name => !known.has(name) && !others.includes(name))).toEqual([])
 })

@@ -1,5 +1,5 @@
 // How the bot ends: with a sentence, with 2 for what only the operator can mend, with 1 for what may pass; and what it lives through.
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
@@ -33,6 +33,8 @@ describe('a start that Discord refuses', () => {
     expect(err).toMatch(sentence)
     withoutStack(err)
     expect(code).toBe(wanted)
+    // Closed, the database leaves nothing beside its file.
+    expect((await readdir(data)).filter(name => /-(wal|shm)$/.test(name))).toEqual([])
   })
 
   test('a token that is none', async () => {
@@ -124,6 +126,15 @@ describe('a bot that is running', () => {
     const { code, err } = await startBot(discord.api, data).ended
     expect(err).toMatch(/"level":60.*refused the token/)
     expect(code).toBe(2)
+  })
+
+  test('is ready though Discord lets its commands wait, and answers', async () => {
+    const waits = { status: 429, body: { message: 'You are being rate limited.', retry_after: 30, global: false } }
+    discord.answers.set(`PUT /applications/${applicationId}/commands`, { ...waits, headers: { 'retry-after': '30' } })
+    const bot = startBot(discord.api, data)
+    await bot.ready()
+    bot.signal('SIGTERM')
+    expect((await bot.ended).code).toBe(0)
   })
 
   test('is cut off and comes back: both stand in the log, with how long it was away', async () => {

@@ -139,9 +139,9 @@ export function menuIssues(menu: RawComponent, path: Path): Issue[] {
         'min_values is greater than max_values.',
       ),
     )
-  const chosen = menu.default_values?.length ?? 0
-  // "The number of default values must be in the range defined by min_values and max_values."
-  if (chosen > max || (chosen > 0 && chosen < min))
+  const chosen = menu.default_values?.length
+  // "The number of default values must be in the range defined by min_values and max_values": none at all, too, where they are given.
+  if (chosen !== undefined && (chosen > max || chosen < min))
     issues.push(
       issue([...path, 'default_values'], 'BASE_TYPE_BAD_LENGTH', `Must be between ${min} and ${max} in length.`),
     )
