@@ -138,6 +138,21 @@ describe('the files of the image', () => {
   })
 })
 
+// The image may have 400 MB; Node's own slim image, which it stands on, has about 200 of them (from memory).
+test('the packages in use leave room for the rest of the image', async () => {
+  let bytes = 0
+  for (const path of inUse) {
+    const files = await readdir(join(root, path), { recursive: true, withFileTypes: true }).catch(() => [])
+    // Packages within packages are counted for themselves.
+    for (const one of files.filter(
+      one => one.isFile() && !/node_modules/.test(one.parentPath.slice(root.length + path.length)),
+    ))
+      bytes += (await stat(join(one.parentPath, one.name))).size
+  }
+  expect(bytes / 1024 ** 2).toBeGreaterThan(20)
+  expect(bytes / 1024 ** 2).toBeLessThan(170)
+})
+
 test('no package has an install script: the lock file alone decides what is installed, and nothing of it runs meanwhile', async () => {
   expect(inUse.length).toBeGreaterThan(50)
   const packages = Object.keys(lock).filter(path => path !== '')

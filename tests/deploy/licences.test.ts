@@ -1,11 +1,13 @@
 // Licences: every package has one that this project can live with, and those that ask for a notice have it in the image.
+import { execFile } from 'node:child_process'
 import { existsSync, readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
+import { promisify } from 'node:util'
 import { expect, test } from 'vitest'
 
 const root = resolve(import.meta.dirname, '../..')
 const read = (path: string) => readFileSync(join(root, path), 'utf8')
-type Locked = { readonly dev?: boolean; readonly license?: string }
+type Locked = { readonly dev?: boolean; readonly license?: string; readonly version?: string }
 const lock = Object.entries(JSON.parse(read('package-lock.json')).packages as Record<string, Locked>).filter(
   ([path]) => path !== '',
 )
@@ -65,4 +67,18 @@ test('the notices name nothing that is not there, and are in the image', () => {
     ).toBe(true)
   expect(told.length).toBeGreaterThan(4)
   expect(read('deploy/Containerfile')).toMatch(/^COPY deploy\/notices\.md /m)
+})
+
+test('the list of materials that the notices promise names every package in use, and marks those that are not', async () => {
+  const [, words = ''] = /`npm (sbom [^`>]*) > /.exec(read('deploy/notices.md')) ?? []
+  const { stdout } = await promisify(execFile)('npm', words.split(' '), { cwd: root, maxBuffer: 64 * 1024 ** 2 })
+  type Listed = { readonly purl: string; readonly properties?: readonly { readonly name: string }[] }
+  const listed = (JSON.parse(stdout).components as Listed[]).map(({ purl, properties = [] }) => ({
+    name: decodeURIComponent(purl),
+    dev: properties.some(one => one.name === 'cdx:npm:package:development'),
+  }))
+  const inUse = lock.filter(([path, { dev }]) => !dev && existsSync(join(root, path)))
+  const used = inUse.map(([path, { version }]) => `pkg:npm/${nameOf(path)}@${version}`)
+  expect(used.length).toBeGreaterThan(50)
+  expect([...new Set(used)].sort()).toEqual([...new Set(listed.filter(one => !one.dev).map(one => one.name))].sort())
 })
