@@ -162,6 +162,22 @@ describe('an answer posted for everybody', () => {
   })
 })
 
+test('while the answers are still being read, the person is told so in time, and answered once they are there', async () => {
+  const held = Promise.withResolvers<void>()
+  const slow = await openRoom(services => ({
+    ...services,
+    answers: async () => {
+      await held.promise
+      return services.answers()
+    },
+  }))
+  const reply = await slow.standIn.as('Wren').run('ask', { question: 'dented' })
+  if (reply.kind !== 'deferred') throw new Error(`it was ${reply.kind}`)
+  held.resolve()
+  expect(text((await reply.final) as SeenMessage)).toMatch(/### My cell has a dent/)
+  await slow.close()
+})
+
 test('an entry without a translation falls back to English, and says so', async () => {
   const entries = (await shippedAnswers()).map(entry => ({ ...entry, texts: { en: entry.texts.en } }))
   const bare = await openRoom(services => ({ ...services, answers: async () => openBook(entries) }))

@@ -1,4 +1,5 @@
 // The three ways we answer an interaction: a private reply, redrawing the message that was clicked, or a private refusal.
+import { setTimeout as after } from 'node:timers/promises'
 import {
   type APITextDisplayComponent,
   type ChatInputCommandInteraction,
@@ -70,6 +71,22 @@ export async function editReply(interaction: Answerable, shown: ShownMessage): P
     attachments: [],
     flags: shown.flags,
   })
+}
+
+/** So long an answer may take before it is said that it is being worked on, in ms; Discord waits for three seconds. */
+const firstWordWithin = 1000
+
+/** A private reply with what `coming` comes to, deferred where that takes its time. */
+export async function replyOnceThere(interaction: Answerable, coming: Promise<ShownMessage>): Promise<void> {
+  const late = new AbortController()
+  const waiting = after(firstWordWithin, 'late' as const, { signal: late.signal, ref: false }).catch(() => undefined)
+  try {
+    if ((await Promise.race([coming, waiting])) !== 'late') return await replyPrivately(interaction, await coming)
+  } finally {
+    late.abort()
+  }
+  await defer(interaction)
+  await editReply(interaction, await coming)
 }
 
 /** Something private to say after `defer`, in place of the answer of a command and beside the message of a click. */
