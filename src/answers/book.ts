@@ -64,7 +64,7 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
   function answerTo(question: string, language: Language, found: readonly Found[]): Entry | undefined {
     const names = (word: string) => search.names(word, language)
     const isOther = onlySoundsHurt(question, language)
-    const signs = isOther ? [] : signsOfDanger(question, language)
+    const signs = isOther ? [] : signsOfDanger(question, language, names)
     if (signs.length > 0) return gettingAway(question, signs, language) ?? found[0]?.entry
     if (isOther || speaksOfOtherThings(question, language, names))
       return found.find(one => one.signs.exact === 1)?.entry

@@ -1,6 +1,8 @@
 // Whether a question tells of a cell that may burn, and whether it is about quite other things: told by its words alone.
 import type { Language } from './entry.ts'
+import { isSlipOf } from './slips.ts'
 import { bare, wordsOf } from './terms.ts'
+import { dangerWords } from './words/danger-words.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
 /** Whether the entries name a word, as it stands, in a title or a way to ask. */
@@ -8,7 +10,8 @@ export type Names = (word: string) => boolean
 
 /** Nothing in it is a cell, and something in it is a thing that people ask about elsewhere, or a thing that no entry names. */
 export function speaksOfOtherThings(question: string, language: Language, names: Names): boolean {
-  return isElsewhere(plain(question), language, names)
+  const text = plain(question)
+  return isElsewhere(text, language, names) || namesStranger(text, language, names)
 }
 
 /** Whether a cell, or what holds or charges one, is named. */
@@ -22,13 +25,18 @@ export function namesCells(question: string, language: Language): boolean {
  * may cost more: where a cell is named, or what holds or charges one, every sign counts, and a search that is unsure must not be in
  * the way.
  */
-export function signsOfDanger(question: string, language: Language): readonly string[] {
-  const { danger, holders, signedThings } = vocabularies[language]
+export function signsOfDanger(question: string, language: Language, names: Names): readonly string[] {
+  const { danger, signedThings } = vocabularies[language]
   const text = plain(question)
-  const isSign = (part: string) => danger.some(sign => sign.test(part))
-  const told = danger.flatMap(sign => wordsAround(text, sign.exec(text)))
-  if (told.length === 0) return []
-  return holders.test(text) || !isElsewhere(text, language, word => signedThings.test(word) || isSign(word)) ? told : []
+  const ofThing = namesCells(question, language) || namesDevice(text, language)
+  const signs = ofThing ? [...danger, ...dangerWords[language].ofThings] : danger
+  const told = signs.flatMap(sign => wordsAround(text, sign.exec(text)))
+  if (told.length === 0 || ofThing) return told
+  const isSign = (word: string) => danger.some(sign => sign.test(word))
+  const isOurs = (word: string) => signedThings.test(word) || isSign(word)
+  const isOther =
+    isElsewhere(text, language, isOurs) || namesStranger(text, language, word => isOurs(word) || names(word))
+  return isOther ? [] : told
 }
 
 /** The whole words that a match touches. */
@@ -57,3 +65,35 @@ function hasCells(text: string, language: Language): boolean {
   if (otherWorlds.test(text)) for (const word of double.split(' ')) cells.delete(word)
   return text.split(' ').some(word => cells.has(word))
 }
+
+/** Whether something that holds or charges cells is named, slips and all, in no other world. */
+const namesDevice = (text: string, language: Language): boolean =>
+  !vocabularies[language].otherWorlds.test(text) && text.split(' ').some(word => isDevice(word, language))
+
+function isDevice(word: string, language: Language): boolean {
+  const { devices } = listsOf[language]
+  if (devices.has(word)) return true
+  const isCompound = dangerWords[language].compounds && [...devices].some(one => one.length > 4 && word.endsWith(one))
+  return isCompound || [...devices].some(one => one.length >= leastForSlip && isSlipOf(word, one))
+}
+
+/** A shorter word is too often another one. */
+const leastForSlip = 7
+
+/** Whether a thing is named, as after an article, that is in none of our lists and no entry's words. */
+function namesStranger(text: string, language: Language, isOurs: Names): boolean {
+  if (hasCells(text, language)) return false
+  const { small, leads, beside } = listsOf[language]
+  const isNear = (word = '') => beside.has(word) || isDevice(word, language) || vocabularies[language].signedThings.test(word)
+  const isKnown = (word: string) => /\d/.test(word) || word.length < 3 || small.has(word) || isNear(word) || isOurs(word)
+  const words = text.split(' ')
+  // Before one of ours it only says which.
+  return words.some((word, i) => leads.has(words[i - 1] ?? '') && !isKnown(word) && !isNear(words[i + 1]))
+}
+
+const setOf = (list: string) => new Set(list.split(' '))
+const openLists = (language: Language) => {
+  const { devices, beside, leads } = dangerWords[language]
+  return { devices: setOf(devices), beside: setOf(beside), leads: setOf(leads), small: setOf(vocabularies[language].small) }
+}
+const listsOf = { en: openLists('en'), de: openLists('de'), es: openLists('es') }

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
 import { confidenceOf, isSure, type Signs } from '../../src/answers/confidence.ts'
-import { signsOfDanger } from '../../src/answers/danger.ts'
+import { signsOfDanger as signsIn } from '../../src/answers/danger.ts'
 import type { CautionKind, Entry } from '../../src/answers/entry.ts'
 import { wordsIn } from '../../src/answers/known-words.ts'
 import { openAnswerSearch } from '../../src/answers/search.ts'
@@ -27,6 +27,8 @@ const shelf = entry(
 const drawer = entry('drawer', 'Keeping cells in a drawer', ['drawer full of loose cells'], 'Never store loose cells.')
 const post = entry('post', 'Sending a parcel', ['ship by courier', 'post them abroad'], 'Ask the courier first.')
 const search = openAnswerSearch([shelf, drawer, post])
+/** Signs of danger by the words alone, as if the entries named nothing. */
+const signsOfDanger = (question: string, language: 'en') => signsIn(question, language, () => false)
 const found = (question: string, among = search) => among.find(question, 'en')
 const signsOf = (question: string, id: string, among = search): Signs => {
   const one = found(question, among).find(each => each.entry.id === id)
