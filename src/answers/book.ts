@@ -1,6 +1,6 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
-import { namesCells, signsOfDanger, speaksOfOtherThings } from './danger.ts'
+import { namesCells, namesStranger, signsOfDanger, speaksOfOtherThings } from './danger.ts'
 import { type Entry, type EntryId, type Language, languages } from './entry.ts'
 import { onlySoundsHurt, tellsOfHurt } from './hurt.ts'
 import { type Found, openAnswerSearch } from './search.ts'
@@ -25,6 +25,9 @@ export type AnswerBook = {
 
 /** Where a cell is named and getting away comes first, it is the answer from here on: far below any other. */
 const alarmFrom = 0.2
+
+/** Where a thing is named that nobody here knows, it may be what the question is about: only from here on the first is the answer. */
+const strangeFrom = 0.95
 
 const urgent = (entry: Entry): boolean => entry.caution === 'emergency'
 
@@ -71,8 +74,9 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
     const [first] = found
     if (first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
       return first.entry
+    const least = namesStranger(question, language, names) ? strangeFrom : 0
     const sure = found.filter((one, i) =>
-      i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
+      one.confidence < least && one.signs.exact < 1 ? false : i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
     )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }

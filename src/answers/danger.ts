@@ -2,7 +2,8 @@
 import type { Language } from './entry.ts'
 import { isSlipOf } from './slips.ts'
 import { bare, wordsOf } from './terms.ts'
-import { dangerWords } from './words/danger-words.ts'
+import { dangerWords, noises } from './words/danger-words.ts'
+import { otherThings } from './words/other-things.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
 /** Whether the entries name a word, as it stands, in a title or a way to ask. */
@@ -11,8 +12,12 @@ export type Names = (word: string) => boolean
 /** Nothing in it is a cell, and something in it is a thing that people ask about elsewhere, or a thing that no entry names. */
 export function speaksOfOtherThings(question: string, language: Language, names: Names): boolean {
   const text = plain(question)
-  return isElsewhere(text, language, names) || namesStranger(text, language, names)
+  return isElsewhere(text, language, names) || strangersIn(text, language, names).everyday
 }
+
+/** Whether it names a thing, as after an article, that no entry names and none of our lists has; never where a cell is named. */
+export const namesStranger = (question: string, language: Language, names: Names): boolean =>
+  strangersIn(plain(question), language, names).led
 
 /** Whether a cell, or what holds or charges one, is named. */
 export function namesCells(question: string, language: Language): boolean {
@@ -34,9 +39,8 @@ export function signsOfDanger(question: string, language: Language, names: Names
   if (told.length === 0 || ofThing) return told
   const isSign = (word: string) => danger.some(sign => sign.test(word))
   const isOurs = (word: string) => signedThings.test(word) || isSign(word)
-  const isOther =
-    isElsewhere(text, language, isOurs) || namesStranger(text, language, word => isOurs(word) || names(word))
-  return isOther ? [] : told
+  const strange = strangersIn(text, language, word => isOurs(word) || names(word))
+  return isElsewhere(text, language, isOurs) || strange.everyday || strange.led ? [] : told
 }
 
 /** The whole words that a match touches. */
@@ -71,8 +75,9 @@ const namesDevice = (text: string, language: Language): boolean =>
   !vocabularies[language].otherWorlds.test(text) && text.split(' ').some(word => isDevice(word, language))
 
 function isDevice(word: string, language: Language): boolean {
-  const { devices } = listsOf[language]
+  const { devices, beside, others } = listsOf[language]
   if (devices.has(word)) return true
+  if (beside.has(word) || singles(word).some(one => others.has(one))) return false
   const isCompound = dangerWords[language].compounds && [...devices].some(one => one.length > 4 && word.endsWith(one))
   return isCompound || [...devices].some(one => one.length >= leastForSlip && isSlipOf(word, one))
 }
@@ -80,20 +85,38 @@ function isDevice(word: string, language: Language): boolean {
 /** A shorter word is too often another one. */
 const leastForSlip = 7
 
-/** Whether a thing is named, as after an article, that is in none of our lists and no entry's words. */
-function namesStranger(text: string, language: Language, isOurs: Names): boolean {
-  if (hasCells(text, language)) return false
-  const { small, leads, beside } = listsOf[language]
-  const isNear = (word = '') => beside.has(word) || isDevice(word, language) || vocabularies[language].signedThings.test(word)
-  const isKnown = (word: string) => /\d/.test(word) || word.length < 3 || small.has(word) || isNear(word) || isOurs(word)
-  const words = text.split(' ')
-  // Before one of ours it only says which.
-  return words.some((word, i) => leads.has(words[i - 1] ?? '') && !isKnown(word) && !isNear(words[i + 1]))
+/** Whether something in it is in none of our lists and no entry's words: a thing of every day, or what stands after an article or the like. */
+function strangersIn(text: string, language: Language, isOurs: Names): { readonly everyday: boolean; readonly led: boolean } {
+  if (hasCells(text, language)) return { everyday: false, led: false }
+  const { small, leads, beside, others } = listsOf[language]
+  const isNear = (word = '') =>
+    beside.has(word) || isDevice(word, language) || vocabularies[language].signedThings.test(word)
+  const isKnown = (word: string) =>
+    word.length < 3 || /\d/.test(word) || small.has(word) || noises.test(word) || isNear(word) || isOurs(word)
+  const isVerb = (lead: string, word: string) => dangerWords[language].verbs.test(`${lead} ${word}`)
+  const words = text.split(' ').map((word, i, all) => ({ word, lead: all[i - 1] ?? '', next: all[i + 1] }))
+  const strangers = words.filter(({ word }) => !isKnown(word))
+  return {
+    everyday: strangers.some(({ word }) => singles(word).some(one => others.has(one))),
+    // Before one of ours it only says which.
+    led: strangers.some(({ word, lead, next }) => leads.has(lead) && !isVerb(lead, word) && !isNear(next)),
+  }
 }
+
+const singles = (word: string): string[] => [
+  word,
+  ...['s', 'es', 'n', 'en', 'e'].flatMap(end => (word.endsWith(end) ? [word.slice(0, -end.length)] : [])),
+]
 
 const setOf = (list: string) => new Set(list.split(' '))
 const openLists = (language: Language) => {
   const { devices, beside, leads } = dangerWords[language]
-  return { devices: setOf(devices), beside: setOf(beside), leads: setOf(leads), small: setOf(vocabularies[language].small) }
+  return {
+    devices: setOf(devices),
+    beside: setOf(beside),
+    leads: setOf(leads),
+    others: setOf(otherThings[language]),
+    small: setOf(vocabularies[language].small),
+  }
 }
 const listsOf = { en: openLists('en'), de: openLists('de'), es: openLists('es') }
