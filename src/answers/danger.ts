@@ -76,11 +76,16 @@ const namesDevice = (text: string, language: Language): boolean =>
 
 function isDevice(word: string, language: Language): boolean {
   const { devices, beside, others } = listsOf[language]
-  if (devices.has(word)) return true
+  if (devices.has(word) || devices.has(word.replace(small, '$1'))) return true
   if (beside.has(word) || singles(word).some(one => others.has(one))) return false
-  const isCompound = dangerWords[language].compounds && [...devices].some(one => one.length > 4 && word.endsWith(one))
+  const isCompound =
+    dangerWords[language].compounds &&
+    [...devices].some(one => one.length > 4 && (word.endsWith(one) || word.startsWith(one)))
   return isCompound || [...devices].some(one => one.length >= leastForSlip && isSlipOf(word, one))
 }
+
+/** In Spanish, a small one of its kind. */
+const small = /it([oa]s?)$/
 
 /** A shorter word is too often another one. */
 const leastForSlip = 7
