@@ -76,7 +76,11 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
       return first.entry
     const least = namesStranger(question, language, names) ? strangeFrom : 0
     const sure = found.filter((one, i) =>
-      one.confidence < least && one.signs.exact < 1 ? false : i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
+      one.confidence < least && one.signs.exact < 1
+        ? false
+        : i === 0
+          ? isSure(one, one.entry.caution)
+          : urgent(one.entry) && isSure(one, 'full'),
     )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }

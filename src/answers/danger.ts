@@ -80,7 +80,7 @@ function isDevice(word: string, language: Language): boolean {
   if (beside.has(word) || singles(word).some(one => others.has(one))) return false
   const isCompound =
     dangerWords[language].compounds &&
-    [...devices].some(one => one.length > 4 && (word.endsWith(one) || word.startsWith(one)))
+    (endsAs(word, devices, language) || [...devices].some(one => one.length > 4 && word.startsWith(one)))
   return isCompound || [...devices].some(one => one.length >= leastForSlip && isSlipOf(word, one))
 }
 
@@ -91,7 +91,11 @@ const small = /it([oa]s?)$/
 const leastForSlip = 7
 
 /** Whether something in it is in none of our lists and no entry's words: a thing of every day, or what stands after an article or the like. */
-function strangersIn(text: string, language: Language, isOurs: Names): { readonly everyday: boolean; readonly led: boolean } {
+function strangersIn(
+  text: string,
+  language: Language,
+  isOurs: Names,
+): { readonly everyday: boolean; readonly led: boolean } {
   if (hasCells(text, language)) return { everyday: false, led: false }
   const { small, leads, beside, others } = listsOf[language]
   const isNear = (word = '') =>
@@ -102,11 +106,17 @@ function strangersIn(text: string, language: Language, isOurs: Names): { readonl
   const words = text.split(' ').map((word, i, all) => ({ word, lead: all[i - 1] ?? '', next: all[i + 1] }))
   const strangers = words.filter(({ word }) => !isKnown(word))
   return {
-    everyday: strangers.some(({ word }) => singles(word).some(one => others.has(one))),
+    everyday: strangers.some(
+      ({ word }) => singles(word).some(one => others.has(one)) || endsAs(word, others, language),
+    ),
     // Before one of ours it only says which.
     led: strangers.some(({ word, lead, next }) => leads.has(lead) && !isVerb(lead, word) && !isNear(next)),
   }
 }
+
+/** Whether a word is put together with one of these at its end, which tells what it is. */
+const endsAs = (word: string, among: ReadonlySet<string>, language: Language): boolean =>
+  dangerWords[language].compounds && [...among].some(one => one.length > 4 && word.endsWith(one))
 
 const singles = (word: string): string[] => [
   word,
