@@ -74,13 +74,10 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
     const [first] = found
     if (first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
       return first.entry
-    const least = namesStranger(question, language, names) ? strangeFrom : 0
-    const sure = found.filter((one, i) =>
-      one.confidence < least && one.signs.exact < 1
-        ? false
-        : i === 0
-          ? isSure(one, one.entry.caution)
-          : urgent(one.entry) && isSure(one, 'full'),
+    const isStrange = namesStranger(question, language, names)
+    const isOurs = ({ confidence, signs }: Found) => !isStrange || confidence >= strangeFrom || signs.exact === 1
+    const sure = found.filter(
+      (one, i) => isOurs(one) && (i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full')),
     )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }

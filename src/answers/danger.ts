@@ -76,7 +76,7 @@ const namesDevice = (text: string, language: Language): boolean =>
 
 function isDevice(word: string, language: Language): boolean {
   const { devices, beside, others } = listsOf[language]
-  if (devices.has(word) || devices.has(word.replace(small, '$1'))) return true
+  if (devices.has(word) || devices.has(word.replace(diminutive, '$1'))) return true
   if (beside.has(word) || singles(word).some(one => others.has(one))) return false
   const isCompound =
     dangerWords[language].compounds &&
@@ -85,7 +85,7 @@ function isDevice(word: string, language: Language): boolean {
 }
 
 /** In Spanish, a small one of its kind. */
-const small = /it([oa]s?)$/
+const diminutive = /it([oa]s?)$/
 
 /** A shorter word is too often another one. */
 const leastForSlip = 7
