@@ -35,7 +35,7 @@ test.each([
 // Not every one of them is found, so the counts reached are held.
 test.each([
   ['unseen-by-the-writer.yaml', 330, 0, 145],
-  ['everyday-and-danger.yaml', 800, 11, 268],
+  ['everyday-and-danger.yaml', 800, 11, 269],
 ])('danger and other matters in %s: as many are told apart as were', (file, asked, offTopicShown, emergenciesFirst) => {
   const counts = count(book, questionsOf(file) ?? [])
   console.log(`${file} ${JSON.stringify(counts)}`)
