@@ -1,6 +1,6 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
 import { isSure } from './confidence.ts'
-import { namesCells, signsOfDanger, speaksOfOtherThings } from './danger.ts'
+import { namesCells, namesStranger, signsOfDanger, speaksOfOtherThings } from './danger.ts'
 import { type Entry, type EntryId, type Language, languages } from './entry.ts'
 import { onlySoundsHurt, tellsOfHurt } from './hurt.ts'
 import { type Found, openAnswerSearch } from './search.ts'
@@ -25,6 +25,9 @@ export type AnswerBook = {
 
 /** Where a cell is named and getting away comes first, it is the answer from here on: far below any other. */
 const alarmFrom = 0.2
+
+/** Where a thing is named that nobody here knows, it may be what the question is about: only from here on the first is the answer. */
+const strangeFrom = 0.95
 
 const urgent = (entry: Entry): boolean => entry.caution === 'emergency'
 
@@ -64,15 +67,17 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
   function answerTo(question: string, language: Language, found: readonly Found[]): Entry | undefined {
     const names = (word: string) => search.names(word, language)
     const isOther = onlySoundsHurt(question, language)
-    const signs = isOther ? [] : signsOfDanger(question, language)
+    const signs = isOther ? [] : signsOfDanger(question, language, names)
     if (signs.length > 0) return gettingAway(question, signs, language) ?? found[0]?.entry
     if (isOther || speaksOfOtherThings(question, language, names))
       return found.find(one => one.signs.exact === 1)?.entry
     const [first] = found
     if (first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
       return first.entry
-    const sure = found.filter((one, i) =>
-      i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full'),
+    const isStrange = namesStranger(question, language, names)
+    const isOurs = ({ confidence, signs }: Found) => !isStrange || confidence >= strangeFrom || signs.exact === 1
+    const sure = found.filter(
+      (one, i) => isOurs(one) && (i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full')),
     )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
   }

@@ -1,13 +1,9 @@
 // Whether a question tells that somebody is hurt, as by a cell: by two words together, slips of the hand and all, mostly without one for a cell.
-import { distance } from 'fastest-levenshtein'
 import { namesCells } from './danger.ts'
 import type { Language } from './entry.ts'
+import { isSlipOf } from './slips.ts'
 import { bare, wordsOf } from './terms.ts'
 import { type HurtWords, hurtWords } from './words/hurt-words.ts'
-
-/** From this length on a word may have one slip, from the other on two. */
-const oneSlip = 5
-const twoSlips = 8
 
 export function tellsOfHurt(question: string, language: Language): boolean {
   const words = hurtWords[language]
@@ -29,23 +25,6 @@ export function tellsOfHurt(question: string, language: Language): boolean {
 /** Whether it sounds as if somebody were hurt, and is about the sun, sport or the like; never where a cell is named. */
 export const onlySoundsHurt = (question: string, language: Language): boolean =>
   hurtWords[language].never.test(wordsOf(bare(question)).join(' ')) && !namesCells(question, language)
-
-/** Whether somebody who was to write `word` may have written `typed`. */
-function isSlipOf(typed: string, word: string): boolean {
-  if (typed === word) return true
-  const short = Math.min(typed.length, word.length)
-  // The first letter is seldom wrong, and two that changed places are one slip.
-  if (short >= 4 && isSwapped(typed, word)) return true
-  if (short < oneSlip || (typed[0] !== word[0] && short < twoSlips)) return false
-  return distance(typed, word) <= (short >= twoSlips ? 2 : 1)
-}
-
-function isSwapped(typed: string, word: string): boolean {
-  if (typed.length !== word.length) return false
-  const off = [...word].flatMap((letter, i) => (typed[i] === letter ? [] : [i]))
-  const [first = 0, second = 0] = off
-  return off.length === 2 && second === first + 1 && typed[first] === word[second] && typed[second] === word[first]
-}
 
 type Lists = { has(list: string, typed: string): boolean }
 const kept = new Map<HurtWords, Lists>()

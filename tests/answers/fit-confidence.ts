@@ -20,7 +20,7 @@ const examples = fresh.flatMap(({ ask, language, right }): Example[] => {
   const [first] = search.find(ask, language)
   const names = (word: string) => search.names(word, language)
   // Signs of danger and other things are told by words alone: no sureness decides there.
-  if (!first || signsOfDanger(ask, language).length > 0 || speaksOfOtherThings(ask, language, names)) return []
+  if (!first || signsOfDanger(ask, language, names).length > 0 || speaksOfOtherThings(ask, language, names)) return []
   return [{ x: [1, ...signs.map(sign => first.signs[sign])], right: right.includes(first.entry.id) ? 1 : 0 }]
 })
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
 import { confidenceOf, isSure, type Signs } from '../../src/answers/confidence.ts'
-import { signsOfDanger } from '../../src/answers/danger.ts'
+import { namesStranger, signsOfDanger as signsIn, speaksOfOtherThings } from '../../src/answers/danger.ts'
 import type { CautionKind, Entry } from '../../src/answers/entry.ts'
 import { wordsIn } from '../../src/answers/known-words.ts'
 import { openAnswerSearch } from '../../src/answers/search.ts'
@@ -27,6 +27,8 @@ const shelf = entry(
 const drawer = entry('drawer', 'Keeping cells in a drawer', ['drawer full of loose cells'], 'Never store loose cells.')
 const post = entry('post', 'Sending a parcel', ['ship by courier', 'post them abroad'], 'Ask the courier first.')
 const search = openAnswerSearch([shelf, drawer, post])
+/** Signs of danger by the words alone, as if the entries named nothing. */
+const signsOfDanger = (question: string, language: 'en') => signsIn(question, language, () => false)
 const found = (question: string, among = search) => among.find(question, 'en')
 const signsOf = (question: string, id: string, among = search): Signs => {
   const one = found(question, among).find(each => each.entry.id === id)
@@ -170,9 +172,62 @@ describe('getting away', () => {
     expect(signsOfDanger('my charger smokes', 'en')).toEqual(['smokes'])
     for (const other of ['the toaster smokes', 'my kettle hisses']) expect(signsOfDanger(other, 'en')).toEqual([])
   })
+  test('is told by what happens to a thing that has a cell in it, slips and all, and is not by the same of other things', () => {
+    for (const [sign, ...things] of [
+      ['is spitting', 'speaker', 'powerbank', 'cell'],
+      ['is warped', 'phone', 'flashlght', 'battery'],
+      ['goes tsssss', 'charger', 'drone'],
+    ])
+      for (const thing of things)
+        expect(signsOfDanger(`the ${thing} ${sign}`, 'en'), `${thing} ${sign}`).not.toEqual([])
+    for (const other of ['the kitten is spitting', 'the record is warped', 'the bicycle pump goes tsssss'])
+      expect(signsOfDanger(other, 'en'), other).toEqual([])
+    expect(signsIn('der handydeckel hebt sich', 'de', () => false)).not.toEqual([])
+    expect(signsIn('el aparatito humea', 'es', () => false)).not.toEqual([])
+  })
+  test('is not told by a thing that nobody here knows, unless an entry names it or it is where it happens', () => {
+    const signs = (question: string, known = '') => signsIn(question, 'en', word => word === known)
+    expect(signs('smoke comes out of the zeppelin')).toEqual([])
+    expect(signs('smoke comes out of the zeppelin', 'zeppelin')).not.toEqual([])
+    expect(signs('smoke comes out of the drawer')).not.toEqual([])
+    expect(signs('smoke comes out of the zeppelin and the cell is hot')).not.toEqual([])
+    // Without an article it may be any word.
+    expect(signs('smoke comes out quixotically')).not.toEqual([])
+  })
   test('is the answer to any sign of danger, however it is put', () => {
     expect(book.lookUp('my cell is smoking in the drawer', ['en']).answer?.id).toBe('fire')
     expect(openBook([shelf, post]).lookUp('my cell is smoking on the shelf', ['en']).answer?.id).toBe('shelf')
+  })
+})
+
+describe('a thing that nobody here knows', () => {
+  const names = (word: string) => ['shelf', 'courier'].includes(word)
+  test('stands after an article or the like, and no cell is named', () => {
+    for (const question of ['does the zeppelin ship by courier', 'put it on a zeppelin'])
+      expect(namesStranger(question, 'en', names), question).toBe(true)
+    for (const question of [
+      'put it on the shelf',
+      'quixotic shelf',
+      'the zeppelin has a cell',
+      'the torch is on a shelf',
+    ])
+      expect(namesStranger(question, 'en', names), question).toBe(false)
+    expect(namesStranger('la pongo ahí', 'es', names)).toBe(false)
+    expect(namesStranger('la zarzuela', 'es', names)).toBe(true)
+  })
+  test('of every day is another matter, wherever it stands, unless an entry names it', () => {
+    expect(speaksOfOtherThings('grade b diploma', 'en', () => false)).toBe(true)
+    expect(speaksOfOtherThings('grade b diploma', 'en', word => word === 'diploma')).toBe(false)
+    expect(speaksOfOtherThings('bratpfanne sauber machen', 'de', () => false)).toBe(true)
+  })
+  test('leaves only what is very sure as the answer', () => {
+    const book = openBook([shelf, drawer, post])
+    const asked = (question: string) => book.lookUp(question, ['en'])
+    // As sure as each other; only one has a thing after an article.
+    expect(asked('ship by courier zeppelin').answer?.id).toBe('post')
+    expect(asked('ship by courier in a zeppelin').answer).toBeUndefined()
+    expect(asked('ship by courier in a zeppelin').near[0]?.id).toBe('post')
+    expect(asked('sending parcel by courier in a zeppelin').answer?.id).toBe('post')
   })
 })
 

@@ -40,11 +40,15 @@ const harmed = {
   de: 'verletzt verletzung blutet blutend weh schmerzen',
   es: 'herido herida heridos sangra sangrando sangre duele lesionado',
 }
-const smoke = { en: 'smoke fumes vapour vapor', de: 'rauch qualm dampf dampfe', es: 'humo vapor gases' }
+const smoke = {
+  en: 'smoke fumes vapour vapor cloud',
+  de: 'rauch qualm dampf dampfe wolke nebel',
+  es: 'humo vapor gases nube humareda',
+}
 const breath = {
-  en: 'breathe breathed inhaled inhale coughing coughs lungs choking dizzy',
-  de: 'eingeatmet atmen atmet luft hustet husten schwindlig schwindelig lunge',
-  es: 'respiro respire respirar inhale inhalo tose tosiendo mareado mareada pulmones',
+  en: 'breathe breathed breathing inhaled inhale cough coughing coughs coughed lungs choking dizzy',
+  de: 'eingeatmet atmen atmet luft hustet husten huste gehustet schwindlig schwindelig lunge',
+  es: 'respiro respire respirar inhale inhalo tose toso tosiendo tos mareado mareada pulmones',
 }
 const taken = {
   en: 'swallowed swallow ate licked sucked drank',
@@ -94,7 +98,7 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
     withCells: swallowed.en,
     noSlips: 'burner burners beast boost hang bank hurry hotel fare race faces lags aim farm inhaler breath',
     never:
-      /\b(?:sun ?burn\w*|calories|burn\w* (?:the )?fat|fat burn\w*|heart ?burn|squats|(?:after|from|while|by) (?:the |a )?(?:gym|workouts?|training|exercis\w*|running|jogging)|(?:burn\w*|rip\w*) (?:a )?cds?|razor|botox|(?:quit|stop|give up|giving up) smoking|allerg(?:y|ies)|pollen|hay fever|onions?|chill?i(?:es|s)?|frost\w*|shav(?:e|ed|ing)|pipes? burst|microwave)\b/,
+      /\b(?:sun ?burn\w*|calories|burn\w* (?:the )?fat|fat burn\w*|heart ?burn|squats|(?:after|from|while|by) (?:the |a )?(?:gym|workouts?|training|exercis\w*|running|jogging)|(?:burn\w*|rip\w*) (?:a )?cds?|razor|botox|(?:quit|stop|give up|giving up) smoking|allerg(?:y|ies)|pollen|hay fever|onions?|chill?i(?:es|s)?|frost\w*|shav(?:e|ed|ing)|pipes? burst|microwave|candles?|(?<!like )(?<!like a )fireworks?|sun ?(?:screen|cream|block)|shampoo|conditioner|(?:hair )?dye|chlorine|moisturi[sz]er|mascara|eye ?liner|eyelash\w*|make ?up|hair ?spray|lemons?|limes?|contact lens\w*|grapefruit|sauce|(?:chemical|face) peel\w*|waxing|wildfires?|forest fires?|dentist)\b/,
   },
   de: {
     together: [
@@ -108,9 +112,9 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
     ],
     pairs: pairsOf('de'),
     withCells: swallowed.de,
-    noSlips: 'gelassen gelesen gekannt genannt verkannt gerannt verbannt hase dose rose rausch lust fluss',
+    noSlips: 'scherben gelassen gelesen gekannt genannt verkannt gerannt verbannt hase dose rose rausch lust fluss',
     never:
-      /(?<!\p{L})(?:sonnenbrand|kalorien|fett (?:ver)?brenn\p{L}*|sodbrennen|(?:beim|nach dem|vom) (?:training|sport|joggen|laufen)|muskelkater|botox|(?:mit dem )?rauchen (?:aufhor\p{L}*|aufgeben)|aufhoren zu rauchen|nichtraucher|wasserrohr|vor (?:wut|arbeit)|allergien?|pollen|heuschnupfen|zwiebeln?|chilis?|rasur|rasieren)(?!\p{L})/u,
+      /(?<!\p{L})(?:sonnenbrand|kalorien|fett (?:ver)?brenn\p{L}*|sodbrennen|(?:beim|nach dem|vom) (?:training|sport|joggen|laufen)|muskelkater|botox|(?:mit dem )?rauchen (?:aufhor\p{L}*|aufgeben)|aufhoren zu rauchen|nichtraucher|wasserrohr|vor (?:wut|arbeit)|allergien?|pollen|heuschnupfen|zwiebeln?|chilis?|rasur|rasieren|\p{L}*kerzen?|(?<!wie )(?<!wie eine )(?:silvester)?raketen?|\p{L}*boller|feuerwerk\p{L}*|(?:sonnen|gesichts|nacht)(?:creme|milch)|milch|shampoo|spulung|\p{L}*farbemittel|haarfarbe|chlor\p{L}*|wimper\p{L}*|haarspray|schminke|zitronen?|limetten?|kontaktlinsen?|\p{L}*(?:sosse|sauce)|peeling|waxing|waldbrand\p{L}*|zahnarzt)(?!\p{L})/u,
   },
   es: {
     together: [
@@ -123,6 +127,6 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
     noSlips:
       'quedo quede queda quedado quedada quedados quedadas quiero quemador revista mango manto pierda piedra piel cada casa cama',
     never:
-      /(?<!\p{L})(?:quemaduras? (?:de|del) sol|quemaduras? solar\p{L}*|calorias|quem\p{L}* grasa|(?:despues del|en el) (?:gimnasio|entrenamiento)|(?:al|de) correr|quem\p{L}* (?:un )?cds?|(?:dejar|dejo|deje) de fumar|botox|hialuronico|tuberia|explota\p{L}* la cabeza|alergias?|polen|cebollas?|bombillas?|afeitar\p{L}*)(?!\p{L})/u,
+      /(?<!\p{L})(?:quemaduras? (?:de|del) sol|quemaduras? solar\p{L}*|calorias|quem\p{L}* grasa|(?:despues del|en el) (?:gimnasio|entrenamiento)|(?:al|de) correr|quem\p{L}* (?:un )?cds?|(?:dejar|dejo|deje) de fumar|botox|hialuronico|tuberia|explota\p{L}* la cabeza|alergias?|polen|cebollas?|bombillas?|afeitar\p{L}*|velas?|(?<!como )(?<!como un )(?:petardos?|cohetes?)|fuegos artificiales|crema (?:solar|facial|depilatoria)|protector solar|bronceador|champu|acondicionador|tintes?|cloro|rimel|pestanas?|maquillaje|laca|limon(?:es)?|limas?|lentillas?|salsa|exfolia\p{L}*|depila\p{L}*|incendios? forestal(?:es)?|dentista)(?!\p{L})/u,
   },
 }
