@@ -27,7 +27,7 @@ import { pageOf } from './family-page.ts'
 import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { changeReference, offeredEnough } from './keep-reference.ts'
-import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, showWaiting } from './review-family.ts'
+import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, viewWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
@@ -170,6 +170,7 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'made':
     case 'tells':
     case 'not-known':
+    case 'all-not-known':
     case 'rewrap':
     case 'fake-sent':
     case 'fake-of':
@@ -256,7 +257,7 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
   if (act.is === 'asked' && done.done)
     return updateOrReply(
       interaction,
-      showWaiting(services.families.base, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
+      await viewWaiting(services, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
     )
   return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
 }
@@ -265,7 +266,7 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
 async function waitingPage(turn: FamilyTurn): Promise<ShownMessage> {
   const { services, say, work } = turn
   if (!work.family.review) return pageOf(turn, say('families.refused.nothing-to-review'), 'page')
-  return showWaiting(services.families.base, say, work, { agree: mayAgreeNow(turn, work) })
+  return viewWaiting(services, say, work, { agree: mayAgreeNow(turn, work) })
 }
 
 /** A check of such a cell, for whoever presses: nothing of it is a moderator's. */

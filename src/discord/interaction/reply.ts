@@ -75,6 +75,11 @@ export async function editReply(interaction: Answerable, shown: ShownMessage): P
 /** Something private to say after `defer`, in place of the answer of a command and beside the message of a click. */
 export async function followUpPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
   if (interaction.isCommand()) return editReply(interaction, shown)
+  await addPrivately(interaction, shown)
+}
+
+/** One more private message, below what was answered already. */
+export async function addPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
   await interaction.followUp({ components: shown.components, flags: shown.flags | MessageFlags.Ephemeral })
 }
 

@@ -1,6 +1,7 @@
 // /trends: the latest release of the server's counted checks, for its moderators.
 import { ApplicationCommandType, PermissionFlagsBits } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
+import { noteWaiting } from '../families/waiting-families.ts'
 import type { Command } from '../interaction/command.ts'
 import { refuse, replyPrivately } from '../interaction/reply.ts'
 import { onServers } from '../interaction/where-offered.ts'
@@ -20,7 +21,8 @@ export const trendsCommand: Command = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const found = await findRelease(services, interaction)
-    if (!found.ok) return refuse(interaction, say, found.refusal)
-    await replyPrivately(interaction, await viewRelease(services, say, found, 'overview'))
+    if (found.ok) await replyPrivately(interaction, await viewRelease(services, say, found, 'overview'))
+    else await refuse(interaction, say, found.refusal)
+    await noteWaiting(services, interaction, say)
   },
 }

@@ -1,6 +1,7 @@
 // /check waiting: for moderators and helpers, who of their server is stuck or waits for somebody, the longest waiting first.
 import { ApplicationCommandOptionType } from 'discord.js'
 import { sayIn } from '../../../words/say.ts'
+import { noteWaiting } from '../../families/waiting-families.ts'
 import type { Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { refusalOf } from '../../interaction/rights.ts'
@@ -18,5 +19,6 @@ export const checkWaiting: Subcommand = {
     const shown = await viewWaiting(services, interaction, say, 'all', 0)
     if (!shown) return refuse(interaction, say, refusalOf(interaction, 'not-moderator'))
     await replyPrivately(interaction, shown)
+    await noteWaiting(services, interaction, say)
   },
 }
