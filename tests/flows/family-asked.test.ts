@@ -20,7 +20,7 @@ async function reportsIn(reportsChannel: string): Promise<void> {
 }
 
 type Fields = Record<string, string | string[]>
-const larkmoor: Fields = { name: 'Sandpiper 25', maker: 'Larkmoor', size: ['18650-bare'], figures: '2500 mAh 20 A' }
+const larkmoor: Fields = { name: 'Sandpiper 25', maker: 'Larkmoor', size: '18650-bare', figures: '2500 mAh 20 A' }
 
 async function filled(person: Person, reply: Awaited<ReturnType<Person['run']>>, fields: Fields) {
   if (reply.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(reply).slice(0, 300)}`)
@@ -50,7 +50,7 @@ describe('the form of a model', () => {
   })
 
   test('that was not taken is opened again with all that was typed, the size too, and sent in one go', async () => {
-    const told = await begun({ ...larkmoor, size: ['21700-protected'], figures: '2500, 20A, 45g' })
+    const told = await begun({ ...larkmoor, size: '21700-protected', figures: '2500, 20A, 45g' })
     expect(text(told)).toMatch(/Is it the capacity\? Then write 2500 mAh/)
     const form = await press(tomas(), told, 'Open the form again')
     if (form.kind !== 'modal') throw new Error('no form')
@@ -97,7 +97,7 @@ describe('the form of a model', () => {
     const page = await built()
     await begun({ ...larkmoor, name: 'Curlew 30' })
     const form = await press(tomas(), page, 'Name and figures')
-    const told = await filled(tomas(), form, { ...larkmoor, size: ['21700-bare'] })
+    const told = await filled(tomas(), form, { ...larkmoor, size: '21700-bare' })
     expect(text(told)).toMatch(/for another size or kind: 18650 · Bare/)
     const again = await press(tomas(), told, 'Open the form again')
     expect(text(await filled(tomas(), again, { ...larkmoor, name: 'Curlew 3O' }))).toMatch(/has this name already/)

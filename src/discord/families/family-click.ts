@@ -31,7 +31,7 @@ import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, viewWaiting }
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
-import { fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
+import { askForm, fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
 import { photoForm } from './show/photo-form.ts'
 import { showMore } from './show/show-page.ts'
 import { showHistory } from './show/show-parts.ts'
@@ -127,7 +127,7 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
     case 'new-photo-of':
       return photoForm(say, base, id({ is: 'photo-sent', opening }), work.facts, act.feature)
     case 'ask':
-      return whyForm(say, id({ is: 'asked', opening }), say('families.button.ask'))
+      return askForm(say, id({ is: 'asked', opening }), work.family.head === 0)
     case 'back':
       return whyForm(
         say,

@@ -67,9 +67,10 @@ export const mayAgreeNow = ({ services, interaction, settings }: Looking, { fami
   mayAgree(family, { person: interaction.user.id, now: services.now() }, isAlone(settings))
 
 async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> {
-  const { services, interaction, settings, work } = turn
+  const { services, interaction, say, settings, work } = turn
   const { family, proposed, inForce } = work
-  const why = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
+  const typed = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
+  const why = typed === '' && act.is === 'asked' && family.head === 0 ? say('families.why.first') : typed
   const doing: Doing = { person: interaction.user.id, interaction: interaction.id, now: services.now(), why }
   switch (act.is) {
     case 'asked':

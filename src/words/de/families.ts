@@ -190,6 +190,9 @@ export const families: Partial<Catalogue> = {
     'Gefragt. {alone, select, yes {Es ist keine zweite Person aus der Moderation zu sehen: Drück selbst „Zustimmen: in Kraft setzen“.} other {Jemand anderes aus der Moderation muss zustimmen, {place, select, here {hier: {channel}, oder } other {}}mit /modell liste, wo es zuoberst steht. Hat es nach einem Tag niemand getan, darfst du es selbst: Drück dann „Ausprobieren und in Kraft setzen“.}}',
   'families.waits': '### {name}: Version {number} wartet\n{who} sagt: {why}',
   'families.why': 'Warum? Ein Satz für den Verlauf',
+  'families.why.first': 'Erste Version',
+  'families.why.first.hint':
+    'Woher weißt du es? Etwa: an fünf Zellen gezählt. Kann bei der ersten Version leer bleiben.',
   'families.successor': 'Was stattdessen',
   'families.successor.none': 'Nichts',
   'families.history.title': '### {name}: Verlauf',

@@ -184,6 +184,8 @@ export const families = {
     'Asked. {alone, select, yes {I see no second moderator here: press “Agree” yourself.} other {Another moderator has to agree, {place, select, here {here: {channel}, or } other {}}with /family list, where it stands first. If nobody has within a day, you may: press “Try it and put it in force” then.}}',
   'families.waits': '### {name}: version {number} is waiting\n{who} says: {why}',
   'families.why': 'Why? One sentence for the history',
+  'families.why.first': 'First version',
+  'families.why.first.hint': 'How do you know it? Such as: counted on five cells. Can stay empty for a first version.',
   'families.successor': 'What to use instead',
   'families.successor.none': 'Nothing',
   'families.history.title': '### {name}: history',

@@ -187,6 +187,8 @@ export const families: Partial<Catalogue> = {
     'Ya está pedido. {alone, select, yes {No se ve a otra persona de la moderación: pulsa tú «De acuerdo: poner en vigor».} other {Debe aceptarlo otra persona de la moderación, {place, select, here {aquí: {channel}, o } other {}}con /modelo lista, donde va lo primero. Si en un día no lo hace nadie, puedes hacerlo tú: pulsa entonces «Probar y poner en vigor».}}',
   'families.waits': '### {name}: la versión {number} espera\n{who} dice: {why}',
   'families.why': '¿Por qué? Una frase para el historial',
+  'families.why.first': 'Primera versión',
+  'families.why.first.hint': '¿Cómo lo sabes? Por ejemplo: contado en cinco celdas. En la primera puede quedar vacío.',
   'families.successor': 'Qué usar en su lugar',
   'families.successor.none': 'Nada',
   'families.history.title': '### {name}: historial',

@@ -197,6 +197,18 @@ export function fakeForm(say: Say, base: Pack, custom_id: string, facts: Facts, 
 export const whyForm = (say: Say, custom_id: string, title: string): Form =>
   form(custom_id, title, [textField(fields.why, { label: say('families.why') }, { most: 300, required: true })])
 
+/** `first`: the first version of a model is its own reason, so that nothing need be typed. */
+export const askForm = (say: Say, custom_id: string, first: boolean): Form =>
+  first
+    ? form(custom_id, say('families.button.ask'), [
+        textField(
+          fields.why,
+          { label: say('families.why'), hint: say('families.why.first.hint') },
+          { most: 300, required: false },
+        ),
+      ])
+    : whyForm(say, custom_id, say('families.button.ask'))
+
 export const retireForm = (say: Say, custom_id: string, others: readonly FamilyHead[]): Form =>
   form(custom_id, say('families.button.retire'), [
     textField(fields.why, { label: say('families.why') }, { most: 300, required: true }),
