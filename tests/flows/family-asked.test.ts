@@ -19,7 +19,7 @@ async function reportsIn(reportsChannel: string): Promise<void> {
   await room.services.servers.save({ ...settings, revision: settings.revision + 1, reportsChannel })
 }
 
-type Fields = Record<string, string | string[]>
+type Fields = Record<string, string>
 const larkmoor: Fields = { name: 'Sandpiper 25', maker: 'Larkmoor', size: '18650-bare', figures: '2500 mAh 20 A' }
 
 async function filled(person: Person, reply: Awaited<ReturnType<Person['run']>>, fields: Fields) {
@@ -44,8 +44,8 @@ describe('the form of a model', () => {
   ])('with %s changes nothing, says what to change, and gives back what was typed', async (_, wrong, says) => {
     const told = text(await begun({ ...larkmoor, ...wrong }))
     expect(told).toMatch(says)
-    for (const typed of Object.values({ ...larkmoor, ...wrong }))
-      if (typeof typed === 'string') expect(told).toContain(typed)
+    const { size: _, ...typed } = { ...larkmoor, ...wrong }
+    for (const one of Object.values(typed)) expect(told).toContain(one)
     expect(await heads()).toEqual([])
   })
 
