@@ -44,7 +44,7 @@ describe('the form of a model', () => {
   ])('with %s changes nothing, says what to change, and gives back what was typed', async (_, wrong, says) => {
     const told = text(await begun({ ...larkmoor, ...wrong }))
     expect(told).toMatch(says)
-    const { size: _, ...typed } = { ...larkmoor, ...wrong }
+    const { size: _size, ...typed } = { ...larkmoor, ...wrong }
     for (const one of Object.values(typed)) expect(told).toContain(one)
     expect(await heads()).toEqual([])
   })
