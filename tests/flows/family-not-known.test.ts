@@ -76,7 +76,7 @@ describe('what is not known', () => {
 describe('the lines of the page', () => {
   test('say that they came with the letter, until one is set here, which is marked', async () => {
     const page = await built()
-    expect(text(page)).toMatch(/All of this came with letter [A-Z], a construction shipped with the bot/)
+    expect(text(page)).toMatch(/Every feature below came with letter [A-Z], a construction shipped with the bot; none/)
     expect(text(page)).not.toContain('✎')
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
     const four = messageOf(await tomas().choose(legs, menus(legs)[0]?.customId ?? '', ['four']))
@@ -84,6 +84,13 @@ describe('the lines of the page', () => {
     expect(after).toMatch(/✎ set here, by a moderator or from a good cell\. Every other feature came with letter [A-Z]/)
     expect(after).toMatch(/^✎ \*\*Legs:\*\* four/m)
     expect(after).toMatch(/^\*\*Dimples:/m)
+  })
+
+  test('lead to a photo for what no feature can say', async () => {
+    const page = await built()
+    const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['lettering-place']))
+    expect(text(legs)).toMatch(/how many rows of lettering there are\? Add a photo with a sentence/)
+    expect(buttons(legs).some(one => one.customId?.includes('new-photo-of.lettering-place'))).toBe(true)
   })
 
   test('are read with what a sign is worth beside them', async () => {

@@ -255,8 +255,10 @@ export const families: Partial<Catalogue> = {
   'families.lines.head': 'Was eine gute zeigt. Was gegen eine Zelle spricht.',
   'families.strengths':
     '„Widerlegt“: Eine solche Antwort genügt. Zeichen zählen zusammen: {strong, plural, one {# starkes} other {# starke}}, {moderate, plural, one {# einfaches} other {# einfache}} oder {weak, plural, one {# schwaches} other {# schwache}} machen eine Zelle zweifelhaft.',
+  'families.feature.unsaid':
+    'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nichts.',
   'families.origin.built':
-    'All das kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}: Hier hat niemand etwas daran geändert.',
+    'Jedes Merkmal hier unten kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}; keines davon wurde hier geändert.',
   'families.origin.set':
     '{mark} hier festgelegt, von der Moderation oder nach einer guten Zelle. Jedes andere Merkmal kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}.',
   'families.origin.own': 'All das wurde hier festgelegt, von der Moderation oder nach guten Zellen.',

@@ -246,8 +246,10 @@ export const families = {
   'families.lines.head': 'What a good one shows. What speaks against a cell.',
   'families.strengths':
     'Ruled out: one such answer is enough. Signs add up: {strong, plural, one {# strong sign} other {# strong signs}}, {moderate, plural, one {# sign} other {# signs}} or {weak, plural, one {# weak one} other {# weak ones}} make a cell doubtful.',
+  'families.feature.unsaid':
+    'Something that no feature here can say, such as how many rows of lettering there are? Add a photo with a sentence: everyone who checks sees it beside the question. It counts nothing.',
   'families.origin.built':
-    'All of this came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}: nobody here has changed it.',
+    'Every feature below came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}; none of them was changed here.',
   'families.origin.set':
     '{mark} set here, by a moderator or from a good cell. Every other feature came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}.',
   'families.origin.own': 'All of this was set here, by moderators or from good cells.',

@@ -249,8 +249,10 @@ export const families: Partial<Catalogue> = {
   'families.lines.head': 'Qué muestra una buena. Qué habla en contra de una celda.',
   'families.strengths':
     'Descartada: basta una respuesta así. Las señales se suman: {strong, plural, one {# fuerte} other {# fuertes}}, {moderate, plural, one {# señal sin más} other {# señales sin más}} o {weak, plural, one {# débil} other {# débiles}} hacen dudosa una celda.',
+  'families.feature.unsaid':
+    '¿Algo que ningún rasgo de aquí puede decir, como cuántas líneas de letras hay? Añade una foto con una frase: quien comprueba la ve junto a la pregunta. No cuenta nada.',
   'families.origin.built':
-    'Todo esto vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}: aquí nadie lo ha cambiado.',
+    'Todo rasgo de aquí abajo vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}; aquí no se ha cambiado ninguno.',
   'families.origin.set':
     '{mark} puesto aquí, por la moderación o según una celda buena. Todo rasgo sin marca vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}.',
   'families.origin.own': 'Todo esto se ha puesto aquí, por la moderación o según celdas buenas.',

@@ -245,7 +245,7 @@ export function showFeature(
         pressButton(id({ is: 'not-known', feature: featureId }), say('families.button.not-known')),
         pressButton(id({ is: 'new-photo-of', feature: featureId }), say('families.button.add-photo')),
       ]),
-      small(say('caution.line')),
+      small(`${say('families.feature.unsaid')}\n${say('caution.line')}`),
     ],
     pictures,
   )
