@@ -19,6 +19,8 @@ export const familyIds = idKind('cwf1', {
         'check',
         /** What waits for a second moderator. */
         'waiting',
+        /** The same in a message of its own. */
+        'waiting-beside',
         'page',
         'more',
         'choose-feature',

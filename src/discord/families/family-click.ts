@@ -89,6 +89,7 @@ const looking: readonly FamilyAct['is'][] = [
   ...([
     'page',
     'waiting',
+    'waiting-beside',
     'more',
     'choose-feature',
     'try',
@@ -159,6 +160,8 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
       return updateOrReply(interaction, await pageOf(turn, undefined, act.is))
     case 'waiting':
       return updateOrReply(interaction, await waitingPage(turn))
+    case 'waiting-beside':
+      return replyPrivately(interaction, await waitingPage(turn))
     case 'more':
       return updateOrReply(interaction, showMore(say, work))
     case 'choose-feature': {

@@ -1,12 +1,12 @@
 // What waits for a second moderator, as whoever looks sees it: what waits for their press first, the newest of it before the rest.
+import type { APIMessageTopLevelComponent, BaseInteraction } from 'discord.js'
 import type { ServerFamily } from '../../families/family.ts'
 import { mayAgree } from '../../families/review.ts'
 import type { ServerSettings } from '../../server/settings.ts'
 import { bare, plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
-import { type Answerable, addPrivately } from '../interaction/reply.ts'
 import { moderating } from '../interaction/rights.ts'
-import { message, pressButton, rows, small, text } from '../message/parts.ts'
+import { pressButton, rows, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { isAlone } from './review-family.ts'
 import { idFor } from './show/menus.ts'
@@ -33,11 +33,8 @@ export async function waitingFor(
 
 const nameOf = (family: ServerFamily): string => family.draft?.identity.name ?? family.id
 
-const lookButton = (say: Say, { family }: Waiting) =>
-  pressButton(
-    idFor(family.id, family.revision)({ is: 'waiting' }),
-    say('families.button.waits', { name: bare(nameOf(family)) }),
-  )
+const lookButton = (say: Say, { family }: Waiting, is: 'waiting' | 'waiting-beside' = 'waiting') =>
+  pressButton(idFor(family.id, family.revision)({ is }), say('families.button.waits', { name: bare(nameOf(family)) }))
 
 /** What stands first in the list: a sentence and a button for each. */
 export function showWaitingFirst(say: Say, waiting: readonly Waiting[], person: string) {
@@ -54,15 +51,18 @@ export function showWaitingFirst(say: Say, waiting: readonly Waiting[], person: 
 const mostNoted = 3
 
 /**
- * Below the first screens of a moderator: how many models wait for their press, with a button that leads to each. A message of its own, so
- * that what was asked for stays whole, and stays there when the button is pressed.
+ * Above the first screens of a moderator: how many models wait for their press, with a button for each that leaves the screen as it is;
+ * nothing for anybody else.
  */
-export async function noteWaiting(services: Services, interaction: Answerable, say: Say): Promise<void> {
+export async function noteWaiting(
+  services: Services,
+  interaction: BaseInteraction,
+  say: Say,
+): Promise<readonly APIMessageTopLevelComponent[]> {
   const settings = await moderating(services, interaction)
-  if (!settings) return
+  if (!settings) return []
   const waiting = (await waitingFor(services, settings, interaction.user.id)).filter(one => one.mine)
-  if (waiting.length === 0) return
-  const buttons = rows(waiting.slice(0, mostNoted).map(one => lookButton(say, one)))
-  const note = text(say('families.waiting.note', { count: waiting.length }))
-  await addPrivately(interaction, message([note, ...buttons, small(say('caution.line'))]))
+  if (waiting.length === 0) return []
+  const buttons = waiting.slice(0, mostNoted).map(one => lookButton(say, one, 'waiting-beside'))
+  return [text(say('families.waiting.note', { count: waiting.length })), ...rows(buttons)]
 }

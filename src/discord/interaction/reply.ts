@@ -44,6 +44,12 @@ export async function updateOrReply(interaction: Clicked, shown: ShownMessage): 
   return own ? redraw(interaction, shown) : replyPrivately(interaction, shown)
 }
 
+export const refusalParts = (say: Say, refusal: Refusal, more: readonly APITextDisplayComponent[] = []) => [
+  text(sayRefusal(say, refusal)),
+  ...more,
+  small(say('caution.line')),
+]
+
 /** `more` stands below the sentence. */
 export async function refuse(
   interaction: Answerable,
@@ -51,7 +57,7 @@ export async function refuse(
   refusal: Refusal,
   more: readonly APITextDisplayComponent[] = [],
 ): Promise<void> {
-  await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), ...more, small(say('caution.line'))]))
+  await replyPrivately(interaction, message(refusalParts(say, refusal, more)))
 }
 
 /** Says that an answer is being worked on; it is then given with `editReply`. A click keeps its message meanwhile. */
@@ -75,11 +81,6 @@ export async function editReply(interaction: Answerable, shown: ShownMessage): P
 /** Something private to say after `defer`, in place of the answer of a command and beside the message of a click. */
 export async function followUpPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
   if (interaction.isCommand()) return editReply(interaction, shown)
-  await addPrivately(interaction, shown)
-}
-
-/** One more private message, below what was answered already. */
-export async function addPrivately(interaction: Answerable, shown: ShownMessage): Promise<void> {
   await interaction.followUp({ components: shown.components, flags: shown.flags | MessageFlags.Ephemeral })
 }
 

@@ -1,7 +1,6 @@
 // /setup: how this server is set up, for those who may manage it, and the way to change it.
 import { ApplicationCommandType, PermissionFlagsBits } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
-import { noteWaiting } from '../families/waiting-families.ts'
 import type { Command } from '../interaction/command.ts'
 import { refuse, replyPrivately } from '../interaction/reply.ts'
 import { managing, refusalOf } from '../interaction/rights.ts'
@@ -24,6 +23,5 @@ export const setupCommand: Command = {
     const settings = await managing(services, interaction)
     if (!settings) return refuse(interaction, say, refusalOf(interaction, 'not-manager'))
     await replyPrivately(interaction, showOverview(say, settings, lookRound(interaction.guild, settings)))
-    await noteWaiting(services, interaction, say)
   },
 }

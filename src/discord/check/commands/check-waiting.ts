@@ -18,7 +18,7 @@ export const checkWaiting: Subcommand = {
     const say = sayIn(interaction.locale)
     const shown = await viewWaiting(services, interaction, say, 'all', 0)
     if (!shown) return refuse(interaction, say, refusalOf(interaction, 'not-moderator'))
-    await replyPrivately(interaction, shown)
-    await noteWaiting(services, interaction, say)
+    const above = await noteWaiting(services, interaction, say)
+    await replyPrivately(interaction, { ...shown, components: [...above, ...shown.components] })
   },
 }
