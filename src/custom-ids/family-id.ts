@@ -19,6 +19,8 @@ export const familyIds = idKind('cwf1', {
         'check',
         /** What waits for a second moderator. */
         'waiting',
+        /** The same in a message of its own. */
+        'waiting-beside',
         'page',
         'more',
         'choose-feature',
@@ -44,6 +46,8 @@ export const familyIds = idKind('cwf1', {
     { is: z.literal('send-back') },
     { is: z.literal('agreed'), digest: z.string().regex(/^[a-f0-9]{12}$/) },
     { is: z.enum(['made', 'tells', 'not-known']), feature },
+    /** Which features are not known: all that are ticked. */
+    { is: z.literal('all-not-known') },
     { is: z.literal('rewrap'), feature, on: flag('on', 'off') },
     { is: z.enum(['figures-sent', 'fake-sent']), opening },
     /** A false look that was drafted from a finding. */

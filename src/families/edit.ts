@@ -2,6 +2,7 @@
 import { factsFrom } from './construction.ts'
 import type { Construction, Facts, Figures, Identity, KnownFake, TellingStrength, Trait } from './facts/facts-schema.ts'
 import { limits, type ServerFamily } from './family.ts'
+import { type Begun, type Sayable, withNotKnown } from './not-known.ts'
 
 export type Edit =
   | { readonly is: 'built'; readonly construction: Construction }
@@ -19,6 +20,13 @@ export type Edit =
     }
   | { readonly is: 'exception'; readonly feature: string; readonly on: boolean }
   | { readonly is: 'not-known'; readonly feature: string }
+  /** Of `all`, exactly these are not known; what else was not comes back as the facts were begun. */
+  | {
+      readonly is: 'all-not-known'
+      readonly features: readonly string[]
+      readonly all: readonly Sayable[]
+      readonly begun: Begun
+    }
   /** `built`: the construction it was made from, which may be for other sizes. */
   | {
       readonly is: 'identity'
@@ -86,6 +94,11 @@ function apply(facts: Facts, edit: Edit): Facts | EditRefusal {
       }
     case 'not-known': {
       const { [edit.feature]: _gone, ...traits } = facts.traits
+      return { ...facts, traits }
+    }
+    case 'all-not-known': {
+      const traits = withNotKnown(facts, edit.all, edit.features, edit.begun)
+      if (Object.keys(traits).length > limits.features) return { code: 'too-many-features', most: limits.features }
       return { ...facts, traits }
     }
     default:

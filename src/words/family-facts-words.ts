@@ -10,6 +10,8 @@ import {
 } from '../families/derive/figure-limits.ts'
 import type { Against, Facts, Trait } from '../families/facts/facts-schema.ts'
 import { featuresOf, inCheckOrder } from '../families/features.ts'
+import { isTelling } from '../families/not-known.ts'
+import { doubtfulFrom, signWeight } from '../ground/verdicts.ts'
 import { familyLooks } from './en/family-looks.ts'
 import { listOf, sayFeature, sayOption, together } from './family-words.ts'
 import type { Say } from './say.ts'
@@ -75,14 +77,33 @@ export const countedBesides = (say: Say, base: Pack, { traits }: Pick<Facts, 'tr
     .filter(one => traits[one]?.made.length === 0 && traits[one].against.length > 0)
     .map(one => sayFeature(say, base, one))
 
+/** How many signs of each strength make a cell doubtful, in one sentence. */
+export const sayStrengths = (say: Say): string =>
+  say('families.strengths', {
+    strong: Math.ceil(doubtfulFrom / signWeight.strong),
+    moderate: Math.ceil(doubtfulFrom / signWeight.moderate),
+    weak: Math.ceil(doubtfulFrom / signWeight.weak),
+  })
+
+/** For moderators: the features that are marked as set here, and what stands above the lines about that. */
+export type Marked = { readonly set: ReadonlySet<string>; readonly says: readonly string[] }
+const unmarked: Marked = { set: new Set(), says: [] }
+
+/** By which a line says that it was set here. */
+export const setMark = '✎'
+
 /** A line a feature, then what tells nothing, what is excepted, the figures, and how many known fakes there are. */
-export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
+export function sayFacts(say: Say, base: Pack, facts: Facts, { set, says }: Marked = unmarked): string[] {
   const known = inCheckOrder(base, Object.keys(facts.traits))
   const telling = known.filter(one => isTelling(facts.traits[one]))
   const idle = known.filter(one => !isTelling(facts.traits[one])).map(one => sayFeature(say, base, one))
-  const lines = telling.map(one => sayTrait(say, base, one, facts.traits[one] as Trait))
+  const lines = telling.map(one => {
+    const line = sayTrait(say, base, one, facts.traits[one] as Trait)
+    return set.has(one) ? `${setMark} ${line}` : line
+  })
   return [
-    ...(lines.length > 0 ? [`-# ${say('families.lines.head')}`] : []),
+    ...(lines.length > 0 ? [`-# ${say('families.lines.head')}`, `-# ${sayStrengths(say)}`] : []),
+    ...says.map(one => `-# ${one}`),
     ...(known.length > 0 ? lines : [say('families.nothing-known')]),
     ...(idle.length > 0 ? [`-# ${say('families.no-bearing', { features: together(say, idle) })}`] : []),
     ...sayRewrap(say, base, facts).map(one => `-# ${one}`),
@@ -91,9 +112,6 @@ export function sayFacts(say: Say, base: Pack, facts: Facts): string[] {
     ...sayFakes(say, facts),
   ]
 }
-
-const isTelling = (trait: Trait | undefined): boolean =>
-  trait !== undefined && (trait.made.length > 0 || trait.against.length > 0)
 
 /** What counts against a cell, and how strongly: the one sentence of the page and of its menu. */
 export function sayCounts(say: Say, base: Pack, feature: string, { against }: Pick<Trait, 'against'>): string {

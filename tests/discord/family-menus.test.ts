@@ -1,6 +1,14 @@
 // Menus and forms of families against Discord's limits, in every language: nothing on them is cut.
+import { ComponentType } from 'discord.js'
 import { describe, expect, test } from 'vitest'
-import { featureMenu, identityForm, typedOf } from '../../src/discord/families/show/menus.ts'
+import {
+  askForm,
+  featureMenu,
+  identityForm,
+  notKnownMenu,
+  sayableIn,
+  typedOf,
+} from '../../src/discord/families/show/menus.ts'
 import { showWork } from '../../src/discord/families/show/show-page.ts'
 import type { WorkingOn } from '../../src/discord/families/working-on.ts'
 import { textBudget } from '../../src/discord/message/parts.ts'
@@ -56,8 +64,9 @@ const workOn = (facts: Facts): WorkingOn => ({
 
 describe.each(languages)('in %s', language => {
   const say = sayIn(language)
-  /** The placeholder ends in dots of its own. */
-  const isCut = (label: string) => label.endsWith('…') && label !== say('families.feature.choose')
+  /** The placeholders end in dots of their own. */
+  const isCut = (label: string) =>
+    label.endsWith('…') && ![say('families.feature.choose'), say('families.unknown.choose')].includes(label)
 
   test.each(families)('the menu of features of a family that knows %s has everything in it, whole', (_, facts) => {
     const [menu] = featureMenu(say, anyCell, 'id', facts).components
@@ -74,11 +83,31 @@ describe.each(languages)('in %s', language => {
     for (const one of known) expect(one.label).not.toBe(say('families.feature.open', { feature: one.label }))
   })
 
+  test.each(families)(
+    'the menu of what is not known of a family that knows %s is whole, and can be emptied',
+    (_, facts) => {
+      const all = sayableIn(anyCell, facts, { construction: undefined, inForce: undefined })
+      const menus = notKnownMenu(say, anyCell, 'id', all).flatMap(one => one.components)
+      expect(menus).toHaveLength(all.length > 0 ? 1 : 0)
+      for (const menu of menus) {
+        expect(menu).toMatchObject({ min_values: 0, max_values: menu.options.length })
+        expect(menu.options.length).toBeLessThanOrEqual(25)
+        expect([...labels(menu)].filter(isCut)).toEqual([])
+      }
+    },
+  )
+
   test('a form says all it says', () => {
     const form = identityForm(say, 'id', typedOf({ identity: bare, figures: {} }))
     const said = [...labels(form)].filter(isCut)
     expect(said).toEqual([])
     expect(form.components).toHaveLength(4)
+    // What is typed stands above the ten lines of sizes.
+    expect(form.components.map(one => ('component' in one ? one.component.type : 0))).toEqual([
+      ...[ComponentType.TextInput, ComponentType.TextInput, ComponentType.TextInput],
+      ComponentType.RadioGroup,
+    ])
+    for (const first of [true, false]) expect([...labels(askForm(say, 'id', first))].filter(isCut)).toEqual([])
   })
 
   test.each(formats.flatMap(format => kinds.map(kind => [format, kind] as const)))(

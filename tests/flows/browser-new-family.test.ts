@@ -1,35 +1,51 @@
 // How many presses it takes from the first command to a check of a new family, on a phone, in the ordinary way; from English into English, and from German into Spanish.
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
+import { together } from '../../src/words/family-words.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { become, card, changing, goTo, press, runByClicks, tooWide, until, wordsOf } from './browser-hands.ts'
 import { inBrowser } from './in-browser.ts'
 import { bare18650, letterOf } from './new-family.ts'
 
-/** Above this, moderators leave it to somebody else. */
-const mostPresses = 18
-/** A menu in a form is opened before it is chosen from; the practice room shows its lines at once. */
-const openingMenus = 1
+/** Above these, moderators leave it to somebody else: where the letter is right as it is, with a reason typed, and where two features are not known. */
+const [mostPresses, mostWithNotKnown] = [17, 20]
 
-const hands = [
+const readers = [
   {
     ...{ who: 'Hollis', say: sayIn('en-GB'), made: ['Legs: three', 'Dimples: two'], disc: 'Vent disc' },
     // Whoever follows the README in English can read what the second moderator reads.
-    ...{ name: 'Redshank 25', second: 'Sorrel', theirs: sayIn('en-GB'), waits: /^Waits for you: / },
+    ...{
+      names: ['Redshank 25', 'Whinchat 25'],
+      unknown: ['Measured capacity', 'Dimples'],
+      second: 'Sorrel',
+      theirs: sayIn('en-GB'),
+      waits: /^Waits for you: /,
+    },
   },
   {
     who: 'Maret',
     say: sayIn('de'),
     made: ['Beine: drei', 'Dellen: zwei'],
     disc: 'Ventilscheibe',
-    ...{ name: 'Rotschenkel 25', second: 'Tomas', theirs: sayIn('es-ES'), waits: /^Te espera: / },
+    ...{
+      names: ['Rotschenkel 25', 'Braunkehlchen 25'],
+      unknown: ['Gemessene Kapazität', 'Dellen'],
+      second: 'Tomas',
+      theirs: sayIn('es-ES'),
+      waits: /^Te espera: /,
+    },
   },
 ]
 
+const hands = readers.flatMap(({ names: [whole = '', inPart = ''], unknown, ...reader }) => [
+  { ...reader, name: whole, unknown: [], most: mostPresses },
+  { ...reader, name: inPart, unknown, most: mostWithNotKnown },
+])
+
 inBrowser('presses on a phone', browser => {
   test.each(hands)(
-    '$who makes $name, $second agrees, and a check of it is begun',
-    async ({ who, say, made, disc, name, second, theirs, waits }) => {
+    '$who makes $name, of which $unknown.length features are not known, $second agrees, and a check of it is begun',
+    async ({ who, say, made, disc, name, unknown, most, second, theirs, waits }) => {
       const page = await browser.open({ width: 390, height: 844 })
       const sheet = page.getByRole('dialog')
       const type = async (label: string, words: string) => {
@@ -58,12 +74,22 @@ inBrowser('presses on a phone', browser => {
       await fits()
       await press(page, letterOf(await wordsOf(page), made, disc))
       await fits()
+      if (unknown.length > 0) {
+        const menu = card(page).locator('.menu', { hasText: say('families.unknown.choose') })
+        await menu.locator('summary').click()
+        for (const feature of unknown) await menu.locator('.choice', { hasText: feature }).click()
+        const said = await changing(page, () => menu.getByRole('button', { name: 'Send this choice' }).click())
+        expect(said).toContain(say('families.unknown.line', { features: together(say, unknown) }))
+        await fits()
+      }
       await press(page, say('families.button.try'))
       await card(page)
         .getByRole('button', { name: say('families.button.ask') })
         .click()
-      await sheet.getByRole('textbox').first().click()
-      await page.keyboard.type('Counted on five cells')
+      if (unknown.length === 0) {
+        await sheet.getByRole('textbox').first().click()
+        await page.keyboard.type('Counted on five cells')
+      }
       await changing(page, () => sheet.getByRole('button', { name: 'Send', exact: true }).click())
       const author = await count()
 
@@ -71,8 +97,10 @@ inBrowser('presses on a phone', browser => {
       await goTo(page, { label: 'workbench' })
       const before = await count()
       await runByClicks(page, 'family list')
-      // What waits for them stands first.
-      expect((await wordsOf(page)).split('\n')[0]).toMatch(waits)
+      // What waits for them stands first, and of that what was asked last, though another model waits as well.
+      const [first = ''] = (await wordsOf(page)).split('\n')
+      expect(first).toMatch(waits)
+      expect(first).toContain(name)
       await press(page, theirs('families.button.waits', { name }))
       await fits()
       expect(await press(page, theirs('families.button.agree'))).toContain(
@@ -84,7 +112,7 @@ inBrowser('presses on a phone', browser => {
         .click()
       await page.locator('.card').nth(checks).waitFor()
       expect(await wordsOf(page)).toContain(name)
-      expect(author + (await count()) - before + openingMenus).toBeLessThanOrEqual(mostPresses)
+      expect(author + (await count()) - before).toBeLessThanOrEqual(most)
     },
     200_000,
   )

@@ -30,7 +30,7 @@ const shown = `(() => {
 /** Names, packs and sources, which are the same in every language. */
 const known = [
   /(any-cell|paper-harbour) [\d.]+/g,
-  /(Brindlewick|Tarnhollow|Rook|Heron|Bittern|Brindle|Amber|Slate|Larkmoor|Ashgate|Curlew|Sandpiper|Plover)/g,
+  /(Brindlewick|Tarnhollow|Rook|Heron|Bittern|Brindle|Amber|Slate|Larkmoor|Ashgate|Curlew|Sandpiper|Plover|Dunlin)/g,
   'only Wren sees this',
   // Channels and roles, as their server calls them.
   /(warden-reports|cell-questions|workbench|help-services|Wardens|Lamp-keepers)/g,

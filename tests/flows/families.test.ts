@@ -15,7 +15,7 @@ beforeEach(async () => {
   await room.services.servers.save({ ...settings, revision: 1, reportsChannel: demoReportsChannel })
 })
 
-const larkmoor = { name: 'Sandpiper 25', maker: 'Larkmoor', size: ['18650-bare'], figures: '2500 mAh 20 A' }
+const larkmoor = { name: 'Sandpiper 25', maker: 'Larkmoor', size: '18650-bare', figures: '2500 mAh 20 A' }
 
 async function filled(
   person: Person,

@@ -19,8 +19,8 @@ async function reportsIn(reportsChannel: string): Promise<void> {
   await room.services.servers.save({ ...settings, revision: settings.revision + 1, reportsChannel })
 }
 
-type Fields = Record<string, string | string[]>
-const larkmoor: Fields = { name: 'Sandpiper 25', maker: 'Larkmoor', size: ['18650-bare'], figures: '2500 mAh 20 A' }
+type Fields = Record<string, string>
+const larkmoor: Fields = { name: 'Sandpiper 25', maker: 'Larkmoor', size: '18650-bare', figures: '2500 mAh 20 A' }
 
 async function filled(person: Person, reply: Awaited<ReturnType<Person['run']>>, fields: Fields) {
   if (reply.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(reply).slice(0, 300)}`)
@@ -44,13 +44,13 @@ describe('the form of a model', () => {
   ])('with %s changes nothing, says what to change, and gives back what was typed', async (_, wrong, says) => {
     const told = text(await begun({ ...larkmoor, ...wrong }))
     expect(told).toMatch(says)
-    for (const typed of Object.values({ ...larkmoor, ...wrong }))
-      if (typeof typed === 'string') expect(told).toContain(typed)
+    const { size: _size, ...typed } = { ...larkmoor, ...wrong }
+    for (const one of Object.values(typed)) expect(told).toContain(one)
     expect(await heads()).toEqual([])
   })
 
   test('that was not taken is opened again with all that was typed, the size too, and sent in one go', async () => {
-    const told = await begun({ ...larkmoor, size: ['21700-protected'], figures: '2500, 20A, 45g' })
+    const told = await begun({ ...larkmoor, size: '21700-protected', figures: '2500, 20A, 45g' })
     expect(text(told)).toMatch(/Is it the capacity\? Then write 2500 mAh/)
     const form = await press(tomas(), told, 'Open the form again')
     if (form.kind !== 'modal') throw new Error('no form')
@@ -97,7 +97,7 @@ describe('the form of a model', () => {
     const page = await built()
     await begun({ ...larkmoor, name: 'Curlew 30' })
     const form = await press(tomas(), page, 'Name and figures')
-    const told = await filled(tomas(), form, { ...larkmoor, size: ['21700-bare'] })
+    const told = await filled(tomas(), form, { ...larkmoor, size: '21700-bare' })
     expect(text(told)).toMatch(/for another size or kind: 18650 · Bare/)
     const again = await press(tomas(), told, 'Open the form again')
     expect(text(await filled(tomas(), again, { ...larkmoor, name: 'Curlew 3O' }))).toMatch(/has this name already/)

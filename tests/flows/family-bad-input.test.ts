@@ -117,7 +117,7 @@ test('of more models than a server may have the next one is refused with how man
   }
   const form = await tomas().run('family new')
   if (form.kind !== 'modal') throw new Error('no form')
-  const typed = { name: 'One more', maker: 'Larkmoor', size: ['18650-bare'], figures: '' }
+  const typed = { name: 'One more', maker: 'Larkmoor', size: '18650-bare', figures: '' }
   expect(text(await finalOf(await tomas().submit(form.modal, typed)))).toMatch(
     /at most 300 models. Nothing was changed/,
   )

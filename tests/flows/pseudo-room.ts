@@ -70,7 +70,7 @@ async function namesIn({ services }: TestRoom): Promise<string[]> {
     ...demoServer.channels.flatMap(({ name, tags }) => [name, ...(tags ?? [])]),
     ...demoLinks(0).flatMap(({ title, url }) => [title, new URL(url).hostname, plain(new URL(url).hostname), url]),
     // The models that the practice room's moderators have described, and their makers.
-    ...['Curlew', 'Sandpiper', 'Plover', 'Larkmoor', 'Ashgate'],
+    ...['Curlew', 'Sandpiper', 'Plover', 'Dunlin', 'Larkmoor', 'Ashgate'],
     // As Intl names them, which has no pseudo-language of its own.
     ...['de', 'en', 'es', pseudoLocale].map(one => new Intl.DisplayNames('en', { type: 'language' }).of(one) ?? one),
   ]

@@ -67,6 +67,35 @@ describe('the top', () => {
   })
 })
 
+describe('print that shows through the wrap', () => {
+  const opacities = (show: Show) =>
+    partsNamed(tree({ view: 'side', pointAt: 'lettering', ...show }), 'peel')
+      .flatMap(peel => partsNamed(peel, 'lettering'))
+      .map(part => [
+        ...new Set(
+          walk(part)
+            .filter(one => one.name === 'text')
+            .map(one => Number(one.attributes['fill-opacity'])),
+        ),
+      ])
+  const shines = (show: Show) => partsNamed(tree({ view: 'side', ...show }), 'sheen').length
+
+  it('is pale where the wrap covers it, and whole where it is laid back: the edge of the wrap cuts across it', () => {
+    for (const lettering of ['can', 'second-wrap'] as const) {
+      const [bare, covered] = opacities({ lettering })
+      expect(bare).toEqual([1])
+      expect(Math.max(...(covered ?? [1]))).toBeLessThan(0.5)
+    }
+    expect(opacities({ lettering: 'wrap' })).toEqual([[1]])
+  })
+  it('has the sheen of the wrap over it, which print on the wrap or on a bare can has not', () => {
+    for (const lettering of ['can', 'second-wrap'] as const) expect(shines({ lettering })).toBe(1)
+    expect(shines({ lettering: 'wrap', code: 'wrap' })).toBe(0)
+    expect(shines({ lettering: 'can', code: 'can', wrap: 'missing' })).toBe(0)
+    expect(shines({ lettering: 'can', wrapColour: 'clear' })).toBe(0)
+  })
+})
+
 describe('a parameter changes its own part only', () => {
   const cases: readonly [Show, Show, readonly string[]][] = [
     [{ view: 'top' }, { legs: 5 }, ['legs']],
@@ -78,7 +107,10 @@ describe('a parameter changes its own part only', () => {
     [{ view: 'top', pointAt: 'dimples' }, { dimples: 2 }, ['dimples']],
     [{ view: 'top-angle' }, { legs: 4 }, ['legs']],
     [{ view: 'side', lettering: 'wrap' }, { lettering: 'none' }, ['lettering']],
-    [{ view: 'side' }, { code: 'can' }, ['code']],
+    [{ view: 'side' }, { code: 'wrap' }, ['code']],
+    // What shows through the wrap has the sheen of the wrap over it.
+    [{ view: 'side' }, { code: 'can' }, ['code', 'sheen']],
+    [{ view: 'side', lettering: 'wrap' }, { lettering: 'can' }, ['lettering', 'sheen']],
     [{ view: 'side' }, { seam: true }, ['seam']],
     [{ view: 'side' }, { wet: true }, ['wet']],
     [{ view: 'side' }, { rust: 'bottom' }, ['rust']],

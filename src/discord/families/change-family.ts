@@ -2,14 +2,16 @@
 import type { ModalSubmitInteraction } from 'discord.js'
 import type { ActOf } from '../../custom-ids/family-id.ts'
 import { type Edit, type EditRefusal, editDraft } from '../../families/edit.ts'
-import type { KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
+import type { Facts, KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
 import { featuresOf } from '../../families/features.ts'
 import { readsLikeLink, tidyName } from '../../families/names.ts'
 import { weekOf } from '../../trends/week.ts'
+import { sayFeature, together } from '../../words/family-words.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { becomeFake } from '../trends/become-fake.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
-import { fields } from './show/menus.ts'
+import { fields, sayableIn } from './show/menus.ts'
+import { begunOf } from './show/say-origin.ts'
 import { chosenIn, typedIn } from './typed-fields.ts'
 import { identityIn } from './typed-identity.ts'
 
@@ -27,6 +29,7 @@ export type ChangeAct = ActOf<
   | 'made'
   | 'tells'
   | 'not-known'
+  | 'all-not-known'
   | 'rewrap'
   | 'figures-sent'
   | 'fake-sent'
@@ -47,13 +50,32 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
       const fake = { family: work.family.id, fake: read.fake.id }
       await becomeFake(turn.services, turn.settings, interaction.user.id, read.fake.finding, fake)
     }
-    return { note: say('families.saved'), page }
+    return { note: saySaved(turn, read, edited.family.draft), page }
   }
   return {
     note: saving === 'stale' ? sayRefusal(say, { code: 'changed-meanwhile' }) : say('families.refused.name-taken'),
     page,
     untaken: true,
   }
+}
+
+/** What was saved; of what is not known, which features. */
+function saySaved({ services, say, work }: FamilyTurn, edit: Edit, draft: Facts | null): string {
+  if (edit.is !== 'all-not-known' || !draft) return say('families.saved')
+  const { base } = services.families
+  const named = (one: Facts, other: Facts) => {
+    const gone = edit.all.filter(({ feature }) => one.traits[feature] && !other.traits[feature])
+    return together(
+      say,
+      gone.map(({ feature }) => sayFeature(say, base, feature)),
+    )
+  }
+  const [gone, back] = [named(work.facts, draft), named(draft, work.facts)]
+  const said = [
+    ...(gone === '' ? [] : [say('families.unknown.now', { features: gone })]),
+    ...(back === '' ? [] : [say('families.unknown.back', { features: back })]),
+  ]
+  return said.length > 0 ? said.join(' ') : say('families.saved')
 }
 
 const pageAfter = (act: ChangeAct): Changed['page'] => {
@@ -96,6 +118,10 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
       return { is: 'tells', feature: act.feature, tells: tellsIn(values[0]), all }
     case 'not-known':
       return { is: 'not-known', feature: act.feature }
+    case 'all-not-known': {
+      const begun = begunOf(constructions, work)
+      return { is: 'all-not-known', features: values, all: sayableIn(base, work.facts, begun), begun }
+    }
     case 'rewrap':
       return { is: 'exception', feature: act.feature, on: act.on }
     case 'drop-fake':

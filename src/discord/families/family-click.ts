@@ -27,11 +27,11 @@ import { pageOf } from './family-page.ts'
 import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { changeReference, offeredEnough } from './keep-reference.ts'
-import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, showWaiting } from './review-family.ts'
+import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, viewWaiting } from './review-family.ts'
 import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
-import { fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
+import { askForm, fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
 import { photoForm } from './show/photo-form.ts'
 import { showMore } from './show/show-page.ts'
 import { showHistory } from './show/show-parts.ts'
@@ -89,6 +89,7 @@ const looking: readonly FamilyAct['is'][] = [
   ...([
     'page',
     'waiting',
+    'waiting-beside',
     'more',
     'choose-feature',
     'try',
@@ -127,7 +128,7 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
     case 'new-photo-of':
       return photoForm(say, base, id({ is: 'photo-sent', opening }), work.facts, act.feature)
     case 'ask':
-      return whyForm(say, id({ is: 'asked', opening }), say('families.button.ask'))
+      return askForm(say, id({ is: 'asked', opening }), work.family.head === 0)
     case 'back':
       return whyForm(
         say,
@@ -159,6 +160,8 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
       return updateOrReply(interaction, await pageOf(turn, undefined, act.is))
     case 'waiting':
       return updateOrReply(interaction, await waitingPage(turn))
+    case 'waiting-beside':
+      return replyPrivately(interaction, await waitingPage(turn))
     case 'more':
       return updateOrReply(interaction, showMore(say, work))
     case 'choose-feature': {
@@ -170,6 +173,7 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'made':
     case 'tells':
     case 'not-known':
+    case 'all-not-known':
     case 'rewrap':
     case 'fake-sent':
     case 'fake-of':
@@ -256,7 +260,7 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
   if (act.is === 'asked' && done.done)
     return updateOrReply(
       interaction,
-      showWaiting(services.families.base, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
+      await viewWaiting(services, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
     )
   return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
 }
@@ -265,7 +269,7 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
 async function waitingPage(turn: FamilyTurn): Promise<ShownMessage> {
   const { services, say, work } = turn
   if (!work.family.review) return pageOf(turn, say('families.refused.nothing-to-review'), 'page')
-  return showWaiting(services.families.base, say, work, { agree: mayAgreeNow(turn, work) })
+  return viewWaiting(services, say, work, { agree: mayAgreeNow(turn, work) })
 }
 
 /** A check of such a cell, for whoever presses: nothing of it is a moderator's. */

@@ -2,19 +2,15 @@
 import { ApplicationCommandOptionType } from 'discord.js'
 import { familyStartIds } from '../../custom-ids/family-id.ts'
 import { newOpening } from '../../custom-ids/id-parts.ts'
-import type { ServerFamily } from '../../families/family.ts'
 import { bare, plain } from '../../words/plain.ts'
-import { type Say, sayIn } from '../../words/say.ts'
+import { sayIn } from '../../words/say.ts'
 import type { Subcommand } from '../interaction/command.ts'
 import { replyPrivately } from '../interaction/reply.ts'
 import { moderating, serverOf } from '../interaction/rights.ts'
-import { cut, message, pressButton, rows, small, text } from '../message/parts.ts'
-import type { Services } from '../services.ts'
-import { idFor, menu } from './show/menus.ts'
+import { cut, message, small, text } from '../message/parts.ts'
+import { menu } from './show/menus.ts'
 import { sayState } from './show/show-page.ts'
-
-/** So many reviews that wait are named; the rest comes up once these are done. */
-const mostWaiting = 5
+import { showWaitingFirst, waitingFor } from './waiting-families.ts'
 
 export const listFamilies: Subcommand = {
   name: 'list',
@@ -26,7 +22,8 @@ export const listFamilies: Subcommand = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const server = serverOf(interaction)
-    const moderator = (await moderating(services, interaction)) !== undefined
+    const settings = await moderating(services, interaction)
+    const moderator = settings !== undefined
     const all = server === null ? [] : await services.families.store.heads(server)
     const heads = all.filter(one => moderator || one.head > 0)
     if (heads.length === 0)
@@ -38,13 +35,13 @@ export const listFamilies: Subcommand = {
       return say('families.list.line', { name: plain(one.name), format: one.format, state })
     })
     const rest = heads.length - lines.length
-    const waits = moderator && server !== null ? await waitingOf(services, say, server, interaction.user.id) : []
+    const person = interaction.user.id
+    const waits = settings ? await waitingFor(services, settings, person) : []
     const choosing = familyStartIds.write({ act: 'look', opening: newOpening(services.newId) })
     await replyPrivately(
       interaction,
       message([
-        ...waits.map(one => text(one.line)),
-        ...rows(waits.map(one => one.button)),
+        ...showWaitingFirst(say, waits, person),
         text(
           cut(
             [say('families.list.title'), ...lines, ...(rest > 0 ? [say('list.rest', { count: rest })] : [])].join('\n'),
@@ -60,28 +57,4 @@ export const listFamilies: Subcommand = {
       ]),
     )
   },
-}
-
-/** What waits for whoever asks, before what waits for others. */
-async function waitingOf(services: Services, say: Say, server: string, person: string) {
-  const waiting = (await services.families.store.waiting(server)).flatMap(family =>
-    family.review ? [{ family, by: family.review.by }] : [],
-  )
-  const [mine, others] = [waiting.filter(one => one.by === person), waiting.filter(one => one.by !== person)]
-  return [...others, ...mine].slice(0, mostWaiting).map(({ family, by }) => ({
-    line: lineOf(say, family, by, person),
-    button: pressButton(
-      idFor(family.id, family.revision)({ is: 'waiting' }),
-      say('families.button.waits', { name: bare(nameOf(family)) }),
-    ),
-  }))
-}
-
-const nameOf = (family: ServerFamily): string => family.draft?.identity.name ?? family.id
-
-const lineOf = (say: Say, family: ServerFamily, by: string, person: string): string => {
-  const name = plain(nameOf(family))
-  return by === person
-    ? say('families.list.waits-mine', { name })
-    : say('families.list.waits', { name, who: `<@${by}>` })
 }

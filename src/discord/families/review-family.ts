@@ -16,12 +16,15 @@ import {
 } from '../../families/review.ts'
 import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
 import { plain } from '../../words/plain.ts'
-import { sayIn } from '../../words/say.ts'
+import { type Say, sayIn } from '../../words/say.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Place } from '../posts/post.ts'
+import type { Services } from '../services.ts'
+import { picturesOf } from './family-pictures.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
+import { sayOrigin } from './show/say-origin.ts'
 import { sayReviewRefusal, showAsked } from './show/show-review.ts'
 import { rememberAsked } from './tell-asker.ts'
 import { typedIn } from './typed-fields.ts'
@@ -56,7 +59,7 @@ export async function reviewFamily(turn: FamilyTurn, act: ReviewAct): Promise<Re
 }
 
 /** Where moderators read no reports, nobody else can be asked. */
-const isAlone = ({ reportsChannel }: ServerSettings): boolean => reportsChannel === null
+export const isAlone = ({ reportsChannel }: ServerSettings): boolean => reportsChannel === null
 
 /** Whether whoever pressed may agree to what waits now. */
 type Looking = Pick<FamilyTurn, 'services' | 'settings'> & { readonly interaction: Pick<BaseInteraction, 'user'> }
@@ -64,9 +67,10 @@ export const mayAgreeNow = ({ services, interaction, settings }: Looking, { fami
   mayAgree(family, { person: interaction.user.id, now: services.now() }, isAlone(settings))
 
 async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> {
-  const { services, interaction, settings, work } = turn
+  const { services, interaction, say, settings, work } = turn
   const { family, proposed, inForce } = work
-  const why = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
+  const typed = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
+  const why = typed === '' && act.is === 'asked' && family.head === 0 ? say('families.why.first') : typed
   const doing: Doing = { person: interaction.user.id, interaction: interaction.id, now: services.now(), why }
   switch (act.is) {
     case 'asked':
@@ -97,15 +101,22 @@ async function tellModerators(turn: FamilyTurn): Promise<Place | undefined> {
   if (!now) return undefined
   const home = sayIn(publicLanguage(settings))
   const nonce = `fa${now.family.id.slice(2)}${now.family.revision.toString(36)}`.slice(0, 25)
-  const posted = await services.posts
-    .post(reportsChannel, showWaiting(services.families.base, home, now), nonce, undefined, 'quiet')
+  const posted = await viewWaiting(services, home, now)
+    .then(shown => services.posts.post(reportsChannel, shown, nonce, undefined, 'quiet'))
     .catch(error => services.log.warn({ err: error, server }, 'moderators could not be asked about a family'))
   return posted?.is === 'posted' ? posted.place : undefined
 }
 
-export const showWaiting = (
-  base: Parameters<typeof showAsked>[1],
-  say: Parameters<typeof showAsked>[0],
+/** What waits, with its drawing. */
+export async function viewWaiting(
+  services: Services,
+  say: Say,
   work: WorkingOn,
   { note, agree = true }: { readonly note?: string; readonly agree?: boolean } = {},
-): ShownMessage => showAsked(say, base, work, diffFacts(work.inForce?.facts, work.proposed.facts), { note, agree })
+): Promise<ShownMessage> {
+  const { base, constructions } = services.families
+  const changes = diffFacts(work.inForce?.facts, work.proposed.facts)
+  const pictures = await picturesOf(services, say, work.facts)
+  const marked = sayOrigin(say, base, constructions, work)
+  return showAsked(say, base, work, changes, { note, agree, marked, pictures })
+}

@@ -8,7 +8,7 @@ import { typedBack } from '../interaction/typed-back.ts'
 import { message, pressButton, rows, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { fields, type IdentityTyped, identityForm } from './show/menus.ts'
-import { chosenIn, typedIn } from './typed-fields.ts'
+import { pressedIn, typedIn } from './typed-fields.ts'
 
 /** Long enough to look at a label once more. */
 const keptFor = 3600_000
@@ -27,7 +27,7 @@ export async function showTypedAgain(
   const typed: Kept = {
     ...{ is: 'model', person: interaction.user.id },
     ...{ name: typedIn(interaction, fields.name), maker: typedIn(interaction, fields.maker) },
-    ...{ size: chosenIn(interaction, fields.size)[0] ?? '', figures: typedIn(interaction, fields.figures) },
+    ...{ size: pressedIn(interaction, fields.size) ?? '', figures: typedIn(interaction, fields.figures) },
   }
   const draft = await services.drafts.keep(typed, keptFor)
   const again = of

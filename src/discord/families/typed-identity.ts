@@ -8,7 +8,7 @@ import { sayFactProblem } from '../../words/family-words.ts'
 import { plain } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
 import { fields, sizeOf } from './show/menus.ts'
-import { chosenIn, typedIn } from './typed-fields.ts'
+import { pressedIn, typedIn } from './typed-fields.ts'
 
 export type TypedIdentity =
   | { readonly identity: Pick<Identity, 'name' | 'maker' | 'format' | 'kind'>; readonly figures: Figures }
@@ -22,7 +22,7 @@ export function identityIn(say: Say, base: Pack, interaction: ModalSubmitInterac
   const [name = '', maker = ''] = [fields.name, fields.maker].map(one => tidyName(typedIn(interaction, one)))
   const [problem] = [name, maker].flatMap(nameProblems)
   if (problem) return { note: sayFactProblem(say, base, problem) }
-  const size = sizeOf(chosenIn(interaction, fields.size)[0])
+  const size = sizeOf(pressedIn(interaction, fields.size))
   if (!name || !maker || !size) return { note: say('families.refused.identity-empty') }
   const read = readFigures(typedIn(interaction, fields.figures), before)
   if (!read.ok) {

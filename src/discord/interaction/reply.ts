@@ -45,6 +45,12 @@ export async function updateOrReply(interaction: Clicked, shown: ShownMessage): 
   return own ? redraw(interaction, shown) : replyPrivately(interaction, shown)
 }
 
+export const refusalParts = (say: Say, refusal: Refusal, more: readonly APITextDisplayComponent[] = []) => [
+  text(sayRefusal(say, refusal)),
+  ...more,
+  small(say('caution.line')),
+]
+
 /** `more` stands below the sentence. */
 export async function refuse(
   interaction: Answerable,
@@ -52,7 +58,7 @@ export async function refuse(
   refusal: Refusal,
   more: readonly APITextDisplayComponent[] = [],
 ): Promise<void> {
-  await replyPrivately(interaction, message([text(sayRefusal(say, refusal)), ...more, small(say('caution.line'))]))
+  await replyPrivately(interaction, message(refusalParts(say, refusal, more)))
 }
 
 /** Says that an answer is being worked on; it is then given with `editReply`. A click keeps its message meanwhile. */

@@ -5,6 +5,7 @@ import {
   type APILabelComponent,
   type APIMentionableSelectComponent,
   type APIModalInteractionResponseCallbackData,
+  type APIRadioGroupOption,
   type APIStringSelectComponent,
   type APITextInputComponent,
   ComponentType,
@@ -54,6 +55,10 @@ type Menu<T> = Omit<T, 'type' | 'custom_id' | 'id'>
 
 export const menuField = (custom_id: string, asks: Asks, menu: Menu<APIStringSelectComponent>) =>
   field(asks, { type: ComponentType.StringSelect, custom_id, ...menu })
+
+/** From two to ten lines that stand in the form, of which one is pressed. */
+export const radioField = (custom_id: string, asks: Asks, options: readonly APIRadioGroupOption[]) =>
+  field(asks, { type: ComponentType.RadioGroup, custom_id, options: [...options], required: true })
 
 export const channelField = (custom_id: string, asks: Asks, menu: Menu<APIChannelSelectComponent>) =>
   field(asks, { type: ComponentType.ChannelSelect, custom_id, ...menu })

@@ -18,7 +18,7 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type FoundRelease, findRelease } from './find-release.ts'
 import { recentReleases, weeksBehind, weeksShown } from './recent-releases.ts'
-import { showRelease, type WeeksBeside } from './show/release.ts'
+import { type AroundRelease, showRelease, type WeeksBeside } from './show/release.ts'
 
 export async function releaseClick(services: Services, interaction: Clicked, act: ReleaseAct): Promise<void> {
   const say = sayIn(interaction.locale)
@@ -56,6 +56,7 @@ export async function viewRelease(
   say: Say,
   found: Found,
   view: ReleaseView,
+  above: AroundRelease['above'] = [],
 ): Promise<ShownMessage> {
   const names = openTrendNames(say, await services.families.programsFor(found.settings.server), dayOf(services.now()))
   const { release, settings } = found
@@ -69,6 +70,7 @@ export async function viewRelease(
   const picture = chart && (await services.pictures.ofDrawing(chart.name, chart.drawing, say))
   const volume = view === 'rises' ? volumeOf(past.flatMap(one => one.release ?? [])) : undefined
   return showRelease(say, names, release, view, picture, {
+    above,
     pooling: settings.pooling,
     beside: own ? await weeksBeside(services, found) : {},
     noticeable: volume && noticeable(volume),

@@ -1,9 +1,11 @@
 // /trends: the latest release of the server's counted checks, for its moderators.
 import { ApplicationCommandType, PermissionFlagsBits } from 'discord.js'
 import { sayIn } from '../../words/say.ts'
+import { noteWaiting } from '../families/waiting-families.ts'
 import type { Command } from '../interaction/command.ts'
-import { refuse, replyPrivately } from '../interaction/reply.ts'
+import { refusalParts, replyPrivately } from '../interaction/reply.ts'
 import { onServers } from '../interaction/where-offered.ts'
+import { message } from '../message/parts.ts'
 import { findRelease } from './find-release.ts'
 import { viewRelease } from './release-click.ts'
 
@@ -20,7 +22,10 @@ export const trendsCommand: Command = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const found = await findRelease(services, interaction)
-    if (!found.ok) return refuse(interaction, say, found.refusal)
-    await replyPrivately(interaction, await viewRelease(services, say, found, 'overview'))
+    const above = await noteWaiting(services, interaction, say)
+    const shown = found.ok
+      ? await viewRelease(services, say, found, 'overview', above)
+      : message([...above, ...refusalParts(say, found.refusal)])
+    await replyPrivately(interaction, shown)
   },
 }

@@ -1,5 +1,5 @@
 // Letters on a can or wrap: what they say, and how well they are printed.
-import { tag } from '../svg.ts'
+import { round, tag } from '../svg.ts'
 import type { CellParameters } from './parameters.ts'
 
 type Wording = CellParameters['wording']
@@ -71,4 +71,21 @@ export const underline = (x: number, y: number, width: number, colour: string): 
   const step = width / 6
   const waves = Array.from({ length: 6 }, (_, i) => `q${step / 2} ${i % 2 === 0 ? -4 : 4} ${step} 0`).join('')
   return tag('path', { d: `M${x} ${y}${waves}`, stroke: colour, 'stroke-width': 2.6, fill: 'none' })
+}
+
+/**
+ * The sheen of a wrap over what lies below it: slanting bands of light right across a box, so that nobody takes the print for print on
+ * the wrap. `lying`: the cell lies on its side.
+ */
+export function sheen(x: number, y: number, width: number, height: number, lying: boolean): string {
+  const [long, short] = lying ? [width, height] : [height, width]
+  const lean = short * 0.34
+  const band = Math.min(long * 0.13, short * 0.2)
+  const starts = [0.22, 0.5].map(share => lean + share * (long - lean))
+  const bands = starts.map(from =>
+    lying
+      ? `M${round(x + from)} ${round(y)}h${round(band)}l${round(-lean)} ${round(height)}h${round(-band)}Z`
+      : `M${round(x)} ${round(y + from)}l${round(width)} ${round(-lean)}v${round(band)}l${round(-width)} ${round(lean)}Z`,
+  )
+  return tag('path', { d: bands.join(''), fill: '#ffffff', 'fill-opacity': 0.5 })
 }

@@ -9,6 +9,15 @@ import type { Drawing } from '../drawing.ts'
 
 type View = { readonly show: Partial<CellParameters>; readonly label: Key }
 
+/** Words under what shows through a wrap: it is drawn pale, and is not on the wrap. */
+const below: Readonly<Record<string, Key>> = {
+  'picture.lettering can': 'picture.lettering.can',
+  'picture.lettering second-wrap': 'picture.lettering.second-wrap',
+  'picture.code can': 'picture.code.can',
+}
+const labelOf = (label: Key, { lettering, code }: Family['show']): string =>
+  `${label} ${label === 'picture.code' ? code : lettering}`
+
 /** Each tell is drawn where a pack says anything of it: a view of what is not known would be a statement. */
 const views: readonly (View & { readonly tells?: readonly (keyof CellParameters)[] })[] = [
   { show: { view: 'side', pointAt: 'body' }, label: 'picture.side' },
@@ -26,6 +35,9 @@ export function drawFamily(say: Say, family: Family): Drawing | undefined {
   return drawReference(
     views
       .filter(({ tells }) => !tells || tells.some(tell => known.includes(tell)))
-      .map(({ show, label }) => ({ show: { ...family.show, ...show }, label: say(label) })),
+      .map(({ show, label }) => ({
+        show: { ...family.show, ...show },
+        label: say(below[labelOf(label, family.show)] ?? label),
+      })),
   )
 }

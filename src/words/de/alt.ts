@@ -94,7 +94,8 @@ export const altDe: Readonly<Record<string, string>> = {
   'weld-marks':
     '{n, plural, =0 {Kein kleiner Schweißpunkt} one {# kleiner Schweißpunkt} other {# kleine Schweißpunkte}} auf dem Pluskontakt.',
   'lettering-none': 'Keine Beschriftung.',
-  'lettering-can': 'Die Beschriftung ist auf dem Zellbecher aus Metall und scheint durch die Hülle.',
+  'lettering-can':
+    'Die Beschriftung ist auf dem Zellbecher aus Metall; sie scheint blass durch die Hülle, unter deren Glanz.',
   'lettering-wrap': 'Die Beschriftung ist auf der äußeren Hülle; der Zellbecher darunter ist unbedruckt.',
   'lettering-second-wrap':
     'Die Beschriftung ist auf einer durchsichtigen zweiten Hülle unter der äußeren; der Zellbecher darunter ist unbedruckt.',

@@ -52,6 +52,7 @@ export const families: Partial<Catalogue> = {
   'families.button.check': 'Eine solche Zelle prüfen',
   'families.list.waits':
     '**Wartet auf dich:** {name}, erbeten von {who}. Sieh es an, dann stimm zu oder gib es zurück.',
+  'families.list.waits-alone': '**Wartet auf dich:** {name}. Du hast selbst darum gebeten und darfst jetzt zustimmen.',
   'families.list.waits-mine': 'Du hast um {name} gebeten: Es wartet auf jemand anderen aus der Moderation.',
   'families.feature.choose': 'Merkmal ändern oder hinzufügen …',
   'families.nothing-known': 'Wie sie gemacht ist, ist noch nicht bekannt.',
@@ -189,6 +190,9 @@ export const families: Partial<Catalogue> = {
     'Gefragt. {alone, select, yes {Es ist keine zweite Person aus der Moderation zu sehen: Drück selbst „Zustimmen: in Kraft setzen“.} other {Jemand anderes aus der Moderation muss zustimmen, {place, select, here {hier: {channel}, oder } other {}}mit /modell liste, wo es zuoberst steht. Hat es nach einem Tag niemand getan, darfst du es selbst: Drück dann „Ausprobieren und in Kraft setzen“.}}',
   'families.waits': '### {name}: Version {number} wartet\n{who} sagt: {why}',
   'families.why': 'Warum? Ein Satz für den Verlauf',
+  'families.why.first': 'Erste Version',
+  'families.why.first.hint':
+    'Woher weißt du es? Etwa: an fünf Zellen gezählt. Kann bei der ersten Version leer bleiben.',
   'families.successor': 'Was stattdessen',
   'families.successor.none': 'Nichts',
   'families.history.title': '### {name}: Verlauf',
@@ -249,6 +253,23 @@ export const families: Partial<Catalogue> = {
   'privacy.families':
     'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
   'families.lines.head': 'Was eine gute zeigt. Was gegen eine Zelle spricht.',
+  'families.strengths':
+    '„Widerlegt“: Eine solche Antwort genügt. Zeichen zählen zusammen: {strong, plural, one {# starkes} other {# starke}}, {moderate, plural, one {# einfaches} other {# einfache}} oder {weak, plural, one {# schwaches} other {# schwache}} machen eine Zelle zweifelhaft.',
+  'families.feature.unsaid':
+    'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nichts.',
+  'families.origin.built':
+    'Jedes Merkmal hier unten kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}; keines davon wurde hier geändert.',
+  'families.origin.set':
+    '{mark} hier festgelegt, von der Moderation oder nach einer guten Zelle. Jedes andere Merkmal kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}.',
+  'families.origin.own': 'All das wurde hier festgelegt, von der Moderation oder nach guten Zellen.',
+  'families.unknown.line': 'Nicht bekannt, also zählt nichts davon: {features}.',
+  'families.unknown.head':
+    '**Nicht bekannt oder nicht angesehen?** Hak alles davon an: Dann zählt nichts davon. Nimm einen Haken weg, und es ist wie am Anfang.',
+  'families.unknown.choose': 'Anhaken, was du nicht weißt …',
+  'families.unknown.now': 'Jetzt nicht bekannt: {features}.',
+  'families.unknown.back': 'Wieder wie am Anfang: {features}.',
+  'families.waiting.note':
+    '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation: Dein Druck setzt {count, plural, one {es} other {jedes}} in Kraft.',
   'families.built.means':
     'Delle: eine Vertiefung in der Schulter des Zellbechers, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: was der Hersteller auf dem Kontakt selbst geschweißt hat, Punkte oder kurze Striche.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',

@@ -93,7 +93,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'weld-marks':
     '{n, plural, =0 {No small weld mark} one {# small weld mark} other {# small weld marks}} on the positive contact.',
   'lettering-none': 'No lettering.',
-  'lettering-can': 'The lettering is on the metal can and shows through the wrap.',
+  'lettering-can': 'The lettering is on the metal can; it shows pale through the wrap, under its sheen.',
   'lettering-wrap': 'The lettering is on the outer wrap; the can below is blank.',
   'lettering-second-wrap': 'The lettering is on a clear second wrap under the outer one; the can below is blank.',
   'lettering-print-sharp': 'The lettering is sharp.',

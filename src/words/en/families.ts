@@ -49,6 +49,7 @@ export const families = {
   'families.button.waiting': 'See what waits',
   'families.button.check': 'Check a cell of it',
   'families.list.waits': '**Waits for you:** {name}, asked for by {who}. Look, then agree or send it back.',
+  'families.list.waits-alone': '**Waits for you:** {name}. You asked for it yourself, and may agree now.',
   'families.list.waits-mine': 'You asked for {name}: it waits for another moderator.',
   'families.feature.choose': 'Change or add a feature…',
   'families.nothing-known': 'Nothing is known yet about how it is made.',
@@ -183,6 +184,8 @@ export const families = {
     'Asked. {alone, select, yes {I see no second moderator here: press “Agree” yourself.} other {Another moderator has to agree, {place, select, here {here: {channel}, or } other {}}with /family list, where it stands first. If nobody has within a day, you may: press “Try it and put it in force” then.}}',
   'families.waits': '### {name}: version {number} is waiting\n{who} says: {why}',
   'families.why': 'Why? One sentence for the history',
+  'families.why.first': 'First version',
+  'families.why.first.hint': 'How do you know it? Such as: counted on five cells. Can stay empty for a first version.',
   'families.successor': 'What to use instead',
   'families.successor.none': 'Nothing',
   'families.history.title': '### {name}: history',
@@ -241,6 +244,23 @@ export const families = {
   'privacy.families':
     "Which versions, reference cells and photos of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.",
   'families.lines.head': 'What a good one shows. What speaks against a cell.',
+  'families.strengths':
+    'Ruled out: one such answer is enough. Signs add up: {strong, plural, one {# strong sign} other {# strong signs}}, {moderate, plural, one {# sign} other {# signs}} or {weak, plural, one {# weak one} other {# weak ones}} make a cell doubtful.',
+  'families.feature.unsaid':
+    'Something that no feature here can say, such as how many rows of lettering there are? Add a photo with a sentence: everyone who checks sees it beside the question. It counts nothing.',
+  'families.origin.built':
+    'Every feature below came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}; none of them was changed here.',
+  'families.origin.set':
+    '{mark} set here, by a moderator or from a good cell. Every other feature came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}.',
+  'families.origin.own': 'All of this was set here, by moderators or from good cells.',
+  'families.unknown.line': 'Not known, so nothing of it counts: {features}.',
+  'families.unknown.head':
+    '**Not known, or not looked at?** Tick all of it: then nothing of it counts. Take a tick away, and it is as it was at first.',
+  'families.unknown.choose': 'Tick what you do not know…',
+  'families.unknown.now': 'Not known now: {features}.',
+  'families.unknown.back': 'As it was at first: {features}.',
+  'families.waiting.note':
+    '{count, plural, one {# model waits} other {# models wait}} for a second moderator: your press puts {count, plural, one {it} other {each}} in force.',
   'families.built.means':
     'Dimple: a dent in the shoulder of the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: what the maker welded on the contact itself, dots or short lines.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',

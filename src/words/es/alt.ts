@@ -95,7 +95,8 @@ export const altEs: Readonly<Record<string, string>> = {
   'weld-marks':
     '{n, plural, =0 {Ninguna pequeña marca de soldadura} one {# pequeña marca de soldadura} other {# pequeñas marcas de soldadura}} en el contacto positivo.',
   'lettering-none': 'Sin letras.',
-  'lettering-can': 'Las letras están en la carcasa metálica y se transparentan a través de la funda.',
+  'lettering-can':
+    'Las letras están en la carcasa metálica; se transparentan pálidas a través de la funda, bajo su brillo.',
   'lettering-wrap': 'Las letras están en la funda exterior; la carcasa debajo no lleva nada.',
   'lettering-second-wrap':
     'Las letras están en una segunda funda transparente debajo de la exterior; la carcasa debajo no lleva nada.',

@@ -51,6 +51,7 @@ export const families: Partial<Catalogue> = {
   'families.button.waiting': 'Ver lo que espera',
   'families.button.check': 'Comprobar una celda así',
   'families.list.waits': '**Te espera:** {name}, lo pidió {who}. Míralo y acéptalo o devuélvelo.',
+  'families.list.waits-alone': '**Te espera:** {name}. Lo pediste tú y ahora puedes aceptarlo.',
   'families.list.waits-mine': 'Pediste {name}: espera a otra persona de la moderación.',
   'families.feature.choose': 'Cambiar o añadir un rasgo…',
   'families.nothing-known': 'Aún no se sabe cómo está hecha.',
@@ -186,6 +187,8 @@ export const families: Partial<Catalogue> = {
     'Ya está pedido. {alone, select, yes {No se ve a otra persona de la moderación: pulsa tú «De acuerdo: poner en vigor».} other {Debe aceptarlo otra persona de la moderación, {place, select, here {aquí: {channel}, o } other {}}con /modelo lista, donde va lo primero. Si en un día no lo hace nadie, puedes hacerlo tú: pulsa entonces «Probar y poner en vigor».}}',
   'families.waits': '### {name}: la versión {number} espera\n{who} dice: {why}',
   'families.why': '¿Por qué? Una frase para el historial',
+  'families.why.first': 'Primera versión',
+  'families.why.first.hint': '¿Cómo lo sabes? Por ejemplo: contado en cinco celdas. En la primera puede quedar vacío.',
   'families.successor': 'Qué usar en su lugar',
   'families.successor.none': 'Nada',
   'families.history.title': '### {name}: historial',
@@ -244,6 +247,23 @@ export const families: Partial<Catalogue> = {
   'privacy.families':
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'families.lines.head': 'Qué muestra una buena. Qué habla en contra de una celda.',
+  'families.strengths':
+    'Descartada: basta una respuesta así. Las señales se suman: {strong, plural, one {# fuerte} other {# fuertes}}, {moderate, plural, one {# señal sin más} other {# señales sin más}} o {weak, plural, one {# débil} other {# débiles}} hacen dudosa una celda.',
+  'families.feature.unsaid':
+    '¿Algo que ningún rasgo de aquí puede decir, como cuántas líneas de letras hay? Añade una foto con una frase: quien comprueba la ve junto a la pregunta. No cuenta nada.',
+  'families.origin.built':
+    'Todo rasgo de aquí abajo vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}; aquí no se ha cambiado ninguno.',
+  'families.origin.set':
+    '{mark} puesto aquí, por la moderación o según una celda buena. Todo rasgo sin marca vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}.',
+  'families.origin.own': 'Todo esto se ha puesto aquí, por la moderación o según celdas buenas.',
+  'families.unknown.line': 'No se sabe, así que no cuenta nada de ello: {features}.',
+  'families.unknown.head':
+    '**¿No se sabe o no se ha mirado?** Márcalo todo: así no cuenta nada de ello. Quita una marca y queda como al principio.',
+  'families.unknown.choose': 'Marca lo que no sabes…',
+  'families.unknown.now': 'Ahora no se sabe: {features}.',
+  'families.unknown.back': 'Otra vez como al principio: {features}.',
+  'families.waiting.note':
+    '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación: al pulsar tú, {count, plural, one {entra} other {cada uno entra}} en vigor.',
   'families.built.means':
     'Hoyuelo: una hendidura en el hombro de la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: lo que el fabricante soldó en el propio contacto, puntos o rayas cortas.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',

@@ -12,13 +12,14 @@ import { fitsSize } from '../../../families/edit.ts'
 import { type Construction, type Facts, formats, kinds } from '../../../families/facts/facts-schema.ts'
 import type { FamilyHead } from '../../../families/family-store.ts'
 import { featuresOf, leadingFeatures, offeredFeatures } from '../../../families/features.ts'
+import { type Begun, type Sayable, sayable } from '../../../families/not-known.ts'
 import { writeFigures } from '../../../families/read-figures.ts'
 import { howKnown } from '../../../families/strength/references.ts'
 import { sayCounts, sayLooks, strongest } from '../../../words/family-facts-words.ts'
 import { sayFeature, sayOption } from '../../../words/family-words.ts'
 import { bare } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
-import { form, lineField, menuField, textField } from '../../message/form.ts'
+import { form, lineField, menuField, radioField, textField } from '../../message/form.ts'
 import { cut } from '../../message/parts.ts'
 
 type Row = APIActionRowComponent<APIStringSelectComponent>
@@ -26,7 +27,13 @@ type Row = APIActionRowComponent<APIStringSelectComponent>
 /** Discord's menus hold so many options. */
 const mostOptions = 25
 
-export function menu(custom_id: string, placeholder: string, options: readonly APISelectMenuOption[], most = 1): Row {
+export function menu(
+  custom_id: string,
+  placeholder: string,
+  options: readonly APISelectMenuOption[],
+  most = 1,
+  least = 1,
+): Row {
   return {
     type: ComponentType.ActionRow,
     components: [
@@ -34,7 +41,7 @@ export function menu(custom_id: string, placeholder: string, options: readonly A
         type: ComponentType.StringSelect,
         custom_id,
         placeholder: cut(placeholder, 150),
-        min_values: 1,
+        min_values: least,
         max_values: Math.min(most, options.length),
         options: options.slice(0, mostOptions),
       },
@@ -54,6 +61,19 @@ export function featureMenu(say: Say, base: Pack, id: string, facts: Facts): Row
     say('families.feature.choose'),
     offeredFeatures(base, facts, mostOptions).map(one => ({ value: one, ...expectationOf(say, base, facts, one) })),
   )
+}
+
+/** What can be said not to be known, and comes back the same way; `begun`: from where. */
+export const sayableIn = (base: Pack, facts: Facts, begun: Begun): Sayable[] => sayable(base, facts, begun, mostOptions)
+
+/** All that is not known, ticked in one menu; nothing where there is nothing to tick. */
+export function notKnownMenu(say: Say, base: Pack, id: string, all: readonly Sayable[]): Row[] {
+  const options = all.map(({ feature, notKnown }) => ({
+    value: feature,
+    label: cut(sayFeature(say, base, feature), mostLabel),
+    default: notKnown,
+  }))
+  return all.length > 0 ? [menu(id, say('families.unknown.choose'), options, all.length, 0)] : []
 }
 
 /** Discord cuts labels and descriptions of a menu here. */
@@ -110,7 +130,7 @@ export const fields = {
 
 type Form = APIModalInteractionResponseCallbackData
 
-/** Sizes and kinds in one menu, so that it is opened once. */
+/** Sizes and kinds together, so that one press says both; a form has room for ten. */
 const sizes = formats.flatMap(format => kinds.map(kind => ({ format, kind, value: `${format}-${kind}` })))
 export const sizeOf = (chosen: string | undefined) => sizes.find(one => one.value === chosen)
 
@@ -133,17 +153,18 @@ export function identityForm(say: Say, custom_id: string, typed?: IdentityTyped)
   const options = sizes.map(one => ({
     value: one.value,
     label: say('families.form.one-size', { format: one.format, kind: say(`families.kind.${one.kind}`) }),
-    ...(one.value === size && { default: true }),
+    default: one.value === size,
   }))
   return form(custom_id, say('families.form.title'), [
     lineField(fields.name, { label: say('families.form.name') }, { most: 60, required: true, value: name }),
     lineField(fields.maker, { label: say('families.form.maker') }, { most: 60, required: true, value: maker }),
-    menuField(fields.size, { label: say('families.form.size') }, { options }),
     lineField(
       fields.figures,
       { label: say('families.form.figures'), hint: say('families.form.figures.hint') },
       { most: 100, required: false, value: figures },
     ),
+    // As many lines as there are sizes and kinds: what is typed stands above them.
+    radioField(fields.size, { label: say('families.form.size') }, options),
   ])
 }
 
@@ -175,6 +196,18 @@ export function fakeForm(say: Say, base: Pack, custom_id: string, facts: Facts, 
 
 export const whyForm = (say: Say, custom_id: string, title: string): Form =>
   form(custom_id, title, [textField(fields.why, { label: say('families.why') }, { most: 300, required: true })])
+
+/** `first`: the first version of a model is its own reason, so that nothing need be typed. */
+export const askForm = (say: Say, custom_id: string, first: boolean): Form =>
+  first
+    ? form(custom_id, say('families.button.ask'), [
+        textField(
+          fields.why,
+          { label: say('families.why'), hint: say('families.why.first.hint') },
+          { most: 300, required: false },
+        ),
+      ])
+    : whyForm(say, custom_id, say('families.button.ask'))
 
 export const retireForm = (say: Say, custom_id: string, others: readonly FamilyHead[]): Form =>
   form(custom_id, say('families.button.retire'), [

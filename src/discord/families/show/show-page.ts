@@ -9,7 +9,7 @@ import { featuresOf } from '../../../families/features.ts'
 import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayDay } from '../../../words/dates.ts'
-import { countedBesides, sayFacts, sayMade, unlikeMost } from '../../../words/family-facts-words.ts'
+import { countedBesides, sayFacts, sayMade, sayStrengths, unlikeMost } from '../../../words/family-facts-words.ts'
 import { sayFeature, sayOption, sayTitle, together } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -17,7 +17,8 @@ import { cut, gallery, message, pressButton, rows, type ShownMessage, small, tex
 import { nothingPictured, type Pictured } from '../family-photos.ts'
 import type { WorkingOn } from '../working-on.ts'
 import { agreeButton, checkButton, sendBackButton } from './family-buttons.ts'
-import { featureMenu, fitting, idFor, letterOf, menu } from './menus.ts'
+import { featureMenu, fitting, idFor, letterOf, menu, notKnownMenu, sayableIn } from './menus.ts'
+import { begunOf, sayOrigin } from './say-origin.ts'
 
 export type PageExtras = {
   readonly note?: string | undefined
@@ -76,11 +77,13 @@ export function showWork(
   if (Object.keys(facts.traits).length === 0) return showBuilding(say, base, constructions, work, { note, pictures })
   const id = idFor(family.id, family.revision)
   const button = (act: FamilyAct, label: string, style?: ButtonStyle.Primary) => pressButton(id(act), label, style)
+  const all = sayableIn(base, facts, begunOf(constructions, work))
+  const notKnown = notKnownMenu(say, base, id({ is: 'all-not-known' }), all)
   return message(
     [
       ...noted(note),
       text(`### ${sayTitle(say, facts.identity)}`),
-      text(cutLines(sayFacts(say, base, proposed.facts))),
+      text(cutLines(sayFacts(say, base, proposed.facts, sayOrigin(say, base, constructions, work)))),
       ...gallery(pictures),
       small(sayState(say, family)),
       ...rows([
@@ -98,6 +101,7 @@ export function showWork(
         button({ is: 'more' }, say('families.button.more')),
       ]),
       featureMenu(say, base, id({ is: 'choose-feature' }), facts),
+      ...(notKnown.length > 0 ? [text(say('families.unknown.head')), ...notKnown] : []),
       small(say('caution.line')),
     ],
     pictures,
@@ -221,10 +225,10 @@ export function showFeature(
               })),
             ),
             small(
-              say('families.feature.earned', {
+              `${sayStrengths(say)}\n${say('families.feature.earned', {
                 most: say(`families.strength.${strength}`),
                 have: standingOf(featureId, trait.made, references).agree,
-              }),
+              })}`,
             ),
           ]
         : []),
@@ -241,7 +245,7 @@ export function showFeature(
         pressButton(id({ is: 'not-known', feature: featureId }), say('families.button.not-known')),
         pressButton(id({ is: 'new-photo-of', feature: featureId }), say('families.button.add-photo')),
       ]),
-      small(say('caution.line')),
+      small(`${say('families.feature.unsaid')}\n${say('caution.line')}`),
     ],
     pictures,
   )

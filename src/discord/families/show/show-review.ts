@@ -5,11 +5,11 @@ import type { Difference } from '../../../families/diff.ts'
 import type { Version } from '../../../families/family.ts'
 import type { ReviewRefusal } from '../../../families/review.ts'
 import type { BackTest } from '../../../families/weigh/back-test.ts'
-import { sayFacts } from '../../../words/family-facts-words.ts'
+import { type Marked, sayFacts } from '../../../words/family-facts-words.ts'
 import { sayDifference, sayFactProblem } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
-import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
+import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Trial } from '../try-family.ts'
 import type { WorkingOn } from '../working-on.ts'
 import { agreeButton, sendBackButton } from './family-buttons.ts'
@@ -74,30 +74,34 @@ export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, a
   ])
 }
 
-/** What stands before moderators: who asks, why, and what changes; of a first version, all that it says. `agree`: whether whoever looks may agree. */
+/** What stands before moderators: who asks, why, what it looks like, and what changes; of a first version, all that it says. `agree`: whether whoever looks may agree. */
 export function showAsked(
   say: Say,
   base: Pack,
   work: WorkingOn,
   changes: readonly Difference[],
-  { note, agree }: PageExtras & { readonly agree: boolean },
+  { note, agree, marked, pictures = [] }: PageExtras & { readonly agree: boolean; readonly marked: Marked },
 ): ShownMessage {
   const { family, facts, proposed } = work
   const id = idFor(family.id, family.revision)
   const { review } = family
   const number = family.head + 1
   const who = review ? `<@${review.by}>` : ''
-  return message([
-    ...(note ? [text(note)] : []),
-    text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
-    text(work.inForce ? differences(say, base, changes) : cutLines(sayFacts(say, base, proposed.facts))),
-    ...rows([
-      ...(agree ? [agreeButton(say, work)] : []),
-      sendBackButton(say, work),
-      pressButton(id({ is: 'page' }), say('families.button.look')),
-    ]),
-    small(say('caution.line')),
-  ])
+  return message(
+    [
+      ...(note ? [text(note)] : []),
+      text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
+      ...gallery(pictures),
+      text(work.inForce ? differences(say, base, changes) : cutLines(sayFacts(say, base, proposed.facts, marked))),
+      ...rows([
+        ...(agree ? [agreeButton(say, work)] : []),
+        sendBackButton(say, work),
+        pressButton(id({ is: 'page' }), say('families.button.look')),
+      ]),
+      small(say('caution.line')),
+    ],
+    pictures,
+  )
 }
 
 export function showGoingBack(

@@ -1,5 +1,5 @@
 // Shows a frozen release: a chart, one text that reads well on a phone, and buttons for its parts and for exports.
-import { ButtonStyle } from 'discord.js'
+import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
 import { encodeTrends, type ReleaseView, releaseExports, releaseViews } from '../../../custom-ids/trends-id.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import type { KindOfWeek } from '../../../trends/kind-of-week.ts'
@@ -28,6 +28,8 @@ import { gallery, message, pressButton, rows, type ShownMessage, small, text, te
 export type WeeksBeside = { readonly before?: Week | undefined; readonly after?: Week | undefined }
 
 export type AroundRelease = {
+  /** What stands above it all. */
+  readonly above: readonly APIMessageTopLevelComponent[]
   readonly pooling: boolean
   readonly beside: WeeksBeside
   /** What could be noticed on a server like this one. */
@@ -42,7 +44,7 @@ export function showRelease(
   release: Release,
   view: ReleaseView,
   picture: ShownPicture | undefined,
-  { pooling, beside, noticeable, kind }: AroundRelease,
+  { above, pooling, beside, noticeable, kind }: AroundRelease,
 ): ShownMessage {
   const { week, scope } = release
   const is = scope === 'pool' ? 'pool' : 'release'
@@ -53,11 +55,15 @@ export function showRelease(
   const lists = listsOf(say, names, release, view)
   const volume = noticeable ? [say('trends.noticeable', { ...noticeable })] : []
   const shown = picture ? [picture] : []
+  const taken = above.map(one => ('content' in one ? one.content : '')).join('')
   return message(
     [
+      ...above,
       text(head),
       ...gallery(shown),
-      ...fitLists(lists, head.length + foot.length + volume.join('').length + 20, textBudget).map(one => text(one)),
+      ...fitLists(lists, taken.length + head.length + foot.length + volume.join('').length + 20, textBudget).map(one =>
+        text(one),
+      ),
       ...volume.map(one => text(one)),
       ...rows([
         ...releaseViews.map(one =>

@@ -1,0 +1,149 @@
+// A model that moderators know in part: ticked in one menu, seen by the second moderator, who is told on whichever screen they open first.
+import { beforeEach, describe, expect, test } from 'vitest'
+import { demoReportsChannel, demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import type { Person } from '../../src/practice/people/person.ts'
+import { buttons, menus, pictures, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { finalOf, messageOf, press, pressed } from './hands.ts'
+import { inEnglish, useFreshRoom } from './in-room.ts'
+import { builtFacts, putInForce } from './put-family.ts'
+
+const server = demoServer.server.id
+const { room, tomas, maret } = useFreshRoom(inEnglish)
+beforeEach(async () => {
+  const settings = await room.services.servers.load(server)
+  await room.services.servers.save({ ...settings, revision: settings.revision + 1, reportsChannel: demoReportsChannel })
+})
+
+async function filled(person: Person, reply: Awaited<ReturnType<Person['run']>>, fields: Record<string, string>) {
+  if (reply.kind !== 'modal') throw new Error(`no form but ${JSON.stringify(reply).slice(0, 300)}`)
+  return finalOf(await person.submit(reply.modal, fields))
+}
+const built = async (name = 'Sandpiper 25') =>
+  pressed(
+    tomas(),
+    await filled(tomas(), await tomas().run('family new'), {
+      ...{ name, maker: 'Larkmoor', size: '18650-bare', figures: '2500 mAh' },
+    }),
+    '.build.two-dimples-three-legs',
+  )
+const tick = async (page: SeenMessage, ...features: readonly string[]) =>
+  messageOf(await tomas().choose(page, menus(page)[1]?.customId ?? '', [...features]))
+const ticked = (page: SeenMessage) => menus(page)[1]?.options.flatMap(one => (one.default ? [one.value] : []))
+const askedFor = async (page: SeenMessage, why = '') =>
+  filled(tomas(), await press(tomas(), await finalOf(await press(tomas(), page, 'Try it')), 'Ask a second'), { why })
+
+describe('what is not known', () => {
+  test('is ticked all at once, said on the page, and taken back the same way', async () => {
+    const page = await built()
+    expect(ticked(page)).toEqual([])
+    const after = await tick(page, 'legs', 'dimples')
+    expect(text(after)).toMatch(/^Not known now: Legs and Dimples\./)
+    expect(text(after)).toMatch(/Not known, so nothing of it counts: Legs and Dimples\./)
+    expect(text(after)).not.toMatch(/\*\*(Legs|Dimples):/)
+    expect(ticked(after)).toEqual(['legs', 'dimples'])
+    const one = await tick(after, 'dimples')
+    expect(text(one)).toMatch(/^As it was at first: Legs\./)
+    expect(text(one)).toMatch(/\*\*Legs:\*\* three\. Four or five: ruled out/)
+    const none = await tick(one)
+    expect(ticked(none)).toEqual([])
+    expect(text(none)).toMatch(/\*\*Dimples:\*\* two\. None: ruled out/)
+    expect(text(none)).not.toMatch(/Not known, so/)
+  })
+
+  test('is not asked about in a check of it, and comes into force as that', async () => {
+    await askedFor(await tick(await built(), 'legs', 'dimples'))
+    const theirs = await pressed(maret(), messageOf(await maret().run('family list')), 'Look: Sandpiper 25')
+    expect(text(theirs)).toMatch(/Not known, so nothing of it counts: Legs and Dimples\./)
+    await pressed(maret(), theirs, 'Agree')
+    const [family] = await room.services.families.store.heads(server)
+    const version = await room.services.families.store.version(server, family?.id ?? '', 1)
+    expect(Object.keys(version?.facts.traits ?? {})).not.toContain('legs')
+    expect(Object.keys(version?.facts.traits ?? {})).toContain('lettering-place')
+    expect(version?.why).toBe('First version')
+  })
+
+  test('comes from a page that somebody has changed meanwhile: nothing is lost, and it is said', async () => {
+    const page = await built()
+    const [family] = await room.services.families.store.heads(server)
+    const theirs = messageOf(await maret().run('family show', { family: family?.id ?? '' }))
+    await tick(page, 'legs')
+    const late = messageOf(await maret().choose(theirs, menus(theirs)[1]?.customId ?? '', ['dimples']))
+    expect(text(late)).toMatch(/changed meanwhile|somebody else|faster/i)
+    expect(ticked(late)).toEqual(['legs'])
+  })
+})
+
+describe('the lines of the page', () => {
+  test('say that they came with the letter, until one is set here, which is marked', async () => {
+    const page = await built()
+    expect(text(page)).toMatch(/Every feature below came with letter [A-Z], a construction shipped with the bot; none/)
+    expect(text(page)).not.toContain('✎')
+    const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
+    const four = messageOf(await tomas().choose(legs, menus(legs)[0]?.customId ?? '', ['four']))
+    const after = text(await pressed(tomas(), four, 'Back to the page'))
+    expect(after).toMatch(/✎ set here, by a moderator or from a good cell\. Every other feature came with letter [A-Z]/)
+    expect(after).toMatch(/^✎ \*\*Legs:\*\* four/m)
+    expect(after).toMatch(/^\*\*Dimples:/m)
+  })
+
+  test('lead to a photo for what no feature can say', async () => {
+    const page = await built()
+    const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['lettering-place']))
+    expect(text(legs)).toMatch(/how many rows of lettering there are\? Add a photo with a sentence/)
+    expect(buttons(legs).some(one => one.customId?.includes('new-photo-of.lettering-place'))).toBe(true)
+  })
+
+  test('are read with what a sign is worth beside them', async () => {
+    const said = /Signs add up: 1 strong sign, 2 signs or 4 weak ones make a cell doubtful/
+    const page = await built()
+    expect(text(page)).toMatch(said)
+    expect(text(messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs'])))).toMatch(said)
+  })
+})
+
+describe('a second moderator', () => {
+  test('sees the drawing before anything is pressed', async () => {
+    const asked = await askedFor(await built(), 'Counted on five cells')
+    const posted = tomas().sees(demoReportsChannel).at(-1) as SeenMessage
+    const theirs = await pressed(maret(), messageOf(await maret().run('family list')), 'Look: Sandpiper 25')
+    for (const one of [asked, posted, theirs]) {
+      expect(pictures(one)).toHaveLength(1)
+      expect(text(one)).toContain('Counted on five cells')
+    }
+    // Once it is decided, nothing of the drawing is left over in the channel.
+    await pressed(maret(), theirs, 'Agree')
+    await room.services.queue.idle()
+    expect(pictures(tomas().sees(demoReportsChannel).at(-1) as SeenMessage)).toEqual([])
+  })
+
+  test.each(['trends', 'check waiting'])(
+    'is told first of all on /%s what waits for them, and led to it',
+    async path => {
+      const said = async (person: Person) => text(messageOf(await person.run(path)))
+      const before = await said(maret())
+      await askedFor(await built())
+      // Whoever has asked for it cannot agree to it, and is told nothing.
+      expect(await said(tomas())).toBe(before)
+      const screen = messageOf(await maret().run(path))
+      expect(text(screen)).toMatch(/^1 model waits for a second moderator: your press puts it in force/)
+      expect(text(screen)).toContain(before)
+      const theirs = await pressed(maret(), screen, 'Look: Sandpiper 25')
+      expect(text(theirs)).toMatch(/Sandpiper 25: version 1 is waiting/)
+      // What was asked for stays where it is.
+      expect(theirs.id).not.toBe(screen.id)
+      await askedFor(await built('Dunlin 25'))
+      expect(await said(maret())).toMatch(/^2 models wait for a second moderator: your press puts each/)
+    },
+  )
+
+  test('finds what was asked last first, before what they have asked for themselves', async () => {
+    await putInForce(room, server, builtFacts(room, 'f-together', 'Curlew 30'))
+    await askedFor(await built())
+    await askedFor(await built('Dunlin 25'))
+    expect(buttons(messageOf(await maret().run('family list'))).map(one => one.label)).toEqual([
+      'Look: Dunlin 25',
+      'Look: Sandpiper 25',
+    ])
+    expect(text(messageOf(await tomas().run('family list')))).toMatch(/^You asked for Dunlin 25/)
+  })
+})
