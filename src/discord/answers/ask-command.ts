@@ -3,7 +3,7 @@ import { ApplicationCommandOptionType, ApplicationCommandType } from 'discord.js
 import { languageOf } from '../../answers/entry.ts'
 import { sayIn } from '../../words/say.ts'
 import type { Command, MessageCommand } from '../interaction/command.ts'
-import { replyOnceThere } from '../interaction/reply.ts'
+import { replyWith } from '../interaction/reply.ts'
 import { everywhere } from '../interaction/where-offered.ts'
 import { cut } from '../message/parts.ts'
 import { findAnswer } from './find-answer.ts'
@@ -51,7 +51,9 @@ export const askCommand: Command = {
 
   async run(services, interaction) {
     const question = interaction.options.getString('question', true)
-    await replyOnceThere(interaction, findAnswer(services, interaction, { question, to: null }))
+    await replyWith(interaction, services.answers(), book =>
+      findAnswer(services, interaction, book, { question, to: null }),
+    )
   },
 }
 
@@ -60,6 +62,8 @@ export const findAnswerCommand: MessageCommand = {
   describe: say => ({ type: ApplicationCommandType.Message, name: say('command.find-answer'), ...everywhere }),
   async run(services, interaction) {
     const { content, id } = interaction.targetMessage
-    await replyOnceThere(interaction, findAnswer(services, interaction, { question: content.trim(), to: id }))
+    await replyWith(interaction, services.answers(), book =>
+      findAnswer(services, interaction, book, { question: content.trim(), to: id }),
+    )
   },
 }

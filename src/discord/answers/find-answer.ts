@@ -16,10 +16,10 @@ const mostNear = 5
 export async function findAnswer(
   services: Services,
   interaction: BaseInteraction,
+  book: AnswerBook,
   asked: Asked,
 ): Promise<ShownMessage> {
   const say = sayIn(interaction.locale)
-  const book = await services.answers()
   const spoken = await sayInPublic(services, serverOf(interaction), interaction.guildLocale)
   const found = book.lookUp(asked.question ?? '', [languageOf(say.locale), languageOf(spoken.locale)])
   // A helper who looks up somebody else's message reads it in their own language.

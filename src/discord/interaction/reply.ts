@@ -1,5 +1,4 @@
 // The three ways we answer an interaction: a private reply, redrawing the message that was clicked, or a private refusal.
-import { setTimeout as after } from 'node:timers/promises'
 import {
   type APITextDisplayComponent,
   type ChatInputCommandInteraction,
@@ -79,20 +78,20 @@ export async function editReply(interaction: Answerable, shown: ShownMessage): P
   })
 }
 
-/** So long an answer may take before it is said that it is being worked on, in ms; Discord waits for three seconds. */
-const firstWordWithin = 1000
-
-/** A private reply with what `coming` comes to, deferred where that takes its time. */
-export async function replyOnceThere(interaction: Answerable, coming: Promise<ShownMessage>): Promise<void> {
-  const late = new AbortController()
-  const waiting = after(firstWordWithin, 'late' as const, { signal: late.signal, ref: false }).catch(() => undefined)
-  try {
-    if ((await Promise.race([coming, waiting])) !== 'late') return await replyPrivately(interaction, await coming)
-  } finally {
-    late.abort()
-  }
+/** A private reply that `view` makes of `needed`: deferred where that is not there yet, as after a start, since Discord waits for three seconds. */
+export async function replyWith<Needed>(
+  interaction: Answerable,
+  needed: Promise<Needed>,
+  view: (needed: Needed) => Promise<ShownMessage>,
+): Promise<void> {
+  const there = needed.then(
+    () => true,
+    () => true,
+  )
+  const aMoment = new Promise<boolean>(resolve => setImmediate(resolve, false))
+  if (await Promise.race([there, aMoment])) return replyPrivately(interaction, await view(await needed))
   await defer(interaction)
-  await editReply(interaction, await coming)
+  await editReply(interaction, await view(await needed))
 }
 
 /** Something private to say after `defer`, in place of the answer of a command and beside the message of a click. */
