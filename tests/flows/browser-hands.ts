@@ -102,7 +102,6 @@ export async function runByClicks(page: Page, path: string): Promise<void> {
   const cards = await page.locator('.card').count()
   await page.locator('.commands > summary').click()
   await page.locator(`#entry-form [data-command="${path}"]`).click()
-  await runWhatIsShown(page)
   await page.locator('.card').nth(cards).waitFor()
 }
 
@@ -112,14 +111,20 @@ async function runWhatIsShown(page: Page): Promise<void> {
   if (await run.isVisible()) await run.click()
 }
 
+/** Shows a command ready to be filled in, or runs what takes nothing to be filled in. */
+async function showByClicks(page: Page, path: string): Promise<void> {
+  await page.locator('.commands > summary').click()
+  const fill = page.locator(`#entry-form [data-fill="${path}"]`)
+  await ((await fill.count()) > 0 ? fill : page.locator(`#entry-form [data-command="${path}"]`)).click()
+}
+
 /** What is filled into a command: text, a choice by its words, or a file by its path. */
 export type Filled = Readonly<Record<string, string | { readonly file: string }>>
 
 /** Opens a command from the list, fills it in and runs it; resolves once its answer is there and finished. */
 export async function fillAndRun(page: Page, path: string, filled: Filled): Promise<string> {
   const cards = await page.locator('.card').count()
-  await page.locator('.commands > summary').click()
-  await page.locator(`#entry-form [data-command="${path}"]`).click()
+  await showByClicks(page, path)
   for (const [name, value] of Object.entries(filled)) {
     const field = page.locator(`#entry-form [data-option="${name}"]`)
     if (!(await field.isVisible())) await page.locator('#entry-form .fields details > summary').click()

@@ -144,8 +144,6 @@ inBrowser('a check in the browser', ({ open: openWindow }) => {
     // The list is under the hand as soon as it is open.
     await until(page, `document.activeElement.matches('#entry-form [data-command="check start"]')`)
     await page.keyboard.press('Enter')
-    await page.getByRole('button', { name: 'Run', exact: true }).waitFor()
-    await page.keyboard.press('Enter')
     await page.locator('.card').nth(cards).waitFor()
     const beginning = await wordsOf(page)
     await until(page, 'document.activeElement.matches(".card")')

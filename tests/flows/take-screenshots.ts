@@ -63,7 +63,7 @@ async function walk(browser: Browser, pageUrl: string, look: (typeof looks)[numb
   await shoot('beginning')
   await page.locator('.commands > summary').click()
   await shoot('commands')
-  await page.locator('#entry-form [data-command="check start"]').click()
+  await page.locator('#entry-form [data-fill="check start"]').click()
   await shoot('command')
   await page.getByRole('button', { name: 'Back', exact: true }).click()
   await runByClicks(page, 'check start')

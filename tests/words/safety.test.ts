@@ -1,4 +1,5 @@
 // The words of safety: in one place alone, the three states told apart, nobody asked to handle what may burn, and put into texts by name.
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { german } from '../../src/words/de/german.ts'
 import { english } from '../../src/words/en/english.ts'
@@ -10,14 +11,17 @@ import { languages, sayIn } from '../../src/words/say.ts'
 type SafetyKey = keyof typeof safety
 const keys = safetyKeys as readonly SafetyKey[]
 
+const answers = new URL('../../rules/answers', import.meta.url).pathname
+
 const words = {
   en: {
     call: /call your emergency number/i,
     away: /get away/i,
     hands: /\b(wear|cover both ends|put it)\b/i,
     if: /^Only if/,
-    letGo: [/holding it, drop it/, /wearing, take them off/],
-    alone: /do not touch/i,
+    letGo: /drop it if you hold it/,
+    release: /let go of it/,
+    worn: /do not reach for it: take them off/,
     leave: /never touch, use or charge/,
     unplug: /unplug/,
     emergency: /Not cooling: emergency/,
@@ -30,8 +34,9 @@ const words = {
     away: /geh (jetzt )?weg/i,
     hands: /\b(Trag Handschuhe|Kleb|leg sie)\b/i,
     if: /^Nur wenn/,
-    letGo: [/Hältst du sie, lass sie sofort fallen/, /an dir: Zieh das aus/],
-    alone: /berühre/i,
+    letGo: /lass sie fallen, wenn du sie hältst/,
+    release: /Lass sie los/,
+    worn: /greif nicht nach ihr: Zieh das aus/,
     leave: /Fass sie und ihr Gerät nicht mehr an/,
     unplug: /Stecker/,
     emergency: /Kühlt sie nicht ab: Notfall/,
@@ -44,8 +49,9 @@ const words = {
     away: /aléjate/i,
     hands: /(usa guantes|tapa los|ponla)/i,
     if: /^Solo si/,
-    letGo: [/en la mano, suéltala/, /que llevas, quítatelo/],
-    alone: /no la toques/i,
+    letGo: /suéltala si la tienes en la mano/,
+    release: /suéltala/,
+    worn: /no metas la mano: quítatelo/,
     leave: /no la toques más, ni el aparato/,
     unplug: /desenchufa/,
     emergency: /Si no se enfría: emergencia/,
@@ -97,10 +103,30 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
     expect(say('safety.cold.carry')).toMatch(is.if)
   })
 
-  test('whoever holds or wears the cell is told to let go of it before anything about leaving it alone', () => {
-    const said = say('safety.now.carry')
-    const first = said.slice(0, said.search(is.alone))
-    for (const act of is.letGo) expect(first).toMatch(act)
+  test('whoever holds or wears the cell is told to let go of it before whom to call, in the very order to act', () => {
+    for (const [key, letGo] of [
+      ['safety.now', is.letGo],
+      ['safety.turns', is.release],
+    ] as const) {
+      const order = [letGo, is.call].map(act => say(key).search(act))
+      expect(order[0], key).toBeGreaterThan(0)
+      expect(order[1], key).toBeGreaterThan(order[0] ?? 0)
+    }
+    expect(say('safety.now.worn')).toMatch(is.worn)
+  })
+
+  test('in every entry of the answers letting go of it comes before numbers, and numbers before all else', () => {
+    const order = ['worn', 'call', 'far', 'carry', 'gone-quiet']
+    let seen = 0
+    for (const file of readdirSync(answers).filter(one => one.endsWith('.md'))) {
+      const body = readFileSync(`${answers}/${file}`, 'utf8').split(new RegExp(`^# ${language}$`, 'm'))[1] ?? ''
+      const named = [...(body.split(/^# /m)[0] ?? '').matchAll(/\{safety\.now\.([a-z-]+)\}/g)].map(([, key]) => key ?? '')
+      const acts = named.filter(key => order.includes(key))
+      expect(acts, file).toEqual(acts.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)))
+      if (acts.length > 0) expect(acts[0], file).toBe('worn')
+      seen += acts.length
+    }
+    expect(seen).toBeGreaterThan(15)
   })
 
   test('what got hot and cools is left alone like all that got hot: no plug is pulled beside it', () => {

@@ -8,8 +8,15 @@ export function commandName(command: WireCommand): string {
   return command.kind === 'slash' ? `/${command.shownPath}` : `${command.shownPath} (about a person)`
 }
 
-/** One button for each command, with what it is for. */
-export function commandButtons(commands: readonly WireCommand[], pick: (command: WireCommand) => void): HTMLElement {
+/** What pressing a command does: run it, or show it ready to be filled in where it has to be, or may be and that is wanted. */
+export type Pick = (command: WireCommand, fillIn?: boolean) => void
+
+/** Whether it runs as it stands, although there is something that could be filled in. */
+const isOptional = ({ kind, options }: WireCommand): boolean =>
+  kind === 'slash' && options.length > 0 && options.every(one => !one.required)
+
+/** One button for each command, with what it is for; a second one beside it fills in what may stay empty. */
+export function commandButtons(commands: readonly WireCommand[], pick: Pick): HTMLElement {
   return el(
     'div',
     { class: 'choices' },
@@ -21,7 +28,18 @@ export function commandButtons(commands: readonly WireCommand[], pick: (command:
         el('span', { class: 'choice-detail' }, command.description),
       )
       button.addEventListener('click', () => pick(command))
-      return button
+      const row = el('div', { class: 'command', 'data-group': groupOf(command) }, button)
+      if (isOptional(command)) {
+        const label = `${commandName(command)} with options`
+        const fill = el(
+          'button',
+          { type: 'button', class: 'fill', 'data-fill': command.path, 'aria-label': label },
+          'Options',
+        )
+        fill.addEventListener('click', () => pick(command, true))
+        row.append(fill)
+      }
+      return row
     }),
   )
 }
@@ -39,8 +57,8 @@ function groupButtons(commands: readonly WireCommand[], list: HTMLElement): HTML
     button.addEventListener('click', () => {
       const chosen = button.getAttribute('aria-pressed') !== 'true'
       for (const one of buttons) one.setAttribute('aria-pressed', String(chosen && one === button))
-      for (const one of list.querySelectorAll<HTMLElement>('[data-command]'))
-        one.hidden = chosen && one.dataset['command']?.split(' ')[0] !== group
+      for (const one of list.querySelectorAll<HTMLElement>('.command'))
+        one.hidden = chosen && one.dataset['group'] !== group
     })
     return button
   })
@@ -49,7 +67,7 @@ function groupButtons(commands: readonly WireCommand[], list: HTMLElement): HTML
 }
 
 /** A drawer above the command line that lists the commands; it is filled afresh as it opens. */
-export function commandDrawer(list: () => readonly WireCommand[], pick: (command: WireCommand) => void): HTMLElement {
+export function commandDrawer(list: () => readonly WireCommand[], pick: Pick): HTMLElement {
   const summary = el('summary', {}, 'Commands')
   const inside = el('div', { class: 'drawer' })
   const drawer = el('details', { class: 'commands' }, summary, inside)

@@ -2,7 +2,7 @@
 
 import type { WireCommand, WireValue } from '../wire.ts'
 import { combobox, type Suggestion } from './combobox.ts'
-import { commandDrawer, commandName } from './command-list.ts'
+import { commandDrawer, commandName, type Pick } from './command-list.ts'
 import { whileBusy } from './controls.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
@@ -19,8 +19,8 @@ export type CommandLine = {
   refresh(): void
   /** The commands that can be run here. */
   runnable(): readonly WireCommand[]
-  /** Shows the command, ready to be filled in, or runs what needs nothing. */
-  open(command: WireCommand): void
+  /** Runs what needs nothing, and shows anything else ready to be filled in. */
+  readonly open: Pick
 }
 
 /** Keeps the command line in `#entry-form`. */
@@ -70,7 +70,8 @@ export function commandLine(desk: Desk): CommandLine {
       find: suggestions,
       pick(suggestion) {
         const command = runnable().find(one => one.path === suggestion.value)
-        if (command !== undefined) pick(command)
+        // What is picked while typing is filled in first, as in Discord, if there is anything to fill in.
+        if (command !== undefined) pick(command, true)
       },
       enter,
     })
@@ -94,9 +95,10 @@ export function commandLine(desk: Desk): CommandLine {
       }))
   }
 
-  /** What takes nothing to be filled in runs at once; everything else is shown, ready to be filled in. */
-  const pick = (command: WireCommand) => {
-    if (command.kind !== 'slash' || command.options.length > 0) return showCommand(command)
+  /** What need not be filled in runs at once, unless somebody wants to fill in what may be; everything else is shown, ready for it. */
+  const pick: Pick = (command, fillIn = false) => {
+    const asks = command.options.some(one => one.required) || (fillIn && command.options.length > 0)
+    if (command.kind !== 'slash' || asks) return showCommand(command)
     const { you, place } = desk.frame()
     memory.drafts[you] = ''
     remember()

@@ -2,7 +2,7 @@
 
 import type { WireCommand, WireMessage } from '../wire.ts'
 import { cardNode } from './card.ts'
-import { commandButtons } from './command-list.ts'
+import { commandButtons, type Pick } from './command-list.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
 import { beginningOf, fitPicture, margin } from './in-view.ts'
@@ -10,7 +10,7 @@ import { beginningOf, fitPicture, margin } from './in-view.ts'
 /** What an empty sheet offers to begin with. */
 export type Beginnings = {
   runnable(): readonly WireCommand[]
-  open(command: WireCommand): void
+  readonly open: Pick
 }
 
 export type Sheet = {

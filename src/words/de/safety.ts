@@ -11,17 +11,19 @@ export const safety: InWordsOf<typeof english> = {
     'Brennt, raucht, zischt oder knistert die Zelle gerade, ist sie heiß, von selbst warm, aufgebläht, versengt oder undicht, oder riecht sie? Wenn ja:',
   'safety.now.sign':
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
-  'safety.now': 'Geh jetzt weg von der Zelle und wähl den Notruf.',
+  'safety.now': 'Geh jetzt weg von der Zelle, lass sie fallen, wenn du sie hältst, und wähl den Notruf.',
+  'safety.now.worn':
+    'Steckt sie in deiner Kleidung oder Tasche, greif nicht nach ihr: Zieh das aus, lass es fallen und geh weg.',
   'safety.now.far':
     'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry':
-    'Hältst du sie, lass sie sofort fallen. Ist sie in Kleidung oder Tasche an dir: Zieh das aus, lass es fallen, geh weg. Sonst berühre, bewege und fotografiere sie nicht. Schalte Steckdose oder Sicherung nur ab, wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst; fass das Gerät, in dem sie steckt, nicht an.',
+    'Berühre, bewege und fotografiere sie nicht. Schalte Steckdose oder Sicherung nur ab, wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst; fass das Gerät, in dem sie steckt, nicht an.',
   'safety.now.call':
     'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird: Es kann noch Wochen später wieder anfangen. Geh erst zurück, wenn die Feuerwehr es sagt.',
   'safety.cooling':
-    'Sie wurde heiß, war aber noch zu halten, und kühlt ab: Fass sie und ihr Gerät nicht mehr an, lass sie dort, benutze und lade sie nie wieder. Schalte Steckdose oder Sicherung nur ab, wenn du nicht nah heranmusst. Kühlt sie nicht ab: Notfall.',
+    'Sie wurde im Gebrauch heiß, nie zu heiß zum Halten, und kühlt jetzt ab: Fass sie und ihr Gerät nicht mehr an, auch nicht zur Probe, lass sie dort, benutze und lade sie nie wieder. Schalte Steckdose oder Sicherung nur ab, wenn du nicht nah heranmusst. Kühlt sie nicht ab: Notfall.',
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
@@ -42,13 +44,13 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
-    'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Geh weg von ihr und wähl den Notruf.',
+    'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf.',
+    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf, nicht erst danach.',
   'safety.aid.swallowed':
     'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':
-    'Erste Hilfe bei Verbrennung, weg von der Zelle: Lass sofort den Notruf wählen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
+    'Erste Hilfe bei Verbrennung, weg von der Zelle: Wähl sofort den Notruf, oder lass ihn wählen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
   'safety.test':
     'Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren. Wird sie trotzdem heißer, bleib nicht, um den Test zu beenden.',
 }

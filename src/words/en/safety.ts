@@ -10,18 +10,20 @@ export const safety = {
     'Is the cell burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now? If so:',
   'safety.now.sign':
     'The cell is burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now',
-  'safety.now': 'Get away from the cell now and call your emergency number.',
+  'safety.now': 'Get away from the cell now, drop it if you hold it, and call your emergency number.',
+  'safety.now.worn':
+    'If it is in your clothes or in a bag on you, do not reach for it: take them off, drop them and get away.',
   'safety.now.far':
     'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m away.',
   'safety.now.carry':
-    'If you are holding it, drop it at once. If it is in a bag or clothes you are wearing, take them off, drop them, get away. Otherwise do not touch, move or photograph it. Cut the power at the wall or the fuse box only if nothing burns, smokes, hisses or crackles and you need not go near the cell; do not touch the device it is in.',
+    'Do not touch, move or photograph it. Cut the power at the wall or the fuse box only if nothing burns, smokes, hisses or crackles and you need not go near the cell; do not touch the device it is in.',
   'safety.now.call':
     'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
     'If it goes quiet, stay away: it can start again, even weeks later. Go back only when the fire service says so.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'It got hot, but you could hold it, and is cooling: leave it and its device there, and never touch, use or charge it again. Cut the power at the wall or the fuse box only if you need not go near it. Not cooling: emergency.',
+    'It got hot in use, never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. Cut the power at the wall or the fuse box only if you need not go near it. Not cooling: emergency.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet',
@@ -45,13 +47,13 @@ export const safety = {
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.
   'safety.turns':
-    'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: get away from it and call your emergency number.',
+    'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. In the eyes, breathed in, swallowed, or skin hurts: call your emergency number at once.',
+    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. In the eyes, breathed in, swallowed, or skin hurts: call your emergency number at once, not only afterwards.',
   'safety.aid.swallowed':
     'Swallowed: rinse out the mouth. Do not try to make yourself or anyone else vomit. Do not eat or drink. Call your emergency number or poison line at once.',
   'safety.aid.burn':
-    'First aid for a burn, away from the cell: have someone call your emergency number at once. Hold the burned skin under cool running water for 20 minutes. Leave what sticks to the skin.',
+    'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave what sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
     'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If it still gets hotter, do not stay to stop it.',

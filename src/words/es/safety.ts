@@ -11,17 +11,19 @@ export const safety: InWordsOf<typeof english> = {
     '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
   'safety.now.sign':
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele',
-  'safety.now': 'Aléjate de la celda ahora y llama al número de emergencias.',
+  'safety.now': 'Aléjate de la celda ahora, suéltala si la tienes en la mano y llama al número de emergencias.',
+  'safety.now.worn':
+    'Si va en tu ropa o en un bolso que llevas, no metas la mano: quítatelo, déjalo caer y aléjate.',
   'safety.now.far':
     'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: aléjate 25 m o más.',
   'safety.now.carry':
-    'Si la tienes en la mano, suéltala ya. Si va en un bolso o ropa que llevas, quítatelo, déjalo caer y aléjate. Si no, no la toques ni la muevas ni la fotografíes. Corta la corriente en el enchufe o el cuadro eléctrico solo mientras no arda, no eche humo, no sisee y no crepite, y sin acercarte; no toques el aparato.',
+    'No la toques ni la muevas ni la fotografíes. Corta la corriente en el enchufe o el cuadro eléctrico solo mientras no arda, no eche humo, no sisee y no crepite, y sin acercarte; no toques el aparato.',
   'safety.now.call':
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques: puede empezar de nuevo, incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
   'safety.cooling':
-    'Se calentó, pero podías sostenerla, y ya se enfría: no la toques más, ni el aparato, déjala ahí y no la uses ni cargues nunca más. Corta la corriente en el enchufe o el cuadro eléctrico solo si no tienes que acercarte. Si no se enfría: emergencia.',
+    'Se calentó al usarla, sin llegar a quemar, y ya se enfría: no la toques más, ni el aparato, ni para probar, déjala ahí y no la uses ni cargues nunca más. Corta la corriente en el enchufe o el cuadro eléctrico solo si no tienes que acercarte. Si no se enfría: emergencia.',
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia sin usarla, perdió líquido u olió, y ahora parece fría y no hace nada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
@@ -42,13 +44,13 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
-    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia sin usarla, se hincha, se chamusca, pierde líquido o huele: aléjate de ella y llama al número de emergencias.',
+    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia sin usarla, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya.',
+    'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya, no al terminar.',
   'safety.aid.swallowed':
     'Tragado: enjuaga la boca. No provoques el vómito. No comas ni bebas. Llama ya al número de emergencias o de toxicología.',
   'safety.aid.burn':
-    'Primeros auxilios para una quemadura, lejos de la celda: que alguien llame ya al número de emergencias. Mantén la piel quemada 20 minutos bajo agua corriente fresca. No quites lo que esté pegado a la piel.',
+    'Primeros auxilios para una quemadura, lejos de la celda: llama ya al número de emergencias, o que alguien llame. Mantén la piel quemada 20 minutos bajo agua corriente fresca. No quites lo que esté pegado a la piel.',
   'safety.test':
     'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, sin tocar la celda. Si aun así se calienta más, no te quedes a pararla.',
 }

@@ -29,9 +29,19 @@ const urgencyOf = ({ findings }: Judgement): Urgency =>
   urgencies.find(act => findings.some(({ rule, carries }) => carries && rule.kind === 'hazard' && rule.act === act)) ??
   'isolate'
 
-/** Nothing may ask for hands on a cell that burns, leaks, swells or has vented. Whom to call comes right after the order to act. */
+/**
+ * Nothing may ask for hands on a cell that burns, leaks, swells or has vented. Letting go of it is part of the order to act, and of what
+ * one wears comes right after it, then whom to call: nobody who holds it reads numbers first.
+ */
 const dangers: Record<Urgency, readonly Key[]> = {
-  'get-away': ['safety.now', 'safety.now.call', 'safety.now.far', 'safety.now.carry', 'safety.now.gone-quiet'],
+  'get-away': [
+    'safety.now',
+    'safety.now.worn',
+    'safety.now.call',
+    'safety.now.far',
+    'safety.now.carry',
+    'safety.now.gone-quiet',
+  ],
   leave: ['safety.cold.leave', 'safety.cold.wait', 'safety.cold.keep', 'safety.cold.call', 'safety.turns'],
   isolate: [
     'safety.quiet',
