@@ -54,7 +54,7 @@ export function commandLine(desk: Desk): CommandLine {
         const exact = runnable().find(one => one.path === wanted || one.shownPath === wanted)
         const command = exact ?? runnable().find(one => one.path === suggestions(text)[0]?.value)
         if (command === undefined) return notice(`There is no command like “${text}” here.`)
-        return pick(command)
+        return pick(command, exact === undefined)
       }
       void whileBusy(send, async () => {
         if (await desk.perform({ do: 'say', you: frame.you, place: frame.place, text })) {
