@@ -4,6 +4,7 @@ import type { Program } from '../engine/compile.ts'
 import { atomsOf } from '../engine/conditions.ts'
 import { enoughFor } from '../engine/enough.ts'
 import { judge } from '../engine/judge.ts'
+import type { Check } from './check.ts'
 import type { CheckRefusal } from './refusals.ts'
 
 /**
@@ -26,6 +27,15 @@ export function accusing(program: Program, answers: Answers): readonly QuestionI
     alone.flatMap(rule => atomsOf(rule.when).flatMap(atom => (atom.op === 'unless' ? [] : atom.question))),
   )
   return enough.filter(id => read.has(id) && program.given[id] === undefined && all[id]?.kind !== 'cant-tell')
+}
+
+/** The chosen answers that accuse together with a figure that is looked at again, and were given once: all are looked at in one go. */
+export function accusingBeside(program: Program, { phase, answers, pending, confirmed = [] }: Check): QuestionId[] {
+  if (phase.is !== 'second-look' || phase.answer.kind !== 'reading') return []
+  const all = { ...pending, ...answers, [phase.question]: phase.answer }
+  const accusers = accusing(program, all)
+  if (!accusers.includes(phase.question)) return []
+  return accusers.filter(id => id !== phase.question && all[id]?.kind === 'option' && !confirmed.includes(id))
 }
 
 /** What is wrong with an answer to this question; undefined if it can be taken. */

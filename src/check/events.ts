@@ -25,8 +25,15 @@ export type CheckEvent =
   | { readonly is: 'equip'; readonly tools: readonly Tool[] }
   /** Asks an answered question again; the answer stays until another is given. */
   | { readonly is: 'change'; readonly question: QuestionId }
-  /** `by`: the moderator who answers in the holder's place. */
-  | { readonly is: 'answer'; readonly question: QuestionId; readonly answer: Answer; readonly by?: PersonId }
+  | {
+      readonly is: 'answer'
+      readonly question: QuestionId
+      readonly answer: Answer
+      /** The moderator who answers in the holder's place. */
+      readonly by?: PersonId
+      /** At a second look: what was chosen that accuses together with it is still so as well. */
+      readonly together?: true
+    }
   | { readonly is: 'consent'; readonly to: Consent; readonly given: boolean }
   /** Facts from elsewhere, such as a log that was read; what has an answer keeps it. */
   | { readonly is: 'know'; readonly answers: Answers }

@@ -43,7 +43,9 @@ export function nextOf(program: Program, check: Check): Next {
   const pending = Object.entries(check.pending ?? {}).filter(([id]) => check.answers[id] === undefined)
   const beside = besideOf(program, check)
   const mayBeAsked = wanted.filter(({ care }) => isLevel(care) || check.consents[care] !== false)
-  const left = mayStillAsk(program, check, mayBeAsked, [...beside, ...pending.map(([id]) => id)])
+  // A figure that another one is worked out of is asked for first, though it may decide nothing by itself.
+  const parts = mayBeAsked.flatMap(one => partsOf(program, one)).filter(id => check.answers[id] === undefined)
+  const left = mayStillAsk(program, check, mayBeAsked, [...beside, ...parts, ...pending.map(([id]) => id)])
   const urgent = wanted.find(question => stageOf(program, question) === 'safety')
   if (urgent) return { is: 'ask', question: urgent.id, left }
   const [known] = pending

@@ -5,7 +5,7 @@ import { type Explanation, explain } from '../engine/explain.ts'
 import { type Judgement, judge, placesOf, verdictAt } from '../engine/judge.ts'
 import type { Question } from '../engine/pack/pack.ts'
 import { type Failing, isFailing } from '../ground/verdicts.ts'
-import { accusing } from './answer-fits.ts'
+import { accusing, accusingBeside } from './answer-fits.ts'
 import type { Check, Consent } from './check.ts'
 import type { Offer } from './custody.ts'
 import { custodyOf, isSecond } from './custody-of.ts'
@@ -23,6 +23,8 @@ export type Screen =
       readonly again: Answer | undefined
       /** The figure without which that answer would not count against the cell. */
       readonly togetherWith?: QuestionId
+      /** What was chosen that accuses together with the figure asked about again: each is looked at once more with it. */
+      readonly beside?: readonly QuestionId[]
       /** It is shown to a moderator, who answers in the holder's place. */
       readonly helping?: true
       /** A helper has answered, and another one is wanted to. */
@@ -77,6 +79,7 @@ export function screenOf(program: Program, check: Check, known?: Next): Screen {
         question,
         again: phase.is === 'second-look' ? phase.answer : undefined,
         ...(phase.is === 'second-look' && withFigure(program, check, phase.question, phase.answer)),
+        ...(phase.is === 'second-look' && withChosen(program, check)),
         ...(phase.is === 'asking' && phase.changing && { changing: true as const }),
         stage: stageOf(program, question),
         ...decidedBy(program, check.answers),
@@ -120,6 +123,11 @@ function withFigure(program: Program, { answers, pending }: Check, id: QuestionI
   const all = { ...pending, ...answers, [id]: answer }
   const figure = answer.kind === 'option' && accusing(program, all).find(one => all[one]?.kind === 'reading')
   return figure ? { togetherWith: figure } : {}
+}
+
+function withChosen(program: Program, check: Check) {
+  const beside = accusingBeside(program, check)
+  return beside.length > 0 ? { beside } : {}
 }
 
 /** The question a moderator was asked about; undefined if nothing is asked any more. */

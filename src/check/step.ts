@@ -2,7 +2,7 @@
 import { type Answers, option, type QuestionId, sameAnswer } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { dayOf } from '../engine/day-of.ts'
-import { accusing, misfit } from './answer-fits.ts'
+import { accusing, accusingBeside, misfit } from './answer-fits.ts'
 import { type Check, expiryFrom, type Phase } from './check.ts'
 import type { CheckEvent, Start } from './events.ts'
 import type { PersonId } from './ids.ts'
@@ -95,7 +95,7 @@ const allowed: Readonly<Record<Phase['is'], readonly CheckEvent['is'][]>> = {
   closed: [],
 }
 
-function answer(program: Program, check: Check, { question: id, answer: given, by }: AnswerEvent): Stepping {
+function answer(program: Program, check: Check, { question: id, answer: given, by, together }: AnswerEvent): Stepping {
   const { phase } = check
   if (phase.is !== 'asking' && phase.is !== 'second-look')
     return refuse({ code: 'not-now', event: 'answer', phase: phase.is })
@@ -112,7 +112,16 @@ function answer(program: Program, check: Check, { question: id, answer: given, b
     (sameAnswer(phase.answer, given) || (given.kind === 'reading' && accusing(program, answers).includes(id)))
   const trail = kept.trail.includes(id) ? kept.trail : [...kept.trail, id]
   const answered = notPending(sure({ ...kept, answers, trail }, id, confirms), id)
-  return moveOn(program, saidBy(answered, id, by))
+  const beside = together && confirms && by === undefined ? accusingBeside(program, check) : []
+  return moveOn(program, saidBy(beside.reduce(stillSo, answered), id, by))
+}
+
+/** The check with an answer that was set aside taken for what it was, and looked at twice. */
+function stillSo(check: Check, id: QuestionId): Check {
+  const given = check.pending?.[id] ?? check.answers[id]
+  if (given === undefined) return check
+  const trail = check.trail.includes(id) ? check.trail : [...check.trail, id]
+  return notPending(sure({ ...check, answers: { ...check.answers, [id]: given }, trail }, id, true), id)
 }
 
 /** The check with nothing pending about this question any more. */
@@ -167,8 +176,8 @@ function withFacts(program: Program, check: Check, facts: Answers): Check {
 
 /** Asks an answered question again; from a question that is being changed, another one can be chosen. */
 function change(program: Program, check: Check, question: QuestionId): Stepping {
-  if (!check.trail.includes(question) || !program.questions.has(question))
-    return refuse({ code: 'nothing-to-change', question })
+  const given = check.trail.includes(question) || check.pending?.[question] !== undefined
+  if (!given || !program.questions.has(question)) return refuse({ code: 'nothing-to-change', question })
   return settle(program, check, { is: 'asking', question, changing: true })
 }
 

@@ -24,6 +24,9 @@ export const checkIds = idKind('cw1', {
     { is: z.literal('unsure') },
     /** The answer that is asked about a second time, once more. */
     { is: z.literal('still') },
+    /** The same, and what was chosen that accuses together with it; or one of these is another. */
+    { is: z.literal('all-still') },
+    { is: z.literal('rather'), question: slug },
     /** Opens the form for a reading. */
     { is: z.literal('measure') },
     /** The form sent in; `opening` makes each form's id new, since phones keep forms by id. */

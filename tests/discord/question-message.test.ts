@@ -40,8 +40,13 @@ const overstated = { ...well, format: option('18650'), 'claimed-capacity': readi
 test('a printed figure is read once more, a measured one measured once more', () => {
   const figure = shown(walkTo(begin('quick'), 'claimed-capacity', overstated, true))
   expect(figure).toMatch(/Read it once more and type it in/)
-  // One press says that it is right; the form is for another figure.
-  expect(figure).toMatch(/Still 9,900 mAh/)
+  // One press says that all of it is right; the form is for another figure, and what was chosen can be put right as well.
+  expect(figure).toMatch(
+    /You answered “9,900 mAh” and “18650 [^”]*”\. Together that would count strongly against the cell/,
+  )
+  expect(figure).toMatch(/I looked: all of it is still so/)
+  expect(figure).toMatch(/Not 18650/)
+  expect(figure).not.toMatch(/questions? left/)
   const measured = { ...begin('full'), again: reading(33), question: program.questions.get('mass') }
   expect(shown(measured as Asked)).toMatch(/Measure once more and type it in/)
 })

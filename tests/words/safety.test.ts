@@ -120,7 +120,9 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
     let seen = 0
     for (const file of readdirSync(answers).filter(one => one.endsWith('.md'))) {
       const body = readFileSync(`${answers}/${file}`, 'utf8').split(new RegExp(`^# ${language}$`, 'm'))[1] ?? ''
-      const named = [...(body.split(/^# /m)[0] ?? '').matchAll(/\{safety\.now\.([a-z-]+)\}/g)].map(([, key]) => key ?? '')
+      const named = [...(body.split(/^# /m)[0] ?? '').matchAll(/\{safety\.now\.([a-z-]+)\}/g)].map(
+        ([, key]) => key ?? '',
+      )
       const acts = named.filter(key => order.includes(key))
       expect(acts, file).toEqual(acts.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)))
       if (acts.length > 0) expect(acts[0], file).toBe('worn')

@@ -40,11 +40,15 @@ export function eventOf(
       return { ok: true, event: { is: 'equip', tools: tools.filter(tool => chosenIn(interaction).includes(tool)) } }
     case 'change':
       return { ok: true, event: { is: 'change', question: chosenIn(interaction)[0] ?? '' } }
-    case 'still': {
+    case 'rather':
+      return { ok: true, event: { is: 'change', question: act.question } }
+    case 'still':
+    case 'all-still': {
       const { phase } = check
       if (phase.is !== 'second-look' || phase.question !== question)
         return { ok: false, note: sayRefusal(say, { code: 'not-now', event: 'answer', phase: phase.is }) }
-      return { ok: true, event: { is: 'answer', question, answer: phase.answer } }
+      const together = act.is === 'all-still' && { together: true as const }
+      return { ok: true, event: { is: 'answer', question, answer: phase.answer, ...together } }
     }
     case 'unsure':
       return { ok: true, event: { is: 'answer', question, answer: cantTell } }

@@ -114,6 +114,8 @@ export const check: InWordsOf<typeof english> = {
   'where.stage': '{name} {count, number}',
   'where.long':
     '{way}: höchstens noch so viele Fragen, {answered, plural, =0 {noch nichts beantwortet, insgesamt etwa 20 Minuten} other {# beantwortet}}',
+  'where.again':
+    '{way}: {answered, plural, =0 {noch nichts beantwortet} other {# beantwortet}}, jetzt ein zweiter Blick',
   'where.decided-long': '{verdict} Die übrigen Fragen können das Ergebnis nur schlimmer machen.',
   'where.decided':
     '{verdict} Du kannst hier aufhören. {left, plural, one {# Frage ist} other {Bis zu # Fragen sind}} noch offen, falls es Schlimmeres gibt.',
@@ -122,6 +124,11 @@ export const check: InWordsOf<typeof english> = {
     'Du hast „{answer}“ geantwortet. Das spräche stark gegen die Zelle, und man verzählt oder verliest sich leicht. Sieh noch einmal hin und antworte dann neu.',
   'again.why-with':
     'Du hast „{answer}“ geantwortet. Nicht für sich allein, aber zusammen mit {figure} spräche das stark gegen die Zelle. Sieh noch einmal hin und antworte dann neu.',
+  'again.why-all':
+    'Du hast {answers} geantwortet. Zusammen spräche das stark gegen die Zelle, und man vertut sich leicht. Sieh bei jedem noch einmal nach.',
+  'again.quoted': '„{answer}“',
+  'again.all-still': 'Nachgesehen: Alles ist noch so',
+  'again.not': 'Nicht {answer}',
   'again.ten-times': 'Du hast {value} eingetippt. Sind es nicht {other}? Zähl die Ziffern.',
   'again.measure': 'Noch einmal messen und eintippen',
   'again.read': 'Noch einmal ablesen und eintippen',

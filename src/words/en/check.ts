@@ -107,6 +107,7 @@ export const check = {
   'where.stage': '{name} {count, number}',
   'where.long':
     '{way}: questions left at most, {answered, plural, =0 {nothing answered yet, about 20 minutes in all} other {# answered}}',
+  'where.again': '{way}: {answered, plural, =0 {nothing answered yet} other {# answered}}, now a second look',
   'where.decided-long': '{verdict} The questions that are left could only make the result worse.',
   'where.decided':
     '{verdict} You can stop here. {left, plural, one {# question is} other {Up to # questions are}} left, in case there is something worse.',
@@ -115,6 +116,11 @@ export const check = {
     'You answered “{answer}”. That would count strongly against the cell, and it is easy to miscount or misread. Look once more, then answer again.',
   'again.why-with':
     'You answered “{answer}”. Not by itself, but together with {figure}, that would count strongly against the cell. Look once more, then answer again.',
+  'again.why-all':
+    'You answered {answers}. Together that would count strongly against the cell, and a slip is easy. Look at each once more.',
+  'again.quoted': '“{answer}”',
+  'again.all-still': 'I looked: all of it is still so',
+  'again.not': 'Not {answer}',
   'again.ten-times': 'You typed {value}. Did you mean {other}? Count the digits.',
   'again.measure': 'Measure once more and type it in',
   'again.read': 'Read it once more and type it in',

@@ -111,6 +111,8 @@ export const check: InWordsOf<typeof english> = {
   'where.stage': '{name} {count, number}',
   'where.long':
     '{way}: preguntas que quedan como mucho, {answered, plural, =0 {nada respondido aún, unos 20 minutos en total} one {# respondida} other {# respondidas}}',
+  'where.again':
+    '{way}: {answered, plural, =0 {nada respondido aún} one {# respondida} other {# respondidas}}, ahora una segunda mirada',
   'where.decided-long': '{verdict} Las preguntas que quedan solo pueden empeorar el resultado.',
   'where.decided':
     '{verdict} Puedes parar aquí. {left, plural, one {Queda # pregunta} other {Quedan hasta # preguntas}}, por si hay algo peor.',
@@ -119,6 +121,11 @@ export const check: InWordsOf<typeof english> = {
     'Respondiste «{answer}». Eso pesaría mucho en contra de la celda, y es fácil contar o leer mal. Mira otra vez y responde de nuevo.',
   'again.why-with':
     'Respondiste «{answer}». Por sí solo no, pero junto con {figure} pesaría mucho en contra de la celda. Mira otra vez y responde de nuevo.',
+  'again.why-all':
+    'Respondiste {answers}. En conjunto eso pesaría mucho contra la celda, y es fácil equivocarse. Mira cada cosa otra vez.',
+  'again.quoted': '«{answer}»',
+  'again.all-still': 'Lo miré: todo sigue igual',
+  'again.not': 'No {answer}',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',
   'again.measure': 'Medir otra vez y escribirlo',
   'again.read': 'Leerlo otra vez y escribirlo',

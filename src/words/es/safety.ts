@@ -12,10 +12,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.sign':
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora, suéltala si la tienes en la mano y llama al número de emergencias.',
-  'safety.now.worn':
-    'Si va en tu ropa o en un bolso que llevas, no metas la mano: quítatelo, déjalo caer y aléjate.',
+  'safety.now.worn': 'Si va en tu ropa o en un bolso que llevas, no metas la mano: quítatelo, déjalo caer y aléjate.',
   'safety.now.far':
-    'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: aléjate 25 m o más.',
+    'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: a 25 m o más.',
   'safety.now.carry':
     'No la toques ni la muevas ni la fotografíes. Corta la corriente en el enchufe o el cuadro eléctrico solo mientras no arda, no eche humo, no sisee y no crepite, y sin acercarte; no toques el aparato.',
   'safety.now.call':

@@ -61,7 +61,7 @@ export function showQuestion(
       ...gallery(picture ? [picture] : []),
       ...photos.parts,
       ...why,
-      ...answers(say, screen),
+      ...answers(say, program, screen),
       small(last.join('\n')),
       ...(screen.helping ? helperControls(say, screen) : controls(say, screen)),
     ],
@@ -73,12 +73,12 @@ export function showQuestion(
 function sayWhere(
   say: Say,
   program: Program,
-  { check, stage, left, answered, decided, helping }: QuestionScreen,
+  { check, stage, left, answered, decided, helping, again }: QuestionScreen,
 ): string {
   if (helping) return say('helping.title', { holder: sayPerson(check.holder) })
   const of = program.family ? `${sayWhat(say, program.family)} · ` : ''
-  const verdict = decided && say(`verdict.${decided}.so-far`)
-  const isLong = left.of !== undefined && left.all >= mostCounted
+  const verdict = decided && !again && say(`verdict.${decided}.so-far`)
+  const isLong = left.of !== undefined && left.all >= mostCounted && !again
   if (verdict)
     return of + (isLong ? say('where.decided-long', { verdict }) : say('where.decided', { verdict, left: left.all }))
   const named = (one: Stage) => {
@@ -87,16 +87,23 @@ function sayWhere(
     return count === undefined ? name : say('where.stage', { name, count })
   }
   const way = stages.map(one => (one === stage ? `**${named(one)}**` : named(one))).join(' · ')
+  // A second look comes on top of the questions: what is left is no fewer after it.
+  if (again) return of + say('where.again', { way, answered })
   return of + (isLong ? say('where.long', { way, answered }) : say('where.left', { way, left: left.all, answered }))
 }
 
 function sayWhyAgain(
   say: Say,
   program: Program,
-  { check, question, again, togetherWith, helping }: QuestionScreen,
+  { check, question, again, togetherWith, beside, helping }: QuestionScreen,
 ): string {
   if (helping) return say('helping.again')
   if (!again) return ''
+  if (beside) {
+    const list = new Intl.ListFormat(say.locale, { type: 'conjunction' })
+    const said = [sayAnswer(say, question, again), ...sayGiven(say, program, check, beside)]
+    return say('again.why-all', { answers: list.format(said.map(one => say('again.quoted', { answer: one }))) })
+  }
   const answer = sayAnswer(say, question, again)
   const other = togetherWith === undefined ? undefined : program.questions.get(togetherWith)
   const figure = other && (check.answers[other.id] ?? check.pending?.[other.id])
@@ -105,21 +112,35 @@ function sayWhyAgain(
     : say('again.why', { answer })
 }
 
+/** What was answered to these, whether it counts yet or is still asked about. */
+const sayGiven = (say: Say, program: Program, check: Check, ids: readonly string[]): string[] =>
+  ids.flatMap(id => {
+    const [question, given] = [program.questions.get(id), check.answers[id] ?? check.pending?.[id]]
+    return question && given ? [sayAnswer(say, question, given)] : []
+  })
+
 /** What is printed or listed is read, not measured. */
 const isPrinted = ({ answer, care }: Question): boolean => answer.kind === 'reading' && care === 'look'
 
 function answers(
   say: Say,
-  { check, question, again, changing, closed = [] }: QuestionScreen,
+  program: Program,
+  { check, question, again, beside = [], changing, closed = [] }: QuestionScreen,
 ): APIMessageTopLevelComponent[] {
   if (question.answer.kind === 'reading') {
     if (!again) return rows([button(check, { is: 'measure' }, say('check.measure'), ButtonStyle.Primary)])
     const same = say('again.still', { label: sayAnswer(say, question, again) })
     const another = say(isPrinted(question) ? 'again.read' : 'again.measure')
+    const still = beside.length > 0 ? ({ is: 'all-still' } as const) : ({ is: 'still' } as const)
+    const others = beside.map(id => {
+      const answer = sayGiven(say, program, check, [id]).join('')
+      return button(check, { is: 'rather', question: id }, say('again.not', { answer }), ButtonStyle.Primary)
+    })
     return rows(
       [
-        button(check, { is: 'still' }, same, ButtonStyle.Primary),
+        button(check, still, beside.length > 0 ? say('again.all-still') : same, ButtonStyle.Primary),
         button(check, { is: 'measure' }, another, ButtonStyle.Primary),
+        ...others,
       ],
       1,
     )
