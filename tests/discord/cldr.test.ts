@@ -26,7 +26,7 @@ const counted: readonly (readonly [Key, string, Record<keyof typeof samples, rea
     { en: ['danger sign', 'danger signs'], de: ['Gefahrenzeichen', 'Gefahrenzeichen'], es: ['señal', 'señales'] },
   ],
 ]
-const others = { drafts: 5, counted: 5, decisions: 5 }
+const others = { drafts: 5, counted: 5, decisions: 5, signs: '“?”' }
 
 describe.each(['en', 'de', 'es'] as const)('%s counts as CLDR does', language => {
   const say = sayIn(language)

@@ -1,7 +1,7 @@
 // The verdict card of a check: the cell as it was answered, with what does not fit numbered.
 import type { Answer, Answers, QuestionId } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
-import { answersRead, type Judgement } from '../../engine/judge.ts'
+import { answersRead, type Finding, type Judgement } from '../../engine/judge.ts'
 import type { Option } from '../../engine/pack/pack.ts'
 import { sayAnswer } from '../../words/describe.ts'
 import type { Say } from '../../words/say.ts'
@@ -10,13 +10,15 @@ import type { CellParameters } from '../cell/parameters.ts'
 import type { Drawing } from '../drawing.ts'
 import { isShown, readPicture } from '../from-packs/draw-question.ts'
 
-/** More marks than this are not taken in at a glance; the message has them all. */
+/** More marks than this are not taken in at a glance. */
 const mostViews = 4
+/** In a message no more than it has reasons for: each mark's number stands before its reason. */
+const mostBrief = 2
 const mostFigures = 2
 
 /** The card of a message, which gives the reasons itself: what does not fit is marked, or the cell as it was answered is shown. */
 export function drawVerdict(say: Say, program: Program, judgement: Judgement, answers: Answers): Drawing {
-  const marked = markedViews(program, judgement, answers)
+  const marked = markedViews(program, judgement, answers).slice(0, mostBrief)
   const plain: VerdictView = { show: { view: 'side', ...sizeOf(program, { ...program.given, ...answers }) }, marks: [] }
   const views = marked.length === 0 ? [plain] : marked
   return drawVerdictCard({
@@ -57,9 +59,21 @@ const cardOf = (say: Say, { verdict }: Judgement, views: readonly VerdictView[])
   caution: say('caution.line'),
 })
 
+/** The findings that the card of a message marks on the cell, in the order of their numbers. */
+export const markedFindings = (program: Program, judgement: Judgement, answers: Answers): Finding[] =>
+  [...marksOf(program, judgement, answers).values()].slice(0, mostBrief).map(mark => mark.finding)
+
 function markedViews(program: Program, judgement: Judgement, answers: Answers): VerdictView[] {
+  const size = sizeOf(program, { ...program.given, ...answers })
+  const views = [...marksOf(program, judgement, answers).values()].slice(0, mostViews)
+  return views.map(({ view }) => ({ ...view, show: { ...view.show, ...size } }))
+}
+
+type Marked = { readonly finding: Finding; readonly view: VerdictView }
+
+function marksOf(program: Program, judgement: Judgement, answers: Answers): Map<QuestionId, Marked> {
   const all = { ...program.given, ...answers }
-  const views = new Map<QuestionId, VerdictView>()
+  const views = new Map<QuestionId, Marked>()
   for (const finding of judgement.findings.filter(one => one.carries)) {
     // The first of a finding's answers that shows on a cell, once: two numbers on one place hide each other.
     const seen = Object.entries(answersRead(program, all, finding)).flatMap(([id, answer]) => {
@@ -68,10 +82,12 @@ function markedViews(program: Program, judgement: Judgement, answers: Answers): 
     })
     const [first] = seen
     if (first && !views.has(first.id))
-      views.set(first.id, { show: first.show, marks: [{ part: first.part, text: finding.rule.says }] })
+      views.set(first.id, {
+        finding,
+        view: { show: first.show, marks: [{ part: first.part, text: finding.rule.says }] },
+      })
   }
-  const size = sizeOf(program, all)
-  return [...views.values()].slice(0, mostViews).map(view => ({ ...view, show: { ...view.show, ...size } }))
+  return views
 }
 
 function optionOf(program: Program, id: QuestionId, answer: Answer): Option | undefined {

@@ -17,8 +17,8 @@ export const check: InWordsOf<typeof english> = {
   'check.measure': 'Messwert eintippen',
   'check.choose': 'Wähl, was du siehst',
   'check.letter': '{letter} · {label}',
-  'care.look': 'Sieh nur hin, oder sag, was du weißt. Du musst nichts anfassen.',
-  'care.handle': 'Fass die Zelle behutsam an. Halte beide Enden von Metall fern.',
+  'care.look': 'Du musst die Zelle nicht anfassen.',
+  'care.handle': 'Nur wenn sie kalt und ruhig ist: Fass die Zelle behutsam an, beide Enden fern von Metall.',
   'care.meter': 'Du brauchst etwas zum Messen. Hast du nichts, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
     'Heb Hülle oder Ring nur an, wenn du sicher bist, dass dabei nichts kaputtgeht. Schneide und heble nicht, und wende keine Gewalt an.',
@@ -84,10 +84,10 @@ export const check: InWordsOf<typeof english> = {
   'stale.note':
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',
-  'beginning.text':
-    'Du drückst meist nur Knöpfe. Zuerst wird nach Gefahr gefragt, und „Kann ich nicht sagen“ ist immer eine Antwort.',
+  'beginning.danger': `${safety['safety.turns']} Mach hier nicht weiter.`,
+  'beginning.text': 'Du drückst meist nur Knöpfe. „Kann ich nicht sagen“ ist immer eine Antwort.',
   'beginning.known': '{count, plural, one {# Angabe ist} other {# Angaben sind}} schon bekannt.',
-  'beginning.quick': 'Kurz: etwa 2 Minuten',
+  'beginning.quick': 'Kurz: etwa 3 Minuten',
   'beginning.full': 'Gründlich: etwa 20 Minuten',
   'beginning.family': 'Als welches Modell wird sie verkauft?',
   'beginning.family.none': 'Modell: nicht in der Liste, oder ich weiß es nicht (hier wählen)',
@@ -126,7 +126,6 @@ export const check: InWordsOf<typeof english> = {
     'Du hast „{answer}“ geantwortet. Nicht für sich allein, aber zusammen mit {figure} spräche das stark gegen die Zelle. Sieh noch einmal hin und antworte dann neu.',
   'again.why-all':
     'Du hast {answers} geantwortet. Zusammen spräche das stark gegen die Zelle, und man vertut sich leicht. Sieh bei jedem noch einmal nach.',
-  'again.quoted': '„{answer}“',
   'again.all-still': 'Nachgesehen: Alles ist noch so',
   'again.not': 'Nicht {answer}',
   'again.ten-times': 'Du hast {value} eingetippt. Sind es nicht {other}? Zähl die Ziffern.',

@@ -58,10 +58,11 @@ export const verdicts: InWordsOf<typeof english> = {
     'Schreib dem Verkäufer, dass die Zelle nicht zur Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
-  'next.hazard-unsure': `Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher. Solange das nicht geklärt ist, behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher: {signs}. Solange das nicht geklärt ist, behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
   'next.until-sure': 'Bist du unsicher, was die Zelle ist, benutze und lade sie nicht.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
+  'next.helper': '{ask} Hier: Drück „{button}“.',
   'next.ask':
     'Frag jemanden, der sich mit Zellen auskennt, mit Fotos von der Hülle und beiden Enden, die du schon hast oder machen kannst, ohne die Zelle zu berühren oder ihr nahe zu kommen.',
   'next.ask.untouched': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos, die du schon hast.',

@@ -53,10 +53,11 @@ export const verdicts = {
   'next.seller':
     'Tell the seller in writing that the cell does not match its description. Ask for your money back without returning the cell.',
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
-  'next.hazard-unsure': `You were not sure about {count, plural, one {# danger sign} other {# danger signs}}. Until that is cleared up, treat the cell as unsafe. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `You were not sure about {count, plural, one {# danger sign} other {# danger signs}}: {signs}. Until that is cleared up, treat the cell as unsafe. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
+  'next.helper': '{ask} Here: press “{button}”.',
   'next.ask':
     'Ask somebody who knows cells, with photos of the wrap and both ends that you already have, or can take without touching or going near the cell.',
   'next.ask.untouched': 'Ask somebody who knows cells, and show them photos you already have.',

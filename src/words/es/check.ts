@@ -17,8 +17,9 @@ export const check: InWordsOf<typeof english> = {
   'check.measure': 'Escribir la medición',
   'check.choose': 'Elige lo que ves',
   'check.letter': '{letter} · {label}',
-  'care.look': 'Solo mira, o di lo que sabes. No hace falta tocar nada.',
-  'care.handle': 'Sujeta la celda con suavidad. Mantén los dos extremos lejos de cualquier metal.',
+  'care.look': 'No hace falta tocar la celda.',
+  'care.handle':
+    'Solo si está fría y no hace nada: sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal.',
   'care.meter': 'Hace falta un instrumento para medir. Si no lo tienes, responde «No sabría decirlo».',
   'care.unwrap': 'Hazlo solo si sabes hacerlo sin dañar nada. No cortes, no hagas palanca, no fuerces nada.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
@@ -81,10 +82,11 @@ export const check: InWordsOf<typeof english> = {
   'check.hazard-unsure-too': 'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está.',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
+  'beginning.danger': `${safety['safety.turns']} No sigas aquí.`,
   'beginning.text':
-    'Casi solo pulsas botones. «Celda» quiere decir aquí una pila o batería suelta. Primero se pregunta por el peligro, y «No sabría decirlo» siempre es una respuesta.',
+    'Casi solo pulsas botones. «Celda» quiere decir aquí una pila o batería suelta. «No sabría decirlo» siempre es una respuesta.',
   'beginning.known': '{count, plural, one {Ya se sabe # dato.} other {Ya se saben # datos.}}',
-  'beginning.quick': 'Rápida: unos 2 minutos',
+  'beginning.quick': 'Rápida: unos 3 minutos',
   'beginning.full': 'Completa: unos 20 minutos',
   'beginning.family': '¿Qué modelo dice ser?',
   'beginning.family.none': 'Modelo: no está en la lista, o no lo sé (elige aquí)',
@@ -123,7 +125,6 @@ export const check: InWordsOf<typeof english> = {
     'Respondiste «{answer}». Por sí solo no, pero junto con {figure} pesaría mucho en contra de la celda. Mira otra vez y responde de nuevo.',
   'again.why-all':
     'Respondiste {answers}. En conjunto eso pesaría mucho contra la celda, y es fácil equivocarse. Mira cada cosa otra vez.',
-  'again.quoted': '«{answer}»',
   'again.all-still': 'Lo miré: todo sigue igual',
   'again.not': 'No {answer}',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',

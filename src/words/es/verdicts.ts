@@ -55,10 +55,11 @@ export const verdicts: InWordsOf<typeof english> = {
     'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin que tú la envíes.',
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
-  'next.hazard-unsure': `Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas. Hasta aclararlo, trata la celda como peligrosa. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas: {signs}. Hasta aclararlo, trata la celda como peligrosa. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa. ${safety['safety.quiet']}`,
   'next.until-sure': 'Si no sabes con seguridad qué es la celda, no la uses ni la cargues.',
   'next.buy': 'Compra solo en tiendas conocidas, en las que compra mucha gente, y nunca solo por un precio bajo.',
+  'next.helper': '{ask} Aquí: pulsa «{button}».',
   'next.ask':
     'Pregunta a alguien que entienda de celdas, con fotos de la funda y de los dos extremos que ya tengas, o que puedas hacer sin tocar la celda ni acercarte a ella.',
   'next.ask.untouched': 'Pregunta a alguien que entienda de celdas y muéstrale fotos que ya tengas.',

@@ -102,7 +102,7 @@ function sayWhyAgain(
   if (beside) {
     const list = new Intl.ListFormat(say.locale, { type: 'conjunction' })
     const said = [sayAnswer(say, question, again), ...sayGiven(say, program, check, beside)]
-    return say('again.why-all', { answers: list.format(said.map(one => say('again.quoted', { answer: one }))) })
+    return say('again.why-all', { answers: list.format(said.map(one => say('quoted', { text: one }))) })
   }
   const answer = sayAnswer(say, question, again)
   const other = togetherWith === undefined ? undefined : program.questions.get(togetherWith)

@@ -13,15 +13,39 @@ export function stepsFor(program: Program, { check, judgement, explanation }: Ve
   const { verdict } = judgement
   if (verdict === 'danger') return dangers[urgencyOf(judgement)].map(key => say(key))
   const open = explanation.unchecked.filter(one => program.hazards.has(one.question))
-  const unsure = open.filter(one => one.why === 'cant-tell').length
+  const unsure = open.filter(one => one.why === 'cant-tell').map(one => one.question)
   const near = open.filter(one => one.why === 'undecided').length
   const cautions = [
     ...(near > 0 ? [say('next.hazard-undecided', { count: near })] : []),
-    ...(unsure > 0 ? [say('next.hazard-unsure', { count: unsure })] : []),
+    ...(unsure.length > 0
+      ? [say('next.hazard-unsure', { count: unsure.length, signs: sayQuestions(say, program, unsure) })]
+      : []),
   ]
   // Where something to get away from could not be told, nothing that needs hands is advised; what the cautions say is not said twice.
-  const keys = mustKeepOff(program, check) ? untouched(verdict) : steps[verdict].slice(Math.min(cautions.length, 1))
-  return [...cautions, ...keys.map(key => say(key))]
+  const keys = mustKeepOff(program, check)
+    ? untouched(verdict)
+    : [
+        ...(cautions.length > 0 && !isFailing(verdict) ? (['safety.turns'] as const) : []),
+        ...steps[verdict].slice(Math.min(cautions.length, 1)),
+      ]
+  return [...cautions, ...keys.map(key => sayStep(say, check, key))]
+}
+
+/** Where there is somebody to ask, the button that leads to them is named. */
+const sayStep = (say: Say, check: VerdictScreen['check'], key: Key): string =>
+  check.server !== null && (key === 'next.ask' || key === 'next.ask.untouched')
+    ? say('next.helper', { ask: say(key), button: say('button.hands') })
+    : say(key)
+
+/** So many are named; more are counted. */
+const mostNamed = 3
+
+/** The questions themselves, as they were asked. */
+function sayQuestions(say: Say, program: Program, ids: readonly string[]): string {
+  const asked = ids.flatMap(id => program.questions.get(id)?.ask ?? []).map(text => say('quoted', { text }))
+  const more = asked.length - mostNamed
+  const named = asked.slice(0, mostNamed).join(', ')
+  return more > 0 ? `${named}, ${say('list.rest', { count: more })}` : named
 }
 
 /** The most urgent thing that a danger sign asks for. */

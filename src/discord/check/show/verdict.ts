@@ -4,6 +4,8 @@ import type { VerdictScreen } from '../../../check/screen.ts'
 import { toolsMissing } from '../../../check/tools.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
+import { isFailing } from '../../../ground/verdicts.ts'
+import { markedFindings } from '../../../pictures/from-checks/draw-verdict.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import type { Say } from '../../../words/say.ts'
 import { sayReason } from '../../../words/say-reason.ts'
@@ -17,6 +19,8 @@ import { aidFor, stepsFor } from './steps.ts'
 /** More reasons and steps than these are not read on a phone; the details have all of them. */
 const mostReasons = 2
 const mostSteps = 3
+/** Where nothing was decided, whom to ask is among them. */
+const mostStepsOpen = 4
 
 export function showVerdict(
   say: Say,
@@ -66,17 +70,25 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
     ...kindsOf(say, screen),
     `**${say('part.next')}**`,
     ...stepsFor(program, screen, say)
-      .slice(0, mostSteps)
+      .slice(0, isFailing(judgement.verdict) ? mostSteps : mostStepsOpen)
       .map((step, i) => `${i + 1}. ${step}`),
     ...wouldTell(say, program, screen),
   ].join('\n')
 }
 
-const reasonsOf = (say: Say, program: Program, { check, judgement }: VerdictScreen): string[] =>
-  judgement.findings
-    .filter(finding => finding.carries)
-    .slice(0, mostReasons)
-    .map(finding => sayReason(say, program, check, finding, finding.rule.says))
+/** Reasons that the card marks on the cell come first and bear its numbers, so that both speak of the same. */
+function reasonsOf(say: Say, program: Program, { check, judgement }: VerdictScreen): string[] {
+  const marks = markedFindings(program, judgement, check.answers)
+  const others = judgement.findings.filter(finding => finding.carries && !marks.includes(finding))
+  return [...marks, ...others].slice(0, mostReasons).map(finding => {
+    const said = sayReason(say, program, check, finding, finding.rule.says)
+    const number = numbered[marks.indexOf(finding)]
+    return number === undefined ? said : `${number} ${said}`
+  })
+}
+
+/** As they stand in circles on the card. */
+const numbered = ['①', '②', '③', '④']
 
 /** What it points to: counterfeit, another cell under the wrap, …; nothing where no must was contradicted. */
 function kindsOf(say: Say, { judgement }: VerdictScreen): string[] {
