@@ -9,12 +9,14 @@ import { showDetails } from '../../src/discord/check/show/details.ts'
 import { showScreen } from '../../src/discord/check/show/screen.ts'
 import { fitLists } from '../../src/discord/message/fit-text.ts'
 import { type ShownMessage, textBudget } from '../../src/discord/message/parts.ts'
-import type { Answer } from '../../src/engine/answers.ts'
+import { type Answer, cantTell } from '../../src/engine/answers.ts'
 import { compile, type Program } from '../../src/engine/compile.ts'
+import { inLanguage } from '../../src/engine/in-language.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { drawVerdict, markedFindings } from '../../src/pictures/from-checks/draw-verdict.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
-import { sayIn } from '../../src/words/say.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 import { shippedProgram, shippedPrograms } from '../rules/shipped-programs.ts'
 import { noFamilies } from './no-families.ts'
 
@@ -231,4 +233,65 @@ test('a cell that has vented and is cold: nobody is told to touch, tape or pack 
   const dented = await shownFor({ dent: 'dented' })
   expect(dented).toContain(say('safety.quiet.keep'))
   expect(await shownFor({ 'top-damage': 'vented', 'hot-now': 'happening' })).toMatch(/^## Get away from the cell now/)
+})
+
+describe.each(languages)('in %s', language => {
+  const told = sayIn(language)
+  const program = inLanguage(shippedProgram(), language)
+  const shownFor = async (said: Readonly<Record<string, Answer>>, server: string | null = null) => {
+    const check = { ...finished(program, said), server }
+    return textsOf(await showScreen(told, program, screenOf(program, check), withoutPictures)).join('\n')
+  }
+  const is = (option: string): Answer => ({ kind: 'option', option })
+
+  test('whoever holds or wears what may burn is told to let go of it before any number, and to call before all else', async () => {
+    const lines = (await shownFor({ 'hot-now': is('happening') })).split('\n')
+    const at = (['now', 'now.worn', 'now.call', 'now.far', 'now.carry', 'now.gone-quiet'] as const).map(key =>
+      lines.findIndex(line => line.endsWith(told(`safety.${key}`))),
+    )
+    expect(at).toEqual([0, 1, 2, 3, 4, 5])
+    expect(lines.slice(0, 2).join()).not.toMatch(/\d/)
+  })
+
+  test('where nothing is decided, up to three signs one was unsure of are named, and whom to call and to ask', async () => {
+    const unsure = (ids: readonly string[]) => Object.fromEntries(ids.map(id => [id, cantTell]))
+    const asked = (id: string) => program.questions.get(id)?.ask ?? id
+    const touched = await shownFor(unsure(['ring', 'rust']), '900000000000000100')
+    for (const id of ['ring', 'rust']) expect(touched).toContain(asked(id))
+    expect(touched).toContain(told('safety.turns'))
+    expect(touched).toContain(told('button.hands'))
+    const many = await shownFor(unsure(['hot-now', 'swollen', 'leaking', 'smell', 'rust']))
+    expect(['hot-now', 'swollen', 'leaking', 'smell', 'rust'].filter(id => many.includes(asked(id)))).toHaveLength(3)
+    expect(many).toContain(told('list.rest', { count: 2 }))
+    expect(many).toContain(told('safety.cold.leave'))
+    expect(many).toContain(told('safety.turns'))
+    // In a conversation with the bot alone there is no helper to press for.
+    expect(many).not.toContain(told('button.hands'))
+    expect(many).toContain(told('next.ask.untouched'))
+  })
+
+  test('the numbers on the card stand before the reasons they are about', async () => {
+    const answers = {
+      format: is('18650'),
+      'claimed-capacity': { kind: 'reading', value: 9900, u: 0 },
+      mass: { kind: 'reading', value: 33, u: 0.3 },
+      'energy-by-weight': { kind: 'reading', value: 1080, u: 5 },
+    } as const
+    const check = finished(program, answers)
+    const { judgement } = screenOf(program, check) as VerdictScreen
+    const marked = markedFindings(program, judgement, check.answers)
+    expect(marked.length).toBeGreaterThan(0)
+    const shown = await shownFor(answers)
+    for (const [i, { rule }] of marked.entries()) expect(shown).toContain(`- ${['①', '②'][i]} ${rule.says}`)
+    const { about } = drawVerdict(told, program, judgement, check.answers)
+    const marks = about.filter(one => one.code === 'verdict-mark')
+    expect(marks.map(one => one.values)).toEqual(marked.map(({ rule }, i) => ({ n: i + 1, text: rule.says })))
+  })
+
+  test('the first screen begins with what to do in danger, in the one place’s own words', async () => {
+    const begun = start(program, { id: 'abcdefgh', holder: 'p', server: null, cells: 1, family: null }, now)
+    if (!begun.ok) throw new Error(begun.refusal.code)
+    const [first] = textsOf(await showScreen(told, program, begun.screen, withoutPictures))
+    expect(first?.startsWith(told('safety.turns'))).toBe(true)
+  })
 })

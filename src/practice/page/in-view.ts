@@ -6,8 +6,9 @@ const small = window.matchMedia('(max-width: 480px), (max-height: 700px)')
 
 /** No picture becomes smaller than can be told apart. */
 const leastHigh = 90
-/** Kept free above what a message is read from. */
-export const margin = 8
+const margin = 8
+/** Kept free above what a message is read from: twice as much above a whole card. */
+export const freeAbove = (one: Element, card: Element): number => (one === card ? 2 * margin : margin)
 
 const topOf = (node: Element) => node.getBoundingClientRect().top
 const bottomOf = (node: Element) => node.getBoundingClientRect().bottom
@@ -40,7 +41,7 @@ export function beginningOf(card: HTMLElement): Element {
   const above = parts.slice(0, parts.indexOf(heading))
   const loud = above.findIndex(one => !one.matches('.words:not(:has(> :not(.small)))'))
   const from = [card, ...(loud < 0 ? [...above, heading] : above.slice(0, loud + 1))]
-  const fits = (one: Element) => bottomOf(end) - topOf(one) + margin <= byId('sheet-frame').clientHeight
+  const fits = (one: Element) => bottomOf(end) - topOf(one) + freeAbove(one, card) <= byId('sheet-frame').clientHeight
   return from.find(fits) ?? from.at(-1) ?? card
 }
 

@@ -5,7 +5,7 @@ import { cardNode } from './card.ts'
 import { commandButtons, type Pick } from './command-list.ts'
 import type { Desk } from './desk.ts'
 import { byId, el } from './dom.ts'
-import { beginningOf, fitPicture, margin } from './in-view.ts'
+import { beginningOf, fitPicture, freeAbove } from './in-view.ts'
 
 /** What an empty sheet offers to begin with. */
 export type Beginnings = {
@@ -36,8 +36,7 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
   const newestCard = () => sheet.querySelector<HTMLElement>(':scope > :last-child')
   const scrollTo = (card: HTMLElement) => {
     const begin = beginningOf(card)
-    const above = begin === card ? 2 * margin : margin
-    frame.scrollTop += begin.getBoundingClientRect().top - frame.getBoundingClientRect().top - above
+    frame.scrollTop += begin.getBoundingClientRect().top - frame.getBoundingClientRect().top - freeAbove(begin, card)
   }
   /** Shows the newest card: its end, or its beginning when it is higher than the view. */
   const toNewest = () => {

@@ -80,7 +80,8 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
 function reasonsOf(say: Say, program: Program, { check, judgement }: VerdictScreen): string[] {
   const marks = markedFindings(program, judgement, check.answers)
   const others = judgement.findings.filter(finding => finding.carries && !marks.includes(finding))
-  return [...marks, ...others].slice(0, mostReasons).map(finding => {
+  const reasons = [...marks, ...others].slice(0, mostReasons)
+  return reasons.map(finding => {
     const said = sayReason(say, program, check, finding, finding.rule.says)
     const number = numbered[marks.indexOf(finding)]
     return number === undefined ? said : `${number} ${said}`
