@@ -27,6 +27,9 @@ export async function decideInOrder(queue: KeyedQueue, key: string, decide: () =
   await later?.()
 }
 
+/** Said in turn: nothing is left to be said. */
+export const saidInTurn = (said: Promise<unknown>): Promise<undefined> => said.then(() => undefined)
+
 /** A bigger file is read beside the small ones, in a place of its own, so that nobody waits behind it with a small one. */
 const mostBytesOfSmall = 1_000_000
 

@@ -1,5 +1,10 @@
 // Whoever is refused, or only looks, holds up nobody: Discord may take as long as it likes to hear their answers.
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import { seedFamilies } from '../../src/bin/practice-room/demo-families.ts'
+import { encodeFamily } from '../../src/custom-ids/family-id.ts'
+import { linksIds } from '../../src/custom-ids/links-id.ts'
+import { encodeTrends } from '../../src/custom-ids/trends-id.ts'
+import { weekOf } from '../../src/trends/week.ts'
 import {
   idOf,
   inServer,
@@ -10,7 +15,7 @@ import {
   straight,
   textOf,
 } from '../gateway/open-bot.ts'
-import { type Asked, channelId } from '../gateway/small-gateway.ts'
+import { type Asked, channelId, serverId } from '../gateway/small-gateway.ts'
 
 let bot: OpenedBot
 beforeEach(async () => {
@@ -78,6 +83,99 @@ test('members without the right press in the set-up: whoever manages the server 
   expect(held()).toBeGreaterThan(0)
   letGo()
   await Promise.all(strangers)
+})
+
+/** The next answers, so many of them, are held back until they are let go. */
+function holdNext(count: number): { readonly held: () => number } {
+  const gate = Promise.withResolvers<void>()
+  let held = 0
+  bot.discord.before = ({ path }: Asked) => {
+    if (!path.endsWith('/callback') || held >= count) return undefined
+    held++
+    return gate.promise
+  }
+  release = () => gate.resolve()
+  return { held: () => held }
+}
+
+const anotherManager = inServer(member('900000000000009998', String((1n << 5n) | (1n << 13n) | 2048n)))
+const moderator = inServer(member('900000000000009999', String((1n << 5n) | (1n << 13n) | 2048n)))
+
+/** A model of the server in force, and what is pressed on it. */
+async function model() {
+  await seedFamilies(bot.services, serverId)
+  const found = (await bot.services.families.store.heads(serverId)).find(one => one.state === 'in-force')
+  if (!found) throw new Error('nothing in force')
+  const { id: family, revision } = found
+  return (act: Parameters<typeof encodeFamily>[0]['act'], seen = revision) =>
+    encodeFamily({ family, revision: seen, act })
+}
+
+type FamilyAct = Parameters<typeof encodeFamily>[0]['act']
+test.each<[string, FamilyAct]>([
+  ['look at a model', { is: 'see' }],
+  ['read its sheet', { is: 'sheet' }],
+  ['begin a check of it', { is: 'check' }],
+  ['offer a good cell of it', { is: 'reference-offered', opening: 'abcd' }],
+  ['press what only moderators may', { is: 'history' }],
+])('members %s: a moderator changes it while none of them has been answered yet', async (_, act) => {
+  const on = await model()
+  const { held } = holdNext(3)
+  const members = [0, 1, 2].map(i => bot.press(stranger(i), on(act)))
+  await expect.poll(held).toBe(3)
+  expect(textOf(await bot.press(moderator, on({ is: 'not-known', feature: 'legs' })))).not.toBe('')
+  release()
+  for (const answer of await Promise.all(members)) expect(textOf(answer)).not.toBe('')
+})
+
+test.each<[string, FamilyAct, number | undefined]>([
+  ['looks back', { is: 'history' }, undefined],
+  ['opens a form', { is: 'figures' }, undefined],
+  ['presses what is not so any more', { is: 'not-known', feature: 'legs' }, 9999],
+])('a moderator %s: another one changes the model meanwhile', async (_, act, seen) => {
+  const on = await model()
+  const { held } = holdNext(1)
+  const first = bot.press(anotherManager, on(act, seen))
+  await expect.poll(held).toBe(1)
+  expect(textOf(await bot.press(moderator, on({ is: 'not-known', feature: 'legs' })))).not.toBe('')
+  release()
+  await first
+})
+
+test.each<[string, typeof owner]>([
+  ['a member who may not', owner],
+  ['a moderator who only looks', anotherManager],
+])('%s presses among the links: a moderator is not held up', async (_, who) => {
+  const { held } = holdNext(2)
+  const first = [0, 1].map(() => bot.press(who, linksIds.write({ is: 'manage' })))
+  await expect.poll(held).toBe(2)
+  expect(textOf(await bot.press(moderator, linksIds.write({ is: 'manage' })))).not.toBe('')
+  release()
+  await Promise.all(first)
+})
+
+test.each<[string, typeof owner, 'see' | 'dismiss']>([
+  ['a member who may not', owner, 'dismiss'],
+  ['a moderator who only looks', anotherManager, 'see'],
+  ['a moderator who opens a form', anotherManager, 'dismiss'],
+])('%s presses on a finding: a moderator is not held up', async (_, who, does) => {
+  const { findings } = bot.services.trends
+  const week = weekOf(bot.services.now())
+  const rise = { family: 'brindlewick-rook', rule: null, week, standsOut: false }
+  const found = { key: 'rook', family: rise.family, week, parts: [{ is: 'rise' as const, rise }] }
+  await findings.add(serverId, [found], bot.services.newId)
+  const [finding] = await findings.due(serverId, week)
+  if (!finding) throw new Error('no finding')
+  const on = (act: 'see' | 'dismiss') =>
+    act === 'see'
+      ? encodeTrends({ is: 'finding', id: finding.id, does: 'see' })
+      : encodeTrends({ is: 'finding', id: finding.id, does: 'dismiss' })
+  const { held } = holdNext(2)
+  const first = [0, 1].map(() => bot.press(who, on(does)))
+  await expect.poll(held).toBe(2)
+  expect(textOf(await bot.press(moderator, on('see')))).not.toBe('')
+  release()
+  await Promise.all(first)
 })
 
 test('what the bot posts for somebody, they may post themselves', async () => {

@@ -4,6 +4,7 @@ import { newOpening } from '../../custom-ids/id-parts.ts'
 import { type LinksAct, linksIds } from '../../custom-ids/links-id.ts'
 import { changeLinks, type LinkChange } from '../../server/change-links.ts'
 import type { ServerSettings } from '../../server/settings.ts'
+import { decideInOrder, type Later, saidInTurn } from '../../services/keyed-queue.ts'
 import { plain } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
@@ -31,37 +32,39 @@ export const linksClick = onClick(linksIds, async (services, interaction, act) =
   // Whoever may not is told at once, and holds up nobody who may.
   if (!(await moderating(services, interaction)))
     return refuse(interaction, sayIn(interaction.locale), { code: 'not-moderator' })
-  return services.queue.inOrder(`links ${interaction.guildId}`, () => click(services, interaction, act))
+  return decideInOrder(services.queue, `links ${interaction.guildId}`, () => click(services, interaction, act))
 })
 
-async function click(services: Services, interaction: Clicked, act: LinksAct): Promise<void> {
+async function click(services: Services, interaction: Clicked, act: LinksAct): Promise<Later> {
   const say = sayIn(interaction.locale)
   const settings = await moderating(services, interaction)
-  if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+  if (!settings) return () => refuse(interaction, say, { code: 'not-moderator' })
   const all = (now = settings, note?: string) =>
     updateOrReply(interaction, showLinksToKeep(say, now, services.now(), note))
-  if (act.is === 'manage') return all()
-  if (act.is === 'history') return updateOrReply(interaction, await viewLinkHistory(services, say, settings, act.page))
-  if (act.is === 'undo') return undoLinks(services, interaction, say, settings, act)
+  if (act.is === 'manage') return () => all()
+  if (act.is === 'history')
+    return async () => updateOrReply(interaction, await viewLinkHistory(services, say, settings, act.page))
+  if (act.is === 'undo') return saidInTurn(undoLinks(services, interaction, say, settings, act))
   if (act.is === 'add' || act.is === 'edit' || act.is === 'again')
-    return openForm(services, interaction, say, settings, act)
+    return () => openForm(services, interaction, say, settings, act)
   if (interaction.isModalSubmit() && (act.is === 'added' || act.is === 'edited'))
-    return take(services, interaction, say, settings, act)
+    return saidInTurn(take(services, interaction, say, settings, act))
   const chosen = act.is === 'choose' && interaction.isStringSelectMenu() ? interaction.values[0] : undefined
   const id = 'id' in act ? act.id : chosen
   const link = settings.links.find(one => one.id === id)
-  if (!link) return all(settings, sayRefusal(say, { code: 'no-link' }))
-  if (act.is === 'remove')
-    return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now(), { sure: true }))
-  if (act.is !== 'still-good' && act.is !== 'removed')
-    return updateOrReply(interaction, showLinkToKeep(say, settings, link, services.now()))
-  if (act.revision !== settings.revision) return all(settings, sayRefusal(say, changedMeanwhile))
+  if (!link) return () => all(settings, sayRefusal(say, { code: 'no-link' }))
+  const one = (now: ServerSettings, extras?: Parameters<typeof showLinkToKeep>[4], shown = link) =>
+    updateOrReply(interaction, showLinkToKeep(say, now, shown, services.now(), extras))
+  if (act.is === 'remove') return () => one(settings, { sure: true })
+  if (act.is !== 'still-good' && act.is !== 'removed') return () => one(settings)
+  if (act.revision !== settings.revision) return () => all(settings, sayRefusal(say, changedMeanwhile))
   const change: LinkChange = { is: act.is === 'removed' ? 'remove' : act.is, id: link.id }
   const changed = await save(services, settings, change, interaction)
-  if (!changed.ok) return all(changed.settings, sayRefusal(say, changed.refusal))
+  if (!changed.ok) return () => all(changed.settings, sayRefusal(say, changed.refusal))
   const note = say(`links.done.${change.is}`)
-  if (change.is === 'remove') return all(changed.settings, note)
-  await updateOrReply(interaction, showLinkToKeep(say, changed.settings, changed.link, services.now(), { note }))
+  return saidInTurn(
+    change.is === 'remove' ? all(changed.settings, note) : one(changed.settings, { note }, changed.link),
+  )
 }
 
 type Saved =

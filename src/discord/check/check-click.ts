@@ -10,7 +10,7 @@ import { newOpening } from '../../custom-ids/id-parts.ts'
 import { sameAnswer } from '../../engine/answers.ts'
 import type { Program } from '../../engine/compile.ts'
 import { inLanguage } from '../../engine/in-language.ts'
-import { decideInOrder, type Later } from '../../services/keyed-queue.ts'
+import { decideInOrder, type Later, saidInTurn } from '../../services/keyed-queue.ts'
 import { sayAnswer } from '../../words/describe.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
@@ -55,45 +55,46 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
     : 'question' in check.phase
       ? check.phase.question
       : undefined
-  if (id.act.is === 'show') return done(redraw(interaction, await show()))
-  if (id.revision !== check.revision) return done(redraw(interaction, await show(say('stale.note'))))
-  if (id.act.is === 'measure') return done(openForm(services, interaction, say, program, check, asked))
+  if (id.act.is === 'show') return saidInTurn(redraw(interaction, await show()))
+  if (id.revision !== check.revision) return saidInTurn(redraw(interaction, await show(say('stale.note'))))
+  if (id.act.is === 'measure') return saidInTurn(openForm(services, interaction, say, program, check, asked))
 
   const { act: does } = id
-  if (does.is === 'answers') return done(redraw(interaction, showAnswers(say, program, check)))
+  if (does.is === 'answers') return saidInTurn(redraw(interaction, showAnswers(say, program, check)))
   if (does.is === 'details') {
     const screen = screenOf(program, check)
-    if (screen.kind !== 'verdict') return done(redraw(interaction, await show()))
+    if (screen.kind !== 'verdict') return saidInTurn(redraw(interaction, await show()))
     const pictures = does.page === 1 ? await services.pictures.forDetails(program, screen.judgement, say) : []
-    return done(redraw(interaction, showDetails(say, program, screen, does.page, pictures)))
+    return saidInTurn(redraw(interaction, showDetails(say, program, screen, does.page, pictures)))
   }
-  if (does.is === 'family') return done(family(services, interaction, say, program, check))
+  if (does.is === 'family') return saidInTurn(family(services, interaction, say, program, check))
 
   const read = eventOf(say, interaction, does, asked ?? '', program, check)
-  if (!read.ok) return done(redraw(interaction, await show(read.note)))
+  if (!read.ok) return saidInTurn(redraw(interaction, await show(read.note)))
   const stepped = act(program, check, actor, read.event, services.now())
   if (!stepped.ok) {
     const { code } = stepped.refusal
     if (code === 'expired' || code === 'closed') return () => refuse(interaction, say, stepped.refusal)
-    return done(redraw(interaction, await show(sayRefusal(say, stepped.refusal))))
+    return saidInTurn(redraw(interaction, await show(sayRefusal(say, stepped.refusal))))
   }
   const { saving, screen, check: saved } = await saveStep(services, interaction, program, check, stepped)
   if (saving === 'seen') return undefined
-  if (saving === 'saved' && helps) return done(afterHelp({ services, interaction, say, program, check, actor }, saved))
+  if (saving === 'saved' && helps)
+    return saidInTurn(afterHelp({ services, interaction, say, program, check, actor }, saved))
   if (saving === 'saved') {
     const note = read.note ?? sayChanged(say, program, check, saved)
     await redraw(interaction, await showScreen(say, program, screen, services, note))
     if (!concernsOthers(check, saved)) return undefined
     const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
     await tellDanger(services, inPublic, program, saved, interaction.channelId)
-    return done(tellOthers(services, inPublic, saved))
+    return saidInTurn(tellOthers(services, inPublic, saved))
   }
   const latest = await loadCheck(services, say, check.id)
   if (!latest) return () => refuse(interaction, say, { code: 'gone' })
   // It may have gone into other hands meanwhile, and help may not be wanted any more.
   const still = helps ? mayHelpWith(latest.check, actor) : latest.check.holder === check.holder
   if (!still) return () => refuse(interaction, say, { code: 'not-yours' })
-  return done(redraw(interaction, await show(say('stale.note'), latest)))
+  return saidInTurn(redraw(interaction, await show(say('stale.note'), latest)))
 }
 
 /** The one line that tells what was changed, where an answer was given anew. */
@@ -118,7 +119,7 @@ async function family(services: Services, interaction: Clicked, say: Say, from: 
   if (!stepped.ok) return refuse(interaction, say, stepped.refusal)
   const { saving, screen } = await saveStep(services, interaction, program, check, stepped)
   if (saving === 'seen') return undefined
-  if (saving === 'saved') return done(redraw(interaction, await showScreen(say, program, screen, services)))
+  if (saving === 'saved') return saidInTurn(redraw(interaction, await showScreen(say, program, screen, services)))
   const latest = await loadStillHeld(services, say, check)
   if (typeof latest === 'string') return refuse(interaction, say, { code: latest })
   const now = screenOf(latest.program, latest.check)
@@ -145,6 +146,3 @@ async function openForm(
   const known = knownFigures(program, check, question.id)
   await interaction.showModal(showReadingForm(say, check, question, newOpening(services.newId), known))
 }
-
-/** Said in turn: nothing is left to be said. */
-const done = (said: Promise<void>): Promise<undefined> => said.then(() => undefined)

@@ -2,86 +2,57 @@
 
 import { type FamilyAct, type FamilyId, familyIds } from '../../custom-ids/family-id.ts'
 import { newOpening } from '../../custom-ids/id-parts.ts'
-import { diffFacts } from '../../families/diff.ts'
-import { type Say, sayIn } from '../../words/say.ts'
-import { beginCheck } from '../check/begin-check.ts'
-import { showScreen } from '../check/show/screen.ts'
+import { decideInOrder, type Later, saidInTurn } from '../../services/keyed-queue.ts'
+import { sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
-import {
-  type Clicked,
-  defer,
-  editReply,
-  redraw,
-  refuse,
-  replyPrivately,
-  replyWithFile,
-  updateOrReply,
-} from '../interaction/reply.ts'
-import { moderating, serverOf } from '../interaction/rights.ts'
-import { message, rows, type ShownMessage, small, text } from '../message/parts.ts'
+import { type Clicked, redraw, refuse, replyPrivately, updateOrReply } from '../interaction/reply.ts'
+import { moderating } from '../interaction/rights.ts'
+import { message, rows, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type ChangeAct, type Changed, changeFamily } from './change-family.ts'
-import { addPhoto, dropPhoto, exportWithPhotos, photosPage } from './change-photos.ts'
+import { addPhoto, dropPhoto } from './change-photos.ts'
+import { answerAnybody, forAllOf, sayGone } from './family-for-all.ts'
 import { pageOf } from './family-page.ts'
-import { sheetOf } from './family-sheet.ts'
 import type { FamilyTurn } from './family-turn.ts'
-import { changeReference, offeredEnough } from './keep-reference.ts'
+import { changeReference } from './keep-reference.ts'
+import { lookAtFamily } from './look-at-family.ts'
 import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, viewWaiting } from './review-family.ts'
-import { seeFamily } from './see-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
 import { askForm, fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
 import { photoForm } from './show/photo-form.ts'
-import { showMore } from './show/show-page.ts'
-import { showHistory } from './show/show-parts.ts'
-import { showGoingBack, showTrial } from './show/show-review.ts'
 import { tellAsker } from './tell-asker.ts'
-import { tryFamily } from './try-family.ts'
-import { openTypedAgain, showTypedAgain } from './typed-again.ts'
-import { beginWalk } from './walk-cell.ts'
+import { showTypedAgain } from './typed-again.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
-export const familyClick = onClick(familyIds, (services, interaction, id) =>
-  id.act.is === 'photo-sent' ? addPhoto(services, interaction, id.family) : inTurn(services, interaction, id),
-)
+export const familyClick = onClick(familyIds, (services, interaction, { family, revision, act }) => {
+  if (act.is === 'photo-sent') return addPhoto(services, interaction, family)
+  // What anybody may press changes nothing of the model: it waits for nobody, and nobody for it.
+  const open = forAllOf(act)
+  if (open !== undefined) return answerAnybody(services, interaction, family, open)
+  return decideInOrder(services.queue, `family ${interaction.guildId} ${family}`, () =>
+    click(services, interaction, { family, revision, act }),
+  )
+})
 
-const inTurn = (services: Services, interaction: Clicked, id: FamilyId): Promise<void> =>
-  services.queue.inOrder(`family ${interaction.guildId} ${id.family}`, () => click(services, interaction, id))
-
-async function click(services: Services, interaction: Clicked, { family, revision, act }: FamilyId): Promise<void> {
+async function click(services: Services, interaction: Clicked, { family, revision, act }: FamilyId): Promise<Later> {
   const say = sayIn(interaction.locale)
-  const server = serverOf(interaction)
-  if (act.is === 'see') {
-    const shown = server === null ? undefined : await seeFamily(services, interaction, say, server, family)
-    return shown ? updateOrReply(interaction, shown) : sayGone(interaction, say)
-  }
-  if (act.is === 'sheet') {
-    const sheet = server === null ? undefined : await sheetOf(services, say, server, family)
-    return sheet ? replyPrivately(interaction, sheet) : sayGone(interaction, say)
-  }
-  if (act.is === 'check') return checkOne(services, interaction, say, family)
-  if (act.is === 'reference-offered') {
-    const offeredTo = server === null ? undefined : await workingOn(services, server, family)
-    if (server === null || !offeredTo?.inForce) return sayGone(interaction, say)
-    const enough = offeredEnough(say, offeredTo, interaction.user.id)
-    if (enough === undefined) return beginWalk(services, interaction, say, offeredTo, false)
-    return replyPrivately(interaction, message([text(enough), small(say('caution.line'))]))
-  }
   const settings = await moderating(services, interaction)
-  if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+  if (!settings) return () => refuse(interaction, say, { code: 'not-moderator' })
   const work = await workingOn(services, settings.server, family)
-  if (!work) return sayGone(interaction, say)
+  if (!work) return () => sayGone(interaction, say)
   const turn: FamilyTurn = { services, interaction, say, settings, work }
   const form = formOf(turn, act)
   if (form !== undefined) {
-    if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
-    return interaction.showModal(await form)
+    if (interaction.isModalSubmit()) return () => refuse(interaction, say, { code: 'unknown-click' })
+    return async () => interaction.showModal(await form)
   }
+  const page = (note?: string) => async () => updateOrReply(interaction, await pageOf(turn, note, 'page'))
   // Delivered again, a click meets its own change.
-  if (work.family.changedBy === interaction.id) return updateOrReply(interaction, await pageOf(turn, undefined, 'page'))
-  if (changes(act) && work.family.revision !== revision)
-    return updateOrReply(interaction, await pageOf(turn, sayRefusal(say, { code: 'changed-meanwhile' }), 'page'))
+  if (work.family.changedBy === interaction.id) return page()
+  if (!changes(act)) return beside.includes(act.is) ? carryOut(turn, act) : () => lookAtFamily(turn, act)
+  if (work.family.revision !== revision) return page(sayRefusal(say, { code: 'changed-meanwhile' }))
   return carryOut(turn, act)
 }
 
@@ -102,14 +73,12 @@ const looking: readonly FamilyAct['is'][] = [
     'photos',
     'figures-again',
     'export-photos',
+    'reference-sent',
   ] as const),
 ]
 /** Reference cells and photographs are kept beside the draft: they are no change of what the message showed. */
-const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'reference-sent', 'drop-photo']
+const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'drop-photo']
 const changes = (act: FamilyAct): boolean => !looking.includes(act.is) && !beside.includes(act.is)
-
-const sayGone = (interaction: Clicked, say: Say): Promise<void> =>
-  replyPrivately(interaction, message([text(say('families.refused.gone')), small(say('caution.line'))]))
 
 /** The form an act opens; undefined for every other act. */
 function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
@@ -148,26 +117,11 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
   }
 }
 
-async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
-  const { services, interaction, say, settings, work } = turn
-  const { base, store } = services.families
+/** What changes something is answered in turn, a refusal outside. */
+async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<Later> {
+  const { interaction } = turn
   const show = async (done: Changed) => updateOrReply(interaction, await pageOf(turn, done.note, done.page))
   switch (act.is) {
-    case 'page':
-      return updateOrReply(interaction, await pageOf(turn, undefined, 'page'))
-    case 'references':
-    case 'fakes':
-      return updateOrReply(interaction, await pageOf(turn, undefined, act.is))
-    case 'waiting':
-      return updateOrReply(interaction, await waitingPage(turn))
-    case 'waiting-beside':
-      return replyPrivately(interaction, await waitingPage(turn))
-    case 'more':
-      return updateOrReply(interaction, showMore(say, work))
-    case 'choose-feature': {
-      const [feature = ''] = interaction.isStringSelectMenu() ? interaction.values : []
-      return updateOrReply(interaction, await pageOf(turn, undefined, { feature }))
-    }
     case 'choose-built':
     case 'build':
     case 'made':
@@ -177,42 +131,19 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
     case 'rewrap':
     case 'fake-sent':
     case 'fake-of':
-    case 'drop-fake':
-      return show(await changeFamily(turn, act))
-    case 'figures-again': {
-      const id = idFor(work.family.id, work.family.revision)
-      return openTypedAgain(services, interaction, say, act.draft, opening => id({ is: 'figures-sent', opening }))
+    case 'drop-fake': {
+      const done = await changeFamily(turn, act)
+      return done.untaken ? () => show(done) : saidInTurn(show(done))
     }
     case 'figures-sent':
       return takeFigures(turn, act)
-    case 'reference-sent':
-      return beginWalk(services, interaction, say, work, true)
     case 'accept':
     case 'withdraw':
-      return show(await changeReference(turn, act.reference, act.is === 'accept' ? 'accepted' : 'withdrawn'))
-    case 'try': {
-      await defer(interaction)
-      const trial = await tryFamily(services, settings.server, work)
-      return editReply(interaction, showTrial(say, base, work, trial, mayAgreeNow(turn, work)))
-    }
-    case 'history':
-      return updateOrReply(interaction, showHistory(say, work, await store.versions(settings.server, work.family.id)))
-    case 'back-ask': {
-      const to = await store.version(settings.server, work.family.id, act.number)
-      if (!to) return sayGone(interaction, say)
-      return updateOrReply(interaction, showGoingBack(say, base, work, to, diffFacts(work.inForce?.facts, to.facts)))
-    }
-    case 'export':
-      return replyWithFile(interaction, say('families.exported'), {
-        name: `${work.family.id}.yaml`,
-        content: await services.files.write(work.facts),
-      })
-    case 'export-photos':
-      return exportWithPhotos(turn)
-    case 'photos':
-      return updateOrReply(interaction, await photosPage(turn, act.page))
+      return saidInTurn(
+        show(await changeReference(turn, act.reference, act.is === 'accept' ? 'accepted' : 'withdrawn')),
+      )
     case 'drop-photo':
-      return updateOrReply(interaction, await dropPhoto(turn, act.photo))
+      return saidInTurn(updateOrReply(interaction, await dropPhoto(turn, act.photo)))
     case 'discard':
       return discard(turn)
     case 'asked':
@@ -227,25 +158,29 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<void> {
 }
 
 /** The form of name and figures: what cannot be read is given back, to be opened again as it was typed. */
-async function takeFigures(turn: FamilyTurn, act: ChangeAct): Promise<void> {
+async function takeFigures(turn: FamilyTurn, act: ChangeAct): Promise<Later> {
   const { services, interaction, say, work } = turn
   const done = await changeFamily(turn, act)
   const { id: family, revision } = work.family
-  return updateOrReply(
-    interaction,
-    done.untaken && interaction.isModalSubmit()
-      ? await showTypedAgain(services, interaction, say, done.note, { family, revision })
-      : await pageOf(turn, done.note, done.page),
-  )
+  const show = async () =>
+    updateOrReply(
+      interaction,
+      done.untaken && interaction.isModalSubmit()
+        ? await showTypedAgain(services, interaction, say, done.note, { family, revision })
+        : await pageOf(turn, done.note, done.page),
+    )
+  return done.untaken ? show : saidInTurn(show())
 }
 
-async function review(turn: FamilyTurn, act: ReviewAct): Promise<void> {
+async function review(turn: FamilyTurn, act: ReviewAct): Promise<Later> {
   const { services, settings } = turn
   const done = await reviewFamily(turn, act)
   const now = (await workingOn(services, settings.server, turn.work.family.id)) ?? turn.work
+  if (!done.done) return () => answerReview(turn, act, done, now)
   await answerReview(turn, act, done, now)
   // Whoever pressed is answered first.
-  if (done.done && (act.is === 'agreed' || act.is === 'send-back')) await tellAsker(turn, now, act.is === 'agreed')
+  if (act.is === 'agreed' || act.is === 'send-back') await tellAsker(turn, now, act.is === 'agreed')
+  return undefined
 }
 
 async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, now: WorkingOn): Promise<void> {
@@ -265,24 +200,8 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
   return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
 }
 
-/** What a second moderator is asked; where nothing waits any more, the page as it stands. */
-async function waitingPage(turn: FamilyTurn): Promise<ShownMessage> {
-  const { services, say, work } = turn
-  if (!work.family.review) return pageOf(turn, say('families.refused.nothing-to-review'), 'page')
-  return viewWaiting(services, say, work, { agree: mayAgreeNow(turn, work) })
-}
-
-/** A check of such a cell, for whoever presses: nothing of it is a moderator's. */
-async function checkOne(services: Services, interaction: Clicked, say: Say, family: string): Promise<void> {
-  if (interaction.isModalSubmit()) return refuse(interaction, say, { code: 'unknown-click' })
-  const begun = await beginCheck(services, interaction, { family, cells: 1 })
-  if (begun.is === 'seen') return
-  if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
-  return replyPrivately(interaction, await showScreen(say, begun.program, begun.screen, services))
-}
-
 /** A draft goes; a family that never came into force goes with it. */
-async function discard(turn: FamilyTurn): Promise<void> {
+async function discard(turn: FamilyTurn): Promise<Later> {
   const { services, interaction, say, settings, work } = turn
   const { store } = services.families
   const { family } = work
@@ -290,11 +209,12 @@ async function discard(turn: FamilyTurn): Promise<void> {
   if (family.head === 0) {
     const gone = await store.discard(settings.server, family.id, family.revision)
     services.families.renew(settings.server)
-    return told(gone === 'saved' ? say('families.discarded') : sayRefusal(say, { code: 'changed-meanwhile' }))
+    if (gone !== 'saved') return () => told(sayRefusal(say, { code: 'changed-meanwhile' }))
+    return saidInTurn(told(say('families.discarded')))
   }
   const { saveFamily } = await import('./family-turn.ts')
   const after = { ...family, draft: null, review: null, revision: family.revision + 1, changedBy: interaction.id }
   const saved = await saveFamily(turn, after)
-  if (saved !== 'saved') return told(sayRefusal(say, { code: 'changed-meanwhile' }))
-  return updateOrReply(interaction, await pageOf(turn, say('families.discarded'), 'page'))
+  if (saved !== 'saved') return () => told(sayRefusal(say, { code: 'changed-meanwhile' }))
+  return saidInTurn(updateOrReply(interaction, await pageOf(turn, say('families.discarded'), 'page')))
 }

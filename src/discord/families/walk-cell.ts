@@ -5,6 +5,7 @@ import { featuresOf } from '../../families/features.ts'
 import { readMass } from '../../families/read-figures.ts'
 import { howKnown } from '../../families/strength/references.ts'
 import { looksOf, referenceOf, seeing, stepBack, stepOf, type Walk, walkSchema } from '../../families/strength/walk.ts'
+import { decideInOrder, type Later } from '../../services/keyed-queue.ts'
 import { weekOf } from '../../trends/week.ts'
 import { plain } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
@@ -85,7 +86,7 @@ export const walkClick = onClick(walkIds, async (services, interaction, { draft,
     return refuse(interaction, say, { code: 'not-moderator' })
   if (act.is === 'send') {
     if (server === null) return gone()
-    return services.queue.inOrder(`family ${server} ${walk.family}`, () =>
+    return decideInOrder(services.queue, `family ${server} ${walk.family}`, () =>
       send(services, interaction, say, server, walk),
     )
   }
@@ -116,8 +117,8 @@ function afterAct(services: Services, interaction: Clicked, work: WorkingOn, wal
   }
 }
 
-/** Rights were asked for; the family is read as it stands now. */
-async function send(services: Services, interaction: Clicked, say: Say, server: string, walk: Walk): Promise<void> {
+/** Rights were asked for; the family is read as it stands now. The walk is one person's own, so its answer holds up nobody. */
+async function send(services: Services, interaction: Clicked, say: Say, server: string, walk: Walk): Promise<Later> {
   const work = await workingOn(services, server, walk.family)
   const settings = walk.vouches ? await moderating(services, interaction) : undefined
   const known = Object.entries(looksOf(walk)).every(([one, option]) =>
@@ -126,13 +127,13 @@ async function send(services: Services, interaction: Clicked, say: Say, server: 
       ?.answer.options.some(each => each.id === option),
   )
   if (!work || !known || !(settings || work.inForce))
-    return replyPrivately(interaction, told(say, say('families.walk.gone')))
+    return () => replyPrivately(interaction, told(say, say('families.walk.gone')))
   const reference = referenceOf(walk, weekOf(services.now()), settings !== undefined)
   if (!settings) {
     const said = await offerReference(services, say, server, work, reference)
-    return updateOrReply(interaction, told(say, said))
+    return () => updateOrReply(interaction, told(say, said))
   }
   const turn = { services, interaction, say, settings, work }
   const { note, page } = await addReference(turn, reference)
-  return updateOrReply(interaction, await pageOf(turn, note, page))
+  return async () => updateOrReply(interaction, await pageOf(turn, note, page))
 }

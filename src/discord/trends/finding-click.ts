@@ -6,6 +6,7 @@ import type { Program } from '../../engine/compile.ts'
 import { dayOf } from '../../engine/day-of.ts'
 import { publicLanguage, type ServerSettings } from '../../server/settings.ts'
 import { isServerFamily } from '../../services/family-desk.ts'
+import { decideInOrder, type Later, saidInTurn } from '../../services/keyed-queue.ts'
 import { type Deciding, decide, lastUndoable } from '../../trends/findings/decide.ts'
 import { draftRule } from '../../trends/findings/draft-rule.ts'
 import type { Finding, PostPlace } from '../../trends/findings/finding.ts'
@@ -31,7 +32,7 @@ export async function findingClick(services: Services, interaction: Clicked, act
   // Whoever may not is told at once, and holds up nobody who may.
   if (!(await moderating(services, interaction)))
     return refuse(interaction, sayIn(interaction.locale), { code: 'not-moderator' })
-  return services.queue.inOrder(act.id, () => click(services, interaction, act))
+  return decideInOrder(services.queue, act.id, () => click(services, interaction, act))
 }
 
 type Turn = {
@@ -47,29 +48,31 @@ type Turn = {
   readonly pressed: PostPlace | null
 }
 
-async function click(services: Services, interaction: Clicked, act: FindingAct): Promise<void> {
+async function click(services: Services, interaction: Clicked, act: FindingAct): Promise<Later> {
   const say = sayIn(interaction.locale)
   const settings = await moderating(services, interaction)
-  if (!settings) return refuse(interaction, say, { code: 'not-moderator' })
+  if (!settings) return () => refuse(interaction, say, { code: 'not-moderator' })
   const finding = await services.trends.findings.load(act.id)
-  if (!finding || finding.server !== settings.server) return refuse(interaction, say, { code: 'no-finding' })
+  if (!finding || finding.server !== settings.server) return () => refuse(interaction, say, { code: 'no-finding' })
   const { message } = interaction
   const own = message?.flags.has(MessageFlags.Ephemeral) ?? true
   const pressed = own || !message ? null : { channel: message.channelId, message: message.id }
   const here = own ? say : sayIn(publicLanguage(settings, interaction.guildLocale))
   const turn: Turn = { services, interaction, settings, finding, say, here, pressed }
   if (act.does === 'see')
-    return updateOrReply(interaction, await viewFinding(services, say, finding, { fromList: true }))
-  if (act.does === 'draft') return draft(turn)
+    return async () => updateOrReply(interaction, await viewFinding(services, say, finding, { fromList: true }))
+  if (act.does === 'draft') return () => draft(turn)
   const form = await formOf(turn, act)
-  if (form === 'late') return show(turn, finding, 'late')
-  if (form) return interaction.isModalSubmit() ? undefined : interaction.showModal(form)
-  if (act.does === 'fake') return makeFake(turn)
+  if (form === 'late') return () => show(turn, finding, 'late')
+  if (form) {
+    if (interaction.isModalSubmit()) return () => refuse(interaction, say, { code: 'unknown-click' })
+    return () => interaction.showModal(form)
+  }
+  if (act.does === 'fake') return saidInTurn(makeFake(turn))
   const meant = meantBy(services, interaction, act)
-  if (!meant) return refuse(interaction, say, { code: 'unknown-click' })
-  if ('refusal' in meant) return giveBack(turn, meant.refusal)
-  if (meant.event.is === 'undo') return takeBack(turn, meant.event)
-  await carryThrough(turn, meant.event)
+  if (!meant) return () => refuse(interaction, say, { code: 'unknown-click' })
+  if ('refusal' in meant) return () => giveBack(turn, meant.refusal)
+  return saidInTurn(meant.event.is === 'undo' ? takeBack(turn, meant.event) : carryThrough(turn, meant.event))
 }
 
 /** The form that a button opens, where it does and the decision still goes; `late` where it does not any more. */
