@@ -96,6 +96,8 @@ async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   let gone = await outcomes.purgeBefore(weekPlus(week, -mostKeepWeeks))
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
+  // Their last week has been looked at: nobody can join those of a quarter that is over.
+  gone += await outcomes.dropWaiting(epochOf(weekOf(services.now() - graceMs)))
   await services.servers.forgetChanges(services.now() - changesKept)
   // What was sealed before has been opened by now, or its check has expired.
   const destroyed =

@@ -4,7 +4,12 @@ import { type Migration, Migrator } from 'kysely/migration'
 import { coarserOutcomesMigration } from './coarser-outcomes-migration.ts'
 import { familiesMigration } from './families-migration.ts'
 import { keepVersion, newerThan, stepsTaken } from './newer-database.ts'
-import { outcomesMigration, unreadReleasesMigration, waitingOutcomesMigration } from './outcomes-migration.ts'
+import {
+  fewOutcomesMigration,
+  outcomesMigration,
+  unreadReleasesMigration,
+  waitingOutcomesMigration,
+} from './outcomes-migration.ts'
 import { storiesMigration } from './stories-migration.ts'
 import type { Tables } from './tables.ts'
 
@@ -160,6 +165,7 @@ const migrations: Record<string, Migration> = {
       )
     },
   },
+  '0033-few-outcomes': fewOutcomesMigration,
   '0024-coarser-outcomes': coarserOutcomesMigration,
   // Not logged: after a crash everybody has their full share, and no back-up of the log tells who asked for what.
   '0032-allowances': {

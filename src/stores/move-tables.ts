@@ -16,6 +16,7 @@ const orders: { readonly [T in Table]: readonly (keyof Tables[T] & string)[] | f
   servers: ['id'],
   findings: ['id'],
   answer_counts: ['server', 'question', 'option'],
+  waiting_outcomes: ['id'],
   outcomes: ['epoch', 'reporter', 'family', 'server'],
   releases: ['scope', 'week'],
   leases: false,

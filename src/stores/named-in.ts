@@ -4,6 +4,7 @@ import type { Erased } from './erasures.ts'
 import { atOnce } from './in-batches.ts'
 import { isSealed, type Seal } from './seal.ts'
 import type { Tables } from './tables.ts'
+import { allWaiting } from './waiting-outcomes.ts'
 
 /** Ids as Discord has them. */
 const ids = /\d{15,20}/g
@@ -26,6 +27,7 @@ const columns: { readonly [T in Table]: { readonly order: Read<T>; readonly read
   answer_counts: { order: ['server', 'question', 'option'], read: ['server'] },
   offers: { order: ['post'], read: ['server'] },
   releases: { order: ['scope', 'week'], read: ['scope'] },
+  waiting_outcomes: { order: ['id'], read: ['server'] },
   // Pseudonyms stand here beside the server, and are read below.
   outcomes: false,
   // Digests under a key beside the database.
@@ -52,6 +54,8 @@ export async function* namedIn(db: Kysely<Tables>, seal: Seal): AsyncGenerator<E
     yield* idsIn(server ?? '', seen)
     for (const word of [reporter, pooled]) if (word) yield { is: 'pseudonym', word }
   }
+  for await (const { outcome } of allWaiting(db, seal))
+    for (const word of [outcome.reporter, outcome.pooled]) if (word) yield { is: 'pseudonym', word }
 }
 
 /** A table in pieces. Nobody writes meanwhile: the bot has not begun yet. */

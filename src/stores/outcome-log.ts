@@ -194,10 +194,15 @@ export function openOutcomeLog(
       const theirs = await outcomesBy(pseudonyms)
       if (theirs.length === 0) return 0
       // First those that wait: once they have joined the others, they are found there.
-      await noLonger(db, await waitingOf(db, seal, pseudonyms))
+      const waited = await noLonger(db, await waitingOf(db, seal, pseudonyms))
       const gone = db.deleteFrom('outcomes').where(where([borneBy(pseudonyms)]))
       await letGoOf(await gone.executeTakeFirst())
+      if (waited.length > 0) await scrub(db)
       return theirs.length
+    },
+
+    async dropWaiting(epoch) {
+      return letGoOf(await db.deleteFrom('waiting_outcomes').where('epoch', '<', epoch).executeTakeFirst())
     },
 
     async purgeBefore(week, server) {

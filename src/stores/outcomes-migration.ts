@@ -78,6 +78,24 @@ const onPostgres = [
   'insert into outcomes select * from outcomes_until_now order by epoch, reporter, family, server',
 ]
 
+/** Of a server with few checks outcomes wait, sealed, until five people have left one: not in their checks, which are gone by then. */
+export const fewOutcomesMigration: Migration = {
+  async up(db: Kysely<unknown>) {
+    const sqlite = db.getExecutor().adapter instanceof SqliteAdapter
+    const table = db.schema
+      .createTable('waiting_outcomes')
+      // Drawn by chance.
+      .addColumn('id', 'text', column => column.primaryKey())
+      .addColumn('server', 'text', column => column.notNull())
+      .addColumn('epoch', 'text', column => column.notNull())
+      .addColumn('sealed_under', 'text', column => column.notNull())
+      .addColumn('sealed', 'text', column => column.notNull())
+    await (sqlite ? table.modifyEnd(sql`without rowid`) : table).execute()
+    await sql`create index waiting_outcomes_by_server on waiting_outcomes (server)`.execute(db)
+    await sql`create index waiting_outcomes_by_seal on waiting_outcomes (sealed_under)`.execute(db)
+  },
+}
+
 /** A release is unread until its findings are taken down: of those there are, the latest of each server is read once more. */
 export const unreadReleasesMigration: Migration = {
   async up(db: Kysely<unknown>) {

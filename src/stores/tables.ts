@@ -17,7 +17,7 @@ export type CheckRow = {
   /** The interaction that opened it, and the one that changed it last: neither counts twice. */
   opened_by: string
   changed_by: string
-  /** The outcome it has left, sealed until its week is over: then it joins the others, and this is null again. */
+  /** The outcome it has left, sealed until its week is over: then it leaves, and this is null again. */
   outcome: string | null
   /** 1 once its outcome is settled, left or not: a check leaves no second one, and its body is sealed. */
   settled: Generated<number>
@@ -50,6 +50,9 @@ export type OutcomeRow = {
   options: string
   packs: string
 }
+
+/** An outcome for which its server had too few yet when its week was over; `sealed_under`: the week whose key seals it. */
+export type WaitingOutcomeRow = { id: string; server: string; epoch: string; sealed_under: string; sealed: string }
 
 /** How often an answer was given on a server, counted up to five: outcomes keep it from then on. */
 export type AnswerCountRow = { server: string; question: string; option: string; given: number }
@@ -128,6 +131,7 @@ export type Tables = {
   servers: ServerRow
   findings: FindingRow
   outcomes: OutcomeRow
+  waiting_outcomes: WaitingOutcomeRow
   answer_counts: AnswerCountRow
   releases: ReleaseRow
   leases: LeaseRow

@@ -197,6 +197,7 @@ export function openTraces(db: Kysely<Tables>, seal: Seal, leftOut: LeftOut = ()
         )
         return done.numAffectedRows ?? 0
       })
+      await db.deleteFrom('waiting_outcomes').where('server', '=', server).execute()
       await db.deleteFrom('answer_counts').where('server', '=', server).execute()
       await db.deleteFrom('releases').where('scope', '=', `server:${server}`).execute()
       await db.deleteFrom('helped').where('server', '=', server).execute()

@@ -1,6 +1,7 @@
 // What the trends room needs of a store: outcomes written once, counted by week, and releases kept as they were frozen.
 import type { FamilyId } from '../engine/answers.ts'
 import type { WeekCount } from './counts.ts'
+import type { Epoch } from './epoch.ts'
 import type { Item, Outcome } from './outcome.ts'
 import type { PoolContribution } from './release/pool.ts'
 import type { ReleaseState } from './release/state.ts'
@@ -14,8 +15,10 @@ export type PatternRow = { readonly week: Week; readonly items: readonly Item[] 
 
 export type OutcomeLog = {
   /**
-   * Lets those outcomes be counted that checks have left in weeks up to this one; says how many there were. Until then they are known to
-   * their own people only. Where a person has left several for a family, any one of them counts.
+   * Lets those outcomes be counted that checks have left in weeks up to this one, those of a server once at least five people have left
+   * one in the same epoch: then all of them are of the week in which the fifth came, so that nobody who knows who has checked can tell
+   * which is whose. Says how many there were. Until then they are known to their own people only. Where a person has left several for a
+   * family, any one of them counts.
    */
   admit(upTo: Week): Promise<number>
   /**
@@ -47,6 +50,8 @@ export type OutcomeLog = {
   of(pseudonyms: readonly string[]): Promise<readonly Outcome[]>
   /** Deletes a person's outcomes by pseudonym; says how many. Frozen releases and what their state counted stay as they are. */
   forget(pseudonyms: readonly string[]): Promise<number>
+  /** Deletes what still waits of earlier epochs, for which there were too few; says how many. */
+  dropWaiting(epoch: Epoch): Promise<number>
   /** Deletes outcomes of weeks before this one, of one server or of all; says how many. */
   purgeBefore(week: Week, server?: string): Promise<number>
 }

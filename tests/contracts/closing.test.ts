@@ -20,7 +20,7 @@ import { base } from '../trends/base-outcome.ts'
 const now = Date.UTC(2026, 10, 25)
 const check = (id: string, more: Partial<Check> = {}) =>
   pausedCheck(id, {
-    ...{ server: 's1', holder: 'p1', phase: { is: 'done' }, startedAt: now, expiresAt: now + lifetime },
+    ...{ server: id.slice(0, 1), holder: 'p1', phase: { is: 'done' }, startedAt: now, expiresAt: now + lifetime },
     ...more,
   })
 const closed = (id: string): Check => check(id, { revision: 1, phase: { is: 'closed' } })
@@ -37,11 +37,23 @@ for (const kind of databases)
       outcomes = openOutcomeLog(opened.db, testSeal)
     })
     afterAll(() => opened?.close())
+    /** Four others close theirs, in the same week and of another family, so that there are enough to join. */
+    const joinedBy = async (server: string, into = store) => {
+      for (const n of [81, 82, 83, 84]) {
+        const id = `${server}-${n}`
+        const theirs = { ...base, server, family: 'other', reporter: person(n), options: {} }
+        await into.create(check(id), `i-${id}`)
+        await into.save(closed(id), 0, `i-${id}-close`, theirs)
+      }
+    }
     const counted = async (server: string, kindOf: 'server' | 'pool' = 'server') => {
+      if (kindOf === 'server') await joinedBy(server)
       await outcomes.admit('2026-W53')
       const scope = kindOf === 'pool' ? ({ kind: 'pool' } as const) : ({ kind: 'server', server } as const)
       const counts = await outcomes.weekCounts(scope, '2026-W01', '2026-W53')
-      return counts.filter(one => one.facet === 'all').reduce((sum, one) => sum + one.reporters, 0)
+      return counts
+        .filter(one => one.facet === 'all' && one.family !== 'other')
+        .reduce((sum, one) => sum + one.reporters, 0)
     }
 
     test('a closing save leaves its outcome, whole and sealed, and nothing of what was answered in the check', async () => {
@@ -56,10 +68,15 @@ for (const kind of databases)
       expect(await outcomes.of([outcome.reporter])).toEqual([outcome])
       expect(await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)).toEqual([])
       expect(await outcomes.admit('2026-W09')).toBe(0)
-      expect(await outcomes.admit('2026-W10')).toBe(1)
+      expect(await outcomes.admit('2026-W10')).toBe(0)
+      expect(await outcomes.of([outcome.reporter])).toEqual([outcome])
+      await joinedBy('a')
+      expect(await outcomes.admit('2026-W10')).toBe(5)
       // Nobody else has given that answer yet.
       const joined = { ...outcome, options: {} }
-      expect((await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)).map(one => one.outcome)).toEqual([joined])
+      const all = (await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)).map(one => one.outcome)
+      expect(all).toHaveLength(5)
+      expect(all).toContainEqual(joined)
       expect(await outcomes.of([outcome.reporter])).toEqual([joined])
       expect(await opened.db.selectFrom('checks').select('outcome').where('id', '=', 'a1').execute()).toEqual([
         { outcome: null },
@@ -84,13 +101,13 @@ for (const kind of databases)
       const folder = await mkdtemp(join(tmpdir(), 'cellwary-seal-'))
       const other = openSeal(openEpochKeys(folder))
       await store.create(check('y1'), 'i-y0')
-      expect(await openCheckStore(opened.db, other).save(closed('y1'), 0, 'i-y1', { ...base, server: 'y' })).toBe(
-        'saved',
-      )
+      const sealing = openCheckStore(opened.db, other)
+      expect(await sealing.save(closed('y1'), 0, 'i-y1', { ...base, server: 'y' })).toBe('saved')
       const lost: number[] = []
+      await joinedBy('y', sealing)
       expect(await openOutcomeLog(opened.db, testSeal, undefined, rows => lost.push(rows)).admit('2026-W53')).toBe(0)
-      expect(lost).toEqual([1])
-      expect(await openOutcomeLog(opened.db, other).admit('2026-W53')).toBe(1)
+      expect(lost).toEqual([5])
+      expect(await openOutcomeLog(opened.db, other).admit('2026-W53')).toBe(5)
       await rm(folder, { recursive: true })
     })
 

@@ -6,6 +6,7 @@ import { encodeBuying, placeOf } from '../../src/custom-ids/buying-id.ts'
 import type { Reply } from '../../src/practice/people/reply.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { unsettled } from '../../src/server/settings.ts'
+import { weekOf } from '../../src/trends/week.ts'
 import { caution, closeAll, finalOf, messageOf, pressed, unsureUntil } from './hands.ts'
 import { englishServer, openRoom, type TestRoom } from './open-room.ts'
 
@@ -77,8 +78,10 @@ describe.each(places)('in %s', (_, channel) => {
     expect(text(verdict)).not.toMatch(/counted without your name/)
     await closeAll(wren())
     const { services } = room
-    await services.trends.outcomes.admit('9999-W01')
-    expect(await services.trends.outcomes.firstWeek({ kind: 'server', server: attic.id })).toBeNull()
+    const week = weekOf(services.now())
+    const who = { server: attic.id, user: wren().id, week, pooling: true }
+    const { reporter, pooled } = await services.trends.reporterOf(who)
+    expect(await services.trends.outcomes.of([reporter, pooled ?? reporter])).toEqual([])
   })
 
   test.each<[string, Record<string, string | number | boolean>]>([

@@ -19,6 +19,7 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
     all: () => [...rows.values()],
     // Nothing waits here: a check is closed by other stores.
     admit: async () => 0,
+    dropWaiting: async () => 0,
     async record(outcome) {
       const same = (o: Outcome) => epochOf(o.week) === epochOf(outcome.week) && o.family === outcome.family
       const mates = [...rows.values()].filter(same)
