@@ -227,6 +227,10 @@ for (const kind of databases)
         await stores.checks.create(done, `i6-${server}`)
         expect(await stores.checks.settle(done, { ...baseOutcome, server, week: '2026-W41' })).toBe(true)
         await opened.db
+          .insertInto('waiting_outcomes')
+          .values({ id: `w-${server}`, server, epoch: '2026-E4', sealed_under: week, sealed: 'sealed' })
+          .execute()
+        await opened.db
           .insertInto('answer_counts')
           .values({ server, question: 'legs', option: 'four', given: 1 })
           .execute()
@@ -257,7 +261,7 @@ for (const kind of databases)
           'family_trials',
           'family_versions',
         ] as const),
-        ...(['findings', 'helped', 'offers', 'outcomes'] as const),
+        ...(['findings', 'helped', 'offers', 'outcomes', 'waiting_outcomes'] as const),
       ]
       const tables = await opened.db.introspection.getTables()
       // Other tests have schemas of their own in the same database.
