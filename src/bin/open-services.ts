@@ -80,6 +80,7 @@ export async function openServices(
   await eraseAgain(erasures, () => namedIn(db, trends.seal), traces, trends.services.outcomes, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
   const kept = new KeptValues(db)
+  await kept.purgeDrafts()
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
   const families = await openFamilies(db, programs, log, now, config.pseudo)

@@ -7,12 +7,14 @@ import { weekOf, weekPlus } from '../trends/week.ts'
 import { type Clock, lookAtClock } from './clock-guard.ts'
 import { settleFinished } from './settle-finished.ts'
 
-/** Values that expire, such as drafts. */
-export type Expiring = { purge(): Promise<number> }
+/** Values that expire, and the drafts among them. */
+export type Expiring = { purge(): Promise<number>; purgeDrafts(): Promise<number> }
 
 export async function sweep(services: Services, kept: Expiring, clock: Clock): Promise<void> {
   const { checks, offers, helpers, log } = services
   const now = services.now()
+  // What somebody typed goes by its own time, whatever has become of the clock: it is kept for hours.
+  const drafts = await kept.purgeDrafts()
   const look = await lookAtClock(clock, now, log)
   if (!look.small) return
   const settled = await settleFinished(services)
@@ -20,5 +22,5 @@ export async function sweep(services: Services, kept: Expiring, clock: Clock): P
   await sweepNotices(services)
   if (look.all) await helpers.purgeBefore(weekPlus(weekOf(now), -helpersOver))
   const values = await kept.purge()
-  log.debug({ settled, checks: look.all ? await checks.purge(now) : 0, values }, 'swept')
+  log.debug({ settled, checks: look.all ? await checks.purge(now) : 0, values: values + drafts }, 'swept')
 }

@@ -1,7 +1,7 @@
 // A Keyv adapter over the same database, for what may expire or be made again: cool-downs, drafts, rendered pictures.
 import { EventEmitter } from 'node:events'
 import { type KeyvStorageAdapter, type KeyvStorageEntry, keyvStorageCapability } from 'keyv'
-import { type Kysely, sql } from 'kysely'
+import { type Expression, type Kysely, sql } from 'kysely'
 import { atOnce, inBatches } from './in-batches.ts'
 import { scrub } from './scrub.ts'
 import type { Tables } from './tables.ts'
@@ -91,9 +91,23 @@ export class KeptValues extends EventEmitter implements KeyvStorageAdapter {
     for (const row of rows) yield [row.key.slice(this.#full('').length), row.value as Awaited<Value>]
   }
 
-  /** Deletes what has expired; returns how many went. */
-  async purge(): Promise<number> {
-    const expired = this.#db.selectFrom('kept').select('key').where('expires_at', '<=', this.#now()).limit(atOnce)
+  /** Deletes what has expired, under whatever namespace; returns how many went. */
+  purge(): Promise<number> {
+    return this.#purge(sql<boolean>`1 = 1`)
+  }
+
+  /** Deletes drafts that have expired; returns how many went. */
+  purgeDrafts(): Promise<number> {
+    return this.#purge(startsWith(`${draftsNamespace}${separator}`))
+  }
+
+  async #purge(which: Expression<boolean>): Promise<number> {
+    const expired = this.#db
+      .selectFrom('kept')
+      .select('key')
+      .where('expires_at', '<=', this.#now())
+      .where(which)
+      .limit(atOnce)
     const gone = await inBatches(async () => {
       const { numDeletedRows } = await this.#db.deleteFrom('kept').where('key', 'in', expired).executeTakeFirstOrThrow()
       return numDeletedRows
@@ -113,9 +127,11 @@ export class KeptValues extends EventEmitter implements KeyvStorageAdapter {
       .where(where => where.or([where('expires_at', 'is', null), where('expires_at', '>', this.#now())]))
   }
 
-  /** Keys of this namespace; `substr` rather than `like`, so that no character of a namespace is a wildcard. */
+  /** Keys of this namespace. */
   #mine() {
-    const prefix = this.#full('')
-    return sql<boolean>`substr(key, 1, ${prefix.length}) = ${prefix}`
+    return startsWith(this.#full(''))
   }
 }
+
+/** `substr` rather than `like`, so that no character of a namespace is a wildcard. */
+const startsWith = (prefix: string) => sql<boolean>`substr(key, 1, ${prefix.length}) = ${prefix}`

@@ -6,7 +6,7 @@ import type { Services } from '../../src/discord/services.ts'
 import type { Clock } from '../../src/jobs/clock-guard.ts'
 import { sweep } from '../../src/jobs/sweep.ts'
 import { lookForWork } from '../../src/jobs/weekly-job.ts'
-import { KeptValues } from '../../src/stores/cache-adapter.ts'
+import { draftsNamespace, KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
 import { databaseTime } from '../../src/stores/database-time.ts'
 import { openHelperLog } from '../../src/stores/helper-log.ts'
@@ -125,6 +125,17 @@ for (const kind of databases)
       expect(it.log.join()).toMatch(/if the bot was away meanwhile, there is nothing to do/)
       await steady(15)
       expect(await there('a')).toBe(false)
+    })
+
+    test('what somebody typed goes by its own time, also while the clock may delete nothing else', async () => {
+      const kept = (namespace: string) => new KeptValues(it.db, namespace, () => now)
+      await kept(draftsNamespace).set('typed', '"words"', now + 6 * 3600_000)
+      await kept('pictures').set('drawn', '"lines"', now + 6 * 3600_000)
+      now += 200 * day
+      await look()
+      const left = (await it.db.selectFrom('kept').select('key').execute()).map(one => one.key)
+      expect(left).not.toContain('drafts:typed')
+      expect(left).toContain('pictures:drawn')
     })
 
     test('where the database has a clock of its own, the two have to agree', async () => {

@@ -60,6 +60,18 @@ for (const kind of databases)
       expect(await it.job.services.trends.releases.bytes(here, '2026-W10')).toBe(bytes)
     })
 
+    test('somebody with four accounts sees when one more person comes: the fifth makes the first number', async () => {
+      const shown = async (week: Week) => JSON.parse((await it.job.services.trends.releases.bytes(here, week)) ?? '{}')
+      await record('2026-W10', [1, 2, 3, 4])
+      it.at(in_('2026-W11'))
+      await lookForWork(it.job)
+      expect(await shown('2026-W10')).toMatchObject({ checks: 0 })
+      await record('2026-W11', [5])
+      it.at(in_('2026-W12'))
+      await lookForWork(it.job)
+      expect(await shown('2026-W11')).toMatchObject({ checks: 5 })
+    })
+
     test('a week in which nobody checked is closed like any other', async () => {
       await record('2026-W10', [1, 2, 3, 4, 5])
       it.at(in_('2026-W12'))

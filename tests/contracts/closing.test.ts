@@ -178,6 +178,8 @@ for (const kind of databases)
         .where('id', '=', 'g1')
         .executeTakeFirstOrThrow()
       expect(body).not.toContain('answers')
+      // Whoever has the key as well can open it.
+      expect(await testSeal.open(body)).toContain('answers')
       // A process that remembers it from before is told that somebody was faster.
       expect(await store.save(closed('g1'), 0, 'i-g1-early', outcome)).toBe('stale')
       // Closed later, in another epoch, as somebody else for all the pseudonym says: it has left its outcome.

@@ -7,6 +7,7 @@ import { leastKeepWeeks, mostKeepWeeks } from '../../src/server/settings.ts'
 import { minimumReporters } from '../../src/trends/fives.ts'
 import { outcomeShape } from '../../src/trends/outcome.ts'
 import { privacy as de } from '../../src/words/de/privacy.ts'
+import { families } from '../../src/words/en/families.ts'
 import { privacy as en } from '../../src/words/en/privacy.ts'
 import { privacy as es } from '../../src/words/es/privacy.ts'
 
@@ -15,32 +16,69 @@ const read = (path: string) => readFileSync(join(root, path), 'utf8')
 const hour = 3600_000
 const week = 7 * 24 * hour
 
-/** A claim, where it is made, and the test that holds it: a file, and a part of the test's name. */
-const held: readonly (readonly [keyof typeof en, RegExp, string, string])[] = [
+/** Words that only name a thing or a button. */
+const names = /\.name$|^privacy\.(page\..*|title|show|delete|help-out|help-in|sure\.(title|yes|no))$/
+
+const said = { ...en, 'privacy.families': families['privacy.families'] }
+type Key = keyof typeof said
+
+const flow = 'tests/flows/privacy.test.ts'
+const traces = 'tests/contracts/traces.test.ts'
+const gone = ['tests/faults/traces.test.ts', 'closed, counted and expired, leave nothing'] as const
+const nameGone = [traces, 'a moderator loses their name'] as const
+/** What is not the bot's to hold: what Discord and the people who run the bot do. */
+const others = null
+
+/** A claim, where it is made, and the test that holds it: a file, and a part of the test's name. Of every sentence some part stands here. */
+const held: readonly (readonly [Key, RegExp, string, string] | readonly [Key, RegExp, null])[] = [
+  ['privacy.short', /two weeks after your last step/, ...gone],
+  ['privacy.short', /nothing with your id on it is kept for longer/, ...gone],
+  ['privacy.checks', /your Discord id, the server, when you began/, traces, 'a person sees all of theirs, closed'],
+  ['privacy.checks', /are deleted two weeks after/, 'tests/contracts/check-store.test.ts', 'purges expired checks'],
+  ['privacy.checks', /answers are sealed/, 'tests/contracts/closing.test.ts', 'its person can still go on with it'],
+  [
+    'privacy.checks',
+    /whoever runs the bot can open them/,
+    'tests/contracts/closing.test.ts',
+    'its person can still go on with it',
+  ],
   [
     'privacy.checks',
     /what you answered is deleted at once/,
     'tests/contracts/check-store.test.ts',
     'a closed check is small, and gone a day after',
   ],
-  ['privacy.checks', /within eight days/, 'tests/faults/traces.test.ts', 'closed, counted and expired, leave nothing'],
+  ['privacy.checks', /within eight days/, ...gone],
   [
     'privacy.checks',
     /After an outage/,
     'tests/bin/clock-guard.test.ts',
     'a bot that was away for a week deletes nothing at once',
   ],
+  ['privacy.checks', /who had it, who helped/, traces, 'a person leaves the checks of others'],
   [
     'privacy.checks',
-    /who had it, who helped/,
-    'tests/contracts/traces.test.ts',
-    'a person leaves the checks of others',
+    /are removed when the question is answered/,
+    'tests/flows/second-opinion.test.ts',
+    'with the answer they are gone',
   ],
   [
     'privacy.drafts',
-    /at most six hours/,
-    'tests/stores/private-files.test.ts',
-    'a draft that has expired is swept out of the files',
+    /for six hours/,
+    'tests/words/privacy-claims.test.ts',
+    'nothing waits for an answer for longer than six hours',
+  ],
+  [
+    'privacy.drafts',
+    /within the hour, or when the bot next starts/,
+    'tests/bin/clock-guard.test.ts',
+    'what somebody typed goes by its own time',
+  ],
+  [
+    'privacy.drafts',
+    /read and not kept/,
+    'tests/flows/log.test.ts',
+    'by a restarted bot just as well, and not for long',
   ],
   [
     'privacy.counts',
@@ -60,20 +98,38 @@ const held: readonly (readonly [keyof typeof en, RegExp, string, string])[] = [
     'tests/stores/coarser-outcomes.test.ts',
     'an answer stands in none until five',
   ],
+  ['privacy.counts', /may still find it/, 'tests/trends/alone.test.ts', 'test('],
+  ['privacy.counts', /Until five people of the server/, 'tests/stores/few-a-week.test.ts', 'with %i a week'],
+  ['privacy.counts', /when the quarter ends is deleted/, 'tests/stores/few-a-week.test.ts', 'those of two quarters'],
   ['privacy.counts', /at least five accounts/, 'tests/trends/audit/audit.test.ts', 'no one to four people are pinned'],
+  [
+    'privacy.counts',
+    /holds four of them knows what came from the fifth/,
+    'tests/bin/weekly-job.test.ts',
+    'somebody with four accounts',
+  ],
   [
     'privacy.counts',
     /key to the code is destroyed/,
     'tests/stores/epoch-keys.test.ts',
     'the keys of epochs that are over are destroyed',
   ],
-  ['privacy.decisions', /as a code of your id/, 'tests/flows/privacy.test.ts', 'deleting does not undo a no'],
+  ['privacy.counts', /how long this is kept/, 'tests/bin/weekly-job.test.ts', 'outcomes by what their server keeps'],
+  ['privacy.decisions', /as a code of your id/, flow, 'deleting does not undo a no'],
+  ['privacy.decisions', /until the bot leaves the server/, traces, 'a server that leaves takes all of its own along'],
+  ['privacy.decisions', /for a year at most/, 'tests/server/history.test.ts', 'none longer than a year'],
+  ['privacy.server', /are deleted/, traces, 'a server that leaves takes all of its own along'],
+  ['privacy.server', /for several servers together stay/, traces, 'nothing of another server or of the pool'],
+  ['privacy.server', /name no server and no person/, 'tests/bin/weekly-job.test.ts', 'names none'],
   [
-    'privacy.server',
-    /are deleted/,
-    'tests/contracts/traces.test.ts',
-    'a server that leaves takes all of its own along',
+    'privacy.not',
+    /your name, your messages, and files/,
+    'tests/stores/not-joined.test.ts',
+    'nothing that a check still holds',
   ],
+  ['privacy.not', /are kept by Discord/, others],
+  ['privacy.not', /may keep back-ups/, others],
+  ['privacy.shown', /Everything that is kept under your id/, flow, 'is shown everything as a file'],
   [
     'privacy.sure',
     /deleted at once/,
@@ -81,19 +137,54 @@ const held: readonly (readonly [keyof typeof en, RegExp, string, string])[] = [
     'a person who wants to be forgotten is, to the byte',
   ],
   ['privacy.sure', /overwritten a little later/, 'tests/stores/private-files.test.ts', 'as soon as they are through'],
-  [
-    'privacy.sure',
-    /goes back to them without your answers/,
-    'tests/contracts/traces.test.ts',
-    'goes back to them without a single answer',
-  ],
-  ['privacy.sure', /your name is deleted/, 'tests/contracts/traces.test.ts', 'a moderator loses their name'],
+  ['privacy.sure', /goes back to them without your answers/, traces, 'goes back to them without a single answer'],
+  ['privacy.sure', /your name is deleted/, ...nameGone],
+  ['privacy.sure', /cannot be undone/, traces, 'the second time there is nothing left to take'],
   ['privacy.stays', /numbers already published/, 'tests/bin/weekly-job.test.ts', 'what is frozen stays as it is'],
+  ['privacy.stays', /dropped by one/, 'tests/trends/audit/audit.test.ts', 'no shown number falls'],
+  ['privacy.stays', /that stays, too/, flow, 'deleting does not undo a no'],
+  ['privacy.stays', /for 90 days/, 'tests/contracts/erasures.test.ts', 'after ninety days nothing of it is left'],
+  ['privacy.deleted', /^Deleted: /, flow, 'deletes all of it'],
+  ['privacy.helped', /for eight weeks/, 'tests/contracts/helper-log.test.ts', 'goes when it is old'],
+  [
+    'privacy.helped',
+    /in steps of five/,
+    'tests/contracts/helper-log.test.ts',
+    'moderators see steps of five from five on',
+  ],
+  [
+    'privacy.helped',
+    /what was counted is deleted/,
+    'tests/contracts/helper-log.test.ts',
+    'is not counted of whoever says no',
+  ],
+  [
+    'privacy.families',
+    /Which versions, reference cells and photos/,
+    'tests/contracts/family-store.test.ts',
+    'who has their name taken out',
+  ],
+  [
+    'privacy.families',
+    /takes your name and your reasons away/,
+    'tests/contracts/family-store.test.ts',
+    'who has their name taken out',
+  ],
 ]
 
-test.each(held)('%s: %s', (key, claim, file, name) => {
-  expect(en[key]).toMatch(claim)
-  expect(read(file)).toContain(name)
+test.each(held)('%s: %s', (...[key, claim, file, name]) => {
+  expect(said[key]).toMatch(claim)
+  if (file) expect(read(file)).toContain(name)
+})
+
+test('every sentence has its test, and what has none is a name or a button', () => {
+  const keys = Object.keys({ ...en, ...families }).filter(key => key.startsWith('privacy.') && !names.test(key))
+  for (const key of keys as Key[])
+    for (const sentence of said[key].split(/(?<=\.) (?=[A-Z])/))
+      expect(
+        held.filter(([of, claim]) => of === key && claim.test(sentence)),
+        `${key}: ${sentence}`,
+      ).not.toEqual([])
 })
 
 describe.each([
