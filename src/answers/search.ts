@@ -29,8 +29,8 @@ const bayesCounts = 2
 const mostFound = 8
 /** For how many the nearest phrasing is looked up. */
 const looked = 3 * mostFound
-/** Longer questions are read up to here. */
-const longestQuery = 400
+/** Longer questions are read up to here, and whoever asks is told so. */
+export const longestQuery = 400
 /** From here on question and phrasing have the same terms: closeness is a sum of fractions. */
 const nearlyOne = 0.999
 

@@ -11,6 +11,7 @@ import { cautions, type Entry, type EntrySource, type EntryText, type Language, 
 import type { AnswerProblem } from '../answers/problems.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { shapeProblems } from '../engine/pack/read-pack.ts'
+import { shown } from '../engine/pack/shown-words.ts'
 import { inSafetyWords, safetyKeys } from '../words/safety-words.ts'
 import { parseYaml, readYaml } from './read-yaml.ts'
 
@@ -29,16 +30,18 @@ const frontMatter = z.strictObject({
   sources: z.array(
     z.union([
       z.enum(['common-practice', 'memory', 'this-bot']),
-      z.strictObject({ published: z.string() }),
-      z.strictObject({ relayed: z.string() }),
+      z.strictObject({ published: shown(z.string()) }),
+      z.strictObject({ relayed: shown(z.string()) }),
     ]),
   ),
-  title: perLanguage(z.string().min(5)),
-  keywords: perLanguage(z.array(z.string().min(2))),
+  title: perLanguage(shown(z.string().min(5))),
+  keywords: perLanguage(z.array(shown(z.string().min(2)))),
 })
 
+const bodiesShown = z.strictObject({ body: z.record(z.string(), shown(z.string())) })
+
 /** By the English name of each source. */
-const sourcesFile = z.record(z.string(), z.partialRecord(z.enum(languages), z.string()))
+const sourcesFile = z.record(z.string(), z.partialRecord(z.enum(languages), shown(z.string())))
 type ToldSources = z.infer<typeof sourcesFile>
 
 /** Where the answers beside the packs of a folder lie. */
@@ -94,6 +97,8 @@ export function readAnswer(text: string, name: string, told: ToldSources = {}): 
   const { id, caution, related, title, keywords } = head.data
   if (id !== name) return ours({ at: name, code: 'another-name', name: id, wanted: name })
   const bodies = sectionsOf(parts[2] ?? '')
+  const written = bodiesShown.safeParse({ body: Object.fromEntries(bodies) })
+  if (!written.success) return { problems: shapeProblems(written.error) }
   const texts: Partial<Record<Language, EntryText>> = {}
   const unknown: string[] = []
   for (const language of languages) {

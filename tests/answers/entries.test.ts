@@ -73,6 +73,32 @@ test('a well-made entry has no problem', () => {
 })
 
 test.each<[string, (text: string) => string, RegExp]>([
+  [
+    'a masked link in its body',
+    text => text.replace('One is one.', '[One](https://x.example) is one.'),
+    /write a link as it is/,
+  ],
+  [
+    'a masked link in its title',
+    text => text.replace('What is one?', '"[What](https://x.example) is one?"'),
+    /write a link as it is/,
+  ],
+  [
+    'a masked link in a source',
+    text => text.replace('An authority', '[One](https://x.example)'),
+    /write a link as it is/,
+  ],
+  ['a keyword that turns around', text => text.replace('two,', '"tw\u202eo",'), /characters that nobody sees/],
+  [
+    'a body that hides something',
+    text => text.replace('One is one.', 'One\u200bis one.'),
+    /characters that nobody sees/,
+  ],
+  [
+    'the same in another language',
+    text => `${text}\n# de\n\n[Eins](https://x.example) ist eins.\n`,
+    /write a link as it is/,
+  ],
   ['no front matter', text => text.slice(4), /does not begin with YAML/],
   ['broken YAML', text => text.replace('related: []', 'related: ['), /not valid YAML/],
   [

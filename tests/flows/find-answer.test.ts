@@ -36,6 +36,12 @@ const rest = (method: string, path: string, body?: object) =>
     ...(body && { body: JSON.stringify(body) }),
   })
 
+test('of a long message only the beginning is read, and that is said', async () => {
+  const long = `${worried} ${'and then '.repeat(60)}`
+  expect(text(await find(asks(long)))).toMatch(/Gelesen wurden nur die ersten 400 Zeichen/)
+  expect(text(await find(asks()))).not.toMatch(/Gelesen wurden/)
+})
+
 test('a helper sees it first, in their language; then it is a reply in the server’s, and pings nobody', async () => {
   const question = asks()
   const own = await find(question)

@@ -1,6 +1,7 @@
 // /ask: a question about cells, answered for the person who asks alone; the same in the menu of somebody's message.
 import { ApplicationCommandOptionType, ApplicationCommandType } from 'discord.js'
 import { languageOf } from '../../answers/entry.ts'
+import { longestQuery } from '../../answers/search.ts'
 import { sayIn } from '../../words/say.ts'
 import type { Command, MessageCommand } from '../interaction/command.ts'
 import { replyWith } from '../interaction/reply.ts'
@@ -9,8 +10,6 @@ import { cut } from '../message/parts.ts'
 import { findAnswer } from './find-answer.ts'
 import { titleFor } from './show-answer.ts'
 
-/** The search reads no more of a question. */
-const longestQuestion = 400
 const mostSuggested = 25
 /** Suggestions read no more of what is being typed: a title is no longer. */
 const longestTyped = 80
@@ -29,7 +28,7 @@ export const askCommand: Command = {
         description: say('command.ask.question'),
         required: true,
         autocomplete: true,
-        max_length: longestQuestion,
+        max_length: longestQuery,
       },
     ],
   }),

@@ -1,6 +1,7 @@
 // Shows the answer to a question with its sources and caution, or that there is none and what comes near.
 import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
 import { type Entry, type EntrySource, languageOf, textFor } from '../../answers/entry.ts'
+import { longestQuery } from '../../answers/search.ts'
 import { encodeAsk, type ReplyTo } from '../../custom-ids/ask-id.ts'
 import { startWithFacts } from '../../custom-ids/facts-codec.ts'
 import { plain } from '../../words/plain.ts'
@@ -26,7 +27,7 @@ export function showAnswer(say: Say, { entry, near, mayPost, note, question, to 
   const post = pressButton(encodeAsk({ is: 'post', entry: entry.id, to }), say(to ? 'ask.reply' : 'ask.post'))
   return message([
     ...(note ? [text(`**${note}**`)] : []),
-    ...quote(question),
+    ...quote(say, question),
     ...emergency(say, [entry]),
     ...checkFirst(say, entry),
     ...body(say, entry),
@@ -53,7 +54,7 @@ export function showPublicAnswer(say: Say, entry: Entry, near: readonly Entry[],
 export function showNoAnswer(say: Say, { question, to }: Asked, near: readonly Entry[]): ShownMessage {
   const none = question === '' ? say('ask.no-text') : say('ask.none')
   return message([
-    ...quote(question),
+    ...quote(say, question),
     ...emergency(say, near.slice(0, 1)),
     ...(near[0] ? checkFirst(say, near[0]) : []),
     text([none, ...(near.length > 0 ? [say('ask.nearest')] : [])].join('\n')),
@@ -74,9 +75,10 @@ export function titleFor(say: Say, entry: Entry): string {
   return language === languageOf(say.locale) ? title : say('ask.in-english', { title })
 }
 
-function quote(question: string | undefined) {
+function quote(say: Say, question: string | undefined) {
   const line = question?.replace(/\s+/g, ' ').trim()
-  return line ? [text(`> ${plain(cut(line, quoted))}`)] : []
+  const rest = (question ?? '').length > longestQuery ? [small(say('ask.cut', { most: longestQuery }))] : []
+  return line ? [text(`> ${plain(cut(line, quoted))}`), ...rest] : []
 }
 
 function body(say: Say, entry: Entry) {

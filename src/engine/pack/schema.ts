@@ -4,6 +4,7 @@ import { quantities } from '../../ground/quantities.ts'
 import { tools } from '../../ground/tools.ts'
 import { urgencies } from '../../ground/urgencies.ts'
 import { verdicts } from '../../ground/verdicts.ts'
+import { shown } from './shown-words.ts'
 
 const id = z
   .string()
@@ -11,18 +12,7 @@ const id = z
   .max(48)
   // Answers are looked up by id in plain objects, which have some names of their own.
   .refine(text => !(text in {}), 'choose another id: this one has a meaning in JavaScript')
-/** A link whose words hide where it leads, as Discord's markdown has it. */
-const maskedLink = /\]\s?\(/
-/** Characters that turn around or hide what stands behind them (Unicode Standard Annex 9, 2; and zero width spaces). */
-const unseen = /[\u061c\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/u
-const words = (most: number) =>
-  z
-    .string()
-    .trim()
-    .min(1)
-    .max(most)
-    .refine(text => !maskedLink.test(text), 'write a link as it is, without words in brackets before it')
-    .refine(text => !unseen.test(text), 'remove the characters that nobody sees: they turn around or hide what follows')
+const words = (most: number) => shown(z.string().trim().min(1).max(most))
 const day = z.iso.date()
 /** A language without a region: texts are written once for all of its regions. */
 const language = z.string().regex(/^[a-z]{2,3}$/, 'write a language as two or three small letters, such as de')

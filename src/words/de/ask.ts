@@ -19,6 +19,8 @@ export const ask: InWordsOf<typeof english> = {
   'ask.untranslated': 'Diese Antwort hat noch niemand in deine Sprache übersetzt, darum steht sie hier auf Englisch.',
   'ask.in-english': '{title} (auf Englisch)',
   'ask.related': 'Verwandte Fragen',
+  'ask.cut':
+    'Das ist lang: Gelesen wurden nur die ersten {most, number} Zeichen. Wenn das Wichtige später kommt, frag nur danach.',
   'ask.none': 'Kein Eintrag hier beantwortet das sicher. Darum bekommst du lieber keine Antwort als eine geratene.',
   'ask.no-text': 'Diese Nachricht hat keinen Text, nach dem man suchen könnte.',
   'ask.nearest': 'Nicht sicher, aber vielleicht meinst du eine von diesen:',

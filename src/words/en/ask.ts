@@ -15,6 +15,8 @@ export const ask = {
   'ask.untranslated': 'Nobody has put this answer into your language yet, so it is in English.',
   'ask.in-english': '{title} (in English)',
   'ask.related': 'Related questions',
+  'ask.cut':
+    'That is long: only the first {most, number} characters were read. If what matters comes later, ask about it alone.',
   'ask.none': 'No entry here answers this for sure, so you get no answer rather than a guess.',
   'ask.no-text': 'This message has no text to look for.',
   'ask.nearest': 'Not sure, but one of these may be what you mean:',

@@ -19,6 +19,8 @@ export const ask: InWordsOf<typeof english> = {
   'ask.untranslated': 'Nadie ha traducido aún esta respuesta a tu idioma, por eso está en inglés.',
   'ask.in-english': '{title} (en inglés)',
   'ask.related': 'Preguntas relacionadas',
+  'ask.cut':
+    'Es largo: solo se leyeron los primeros {most, number} caracteres. Si lo importante viene después, pregunta solo por eso.',
   'ask.none': 'Ninguna entrada responde a esto con seguridad. Por eso no hay respuesta, en vez de una inventada.',
   'ask.no-text': 'Este mensaje no tiene texto que buscar.',
   'ask.nearest': 'No es seguro, pero quizá te refieras a una de estas:',
