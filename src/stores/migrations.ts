@@ -7,6 +7,7 @@ import { keepVersion, newerThan, stepsTaken } from './newer-database.ts'
 import {
   fewOutcomesMigration,
   outcomesMigration,
+  poolAnewMigration,
   unreadReleasesMigration,
   waitingOutcomesMigration,
 } from './outcomes-migration.ts'
@@ -166,6 +167,7 @@ const migrations: Record<string, Migration> = {
     },
   },
   '0033-few-outcomes': fewOutcomesMigration,
+  '0034-pool-anew': poolAnewMigration,
   '0024-coarser-outcomes': coarserOutcomesMigration,
   // Not logged: after a crash everybody has their full share, and no back-up of the log tells who asked for what.
   '0032-allowances': {

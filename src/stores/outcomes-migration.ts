@@ -96,6 +96,17 @@ export const fewOutcomesMigration: Migration = {
   },
 }
 
+/**
+ * What the pool has told before it counted its servers may be of one alone, and was found by its week: of those weeks nothing is told any
+ * more. Nor does a row say under which rule it was frozen, so all go that tell of a family. The weeks stay closed, and the next goes on
+ * from where the last one stood.
+ */
+export const poolAnewMigration: Migration = {
+  async up(db: Kysely<unknown>) {
+    await sql`update releases set bytes = '' where scope = 'pool' and bytes not like '%"families":[]%'`.execute(db)
+  },
+}
+
 /** A release is unread until its findings are taken down: of those there are, the latest of each server is read once more. */
 export const unreadReleasesMigration: Migration = {
   async up(db: Kysely<unknown>) {

@@ -44,6 +44,7 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
         .select('bytes')
         .where('scope', '=', keyOf(scope))
         .where('week', '=', week)
+        .where('bytes', '!=', withdrawn)
         .executeTakeFirst()
       return row?.bytes ?? null
     },
@@ -74,12 +75,16 @@ export function openReleaseLog(db: Kysely<Tables>): ReleaseLog {
         .selectFrom('releases')
         .select('week')
         .where('scope', '=', keyOf(scope))
+        .where('bytes', '!=', withdrawn)
         .orderBy('week')
         .execute()
       return rows.map(row => row.week)
     },
   }
 }
+
+/** Stands for the bytes of a week that is closed and of which nothing is told any more. */
+const withdrawn = ''
 
 /** Null if the text is not the state a release is gone on from. */
 function stateOf(text: string): ReleaseState | null {

@@ -62,6 +62,9 @@ afterEach(async () => {
   opened = undefined
 })
 
+/** In this week version 0.1.0 told in the pool what one server had brought. */
+const ofOneServer = '2026-W47'
+
 for (const kind of databases)
   for (const { version, look, holds, text } of versions)
     describe.skipIf(kind.missing)(
@@ -84,8 +87,12 @@ for (const kind of databases)
           }))
           // There were offers in one forum under one tag.
           const settings = holds.settings.map(one => ({ ...one, forumOffers: offersOfEarlier(one.forumOffers) }))
+          const releases = holds.releases.map(({ scope, weeks }) => {
+            const { [ofOneServer]: pooled, ...others } = weeks
+            return { scope, weeks: scope === 'pool' ? others : weeks }
+          })
           // A later version may know more of each, never less.
-          expect(found).toMatchObject({ ...holds, checks, settings })
+          expect(found).toMatchObject({ ...holds, checks, settings, releases })
         })
 
         test('has the tables, indexes and triggers of a new database', async () => {
@@ -130,6 +137,23 @@ for (const kind of databases)
           }
           expect(await close('finished and counted')).toBe(0)
           expect(await close('finished')).toBe(1)
+        })
+
+        test('of what the pool told before it counted its servers nothing is found by its week, and the next goes on', async () => {
+          const db = await open()
+          const logs = { outcomes: openOutcomeLog(db, testSeal), releases: openReleaseLog(db) }
+          const pool = { kind: 'pool' } as const
+          expect(text(kind.dump)).toContain(`"week":"${ofOneServer}"`)
+          expect(await logs.releases.bytes(pool, ofOneServer)).toBeNull()
+          const weeks = await logs.releases.weeks(pool)
+          expect(weeks).not.toContain(ofOneServer)
+          expect(weeks).toContain(weekPlus(ofOneServer, -1))
+          expect((await logs.releases.latest(pool))?.week).toBe(ofOneServer)
+          const all = await db.selectFrom('releases').select('bytes').where('scope', '=', 'pool').execute()
+          for (const { bytes } of all) expect(JSON.parse(bytes || '{}').families ?? []).toEqual([])
+          const week = weekOf(now)
+          expect(await closeWeeks(logs, pool, now + 7 * day)).toEqual({ ok: true, frozen: [week] })
+          expect(await logs.releases.bytes(pool, week)).not.toBeNull()
         })
 
         test('the next week is closed after the last one, on every server and in the pool', async () => {
