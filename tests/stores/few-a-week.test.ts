@@ -18,6 +18,7 @@ import type { Outcome } from '../../src/trends/outcome.ts'
 import { weekOf, weekPlus, weekStart, weeksUpTo } from '../../src/trends/week.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened } from './databases.ts'
+import { ownPostgres } from './own-postgres.ts'
 import { pausedCheck } from './paused-check.ts'
 
 const server = 'quiet'
@@ -29,7 +30,7 @@ const day = 24 * 3600_000
 const drawn = (n: number): number => ((n + 1) * 2_654_435_761) % 4_294_967_296
 const reporter = (n: number): string => drawn(n).toString(16).padStart(8, '0').repeat(8)
 
-for (const kind of databases)
+for (const kind of [...databases, ownPostgres])
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {
     let opened: Opened
     let folder: string
@@ -64,6 +65,8 @@ for (const kind of databases)
 
     test.each([1, 2, 3])('with %i a week', async each => {
       const { db, keys, checks, outcomes } = stores()
+      const readable = kind === ownPostgres
+      if (readable) await sql`select pg_create_logical_replication_slot('few', 'test_decoding')`.execute(db)
       let [n, seen] = [0, new Set<string>()]
       for (const week of weeks) {
         for (let i = 0; i < each; i++) await finish(n++, weekStart(week) + ((i * 2 + 1) % 7) * day)
@@ -93,6 +96,18 @@ for (const kind of databases)
           expect(one.started_at).toBeGreaterThan(over - lifetime)
           expect(one.outcome).toBeNull()
         }
+      }
+      if (readable) {
+        const { rows } = await sql<{ xid: string; data: string }>`
+          select xid::text as xid, data from pg_logical_slot_get_changes('few', null, null)`.execute(db)
+        let told = 0
+        for (const changes of Map.groupBy(rows, row => row.xid).values()) {
+          const text = changes.map(one => one.data).join('\n')
+          const joined = Array.from({ length: n }, (_, i) => reporter(i)).filter(one => text.includes(one))
+          told += joined.length
+          expect(joined.length === 0 || joined.length >= minimumReporters).toBe(true)
+        }
+        expect(told).toBe(seen.size)
       }
       const waits = await db.selectFrom('waiting_outcomes').select('id').execute()
       expect(seen.size + waits.length).toBe(n)

@@ -1,7 +1,7 @@
 // Whoever reads all of a busy month's database cannot tell from which check an outcome came: not by a number of a transaction, a place,
 // the log or what either of them holds.
 import { execFile } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
@@ -17,6 +17,7 @@ import type { Outcome } from '../../src/trends/outcome.ts'
 import { weekOf } from '../../src/trends/week.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened, postgresUrl } from './databases.ts'
+import { ownPostgres } from './own-postgres.ts'
 
 const servers = ['alder', 'birch', 'cedar']
 const monday = Date.UTC(2026, 10, 2)
@@ -57,7 +58,7 @@ const people = Array.from({ length: 28 * 12 }, (_, n) => {
   return { check, outcome, at, own }
 })
 
-for (const kind of databases)
+for (const kind of [...databases, ownPostgres])
   describe.skipIf(kind.missing)(`on ${kind.name}${kind.missing ? ` (skipped: ${kind.missing})` : ''}`, () => {
     let opened: Opened
     let folder: string
@@ -67,7 +68,9 @@ for (const kind of databases)
       opened = await kind.open()
       folder = await mkdtemp(join(tmpdir(), 'cellwary-joined-'))
       const { db } = opened
-      if (!onSqlite()) {
+      // So that the whole of its log can be read.
+      if (onSqlite()) await sql`pragma wal_autocheckpoint = 0`.execute(db)
+      else {
         const level = await sql<{ wal_level: string }>`show wal_level`.execute(db)
         if (level.rows[0]?.wal_level === 'logical') {
           slot = `cellwary_${process.pid}`
@@ -149,7 +152,7 @@ for (const kind of databases)
 
     test('in the log of changes no transaction holds one check and what it came to', async ctx => {
       if (onSqlite()) return
-      if (slot === undefined) return ctx.skip('wal_level is not logical')
+      if (slot === undefined) return ctx.skip('wal_level is not logical here; it is in a PostgreSQL of its own')
       const { rows } = await sql<{ xid: string; data: string }>`
         select xid::text as xid, data from pg_logical_slot_get_changes(${slot}, null, null)`.execute(opened.db)
       const perTransaction = Map.groupBy(rows, row => row.xid)
@@ -170,6 +173,27 @@ for (const kind of databases)
       expect(seen).toBe(people.length)
     })
 
+    test('in SQLite’s log no transaction brings fewer outcomes than a server has in a week', async () => {
+      if (!onSqlite()) return
+      const { rows } = await sql<{ file: string }>`pragma database_list`.execute(opened.db)
+      const log = await readFile(`${rows[0]?.file}-wal`)
+      const page = log.readUInt32BE(8)
+      const seen = new Set<string>()
+      let [text, transactions] = ['', 0]
+      // https://sqlite.org/fileformat2.html#the_write_ahead_log: frames of a page each; the last one of a transaction says the size.
+      for (let at = 32; at + 24 + page <= log.length; at += 24 + page) {
+        text += log.toString('latin1', at + 24, at + 24 + page)
+        if (log.readUInt32BE(at + 4) === 0) continue
+        const brought = people.filter(one => !seen.has(one.outcome.reporter) && text.includes(one.outcome.reporter))
+        if (brought.length > 0) expect(brought.length).toBe(28)
+        for (const one of brought) seen.add(one.outcome.reporter)
+        transactions++
+        text = ''
+      }
+      expect(seen.size).toBe(people.length)
+      expect(transactions).toBeGreaterThan(people.length)
+    })
+
     test('a back-up holds no answer of a counted check', async () => {
       if (!onSqlite()) return
       const copy = join(folder, 'copy.db')
@@ -184,7 +208,7 @@ for (const kind of databases)
     })
 
     test('nor does a dump, whose lines of outcomes stand in an order that says nothing', async ctx => {
-      if (onSqlite()) return
+      if (onSqlite() || kind === ownPostgres) return
       const { rows } = await sql<{ here: string }>`select current_schema() as here`.execute(opened.db)
       const dumped = await promisify(execFile)('pg_dump', ['--schema', rows[0]?.here ?? '', postgresUrl], {
         maxBuffer: 100_000_000,
