@@ -4,9 +4,10 @@ import type { FamilyId } from '../engine/answers.ts'
 import { type Due, graceMs, weeksDue } from '../trends/closing.ts'
 import type { OutcomeLog, PatternRow, ReleaseLog, Scope } from '../trends/outcome-log.ts'
 import { patternWeeks } from '../trends/patterns/show-patterns.ts'
-import { type CloseResult, closeWeek, weeksNeeded } from '../trends/release/close-week.ts'
-import { freezeWeek } from '../trends/release/freeze-week.ts'
+import { type CloseResult, closeInSlices, weeksNeeded } from '../trends/release/close-week.ts'
+import { freezeInSlices } from '../trends/release/freeze-week.ts'
 import { anyServers, enoughServers } from '../trends/release/pool.ts'
+import type { Slices } from '../trends/slices.ts'
 import { type Week, weekOf, weekPlus } from '../trends/week.ts'
 
 export type Logs = { readonly outcomes: OutcomeLog; readonly releases: ReleaseLog }
@@ -46,6 +47,15 @@ export async function closeWeeks(
   return { ok: true, frozen }
 }
 
+/** Clicks that came in meanwhile go between the slices. */
+async function inTurns<T>(slices: Slices<T>): Promise<T> {
+  for (;;) {
+    const next = slices.next()
+    if (next.done) return next.value
+    await turn()
+  }
+}
+
 async function closeOne(
   { outcomes, releases }: Logs,
   scope: Scope,
@@ -58,21 +68,23 @@ async function closeOne(
   const { from, to } = weeksNeeded(week)
   const counts = await outcomes.weekCounts(scope, from, to)
   const enough = scope.kind === 'pool' ? enoughServers(await outcomes.poolContributions(from, to)) : anyServers
-  const closed = closeWeek({
-    scope: scope.kind,
-    week,
-    state,
-    first,
-    counts,
-    enough,
-    ...(history !== undefined && { history }),
-  })
+  const closed = await inTurns(
+    closeInSlices({
+      scope: scope.kind,
+      week,
+      state,
+      first,
+      counts,
+      enough,
+      ...(history !== undefined && { history }),
+    }),
+  )
   if (!closed.ok) return closed.refusal
   const failed = new Map<FamilyId, readonly PatternRow[]>()
   const since = patternWeeks(week)
   for (const family of closed.patternsOf.keys())
     failed.set(family, await outcomes.failedChecks(scope, family, since.from, since.to))
-  const { bytes, state: after } = freezeWeek(closed, failed)
+  const { bytes, state: after } = await inTurns(freezeInSlices(closed, failed))
   if ((await releases.freeze(scope, week, bytes, after)) === 'frozen') frozen.push(week)
   return undefined
 }

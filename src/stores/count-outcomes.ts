@@ -1,4 +1,4 @@
-// Counts outcomes by week and cell in the database itself, in one statement, so that all cells are of one moment.
+// Counts outcomes by week and cell in the database itself, a row with all its cells in one statement.
 import { type Expression, type Kysely, type RawBuilder, type SqlBool, SqliteAdapter, sql } from 'kysely'
 import { verdicts } from '../ground/verdicts.ts'
 import type { Facet, WeekCount } from '../trends/counts.ts'
@@ -13,6 +13,35 @@ type Counted = {
   facet: Exclude<Facet, 'all'> | 'damaged'
   value: string
   reporters: number
+}
+
+/** SQLite counts in this process: about so many rows in a statement, which are some milliseconds. */
+const mostAtATime = 2000
+
+type Group = { readonly family: string; readonly verdict: string; readonly bought: string; readonly rows: number }
+const groupOf = ({ family, verdict, bought }: Group) => sql`(${family}, ${verdict}, ${bought})`
+
+/**
+ * Conditions that part the outcomes which `where` picks into pieces, none without an end: whatever is deleted meanwhile, each row is
+ * counted whole or not at all.
+ */
+export async function piecesOf(db: Kysely<Tables>, where: Expression<SqlBool>): Promise<Expression<SqlBool>[]> {
+  if (!(db.getExecutor().adapter instanceof SqliteAdapter)) return [where]
+  const { rows: groups } =
+    await sql<Group>`select family, verdict, bought, count(*) as rows from outcomes where ${where}
+    group by family, verdict, bought order by family, verdict, bought`.execute(db)
+  const pieces: Expression<SqlBool>[] = []
+  let [first, rows] = [undefined as Group | undefined, 0]
+  for (const [i, group] of groups.entries()) {
+    first ??= group
+    rows += Number(group.rows)
+    if (rows < mostAtATime && i < groups.length - 1) continue
+    pieces.push(sql<SqlBool>`(${where}) and (family, verdict, bought) >= ${groupOf(first)}
+      and (family, verdict, bought) <= ${groupOf(group)}`)
+    first = undefined
+    rows = 0
+  }
+  return pieces
 }
 
 /**

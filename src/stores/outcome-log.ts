@@ -16,7 +16,7 @@ import { answerItem, type Item, type Outcome, ruleItems } from '../trends/outcom
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
 import type { PoolContribution } from '../trends/release/pool.ts'
 import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
-import { countOutcomes } from './count-outcomes.ts'
+import { countOutcomes, piecesOf } from './count-outcomes.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { once } from './memoize.ts'
 import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
@@ -95,13 +95,20 @@ export function openOutcomeLog(
     async weekCounts(scope, from, to) {
       const counts: WeekCount[] = []
       let lost = 0
-      // A week at a time: all cells of a week are of one moment, and nobody waits for a year's.
+      // A week at a time, and a big one in pieces: nobody waits for a year's.
       for (let week: string | undefined = from; week !== undefined; week = await weekAfter(scope, week)) {
         if (week > to) break
-        const found = await countOutcomes(db, where([within(scope), is => is('week', '=', week as Week)]))
-        for (const one of found.counts) counts.push(one)
-        lost += found.damaged
-        await turn()
+        const cells = new Map<string, WeekCount>()
+        for (const piece of await piecesOf(db, where([within(scope), is => is('week', '=', week as Week)]))) {
+          const found = await countOutcomes(db, piece)
+          for (const one of found.counts) {
+            const key = `${one.family} ${one.facet} ${one.value}`
+            cells.set(key, { ...one, reporters: one.reporters + (cells.get(key)?.reporters ?? 0) })
+          }
+          lost += found.damaged
+          await turn()
+        }
+        for (const one of cells.values()) counts.push(one)
       }
       if (lost > 0) damaged(lost)
       return counts

@@ -1,7 +1,11 @@
 // Week counts sorted for reading: by family, then by cell, then by week.
 import type { FamilyId } from '../engine/answers.ts'
 import type { ByWeek } from './fives.ts'
+import { atOnce, mapInSlices, type Slices } from './slices.ts'
 import type { Week } from './week.ts'
+
+/** A row that is put in its place is as much work as so many words of bits. */
+const eachRow = 50
 
 /** What contributions are counted by. */
 export type Facet = 'all' | 'verdict' | 'rule' | 'bought'
@@ -27,13 +31,15 @@ export type Counts = ReadonlyMap<FamilyId, FamilyCounts>
 export const wholeFamily: CellKey = 'all:'
 
 /** Sorts counts; rows of the same cell and week add up, so their order is nothing to rely on. */
-export function sortCounts(rows: readonly WeekCount[]): Counts {
+export const sortCounts = (rows: readonly WeekCount[]): Counts => atOnce(sortInSlices(rows))
+
+export function* sortInSlices(rows: readonly WeekCount[]): Slices<Counts> {
   const counts = new Map<FamilyId, Map<CellKey, Map<Week, number>>>()
-  for (const { week, family, facet, value, reporters } of rows) {
+  yield* mapInSlices(rows, eachRow, ({ week, family, facet, value, reporters }) => {
     const cells = at(counts, family, () => new Map<CellKey, Map<Week, number>>())
     const weeks = at(cells, `${facet}:${value}` as const, () => new Map<Week, number>())
     weeks.set(week, (weeks.get(week) ?? 0) + reporters)
-  }
+  })
   return counts
 }
 

@@ -1,8 +1,9 @@
 // Long work comes in short pieces, and between two of them the loop turns: nobody's click waits for a million rows.
-import type { Kysely, KyselyPlugin } from 'kysely'
+import { type Kysely, type KyselyPlugin, type SqlBool, sql } from 'kysely'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openCheckStore } from '../../src/stores/check-store.ts'
+import { countOutcomes, piecesOf } from '../../src/stores/count-outcomes.ts'
 import { atOnce } from '../../src/stores/in-batches.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { rowOf } from '../../src/stores/outcome-row.ts'
@@ -100,6 +101,31 @@ for (const kind of databases)
       expect(await inPieces(db => new KeptValues(db, undefined, () => 10).purge())).toBe(many)
       expect(await inPieces(db => openCheckStore(db, testSeal).purge(10))).toBe(Math.floor(many / 2))
       expect(await opened.db.selectFrom('checks').select('id').where('expires_at', '<=', 10).execute()).toEqual([])
+    })
+
+    test('a week is counted in pieces, each row whole and once, where the database counts in this process', async () => {
+      const { db } = opened
+      const server = 'crowded'
+      const looks = (n: number) => ({ family: `family-${n % 7}`, bought: n % 2 ? 'market' : 'not-said' })
+      for (let i = 0; i < 6000; i += 500)
+        await db
+          .insertInto('outcomes')
+          .values(numbers.slice(0, 500).map(n => rowOf({ ...base, server, reporter: person(i + n), ...looks(i + n) })))
+          .execute()
+      const here = sql<SqlBool>`server = ${server} and week = ${base.week}`
+      const rows = await Promise.all(
+        (await piecesOf(db, here)).map(async piece => {
+          const { rows } = await sql<{ n: number }>`select count(*) as n from outcomes where ${piece}`.execute(db)
+          return Number(rows[0]?.n)
+        }),
+      )
+      expect(rows.reduce((sum, one) => sum + one, 0)).toBe(6000)
+      if (kind.name === 'SQLite') expect(Math.max(...rows)).toBeLessThanOrEqual(3000)
+      const counts = await openOutcomeLog(db, testSeal).weekCounts({ kind: 'server', server }, base.week, base.week)
+      const whole = (await countOutcomes(db, here)).counts
+      const said = (all: typeof whole) => all.map(one => JSON.stringify(Object.entries(one).sort())).sort()
+      expect(said([...counts])).toEqual(said(whole))
+      await db.deleteFrom('outcomes').where('server', '=', server).execute()
     })
 
     test('the failed checks of a family are read in pieces, each once', async () => {

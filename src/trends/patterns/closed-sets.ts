@@ -1,4 +1,5 @@
 // Item sets that mean the same rows, put together: one closed set, and the shortest sets that pick it out.
+import { atOnce, mapInSlices, type Slices } from '../slices.ts'
 import { type Bits, intersect, within } from './bitset.ts'
 import type { ItemSet, Table } from './frequent-sets.ts'
 
@@ -10,18 +11,23 @@ export type ClosedSet = {
   readonly marked: number
 }
 
+/** Putting a set where it belongs is as much work as so many words of bits. */
+const eachSet = 50
+
 /**
  * Groups sets by their rows. `sets` must hold, with each set, all its parts (those with a root, if only such are searched), as
  * `frequentSets` gives them. Generators after Bastide et al. 2000 (from memory): no proper part with the same support.
  */
-export function closedSets(sets: readonly ItemSet[]): ClosedSet[] {
+export const closedSets = (sets: readonly ItemSet[]): ClosedSet[] => atOnce(closedInSlices(sets))
+
+export function* closedInSlices(sets: readonly ItemSet[]): Slices<ClosedSet[]> {
   const groups = new Map<number, ItemSet[]>()
-  for (const set of sets) {
+  yield* mapInSlices(sets, eachSet, set => {
     const group = groups.get(set.print)
     if (group === undefined) groups.set(set.print, [set])
     else group.push(set)
-  }
-  return [...groups.values()].map(group => ({
+  })
+  return yield* mapInSlices([...groups.values()], eachSet, group => ({
     generators: group.length === 1 ? [group[0]!.items] : leastSets(group.map(set => set.items)),
     support: group[0]!.support,
     marked: group[0]!.marked,

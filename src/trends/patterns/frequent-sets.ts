@@ -1,4 +1,5 @@
 // Sets of items that come together often enough, by recursion over the rows each item is in.
+import { atOnce, mostAtATime, type Slices } from '../slices.ts'
 import { type Bits, countBits, emptyBits, hasBit, intersect, listOf, lowestBit, setBit } from './bitset.ts'
 
 /** The rows of each item. Items that `first` picks come before the others; either kind is in the order of its names. */
@@ -21,11 +22,18 @@ export type ItemSet = {
 }
 
 /** Turns rows of items into a table. An item twice in a row counts once. */
-export function tableOf<I extends string>(
+export const tableOf = <I extends string>(
+  rows: readonly (readonly I[])[],
+  marked?: (row: number) => boolean,
+  first?: (item: I) => boolean,
+): Table<I> => atOnce(tableInSlices(rows, marked, first))
+
+export function* tableInSlices<I extends string>(
   rows: readonly (readonly I[])[],
   marked: (row: number) => boolean = () => false,
   first: (item: I) => boolean = () => false,
-): Table<I> {
+): Slices<Table<I>> {
+  let work = 0
   const found = new Map<I, Bits>()
   for (const [index, row] of rows.entries()) {
     for (const item of row) {
@@ -36,7 +44,14 @@ export function tableOf<I extends string>(
       }
       setBit(bits, index)
     }
+    // Looking an item up costs more than going over a word.
+    work += 10 * row.length
+    if (work > mostAtATime) {
+      yield work
+      work = 0
+    }
   }
+  yield work
   const names = [...found.keys()].sort()
   const items = [...names.filter(first), ...names.filter(item => !first(item))]
   return {
@@ -54,12 +69,17 @@ type Open = { readonly item: number; readonly rows: Bits; readonly support: numb
  * no superset with enough, so the recursion stops there; `largest` under 1 finds nothing. `roots`: only sets that hold one of the
  * first so many items.
  */
-export function frequentSets(
+export const frequentSets = (table: Table, leastSupport: number, largest: number, roots?: number): ItemSet[] =>
+  atOnce(frequentSetsInSlices(table, leastSupport, largest, roots))
+
+export function* frequentSetsInSlices(
   table: Table,
   leastSupport: number,
   largest: number,
   roots: number = table.items.length,
-): ItemSet[] {
+): Slices<ItemSet[]> {
+  /** Since the last pause. */
+  let work = 0
   const sets: ItemSet[] = []
   const keys = Array.from({ length: 2 }, (_, salt) => Uint32Array.from({ length: table.rows }, (_, i) => mix(i, salt)))
   const [high, low] = keys as [Uint32Array, Uint32Array]
@@ -82,25 +102,33 @@ export function frequentSets(
           marked += table.marked[row]!
         }
       }
+      work += support + rows.length
       sets.push({ items, support, marked, print: (one >>> 0) * 0x20_0000 + (other >>> 11) })
     }
-    const extend = (items: readonly number[], rows: Bits, later: readonly Open[]) => {
+    function* extend(items: readonly number[], rows: Bits, later: readonly Open[]): Slices<void> {
       const kept: Open[] = []
       for (const { item, rows: others } of later) {
+        if (work > mostAtATime) {
+          yield work
+          work = 0
+        }
+        work += scratch.length
         const support = intersect(rows, others, scratch)
         if (support < leastSupport) continue
         add([...items, item], scratch, support)
         // Nothing is built on sets of the largest size: their rows need not be kept.
         if (items.length + 1 < largest) kept.push({ item, rows: scratch.slice(), support })
       }
-      for (const [k, { item, rows: both }] of kept.entries()) extend([...items, item], both, kept.slice(k + 1))
+      for (const [k, { item, rows: both }] of kept.entries()) yield* extend([...items, item], both, kept.slice(k + 1))
     }
     const all = among(own, root.rows)
     add([root.item], all, root.support)
     if (largest < 2) continue
     const later = frequent.slice(i + 1).map(other => ({ ...other, rows: among(own, other.rows) }))
-    extend([root.item], all, later)
+    work += later.length * own.length
+    yield* extend([root.item], all, later)
   }
+  yield work
   return sets
 }
 

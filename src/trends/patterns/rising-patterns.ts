@@ -1,7 +1,9 @@
 // Patterns that rise: items that go together far more often in the recent checks than before.
+
+import { atOnce, mapInSlices, type Slices } from '../slices.ts'
 import { leastAttainable, type TwoByTwo, upperTail } from '../stats/two-by-two.ts'
-import { closedSets, closureOf } from './closed-sets.ts'
-import { frequentSets, tableOf } from './frequent-sets.ts'
+import { closedInSlices, closureOf } from './closed-sets.ts'
+import { frequentSetsInSlices, tableInSlices } from './frequent-sets.ts'
 import { taroneFactor } from './tarone.ts'
 
 export type Row<I extends string = string> = { readonly items: readonly I[]; readonly recent: boolean }
@@ -57,13 +59,19 @@ export function minePatterns<I extends string>(rows: readonly Row<I>[], options:
   return { ...counts, patterns: [...patterns] }
 }
 
+/** A set that is tested is as much work as so many words of bits. */
+const eachSet = 100
+
 /** The same, with each pattern named only when it is asked for: of thousands few are looked at. */
-export function searchPatterns<I extends string>(
+export const searchPatterns = <I extends string>(rows: readonly Row<I>[], options?: MiningOptions, among?: Among<I>) =>
+  atOnce(searchInSlices(rows, options, among))
+
+export function* searchInSlices<I extends string>(
   rows: readonly Row<I>[],
   { largest = 3, leastSupport = 5, level = 0.05 }: MiningOptions = {},
   { root, recent: recentBeside = 0, earlier: earlierBeside = 0, risenOnly = false }: Among<I> = {},
-): Omit<Mined<I>, 'patterns'> & { readonly patterns: Iterable<RisingPattern<I>> } {
-  const table = tableOf(
+): Slices<Omit<Mined<I>, 'patterns'> & { readonly patterns: Iterable<RisingPattern<I>> }> {
+  const table = yield* tableInSlices(
     rows.map(row => row.items),
     row => rows[row]!.recent,
     root,
@@ -72,9 +80,9 @@ export function searchPatterns<I extends string>(
   const recentAll = recentListed + recentBeside
   const earlierAll = rows.length - recentListed + earlierBeside
   const roots = root === undefined ? undefined : table.items.filter(root).length
-  const closed = closedSets(frequentSets(table, Math.max(1, leastSupport), largest, roots))
+  const closed = yield* closedInSlices(yield* frequentSetsInSlices(table, Math.max(1, leastSupport), largest, roots))
   const leastOf = remember((support: number) => leastAttainable(support, recentAll, recentAll + earlierAll))
-  const least = closed.map(set => leastOf(set.support))
+  const least = yield* mapInSlices(closed, eachSet, set => leastOf(set.support))
   const factor = taroneFactor(least, level)
 
   const countsOf = (recent: number, support: number): TwoByTwo => ({
@@ -86,7 +94,7 @@ export function searchPatterns<I extends string>(
   const tailOf = remember((key: number) =>
     upperTail(countsOf(key % (recentAll + 1), Math.floor(key / (recentAll + 1)))),
   )
-  const tested = closed.map(set => {
+  const tested = yield* mapInSlices(closed, eachSet, set => {
     const counts = countsOf(set.marked, set.support)
     const { fisher: p, midP } = tailOf(set.support * (recentAll + 1) + set.marked)
     return { set, counts, growth: growthOf(counts), p, midP, significant: p <= level / factor }

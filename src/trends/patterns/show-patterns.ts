@@ -3,8 +3,9 @@ import type { FamilyId } from '../../engine/answers.ts'
 import { type ByWeek, minimumReporters, showable } from '../fives.ts'
 import { type Item, isRuleItem } from '../outcome.ts'
 import type { PatternRow } from '../outcome-log.ts'
+import { atOnce, type Slices } from '../slices.ts'
 import { type Week, weekPlus } from '../week.ts'
-import { type RisingPattern, searchPatterns } from './rising-patterns.ts'
+import { type RisingPattern, searchInSlices } from './rising-patterns.ts'
 
 /** Recent: the last eight weeks, in which a rise is to be found. Earlier: up to a year before them. Fixed, so they tell nothing. */
 export const recentWeeks = 8
@@ -37,13 +38,16 @@ export type ShownPattern = {
  * recent reporters, and never two nested ones, whose counts differ by the checks that have one and not the other. `checks`: all of the
  * family, week by week; `failed`: those in which a rule fired.
  */
-export function findPatterns(
+export const findPatterns = (...asked: Parameters<typeof findInSlices>): ShownPattern[] =>
+  atOnce(findInSlices(...asked))
+
+export function* findInSlices(
   family: FamilyId,
   checks: ByWeek,
   failed: readonly PatternRow[],
   week: Week,
   most = 3,
-): ShownPattern[] {
+): Slices<ShownPattern[]> {
   const recentFrom = weekPlus(week, -recentWeeks + 1)
   const { from, to } = patternWeeks(week)
   const isRecent = (at: Week) => at >= recentFrom && at <= to
@@ -51,7 +55,8 @@ export function findPatterns(
   const recent = failed.filter(row => isRecent(row.week))
   const earlier = failed.filter(row => isEarlier(row.week))
   const all = { recent: only(checks, isRecent), earlier: only(checks, isEarlier) }
-  const { patterns } = searchPatterns(
+  yield failed.length
+  const { patterns } = yield* searchInSlices(
     [
       ...recent.map(({ items }) => ({ items, recent: true })),
       ...earlier.map(({ items }) => ({ items, recent: false })),
@@ -76,6 +81,7 @@ export function findPatterns(
       earlierOf: showable(all.earlier, week),
     }
     if (numbers.recent >= minimumReporters) shown.push({ ...pattern, numbers })
+    yield 10 * failed.length
   }
   return shown.map(pattern => ({
     family,

@@ -1,11 +1,12 @@
 // Closing a week: the state before it and the counts of the weeks give the state after it and what may be said.
 import type { FamilyId } from '../../engine/answers.ts'
 import type { WeekCount } from '../counts.ts'
-import { badCount, type Counts, cellOf, sortCounts, wholeFamily } from '../counts.ts'
+import { badCount, type Counts, cellOf, sortInSlices, wholeFamily } from '../counts.ts'
 import type { ByWeek } from '../fives.ts'
 import { patternWeeks, recentWeeks } from '../patterns/show-patterns.ts'
-import { judgeWeek, type Rise, weeksJudged } from '../rises/judge-week.ts'
+import { judgeInSlices, type Rise, weeksJudged } from '../rises/judge-week.ts'
 import { seriesKey } from '../rises/series.ts'
+import { atOnce, type Slices } from '../slices.ts'
 import { isWeek, type Week, weekPlus } from '../week.ts'
 import { openFamily } from './open-family.ts'
 import { anyServers, type EnoughServers } from './pool.ts'
@@ -80,8 +81,13 @@ export const weeksNeeded = (week: Week): Weeks => {
   return { from, to: week }
 }
 
+/** A row that is looked at is as much work as so many words of bits. */
+const eachRow = 5
+
 /** Closes a week. The order of the counts changes nothing; counts of later weeks change nothing. */
-export function closeWeek({
+export const closeWeek = (closing: WeekToClose): CloseResult => atOnce(closeInSlices(closing))
+
+export function* closeInSlices({
   scope,
   week,
   state,
@@ -89,13 +95,14 @@ export function closeWeek({
   counts: all,
   history,
   enough = anyServers,
-}: WeekToClose): CloseResult {
+}: WeekToClose): Slices<CloseResult> {
   const bad = badCount(all, isWeek)
   if (bad !== undefined) return { ok: false, refusal: { code: 'damaged-count', row: bad } }
   // What too few servers have brought is neither shown nor judged; it counts later, once there are enough.
   const told = new Set([...new Set(all.map(row => row.family))].filter(family => enough(family, null, week)))
   const rows = all.filter(row => told.has(row.family))
-  const counts = sortCounts(weeksOf(rows, weeksCounted(week)))
+  yield all.length * eachRow
+  const counts = yield* sortInSlices(weeksOf(rows, weeksCounted(week)))
   const before = state?.families ?? {}
   const start = state?.first ?? first
 
@@ -104,13 +111,19 @@ export function closeWeek({
     if (!enough(family, before[family]?.opened ?? null, week)) continue
     const opened = openFamily(before[family], cells, week)
     if (opened !== undefined) families[family] = opened
+    yield cells.size * eachRow * 10
   }
-  const { judged, rises: noticed, spikes, series } = judgeWeek(counts, week, start, state?.series ?? {}, history)
+  const {
+    judged,
+    rises: noticed,
+    spikes,
+    series,
+  } = yield* judgeInSlices(counts, week, start, state?.series ?? {}, history)
   const rises = stillRecent(noticed, state?.rises ?? [], week)
   return {
     ok: true,
     release: { format: 1, scope, week, ...showCells(families, before), judged, rises, spikes },
     state: { first: start, families, series, rises },
-    patternsOf: checksOf(searched(rises), sortCounts(weeksOf(rows.filter(isWhole), patternWeeks(week)))),
+    patternsOf: checksOf(searched(rises), yield* sortInSlices(weeksOf(rows.filter(isWhole), patternWeeks(week)))),
   }
 }

@@ -2,7 +2,8 @@
 import canonicalize from 'canonicalize'
 import type { FamilyId } from '../../engine/answers.ts'
 import type { PatternRow } from '../outcome-log.ts'
-import { findPatterns } from '../patterns/show-patterns.ts'
+import { findInSlices, type ShownPattern } from '../patterns/show-patterns.ts'
+import { atOnce, type Slices } from '../slices.ts'
 import type { ClosedWeek } from './close-week.ts'
 import type { Release } from './release.ts'
 import type { ReleaseState } from './state.ts'
@@ -15,13 +16,16 @@ export type FrozenWeek = {
 }
 
 /** Completes a closed week. `failed` holds, for each family of `patternsOf`, its failed checks of `patternWeeks(week)`. */
-export function freezeWeek(
+export const freezeWeek = (closed: ClosedWeek, failed: ReadonlyMap<FamilyId, readonly PatternRow[]>): FrozenWeek =>
+  atOnce(freezeInSlices(closed, failed))
+
+export function* freezeInSlices(
   { release, state, patternsOf }: ClosedWeek,
   failed: ReadonlyMap<FamilyId, readonly PatternRow[]>,
-): FrozenWeek {
-  const patterns = [...patternsOf].flatMap(([family, checks]) =>
-    findPatterns(family, checks, failed.get(family) ?? [], release.week),
-  )
+): Slices<FrozenWeek> {
+  const patterns: ShownPattern[] = []
+  for (const [family, checks] of patternsOf)
+    patterns.push(...(yield* findInSlices(family, checks, failed.get(family) ?? [], release.week)))
   const whole: Release = { ...release, patterns }
   return { release: whole, bytes: canonicalize(whole) ?? '', state }
 }

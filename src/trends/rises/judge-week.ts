@@ -2,6 +2,7 @@
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
 import { allChecks, type Counts } from '../counts.ts'
 import { type ByWeek, minimumReporters, reportersIn } from '../fives.ts'
+import { atOnce, mapInSlices, type Slices } from '../slices.ts'
 import { standOut } from '../stats/stand-out.ts'
 import { type Week, weekPlus, weeksFrom, weeksUpTo } from '../week.ts'
 import { type Baseline, baselineGap, baselineOf, baselineWeeks, expectedOf, leastHistory } from './baseline.ts'
@@ -25,6 +26,9 @@ export type Rise = {
   readonly standsOut: boolean
 }
 
+/** A series that is judged is as much work as so many words of bits. */
+const eachSeries = 5000
+
 export type JudgedWeek = {
   /** False until there are thirteen weeks of history: then nothing is said, rather than "no rise". */
   readonly judged: boolean
@@ -38,18 +42,22 @@ export type JudgedWeek = {
  * Judges `week` by counts that reach `weeksJudged` weeks back (more does no harm). `first` is where the history begins.
  * Deterministic; the order of the counts changes nothing.
  */
-export function judgeWeek(
+export const judgeWeek = (...asked: Parameters<typeof judgeInSlices>): JudgedWeek => atOnce(judgeInSlices(...asked))
+
+export function* judgeInSlices(
   counts: Counts,
   week: Week,
   first: Week,
   before: Readonly<Record<string, SeriesState>>,
   history: number = leastHistory,
-): JudgedWeek {
+): Slices<JudgedWeek> {
   const past = weeksFrom(first, week)
   if (past < history) return { judged: false, rises: [], spikes: [], series: {} }
   const weeks = weeksUpTo(week, Math.min(past + 1, weeksJudged))
   const checks = inOrder(allChecks(counts), weeks)
-  const found = watchedSeries(counts).map(series => judgeSeries(series, weeks, checks, before[seriesKey(series)]))
+  const found = yield* mapInSlices(watchedSeries(counts), eachSeries, series =>
+    judgeSeries(series, weeks, checks, before[seriesKey(series)]),
+  )
   return {
     judged: true,
     rises: shown(
