@@ -152,6 +152,28 @@ for (const kind of databases)
       expect([(await before.of(cleo)).helped.length, (await before.of(dora)).settings.length]).toEqual([0, 0])
     })
 
+    test.each([
+      ['in its check', 'c'.repeat(64), false],
+      ['among those for which there are too few', 'd'.repeat(64), true],
+    ])('what waits to be counted, %s, is found, too', async (_, reporter, moved) => {
+      for (const one of [running, restored]) {
+        const { checks, outcomes } = over(one)
+        const id = `waits${reporter[0]}`
+        await checks.create(pausedCheck(id, { holder: cleo, server: barn, phase: { is: 'done' } }), `i-${id}`)
+        const done = pausedCheck(id, { holder: cleo, server: barn, phase: { is: 'done' } })
+        await checks.settle(done, { ...base, server: barn, family: null, reporter, pooled: null })
+        if (moved) await outcomes.admit(base.week)
+      }
+      const { erasures, outcomes } = over(running)
+      now += 1000
+      const counted = (await outcomes.of([reporter])).length
+      expect(await forgetCounted(outcomes, erasures)([reporter])).toBe(counted)
+      const before = over(restored).outcomes
+      expect(await before.of([reporter])).toHaveLength(counted)
+      await start(restored)
+      expect(await before.of([reporter])).toEqual([])
+    })
+
     test('after ninety days nothing of it is left in the list', async () => {
       now += remembered + 1
       await start(running)

@@ -55,7 +55,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.not-moderator':
     'Das kann nur die Moderation dieses Servers sehen oder tun. Wenn du dazugehörst, bitte die Person, die den Bot eingerichtet hat, deine Rolle zu nennen.',
   'refusal.no-release':
-    'Es gibt noch keine Auswertung. Die erste kommt, wenn eine Woche vorbei ist, in der eine beendete Prüfung gezählt wurde.',
+    'Es gibt noch keine Auswertung. Die erste kommt nach der Woche, in der ein fünftes Mitglied eine Prüfung beendet hat, die gezählt wird.',
   'refusal.nothing-counted':
     'Dieser Server lässt seine Prüfungen nicht zählen, also gibt es nichts zu zeigen. Wer ihn verwaltet, kann das mit /einrichten einschalten.',
   'refusal.not-pooling':

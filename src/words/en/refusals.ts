@@ -30,7 +30,7 @@ export const refusals = {
   'refusal.not-moderator':
     'Only moderators of this server can see or do that. If you are one, ask the person who set the bot up to name your role.',
   'refusal.no-release':
-    'There is no release yet. The first one comes when a week is over in which a finished check was counted.',
+    'There is no release yet. The first one comes after the week in which a fifth person has finished a check that is counted.',
   'refusal.nothing-counted':
     'This server does not have its checks counted, so there is nothing to show. The people who manage it can turn that on with /setup.',
   'refusal.not-pooling':

@@ -55,7 +55,7 @@ export const refusals: InWordsOf<typeof english> = {
   'refusal.not-moderator':
     'Eso solo puede verlo o hacerlo la moderación de este servidor. Si eres parte de ella, pide a quien configuró el bot que nombre tu rol.',
   'refusal.no-release':
-    'Aún no hay ningún informe. El primero llega cuando acaba una semana en la que se contó una comprobación terminada.',
+    'Aún no hay ningún informe. El primero llega tras la semana en la que una quinta persona haya terminado una comprobación que se cuente.',
   'refusal.nothing-counted':
     'Este servidor no cuenta sus comprobaciones, así que no hay nada que mostrar. Quien puede gestionarlo puede activarlo con /configurar.',
   'refusal.not-pooling':
