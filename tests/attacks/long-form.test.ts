@@ -6,6 +6,7 @@ import { hostileInteractions } from './long-form/interactions.ts'
 import { kills } from './long-form/kills.ts'
 import { raid } from './long-form/raid.ts'
 import { databaseRestarts, postgresMissing } from './long-form/restarts.ts'
+import { ownPostgresMissing, serverRestarts } from './long-form/server-restarts.ts'
 
 test('hostile interactions are answered in words and in time, ping nobody, and leave the owner’s check alone', async () => {
   expect((await hostileInteractions(300)).wrong).toEqual([])
@@ -32,6 +33,14 @@ test('a clock that goes back by an hour makes nobody wait and nothing count twic
 test.skipIf(postgresMissing)('through restarts of the database, what was acknowledged is stored', async () => {
   expect((await databaseRestarts(4)).wrong).toEqual([])
 })
+
+test.skipIf(ownPostgresMissing)(
+  'through crashes of the database under a running bot, too',
+  async () => {
+    expect((await serverRestarts(2)).wrong).toEqual([])
+  },
+  300_000,
+)
 
 test('a raid holds up nobody who was there before', async () => {
   expect((await raid(60)).wrong).toEqual([])

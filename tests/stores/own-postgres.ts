@@ -31,30 +31,56 @@ function run(program: string, words: readonly string[], cwd: string): Promise<vo
   return done.promise
 }
 
+const missing = programs === undefined ? `no initdb, pg_ctl and postgres below ${versions}` : undefined
+
+export type OwnPostgres = {
+  /** What an operator would name it by. */
+  readonly url: string
+  /** Ends it at once, as a crash would, and starts it again. */
+  restart(): Promise<void>
+  close(): Promise<void>
+}
+
+export async function openOwnPostgres(): Promise<OwnPostgres> {
+  const folder = await mkdtemp(join(tmpdir(), 'cellwary-pg-'))
+  if (asSomebody.uid !== undefined) await chown(folder, nobody, nobody)
+  const data = join(folder, 'data')
+  const settings = `-c wal_level=logical -c fsync=off -c listen_addresses= -c unix_socket_directories=${folder}`
+  const control = (...words: string[]) => run('pg_ctl', ['-D', data, '-w', ...words], folder)
+  const start = () => control('-l', join(folder, 'log'), '-o', settings, 'start')
+  const stop = () => control('-m', 'immediate', 'stop')
+  await run('initdb', ['-D', data, '-U', 'postgres', '-A', 'trust', '--no-sync', '-E', 'UTF8', '--locale=C'], folder)
+  await start()
+  return {
+    url: `postgres://postgres@localhost/postgres?host=${encodeURIComponent(folder)}`,
+    async restart() {
+      await stop()
+      await start()
+    },
+    async close() {
+      await stop()
+      await rm(folder, { recursive: true, force: true })
+    },
+  }
+}
+
 export const ownPostgres: Kind = {
   name: 'a PostgreSQL of its own',
-  missing: programs === undefined ? `no initdb, pg_ctl and postgres below ${versions}` : undefined,
+  missing,
   dump: 'postgres.sql',
   async open() {
-    const folder = await mkdtemp(join(tmpdir(), 'cellwary-pg-'))
-    if (asSomebody.uid !== undefined) await chown(folder, nobody, nobody)
-    const data = join(folder, 'data')
-    const settings = `-c wal_level=logical -c fsync=off -c listen_addresses= -c unix_socket_directories=${folder}`
-    await run('initdb', ['-D', data, '-U', 'postgres', '-A', 'trust', '--no-sync', '-E', 'UTF8', '--locale=C'], folder)
-    await run('pg_ctl', ['-D', data, '-w', '-l', join(folder, 'log'), '-o', settings, 'start'], folder)
-    const url = `postgres://postgres@localhost/postgres?host=${encodeURIComponent(folder)}`
-    const opened = [await openPostgres(url)]
+    const own = await openOwnPostgres()
+    const opened = [await openPostgres(own.url)]
     return {
       db: opened[0] as (typeof opened)[0],
       async again() {
-        const another = await openPostgres(url)
+        const another = await openPostgres(own.url)
         opened.push(another)
         return another
       },
       async close() {
         for (const one of opened) await one.destroy()
-        await run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop'], folder)
-        await rm(folder, { recursive: true, force: true })
+        await own.close()
       },
     }
   },

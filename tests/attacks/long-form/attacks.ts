@@ -10,6 +10,7 @@ import { memoryOver } from './memory.ts'
 import { raid } from './raid.ts'
 import { databaseRestarts, postgresMissing } from './restarts.ts'
 import type { Result } from './result.ts'
+import { ownPostgresMissing, serverRestarts } from './server-restarts.ts'
 import type { Size } from './sizes.ts'
 
 export type Attack = {
@@ -40,6 +41,15 @@ export const attacks: readonly Attack[] = [
   { name: 'read-only', run: () => readOnlyFile() },
   { name: 'clock', times: size => size.clocks, run: (_, times) => clocksBack(times) },
   { name: 'raid', run: size => raid(size.raid) },
+  ...(ownPostgresMissing
+    ? []
+    : [
+        {
+          name: 'crashes-postgresql',
+          times: (size: Size) => size.crashes,
+          run: (_: Size, times: number, seed: number) => serverRestarts(times, seed),
+        },
+      ]),
   ...(postgresMissing ? [] : onPostgres),
 ]
 
