@@ -114,3 +114,7 @@ test('answers that make a case fire are no conditions of conditions', () => {
   const text = draftRule(of(together('rule:torn', 'answer:cap=red')), program({ torn: both }), words)
   expect(text).toContain('answers:\n#       cap: red')
 })
+
+test('a part that has no items beside failed checks is no condition', () => {
+  expect(whenOf(rose('torn'), { torn: is('wrap', 'torn') })).toEqual({ wrap: 'torn' })
+})
