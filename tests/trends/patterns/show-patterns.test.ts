@@ -250,3 +250,17 @@ test.each([
   ]
   expect(findPatterns('harrow-30', table, now)).toMatchObject([{ recent, earlier, growth }])
 })
+
+test('of sets as short that pick out the same checks, the one with most failed checks is told of', () => {
+  const all: Item[] = ['bought:market', 'rule:a', 'rule:b']
+  // No two of them came together without the third, but the two that are no failed check together; each came alone.
+  const table = [
+    ...rows(15, 1, all),
+    ...rows(5, 1, ['rule:a']),
+    ...rows(5, 1, ['rule:b', 'bought:market']),
+    ...rows(40, 20, ['rule:a']),
+    ...rows(40, 20, ['rule:b']),
+    ...rows(80, 20, ['rule:b', 'bought:market']),
+  ]
+  expect(findPatterns('harrow-30', table, now)[0]?.items).toEqual(['rule:a', 'rule:b'])
+})
