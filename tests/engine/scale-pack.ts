@@ -24,6 +24,7 @@ const read = readPack({
   rules: [
     rule('torn-wrap', { kind: 'hazard', act: 'isolate' }, { wrap: 'torn' }),
     rule('empty', { kind: 'hazard', act: 'isolate' }, { volts: { below: 1 } }),
+    rule('low-and-bare', { kind: 'hazard', act: 'isolate' }, { volts: { below: 2 }, code: 'missing' }),
     rule('heavy', { kind: 'must', means: 'counterfeit' }, { mass: { above: 60 } }),
     rule('light', sign('strong'), { mass: { below: 42 } }),
     rule('four-legs', sign('moderate'), { legs: 'four' }),

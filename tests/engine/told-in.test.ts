@@ -194,6 +194,17 @@ describe('each text of a pack', () => {
     expect(inLanguage(programOf([german], 'one'), 'de').family?.about).toBe('About one.')
     const silent: Pack = { ...read.pack, families: read.pack.families.map(({ about: _, ...one }) => one) }
     expect(inLanguage(programOf([silent], 'one'), 'de').family).not.toHaveProperty('about')
+    // It is told by its own pack, whichever other is in another language too.
+    const other = { ...lanternPack, families: [], rules: lanternPack.rules.map(one => ({ ...one, id: `x-${one.id}` })) }
+    const apart = lanternPack.questions.map(one => ({ ...one, id: `x-${one.id}` }))
+    const two = programOf(
+      [
+        { ...other, questions: apart, rules: [] },
+        { ...read.pack, words: { de: full } },
+      ],
+      'one',
+    )
+    expect(inLanguage(two, 'de').family?.about).toBe('Über eins.')
     const general: Pack = { ...read.pack, families: [] }
     expect(inLanguage(programOf([general]), 'de').family).toBeUndefined()
   })

@@ -188,7 +188,12 @@ describe('views', () => {
     const again = open()
     expect(() => again.within(0, () => again.viewOf(group))).toThrow(TooTangled)
     expect(again.viewOf(group).chances[doubtful]).toBeCloseTo(0.421875, 12)
-    const forgetful = open(1)
+    const forgetful = open(2)
+    const view = (formula: number) => forgetful.viewOf([itemOf('weak', formula)])
+    const [first, second] = [view(a), view(b)]
+    expect([view(a), view(b)].map((one, i) => one === [first, second][i])).toEqual([true, true])
+    const third = view(c)
+    expect([view(c) === third, view(a) === first, view(c) === third]).toEqual([true, false, true])
     expect(forgetful.viewOf(group).chances).toEqual(views.viewOf(group).chances)
   })
 })
