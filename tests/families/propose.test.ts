@@ -9,8 +9,9 @@ import { settleFacts } from '../../src/families/facts/settle-facts.ts'
 import { openFamilyPrograms } from '../../src/families/family-programs.ts'
 import { featuresOf, inCheckOrder, offeredFeatures } from '../../src/families/features.ts'
 import { propose } from '../../src/families/propose.ts'
+import { prove } from '../../src/families/prove.ts'
 import { against, bare, traits } from './bare-family.ts'
-import { anyCell } from './base.ts'
+import { anyCell, compileFamily } from './base.ts'
 import { referenceOf, sha256 } from './made-families.ts'
 
 const legs = traits({ legs: { made: ['three'], against: [against(['four'])] } })
@@ -97,6 +98,35 @@ describe('programs', () => {
   })
 })
 
+describe('proved', () => {
+  const derivedOf = (facts: Facts) => {
+    const derived = derive(facts, anyCell)
+    const compiled = derived.ok ? compileFamily(derived.pack) : undefined
+    if (!derived.ok || !compiled?.ok) throw new Error('it does not derive')
+    return { ...derived, program: compiled.program }
+  }
+  const whole = derivedOf({ ...draft, figures: { capacity: { typical: 2500, least: 2450 } } })
+  test('is a pack whose cases all hold and show each rule in every way', () => {
+    expect(prove(whole.program, whole)).toEqual({ cases: whole.cases.length, problems: [], canFindNothing: true })
+    expect(whole.cases.length).toBeGreaterThan(6)
+  })
+  test('is none with a case that says something else, or a rule that lacks one', () => {
+    const [first, ...others] = whole.cases
+    if (!first) throw new Error('no case')
+    const [rule = ''] = Object.keys(first.rules)
+    expect(prove(whole.program, { pack: whole.pack, cases: others })).toMatchObject({
+      cases: others.length,
+      problems: [{ code: 'uncovered', at: 'f-tried01', name: rule, lacks: ['fires'] }],
+    })
+    const wrong = prove(whole.program, { pack: whole.pack, cases: [{ ...first, verdict: 'open' }, ...others] })
+    expect(wrong.problems).toMatchObject([{ code: 'case-differs', at: first.case, name: 'verdict', expected: 'open' }])
+  })
+  test('says where nothing can ever be found', () => {
+    const few = derivedOf(draft)
+    expect(prove(few.program, few).canFindNothing).toBe(false)
+  })
+})
+
 describe('features', () => {
   const all = [...featuresOf(anyCell).keys()]
   test('are asked about in one order: what leads, what is likeliest to tell, the rest as it stands, lifting a ring last', () => {
@@ -166,6 +196,12 @@ describe('a file', () => {
     ],
   ])('of %s is refused', (_, data, problem) => {
     expect(refused(JSON.parse(JSON.stringify(data)))).toEqual([problem])
+  })
+  test('words with an address are named by their beginning', () => {
+    const says = `www.shop.com ${'x'.repeat(100)}`
+    expect(refused(JSON.parse(JSON.stringify(file({ fakes: [{ ...fake, finding: undefined, says }] }))))).toEqual([
+      { code: 'words-with-link', words: says.slice(0, 80) },
+    ])
   })
   test('is so deep and no deeper; five things that are wrong are named at most', () => {
     const deep = (levels: number): unknown => (levels === 0 ? 'x' : [deep(levels - 1)])
