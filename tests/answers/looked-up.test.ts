@@ -67,6 +67,14 @@ describe('a question', () => {
     expect([found.answer?.id, found.near.map(one => one.id)]).toEqual([answer, near])
     expect(found.language).toBe('en')
   })
+  test('of danger is answered by what names it, and not by what only speaks of it', () => {
+    const speaks = { ...swell, texts: { en: { ...swell.texts.en, body: 'It crackles.' } } }
+    expect(openBook([post, speaks, fire]).lookUp('it crackles', ['en']).answer?.id).toBe('fire')
+    const named = { ...swell, texts: { en: { ...swell.texts.en, keywords: ['it crackles'] } } }
+    expect(openBook([post, named, fire]).lookUp('it crackles', ['en']).answer?.id).toBe('swell')
+    // Where nothing tells of getting away, it is what is nearest.
+    expect(openBook([post, shelf]).lookUp('cells on a shelf crackle, it crackles', ['en']).answer?.id).toBe('shelf')
+  })
   test('of somebody who is hurt is answered by what helps them, in any language', () => {
     expect(book.lookUp('burnt my hand on a cell', ['en'])).toMatchObject({ answer: aid, language: 'en' })
     expect(book.lookUp('mano quemada con la pila', ['en'])).toMatchObject({ answer: aid, language: 'es' })

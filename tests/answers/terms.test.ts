@@ -55,6 +55,8 @@ describe('terms', () => {
     expect(asked('kurrier')).toEqual(['kurrier'])
     expect(asked('curieer')).toEqual(['curieer'])
     expect(asked('klebr')).toEqual(['kleber?'])
+    expect(asked('batery')).toEqual(['cell?'])
+    expect(asked('accus')).toEqual(['cell'])
     // Short words and figures are as they stand.
     expect(asked('pule')).toEqual(['pule'])
     expect(asked('cour1er')).toEqual(['cour1er'])

@@ -247,6 +247,8 @@ describe('an outlook', () => {
     expect(look({ mass: reading(90) })).toEqual({ chances: [1, 0, 0, 0, 0], reachable: ['danger'], prospects: [] })
     expect(look({ legs: option('four') })).toBe(look({ legs: option('five') }))
     expect(read({ given: { mass: reading(90) } })({}).reachable).toEqual(['danger'])
+    // What is given of a question that no rule reads settles nothing.
+    expect(read({ given: { colour: reading(90) } })({}).reachable).toEqual(read()({}).reachable)
   })
   test('knows "nothing found" of a known family alone', () => {
     const known = read({ enough: [is('four', 'five'), light, heavy] })
