@@ -188,11 +188,11 @@ describe('told by words alone', () => {
     expect(speaksOfOtherThings('how to store', 'en', nobody)).toBe(false)
   })
   test('a sign of danger is the whole words around it, and none of another thing', () => {
-    expect(signsOfDanger('well it is on fire now', 'en')).toEqual(['on', 'fire'])
-    expect(signsOfDanger('smoke', 'en')).toEqual(['smoke'])
-    expect(signsOfDanger('nothing at all', 'en')).toEqual([])
-    expect(signsOfDanger('my kettle smokes', 'en')).toEqual([])
-    expect(signsOfDanger('my kettle and my charger smoke', 'en')).toEqual(['smoke'])
+    expect(signsOfDanger('well it is on fire now', 'en', () => false)).toEqual(['on', 'fire'])
+    expect(signsOfDanger('smoke', 'en', () => false)).toEqual(['smoke'])
+    expect(signsOfDanger('nothing at all', 'en', () => false)).toEqual([])
+    expect(signsOfDanger('my kettle smokes', 'en', () => false)).toEqual([])
+    expect(signsOfDanger('my kettle and my charger smoke', 'en', () => false)).toEqual(['smoke'])
   })
   test.each([
     ['my hand is burnt', true],
