@@ -14,8 +14,11 @@ const vocabulary: Vocabulary = {
   stem: word => word.replace(/s$/, ''),
 }
 const texts = ['The courier charges cells', 'Kleber zellen pole arbeit wickel']
-const terms = openTerms(vocabulary, texts)
-const asked = (text: string) => terms.ofQuery(text).map(({ term, guessed }) => (guessed ? `${term}?` : term))
+const opened = () => openTerms(vocabulary, texts)
+const asked = (text: string) =>
+  opened()
+    .ofQuery(text)
+    .map(({ term, guessed }) => (guessed ? `${term}?` : term))
 
 test('lower case, no accents and no apostrophes; what is drawn out is shortened', () => {
   expect(bare('Größe ÑANDÚ')).toBe('grosse nandu')
@@ -27,19 +30,19 @@ test('lower case, no accents and no apostrophes; what is drawn out is shortened'
 
 describe('terms', () => {
   test('are the words without small ones and endings, those that mean the same as one', () => {
-    expect(terms.ofText('The battery of couriers, accus')).toEqual(['cell', 'courier', 'cell'])
-    expect(terms.ofWord('batterys')).toBe('cell')
-    expect(terms.ofWord('unheard')).toBe('unheard')
-    expect(terms.ofText('')).toEqual([])
+    expect(opened().ofText('The battery of couriers, accus')).toEqual(['cell', 'courier', 'cell'])
+    expect(opened().ofWord('batterys')).toBe('cell')
+    expect(opened().ofWord('unheard')).toBe('unheard')
+    expect(opened().ofText('')).toEqual([])
   })
   test('words that mean something only together are one', () => {
-    expect(terms.ofText('rest voltage, restvoltage')).toEqual(['restvolt', 'restvolt'])
+    expect(opened().ofText('rest voltage, restvoltage')).toEqual(['restvolt', 'restvolt'])
   })
   test('a long word of two that are known is its parts as well, with what joins them', () => {
-    expect(terms.ofText('zellenkleber')).toEqual(['zellenkleber', 'zellen', 'kleber'])
-    expect(terms.ofText('arbeitswickel')).toEqual(['arbeitswickel', 'arbeit', 'wickel'])
-    expect(terms.ofText('kleberzeppelin')).toEqual(['kleberzeppelin'])
-    expect(terms.ofText('polepole')).toEqual(['polepole', 'pole', 'pole'])
+    expect(opened().ofText('zellenkleber')).toEqual(['zellenkleber', 'zellen', 'kleber'])
+    expect(opened().ofText('arbeitswickel')).toEqual(['arbeitswickel', 'arbeit', 'wickel'])
+    expect(opened().ofText('kleberzeppelin')).toEqual(['kleberzeppelin'])
+    expect(opened().ofText('polepole')).toEqual(['polepole', 'pole', 'pole'])
     const whole = openTerms({ ...vocabulary, compounds: false }, texts)
     expect(whole.ofText('zellenkleber')).toEqual(['zellenkleber'])
     // Of what is typed, the parts stand for a word that nobody has written.
@@ -55,7 +58,7 @@ describe('terms', () => {
     expect(asked('kurrier')).toEqual(['kurrier'])
     expect(asked('curieer')).toEqual(['curieer'])
     expect(asked('klebr')).toEqual(['kleber?'])
-    expect(asked('batery')).toEqual(['cell?'])
+    expect([asked('batery'), asked('accuo')]).toEqual([['cell?'], ['cell?']])
     expect(asked('accus')).toEqual(['cell'])
     // Short words and figures are as they stand.
     expect(asked('pule')).toEqual(['pule'])

@@ -172,6 +172,10 @@ test('each setting that a file names is taken or named as left out, with why', (
     { is: 'field', field: 'keepWeeks', refusal: { code: 'weeks-out-of-range', least: 26, most: 260 } },
     { is: 'field', field: 'forumOffers', refusal: { code: 'too-many-forums', most: 5 } },
   ])
+  const link = { url: 'http://shop.example/', title: 'A shop' }
+  expect(takeIn(server, { fields: {}, links: [link] }, asked, 1, String).left).toEqual([
+    { is: 'link', ...link, refusal: { code: 'link-not-https', scheme: 'http' } },
+  ])
   const fits = {
     ...{ language: 'es', reportsChannel: 'c1', reviewChannel: 'c2', moderatorRoles: ['r1'], helperRoles: ['r2'] },
     ...{ reminders: { hours: 6, role: 'r3' }, outcomes: true, pooling: true, keepWeeks: 52, weeklyNote: true },
