@@ -27,7 +27,7 @@ const assuring: Record<Language, { readonly words: RegExp; readonly unless: RegE
 /** What an entry is about, told by its English words, and the caution it then carries at least. */
 const needed: readonly { readonly caution: CautionKind; says(text: EntryText): boolean }[] = [
   { caution: 'emergency', says: ({ title }) => /\b(smok|hiss|burn|leak|swell)/i.test(title) },
-  { caution: 'full', says: ({ body }) => /\b(charg(e|ed|ing)|discharg|use it|use them|buy|re-sleeve)\b/i.test(body) },
+  { caution: 'full', says: ({ body }) => /\b((dis)?charg(e|ed|ing)|use it|use them|buy|re-sleeve)\b/i.test(body) },
 ]
 
 /** Everything wrong with the entries, each with its own id; none if they can be used. They may be related to those of `beside`. */

@@ -41,7 +41,7 @@ export function nearest(
   const whole = weigh(asked, telling)
   let best = { close: 0, shared: 0 }
   for (const { terms, tells } of phrasings) {
-    const close = tells > 0 ? (2 * weigh(asked, telling, terms)) / (whole + tells) : 0
+    const close = (2 * weigh(asked, telling, terms)) / (whole + tells)
     if (close > best.close) best = { close, shared: asked.filter(one => terms.has(one.term)).length }
   }
   return best

@@ -65,16 +65,16 @@ type Indexed = {
 }
 
 function openLanguage(entries: readonly Entry[], language: Language): OneLanguage {
-  const texts = entries.map(entry => textFor(entry, language))
+  const texts = entries.map(entry => ({ entry, ...textFor(entry, language) }))
   const vocabulary = vocabularies[language]
   const terms = openTerms(
     vocabulary,
     texts.flatMap(({ title, body, keywords }) => [title, body, ...keywords]),
   )
-  const fields = texts.map(({ title, keywords, body }) => {
+  const fields = texts.map(({ entry, title, keywords, body }) => {
     const asked = keywords.map(terms.ofText)
     const titled = terms.ofText(title)
-    return { title: titled, keywords: asked.flat(), body: terms.ofText(body), phrased: [titled, ...asked] }
+    return { entry, title: titled, keywords: asked.flat(), body: terms.ofText(body), phrased: [titled, ...asked] }
   })
   const rank = openRanking(
     fields.map(({ title, keywords, body }) => ({ title, keywords, body })),
@@ -87,19 +87,16 @@ function openLanguage(entries: readonly Entry[], language: Language): OneLanguag
       body: spokenWords(body),
     })),
   )
-  const sets = fields.map(({ title, keywords, body }) => {
+  const sets = fields.map(({ entry, title, keywords, body, phrased }) => {
     const named = new Set([...title, ...keywords])
-    return { named, all: new Set([...named, ...body]) }
+    return { entry, named, all: new Set([...named, ...body]), phrased }
   })
   const rarity = new Map<string, number>()
   for (const { all } of sets) for (const term of all) rarity.set(term, (rarity.get(term) ?? 0) + 1)
   /** How much a term tells: one that no entry has tells most. */
   const telling: Telling = term => Math.log(1 + (entries.length + 0.5) / ((rarity.get(term) ?? 0) + 0.5))
   const phrasingsOf = (list: readonly (readonly string[])[]) => list.map(one => toPhrasing(one, telling))
-  const indexed = entries.map((entry, i): Indexed => {
-    const { all = new Set<string>(), named = all } = sets[i] ?? {}
-    return { entry, all, named, phrasings: phrasingsOf(fields[i]?.phrased ?? []) }
-  })
+  const indexed = sets.map(({ phrased, ...one }): Indexed => ({ ...one, phrasings: phrasingsOf(phrased) }))
   const ours = new Set(vocabulary.ours.split(' ').map(terms.ofWord))
   const elsewhere = phrasingsOf(vocabulary.elsewhere.flatMap(line => line.split(', ')).map(terms.ofText))
 

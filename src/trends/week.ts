@@ -34,8 +34,9 @@ const starts = new Map<Week, number>()
 const mostKept = 5000
 
 function readStart(week: Week): number {
-  const [, year, number] = shape.exec(week) ?? []
-  if (year === undefined || number === undefined) return Number.NaN
+  const found = shape.exec(week)
+  if (!found) return Number.NaN
+  const [, year, number] = found
   // 4 January is always in week 1.
   return mondayOf(Date.UTC(Number(year), 0, 4)) + (Number(number) - 1) * 7 * day
 }

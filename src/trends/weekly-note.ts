@@ -11,7 +11,6 @@ export type WeeklyNote = {
 
 export function noteOf(release: Release | undefined, findings: readonly Pick<Finding, 'state'>[]): WeeklyNote {
   const number = (state: Finding['state']) => findings.filter(one => one.state === state).length
-  const { week, scope, checks, more, verdicts } = release ?? {}
-  const counts = week && scope && verdicts ? { week, scope, checks: checks ?? 0, more: more ?? 0, verdicts } : undefined
-  return { counts, open: number('open'), watching: number('watching') }
+  const shown = ({ week, scope, checks, more, verdicts }: Release) => ({ week, scope, checks, more, verdicts })
+  return { counts: release && shown(release), open: number('open'), watching: number('watching') }
 }

@@ -5,6 +5,7 @@ import { factsOfBatch } from '../../src/check/known/facts-of-batch.ts'
 import { factsOfClaim } from '../../src/check/known/facts-of-claim.ts'
 import { factsOfLog } from '../../src/check/known/facts-of-log.ts'
 import type { Answers } from '../../src/engine/answers.ts'
+import { formatNames } from '../../src/ground/formats.ts'
 import type { BatchFinding } from '../../src/readings/batch/weigh-batch.ts'
 import type { RunReading } from '../../src/readings/discharge/measure-run.ts'
 import { readClaims } from '../../src/readings/read-claims.ts'
@@ -63,6 +64,21 @@ describe('a claim', () => {
     ['1.5V 2600mWh li-ion USB', { chemistry: 'fixed-voltage' }],
   ])('“%s”', (text, facts) => {
     expect(said(factsOfClaim(readClaims(text, 'en')))).toEqual(facts)
+  })
+
+  test('names each size as it is asked for: some at once, others behind another size, and what is neither as none of them', () => {
+    const asks = shippedProgram().questions
+    const options = (id: string) => {
+      const answer = asks.get(id)?.answer
+      return answer?.kind === 'options' ? answer.options.map(one => one.id) : []
+    }
+    for (const format of [...formatNames, 'a-size-nobody-asks-for']) {
+      const facts = said(factsOfClaim([{ kind: 'format', format, from: 'trade-code' }] as never))
+      const other = options('other-format').includes(format) ? format : 'none'
+      expect(facts, format).toEqual(
+        options('format').includes(format) ? { format } : { format: 'other', 'other-format': other },
+      )
+    }
   })
 
   test('answers in options that the shipped packs have', () => {

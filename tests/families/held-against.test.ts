@@ -91,3 +91,101 @@ test('features are looks that no hazard reads and that say how a cell is made; o
   for (const id of ['where-bought', 'mass', 'swollen', 'no-such-question']) expect(isKept(program, id), id).toBe(false)
   expect(featuresOf(anyCell)).toBe(features)
 })
+
+const made = (id: string, traits: Facts['traits'], more: Partial<Facts> = {}): Candidate =>
+  candidate({
+    ...named(id, id, unnamedFamilies['unnamed-18650-c']),
+    traits,
+    figures: {},
+    fakes: [],
+    alsoEnough: [],
+    ...more,
+  })
+const trait = (good: string[], ...against: [string[], 'must' | 'strong' | 'moderate' | 'weak'][]) => ({
+  made: good,
+  against: against.map(([options, tells]) => ({ options, tells, from: 'moderator' as const })),
+  remarks: [],
+})
+
+test('contradicted by what tells most first; a weak sign contradicts nothing, and a must says that it is one', () => {
+  const one = made('f-held01', {
+    print: trait(['clean'], [['poor'], 'weak']),
+    'code-place': trait(['wrap'], [['can'], 'moderate']),
+    'vent-disc': trait(['smooth'], [['four-lines'], 'strong']),
+    legs: trait(['three'], [['four'], 'must']),
+  })
+  const wrong = { print: 'poor', 'code-place': 'can', 'vent-disc': 'four-lines' }
+  expect(holdAgainst(one, said(wrong))).toEqual({
+    ...{ candidate: one, contradicts: ['vent-disc', 'code-place'], must: false, asMade: [], fakes: [] },
+  })
+  expect(holdAgainst(one, said({ ...wrong, legs: 'four' }))).toMatchObject({
+    ...{ contradicts: ['legs', 'vent-disc', 'code-place'], must: true },
+  })
+  expect(holdAgainst(one, said({ legs: 'three', print: 'clean' })).asMade.toSorted()).toEqual(['legs', 'print'])
+})
+
+test('a known fake that matches is named, and contradicts no feature', () => {
+  const fake = {
+    ...{ id: 'seen', title: 'Seen', since: '2026-W45', copies: [], says: 'x', state: 'seen' as const },
+    look: { legs: ['four'] },
+  }
+  const one = made(
+    'f-held02',
+    { legs: { ...trait(['three']), against: [] } },
+    { fakes: [fake, { ...fake, id: 'other', look: { legs: ['five'] } }] },
+  )
+  expect(holdAgainst(one, said({ legs: 'four' }))).toMatchObject({
+    fakes: [{ id: 'seen' }],
+    contradicts: [],
+    must: false,
+  })
+})
+
+test('made alike are those of one size with the same looks and the same that counts against them', () => {
+  const of = (id: string, ...against: [string[], 'must' | 'weak'][]) => made(id, { legs: trait(['three'], ...against) })
+  const plain = of('f-alike1', [['four'], 'must'])
+  expect(groupsOf([plain, of('f-alike2', [['four'], 'must'])])).toHaveLength(1)
+  expect(groupsOf([plain, of('f-alike3', [['four'], 'must'], [['five'], 'weak'])])).toHaveLength(1)
+  expect(groupsOf([plain, of('f-alike4', [['four', 'five'], 'must'])])).toHaveLength(2)
+  expect(groupsOf([plain, made('f-alike5', { legs: trait(['three', 'other'], [['four'], 'must']) })])).toHaveLength(2)
+  const untold = { print: { made: [], against: [], remarks: [] } }
+  expect(groupsOf([plain, made('f-alike6', { legs: trait(['three'], [['four'], 'must']), ...untold })])).toHaveLength(1)
+  const other = { ...plain.facts, identity: { ...plain.facts.identity, format: '21700' as const } }
+  expect(groupsOf([plain, { ...plain, facts: other }])).toHaveLength(2)
+})
+
+test('held against are those of its size, and all where its size is not known', () => {
+  const one = made('f-sized1', { legs: trait(['three'], [['four'], 'must']) })
+  const facts = { ...one.facts, identity: { ...one.facts.identity, format: '21700' as const } }
+  const other = { ...one, facts }
+  expect(againstAll([one, other], said({ legs: 'three' }))).toMatchObject({
+    is: 'fits',
+    of: 1,
+    fit: [{ candidate: one }],
+  })
+  expect(againstAll([one, other], { legs: option('three') })).toMatchObject({ is: 'fits-several', of: 2 })
+  expect(againstAll([one], said({ legs: 'four' }))).toMatchObject({ is: 'fits-none', why: [{ contradicts: ['legs'] }] })
+  expect(againstAll([], said({}))).toEqual({ is: 'nothing-to-say' })
+})
+
+test('a look is worth what it parts for its effort; one that is answered, lifts a ring, or is no look is not asked', () => {
+  const a = made('f-worth1', {
+    legs: trait(['three'], [['four'], 'must']),
+    print: trait(['clean'], [['poor'], 'must']),
+    dimples: trait(['two'], [['none'], 'must']),
+  })
+  const b = made('f-worth2', { legs: trait(['four'], [['three'], 'must']) })
+  const among = ['print', 'dimples', 'legs', 'mass', 'no-such-question']
+  const legs = featuresOf(anyCell).get('legs')
+  if (!legs) throw new Error('no legs')
+  const odds = (id: string) => legs.answer.options.find(one => one.id === id)?.odds ?? 0
+  const total = legs.answer.options.reduce((sum, one) => sum + one.odds, legs.unsureOdds)
+  const next = nextLook([[a], [b]], anyCell, said({}), among)
+  expect(next?.question).toBe('legs')
+  expect(next?.worth).toBeCloseTo((odds('four') + odds('three')) / total / legs.effort, 12)
+  expect(nextLook([[a], [b]], anyCell, said({ legs: 'other' }), among)?.question).toBe('print')
+  expect(nextLook([[a], [b]], anyCell, said({ legs: 'three', print: 'clean' }), among)).toBeUndefined()
+  // Of those that are contradicted already, nothing more is asked.
+  expect(nextLook([[b]], anyCell, said({ legs: 'three' }), ['legs', 'print'])).toBeUndefined()
+  expect(nextLook([[]], anyCell, said({}), among)).toBeUndefined()
+})

@@ -29,6 +29,8 @@ test('beside a question: its own alone, two of a kind, two that differ before tw
   expect(ids(shown.good)).toBe('a c')
   expect(ids(shown.false)).toBe('d f')
   expect(ids(photosOfQuestion(photos.slice(0, 2), 'legs').good)).toBe('a b')
+  expect(ids(photosOfQuestion([...photos].reverse(), 'legs').good)).toBe('c b')
+  expect(photosOfQuestion(photos, 'colour')).toEqual({ good: [], false: [] })
 })
 
 test('beside a known fake: false ones alone, of an option of its look, two at most', () => {

@@ -90,3 +90,121 @@ test('a weight stands alone, with its unit or without', () => {
     expect(readMass(typed)).toMatchObject({ figures: { mass: { middle: 44.6, from: 'sheet' } } })
   for (const typed of ['44 oz', '45 mAh', 'heavy']) expect(readMass(typed)).toMatchObject({ ok: false })
 })
+
+describe('each figure reaches from its least to its most', () => {
+  const read = (typed: string) => readFigures(typed)
+  test.each([
+    ['50 mAh', '49 mAh', { capacity: { typical: 50 } }],
+    ['50.000 mAh', '50001 mAh', { capacity: { typical: 50_000 } }],
+    ['0.1 A', '0.09 A', { currents: [{ amps: 0.1, cutOff: 'not-said' }] }],
+    ['500 A', '500.1 A', { currents: [{ amps: 500, cutOff: 'not-said' }] }],
+    ['5 g', '4.9 g', { mass: { middle: 5, cells: 1, from: 'sheet' } }],
+    ['200 g', '200.1 g', { mass: { middle: 200, cells: 1, from: 'sheet' } }],
+  ])('%s is read, %s is not', (typed, beyond, figures) => {
+    expect(read(typed)).toEqual({ ok: true, figures })
+    expect(read(beyond)).toEqual({ ok: false, what: beyond })
+  })
+  test.each([
+    [40, 39],
+    [120, 121],
+  ])('a current is cut off at %i °C, not at %i', (at, beyond) => {
+    expect(read(`20 A ${at} °C`)).toEqual({ ok: true, figures: { currents: [{ amps: 20, cutOff: at }] } })
+    expect(read(`20 A ${beyond} °C`)).toEqual({ ok: false, what: `${beyond} °C` })
+  })
+  test('a voltage and an energy are read over where they can be ones of a cell', () => {
+    expect(read('5 V 100 Wh 20 A')).toMatchObject({ ok: true })
+    expect(read('5.1 V 20 A')).toEqual({ ok: false, what: '5.1 V' })
+    expect(read('100.5 Wh 20 A')).toEqual({ ok: false, what: '100.5 Wh' })
+    expect(read('3.6 V 9 Wh')).toEqual({ ok: false, what: '3.6 V 9 Wh' })
+  })
+})
+
+test('a comma or point parts thousands before three figures after at most two, and else a fraction', () => {
+  const typical = (typed: string) => {
+    const read = readFigures(typed)
+    return read.ok ? read.figures.capacity?.typical : undefined
+  }
+  expect(['2,500 mAh', '2.500 mAh', '12.500 mAh', '2,5 Ah', '2.55 Ah', '250,4 mAh'].map(typical)).toEqual([
+    ...[2500, 2500, 12_500, 2500, 2550, 250],
+  ])
+  expect(readFigures('44,6 g')).toMatchObject({ figures: { mass: { middle: 44.6 } } })
+})
+
+describe('of two capacities', () => {
+  const capacity = (typed: string, before: Figures = {}) => {
+    const read = readFigures(typed, before)
+    return read.ok ? read.figures.capacity : read.what
+  }
+  test('the smaller is the least, or the one that is said to be', () => {
+    expect(capacity('2500 mAh 2450 mAh')).toEqual({ typical: 2500, least: 2450 })
+    expect(capacity('2450 mAh 2500 mAh')).toEqual({ typical: 2500, least: 2450 })
+    expect(capacity('2500 mAh 2500 mAh')).toEqual({ typical: 2500, least: 2500 })
+    for (const word of ['min', 'min.', 'Minimum', 'mínimo', 'at least', 'al menos', 'mindestens', '≥'])
+      expect(capacity(`${word} 2500 mAh, 2450 mAh`), word).toEqual({ typical: 2450, least: 2500 })
+    expect(capacity('2450 mAh, min 2500 mAh')).toEqual({ typical: 2450, least: 2500 })
+  })
+  test('a limit stays with the typical one that it was for', () => {
+    const before = { capacity: { typical: 2500, limit: 2510 } }
+    expect(capacity('2500 mAh', before)).toEqual({ typical: 2500, limit: 2510 })
+    expect(capacity('2500 mAh min 2450 mAh', before)).toEqual({ typical: 2500, least: 2450, limit: 2510 })
+    expect(capacity('2600 mAh min 2500 mAh', before)).toEqual({ typical: 2600, least: 2500 })
+    expect(capacity('2600 mAh', before)).toEqual({ typical: 2600 })
+  })
+  test('one that is wrong is named though another is right', () => {
+    expect(capacity('2500 mAh 20 mAh')).toBe('20 mAh')
+    expect(capacity('2500 mAh 2450 mAh 2400 mAh 20 mAh')).toBe('20 mAh')
+  })
+})
+
+test('a temperature belongs to one current, and a current has one; that nothing cuts it off stays known of that current', () => {
+  const before: Figures = {
+    currents: [
+      { amps: 20, cutOff: 'none' },
+      { amps: 30, cutOff: 75 },
+    ],
+  }
+  const currents = (typed: string) => {
+    const read = readFigures(typed, before)
+    return read.ok ? read.figures.currents : read.what
+  }
+  expect(currents('20 A 30 A')).toEqual([
+    { amps: 20, cutOff: 'none' },
+    { amps: 30, cutOff: 'not-said' },
+  ])
+  expect(currents('20 A 80 °C')).toEqual([{ amps: 20, cutOff: 80 }])
+  expect(currents('20 A 80 °C 75 °C')).toBe('75 °C')
+  expect(currents('10 A 20 A 30 A')).toHaveLength(3)
+  expect(currents('2500 mAh')).toBeUndefined()
+})
+
+test('what a line does not hold stays, but what it could have held', () => {
+  const before: Figures = {
+    ...{ capacity: { typical: 2500 }, currents: [{ amps: 20, cutOff: 75 }] },
+    ...{ mass: { middle: 45, cells: 1, from: 'sheet' }, size: { diameter: 18, length: 65 }, resistance: { usual: 9 } },
+  }
+  expect(readFigures('', before)).toEqual({ ok: true, figures: { size: before.size, resistance: before.resistance } })
+  const weighed: Figures = { mass: { middle: 45, cells: 3, from: 'references' } }
+  expect(readFigures('', weighed)).toEqual({ ok: true, figures: weighed })
+  expect(readFigures('44 g', weighed)).toMatchObject({ figures: { mass: { middle: 44, cells: 1, from: 'sheet' } } })
+  expect(readFigures('44 g 45 g')).toEqual({ ok: false, what: '45 g' })
+})
+
+test('what is left between figures is words, without the marks around it; more than 120 letters are not read', () => {
+  expect(readFigures('20 A; about 7, · 45 g')).toEqual({ ok: false, what: 'about 7' })
+  expect(readFigures(`${'x'.repeat(114)} 20 A and 7`)).toMatchObject({ ok: true })
+  expect(readFigures(`  20 A${' '.repeat(200)}7`)).toMatchObject({ ok: true })
+})
+
+test('a line is written with its figures in order, what references weighed left out', () => {
+  const figures: Figures = { ...whole, mass: { middle: 45, cells: 3, from: 'references' } }
+  expect(writeFigures(whole)).toBe('2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 44.6 g')
+  expect(writeFigures(figures)).toBe('2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C')
+  expect(writeFigures({})).toBe('')
+})
+
+test('a weight with other figures beside it is none; with nothing it is none that is known', () => {
+  expect(readMass('45 g 20 A')).toEqual({ ok: false, what: '45 g 20 A' })
+  expect(readMass(' 45 ')).toEqual({ ok: true, figures: { mass: { middle: 45, cells: 1, from: 'sheet' } } })
+  expect(readMass('')).toEqual({ ok: true, figures: {} })
+  expect(readMass('heavy')).toEqual({ ok: false, what: 'heavy' })
+})

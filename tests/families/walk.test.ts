@@ -2,6 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
+  fits,
   looksOf,
   referenceOf,
   seeing,
@@ -57,4 +58,69 @@ describe('whatever is pressed', () => {
       }),
     )
   })
+})
+
+const looks = toLookAt(base, facts)
+const untilRing = looks.filter(one => one.care !== 'unwrap').map((one): [string, string | null] => [one.id, null])
+
+test('looked at is what leads, and what tells something of the family by itself; twelve looks at most, a ring lifted beside', () => {
+  const plain = toLookAt(base, { traits: {} }).map(one => one.id)
+  expect(plain).toEqual(['legs', 'code-place', 'lettering-place', 'vent-disc', 'weld-dots', 'dimples'])
+  const trait = (more: object) => ({ made: [], against: [], remarks: [], ...more })
+  const said = { options: ['poor'], tells: 'weak' as const, from: 'moderator' as const }
+  const with_ = (print: object) => toLookAt(base, { traits: { print: trait(print) as never } }).map(one => one.id)
+  expect(with_({ made: ['clean'] })).toContain('print')
+  expect(with_({ against: [said] })).toContain('print')
+  expect(with_({ against: [{ ...said, together: { legs: ['four'] } }] })).not.toContain('print')
+  expect(with_({})).not.toContain('print')
+  const many = Object.fromEntries(base.questions.map(one => [one.id, trait({ made: ['x'] }) as never]))
+  const all = toLookAt(base, { traits: many })
+  expect(all.filter(one => one.care !== 'unwrap')).toHaveLength(12)
+  expect(all.at(-1)?.id).toBe('dimples')
+})
+
+test('each step says which look it is, and of how many; a ring that is not lifted is none of them', () => {
+  expect(stepOf(begun, base, facts)).toEqual({ is: 'look', feature: looks[0], number: 1, of: looks.length })
+  expect(stepOf({ ...begun, lifts: false }, base, facts)).toMatchObject({ number: 1, of: untilRing.length })
+  expect(stepOf({ ...begun, seen: untilRing.slice(0, 2) }, base, facts)).toMatchObject({ number: 3, feature: looks[2] })
+  expect(stepOf({ ...begun, checked: true }, base, facts)).toEqual({ is: 'summary' })
+  const done = [...untilRing, ['dimples', 'two'] as [string, string]]
+  expect(stepOf({ ...begun, lifts: true, seen: done }, base, facts)).toEqual({ is: 'summary' })
+})
+
+test('looked at again, a feature has what was seen last, and stands last', () => {
+  const [one, two] = looks as [(typeof looks)[number], (typeof looks)[number]]
+  const [first, second] = one.answer.options.map(each => each.id) as [string, string]
+  const walk = seeing(seeing(begun, one, first), two, null)
+  expect(seeing(walk, one, second).seen).toEqual([
+    [two.id, null],
+    [one.id, second],
+  ])
+  expect(seeing(walk, one, 'no-such-option')).toBe(walk)
+  expect(looksOf(walk)).toEqual({ [one.id]: first })
+})
+
+test('one step back is the last look, and after the answer about the ring that answer', () => {
+  const lifted = { ...begun, seen: untilRing, lifts: true }
+  expect(stepBack(lifted, base)).toEqual({ ...begun, seen: untilRing })
+  const seen: [string, string | null][] = [...untilRing, ['dimples', 'two']]
+  expect(stepBack({ ...lifted, seen }, base)).toEqual(lifted)
+  expect(stepBack({ ...begun, seen: untilRing }, base)).toEqual({ ...begun, seen: untilRing.slice(0, -1) })
+  expect(stepBack(begun, base)).toEqual(begun)
+})
+
+test('what was seen fits, or does not, where it is known how it is made', () => {
+  const legs = { traits: { legs: { made: ['three'], against: [], remarks: [] } } }
+  expect([fits(legs, 'legs', 'three'), fits(legs, 'legs', 'four'), fits(legs, 'print', 'poor')]).toEqual([
+    ...[true, false, undefined],
+  ])
+})
+
+test('what comes of it counts at once where a moderator sends it, and is offered where somebody else does', () => {
+  const walk: Walk = { ...begun, seen: [['legs', 'three']], mass: { value: 44, u: 0.1 } }
+  const common = { id: 'r1', how: 'maker', order: 'one', week: '2026-W48', looks: { legs: 'three' }, by: '1' }
+  expect(referenceOf(walk, '2026-W48', true)).toEqual({
+    ...{ ...common, mass: { value: 44, u: 0.1 }, acceptedBy: '1', state: 'accepted' },
+  })
+  expect(referenceOf(begun, '2026-W48', false)).toEqual({ ...common, looks: {}, acceptedBy: null, state: 'offered' })
 })

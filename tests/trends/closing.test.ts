@@ -36,3 +36,15 @@ test('a clock behind a closed week, or more than a year ahead, closes nothing', 
     refusal: { code: 'clock-ahead', now: far, closed: '2026-W10', weeks: 54 },
   })
 })
+
+test('a year of downtime is caught up with; a server that never closed a week has as many weeks as it likes', () => {
+  const year = weeksDue(at(weekPlus('2026-W10', 54), 5), '2026-W10', '2026-W01')
+  expect(year.ok && year.weeks.length).toBe(53)
+  const first = weeksDue(at(weekPlus('2026-W10', 101), 5), null, '2026-W10')
+  expect(first.ok && first.weeks.length).toBe(101)
+})
+
+test('how many are too many at once can be said', () => {
+  expect(weeksDue(at('2026-W13', 5), '2026-W10', '2026-W01', 2).ok).toBe(true)
+  expect(weeksDue(at('2026-W14', 5), '2026-W10', '2026-W01', 2)).toMatchObject({ refusal: { weeks: 3 } })
+})

@@ -87,3 +87,51 @@ test('a family has the same part of all checks every week, and the same share of
     expect(Math.abs(harrow.filter(o => o.fired.length > 0).length - harrow.length / 4)).toBeLessThanOrEqual(2)
   }
 })
+
+test('families and what is wrong with them are dealt evenly: after every check each has had its part, to one or two', () => {
+  for (const seed of [7, 8, 9]) {
+    const outcomes = demoOutcomes(seed, demoCast, last)
+    const whole = demoCast.families.reduce((sum, one) => sum + one.part, 0)
+    const had = new Map<string, number>()
+    const count = (key: string) => {
+      had.set(key, (had.get(key) ?? 0) + 1)
+      return had.get(key) as number
+    }
+    for (const [i, { family, fired }] of outcomes.entries()) {
+      const { part, failing, faults } = demoCast.families.find(one => one.family === family) ?? expect.unreachable()
+      const ofFamily = count(`${family}`)
+      expect(Math.abs(ofFamily - ((i + 1) * part) / whole)).toBeLessThan(2)
+      if (family === demoCast.planted.family || fired.length === 0) continue
+      const ofFault = count(`${family} ${fired}`)
+      expect(Math.abs(ofFault - (ofFamily * failing) / faults.length)).toBeLessThan(2)
+    }
+    for (const { family, failing, faults } of demoCast.families)
+      if (family !== demoCast.planted.family)
+        for (const { fired } of faults)
+          expect(had.get(`${family} ${fired}`)).toBeCloseTo((had.get(`${family}`)! * failing) / faults.length, -0.6)
+  }
+})
+
+test('the new counterfeit begins in its week and is its share of what is then checked of its family', () => {
+  const { course, share, family } = demoCast.planted
+  const outcomes = demoOutcomes(7, demoCast, last)
+  const begins = weekPlus(last, plantedFrom - demoWeeks)
+  const isPlanted = ({ fired }: { readonly fired: readonly string[] }) =>
+    fired.join() === [...course.fired].sort().join()
+  const planted = outcomes.filter(isPlanted)
+  expect(planted.every(one => one.week >= begins && one.family === family)).toBe(true)
+  expect(planted.some(one => one.week === begins)).toBe(true)
+  const since = outcomes.filter(one => one.family === family && one.week >= begins)
+  expect(Math.abs(planted.length - since.length * share)).toBeLessThan(2)
+})
+
+test('each person has a name of an epoch and no other; other seeds invent other people', () => {
+  const people = (seed: number) => new Set(demoOutcomes(seed, demoCast, last).map(one => one.reporter))
+  const [one, other] = [people(7), people(8)]
+  for (const name of one) expect(name).toMatch(/^[0-9a-f]{64}$/)
+  expect([...one].filter(name => other.has(name))).toEqual([])
+  const epochs = new Map<string, Set<string>>()
+  for (const { reporter, week } of demoOutcomes(7, demoCast, last))
+    epochs.set(reporter, (epochs.get(reporter) ?? new Set()).add(epochOf(week)))
+  expect([...epochs.values()].every(seen => seen.size === 1)).toBe(true)
+})

@@ -69,3 +69,31 @@ test('weeks before with more failures than foreseen in one week alone are counte
   const weeks = weekly([...many(20), alone, ...many(10), alone, ...many(8), alone])
   expect(kindOfWeek(weeks)).toMatchObject({ weeksWithAlone: 2, weeksBefore: 40 })
 })
+
+test('models and the reasons of each are the things a release shows', () => {
+  const weeks = weekly(past)
+  const rules = (count: number) => Array.from({ length: count }, (_, i) => ({ rule: `r${i}` }))
+  Object.assign(weeks.at(-1)?.release ?? {}, { families: [{ rules: rules(2) }, { rules: [] }, { rules: rules(1) }] })
+  expect(kindOfWeek(weeks)?.things).toBe(6)
+  expect(at({})?.things).toBe(0)
+})
+
+test('what is told of a family turns on the very week: eight weeks on it is recent, four more it is over', () => {
+  const last = (weeks: number) => at(found, ...many(weeks))
+  expect(last(8)).toMatchObject({ recent: [{ family: 'rook' }], over: [] })
+  expect(last(9)).toMatchObject({ recent: [], over: [{ family: 'rook' }] })
+  expect(last(12)).toMatchObject({ recent: [], over: [{ family: 'rook' }] })
+  expect(last(13)).toMatchObject({ recent: [], over: [] })
+  const again = (weeks: number) => at(found, ...many(weeks), found)
+  expect(again(7)).toMatchObject({ again: ['rook'], fresh: [] })
+  expect(again(8)).toMatchObject({ again: [], fresh: ['rook'] })
+})
+
+test('weeks before in which nothing was judged are none of those that are counted; one without a release neither', () => {
+  const weeks = weekly([...many(5, { judged: false }), ...many(3), null, ...many(4), {}])
+  expect(kindOfWeek(weeks)?.weeksBefore).toBe(7)
+})
+
+test('families are named in the order of their names, each once', () => {
+  expect(at({ rises: ['rook', 'gull'], patterns: ['heron', 'rook'] })?.fresh).toEqual(['gull', 'heron', 'rook'])
+})

@@ -68,13 +68,36 @@ test('one less than what is said is found in fewer than nine of ten, so it is th
   }
 }, 60_000)
 
+// As this very method gives them; another draw, or another way of watching, gives others.
+test.each([
+  [{ checks: 1, failed: 0.1 }, 4, 0.948, 0],
+  [{ checks: 4, failed: 0.5 }, 5, 0.966, 0],
+  [{ checks: 8, failed: 2 }, 7, 0.924, 0.004],
+  [{ checks: 20, failed: 1 }, 5, 0.976, 0.006],
+  [{ checks: 22, failed: 2 }, 6, 0.962, 0.006],
+  [{ checks: 300, failed: 12 }, 12, 0.93, 0.006],
+  [{ checks: 2000, failed: 300 }, 179, 0.906, 0],
+])('whoever asks gets the same answer: with %o it is %i', (volume, more, found, byItself) => {
+  expect(noticeable(volume)).toEqual({ checks: volume.checks, more, weeks: 3 })
+  expect(foundShare(volume, more)).toBe(found)
+  expect(foundShare(volume, 0)).toBe(byItself)
+})
+
+test('where not even two hundred more a week are noticed, nothing is said', () => {
+  expect(noticeable({ checks: 5000, failed: 900 })).toBeUndefined()
+})
+
 describe('the volume', () => {
-  const release = (more: number, failed: number): Release =>
+  const release = (more: number, failed: number, families = ['a', 'b']): Release =>
     ({
       more,
-      verdicts: [{ verdict: 'ruled-out', more: failed }],
-      families: [{ family: 'a' }, { family: 'b' }],
+      verdicts: [
+        { verdict: 'ruled-out', more: failed },
+        { verdict: 'open', more: 70 },
+      ],
+      families: families.map(family => ({ family })),
     }) as never
+  const weeks = (count: number, one: Release) => Array.from({ length: count }, () => one)
   test('is what releases showed a week, and what failed of one kind of cell', () => {
     expect(volumeOf(Array.from({ length: 20 }, (_, i) => release(i % 2 ? 20 : 10, i % 2 ? 10 : 0)))).toEqual({
       checks: 15,
@@ -82,7 +105,19 @@ describe('the volume', () => {
     })
   })
   test('is not said while there is too little history, or nothing was shown', () => {
-    expect(volumeOf(Array.from({ length: 12 }, () => release(20, 5)))).toBeUndefined()
-    expect(volumeOf(Array.from({ length: 20 }, () => release(0, 0)))).toBeUndefined()
+    expect(volumeOf(weeks(12, release(20, 5)))).toBeUndefined()
+    expect(volumeOf(weeks(13, release(20, 5)))).toEqual({ checks: 20, failed: 2.5 })
+    expect(volumeOf(weeks(20, release(0, 0)))).toBeUndefined()
+    expect(volumeOf(weeks(20, release(1, 0)))).toBeDefined()
+  })
+  test('is of whole checks and of tenths of a failed one, at least of one', () => {
+    const third = [...weeks(10, release(10, 0)), ...weeks(5, release(10.6, 1))]
+    expect(volumeOf(third)).toEqual({ checks: 10, failed: 0.2 })
+    expect(volumeOf(weeks(20, release(20, 0)))).toEqual({ checks: 20, failed: 0.1 })
+  })
+  test('is of one of as many families as the fullest release has; where none is shown, of all', () => {
+    const grown = [...weeks(10, release(20, 6, ['a'])), ...weeks(10, release(20, 6, ['a', 'b', 'c']))]
+    expect(volumeOf(grown)).toEqual({ checks: 20, failed: 2 })
+    expect(volumeOf(weeks(20, release(20, 6, [])))).toEqual({ checks: 20, failed: 6 })
   })
 })

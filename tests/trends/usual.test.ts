@@ -50,3 +50,22 @@ test('too few weeks, or none that showed anything, say nothing; a week without a
   expect(usualOf(weekly([...many(20, { checks: 0, failed: 0 }), ...many(4)]))).toBeUndefined()
   expect(usualOf(weekly([...many(20), null, ...many(3)]))?.checks).toBe(60)
 })
+
+test('grown is from a fifth more than the most that is usual', () => {
+  expect(usualOf(weekly([...many(30), ...many(4, { checks: 24 })]))?.grown).toBe(true)
+})
+
+test('of ten stretches the fewest and the most are not usual, of eleven neither; the next ones are', () => {
+  const checks = (stretches: number) => {
+    // Every stretch begins a week later, and has five checks more than the one before.
+    const weeks = Array.from({ length: stretches + 3 }, (_, i) => ({
+      checks: i % 4 === 3 ? 5 * (i - 2) + 20 : 0,
+      failed: 0,
+    }))
+    return usualOf(weekly([...weeks, ...many(4)]))
+  }
+  const shares = checks(20)
+  expect(shares?.stretches).toBe(20)
+  const counts = Array.from({ length: 20 }, (_, i) => 5 * (i - (i % 4)) + 25).sort((a, b) => a - b)
+  expect(shares?.usualChecks).toEqual({ low: counts[1], high: counts[17] })
+})

@@ -71,3 +71,17 @@ test('an epoch is a quarter of the ISO year, the last one longer in a long year'
     '2026-E4',
   ])
 })
+
+test('text that is no week begins never; years of less than four digits are written with four', () => {
+  for (const text of ['nonsense', '2026-W7', '', '2026-W07x', 'x2026-W07']) expect(weekStart(text)).toBeNaN()
+  expect(weekOf(Date.parse('0999-06-30T00:00:00Z'))).toBe('0999-W26')
+  expect(isWeek('0999-W26')).toBe(true)
+  expect(weeksUpTo('2026-W07', 0)).toEqual([])
+})
+
+test('a week that is asked for again, after very many others, begins when it began', () => {
+  const before = weekStart('2026-W07')
+  for (let i = 0; i < 6000; i++) weekStart(`n${i}`)
+  expect(weekStart('2026-W07')).toBe(before)
+  expect(weekStart('2026-W07')).toBe(Date.UTC(2026, 1, 9))
+})

@@ -29,10 +29,10 @@ export function settleFacts(facts: Facts): Facts {
 }
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
-const sorted = (list: readonly string[]): string[] => [...new Set(list)].sort(compare)
+const sorted = (list: readonly string[]): string[] => [...new Set(list)].sort()
 
 function byKey<T, U>(map: Readonly<Record<string, T>>, of: (value: T) => U): Record<string, U> {
-  const keys = Object.keys(map).sort(compare)
+  const keys = Object.keys(map).sort()
   return Object.fromEntries(keys.map(key => [key, of(map[key] as T)]))
 }
 

@@ -121,9 +121,7 @@ function bestGenerator({ generators }: RisingPattern<Item>): readonly Item[] {
 function growthShown(n: Numbers, truth: number | 'new') {
   const most = minimumReporters - 1
   const least = Math.floor(n.recent / (n.recentOf + most) / ((n.earlier + most) / n.earlierOf))
-  return Number.isFinite(least) && least >= 2 && (truth === 'new' || truth >= least)
-    ? Math.min(least, mostGrowth)
-    : null
+  return least >= 2 && (truth === 'new' || truth >= least) ? Math.min(least, mostGrowth) : null
 }
 
 const nested = (a: RisingPattern<Item>, b: RisingPattern<Item>): boolean =>

@@ -193,3 +193,73 @@ test('a person who has their name deleted stands nowhere, also where they took s
     expect(JSON.stringify(withoutPerson(finding, person, ''))).not.toContain(`"${person}"`)
   expect(withoutPerson(finding, 'q', '').decisions).toHaveLength(2)
 })
+
+test('told, it has a post that shows it as it stands; where the post is not known, the one before stays', () => {
+  const stale = { ...fresh, stale: true, post }
+  expect(decide(stale, { is: 'told', post: null }, now)).toMatchObject({ told: true, post, stale: false })
+  const other = { channel: 'c9', message: 'm9' }
+  expect(decide(stale, { is: 'told', post: other }, now)).toMatchObject({ post: other })
+})
+
+test('shown: it is no longer behind, and a post that was met is kept, but in place of none that is known', () => {
+  const told = reached('told')
+  expect(decide(told, { is: 'shown', post: null }, now)).toBeUndefined()
+  expect(decide(told, { is: 'shown', post: { channel: 'c9', message: 'm9' } }, now)).toBeUndefined()
+  const other = { channel: 'c9', message: 'm9' }
+  expect(decide({ ...told, stale: true }, { is: 'shown', post: other }, now)).toMatchObject({ stale: false, post })
+  expect(decide({ ...told, post: null }, { is: 'shown', post: other }, now)).toMatchObject({
+    stale: false,
+    post: other,
+  })
+})
+
+test('where the post is gone there is none, and nothing that shows an earlier state', () => {
+  const told = reached('told')
+  expect(decide({ ...told, stale: true }, { is: 'post-gone' }, now)).toMatchObject({ post: null, stale: false })
+  expect(decide({ ...told, post: null, stale: true }, { is: 'post-gone' }, now)).toMatchObject({ stale: false })
+  expect(decide({ ...told, post: null }, { is: 'post-gone' }, now)).toBeUndefined()
+})
+
+test('watched to the end, it waits again and moderators are told anew', () => {
+  expect(decide(reached('told', 'put-off'), { is: 'watch-over' }, now)).toMatchObject({
+    ...{ state: 'open', until: null, told: false },
+  })
+  expect(decide(reached('told'), { is: 'watch-over' }, now)).toBeUndefined()
+})
+
+test('what Discord says of a warning counts once; without a message of its own the one that is known stays', () => {
+  const edited = reached('told', 'warn', 'warning-posted', 'edit-warning')
+  const posted = decide(edited, { is: 'warning-posted', message: null }, now)
+  expect(posted?.warning).toEqual({ channel: 'c', text: 'look three times', posted: true, message: 'm1' })
+  expect(posted && decide(posted, { is: 'warning-posted', message: 'm2' }, now)).toBeUndefined()
+  expect(posted && decide(posted, { is: 'warning-failed' }, now)).toBeUndefined()
+  expect(decide(fresh, { is: 'warning-posted', message: 'm' }, now)).toBeUndefined()
+  expect(decide(fresh, { is: 'withdrawal-posted' }, now)).toBeUndefined()
+})
+
+test('an undo that could not change the message stands all the same, and its post is behind', () => {
+  const undone = reached('told', 'warn', 'warning-posted', 'edit-warning', 'warning-posted', 'undo')
+  const shown = { ...undone, stale: false }
+  expect(decide(shown, { is: 'warning-failed' }, now)).toMatchObject({
+    stale: true,
+    warning: { text: 'look twice', posted: true },
+    decisions: [{ did: 'warned' }, { did: 'edited', undone: { by: 'u' } }],
+  })
+})
+
+test('each decision says who made it, when and why, how it stood before, and leaves the post behind', () => {
+  const told = { ...reached('told'), stale: false }
+  expect(decide(told, { is: 'put-off', by: 'r', until: '2026-W41' }, 7)).toEqual({
+    ...told,
+    ...{ state: 'watching', until: '2026-W41', stale: true, revision: told.revision + 1 },
+    decisions: [{ by: 'r', at: 7, did: 'put-off', why: '2026-W41', before: standingOf(told), undone: null }],
+  })
+  const warned = decide(told, { is: 'warn', by: 'p', channel: 'c', text: 't' }, 7)
+  expect(warned?.warning).toEqual({ channel: 'c', text: 't', posted: false, message: null })
+  expect(warned?.decisions[0]).toMatchObject({ did: 'warned', why: 't' })
+  const known = decide(told, { is: 'known-fake', by: 's', fake }, 7)
+  expect(known).toMatchObject({ state: 'known-fake', knownFake: fake, until: null, decisions: [{ why: fake.fake }] })
+  const undone = known && decide(known, undo(known), 8)
+  expect(undone?.decisions[0]?.undone).toEqual({ by: 'u', at: 8, why: 'sorry' })
+  expect(undone?.stale).toBe(true)
+})

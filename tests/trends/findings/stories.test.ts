@@ -2,48 +2,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { decide } from '../../../src/trends/findings/decide.ts'
-import { begin, type Finding, type Found } from '../../../src/trends/findings/finding.ts'
+import type { Finding, Found } from '../../../src/trends/findings/finding.ts'
 import { partKey, tellStories } from '../../../src/trends/findings/stories.ts'
-import type { Item } from '../../../src/trends/outcome.ts'
-import type { ShownPattern } from '../../../src/trends/patterns/show-patterns.ts'
-import type { Release } from '../../../src/trends/release/release.ts'
 import type { Rise } from '../../../src/trends/rises/judge-week.ts'
-import { type Week, weekPlus } from '../../../src/trends/week.ts'
-
-const first = '2026-W40'
-const rise = (rule: string | null, week: Week = first, family = 'rook'): Rise => ({
-  family,
-  rule,
-  week,
-  standsOut: true,
-})
-const pattern = (items: readonly Item[], family = 'rook', recent = 10): ShownPattern => ({
-  family,
-  items,
-  recent,
-  recentOf: 40,
-  earlier: 0,
-  earlierOf: 100,
-  growth: 3,
-})
-const release = (week: Week, rises: readonly Rise[], patterns: readonly ShownPattern[] = []): Release =>
-  ({ format: 1, scope: 'server', week, rises, patterns, families: [] }) as unknown as Release
-
-/** What a server has after these releases, one look each. */
-function allAfter(...releases: readonly Release[]): Finding[] {
-  const findings = new Map<string, Finding>()
-  for (const one of releases) look(one, findings)
-  return [...findings.values()]
-}
-function look(one: Release, findings: Map<string, Finding>): void {
-  const told = tellStories(one, [...findings.values()])
-  for (const grown of told.grown) findings.set(grown.id, grown)
-  for (const [i, begun] of told.begun.entries()) {
-    const id = `f${findings.size}-${i}`
-    findings.set(id, begin(begun, id, 's'))
-  }
-}
-const keysOf = ({ parts }: Finding) => parts.map(partKey)
+import { weekPlus } from '../../../src/trends/week.ts'
+import { allAfter, first, keysOf, look, pattern, release, rise } from './told.ts'
 
 describe('a wave of one family with three tells that come together', () => {
   const wave = release(

@@ -2,7 +2,13 @@
 import { existsSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { minePatterns, type Row } from '../../../src/trends/patterns/rising-patterns.ts'
+import {
+  type Among,
+  type MiningOptions,
+  minePatterns,
+  type Row,
+  searchPatterns,
+} from '../../../src/trends/patterns/rising-patterns.ts'
 import { taroneFactor } from '../../../src/trends/patterns/tarone.ts'
 import { letterChecks } from './letter-checks.ts'
 
@@ -97,4 +103,68 @@ test('the order of the rows changes nothing', () => {
       expect(minePatterns(other, { leastSupport: 1 })).toEqual(minePatterns(list, { leastSupport: 1 }))
     }),
   )
+})
+
+const rowsOf = fc.array(
+  fc.record({
+    items: fc.uniqueArray(fc.constantFrom('r1', 'r2', 'a', 'b', 'c'), { maxLength: 4 }),
+    recent: fc.boolean(),
+  }),
+  { minLength: 4, maxLength: 40 },
+)
+const isRoot = (item: string) => item.startsWith('r')
+const search = (rows: readonly Row[], among: Among<string>, options: MiningOptions = { leastSupport: 1 }) => {
+  const { patterns, ...counts } = searchPatterns(rows, options, among)
+  return { ...counts, patterns: [...patterns] }
+}
+
+test('rows that are counted beside those listed are as rows of nothing that is looked for', () => {
+  const nothing = (count: number, recent: boolean): Row[] =>
+    Array.from({ length: count }, () => ({ items: [], recent }))
+  fc.assert(
+    fc.property(rowsOf, fc.nat({ max: 9 }), fc.nat({ max: 9 }), (rows, recent, earlier) => {
+      const all = [...rows, ...nothing(recent, true), ...nothing(earlier, false)]
+      expect(search(rows, { recent, earlier })).toEqual(search(all, {}))
+    }),
+  )
+})
+
+test('where only sets with a root are searched, each has one, and it counts what it counts among all', () => {
+  fc.assert(
+    fc.property(rowsOf, rows => {
+      const all = new Map(search(rows, {}).patterns.map(one => [one.closure.toSorted().join(), one]))
+      const found = search(rows, { root: isRoot }).patterns
+      for (const one of found) {
+        expect(one.generators.every(items => items.some(isRoot))).toBe(true)
+        expect(all.get(one.closure.toSorted().join())).toMatchObject({
+          recent: one.recent,
+          earlier: one.earlier,
+          p: one.p,
+        })
+      }
+      // None is left out that holds a root and is of three at most.
+      const closures = found.map(one => one.closure.toSorted().join())
+      for (const one of all.values())
+        if (one.generators.some(items => items.some(isRoot))) expect(closures).toContain(one.closure.toSorted().join())
+    }),
+  )
+})
+
+test('where only what has risen is asked for, it is what is significant and more common than before, surest first', () => {
+  fc.assert(
+    fc.property(rowsOf, rows => {
+      const options = { leastSupport: 1, level: 0.5 }
+      const all = search(rows, {}, options).patterns
+      const risen = search(rows, { risenOnly: true }, options).patterns
+      expect(risen).toEqual(all.filter(one => one.significant && (one.growth === 'new' || one.growth > 1)))
+      expect(all.map(one => one.midP)).toEqual(all.map(one => one.midP).toSorted((a, b) => a - b))
+    }),
+  )
+})
+
+test('by itself it looks for sets of three that five have, at a level of 5 %', () => {
+  const rows = twentyFour.flatMap(row => [row, row])
+  expect(minePatterns(rows)).toEqual(minePatterns(rows, { largest: 3, leastSupport: 5, level: 0.05 }))
+  expect(minePatterns(rows).patterns.every(one => one.recent + one.earlier >= 5)).toBe(true)
+  expect(minePatterns(rows, { largest: 1 }).patterns.every(one => one.generators.every(g => g.length === 1))).toBe(true)
 })

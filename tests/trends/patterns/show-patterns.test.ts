@@ -190,3 +190,77 @@ test('all numbers are fives, no shown set holds another, and the order of rows c
   )
   expect(shown).toBeGreaterThan(20)
 })
+
+test('checks in which nothing failed count as such, whether or not their rows are at hand', () => {
+  fc.assert(
+    fc.property(someRows, list => {
+      const table = list.flatMap(({ back, times, items }) => rows(times, back, items))
+      const checks = new Map<string, number>()
+      for (const row of table) checks.set(row.week, (checks.get(row.week) ?? 0) + 1)
+      const failed = table.filter(row => row.items.some(isRuleItem))
+      // The same checks as rows of their own, with nothing that could be a pattern.
+      const withRows = [
+        ...failed,
+        ...table.filter(row => !row.items.some(isRuleItem)).map(row => ({ ...row, items: [] })),
+      ]
+      expect(findIn('harrow-30', checks, withRows, now)).toEqual(findIn('harrow-30', checks, failed, now))
+    }),
+  )
+})
+
+test('where all that fails has always failed so, more checks without it make it no pattern', () => {
+  const failed = [...rows(10, 1, ['rule:four-legs']), ...rows(6, 20, ['rule:four-legs'])]
+  const shownOf = (recent: number, earlier: number) =>
+    findIn(
+      'harrow-30',
+      new Map([
+        [weekPlus(now, -1), recent],
+        [weekPlus(now, -20), earlier],
+      ]),
+      failed,
+      now,
+    )
+  expect(shownOf(12, 60)).toHaveLength(1)
+  expect(shownOf(80, 60)).toEqual([])
+  expect(shownOf(12, 6)).toEqual([])
+})
+
+test('as many are shown as are asked for, three if nothing is said, surest first', () => {
+  const each = ['a', 'b', 'c', 'd', 'e'].flatMap((rule, i) => rows(20 - i, 1, [`rule:${rule}`]))
+  const table = [...each, ...rows(100, 20, [])]
+  const names = (most?: number) => findPatterns('harrow-30', table, now, most).map(one => one.items.join())
+  expect(names()).toEqual(['rule:a', 'rule:b', 'rule:c'])
+  expect(names(5)).toEqual(['rule:a', 'rule:b', 'rule:c', 'rule:d', 'rule:e'])
+  expect(names(1)).toEqual(['rule:a'])
+})
+
+test.each([
+  // recent of recentOf, earlier of earlierOf; the least they leave possible: (recent/(recentOf+4)) / ((earlier+4)/earlierOf).
+  [10, 26, 20, 120, null],
+  [15, 26, 20, 120, 2],
+  [20, 26, 0, 120, 20],
+  [20, 21, 10, 300, 17],
+  [25, 25, 0, 1000, 20],
+])('%i of %i now and %i of %i before: at least %s times as common', (recent, recentOf, earlier, earlierOf, growth) => {
+  const table = [
+    ...rows(recent, 1, ['rule:four-legs']),
+    ...rows(recentOf - recent, 1, []),
+    ...rows(earlier, 20, ['rule:four-legs']),
+    ...rows(earlierOf - earlier, 20, []),
+  ]
+  expect(findPatterns('harrow-30', table, now)).toMatchObject([{ recent, earlier, growth }])
+})
+
+test('of sets as short that pick out the same checks, the one with most failed checks is told of', () => {
+  const all: Item[] = ['bought:market', 'rule:a', 'rule:b']
+  // No two of them came together without the third, but the two that are no failed check together; each came alone.
+  const table = [
+    ...rows(15, 1, all),
+    ...rows(5, 1, ['rule:a']),
+    ...rows(5, 1, ['rule:b', 'bought:market']),
+    ...rows(40, 20, ['rule:a']),
+    ...rows(40, 20, ['rule:b']),
+    ...rows(80, 20, ['rule:b', 'bought:market']),
+  ]
+  expect(findPatterns('harrow-30', table, now)[0]?.items).toEqual(['rule:a', 'rule:b'])
+})

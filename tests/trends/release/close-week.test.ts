@@ -270,3 +270,13 @@ function cellsOf(outcomes: readonly Outcome[]): { readonly name: string; readonl
     [o.verdict, o.bought, ...o.fired].map(value => `${o.family ?? unknownFamily} ${value}`)
   return [...new Set(outcomes.flatMap(namesOf))].map(name => ({ name, has: o => namesOf(o).includes(name) }))
 }
+
+test('a rise that is noticed again stands once, with its latest week, before those of earlier weeks', () => {
+  const twice = Array.from({ length: 40 }, (_, t) => weekPlus(first, t)).flatMap((week, t) => {
+    const failed = t === 30 ? 12 : t === 35 ? 18 : 1 + (t % 2)
+    return [...checks(failed, week), ...checks(20 - failed, week, { verdict: 'open', fired: [] })]
+  })
+  const release = closeAll(twice, 37)[36]!.release
+  const whole = release.rises.filter(one => one.rule === null)
+  expect(whole.map(one => one.week)).toEqual([weekPlus(first, 35)])
+})

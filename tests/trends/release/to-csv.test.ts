@@ -63,3 +63,38 @@ test('whatever a name is, its cell is text to a spreadsheet and nothing is lost'
   )
   expect(harmless('12')).toBe('12')
 })
+
+test('every part of a release has its lines, in the order of the release, each figure in its column', () => {
+  const share = { of: 25, share: 0.4, low: 0.2, high: 0.6 }
+  const full: Release = {
+    ...release('rook', ['rule:a']),
+    rules: [{ rule: 'legs', checks: 15, more: 5, share }],
+    bought: [{ bought: 'market', checks: 20, more: 10 }],
+    families: [
+      {
+        ...{ family: 'rook', checks: 25, more: 5 },
+        verdicts: [{ verdict: 'danger', checks: 5, more: 0 }],
+        rules: [{ rule: 'code', checks: 10, more: 0 }],
+        bought: [{ bought: 'shop, or so', checks: 15, more: 5 }],
+      },
+    ],
+    rises: [{ family: 'rook', rule: 'code', week: '2026-W19', standsOut: false }],
+    spikes: [{ family: 'rook', rule: null, week: '2026-W20', standsOut: true }],
+  }
+  expect(toCsv([full]).split('\r\n')).toEqual([
+    'week,what,family,name,checks,more,of,share,low,high,noticed,stands-out',
+    '2026-W20,all,,,25,5,,,,,,',
+    '2026-W20,verdict,,ruled-out,10,5,25,0.4,0.234,0.593,,',
+    '2026-W20,rule,,legs,15,5,25,0.4,0.2,0.6,,',
+    '2026-W20,bought,,market,20,10,,,,,,',
+    '2026-W20,family,rook,,25,5,,,,,,',
+    '2026-W20,verdict,rook,danger,5,0,,,,,,',
+    '2026-W20,rule,rook,code,10,0,,,,,,',
+    '2026-W20,bought,rook,"shop, or so",15,5,,,,,,',
+    '2026-W20,rise,rook,code,,,,,,,2026-W19,no',
+    '2026-W20,spike,rook,,,,,,,,2026-W20,yes',
+    '2026-W20,pattern-recent,rook,rule:a,10,,15,,,,,',
+    '2026-W20,pattern-earlier,rook,rule:a,0,,60,,,,,',
+    '',
+  ])
+})

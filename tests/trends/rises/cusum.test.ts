@@ -1,6 +1,8 @@
 // The likelihood-ratio CUSUM against R's surveillance, and its run lengths against arlCusum by way of a Markov chain.
 import { expect, test } from 'vitest'
+import { baselineOf, expectedOf } from '../../../src/trends/rises/baseline.ts'
 import { cusumStep, runCusum, usualWatch } from '../../../src/trends/rises/cusum.ts'
+import { dispersionOf } from '../../../src/trends/rises/scatter.ts'
 import { lrCusum, observed, runLengths } from './cusum-figures.ts'
 
 test.each(lrCusum)('$name', ({ mu0, theta, spread, threshold, statistic, alarms }) => {
@@ -52,3 +54,48 @@ function meanRunLength(stay: readonly (readonly number[])[]): number {
   }
   return m[0]!
 }
+
+test('an alarm is from the threshold on, and the watch then starts from nothing', () => {
+  const step = Math.log(2)
+  const watch = { kappa: 2, threshold: 2 * step }
+  // Each failure where none is expected is one step.
+  expect(runCusum([1, 1, 1, 0], [0, 0, 0, 0], watch)).toEqual({
+    statistic: [step, 2 * step, step, step],
+    alarm: [false, true, false, false],
+  })
+  expect(runCusum([1], [], watch).statistic).toEqual([step])
+  expect(cusumStep(1, 0, 5, 2, { form: 'poisson' })).toBe(0)
+})
+
+test('where nothing was checked before, nothing is expected; what was seen carries over as a share', () => {
+  expect(expectedOf({ failed: 0, checks: 0, weeks: [] }, 10)).toBeUndefined()
+  expect(expectedOf({ failed: 3, checks: 70, weeks: [] }, 10)).toBe(0.5)
+  const series = Array.from({ length: 70 }, (_, i) => i)
+  const { weeks, failed, checks } = baselineOf(
+    series,
+    series.map(() => 1),
+    60,
+  )
+  expect([weeks.length, weeks[0]?.failed, weeks.at(-1)?.failed]).toEqual([52, 5, 56])
+  expect([failed, checks]).toEqual([((5 + 56) * 52) / 2, 52])
+  expect(baselineOf(series, series, 6).weeks.map(week => week.failed)).toEqual([0, 1, 2])
+  expect(baselineOf(series, series, 10, 1, 3).weeks.map(week => week.failed)).toEqual([7, 8, 9])
+  expect(baselineOf(series, series, 3).weeks).toEqual([])
+})
+
+test('scatter needs two weeks with checks; by their checks, not by weeks, failures are expected', () => {
+  const of = (...weeks: [number, number][]) =>
+    dispersionOf({
+      failed: weeks.reduce((sum, [x]) => sum + x, 0),
+      checks: weeks.reduce((sum, [, n]) => sum + n, 0),
+      weeks: weeks.map(([failed, checks]) => ({ failed, checks })),
+    })
+  expect(of([9, 10])).toMatchObject({ freedom: 0, p: 1 })
+  expect(of([9, 10], [0, 0])).toMatchObject({ freedom: 0, p: 1 })
+  // 2 and 8 expected of 10 and 40 checks with 10 failures: 4/2 + 4/8.
+  expect(of([4, 10], [6, 40]).statistic).toBeCloseTo(2.5, 12)
+  expect(of([4, 10], [6, 40]).freedom).toBe(1)
+  // Chi-squared of 2.5 with one degree of freedom (SciPy 1.10.1 chi2.sf).
+  expect(of([4, 10], [6, 40]).p).toBeCloseTo(0.11384629800665805, 10)
+  expect(of([0, 10], [0, 10])).toMatchObject({ statistic: 0, freedom: 1, p: 1 })
+})
