@@ -1,7 +1,8 @@
 // The entries as one book: looked up by id, or by a question, which finds an entry only if the search is sure of it or somebody may be in danger.
+import { asksOfHabit, asksWhoTakes, isOfUnnamedPack } from './calm.ts'
 import { isSure } from './confidence.ts'
 import { namesCells, namesStranger, signsOfDanger, speaksOfOtherThings } from './danger.ts'
-import { type Entry, type EntryId, type Language, languages } from './entry.ts'
+import { type Entry, type EntryId, type Language, languages, textFor } from './entry.ts'
 import { onlySoundsHurt, tellsOfHurt } from './hurt.ts'
 import { type Found, openAnswerSearch } from './search.ts'
 import { spokenIn } from './spoken-in.ts'
@@ -68,18 +69,31 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
     const names = (word: string) => search.names(word, language)
     const isOther = onlySoundsHurt(question, language)
     const signs = isOther ? [] : signsOfDanger(question, language, names)
-    if (signs.length > 0) return gettingAway(question, signs, language) ?? found[0]?.entry
+    if (signs.length > 0)
+      return handingIn(question, signs, language) ?? gettingAway(question, signs, language) ?? found[0]?.entry
     if (isOther || speaksOfOtherThings(question, language, names))
       return found.find(one => one.signs.exact === 1)?.entry
     const [first] = found
-    if (first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
+    const isCalm = asksOfHabit(question, language)
+    if (!isCalm && first && urgent(first.entry) && first.confidence >= alarmFrom && namesCells(question, language))
       return first.entry
     const isStrange = namesStranger(question, language, names)
-    const isOurs = ({ confidence, signs }: Found) => !isStrange || confidence >= strangeFrom || signs.exact === 1
+    const isOurs = ({ entry, confidence, signs }: Found) =>
+      confidence >= strangeFrom ||
+      signs.exact === 1 ||
+      !(isStrange || isOfUnnamedPack(question, language, textFor(entry, language)))
     const sure = found.filter(
-      (one, i) => isOurs(one) && (i === 0 ? isSure(one, one.entry.caution) : urgent(one.entry) && isSure(one, 'full')),
+      (one, i) =>
+        isOurs(one) &&
+        (i === 0 ? isSure(one, isCalm ? 'full' : one.entry.caution) : urgent(one.entry) && isSure(one, 'full')),
     )
     return (sure.find(one => urgent(one.entry)) ?? sure[0])?.entry
+  }
+
+  /** What is sure to tell who takes a swollen battery, where it is all that is asked; its own text asks first whether it happens now. */
+  function handingIn(question: string, signs: readonly string[], language: Language): Entry | undefined {
+    if (!asksWhoTakes(question, signs, language)) return undefined
+    return search.find(question, language, entry => !urgent(entry)).find((one, i) => i === 0 && isSure(one, 'full'))?.entry
   }
 
   /** Of those that say to get away, the nearest to the question, or to its signs; the most general one where none has a word of them. */

@@ -92,6 +92,8 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
       [/\bin (?:my|his|her|the|their) eyes?\b/g, ' splashed eye '],
       [/\b(?:in (?:his|her|their) mouth|put (?:it|one) in (?:his|her|their) mouth)\b/g, ' swallowed '],
       [/\b(inhaled|swallowed|breathed) (?:some (?:of )?)?(?:it|that|this)\b/g, ' $1 smoke liquid '],
+      // How hot a thing is, and no burn.
+      [/\b(?:burning|scorching|blistering) hot\b/g, ' hot '],
       [/\bcaught (?:on )?(?:fire|light)\b|\bon fire\b|\bin flames\b/g, ' burned '],
     ],
     pairs: pairsOf('en'),
@@ -118,6 +120,8 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
   },
   es: {
     together: [
+      // What burns somebody, and not what is only hot.
+      [/(?<!\p{L})(?:me|le|se le|se me|nos|te) (?:esta |estaba )?quem(?:a|aba|ando)(?!\p{L})/gu, ' quemo '],
       [/(?<!\p{L})en (?:el|los|mi|su|un) ojos?(?!\p{L})/gu, ' salpico ojo '],
       [/(?<!\p{L})por los aires(?!\p{L})/gu, ' porlosaires '],
       [/(?<!\p{L})(?:se prendio fuego|en llamas)(?!\p{L})/gu, ' quemado '],
@@ -125,7 +129,7 @@ export const hurtWords: Readonly<Record<Language, HurtWords>> = {
     pairs: pairsOf('es'),
     withCells: swallowed.es,
     noSlips:
-      'quedo quede queda quedado quedada quedados quedadas quiero quemador revista mango manto pierda piedra piel cada casa cama',
+      'quemando quemaba quemaban quemante quedo quede queda quedado quedada quedados quedadas quiero quemador revista mango manto pierda piedra piel cada casa cama',
     never:
       /(?<!\p{L})(?:quemaduras? (?:de|del) sol|quemaduras? solar\p{L}*|calorias|quem\p{L}* grasa|(?:despues del|en el) (?:gimnasio|entrenamiento)|(?:al|de) correr|quem\p{L}* (?:un )?cds?|(?:dejar|dejo|deje) de fumar|botox|hialuronico|tuberia|explota\p{L}* la cabeza|alergias?|polen|cebollas?|bombillas?|afeitar\p{L}*|velas?|(?<!como )(?<!como un )(?:petardos?|cohetes?)|fuegos artificiales|crema (?:solar|facial|depilatoria)|protector solar|bronceador|champu|acondicionador|tintes?|cloro|rimel|pestanas?|maquillaje|laca|limon(?:es)?|limas?|lentillas?|salsa|exfolia\p{L}*|depila\p{L}*|incendios? forestal(?:es)?|dentista)(?!\p{L})/u,
   },

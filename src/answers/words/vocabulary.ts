@@ -45,10 +45,12 @@ const bareFigure = (value: number): string => {
   return value > 5900 ? ' mah hugecapacity ' : ' mah '
 }
 
+/** A full cell's 4.20 V with the twentieth of a volt by which chargers and meters differ: only from here on it is fuller than full. */
+const leastOver = 4.25
 /** What a figure in volts tells: far too empty, fuller than full, or neither. */
 const volts = (value: number): string => {
   if (value < 2.5) return ' volt emptyvolt '
-  return value > 4.2 && value < 4.6 ? ' volt overvolt ' : ' volt '
+  return value >= leastOver && value < 4.6 ? ' volt overvolt ' : ' volt '
 }
 
 /** Figures, with a unit as all languages write them: what kind of figure it is tells more than the figure. */
