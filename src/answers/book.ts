@@ -27,6 +27,9 @@ export type AnswerBook = {
 /** Where a cell is named and getting away comes first, it is the answer from here on: far below any other. */
 const alarmFrom = 0.2
 
+/** Where it is asked who takes a swollen battery, the first of the others is the answer from here on. */
+const takerFrom = 0.5
+
 /** Where a thing is named that nobody here knows, it may be what the question is about: only from here on the first is the answer. */
 const strangeFrom = 0.95
 
@@ -93,7 +96,8 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
   /** What is sure to tell who takes a swollen battery, where it is all that is asked; its own text asks first whether it happens now. */
   function handingIn(question: string, signs: readonly string[], language: Language): Entry | undefined {
     if (!asksWhoTakes(question, signs, language)) return undefined
-    return search.find(question, language, entry => !urgent(entry)).find((one, i) => i === 0 && isSure(one, 'full'))?.entry
+    const [first] = search.find(question, language, entry => !urgent(entry))
+    return first && first.confidence >= takerFrom ? first.entry : undefined
   }
 
   /** Of those that say to get away, the nearest to the question, or to its signs; the most general one where none has a word of them. */

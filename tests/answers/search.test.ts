@@ -17,6 +17,8 @@ test.each([
   ['strangers.yaml', 90, 20, 0.85],
   ['treacherous.yaml', 400, 150, 0.85],
   ['hurt.yaml', 125, 40, 0.9],
+  ['blind-first.yaml', 80, 12, 0.97],
+  ['blind-second.yaml', 80, 16, 0.97],
 ])(
   'our own questions in %s: the right entry is first, and next to no wrong one is shown',
   (file, least, offTopic, first) => {

@@ -26,7 +26,12 @@ export const calmWords: Readonly<Record<Language, CalmWords>> = {
       /^(?:sw[eo]l+\w*|swollen|puf+\w*|bul+g\w*|bloat\w*|bal+oon\w*|fat|expanded|is|are|got|gone|looks|so|battery|batteries|cell|cells|pack)$/,
     hurried:
       /\b(?:now|tonight|today|help|urgent|quick|quickly|hurry|asap|emergency|hot|warm|burn\w*|what do i do|growing|getting|closed)\b/,
-    packs: [/\bpower ?banks?\b/, /\b(?:laptops?|notebooks?)\b/, /\b(?:phones?|smartphones?|tablets?)\b/, /\bpower ?stations?\b/],
+    packs: [
+      /\bpower ?banks?\b/,
+      /\b(?:laptops?|notebooks?)\b/,
+      /\b(?:phones?|smartphones?|tablets?)\b/,
+      /\bpower ?stations?\b/,
+    ],
   },
   de: {
     harm: /(?<!\p{L})(?:schlimm|schlecht|schadlich|schade(?:t|n)|schaden|ungesund|verschleiss\p{L}*|kaputt|macht (?:\p{L}+ )?was)(?!\p{L})/u,
@@ -46,7 +51,8 @@ export const calmWords: Readonly<Record<Language, CalmWords>> = {
       /(?<!\p{L})(?:siempre|constantemente|continuamente|permanentemente|todo el (?:dia|tiempo|ano)|cada (?:dia|noche)|tod[oa]s l[oa]s (?:dias|noches)|a diario)(?!\p{L})/u,
     takers:
       /(?<!\p{L})(?:puntos? limpios?|ecoparques?|recicl\p{L}*|puntos? de (?:recogida|reciclaje)|contenedor de pilas|residuos? peligrosos?|(?:tienda|supermercado)s? (?:\p{L}+ )?(?:acepta|recoge|coge)\p{L}*)(?!\p{L})/u,
-    swollen: /^(?:h?inch\p{L}*|inflad\p{L}*|infl\p{L}*|abomb\p{L}*|abultad\p{L}*|engord\p{L}*|gord[oa]s?|mas|se|bateria|pila|celda)$/u,
+    swollen:
+      /^(?:h?inch\p{L}*|inflad\p{L}*|infl\p{L}*|abomb\p{L}*|abultad\p{L}*|engord\p{L}*|gord[oa]s?|mas|se|bateria|pila|celda)$/u,
     hurried:
       /(?<!\p{L})(?:ahora|hoy|esta noche|ayuda|rapido|urgente|emergencia|caliente|calient\p{L}*|quema\p{L}*|que hago|cada vez|cerrado)(?!\p{L})/u,
     packs: [

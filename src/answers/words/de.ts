@@ -66,6 +66,7 @@ export const german: Vocabulary = {
     'essen im kuhlschrank, wie lange halten eier, gekochter reis, milch noch gut',
     'puls, blutdruck, gewicht baby, kalorien',
     'geschenke verpacken, lauft im trockner ein, bei 60 grad waschen',
+    'lohnt eine feuerfeste tasche, lipo bag',
     'platze im stadion, speicherplatz, festplatte',
   ],
   together: [
