@@ -4,6 +4,7 @@ import type { Check } from '../../src/check/check.ts'
 import { screenOf, type VerdictScreen } from '../../src/check/screen.ts'
 import { start } from '../../src/check/step.ts'
 import { aidFor, stepsFor } from '../../src/discord/check/show/steps.ts'
+import { showVerdict } from '../../src/discord/check/show/verdict.ts'
 import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
@@ -18,7 +19,11 @@ if (!compiled.ok) throw new Error('the shipped packs do not compile')
 const { program } = compiled
 
 function verdictOn(answers: Answers): VerdictScreen {
-  const begun = start(program, { id: 'c', holder: 'p', server: null, mode: 'quick', cells: 1, family: null }, now)
+  const begun = start(
+    program,
+    { id: 'c'.repeat(20), holder: 'p', server: null, mode: 'quick', cells: 1, family: null },
+    now,
+  )
   if (!begun.ok) throw new Error(begun.refusal.code)
   const check: Check = { ...begun.check, answers, trail: Object.keys(answers), phase: { is: 'done' } }
   const screen = screenOf(program, check)
@@ -45,6 +50,21 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
     expect(verdictOn(answers).judgement.verdict).toBe(verdict)
     const acts = verdict === 'danger' ? afterTheWait : quiet
     expect(steps(answers).slice(0, acts.length)).toEqual(acts.map(key => say(key)))
+  })
+
+  const shown = (answers: Answers) => JSON.stringify(showVerdict(say, program, verdictOn(answers)).components)
+  const means = JSON.stringify(say('verdict.open.means')).slice(1, -1)
+
+  test('undecided: what was not asked and may be danger is named, with the button that asks', () => {
+    const text = shown({})
+    const [unasked = ''] = say('verdict.hazards-unasked', { signs: '#', button: say('button.go-on') }).split('#')
+    expect(text).toContain(unasked)
+    expect(text.indexOf(unasked)).toBeGreaterThan(text.indexOf(means))
+    expect(text.slice(text.indexOf(unasked)).split(say('button.go-on')).length).toBeGreaterThan(2)
+  })
+
+  test('undecided for a danger that could not be told: nothing reassuring stands before that', () => {
+    expect(shown({ 'hot-now': cantTell })).not.toContain(means)
   })
 
   test.each(['hot-now', 'swollen', 'leaking'])(

@@ -58,8 +58,10 @@ export const verdicts: InWordsOf<typeof english> = {
     'Schreib dem Verkäufer, dass die Zelle nicht zur Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
-  'next.hazard-unsure': `Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher: {signs}. Solange das nicht geklärt ist, behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `Behandle die Zelle als gefährlich, bis das geklärt ist: Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
+  'verdict.hazards-unasked':
+    '**Noch nicht gefragt:** {signs}. Jedes davon kann Gefahr bedeuten; „{button}“ fragt danach.',
   'next.until-sure': 'Bist du unsicher, was die Zelle ist, benutze und lade sie nicht.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
   'next.helper': '{ask} Hier: Drück „{button}“.',

@@ -55,8 +55,10 @@ export const verdicts: InWordsOf<typeof english> = {
     'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin que tú la envíes.',
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
-  'next.hazard-unsure': `Ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas: {signs}. Hasta aclararlo, trata la celda como peligrosa. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `Trata la celda como peligrosa hasta aclararlo: ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa. ${safety['safety.quiet']}`,
+  'verdict.hazards-unasked':
+    '**Aún no se preguntó:** {signs}. Cualquiera puede significar peligro; «{button}» lo pregunta.',
   'next.until-sure': 'Si no sabes con seguridad qué es la celda, no la uses ni la cargues.',
   'next.buy': 'Compra solo en tiendas conocidas, en las que compra mucha gente, y nunca solo por un precio bajo.',
   'next.helper': '{ask} Aquí: pulsa «{button}».',

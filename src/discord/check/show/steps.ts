@@ -41,7 +41,7 @@ const sayStep = (say: Say, check: VerdictScreen['check'], key: Key): string =>
 const mostNamed = 3
 
 /** The questions themselves, as they were asked. */
-function sayQuestions(say: Say, program: Program, ids: readonly string[]): string {
+export function sayQuestions(say: Say, program: Program, ids: readonly string[]): string {
   const asked = ids.flatMap(id => program.questions.get(id)?.ask ?? []).map(text => say('quoted', { text }))
   const more = asked.length - mostNamed
   const named = asked.slice(0, mostNamed).join(', ')

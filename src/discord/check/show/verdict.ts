@@ -14,7 +14,7 @@ import { gallery, message, rows, type ShownMessage, small, text } from '../../me
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { buyingButton, isDanger, whatCanWait } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
-import { aidFor, stepsFor } from './steps.ts'
+import { aidFor, sayQuestions, stepsFor } from './steps.ts'
 
 /** More reasons and steps than these are not read on a phone; the details have all of them. */
 const mostReasons = 2
@@ -66,7 +66,7 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
   const reasons = reasonsOf(say, program, screen)
   return [
     `## ${say(`verdict.${judgement.verdict}`)}`,
-    ...(reasons.length > 0 ? reasons.map(reason => `- ${reason}`) : [say(`verdict.${judgement.verdict}.means`)]),
+    ...(reasons.length > 0 ? reasons.map(reason => `- ${reason}`) : meansOf(say, program, screen)),
     ...kindsOf(say, screen),
     `**${say('part.next')}**`,
     ...stepsFor(program, screen, say)
@@ -74,6 +74,18 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
       .map((step, i) => `${i + 1}. ${step}`),
     ...wouldTell(say, program, screen),
   ].join('\n')
+}
+
+/** Where danger could not be ruled out, the first step says so, and nothing reassuring stands before it. */
+function meansOf(say: Say, program: Program, screen: VerdictScreen): string[] {
+  const { judgement, explanation, more } = screen
+  const hazards = explanation.unchecked.filter(one => program.hazards.has(one.question))
+  if (hazards.some(one => one.why !== 'not-asked')) return []
+  const means = say(`verdict.${judgement.verdict}.means`)
+  const unasked = hazards.map(one => one.question)
+  if (!more || unasked.length === 0) return [means]
+  const signs = sayQuestions(say, program, unasked)
+  return [means, say('verdict.hazards-unasked', { signs, button: say('button.go-on') })]
 }
 
 /** Reasons that the card marks on the cell come first and bear its numbers, so that both speak of the same. */
