@@ -31,6 +31,17 @@ test('siblings name each other', () => {
     }
 })
 
+test.each(['18650', '21700'] as const)(
+  'a bare %s with three legs has a letter wherever lettering and square code are: both on the can, both on the wrap, or one on each',
+  format => {
+    const places = constructions
+      .filter(one => one.formats.includes(format) && one.kinds.includes('bare'))
+      .filter(({ traits }) => traits['legs']?.made.includes('three'))
+      .map(({ traits }) => `${traits['lettering-place']?.made[0]} ${traits['code-place']?.made[0]}`)
+    for (const wanted of ['can can', 'wrap wrap', 'can wrap']) expect(places).toContain(wanted)
+  },
+)
+
 describe.each(constructions)('$construction', construction => {
   test('is told in three languages and can be drawn', () => {
     expect(construction.title.de).toBeTruthy()
