@@ -13,6 +13,18 @@ const tile = (svg: string, name: string): string => {
   return svg.slice(from, next < 0 ? undefined : next)
 }
 
+test('what is as normal as the drawing is said below it, in its own tile alone', () => {
+  const or = ['', '', '(or none)', ''] as const
+  const { svg } = drawWays(
+    [way, way].map(show => ({ show, label: 'one', or })),
+    heads,
+  )
+  const words = (name: string) => tile(svg, name).replaceAll(/<[^>]+>/g, ' ')
+  expect(words('way-A-lettering')).toMatch(/Lettering\s+\(or none\)/)
+  expect(words('way-B-lettering')).toContain('(or none)')
+  for (const name of ['way-A-code', 'way-B-code', 'way-B-dimples']) expect(words(name)).not.toContain('or none')
+})
+
 test('lettering and square code are drawn where they are, and a vent disc only where something is said of it', () => {
   const drawn = drawWays(
     [

@@ -1,9 +1,9 @@
 // The drawings of families: a family by its facts, the ways of building side by side, a feature's options.
 import type { Pack } from '../../engine/pack/pack.ts'
-import { drawnOf } from '../../families/drawn.ts'
+import { drawnOf, firstDrawnOf, orElse } from '../../families/drawn.ts'
 import type { Construction, Facts } from '../../families/facts/facts-schema.ts'
 import type { ShownPicture } from '../../services/pictures/shown-picture.ts'
-import { sayMade } from '../../words/family-facts-words.ts'
+import { sayLooks, sayMade } from '../../words/family-facts-words.ts'
 import { sayFeature } from '../../words/family-words.ts'
 import type { Say } from '../../words/say.ts'
 import type { Services } from '../services.ts'
@@ -19,6 +19,9 @@ export async function picturesOf(services: Services, say: Say, facts: Facts): Pr
   return shown ? [shown] : []
 }
 
+const inColumns = (of: (feature: string) => string) =>
+  [of('legs'), of('vent-disc'), of('lettering-place'), of('code-place')] as const
+
 export async function picturesToChoose(
   services: Services,
   say: Say,
@@ -27,12 +30,15 @@ export async function picturesToChoose(
   facts: Facts,
 ): Promise<ShownPicture[]> {
   const fit = fitting(constructions, facts).map(one => ({
-    show: drawnOf({ ...one, identity: facts.identity }),
+    show: firstDrawnOf({ ...one, identity: facts.identity }),
     label: sayMade(say, base, one),
+    or: inColumns(feature => {
+      const looks = orElse(one, feature)
+      return looks.length > 0 ? say('families.built.or', { others: sayLooks(say, base, feature, looks) }) : ''
+    }),
   }))
   if (fit.length === 0) return []
-  const named = (feature: string) => sayFeature(say, base, feature)
-  const heads = [named('legs'), named('vent-disc'), named('lettering-place'), named('code-place')] as const
+  const heads = inColumns(feature => sayFeature(say, base, feature))
   const shown = await services.pictures.ofDrawing('ways.png', (await drawings()).drawBuilt(fit, heads), say)
   return shown ? [shown] : []
 }

@@ -10,8 +10,9 @@ import { type CellParameters, completeCell, type Part } from './parameters.ts'
 import type { Box } from './scene.ts'
 import { tileGap, tiles } from './tiles.ts'
 
-export type Way = { readonly show: Partial<CellParameters>; readonly label: string }
-/** The words over the four columns. */
+/** `or`: what is as normal as the drawing, said below it, column by column; '' where nothing else is. */
+export type Way = { readonly show: Partial<CellParameters>; readonly label: string; readonly or?: Columns }
+/** The words of the four columns. */
 export type Columns = readonly [end: string, vent: string, lettering: string, code: string]
 
 type Column = {
@@ -30,10 +31,10 @@ const picture = 84
 
 /** 360 px wide, a row a way; what is not said of one is a question mark and not a drawing. */
 export function drawWays(ways: readonly Way[], heads: Columns): Drawing {
-  const list = ways.flatMap(({ show }, i) =>
+  const list = ways.flatMap(({ show, or }, i) =>
     columns.map(({ view, pointAt, tells }, column) => ({
       name: `way-${optionLetter(i)}-${pointAt}`,
-      label: i === 0 ? (heads[column] ?? '') : '',
+      label: [i === 0 ? heads[column] : '', or?.[column]].filter(Boolean).join(' '),
       draw: (box: Box, corner: { x: number; y: number }): string => {
         const said = tells.some(tell => show[tell] !== undefined)
         // Without dimples to be looked for, the ring is whole, and the legs stand on it plainly.

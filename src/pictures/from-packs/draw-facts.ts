@@ -10,9 +10,11 @@ import { drawFamily } from './draw-family.ts'
 export const drawFacts = (say: Say, { id, name, maker }: Facts['identity'], show: Facts['show']): Drawing | undefined =>
   drawFamily(say, { id, pack: id, name, maker, given: {}, enough: [], show })
 
+type Built = { readonly show: Construction['show']; readonly label: string; readonly or: Columns }
+
 /** `heads`: the words over the columns. */
-export const drawBuilt = (built: readonly { show: Construction['show']; label: string }[], heads: Columns): Drawing =>
+export const drawBuilt = (built: readonly Built[], heads: Columns): Drawing =>
   drawWays(
-    built.map(({ show, label }) => ({ show: show as Partial<CellParameters>, label })),
+    built.map(({ show, ...one }) => ({ ...one, show: show as Partial<CellParameters> })),
     heads,
   )

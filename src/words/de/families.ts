@@ -30,6 +30,7 @@ export const families: Partial<Catalogue> = {
   'families.form.size': 'Größe und Art',
   'families.form.figures': 'Zahlen: Aufdruck und Datenblatt',
   'families.form.figures.hint': 'Etwa: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Kann leer bleiben.',
+  'families.built.or': '(oder {others})',
   'families.built.line': '**{letter}** {features}',
   'families.built.besides': 'In jeder zählt außerdem: {features}.',
   'families.feature.at': '{feature}: {made}',

@@ -28,6 +28,7 @@ export const families = {
   'families.form.size': 'Size and kind',
   'families.form.figures': 'Figures: label and data sheet',
   'families.form.figures.hint': 'Such as: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Can stay empty.',
+  'families.built.or': '(or {others})',
   'families.built.line': '**{letter}** {features}',
   'families.built.besides': 'Counted in each of them besides: {features}.',
   'families.feature.at': '{feature}: {made}',

@@ -30,6 +30,7 @@ export const families: Partial<Catalogue> = {
   'families.form.size': 'Tamaño y tipo',
   'families.form.figures': 'Cifras: etiqueta y hoja de datos',
   'families.form.figures.hint': 'Por ejemplo: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Puede quedar vacío.',
+  'families.built.or': '(o {others})',
   'families.built.line': '**{letter}** {features}',
   'families.built.besides': 'En todas cuenta además: {features}.',
   'families.feature.at': '{feature}: {made}',
