@@ -131,8 +131,8 @@ function traitAfter(before: Trait, edit: TraitEdit): Trait | EditRefusal {
         .map(one => ({ ...one, options: one.options.filter(option => !made.includes(option)) }))
         .filter(one => one.options.length > 0)
       const remarks = before.remarks.filter(one => !one.options.every(option => !made.includes(option)))
-      if (against.length > 0 || before.made.length > 0) return { made, against, remarks }
-      return { made, against: others(made, edit.all, 'weak'), remarks }
+      if (isDescribedAnew(before, made, edit.all)) return { made, against: anew(before, made, edit.all), remarks }
+      return { made, against, remarks }
     }
     case 'tells': {
       if (before.made.length === 0) return { code: 'nothing-made' }
@@ -161,6 +161,28 @@ function traitAfter(before: Trait, edit: TraitEdit): Trait | EditRefusal {
         ),
       }
   }
+}
+
+/**
+ * Nothing was said of it; or another answer is right now, and what counted was earned by the one before; or nothing is left that
+ * counts. What was said to tell nothing stays so.
+ */
+function isDescribedAnew({ made, against, remarks }: Trait, now: readonly string[], all: readonly string[]): boolean {
+  const left = against.filter(one => one.options.some(option => !now.includes(option)))
+  if (made.length === 0) return left.length === 0
+  const replaced = !made.some(one => now.includes(one)) && against.some(one => !one.together)
+  const rest = others(now, all, 'weak').flatMap(one => one.options)
+  const silent = remarks.some(one => !one.together && one.options.some(option => rest.includes(option)))
+  return replaced || (!silent && left.every(one => one.together))
+}
+
+/** As much as a moderator's word tells alone; whom it did not count against, it does not count against now. */
+function anew({ against }: Trait, made: readonly string[], all: readonly string[]): Trait['against'] {
+  const excepted = against.find(one => !one.together && one.unless)?.unless
+  return [
+    ...others(made, all, 'weak').map(one => ({ ...one, ...(excepted && { unless: excepted }) })),
+    ...against.filter(one => one.together && one.options.every(option => !made.includes(option))),
+  ]
 }
 
 /** Options that are neither as made nor "something else", which may be anything. */

@@ -44,6 +44,22 @@ describe('how it is made', () => {
     // Once it was described, another answer does not come back by itself.
     expect(legs(edited(strong, made('three', 'four'), made('three'))).against).toEqual([against('strong', 'five')])
   })
+  test('changed to another answer is described anew: whatever else is seen counts as a word alone does', () => {
+    const strong = edited(bare, made('three'), tells('strong'))
+    expect(legs(edited(strong, made('four')))).toEqual({
+      ...{ made: ['four'], against: [against('weak', 'three', 'five')], remarks: [] },
+    })
+    // By way of both, which nothing but "something else" is left to speak against.
+    const both = edited(strong, made('three', 'four', 'five'))
+    expect(legs(edited(both, made('four'))).against).toEqual([against('weak', 'three', 'five')])
+    const excepted = edited(strong, { is: 'exception', feature: 'legs', on: true }, made('five'))
+    expect(legs(excepted).against).toEqual([{ ...against('weak', 'three', 'four'), unless: 'open-rewrap' }])
+  })
+  test('that was said to tell nothing tells nothing of another answer either', () => {
+    const silent = edited(bare, made('three'), tells('no-bearing'))
+    expect(legs(edited(silent, made('four'))).against).toEqual([])
+    expect(legs(edited(silent, made('three', 'four'))).against).toEqual([])
+  })
   test('is forgotten where it is said not to be known', () => {
     expect(edited(edited(bare, made('three')), { is: 'not-known', feature: 'legs' }).traits).toEqual({})
   })

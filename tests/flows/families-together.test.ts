@@ -59,6 +59,32 @@ describe("a server's own", () => {
     expect(found[0]?.value).toBe('f-together')
   })
 
+  test('that are retired come last wherever one is chosen, with what to use instead', async () => {
+    await put(server, facts('f-retired1', 'Avocet 25'))
+    await put(server, facts('f-retired2', 'Bittern 25'))
+    await put(server, facts('f-together', 'Sandpiper 25'))
+    const { store } = room.services.families
+    for (const [id, successor] of [
+      ['f-retired1', 'f-together'],
+      ['f-retired2', null],
+    ] as const) {
+      const family = await store.load(server, id)
+      if (!family) throw new Error('it is gone')
+      const retired = { by: wren().id, at: room.services.now(), why: 'Not made any more.', successor }
+      const revision = family.revision + 1
+      await store.save({ ...family, state: 'retired', retired, revision, changedBy: 'retires' }, id)
+    }
+    const marked = [
+      'Sandpiper 25 (Larkmoor)',
+      'Avocet 25 (Larkmoor): retired, use Sandpiper 25',
+      'Bittern 25 (Larkmoor): retired',
+    ]
+    for (const path of ['family show', 'check start']) {
+      const offered = await wren().suggest(path, { name: 'family', value: 'larkmoor' })
+      expect(offered.map(one => one.name).filter(one => one.includes('Larkmoor'))).toEqual(marked)
+    }
+  })
+
   test('facts that nothing can be made of any more are named in the list, and the rest works on', async () => {
     const broken = facts('f-broken01', 'Broken 10')
     await put(server, { ...broken, traits: {}, figures: {} })

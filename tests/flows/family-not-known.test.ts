@@ -86,6 +86,40 @@ describe('the lines of the page', () => {
     expect(after).toMatch(/^\*\*Dimples:/m)
   })
 
+  test('that are set to another answer say what counts less than it did, and what to press', async () => {
+    const page = await built()
+    const code = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['code-place']))
+    expect(text(code)).toContain('Everything ticked counts as right.')
+    const choose = async (shown: SeenMessage, ...looks: string[]) =>
+      messageOf(await tomas().choose(shown, menus(shown)[0]?.customId ?? '', looks))
+    const tells = (shown: SeenMessage) => menus(shown)[1]?.options.flatMap(one => (one.default ? [one.value] : []))
+    const less = (now: string, before: string) =>
+      `Anything else is set to “${now}”; it was “${before}”. Choose below how strongly it counts.`
+    const changed = await choose(code, 'can')
+    expect(text(changed)).toContain(
+      `Saved: a good one shows on the metal can. ${less('Weak sign', 'Rules the cell out')}`,
+    )
+    expect(tells(changed)).toEqual(['weak'])
+    // Both ticked: it is said that both are right now, and that nothing counts.
+    const both = await choose(changed, 'can', 'wrap')
+    expect(text(both)).toContain('Saved: a good one shows on the wrap or on the metal can.')
+    expect(text(both)).toContain(less('Proves nothing', 'Weak sign'))
+    const back = await choose(both, 'can')
+    expect(tells(back)).toEqual(['weak'])
+    expect(text(back)).not.toContain('Anything else is set')
+    expect(text(await pressed(tomas(), back, 'Back to the page'))).toMatch(
+      /Square code:\*\* on the metal can\. On the wrap: weak sign/,
+    )
+  })
+
+  test('stand in the menu at the strength they may have, whatever was wished for', async () => {
+    const page = await built()
+    const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
+    const wider = messageOf(await tomas().choose(legs, menus(legs)[0]?.customId ?? '', ['three', 'four']))
+    expect(menus(wider)[1]?.options.flatMap(one => (one.default ? [one.value] : []))).toEqual(['weak'])
+    expect(text(wider)).toContain('Anything else is set to “Weak sign”; it was “Rules the cell out”.')
+  })
+
   test('lead to a photo for what no feature can say', async () => {
     const page = await built()
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['lettering-place']))

@@ -5,7 +5,9 @@ import { type Edit, type EditRefusal, editDraft } from '../../families/edit.ts'
 import type { Facts, KnownFake, TellingStrength } from '../../families/facts/facts-schema.ts'
 import { featuresOf } from '../../families/features.ts'
 import { readsLikeLink, tidyName } from '../../families/names.ts'
+import { propose } from '../../families/propose.ts'
 import { weekOf } from '../../trends/week.ts'
+import { sayLooks, strongest } from '../../words/family-facts-words.ts'
 import { sayFeature, together } from '../../words/family-words.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { becomeFake } from '../trends/become-fake.ts'
@@ -50,13 +52,34 @@ export async function changeFamily(turn: FamilyTurn, act: ChangeAct): Promise<Ch
       const fake = { family: work.family.id, fake: read.fake.id }
       await becomeFake(turn.services, turn.settings, interaction.user.id, read.fake.finding, fake)
     }
-    return { note: saySaved(turn, read, edited.family.draft), page }
+    const { draft } = edited.family
+    const note = draft && read.is === 'made' ? sayMadeNow(turn, read, draft) : saySaved(turn, read, draft)
+    return { note, page }
   }
   return {
     note: saving === 'stale' ? sayRefusal(say, { code: 'changed-meanwhile' }) : say('families.refused.name-taken'),
     page,
     untaken: true,
   }
+}
+
+const ladder = ['no-bearing', 'weak', 'moderate', 'strong', 'must'] as const
+
+/** What is right now, and, where anything else counts less than it did, how much, with what to press next. */
+function sayMadeNow({ services, say, work }: FamilyTurn, edit: Extract<Edit, { is: 'made' }>, draft: Facts): string {
+  const { base, constructions, sha256 } = services.families
+  const { facts } = propose(draft, base, constructions, work.references, sha256)
+  const tellsIn = (one: Facts) => {
+    const trait = one.traits[edit.feature]
+    return trait ? strongest(trait) : ('no-bearing' as const)
+  }
+  const [before, now] = [tellsIn(work.proposed.facts), tellsIn(facts)]
+  const saved = say('families.saved.made', { made: sayLooks(say, base, edit.feature, edit.options) })
+  if (ladder.indexOf(now) >= ladder.indexOf(before)) return saved
+  const loss = say('families.saved.less', {
+    ...{ now: say(`families.strength.${now}`), before: say(`families.strength.${before}`) },
+  })
+  return `${saved} ${loss}`
 }
 
 /** What was saved; of what is not known, which features. */

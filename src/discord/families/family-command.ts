@@ -10,18 +10,18 @@ import { newOpening } from '../../custom-ids/id-parts.ts'
 import type { Facts } from '../../families/facts/facts-schema.ts'
 import type { ServerFamily } from '../../families/family.ts'
 import { skeletonOf } from '../../families/names.ts'
-import { bare } from '../../words/plain.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import type { Command, Subcommand } from '../interaction/command.ts'
 import { defer, editReply, refuse, replyPrivately } from '../interaction/reply.ts'
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { onServers } from '../interaction/where-offered.ts'
-import { cut, message, type ShownMessage, small, text } from '../message/parts.ts'
+import { message, type ShownMessage, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { listFamilies } from './list-families.ts'
 import { seeFamily } from './see-family.ts'
 import { identityForm, referenceForm } from './show/menus.ts'
 import { sayImportProblem } from './show/say-import.ts'
+import { sayChoice } from './suggest-families.ts'
 import { workingOn } from './working-on.ts'
 
 const told = (note: string, say: Say): ShownMessage => message([text(note), small(say('caution.line'))])
@@ -49,13 +49,15 @@ const show: Subcommand = {
     const wanted = skeletonOf(interaction.options.getFocused())
     const moderator = (await moderating(services, interaction)) !== undefined
     const heads = server === null ? [] : await services.families.heads(server)
-    const shown = heads
+    const shown = [...heads]
+      // What is retired comes last, as where a check is begun.
+      .sort((a, b) => Number(a.state === 'retired') - Number(b.state === 'retired'))
       .filter(one => moderator || one.head > 0)
       .filter(one => skeletonOf([one.name, one.maker, ...one.alsoCalled].join(' ')).includes(wanted))
     await interaction.respond(
       shown.slice(0, 25).map(one => ({
         value: one.id,
-        name: cut(say('family.choice', { name: bare(one.name), maker: bare(one.maker) }), 100),
+        name: sayChoice(say, one, heads),
       })),
     )
   },

@@ -2,6 +2,7 @@
 import type { APIApplicationCommandOptionChoice } from 'discord.js'
 import { constructionFamily } from '../../families/construction.ts'
 import { toldIn } from '../../families/facts/settle-facts.ts'
+import type { FamilyHead } from '../../families/family-store.ts'
 import { skeletonOf } from '../../families/names.ts'
 import { bare } from '../../words/plain.ts'
 import type { Say } from '../../words/say.ts'
@@ -24,20 +25,12 @@ export async function suggestFamilies(
   typed: string,
 ): Promise<APIApplicationCommandOptionChoice<string>[]> {
   const heads = server === null ? [] : (await services.families.heads(server)).filter(one => one.head > 0)
-  const label = (name: string, maker: string) =>
-    cut(say('family.choice', { name: bare(name), maker: bare(maker) }), 100)
-  const nameOf = (id: string | null) => heads.find(one => one.id === id)?.name
   const own = heads.map((one): Choice => {
-    const { id, name, maker, state, successor } = one
-    const next = state === 'retired' ? nameOf(successor) : undefined
-    const shown =
-      state === 'retired'
-        ? say('family.choice.retired', { name: label(name, maker), next: next ? bare(next) : '-' })
-        : label(name, maker)
-    return { value: id, name: cut(shown, 100), found: [name, maker, ...one.alsoCalled].join(' ') }
+    const found = [one.name, one.maker, ...one.alsoCalled].join(' ')
+    return { value: one.id, name: sayChoice(say, one, heads), found }
   })
   const installed = services.programs.families.map(
-    ({ id, name, maker }): Choice => ({ value: id, name: label(name, maker), found: `${name} ${maker}` }),
+    (one): Choice => ({ value: one.id, name: sayNamed(say, one), found: `${one.name} ${one.maker}` }),
   )
   const built = services.families.constructions.map((one): Choice => {
     const title = toldIn(one.title, say.locale.slice(0, 2))
@@ -59,6 +52,18 @@ export async function suggestFamilies(
   const shown = fitting.slice(0, most - 1).map(({ name, value }) => ({ name, value }))
   const more = fitting.length > shown.length ? [{ value: noFamily, name: say('family.choice.more') }] : [none]
   return wanted === '' ? [...more, ...shown] : [...shown, ...more]
+}
+
+const sayNamed = (say: Say, { name, maker }: { readonly name: string; readonly maker: string }): string =>
+  cut(say('family.choice', { name: bare(name), maker: bare(maker) }), 100)
+
+/** A family of the server as completion offers it; a retired one says so, and what follows it. */
+export function sayChoice(say: Say, head: FamilyHead, heads: readonly FamilyHead[]): string {
+  if (head.state !== 'retired') return sayNamed(say, head)
+  const next = heads.find(one => one.id === head.successor)?.name
+  // Cut, the name still leaves room for the mark.
+  const name = cut(sayNamed(say, head), 60)
+  return cut(say('family.choice.retired', { name, next: next ? bare(next) : 'none' }), 100)
 }
 
 const isCurrent = (heads: readonly { readonly id: string; readonly state: string }[], id: string): boolean =>

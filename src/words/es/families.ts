@@ -9,7 +9,7 @@ export const families: Partial<Catalogue> = {
   'command.family.new': 'Describe un modelo que compran los miembros de aquí (moderación)',
   'command.family.import': 'Importa una descripción de un archivo (moderación)',
   'command.family.import.file': 'Un archivo que ha exportado este bot',
-  'family.choice.retired': '{name}: retirado, usa {next}',
+  'family.choice.retired': '{name}: retirado{next, select, none {} other {, usa {next}}}',
   'family.choice.built': 'Construida así: {title}',
   'family.choice.more': 'No está aquí: escribe más letras o sigue sin elegir',
   'families.title': '{name} de {maker} · {format}',
@@ -106,6 +106,7 @@ export const families: Partial<Catalogue> = {
   'families.button.accept': 'Aceptar {number}',
   'families.feature.title': '### {name}: {feature}\n{ask}',
   'families.feature.made': 'Una buena muestra',
+  'families.feature.made.all': 'Todo lo marcado vale como correcto. Quita la marca de lo que no lo es.',
   'families.feature.tells': 'Cualquier otra cosa',
   'families.feature.earned':
     'Como mucho puede ser: {most}. Una celda de referencia da una señal; para descartar hace falta que lo diga una construcción, o cinco celdas de personas y pedidos distintos (ahora {have, number}).',
@@ -180,6 +181,9 @@ export const families: Partial<Catalogue> = {
     'No se pudo leer: {what}. Escribe cada cifra con su unidad: mAh, A, °C o g, por ejemplo 2500 mAh 20 A.',
   'families.refused.reference-empty': 'No se dijo nada de su aspecto. Elige al menos uno.',
   'families.saved': 'Guardado.',
+  'families.saved.made': 'Guardado: una buena muestra {made}.',
+  'families.saved.less':
+    'Cualquier otra cosa queda en «{now}»; antes era «{before}». Elige abajo con cuánta fuerza cuenta.',
   'families.put-in-force': '{name}: la versión {number} está en vigor para toda comprobación que empiece desde ahora.',
   'families.sent-back': 'Devuelto al borrador.',
   'families.retired': 'Retirado. Las comprobaciones abiertas siguen con él.',

@@ -188,6 +188,8 @@ export function showFeature(
   const most = mayTell(featureId, trait, probe, construction, references)
   const steps = ['must', 'strong', 'moderate', 'weak'] as const
   const allowed = [...steps.slice(most === 'none' ? 4 : steps.indexOf(most)), 'no-bearing' as const]
+  // What is wished for counts as much as it may.
+  const allowedNow = entry ? allowed[0] : 'no-bearing'
   const rewrapped = trait.against.some(one => one.unless === 'open-rewrap')
   const strength = most === 'none' ? 'no-bearing' : most
   return message(
@@ -201,7 +203,7 @@ export function showFeature(
         }),
       ),
       ...gallery(pictures),
-      text(`**${say('families.feature.made')}**`),
+      text(`**${say('families.feature.made')}**\n-# ${say('families.feature.made.all')}`),
       menu(
         id({ is: 'made', feature: featureId }),
         say('families.feature.made'),
@@ -221,7 +223,7 @@ export function showFeature(
               allowed.map(one => ({
                 value: one,
                 label: say(`families.strength.${one}`),
-                default: one === (entry?.tells ?? 'no-bearing'),
+                default: one === (entry && allowed.includes(entry.tells) ? entry.tells : allowedNow),
               })),
             ),
             small(
