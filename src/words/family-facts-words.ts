@@ -24,8 +24,13 @@ export function sayLook(say: Say, base: Pack, feature: string, option: string): 
   return isLook(key) ? say(key) : sayOption(say, base, feature, option)
 }
 
+/** Two looks that one word says. */
+const underFourFifths = 'half-to-80 under-half'
+
 /** In the order in which its question offers them. */
 export function sayLooks(say: Say, base: Pack, feature: string, options: readonly string[]): string {
+  if (feature === 'measured-capacity' && options.toSorted().join(' ') === underFourFifths)
+    return say('families.look.measured-capacity.under-80')
   const all =
     featuresOf(base)
       .get(feature)
@@ -44,38 +49,41 @@ export const strongest = (trait: Trait, beside = false) => {
   return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
 }
 
-/** Features in which `one` is unlike more than half of `all`: what it is told apart by. */
-export function unlikeMost(all: readonly Pick<Facts, 'traits'>[], one: Pick<Facts, 'traits'>): ReadonlySet<string> {
-  const madeOf = ({ traits }: Pick<Facts, 'traits'>, feature: string) =>
-    (traits[feature]?.made ?? []).toSorted().join(' ')
-  const alike = (feature: string) => all.filter(each => madeOf(each, feature) === madeOf(one, feature)).length
-  return new Set(Object.keys(one.traits).filter(feature => alike(feature) * 2 <= all.length))
+/** How most of `all` are made, in features of which each of them says something: what need not be said of each. */
+export function commonOf(all: readonly Pick<Facts, 'traits'>[]): Pick<Facts, 'traits'> {
+  const [first] = all
+  const features = Object.keys(first?.traits ?? {}).filter(one => all.every(each => each.traits[one]?.made.length))
+  const common = features.flatMap(feature => {
+    const usual = all.find(one => all.filter(each => alike(one, each, feature)).length * 2 > all.length)
+    const trait = usual?.traits[feature]
+    return trait ? [[feature, trait] as const] : []
+  })
+  return { traits: Object.fromEntries(common) }
 }
 
-/** How a good one is made, with every feature that is said of it: what a way of building is chosen by. `parted`: what is bold. */
-export const sayMade = (
+const alike = (one: Pick<Facts, 'traits'>, other: Pick<Facts, 'traits'>, feature: string): boolean => {
+  const madeOf = ({ traits }: Pick<Facts, 'traits'>) => (traits[feature]?.made ?? []).toSorted().join(' ')
+  return madeOf(one) === madeOf(other)
+}
+
+/** How a good one is made, feature by feature: what a way of building is chosen by. `common`: what is left out, since it is said once for all; who is like it in everything is told whole. */
+export function sayMade(
   say: Say,
   base: Pack,
-  { traits }: Pick<Facts, 'traits'>,
-  parted: ReadonlySet<string> = new Set(),
-): string =>
-  inCheckOrder(base, Object.keys(traits))
-    .flatMap(feature => {
-      const made = traits[feature]?.made ?? []
-      if (made.length === 0) return []
-      const said = say('families.feature.at', {
+  one: Pick<Facts, 'traits'>,
+  common: Pick<Facts, 'traits'> = { traits: {} },
+): string {
+  const made = inCheckOrder(base, Object.keys(one.traits)).filter(feature => one.traits[feature]?.made.length)
+  const own = made.filter(feature => !common.traits[feature] || !alike(one, common, feature))
+  return (own.length > 0 ? own : made)
+    .map(feature =>
+      say('families.feature.at', {
         feature: sayFeature(say, base, feature),
-        made: sayLooks(say, base, feature, made),
-      })
-      return [parted.has(feature) ? `**${said}**` : said]
-    })
+        made: sayLooks(say, base, feature, one.traits[feature]?.made ?? []),
+      }),
+    )
     .join(' · ')
-
-/** Features of which nothing is said but that something counts against a cell. */
-export const countedBesides = (say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] =>
-  inCheckOrder(base, Object.keys(traits))
-    .filter(one => traits[one]?.made.length === 0 && traits[one].against.length > 0)
-    .map(one => sayFeature(say, base, one))
+}
 
 /** How many signs of each strength make a cell doubtful, in one sentence. */
 export const sayStrengths = (say: Say): string =>
@@ -128,13 +136,21 @@ function sayTrait(say: Say, base: Pack, feature: string, { made, against }: Trai
 
 function sayAgainst(say: Say, base: Pack, feature: string, { options, tells, together: sides = {} }: Against): string {
   const looks = sayLooks(say, base, feature, options)
-  const beside = Object.entries(sides).map(
-    ([side, wanted]) => `${sayFeature(say, base, side)} ${sayLooks(say, base, side, wanted)}`,
-  )
+  const beside = Object.entries(sides).map(([side, wanted]) => saySide(say, base, side, wanted))
   const shown =
     beside.length > 0 ? say('families.counts.with', { options: looks, sides: together(say, beside) }) : looks
   return say('families.counts', { options: shown, tells })
 }
+
+/** What has to be so beside a look for it to count: with which current was tested, or whatever else. */
+function saySide(say: Say, base: Pack, side: string, wanted: readonly string[]): string {
+  const [option] = wanted
+  const current = testCurrents.find(one => side === 'test-current' && wanted.length === 1 && one === option)
+  if (current) return say(`families.tested.${current}`)
+  return say('families.feature.at', { feature: sayFeature(say, base, side), made: sayLooks(say, base, side, wanted) })
+}
+
+const testCurrents = ['low', 'middle', 'high'] as const
 
 /** What is not held against openly rewrapped cells, in one sentence; none where there is no such thing. */
 export function sayRewrap(say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] {

@@ -39,6 +39,9 @@ describe('what is not known', () => {
     const after = await tick(page, 'legs', 'dimples')
     expect(text(after)).toMatch(/^Not known now: Legs and Dimples\./)
     expect(text(after)).toMatch(/Not known, so nothing of it counts: Legs and Dimples\./)
+    // What the letter says nothing of is named, before anybody asks whether it was forgotten.
+    for (const one of [page, after])
+      expect(text(one)).toMatch(/^-# Not described, so nothing of it counts: Vent disc and Small weld marks\.$/m)
     expect(text(after)).not.toMatch(/\*\*(Legs|Dimples):/)
     expect(ticked(after)).toEqual(['legs', 'dimples'])
     const one = await tick(after, 'dimples')
@@ -76,12 +79,14 @@ describe('what is not known', () => {
 describe('the lines of the page', () => {
   test('say that they came with the letter, until one is set here, which is marked', async () => {
     const page = await built()
-    expect(text(page)).toMatch(/Every feature below came with letter [A-Z], a construction shipped with the bot; none/)
+    expect(text(page)).toMatch(
+      /All features as in letter [A-Z], a construction shipped with the bot; none was changed here/,
+    )
     expect(text(page)).not.toContain('✎')
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
     const four = messageOf(await tomas().choose(legs, menus(legs)[0]?.customId ?? '', ['four']))
     const after = text(await pressed(tomas(), four, 'Back to the page'))
-    expect(after).toMatch(/✎ set here, by a moderator or from a good cell\. Every other feature came with letter [A-Z]/)
+    expect(after).toMatch(/✎ set here, by a moderator or from a good cell\. Other features as in letter [A-Z]/)
     expect(after).toMatch(/^✎ \*\*Legs:\*\* four/m)
     expect(after).toMatch(/^\*\*Dimples:/m)
   })

@@ -22,6 +22,7 @@ import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
 import { askForm, fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
 import { photoForm } from './show/photo-form.ts'
+import { showAgreed } from './show/show-review.ts'
 import { tellAsker } from './tell-asker.ts'
 import { showTypedAgain } from './typed-again.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
@@ -197,6 +198,8 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
       interaction,
       await viewWaiting(services, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
     )
+  if (act.is === 'agreed' && done.done && now.family.state === 'in-force')
+    return updateOrReply(interaction, showAgreed(say, now, done.note))
   return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
 }
 

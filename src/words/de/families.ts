@@ -24,7 +24,10 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Ohne Schutzschaltung',
   'families.kind.protected': 'Mit Schutzschaltung',
   'families.built.title':
-    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der passt. Fett steht, was anders ist als bei den meisten. Die nächste Seite sagt, was jedes Merkmal bewirkt, und dort lässt sich alles ändern.',
+    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der in jedem Merkmal passt. Die nächste Seite sagt, was jedes bewirkt; dort lässt sich alles ändern.',
+  'families.built.none-fits':
+    'Keiner passt in jedem Merkmal? Nimm „Von einer guten Zelle in meiner Hand“; oder den nächsten Buchstaben, und ändere ihn, bevor er in Kraft tritt. **Ein Buchstabe, der nicht passt, widerlegt gute Zellen.**',
+  'families.built.common': '**Wo ein Buchstabe nichts anderes sagt:** {features}',
   'families.from-cell': 'Von einer guten Zelle in meiner Hand',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Größe und Art',
@@ -32,14 +35,16 @@ export const families: Partial<Catalogue> = {
   'families.form.figures.hint': 'Etwa: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Kann leer bleiben.',
   'families.built.or': '(oder {others})',
   'families.built.line': '**{letter}** {features}',
-  'families.built.besides': 'In jeder zählt außerdem: {features}.',
   'families.feature.at': '{feature}: {made}',
   'families.feature.several': '{feature}: {count, number} Arten sind normal',
   'families.feature.open': '{feature}: noch nichts gesagt',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
     '{options}: {tells, select, must {„Widerlegt“} strong {starkes Zeichen} moderate {Zeichen} other {schwaches Zeichen}}',
-  'families.counts.with': '{options} ({sides})',
+  'families.counts.with': '{options}, {sides}',
+  'families.tested.high': 'mit 5 A oder mehr getestet',
+  'families.tested.middle': 'mit 1 bis 5 A getestet',
+  'families.tested.low': 'mit bis zu 1 A getestet',
   'families.counts.nothing': 'Etwas anderes sagt nichts aus',
   'families.no-bearing': 'Sagt weder dafür noch dagegen etwas aus: {features}.',
   'families.size':
@@ -262,20 +267,20 @@ export const families: Partial<Catalogue> = {
   'families.feature.unsaid':
     'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nichts.',
   'families.origin.built':
-    'Jedes Merkmal hier unten kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}; keines davon wurde hier geändert.',
+    'Alle Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Buchstabe {letter}, einer Bauart, die der Bot mitbringt}}; keines wurde hier geändert.',
   'families.origin.set':
-    '{mark} hier festgelegt, von der Moderation oder nach einer guten Zelle. Jedes andere Merkmal kam mit {letter, select, none {der gewählten Bauart} other {dem Buchstaben {letter}, einer Bauart, die der Bot mitbringt}}.',
+    '{mark} hier festgelegt, von der Moderation oder nach einer guten Zelle. Andere Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Buchstabe {letter}, einer Bauart, die der Bot mitbringt}}.',
   'families.origin.own': 'All das wurde hier festgelegt, von der Moderation oder nach guten Zellen.',
   'families.unknown.line': 'Nicht bekannt, also zählt nichts davon: {features}.',
-  'families.unknown.head':
-    '**Nicht bekannt oder nicht angesehen?** Hak alles davon an: Dann zählt nichts davon. Nimm einen Haken weg, und es ist wie am Anfang.',
+  'families.undescribed.line': 'Nicht beschrieben, also zählt nichts davon: {features}.',
+  'families.unknown.head': '**Nicht bekannt oder nicht angesehen?** Hak alles davon an: Dann zählt nichts davon.',
   'families.unknown.choose': 'Anhaken, was du nicht weißt …',
-  'families.unknown.now': 'Jetzt nicht bekannt: {features}.',
+  'families.unknown.now': 'Jetzt nicht bekannt: {features}. Nimm einen Haken weg, und es ist wie am Anfang.',
   'families.unknown.back': 'Wieder wie am Anfang: {features}.',
   'families.waiting.note':
     '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation: Dein Druck setzt {count, plural, one {es} other {jedes}} in Kraft.',
   'families.built.means':
-    'Delle: eine Vertiefung in der Schulter des Zellbechers, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: was der Hersteller auf dem Kontakt selbst geschweißt hat, Punkte oder kurze Striche.',
+    'Delle: eine Vertiefung in der Schulter des Zellbechers, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: Punkte oder kurze Striche, die der Hersteller auf den Kontakt geschweißt hat.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',
   'families.button.again': 'Formular ausgefüllt wieder öffnen',
   'families.try.first': 'Als dieses Modell wurde noch nichts geprüft.',

@@ -22,7 +22,10 @@ export const families = {
   'families.kind.bare': 'Bare (without a protection circuit)',
   'families.kind.protected': 'With a protection circuit',
   'families.built.title':
-    '### How is a good {name} made?\nPress the letter that fits. Bold is what is unlike most of the others. The next page says what each feature does, and there all of it can be changed.',
+    '### How is a good {name} made?\nPress the letter that fits in every feature. The next page says what each does; all of it can be changed there.',
+  'families.built.none-fits':
+    'None fits in every feature? Take “From a good cell in my hand”; or the nearest letter, and change it before it goes in force. **A letter that does not fit rules out good cells.**',
+  'families.built.common': '**Unless a letter says otherwise:** {features}',
   'families.from-cell': 'From a good cell in my hand',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Size and kind',
@@ -30,14 +33,16 @@ export const families = {
   'families.form.figures.hint': 'Such as: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Can stay empty.',
   'families.built.or': '(or {others})',
   'families.built.line': '**{letter}** {features}',
-  'families.built.besides': 'Counted in each of them besides: {features}.',
   'families.feature.at': '{feature}: {made}',
   'families.feature.several': '{feature}: {count, number} looks are normal',
   'families.feature.open': '{feature}: nothing said yet',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
     '{options}: {tells, select, must {ruled out} strong {strong sign} moderate {sign} other {weak sign}}',
-  'families.counts.with': '{options} ({sides})',
+  'families.counts.with': '{options}, {sides}',
+  'families.tested.high': 'tested at 5 A or more',
+  'families.tested.middle': 'tested at 1 to 5 A',
+  'families.tested.low': 'tested at up to 1 A',
   'families.counts.nothing': 'Anything else proves nothing',
   'families.no-bearing': 'Proves nothing either way: {features}.',
   'families.size':
@@ -253,20 +258,20 @@ export const families = {
   'families.feature.unsaid':
     'Something that no feature here can say, such as how many rows of lettering there are? Add a photo with a sentence: everyone who checks sees it beside the question. It counts nothing.',
   'families.origin.built':
-    'Every feature below came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}; none of them was changed here.',
+    'All features as in {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}; none was changed here.',
   'families.origin.set':
-    '{mark} set here, by a moderator or from a good cell. Every other feature came with {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}.',
+    '{mark} set here, by a moderator or from a good cell. Other features as in {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}.',
   'families.origin.own': 'All of this was set here, by moderators or from good cells.',
   'families.unknown.line': 'Not known, so nothing of it counts: {features}.',
-  'families.unknown.head':
-    '**Not known, or not looked at?** Tick all of it: then nothing of it counts. Take a tick away, and it is as it was at first.',
+  'families.undescribed.line': 'Not described, so nothing of it counts: {features}.',
+  'families.unknown.head': '**Not known, or not looked at?** Tick all of it: then nothing of it counts.',
   'families.unknown.choose': 'Tick what you do not know…',
-  'families.unknown.now': 'Not known now: {features}.',
+  'families.unknown.now': 'Not known now: {features}. Take a tick away, and it is as it was at first.',
   'families.unknown.back': 'As it was at first: {features}.',
   'families.waiting.note':
     '{count, plural, one {# model waits} other {# models wait}} for a second moderator: your press puts {count, plural, one {it} other {each}} in force.',
   'families.built.means':
-    'Dimple: a dent in the shoulder of the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: what the maker welded on the contact itself, dots or short lines.',
+    'Dimple: a dent in the shoulder of the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',
   'families.button.again': 'Open the form again, filled in',
   'families.try.first': 'Nothing was checked as this model before.',

@@ -24,7 +24,10 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Sin circuito de protección',
   'families.kind.protected': 'Con circuito de protección',
   'families.built.title':
-    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde. En negrita va lo que no es como en la mayoría. La página siguiente dice qué hace cada rasgo, y ahí se puede cambiar todo.',
+    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde en todos los rasgos. La página siguiente dice qué hace cada uno; ahí se puede cambiar todo.',
+  'families.built.none-fits':
+    '¿Ninguna corresponde en todo? Toma «De una celda buena que tengo»; o la letra más parecida, y cámbiala antes de que entre en vigor. **Una letra que no corresponde descarta celdas buenas.**',
+  'families.built.common': '**Si una letra no dice otra cosa:** {features}',
   'families.from-cell': 'De una celda buena que tengo',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Tamaño y tipo',
@@ -32,14 +35,16 @@ export const families: Partial<Catalogue> = {
   'families.form.figures.hint': 'Por ejemplo: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Puede quedar vacío.',
   'families.built.or': '(o {others})',
   'families.built.line': '**{letter}** {features}',
-  'families.built.besides': 'En todas cuenta además: {features}.',
   'families.feature.at': '{feature}: {made}',
   'families.feature.several': '{feature}: {count, number} formas son normales',
   'families.feature.open': '{feature}: aún no se dice nada',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
     '{options}: {tells, select, must {descartada} strong {señal fuerte} moderate {señal} other {señal débil}}',
-  'families.counts.with': '{options} ({sides})',
+  'families.counts.with': '{options}, {sides}',
+  'families.tested.high': 'en una prueba a 5 A o más',
+  'families.tested.middle': 'en una prueba de 1 a 5 A',
+  'families.tested.low': 'en una prueba a 1 A o menos',
   'families.counts.nothing': 'Otra cosa no demuestra nada',
   'families.no-bearing': 'No demuestra nada ni a favor ni en contra: {features}.',
   'families.size':
@@ -257,20 +262,20 @@ export const families: Partial<Catalogue> = {
   'families.feature.unsaid':
     '¿Algo que ningún rasgo de aquí puede decir, como cuántas líneas de letras hay? Añade una foto con una frase: quien comprueba la ve junto a la pregunta. No cuenta nada.',
   'families.origin.built':
-    'Todo rasgo de aquí abajo vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}; aquí no se ha cambiado ninguno.',
+    'Todos los rasgos como en {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}; aquí no se ha cambiado ninguno.',
   'families.origin.set':
-    '{mark} puesto aquí, por la moderación o según una celda buena. Todo rasgo sin marca vino con {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}.',
+    '{mark} puesto aquí, por la moderación o según una celda buena. Los demás rasgos como en {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}.',
   'families.origin.own': 'Todo esto se ha puesto aquí, por la moderación o según celdas buenas.',
   'families.unknown.line': 'No se sabe, así que no cuenta nada de ello: {features}.',
-  'families.unknown.head':
-    '**¿No se sabe o no se ha mirado?** Márcalo todo: así no cuenta nada de ello. Quita una marca y queda como al principio.',
+  'families.undescribed.line': 'No se describe, así que no cuenta nada de ello: {features}.',
+  'families.unknown.head': '**¿No se sabe o no se ha mirado?** Márcalo todo: así no cuenta nada de ello.',
   'families.unknown.choose': 'Marca lo que no sabes…',
-  'families.unknown.now': 'Ahora no se sabe: {features}.',
+  'families.unknown.now': 'Ahora no se sabe: {features}. Quita una marca y queda como al principio.',
   'families.unknown.back': 'Otra vez como al principio: {features}.',
   'families.waiting.note':
     '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación: al pulsar tú, {count, plural, one {entra} other {cada uno entra}} en vigor.',
   'families.built.means':
-    'Hoyuelo: una hendidura en el hombro de la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: lo que el fabricante soldó en el propio contacto, puntos o rayas cortas.',
+    'Hoyuelo: una hendidura en el hombro de la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: puntos o rayas cortas que el fabricante soldó en el contacto.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
   'families.button.again': 'Abrir otra vez el formulario, ya relleno',
   'families.try.first': 'Todavía no se ha comprobado nada como este modelo.',

@@ -1,6 +1,7 @@
 // What a moderator's page says of where its lines come from: the construction, what was set here, and what is not known.
 import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Construction, Facts } from '../../../families/facts/facts-schema.ts'
+import { leadingFeatures } from '../../../families/features.ts'
 import type { Begun } from '../../../families/not-known.ts'
 import { originOf } from '../../../families/origin.ts'
 import { type Marked, setMark } from '../../../words/family-facts-words.ts'
@@ -30,8 +31,24 @@ export function sayOrigin(say: Say, base: Pack, constructions: readonly Construc
     says: [
       ...(origin ? [sayWhence(say, constructions, facts, origin)] : []),
       ...(unknown.length > 0 ? [say('families.unknown.line', { features })] : []),
+      ...sayUndescribed(
+        say,
+        base,
+        facts,
+        unknown.map(one => one.feature),
+      ),
     ],
   }
+}
+
+/** What cells are told apart by, and nobody has said anything of; what was said not to be known has a line of its own. */
+function sayUndescribed(say: Say, base: Pack, { traits }: Facts, unknown: readonly string[]): string[] {
+  const open = leadingFeatures.filter(one => !traits[one] && !unknown.includes(one))
+  const features = together(
+    say,
+    open.map(one => sayFeature(say, base, one)),
+  )
+  return open.length > 0 ? [say('families.undescribed.line', { features })] : []
 }
 
 type Origin = NonNullable<ReturnType<typeof originOf>>

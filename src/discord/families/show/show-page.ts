@@ -9,8 +9,8 @@ import { featuresOf } from '../../../families/features.ts'
 import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayDay } from '../../../words/dates.ts'
-import { countedBesides, sayFacts, sayMade, sayStrengths, unlikeMost } from '../../../words/family-facts-words.ts'
-import { sayFeature, sayOption, sayTitle, together } from '../../../words/family-words.ts'
+import { commonOf, sayFacts, sayMade, sayStrengths } from '../../../words/family-facts-words.ts'
+import { sayFeature, sayOption, sayTitle } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
@@ -118,17 +118,22 @@ function showBuilding(
 ): ShownMessage {
   const id = idFor(family.id, family.revision)
   const built = fitting(constructions, facts)
-  const lines = built.map((one, i) =>
-    say('families.built.line', { letter: letterOf(i), features: sayMade(say, base, one, unlikeMost(built, one)) }),
-  )
-  const besides = [...new Set(built.flatMap(one => countedBesides(say, base, one)))]
+  const common = built.length > 1 ? commonOf(built) : { traits: {} }
+  const usual = sayMade(say, base, common)
+  const lines = [
+    ...(usual === '' ? [] : [say('families.built.common', { features: usual })]),
+    ...built.map((one, i) =>
+      say('families.built.line', { letter: letterOf(i), features: sayMade(say, base, one, common) }),
+    ),
+  ]
   return message(
     [
       ...noted(note),
       text(say('families.built.title', { name: plain(facts.identity.name) })),
       ...gallery(pictures),
-      ...(lines.length > 0 ? [small(say('families.built.means')), text(cutLines(lines))] : []),
-      ...(besides.length > 0 ? [small(say('families.built.besides', { features: together(say, besides) }))] : []),
+      ...(lines.length > 0
+        ? [small(say('families.built.means')), text(cutLines(lines)), text(say('families.built.none-fits'))]
+        : []),
       ...rows(
         built.map((one, i) =>
           pressButton(id({ is: 'build', built: one.construction }), letterOf(i), ButtonStyle.Primary),

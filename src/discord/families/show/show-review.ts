@@ -12,7 +12,7 @@ import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Trial } from '../try-family.ts'
 import type { WorkingOn } from '../working-on.ts'
-import { agreeButton, sendBackButton } from './family-buttons.ts'
+import { agreeButton, checkButton, sendBackButton } from './family-buttons.ts'
 import { idFor } from './menus.ts'
 import { cutLines, type PageExtras } from './show-page.ts'
 
@@ -86,13 +86,21 @@ export function showAsked(
   const id = idFor(family.id, family.revision)
   const { review } = family
   const number = family.head + 1
+  // Whoever has just asked, and may not agree, has read all of it.
+  const mine = note !== undefined && !agree
   const who = review ? `<@${review.by}>` : ''
   return message(
     [
       ...(note ? [text(note)] : []),
       text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
       ...gallery(pictures),
-      text(work.inForce ? differences(say, base, changes) : cutLines(sayFacts(say, base, proposed.facts, marked))),
+      ...(mine
+        ? []
+        : [
+            text(
+              work.inForce ? differences(say, base, changes) : cutLines(sayFacts(say, base, proposed.facts, marked)),
+            ),
+          ]),
       ...rows([
         ...(agree ? [agreeButton(say, work)] : []),
         sendBackButton(say, work),
@@ -102,6 +110,16 @@ export function showAsked(
     ],
     pictures,
   )
+}
+
+/** Once it is in force: what can be done next; the whole of it is a press away. */
+export function showAgreed(say: Say, { family }: WorkingOn, note: string): ShownMessage {
+  const id = idFor(family.id, family.revision)
+  return message([
+    text(note),
+    ...rows([checkButton(say, family), pressButton(id({ is: 'page' }), say('families.button.look'))]),
+    small(say('caution.line')),
+  ])
 }
 
 export function showGoingBack(
