@@ -23,10 +23,9 @@ export const families: Partial<Catalogue> = {
   'families.form.maker': 'Hersteller',
   'families.kind.bare': 'Ohne Schutzschaltung',
   'families.kind.protected': 'Mit Schutzschaltung',
-  'families.built.title':
-    '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der in jedem Merkmal passt. Die nächste Seite sagt, was jedes bewirkt; dort lässt sich alles ändern.',
+  'families.built.title': '### Wie ist eine gute {name} gemacht?\nDrück den Buchstaben, der in jedem Merkmal passt.',
   'families.built.none-fits':
-    'Keiner passt in jedem Merkmal? Nimm „Von einer guten Zelle in meiner Hand“; oder den nächsten Buchstaben, und ändere ihn, bevor er in Kraft tritt. **Ein Buchstabe, der nicht passt, widerlegt gute Zellen.**',
+    'Keiner passt? **Ein Buchstabe, der nicht passt, widerlegt gute Zellen:** Nimm „Von einer guten Zelle in meiner Hand“, oder ändere den nächsten, bevor er in Kraft tritt.',
   'families.built.common': '**Wo ein Buchstabe nichts anderes sagt:** {features}',
   'families.from-cell': 'Von einer guten Zelle in meiner Hand',
   'families.form.one-size': '{format} · {kind}',
@@ -52,7 +51,7 @@ export const families: Partial<Catalogue> = {
   'families.resistance':
     '**Widerstand im Neuzustand:** etwa {usual, number} mΩ · über {limit, number} mΩ mit vier Leitungen bei 18 bis 27 °C: schwaches Zeichen',
   'families.guard':
-    'Ein Messwert zählt nur, wenn er um mehr danebenliegt, als das Messgerät irren kann.{bare, select, yes { Das Gewicht zählt nie gegen eine Zelle, die mit Schutzschaltung verkauft wurde.} other {}}',
+    'Messwerte zählen nur jenseits des Fehlers ihres Messgeräts.{bare, select, yes { Das Gewicht zählt nie gegen eine Zelle, die mit Schutzschaltung verkauft wurde.} other {}}',
   'families.button.waits': 'Ansehen: {name}',
   'families.button.waiting': 'Ansehen, was wartet',
   'families.button.check': 'Eine solche Zelle prüfen',
@@ -263,24 +262,24 @@ export const families: Partial<Catalogue> = {
     'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
   'families.lines.head': 'Was eine gute zeigt. Was gegen eine Zelle spricht.',
   'families.strengths':
-    '„Widerlegt“: Eine solche Antwort genügt. Zeichen zählen zusammen: {strong, plural, one {# starkes} other {# starke}}, {moderate, plural, one {# einfaches} other {# einfache}} oder {weak, plural, one {# schwaches} other {# schwache}} machen eine Zelle zweifelhaft.',
+    '„Widerlegt“: Eines genügt. Zeichen zählen zusammen: {strong, plural, one {# starkes} other {# starke}}, {moderate, plural, one {# einfaches} other {# einfache}} oder {weak, plural, one {# schwaches} other {# schwache}} machen eine Zelle zweifelhaft.',
   'families.feature.unsaid':
     'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nichts.',
   'families.origin.built':
-    'Alle Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Buchstabe {letter}, einer Bauart, die der Bot mitbringt}}; keines wurde hier geändert.',
+    'Alle Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Buchstabe {letter}, einer Bauart, die der Bot mitbringt}}.',
   'families.origin.set':
     '{mark} hier festgelegt, von der Moderation oder nach einer guten Zelle. Andere Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Buchstabe {letter}, einer Bauart, die der Bot mitbringt}}.',
   'families.origin.own': 'All das wurde hier festgelegt, von der Moderation oder nach guten Zellen.',
   'families.unknown.line': 'Nicht bekannt, also zählt nichts davon: {features}.',
   'families.undescribed.line': 'Nicht beschrieben, also zählt nichts davon: {features}.',
-  'families.unknown.head': '**Nicht bekannt oder nicht angesehen?** Hak alles davon an: Dann zählt nichts davon.',
+  'families.unknown.head': '**Nicht bekannt oder nicht angesehen?** Hak es an: Dann zählt nichts davon.',
   'families.unknown.choose': 'Anhaken, was du nicht weißt …',
   'families.unknown.now': 'Jetzt nicht bekannt: {features}. Nimm einen Haken weg, und es ist wie am Anfang.',
   'families.unknown.back': 'Wieder wie am Anfang: {features}.',
   'families.waiting.note':
     '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation: Dein Druck setzt {count, plural, one {es} other {jedes}} in Kraft.',
   'families.built.means':
-    'Delle: eine Vertiefung in der Schulter des Zellbechers, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: Punkte oder kurze Striche, die der Hersteller auf den Kontakt geschweißt hat.',
+    'Delle: eine Vertiefung im Zellbecher, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: Punkte oder kurze Striche, die der Hersteller auf den Kontakt geschweißt hat.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',
   'families.button.again': 'Formular ausgefüllt wieder öffnen',
   'families.try.first': 'Als dieses Modell wurde noch nichts geprüft.',

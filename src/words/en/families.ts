@@ -19,16 +19,15 @@ export const families = {
   'families.form.title': 'Describe a model',
   'families.form.name': 'Model, as it is sold',
   'families.form.maker': 'Maker',
-  'families.kind.bare': 'Bare (without a protection circuit)',
-  'families.kind.protected': 'With a protection circuit',
-  'families.built.title':
-    '### How is a good {name} made?\nPress the letter that fits in every feature. The next page says what each does; all of it can be changed there.',
+  'families.kind.bare': 'bare',
+  'families.kind.protected': 'protected',
+  'families.built.title': '### How is a good {name} made?\nPress the letter that fits in every feature.',
   'families.built.none-fits':
-    'None fits in every feature? Take “From a good cell in my hand”; or the nearest letter, and change it before it goes in force. **A letter that does not fit rules out good cells.**',
+    'None fits? **A letter that does not fit rules out good cells:** take “From a good cell in my hand”, or change the nearest before it goes in force.',
   'families.built.common': '**Unless a letter says otherwise:** {features}',
   'families.from-cell': 'From a good cell in my hand',
   'families.form.one-size': '{format} · {kind}',
-  'families.form.size': 'Size and kind',
+  'families.form.size': 'Size; protected: with a protection circuit',
   'families.form.figures': 'Figures: label and data sheet',
   'families.form.figures.hint': 'Such as: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Can stay empty.',
   'families.built.or': '(or {others})',
@@ -50,7 +49,7 @@ export const families = {
   'families.resistance':
     '**Resistance when new:** about {usual, number} mΩ · above {limit, number} mΩ with four wires at 18 to 27 °C: weak sign',
   'families.guard':
-    'A reading counts only where it lies outside by more than its instrument can be wrong.{bare, select, yes { Weight never counts against a cell sold with a protection circuit.} other {}}',
+    'Readings count only beyond the error of their instrument.{bare, select, yes { Weight never counts against a cell sold with a protection circuit.} other {}}',
   'families.button.waits': 'Look: {name}',
   'families.button.waiting': 'See what waits',
   'families.button.check': 'Check a cell of it',
@@ -254,24 +253,24 @@ export const families = {
     "Which versions, reference cells and photos of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.",
   'families.lines.head': 'What a good one shows. What speaks against a cell.',
   'families.strengths':
-    'Ruled out: one such answer is enough. Signs add up: {strong, plural, one {# strong sign} other {# strong signs}}, {moderate, plural, one {# sign} other {# signs}} or {weak, plural, one {# weak one} other {# weak ones}} make a cell doubtful.',
+    'Ruled out: one is enough. Signs add up: {strong, plural, one {# strong sign} other {# strong signs}}, {moderate, plural, one {# sign} other {# signs}} or {weak, plural, one {# weak one} other {# weak ones}} make a cell doubtful.',
   'families.feature.unsaid':
     'Something that no feature here can say, such as how many rows of lettering there are? Add a photo with a sentence: everyone who checks sees it beside the question. It counts nothing.',
   'families.origin.built':
-    'All features as in {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}; none was changed here.',
+    'All features as in {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}.',
   'families.origin.set':
     '{mark} set here, by a moderator or from a good cell. Other features as in {letter, select, none {the construction that was chosen} other {letter {letter}, a construction shipped with the bot}}.',
   'families.origin.own': 'All of this was set here, by moderators or from good cells.',
   'families.unknown.line': 'Not known, so nothing of it counts: {features}.',
   'families.undescribed.line': 'Not described, so nothing of it counts: {features}.',
-  'families.unknown.head': '**Not known, or not looked at?** Tick all of it: then nothing of it counts.',
+  'families.unknown.head': '**Not known, or not looked at?** Tick it: then nothing of it counts.',
   'families.unknown.choose': 'Tick what you do not know…',
   'families.unknown.now': 'Not known now: {features}. Take a tick away, and it is as it was at first.',
   'families.unknown.back': 'As it was at first: {features}.',
   'families.waiting.note':
     '{count, plural, one {# model waits} other {# models wait}} for a second moderator: your press puts {count, plural, one {it} other {each}} in force.',
   'families.built.means':
-    'Dimple: a dent in the shoulder of the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
+    'Dimple: a dent in the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',
   'families.button.again': 'Open the form again, filled in',
   'families.try.first': 'Nothing was checked as this model before.',

@@ -23,10 +23,9 @@ export const families: Partial<Catalogue> = {
   'families.form.maker': 'Fabricante',
   'families.kind.bare': 'Sin circuito de protección',
   'families.kind.protected': 'Con circuito de protección',
-  'families.built.title':
-    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde en todos los rasgos. La página siguiente dice qué hace cada uno; ahí se puede cambiar todo.',
+  'families.built.title': '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde en todos los rasgos.',
   'families.built.none-fits':
-    '¿Ninguna corresponde en todo? Toma «De una celda buena que tengo»; o la letra más parecida, y cámbiala antes de que entre en vigor. **Una letra que no corresponde descarta celdas buenas.**',
+    '¿Ninguna corresponde? **Una letra que no corresponde descarta celdas buenas:** toma «De una celda buena que tengo», o cambia la más parecida antes de que entre en vigor.',
   'families.built.common': '**Si una letra no dice otra cosa:** {features}',
   'families.from-cell': 'De una celda buena que tengo',
   'families.form.one-size': '{format} · {kind}',
@@ -52,7 +51,7 @@ export const families: Partial<Catalogue> = {
   'families.resistance':
     '**Resistencia de nueva:** unos {usual, number} mΩ · por encima de {limit, number} mΩ con cuatro hilos a 18–27 °C: señal débil',
   'families.guard':
-    'Una lectura solo cuenta si se aparta más de lo que puede errar el instrumento.{bare, select, yes { El peso nunca cuenta contra una celda vendida con circuito de protección.} other {}}',
+    'Las lecturas solo cuentan más allá del error de su instrumento.{bare, select, yes { El peso nunca cuenta contra una celda vendida con circuito de protección.} other {}}',
   'families.button.waits': 'Mirar: {name}',
   'families.button.waiting': 'Ver lo que espera',
   'families.button.check': 'Comprobar una celda así',
@@ -258,24 +257,24 @@ export const families: Partial<Catalogue> = {
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'families.lines.head': 'Qué muestra una buena. Qué habla en contra de una celda.',
   'families.strengths':
-    'Descartada: basta una respuesta así. Las señales se suman: {strong, plural, one {# fuerte} other {# fuertes}}, {moderate, plural, one {# señal sin más} other {# señales sin más}} o {weak, plural, one {# débil} other {# débiles}} hacen dudosa una celda.',
+    'Descartada: basta una. Las señales se suman: {strong, plural, one {# fuerte} other {# fuertes}}, {moderate, plural, one {# señal sin más} other {# señales sin más}} o {weak, plural, one {# débil} other {# débiles}} hacen dudosa una celda.',
   'families.feature.unsaid':
     '¿Algo que ningún rasgo de aquí puede decir, como cuántas líneas de letras hay? Añade una foto con una frase: quien comprueba la ve junto a la pregunta. No cuenta nada.',
   'families.origin.built':
-    'Todos los rasgos como en {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}; aquí no se ha cambiado ninguno.',
+    'Todos los rasgos como en {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}.',
   'families.origin.set':
     '{mark} puesto aquí, por la moderación o según una celda buena. Los demás rasgos como en {letter, select, none {la construcción elegida} other {la letra {letter}, una construcción que trae el bot}}.',
   'families.origin.own': 'Todo esto se ha puesto aquí, por la moderación o según celdas buenas.',
   'families.unknown.line': 'No se sabe, así que no cuenta nada de ello: {features}.',
   'families.undescribed.line': 'No se describe, así que no cuenta nada de ello: {features}.',
-  'families.unknown.head': '**¿No se sabe o no se ha mirado?** Márcalo todo: así no cuenta nada de ello.',
+  'families.unknown.head': '**¿No se sabe o no se ha mirado?** Márcalo: así no cuenta nada de ello.',
   'families.unknown.choose': 'Marca lo que no sabes…',
   'families.unknown.now': 'Ahora no se sabe: {features}. Quita una marca y queda como al principio.',
   'families.unknown.back': 'Otra vez como al principio: {features}.',
   'families.waiting.note':
     '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación: al pulsar tú, {count, plural, one {entra} other {cada uno entra}} en vigor.',
   'families.built.means':
-    'Hoyuelo: una hendidura en el hombro de la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: puntos o rayas cortas que el fabricante soldó en el contacto.',
+    'Hoyuelo: una hendidura en la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: puntos o rayas cortas que el fabricante soldó en el contacto.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
   'families.button.again': 'Abrir otra vez el formulario, ya relleno',
   'families.try.first': 'Todavía no se ha comprobado nada como este modelo.',

@@ -36,6 +36,12 @@ const differences = (say: Say, base: Pack, all: readonly Difference[]): string =
 const sayBackTest = (say: Say, backTest: BackTest): string =>
   say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`)
 
+/** Of a first version; that nothing is known of its checks is said already. */
+function sayUnlisted(say: Say, backTest: BackTest): string[] {
+  if (backTest.ok) return [say('families.try.unlisted', { change: backTest.change })]
+  return backTest.why === 'too-few-checks' ? [] : [sayBackTest(say, backTest)]
+}
+
 /** `agree`: whether whoever looks may agree to what waits. */
 export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, agree: boolean): ShownMessage {
   const { family, facts, proposed } = work
@@ -52,9 +58,7 @@ export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, a
   ]
   const aside = [
     ...(proof?.problems.length === 0 ? [say('families.try.cases', { count: proof.cases })] : []),
-    ...(work.inForce
-      ? []
-      : [backTest.ok ? say('families.try.unlisted', { change: backTest.change }) : sayBackTest(say, backTest)]),
+    ...(work.inForce ? [] : sayUnlisted(say, backTest)),
   ]
   const waits = family.review?.digest === proposed.digest
   return message([
