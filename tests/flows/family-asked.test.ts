@@ -98,7 +98,7 @@ describe('the form of a model', () => {
     await begun({ ...larkmoor, name: 'Curlew 30' })
     const form = await press(tomas(), page, 'Name and figures')
     const told = await filled(tomas(), form, { ...larkmoor, size: '21700-bare' })
-    expect(text(told)).toMatch(/for another size or kind: 18650 · Bare/)
+    expect(text(told)).toMatch(/for another size or kind: 18650 · bare/)
     const again = await press(tomas(), told, 'Open the form again')
     expect(text(await filled(tomas(), again, { ...larkmoor, name: 'Curlew 3O' }))).toMatch(/has this name already/)
     expect((await heads()).map(one => one.name).sort()).toEqual(['Curlew 30', 'Sandpiper 25'])

@@ -198,9 +198,8 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
       interaction,
       await viewWaiting(services, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
     )
-  if (act.is === 'agreed' && done.done && now.family.state === 'in-force')
-    return updateOrReply(interaction, showAgreed(say, now, done.note))
-  return updateOrReply(interaction, await pageOf(turn, done.note, 'page'))
+  const agreed = act.is === 'agreed' && done.done && now.family.state === 'in-force'
+  return updateOrReply(interaction, agreed ? showAgreed(say, now, done.note) : await pageOf(turn, done.note, 'page'))
 }
 
 /** A draft goes; a family that never came into force goes with it. */
@@ -215,7 +214,6 @@ async function discard(turn: FamilyTurn): Promise<Later> {
     if (gone !== 'saved') return () => told(sayRefusal(say, { code: 'changed-meanwhile' }))
     return saidInTurn(told(say('families.discarded')))
   }
-  const { saveFamily } = await import('./family-turn.ts')
   const after = { ...family, draft: null, review: null, revision: family.revision + 1, changedBy: interaction.id }
   const saved = await saveFamily(turn, after)
   if (saved !== 'saved') return () => told(sayRefusal(say, { code: 'changed-meanwhile' }))
