@@ -29,12 +29,14 @@ export function tiles(
 ): { svg: string; height: number } {
   const width = (sheetWidth - (columns + 1) * tileSpace) / columns
   const inset = columns > 2 ? 8 : 14
+  // Four beside each other have room for a long word only up to their edges.
+  const room = width - (columns > 3 ? 4 : 16)
   const style = { size: columns > 3 ? 12.5 : 14.5, anchor: 'middle' } as const
   let y = top
   let svg = ''
   for (let row = 0; row < list.length; row += columns) {
     const here = list.slice(row, row + columns)
-    const words = here.map(tile => (tile.label === '' ? undefined : textBlock(tile.label, 0, 0, width - 16, style)))
+    const words = here.map(tile => (tile.label === '' ? undefined : textBlock(tile.label, 0, 0, room, style)))
     const text = Math.max(0, ...words.map(block => block?.height ?? 0))
     const height = picture + (text === 0 ? 8 : text + 20)
     here.forEach((tile, column) => {
@@ -53,7 +55,7 @@ export function tiles(
           'stroke-width': lineWidths.inner,
         }),
         tile.draw(box, { x: x + 17, y: y + 17 }),
-        tile.label === '' ? '' : textBlock(tile.label, x + width / 2, y + picture + 10, width - 16, style).svg,
+        tile.label === '' ? '' : textBlock(tile.label, x + width / 2, y + picture + 10, room, style).svg,
       )
     })
     y += height + tileSpace
