@@ -130,7 +130,8 @@ function traitAfter(before: Trait, edit: TraitEdit): Trait | EditRefusal {
       const against = before.against
         .map(one => ({ ...one, options: one.options.filter(option => !made.includes(option)) }))
         .filter(one => one.options.length > 0)
-      const remarks = before.remarks.filter(one => !one.options.every(option => !made.includes(option)))
+      // Of what is as made nothing more is to be said.
+      const remarks = before.remarks.filter(one => one.options.some(option => !made.includes(option)))
       if (isDescribedAnew(before, made, edit.all)) return { made, against: anew(before, made, edit.all), remarks }
       return { made, against, remarks }
     }

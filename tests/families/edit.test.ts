@@ -59,6 +59,10 @@ describe('how it is made', () => {
     const silent = edited(bare, made('three'), tells('no-bearing'))
     expect(legs(edited(silent, made('four'))).against).toEqual([])
     expect(legs(edited(silent, made('three', 'four'))).against).toEqual([])
+    // A remark stays as long as it speaks of anything that is not as made.
+    expect(legs(edited(silent, made('four'))).remarks).toEqual([{ options: ['four', 'five'] }])
+    expect(legs(edited(silent, made('three'))).remarks).toEqual([{ options: ['four', 'five'] }])
+    expect(legs(edited(silent, made('four', 'five'))).remarks).toEqual([])
   })
   test('is forgotten where it is said not to be known', () => {
     expect(edited(edited(bare, made('three')), { is: 'not-known', feature: 'legs' }).traits).toEqual({})

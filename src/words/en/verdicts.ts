@@ -55,8 +55,7 @@ export const verdicts = {
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.hazard-unsure': `Treat the cell as unsafe until this is cleared up: you were not sure about {count, plural, one {# danger sign} other {# danger signs}}: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
-  'verdict.hazards-unasked':
-    '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks.',
+  'verdict.hazards-unasked': '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks.',
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
   'next.helper': '{ask} Here: press “{button}”.',
