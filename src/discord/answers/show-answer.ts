@@ -105,10 +105,10 @@ const checkFirst = (say: Say, entry: Entry) =>
 const checkAfter = (say: Say, entry: Entry | undefined) =>
   entry?.inHand || entry?.caution === 'emergency' ? [] : [checkButton(say)]
 
-/** Whoever may have a burning cell before them reads first that one gets away. */
+/** Whoever may have a burning cell before them, or on them, reads first that one gets away, and how to be rid of it. */
 const emergency = (say: Say, entries: readonly Entry[]) =>
   entries.some(entry => entry.caution === 'emergency')
-    ? [text(`${say('safety.now.ask')} **${say('safety.now')}** ${say('ask.read-after')}`)]
+    ? [text(`${say('safety.now.ask')} **${say('safety.now')}** ${say('safety.now.worn')} ${say('ask.read-after')}`)]
     : []
 
 const saySource = (say: Say, source: EntrySource): string =>

@@ -83,9 +83,16 @@ function bodyOf(say: Say, place: BuyingPlace, scene: BuyingScene): APIMessageTop
 const sayUrgent = (say: Say): string =>
   [
     `${say('safety.now.ask')} **${say('safety.now')}**`,
-    ...(['safety.now.worn', 'safety.now.call', 'safety.now.far', 'safety.now.carry', 'safety.aid'] as const).map(
-      key => `- ${say(key)}`,
-    ),
+    ...(
+      [
+        'safety.now.worn',
+        'safety.now.far',
+        'safety.now.call',
+        'safety.now.carry',
+        'safety.now.gone-quiet',
+        'safety.aid',
+      ] as const
+    ).map(key => `- ${say(key)}`),
     '',
     `${say('safety.cold.sign')}:`,
     ...(['safety.cold', 'safety.cold.keep', 'safety.cold.call'] as const).map(key => `- ${say(key)}`),

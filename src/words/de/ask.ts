@@ -9,7 +9,7 @@ export const ask: InWordsOf<typeof english> = {
   'command.ask': 'Eine Frage zu Lithium-Ionen-Zellen stellen; die Antwort siehst nur du',
   'command.ask.question': 'Deine Frage in wenigen Worten, oder eine aus der Liste',
   'command.find-answer': 'Antwort suchen',
-  'ask.read-after': 'Lies den Rest danach.',
+  'ask.read-after': 'Sobald du weg bist, lies weiter:',
   'ask.sources': 'Quellen: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (wie andere es wiedergeben)',

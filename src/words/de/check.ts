@@ -18,7 +18,7 @@ export const check: InWordsOf<typeof english> = {
   'check.choose': 'Wähl, was du siehst',
   'check.letter': '{letter} · {label}',
   'care.look': 'Du musst die Zelle nicht anfassen.',
-  'care.handle': 'Nur wenn sie kalt und ruhig ist: Fass die Zelle behutsam an, beide Enden fern von Metall.',
+  'care.handle': `${safety['safety.quiet.only']} Fass die Zelle behutsam an, beide Enden fern von Metall. Sonst lass sie liegen und antworte „Kann ich nicht sagen“.`,
   'care.meter': 'Du brauchst etwas zum Messen. Hast du nichts, antworte „Kann ich nicht sagen“.',
   'care.unwrap':
     'Heb Hülle oder Ring nur an, wenn du sicher bist, dass dabei nichts kaputtgeht. Schneide und heble nicht, und wende keine Gewalt an.',
@@ -84,7 +84,7 @@ export const check: InWordsOf<typeof english> = {
   'stale.note':
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',
-  'beginning.danger': `${safety['safety.turns']} Mach hier nicht weiter.`,
+  'beginning.danger': `${safety['safety.turns']} Mach dann nicht mit der Prüfung weiter.`,
   'beginning.text': 'Du drückst meist nur Knöpfe. „Kann ich nicht sagen“ ist immer eine Antwort.',
   'beginning.known': '{count, plural, one {# Angabe ist} other {# Angaben sind}} schon bekannt.',
   'beginning.quick': 'Kurz: etwa 3 Minuten',

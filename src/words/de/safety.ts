@@ -6,6 +6,11 @@ import type { safety as english } from '../en/safety.ts'
 const wait =
   'Fass sie mindestens 24 Stunden nicht an, auch nicht zur Probe, und danach nur so, wie die Feuerwehr es sagt. Es kann noch Wochen später wieder anfangen.'
 
+const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
+const power = 'Nur wenn du nicht nah heranmusst: Schalte die Sicherung oder eine Steckdosenleiste mit Schalter aus.'
+const only =
+  'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht oder versengt war und nie auslief:'
+
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
     'Brennt, raucht, zischt oder knistert die Zelle gerade, ist sie heiß, von selbst warm, aufgebläht, versengt oder undicht, oder riecht sie? Wenn ja:',
@@ -13,25 +18,25 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Geh jetzt weg von der Zelle, lass sie fallen, wenn du sie hältst, und wähl den Notruf.',
   'safety.now.worn':
-    'Steckt sie in deiner Kleidung oder Tasche, greif nicht nach ihr: Zieh das aus, lass es fallen und geh weg.',
+    'Steckt sie in deiner Kleidung, Tasche oder einem Gerät in deiner Hand, greif nicht nach ihr: Zieh das aus, lass es fallen und geh weg.',
   'safety.now.far':
     'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry':
-    'Berühre, bewege und fotografiere sie nicht. Schalte Steckdose oder Sicherung nur ab, wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst; fass das Gerät, in dem sie steckt, nicht an.',
+    'Berühre, bewege und fotografiere sie nicht, und fass das Gerät, in dem sie steckt, nicht an. Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte die Sicherung oder eine Steckdosenleiste mit Schalter aus.',
+  'safety.power': power,
   'safety.now.call':
     'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird: Es kann noch Wochen später wieder anfangen. Geh erst zurück, wenn die Feuerwehr es sagt.',
-  'safety.cooling':
-    'Sie wurde im Gebrauch heiß, nie zu heiß zum Halten, und kühlt jetzt ab: Fass sie und ihr Gerät nicht mehr an, auch nicht zur Probe, lass sie dort, benutze und lade sie nie wieder. Schalte Steckdose oder Sicherung nur ab, wenn du nicht nah heranmusst. Kühlt sie nicht ab: Notfall.',
+  'safety.cooling': `Anders nur, wenn sie im Gebrauch heiß wurde, nie zu heiß zum Festhalten war und jetzt abkühlt: Fass sie und ihr Gerät nicht mehr an, auch nicht zur Probe, lass sie dort, benutze und lade sie nie wieder. ${power} ${call} Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Halte andere fern. Halte dich nicht in dem Raum auf und schlaf nicht darin. Hängt sie am Strom, schalte die Sicherung aus.',
-  'safety.cold.call': 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.',
+    'Halte andere fern. Halte dich nicht in dem Raum auf und schlaf nicht darin. Hängt sie am Strom und du musst nicht nah heran: Schalte die Sicherung aus.',
+  'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
   'safety.quiet.sign':
@@ -39,18 +44,18 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
     'Sturz, Delle, Quetschung oder Kurzschluss vor weniger als 24 Stunden: Lass sie erst, bis 24 Stunden um sind, wo sie ist, und bleib weg.',
-  'safety.quiet.keep':
-    'Kleb beide Enden mit Isolierband ab und bewahre die Zelle trocken und allein in einem Behälter auf, der nicht brennen kann und nicht luftdicht ist, möglichst draußen, fern von Schlafplätzen und Brennbarem.',
+  'safety.quiet.only': only,
+  'safety.quiet.keep': `${only} Kleb beide Enden mit Isolierband ab und bewahre sie trocken und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Sonst fass sie nicht an: Frag die Feuerwehr.`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder Hautschmerz: Wähl sofort den Notruf, nicht erst danach.',
+    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat: Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, nicht erst danach.',
   'safety.aid.swallowed':
     'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':
-    'Erste Hilfe bei Verbrennung, weg von der Zelle: Wähl sofort den Notruf, oder lass ihn wählen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
+    'Erste Hilfe bei Verbrennung, weg von der Zelle: Wähl sofort den Notruf, oder lass jemand anderen anrufen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
   'safety.test':
     'Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren. Wird sie trotzdem heißer, bleib nicht, um den Test zu beenden.',
 }

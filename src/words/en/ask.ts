@@ -5,7 +5,7 @@ export const ask = {
   'command.ask': 'Ask a question about lithium-ion cells; only you see the answer',
   'command.ask.question': 'Your question in a few words, or one from the list',
   'command.find-answer': 'Find an answer',
-  'ask.read-after': 'Read the rest afterwards.',
+  'ask.read-after': 'Once you are away, read on:',
   'ask.sources': 'Sources: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (as others report it)',

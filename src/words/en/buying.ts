@@ -20,8 +20,8 @@ export const buying = {
   'buying.suspect.title': 'A suspect cell',
   'buying.suspect.where':
     'Say beforehand that the cell may be damaged or counterfeit: not every place takes those. The US Consumer Product Safety Commission, as reported in 2021, says of a cell like that: stop using it, do not mail or ship it, do not take it apart, do not throw it away, find a qualified recycler.',
-  'buying.later.title': 'A suspect cell that is cold and quiet',
-  'buying.later': 'Cold and quiet: keeping it, disposal, money',
+  'buying.later.title': 'A suspect cell that was always cold and quiet',
+  'buying.later': 'None of this ever: keeping it, disposal, money',
   'buying.sooner': 'First things first',
   'buying.report.title': 'Where to report it',
   'buying.report.text':

@@ -1,9 +1,10 @@
 // English for whom to turn to, region by region; what is from memory says so.
+import { safety } from './safety.ts'
+
 // Where a suspect cell goes is asked before it is moved, in each region alike.
 const ask =
   'never in household waste or kerbside recycling. Ask your waste authority or a recycler that takes damaged lithium cells before you move it'
-const then =
-  'Only if it is cold and quiet and never burned, smoked, hissed, got hot, swelled, leaked or smelled: cover the ends with electrical tape and put it into a bag of its own'
+const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} A bag of its own only for the way, and only if they say so`
 
 export const regions = {
   'region.us': 'United States',
@@ -12,7 +13,7 @@ export const regions = {
   'region.ca': 'Canada',
   'region.au': 'Australia',
   'region.other': 'Elsewhere',
-  'region.us.text': `- Emergency: 911\n- Report: saferproducts.gov or 1-800-638-2772 (US Consumer Product Safety Commission); imports also to customs, page “e-Allegations”\n- Hand in: ${ask}. ${then}, for a collection point for lithium cells (US Environmental Protection Agency, as others report it)\n- Money: dispute a card payment in writing within 60 days of the first bill (as others report it)`,
+  'region.us.text': `- Emergency: 911\n- Report: saferproducts.gov or 1-800-638-2772 (US Consumer Product Safety Commission); imports also to customs, page “e-Allegations”\n- Hand in: ${ask}. ${then} (tape and a bag: US Environmental Protection Agency, as others report it)\n- Money: dispute a card payment in writing within 60 days of the first bill (as others report it)`,
   'region.uk.text': `- Emergency: 999\n- Report: consumer helpline 0808 223 1133, which passes it on to Trading Standards (a council’s page)\n- Hand in: ${ask}. ${then} (common practice)\n- Money: 30 days to reject; card claim under section 75 from £100 to £30,000; chargeback (as others report it)`,
   'region.eu.text': `- Emergency: 112\n- Report: the market surveillance authority of your country; the Safety Gate takes reports from consumers (Regulation (EU) 2023/988, as others report it)\n- Hand in: ${ask}. ${then} (common practice). Waste batteries are collected separately; many shops that sell batteries take sound ones back (from memory)\n- Money: 14 days to withdraw when bought online; at least 2 years of legal guarantee; if the fault shows within the first year, it counts as having been there from the start (European Commission, as others report it)`,
   'region.ca.text': `- Emergency: 911\n- Report: Health Canada takes reports on consumer products (from memory)\n- Hand in: ${ask}. ${then} (common practice)\n- Money: contact your card issuer as soon as you can; then the consumer office of your province (from memory)`,

@@ -4,6 +4,13 @@
 const wait =
   'Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can start again, even weeks later.'
 
+const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.'
+// No plug is pulled and no switch reached for beside the cell.
+const power = 'Only if you need not go near it: switch the power off at the fuse box, or at a switched outlet or strip.'
+// The condition of the third state: whatever asks for hands says it first.
+const only =
+  'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked or smelled:'
+
 export const safety = {
   // It is happening now.
   'safety.now.ask':
@@ -12,18 +19,18 @@ export const safety = {
     'The cell is burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now',
   'safety.now': 'Get away from the cell now, drop it if you hold it, and call your emergency number.',
   'safety.now.worn':
-    'If it is in your clothes or in a bag on you, do not reach for it: take them off, drop them and get away.',
+    'If it is in your clothes, in a bag on you or in a device you hold, do not reach for it: take them off, drop them and get away.',
   'safety.now.far':
     'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m away.',
   'safety.now.carry':
-    'Do not touch, move or photograph it. Cut the power at the wall or the fuse box only if nothing burns, smokes, hisses or crackles and you need not go near the cell; do not touch the device it is in.',
+    'Do not touch, move or photograph it, or touch the device it is in. Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off at the fuse box, or at a switched outlet or strip.',
+  'safety.power': power,
   'safety.now.call':
     'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
     'If it goes quiet, stay away: it can start again, even weeks later. Go back only when the fire service says so.',
   // It got hot in use, could still be held, and cools.
-  'safety.cooling':
-    'It got hot in use, never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. Cut the power at the wall or the fuse box only if you need not go near it. Not cooling: emergency.',
+  'safety.cooling': `It is different only if it got hot in use, was never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. ${power} ${call} If it does not cool: get away and call your emergency number.`,
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet',
@@ -31,8 +38,8 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'Keep others away. Do not stay or sleep in that room. If it is plugged in, switch the power off at the fuse box.',
-  'safety.cold.call': 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.',
+    'Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off at the fuse box.',
+  'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
   // A sign on a cell that is cold and quiet, and that none of that ever happened to.
@@ -41,8 +48,8 @@ export const safety = {
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
     'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
-  'safety.quiet.keep':
-    'Cover both ends with electrical tape and keep it dry and on its own in a container that cannot burn and is not airtight, outdoors if you can, away from where people sleep and from what can burn.',
+  'safety.quiet.only': only,
+  'safety.quiet.keep': `${only} cover both ends with electrical tape and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from what can burn. Otherwise do not touch it: ask the fire service.`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

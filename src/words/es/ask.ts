@@ -9,7 +9,7 @@ export const ask: InWordsOf<typeof english> = {
   'command.ask': 'Pregunta algo sobre celdas de litio (pilas o baterías sueltas); la respuesta solo la ves tú',
   'command.ask.question': 'Tu pregunta en pocas palabras, o una de la lista',
   'command.find-answer': 'Buscar una respuesta',
-  'ask.read-after': 'Lee el resto después.',
+  'ask.read-after': 'Cuando estés lejos, sigue leyendo:',
   'ask.sources': 'Fuentes: {sources}',
   'ask.source.published': '{text}',
   'ask.source.relayed': '{text} (según lo citan otros)',

@@ -18,8 +18,7 @@ export const check: InWordsOf<typeof english> = {
   'check.choose': 'Elige lo que ves',
   'check.letter': '{letter} · {label}',
   'care.look': 'No hace falta tocar la celda.',
-  'care.handle':
-    'Solo si está fría y no hace nada: sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal.',
+  'care.handle': `${safety['safety.quiet.only']} sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal. Si no, déjala y responde «No sabría decirlo».`,
   'care.meter': 'Hace falta un instrumento para medir. Si no lo tienes, responde «No sabría decirlo».',
   'care.unwrap': 'Hazlo solo si sabes hacerlo sin dañar nada. No cortes, no hagas palanca, no fuerces nada.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
@@ -82,7 +81,7 @@ export const check: InWordsOf<typeof english> = {
   'check.hazard-unsure-too': 'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está.',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
-  'beginning.danger': `${safety['safety.turns']} No sigas aquí.`,
+  'beginning.danger': `${safety['safety.turns']} En ese caso, no sigas con la comprobación.`,
   'beginning.text':
     'Casi solo pulsas botones. «Celda» quiere decir aquí una pila o batería suelta. «No sabría decirlo» siempre es una respuesta.',
   'beginning.known': '{count, plural, one {Ya se sabe # dato.} other {Ya se saben # datos.}}',

@@ -6,44 +6,51 @@ import type { safety as english } from '../en/safety.ts'
 const wait =
   'No la toques durante al menos 24 horas, ni para ver si está fría; luego solo como digan los bomberos. Puede empezar de nuevo, incluso semanas después.'
 
+const call = 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién la recoge.'
+const power =
+  'Solo si no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en una regleta con interruptor.'
+const only =
+  'Solo si está fría, no hace nada y nunca ardió ni echó humo, ni siseó ni crepitó, nunca estuvo caliente ni tibia por sí sola, nunca se hinchó, se chamuscó, perdió líquido ni olió:'
+
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
   'safety.now.sign':
-    'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia sin usarla, está hinchada o chamuscada, pierde líquido o huele',
+    'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora, suéltala si la tienes en la mano y llama al número de emergencias.',
-  'safety.now.worn': 'Si va en tu ropa o en un bolso que llevas, no metas la mano: quítatelo, déjalo caer y aléjate.',
+  'safety.now.worn':
+    'Si va en tu ropa, en un bolso o en un aparato que tienes en la mano, no metas la mano: quítate la prenda o el bolso, suelta todo y aléjate.',
   'safety.now.far':
     'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: a 25 m o más.',
   'safety.now.carry':
-    'No la toques ni la muevas ni la fotografíes. Corta la corriente en el enchufe o el cuadro eléctrico solo mientras no arda, no eche humo, no sisee y no crepite, y sin acercarte; no toques el aparato.',
+    'No la toques ni la muevas ni la fotografíes, ni toques el aparato. Solo si no arde, no echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en una regleta con interruptor.',
+  'safety.power': power,
   'safety.now.call':
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques: puede empezar de nuevo, incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
-  'safety.cooling':
-    'Se calentó al usarla, sin llegar a quemar, y ya se enfría: no la toques más, ni el aparato, ni para probar, déjala ahí y no la uses ni cargues nunca más. Corta la corriente en el enchufe o el cuadro eléctrico solo si no tienes que acercarte. Si no se enfría: emergencia.',
+  'safety.cooling': `Es distinto solo si se calentó al usarla, siempre se pudo sostener y ya se enfría: déjala ahí. Ni para probar si está fría la toques, ni el aparato, y no la uses ni cargues nunca más. ${power} ${call} Si no se enfría: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
-    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia sin usarla, perdió líquido u olió, y ahora parece fría y no hace nada',
+    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y no hace nada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Aleja a los demás. No te quedes ni duermas en ese cuarto. Si está enchufada, corta la corriente en el cuadro eléctrico.',
-  'safety.cold.call': 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién la recoge.',
+    'Aleja a los demás. No te quedes ni duermas en ese cuarto. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico.',
+  'safety.cold.call': call,
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y nunca ardió, echó humo, siseó, crepitó, estuvo caliente o tibia sin usarla, perdió líquido ni olió, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría, no hace nada y nunca ardió ni echó humo, ni siseó ni crepitó, nunca estuvo caliente ni tibia por sí sola, nunca perdió líquido ni olió, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
     'Caída, golpe, aplastamiento o cortocircuito hace menos de 24 horas: primero déjala donde está hasta que pasen 24 horas, y no te acerques.',
-  'safety.quiet.keep':
-    'Tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no pueda arder ni cierre herméticamente, al aire libre si puedes, lejos de donde se duerme y de lo inflamable.',
+  'safety.quiet.only': only,
+  'safety.quiet.keep': `${only} tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no arda ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. Si no, no la toques: pregunta a los bomberos.`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
-    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia sin usarla, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
+    'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
     'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya, no al terminar.',
   'safety.aid.swallowed':

@@ -55,14 +55,14 @@ const urgencyOf = ({ findings }: Judgement): Urgency =>
 
 /**
  * Nothing may ask for hands on a cell that burns, leaks, swells or has vented. Letting go of it is part of the order to act, and of what
- * one wears comes right after it, then whom to call: nobody who holds it reads numbers first.
+ * one wears comes right after it, then getting everybody out, then the numbers: nobody who holds it or breathes its smoke reads numbers first.
  */
 const dangers: Record<Urgency, readonly Key[]> = {
   'get-away': [
     'safety.now',
     'safety.now.worn',
-    'safety.now.call',
     'safety.now.far',
+    'safety.now.call',
     'safety.now.carry',
     'safety.now.gone-quiet',
   ],
@@ -86,6 +86,7 @@ export const aidFor = ({ judgement }: VerdictScreen, say: Say): string[] =>
 /** What has failed a check is a sign on a quiet cell like any other, and is handled as one. */
 const failed: readonly Key[] = [
   'safety.quiet',
+  'safety.quiet.wait',
   'safety.quiet.keep',
   'safety.quiet.hand-in',
   'next.seller',
