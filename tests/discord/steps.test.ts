@@ -37,7 +37,6 @@ const failed = {
   doubtful: { format: option('18650'), mass: reading(30, 0.3) },
   danger: { dent: option('dented') },
 } as const
-const quiet: readonly Key[] = ['safety.quiet', 'safety.quiet.keep', 'safety.quiet.hand-in']
 /** What fell or was crushed may burn within the day: nobody is told to tape it before that. */
 const afterTheWait: readonly Key[] = ['safety.quiet', 'safety.quiet.wait', 'safety.quiet.keep', 'safety.quiet.hand-in']
 const forHands: readonly Key[] = ['safety.quiet.keep', 'safety.cold.carry', 'next.handle']
@@ -48,8 +47,7 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
 
   test.each(Object.entries(failed))('%s of a quiet cell begins with the same acts', (verdict, answers) => {
     expect(verdictOn(answers).judgement.verdict).toBe(verdict)
-    const acts = verdict === 'danger' ? afterTheWait : quiet
-    expect(steps(answers).slice(0, acts.length)).toEqual(acts.map(key => say(key)))
+    expect(steps(answers).slice(0, afterTheWait.length)).toEqual(afterTheWait.map(key => say(key)))
   })
 
   const shown = (answers: Answers) => JSON.stringify(showVerdict(say, program, verdictOn(answers)).components)
@@ -95,6 +93,8 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
       { 'got-hot': option('too-hot') },
       { 'load-test': option('too-hot'), 'claimed-current': reading(10) },
       { 'past-damage': option('pierced') },
+      { 'hot-now': option('earlier') },
+      { wet: option('salt') },
     ]) {
       const [first] = steps(answers)
       expect(first).toBe(say('safety.cold.leave'))

@@ -13,6 +13,16 @@ const keys = safetyKeys as readonly SafetyKey[]
 
 const answers = new URL('../../rules/answers', import.meta.url).pathname
 
+/** What stands in each entry in a language, by its file; that of an emergency begins with the word. */
+const bodiesIn = (language: string): (readonly [file: string, body: string])[] =>
+  readdirSync(answers)
+    .filter(one => one.endsWith('.md'))
+    .map(file => {
+      const text = readFileSync(`${answers}/${file}`, 'utf8')
+      const body = text.split(new RegExp(`^# ${language}$`, 'm'))[1]?.split(/^# /m)[0] ?? ''
+      return [file, /^caution: emergency$/m.test(text) ? `emergency ${body}` : body]
+    })
+
 const words = {
   en: {
     call: /call your emergency number/i,
@@ -24,7 +34,7 @@ const words = {
     worn: /do not reach for it: take them off/,
     leave: /never touch, use or charge/,
     unplug: /unplug/,
-    emergency: /Not cooling: emergency/,
+    emergency: /If it does not cool: get away and call/,
     ask: /before you move it/,
     only: /Only if it is cold/,
     tape: /electrical tape/,
@@ -39,7 +49,7 @@ const words = {
     worn: /greif nicht nach ihr: Zieh das aus/,
     leave: /Fass sie und ihr Gerät nicht mehr an/,
     unplug: /Stecker/,
-    emergency: /Kühlt sie nicht ab: Notfall/,
+    emergency: /Kühlt sie nicht ab: Geh weg und wähl den Notruf/,
     ask: /bevor du sie bewegst/,
     only: /Nur wenn sie kalt/,
     tape: /Isolierband/,
@@ -51,10 +61,10 @@ const words = {
     if: /^Solo si/,
     letGo: /suéltala si la tienes en la mano/,
     release: /suéltala/,
-    worn: /no metas la mano: quítatelo/,
-    leave: /no la toques más, ni el aparato/,
+    worn: /no metas la mano: quítate la prenda/,
+    leave: /Ni para probar si está fría la toques, ni el aparato/,
     unplug: /desenchufa/,
-    emergency: /Si no se enfría: emergencia/,
+    emergency: /Si no se enfría: aléjate y llama/,
     ask: /Antes de moverla, pregunta/,
     only: /Solo si está fría/,
     tape: /cinta aislante/,
@@ -99,8 +109,22 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
 
   test('hands are asked for only where the cell is quiet, or where somebody who knows says so, and the condition comes first', () => {
     const handling = keys.filter(key => is.hands.test(say(key)))
-    expect(handling).toEqual(['safety.cold.carry', 'safety.quiet.keep'])
-    expect(say('safety.cold.carry')).toMatch(is.if)
+    expect(handling).toEqual(['safety.cold.carry', 'safety.quiet.keep', 'safety.quiet.keep.never'])
+    for (const key of handling) expect(say(key), key).toMatch(is.if)
+    // In full where nothing was named before: every sign there is.
+    expect(say('safety.quiet.keep')).toContain(say('safety.quiet.only'))
+    expect(say('care.handle')).toContain(say('safety.quiet.only'))
+  })
+
+  test('in every entry of the answers the short condition follows the signs it speaks of', () => {
+    let seen = 0
+    for (const [file, body] of bodiesIn(language)) {
+      const short = body.indexOf('{safety.quiet.keep.never}')
+      if (short < 0) continue
+      seen += 1
+      expect(body.slice(0, short), file).toMatch(/\{safety\.(turns|now\.ask)\}/)
+    }
+    expect(seen).toBeGreaterThan(12)
   })
 
   test('whoever holds or wears the cell is told to let go of it before whom to call, in the very order to act', () => {
@@ -115,17 +139,15 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
     expect(say('safety.now.worn')).toMatch(is.worn)
   })
 
-  test('in every entry of the answers letting go of it comes before numbers, and numbers before all else', () => {
-    const order = ['worn', 'call', 'far', 'carry', 'gone-quiet']
+  test('in every entry of the answers letting go of it comes first, then getting everybody out, then the numbers', () => {
+    const order = ['worn', 'far', 'call', 'carry', 'gone-quiet']
     let seen = 0
-    for (const file of readdirSync(answers).filter(one => one.endsWith('.md'))) {
-      const body = readFileSync(`${answers}/${file}`, 'utf8').split(new RegExp(`^# ${language}$`, 'm'))[1] ?? ''
-      const named = [...(body.split(/^# /m)[0] ?? '').matchAll(/\{safety\.now\.([a-z-]+)\}/g)].map(
-        ([, key]) => key ?? '',
-      )
+    for (const [file, body] of bodiesIn(language)) {
+      const named = [...body.matchAll(/\{safety\.now\.([a-z-]+)\}/g)].map(([, key]) => key ?? '')
       const acts = named.filter(key => order.includes(key))
       expect(acts, file).toEqual(acts.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)))
-      if (acts.length > 0) expect(acts[0], file).toBe('worn')
+      // Above an emergency the answer itself says it, before the body: tests/discord/answer-message.test.ts.
+      if (acts.length > 0 && !body.startsWith('emergency')) expect(acts[0], file).toBe('worn')
       seen += acts.length
     }
     expect(seen).toBeGreaterThan(15)

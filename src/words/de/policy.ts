@@ -8,7 +8,7 @@ export const policy: InWordsOf<typeof english> = {
   'policy.run-by': 'Wer diesen Bot betreibt',
   'policy.delete.title': 'Was du tun kannst',
   'policy.delete':
-    'Schreib dem Bot /privacy: Er zeigt, was unter deiner ID gespeichert ist, löscht es sofort und lässt dich festlegen, dass du nicht mitgezählt wirst.',
+    'Schreib dem Bot /datenschutz: Er zeigt, was unter deiner ID gespeichert ist, löscht es sofort und lässt dich festlegen, dass du nicht mitgezählt wirst.',
   'policy.terms.title': 'Nutzungsbedingungen',
   'policy.terms.unproven':
     'Der Bot hilft, falsche Zellen an dem zu erkennen, was man sehen und messen kann. Über die, die eine Zelle verkauft haben, sagt er nichts, und eine Gewähr gibt es nicht.',

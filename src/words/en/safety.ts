@@ -6,10 +6,12 @@ const wait =
 
 const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.'
 // No plug is pulled and no switch reached for beside the cell.
-const power = 'Only if you need not go near it: switch the power off at the fuse box, or at a switched outlet or strip.'
+const power = 'Only if you need not go near it: switch the power off, at the fuse box or a switch.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
   'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked or smelled:'
+const keep =
+  'cover both ends with electrical tape and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from what can burn. Otherwise do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -23,14 +25,14 @@ export const safety = {
   'safety.now.far':
     'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m away.',
   'safety.now.carry':
-    'Do not touch, move or photograph it, or touch the device it is in. Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off at the fuse box, or at a switched outlet or strip.',
+    'Do not touch, move or photograph it or its device. Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box or a switch.',
   'safety.power': power,
   'safety.now.call':
     'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
-    'If it goes quiet, stay away: it can start again, even weeks later. Go back only when the fire service says so.',
+    'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
-  'safety.cooling': `It is different only if it got hot in use, was never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. ${power} ${call} If it does not cool: get away and call your emergency number.`,
+  'safety.cooling': `It is different only if it got hot in use, was never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. If it does not cool: get away and call your emergency number.`,
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet',
@@ -49,7 +51,9 @@ export const safety = {
   'safety.quiet.wait':
     'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
-  'safety.quiet.keep': `${only} cover both ends with electrical tape and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from what can burn. Otherwise do not touch it: ask the fire service.`,
+  'safety.quiet.keep': `${only} ${keep}`,
+  // The same where the signs were named just before.
+  'safety.quiet.keep.never': `Only if it is cold and quiet and none of that ever happened: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

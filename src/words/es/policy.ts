@@ -8,7 +8,7 @@ export const policy: InWordsOf<typeof english> = {
   'policy.run-by': 'Quién gestiona este bot',
   'policy.delete.title': 'Qué puedes hacer',
   'policy.delete':
-    'Escribe /privacy al bot: muestra lo que se guarda con tu identificador, lo borra en el acto y te deja decir que no se te cuente.',
+    'Escribe /privacidad al bot: muestra lo que se guarda con tu ID, lo borra en el acto y te deja decir que no se te cuente.',
   'policy.terms.title': 'Condiciones de uso',
   'policy.terms.unproven':
     'El bot ayuda a reconocer celdas falsas por lo que se puede ver y medir. No dice nada de quien vendió una celda y se ofrece sin ninguna garantía.',

@@ -8,9 +8,11 @@ const wait =
 
 const call = 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién la recoge.'
 const power =
-  'Solo si no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en una regleta con interruptor.'
+  'Solo si no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
 const only =
   'Solo si está fría, no hace nada y nunca ardió ni echó humo, ni siseó ni crepitó, nunca estuvo caliente ni tibia por sí sola, nunca se hinchó, se chamuscó, perdió líquido ni olió:'
+const keep =
+  'tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no arda ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. Si no, no la toques: pregunta a los bomberos.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -21,15 +23,15 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Si va en tu ropa, en un bolso o en un aparato que tienes en la mano, no metas la mano: quítate la prenda o el bolso, suelta todo y aléjate.',
   'safety.now.far':
-    'Saca a todos de la habitación, o del edificio si la celda echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: a 25 m o más.',
+    'Saca a todos del cuarto, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: a 25 m o más.',
   'safety.now.carry':
-    'No la toques ni la muevas ni la fotografíes, ni toques el aparato. Solo si no arde, no echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en una regleta con interruptor.',
+    'No toques, muevas ni fotografíes la celda ni su aparato. Solo si no arde, no echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.',
   'safety.power': power,
   'safety.now.call':
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
-    'Si se calma, no te acerques: puede empezar de nuevo, incluso semanas después. No vuelvas hasta que lo digan los bomberos.',
-  'safety.cooling': `Es distinto solo si se calentó al usarla, siempre se pudo sostener y ya se enfría: déjala ahí. Ni para probar si está fría la toques, ni el aparato, y no la uses ni cargues nunca más. ${power} ${call} Si no se enfría: aléjate y llama al número de emergencias.`,
+    'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
+  'safety.cooling': `Es distinto solo si se calentó al usarla, siempre se pudo sostener y ya se enfría: déjala ahí. Ni para probar si está fría la toques, ni el aparato, y no la uses ni cargues nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y no hace nada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
@@ -46,13 +48,14 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.wait':
     'Caída, golpe, aplastamiento o cortocircuito hace menos de 24 horas: primero déjala donde está hasta que pasen 24 horas, y no te acerques.',
   'safety.quiet.only': only,
-  'safety.quiet.keep': `${only} tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no arda ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. Si no, no la toques: pregunta a los bomberos.`,
+  'safety.quiet.keep': `${only} ${keep}`,
+  'safety.quiet.keep.never': `Solo si está fría, no hace nada y nunca pasó nada de eso: ${keep}`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió de la celda: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, con los párpados abiertos y sin lentes de contacto; cada cosa al menos 15 minutos. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya, no al terminar.',
+    'Primeros auxilios si te alcanzó lo que salió: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, párpados abiertos, sin lentes de contacto; cada cosa 15 minutos o más. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya, no al terminar.',
   'safety.aid.swallowed':
     'Tragado: enjuaga la boca. No provoques el vómito. No comas ni bebas. Llama ya al número de emergencias o de toxicología.',
   'safety.aid.burn':
