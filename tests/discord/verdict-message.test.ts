@@ -246,7 +246,7 @@ describe.each(languages)('in %s', language => {
 
   test('whoever holds or wears what may burn is told to let go of it before any number, and to call before all else', async () => {
     const lines = (await shownFor({ 'hot-now': is('happening') })).split('\n')
-    const at = (['now', 'now.worn', 'now.call', 'now.far', 'now.carry', 'now.gone-quiet'] as const).map(key =>
+    const at = (['now', 'now.worn', 'now.far', 'now.call', 'now.carry', 'now.gone-quiet'] as const).map(key =>
       lines.findIndex(line => line.endsWith(told(`safety.${key}`))),
     )
     expect(at).toEqual([0, 1, 2, 3, 4, 5])

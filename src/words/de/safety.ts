@@ -42,7 +42,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
   'safety.quiet.sign':
-    'Sie ist kalt und ruhig, hat nie gebrannt, geraucht, gezischt oder geknistert, war nie heiß oder von selbst warm, ist nie ausgelaufen und hat nie gerochen, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
+    'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
     'Sturz, Delle, Quetschung oder Kurzschluss vor weniger als 24 Stunden: Lass sie erst, bis 24 Stunden um sind, wo sie ist, und bleib weg.',

@@ -46,7 +46,7 @@ export const safety = {
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
   // A sign on a cell that is cold and quiet, and that none of that ever happened to.
   'safety.quiet.sign':
-    'It is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, leaked or smelled, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, water, a voltage too low or too high, or signs of a fake',
+    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, water, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
     'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',

@@ -43,7 +43,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y nunca ardió ni echó humo, ni siseó ni crepitó, nunca estuvo caliente ni tibia por sí sola, nunca perdió líquido ni olió, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría, no hace nada y siempre fue así, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
     'Caída, golpe, aplastamiento o cortocircuito hace menos de 24 horas: primero déjala donde está hasta que pasen 24 horas, y no te acerques.',
