@@ -26,7 +26,7 @@ describe('from the command to a verdict', () => {
     const message = await unsureUntil(wren(), await startCheck(wren()), /smoking, hissing/)
     const verdict = await pressed(wren(), message, 'At least one of these')
     expect(text(verdict)).toMatch(/^## Get away from the cell now/m)
-    expect(text(verdict)).not.toMatch(/Cover both ends/)
+    expect(text(verdict)).not.toMatch(/cover both ends/i)
     expect(text(verdict)).toMatch(/emergency number/)
     expect(verdict.attachments.map(one => one.name)).toEqual(['verdict.png'])
     expect(verdict.attachments[0]?.description).toMatch(/^Result: Danger/)
