@@ -60,7 +60,7 @@ export const handOver = {
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
     '{who}, a helper has answered your question, and your check has come to a result. Read it before you touch the cell again.',
-  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
+  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe and leave it where it is. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Continue',

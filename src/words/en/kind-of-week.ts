@@ -26,7 +26,7 @@ export const kindOfWeek = {
     'the last 4 weeks brought {checks, number} new checks; {failed, number} of them failed{beside, select, usual {} other { ({share, number, percent})}}. Usual here in 4 weeks: {low, number} to {high, number} checks; of as many checks as now, {failedLow, number} to {failedHigh, number} usually fail{beside, select, usual {} other { ({usualShare, number, percent} over the year before)}}.',
   'week.numbers.usual': 'Usual means: 8 of 10 times in the year before, 4 weeks brought a number in this range.',
   'week.sure.finding':
-    'open it under “Findings”, or see its post: there stands how sure it is, and what it would take to be mere chance.',
+    'open it under “Findings”, or see its post: it says how sure this is, and what it would take to be mere chance.',
   'week.sure.watched':
     'fairly sure. Every model and every reason is watched by exact numbers, and none rose beyond chance in this week. A small rise can go unnoticed.',
   'week.sure.alone':
@@ -42,7 +42,7 @@ export const kindOfWeek = {
   'week.next.chance':
     'nothing now. Look again next Monday: if it is more than chance, it goes on, and is reported as a finding by itself.',
   'week.next.over':
-    'nothing is pressing. Look at all that still waits under “Findings”, and dismiss what members no longer tell of.',
+    'nothing is pressing. Look at all that still waits under “Findings”, and dismiss what members no longer report.',
   'week.next.growth': 'nothing about the cells. More people may need a helper: /check waiting lists who waits.',
   'week.next.ordinary': 'nothing.',
 } as const

@@ -3,7 +3,7 @@ export const settingsFile = {
   'setup.file.export': 'Export as a file',
   'setup.file.import': 'Import from a file',
   'setup.file.exported':
-    'How this server is set up, with its links. No id of a person stands in it; ids of channels and roles do. Who changed what stays here.',
+    'How this server is set up, with its links. It contains the ids of channels and roles, but of no person. Who changed what stays here.',
   'setup.file.form': 'A file of settings',
   'setup.file.form.hint': 'As “Export as a file” gives it. What it would change is shown first.',
   'setup.file.none': 'No file came with it. Nothing was changed: send the file once more.',

@@ -48,7 +48,7 @@ export const setup = {
   'setup.long.reports':
     'Once a week the counted checks are looked at. If unusually many turn out badly, or the same faults suddenly start to appear together, the bot reports it once in this channel and keeps that report up to date. Moderators can then post a warning, watch it, make it a known fake or dismiss it, and undo each of these. Nobody is pinged. Choose a text channel that only moderators can read.',
   'setup.long.review':
-    'People who are stuck can ask a moderator. What they ask, and photos they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read, and helpers if they are to see the photos.',
+    'People who are stuck can ask a helper. What they ask, and photos they send in for it, are shown in this channel. Nobody is pinged. Choose a text channel that only moderators can read, and helpers if they are to see the photos.',
   'setup.long.moderators':
     'Members of these roles may see reports and stuck checks, decide about them, and look after the links. They cannot change these settings. That needs “Manage Server”; anyone with that permission counts as a moderator anyway. Checks of moderators are never counted. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
   'setup.long.language':

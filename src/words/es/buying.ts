@@ -29,7 +29,7 @@ export const buying: InWordsOf<typeof english> = {
   'buying.sooner': 'Primero lo urgente',
   'buying.report.title': 'A quién avisar',
   'buying.report.text':
-    'A la autoridad de seguridad de productos de donde vives, y a la plataforma que la vendió. Escribe lo que viste, con las fotos que ya tengas y el pedido: «no coincide con la descripción», «no se pudo verificar». No nombres a nadie en público. No envíes la celda a nadie, ni por correo ni por mensajería.\n\nSi hubo un incendio o una herida: primero el número de emergencias, luego la autoridad.',
+    'A la autoridad de seguridad de productos de donde vives, y a la plataforma que la vendió. Escribe lo que viste, con las fotos que ya tengas y el pedido: «no coincide con la descripción», «no se pudo verificar». No nombres a nadie en público. No envíes la celda a nadie, ni por correo ni por mensajería.\n\nSi hubo un incendio o alguien resultó herido: primero el número de emergencias, luego la autoridad.',
   'buying.report.choose': '¿Dónde vives?',
   'buying.local':
     'Las normas locales sobre incendios y residuos y las instrucciones del fabricante tienen prioridad sobre todo lo que se dice aquí.',

@@ -27,7 +27,7 @@ export const check: InWordsOf<typeof english> = {
     'Las próximas preguntas piden mirar debajo de la funda o del anillo aislante. Un desliz puede poner la celda en cortocircuito, y entonces puede arder en segundos. Si no sabes hacerlo sin dañar nada, no levantes ni la funda ni el anillo. Si no lo has hecho nunca, di que no: la comprobación sigue sin eso. Ante la duda, no uses ni cargues la celda.',
   'consent.unwrap.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.unwrap.no': 'No, seguir sin eso',
-  'consent.bench.title': '¿Has medido antes celdas sueltas bajo carga, con el equipo adecuado?',
+  'consent.bench.title': '¿Has hecho antes pruebas de descarga con celdas sueltas, con el equipo adecuado?',
   'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. ${safety['safety.test']} ${safety['safety.turns']} Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
@@ -44,7 +44,7 @@ export const check: InWordsOf<typeof english> = {
   'form.nominal-voltage': 'Tensión nominal impresa en la celda',
   'form.nominal-voltage.hint': 'Si no hay ninguna impresa, déjalo vacío: se calcula con 3,6 V',
   'form.claimed-current': 'Corriente declarada',
-  'form.ac-resistance': 'Resistencia AC, medida',
+  'form.ac-resistance': 'Resistencia en CA (AC), medida',
   'form.fall': 'Cuánto bajó su tensión',
   'form.load-current': 'Amperios con los que se probó',
   'taken.from-rate':
@@ -125,7 +125,7 @@ export const check: InWordsOf<typeof english> = {
   'again.why-all':
     'Respondiste {answers}. En conjunto eso pesaría mucho contra la celda, y es fácil equivocarse. Mira cada cosa otra vez.',
   'again.all-still': 'Lo miré: todo sigue igual',
-  'again.not': 'No {answer}',
+  'again.not': 'No es {answer}',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',
   'again.measure': 'Medir otra vez y escribirlo',
   'again.read': 'Leerlo otra vez y escribirlo',

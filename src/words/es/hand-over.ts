@@ -64,7 +64,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.helped': '{who}, un ayudante respondió tu pregunta. Tu comprobación continúa.',
   'word.result':
     '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
-  'word.unsure': `{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
+  'word.unsure': `{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa y déjala donde está. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
   'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',
@@ -134,7 +134,7 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.again':
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
-    'Avisa ya a {holder} de otra forma: hasta que lea el resultado de la comprobación, que no toque la celda. El bot no pudo avisar. Se ve con /comprobar seguir.',
+    'Avisa ya a {holder} de otra forma: hasta que lea el resultado de la comprobación, que no toque la celda. El bot no pudo avisar. El resultado se ve con /comprobar seguir.',
   'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Hasta que leas el resultado, no toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':

@@ -24,8 +24,8 @@ export const logs: InWordsOf<typeof english> = {
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
   'log.no-claim':
-    'Sin la capacidad de la etiqueta no se puede decir nada de lo que declara. Pulsa «Dar la etiqueta» y escríbela.',
-  'log.give-label': 'Dar la etiqueta',
+    'Sin la capacidad de la etiqueta no se puede decir nada de lo que declara. Pulsa «Escribir la etiqueta».',
+  'log.give-label': 'Escribir la etiqueta',
   'log.form.label': 'Capacidad de la etiqueta',
   'log.form.cutoff': 'Tensión de corte de lo declarado',
   'log.form.current': 'Corriente declarada',
@@ -95,7 +95,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.over-discharged':
     'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la uses ni la cargues otra vez.',
   'trap.gaps':
-    'El registro tiene {gaps, plural, one {# hueco de} other {# huecos que suman}} {seconds}{bridged, select, yes {, cubiertos porque la carga mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
+    'El registro tiene {gaps, plural, one {# hueco de} other {# huecos que suman}} {seconds}{bridged, select, yes {, cubiertos porque la carga electrónica mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
   'trap.two-wire-resistance':
     'La resistencia se midió con dos hilos: cables y contactos añaden de {from, number} a {to, number} mΩ, más o menos, tanto como tiene una celda. No se puede comparar con una hoja de datos.',
   'trap.cold-room':
