@@ -50,6 +50,8 @@ export const undrawnOptions: Readonly<Record<string, string>> = {
   'chemistry.sodium-ion': 'Letters nobody has settled yet; the words stand on the button.',
   'chemistry.titanate': 'Letters nobody has settled yet; the words stand on the button.',
   'chemistry.fixed-voltage': 'A voltage alone; the words stand on the button.',
+  'hot-now.earlier': 'What happened to it before; it looks like any other now.',
+  'wet.salt': 'It looks like any other water.',
   'colour-change.tint': 'A ring too thin to be seen in a drawing of the whole cell.',
   'top-damage.vented': 'A torn disc looks different each time; a drawing would be taken for the only way.',
   'top-damage.pressed-in': 'A bent contact looks different each time; a drawing would be taken for the only way.',

@@ -39,10 +39,13 @@ export async function showLog(
   const told = findings.length > 0 ? findings.map(one => sayDischargeFinding(say, one)) : [say('log.no-claim')]
   const foot = small([sayFound(say, read.found), say('caution.line')].join('\n'))
   const head = [`### ${say('log.title')}`, `> ${say('log.caution')}`].join('\n')
+  const isDanger = (trap: (typeof run.traps)[number]) => trap.code === 'too-hot'
+  const dangers = run.traps.filter(isDanger)
   const lists = [
+    { title: say('log.danger'), items: dangers.map(trap => sayTrap(say, trap)), rest },
     { title: say('log.findings'), items: told, rest },
     { title: say('log.figures'), items: sayFigures(say, run), rest },
-    { title: say('log.traps'), items: run.traps.map(trap => sayTrap(say, trap)), rest },
+    { title: say('log.traps'), items: run.traps.filter(trap => !isDanger(trap)).map(trap => sayTrap(say, trap)), rest },
     {
       title: sayRuns(say, read),
       items: read.runs.length > 1 ? read.runs.map((one, i) => sayRun(say, one, i)) : [],
@@ -55,7 +58,8 @@ export async function showLog(
       ...gallery(picture ? [picture] : []),
       ...fitLists(lists, head.length + foot.content.length, textBudget).map(one => text(one)),
       ...rows(unlabelled === undefined ? [] : [labelButton(say, unlabelled)], 1),
-      ...rows(buttonsOf(say, facts, findings, open), 1),
+      // Nobody is sent to look closer at a cell that is to be left where it is.
+      ...(dangers.length > 0 ? [] : rows(buttonsOf(say, facts, findings, open), 1)),
       foot,
     ],
     picture ? [picture] : [],

@@ -21,6 +21,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.title': 'Was das Protokoll zeigt',
   'log.caution': `${safety['safety.test']} ${safety['safety.turns']} Wiederhole nie einen Test mit mehr Strom, um mehr zu erfahren, und teste nie eine Zelle, an der du zweifelst. Ein Test, den die Zelle besteht, beweist nichts.`,
   'log.figures': 'Werte (± die erweiterte Unsicherheit, k = 2)',
+  'log.danger': 'Gefahr',
   'log.traps': 'Beachte',
   'log.findings': 'Was es über die Angabe sagt',
   'log.no-claim':

@@ -18,6 +18,7 @@ export const logs = {
   'log.title': 'What the log shows',
   'log.caution': `${safety['safety.test']} ${safety['safety.turns']} Never repeat a test with more current to learn more, and never test a cell you doubt. Passing a test proves nothing.`,
   'log.figures': 'Figures (± the expanded uncertainty, k = 2)',
+  'log.danger': 'Danger',
   'log.traps': 'Keep in mind',
   'log.findings': 'What it says about the claim',
   'log.no-claim':

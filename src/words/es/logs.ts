@@ -21,6 +21,7 @@ export const logs: InWordsOf<typeof english> = {
   'log.title': 'Lo que muestra el registro',
   'log.caution': `${safety['safety.test']} ${safety['safety.turns']} Nunca repitas una prueba con más corriente para saber más, y nunca pruebes una celda de la que dudes. Que la celda supere una prueba no demuestra nada.`,
   'log.figures': 'Cifras (± la incertidumbre expandida, k = 2)',
+  'log.danger': 'Peligro',
   'log.traps': 'Ten en cuenta',
   'log.findings': 'Lo que dice sobre lo declarado',
   'log.no-claim':
