@@ -19,7 +19,10 @@ test('what is as normal as the drawing is said below it, in its own tile alone',
     [way, way].map(show => ({ show, label: 'one', or })),
     heads,
   )
-  const words = (name: string) => tile(svg, name).replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ')
+  const words = (name: string) =>
+    tile(svg, name)
+      .replaceAll(/<[^>]+>/g, ' ')
+      .replaceAll(/\s+/g, ' ')
   expect(words('way-A-lettering')).toContain('Lettering (or none)')
   expect(words('way-B-lettering')).toContain('(or none)')
   for (const name of ['way-A-code', 'way-B-code', 'way-B-dimples']) expect(words(name)).not.toContain('or none')

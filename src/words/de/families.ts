@@ -279,7 +279,7 @@ export const families: Partial<Catalogue> = {
   'families.waiting.note':
     '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation: Dein Druck setzt {count, plural, one {es} other {jedes}} in Kraft.',
   'families.built.means':
-    'Delle: eine Vertiefung im Zellbecher, unter dem Ring. Ventilscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: Punkte oder kurze Striche, die der Hersteller auf den Kontakt geschweißt hat.',
+    'Vertiefung: eine Mulde im Zellbecher, unter dem Ring (keine Delle). Berstscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: Punkte oder kurze Striche, die der Hersteller auf den Kontakt geschweißt hat.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',
   'families.button.again': 'Formular ausgefüllt wieder öffnen',
   'families.try.first': 'Als dieses Modell wurde noch nichts geprüft.',

@@ -270,7 +270,7 @@ export const families = {
   'families.waiting.note':
     '{count, plural, one {# model waits} other {# models wait}} for a second moderator: your press puts {count, plural, one {it} other {each}} in force.',
   'families.built.means':
-    'Dimple: a dent in the can, under the ring. Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
+    'Dimple: a small hollow in the can, under the ring (no dent). Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',
   'families.button.again': 'Open the form again, filled in',
   'families.try.first': 'Nothing was checked as this model before.',

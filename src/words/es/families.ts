@@ -274,7 +274,7 @@ export const families: Partial<Catalogue> = {
   'families.waiting.note':
     '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación: al pulsar tú, {count, plural, one {entra} other {cada uno entra}} en vigor.',
   'families.built.means':
-    'Hoyuelo: una hendidura en la carcasa, bajo el anillo. Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: puntos o rayas cortas que el fabricante soldó en el contacto.',
+    'Hoyuelo: un hueco pequeño en la carcasa, bajo el anillo (no es una abolladura). Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: puntos o rayas cortas que el fabricante soldó en el contacto.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
   'families.button.again': 'Abrir otra vez el formulario, ya relleno',
   'families.try.first': 'Todavía no se ha comprobado nada como este modelo.',
