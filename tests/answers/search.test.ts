@@ -19,6 +19,7 @@ test.each([
   ['hurt.yaml', 125, 40, 0.9],
   ['blind-first.yaml', 80, 12, 0.97],
   ['blind-second.yaml', 80, 16, 0.97],
+  ['blind-third.yaml', 80, 12, 0.9],
 ])(
   'our own questions in %s: the right entry is first, and next to no wrong one is shown',
   (file, least, offTopic, first) => {

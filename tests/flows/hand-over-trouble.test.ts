@@ -81,7 +81,7 @@ describe('danger', () => {
     const given = buttons(question).map(one => [one.label.slice(4, 12), one.disabled])
     expect(given.slice(0, 3)).toEqual([
       ['None of ', true],
-      ['Warm whe', false],
+      ['Warm by ', false],
       ['At least', false],
     ])
     await pressed(tomas(), question, '.unsure')

@@ -3,8 +3,10 @@ import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { encodeBuying, placeOf } from '../../src/custom-ids/buying-id.ts'
 import { startBot } from './bot-process.ts'
-import { applicationId, openSmallGateway, type SmallGateway } from './small-gateway.ts'
+import { handsOn, inServer } from './open-bot.ts'
+import { applicationId, channelId, openSmallGateway, type SmallGateway } from './small-gateway.ts'
 
 let discord: SmallGateway
 let data: string
@@ -124,6 +126,17 @@ describe('a bot that is running', () => {
       body: { code: 0, message: '401: Unauthorized' },
     })
     const { code, err } = await startBot(discord.api, data).ended
+    expect(err).toMatch(/"level":60.*refused the token/)
+    expect(code).toBe(2)
+  })
+
+  test('has its token refused when it posts for somebody: says so, ends with 2', async () => {
+    const bot = startBot(discord.api, data)
+    await bot.ready()
+    const refused = { status: 401, body: { code: 0, message: '401: Unauthorized' } }
+    discord.answers.set(`POST /channels/${channelId}/messages`, refused)
+    await handsOn(discord).press(inServer(), encodeBuying({ is: 'post', place: placeOf('buy') }))
+    const { code, err } = await bot.ended
     expect(err).toMatch(/"level":60.*refused the token/)
     expect(code).toBe(2)
   })

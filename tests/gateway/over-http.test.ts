@@ -238,7 +238,7 @@ describe('a process as an operator starts it', () => {
   })
 
   test('a second one on its port says which setting to change', async () => {
-    const { code, err } = await start().ended
+    const { code, err } = await start({ CELLWARY_DATA: join(data, 'another') }).ended
     expect(err).toContain(`Port ${port} is taken. Stop what uses it, or set CELLWARY_HTTP to another one.`)
     expect(code).toBe(2)
   })
