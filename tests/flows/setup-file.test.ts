@@ -25,7 +25,7 @@ test('what is given away, taken in after it was changed, is shown as a differenc
   await warden.choose(await warden.open('reports'), [demoReportsChannel])
   await warden.choose(await warden.open('language'), ['de'])
   const given = await pressed(warden.person, await warden.overview(), 'Export as a file')
-  expect(text(given)).toMatch(/No id of a person/)
+  expect(text(given)).toMatch(/but of no person/)
   const content = await (await fetch(given.attachments[0]?.url ?? '')).text()
   expect(content).not.toContain(warden.person.id)
   await warden.press(await warden.open('reports'), 'No channel')
