@@ -22,6 +22,7 @@ export const readers = [
     'read-pack.ts',
     'read-words.ts',
     'schema.ts',
+    'shown-words.ts',
   ].map(name => `../engine/pack/${name}`),
   '../engine/conditions.ts',
   '../engine/truth.ts',

@@ -156,6 +156,9 @@ export async function openSmallGateway(): Promise<SmallGateway> {
       return { status: 204 }
     }
     if (/^POST \/channels\/\d+\/typing$/.test(what)) return { status: 204 }
+    // What a deferred answer comes to ("Edit Original Interaction Response").
+    if (/^PATCH \/webhooks\/\d+\/[^/]+\/messages\/@original$/.test(what))
+      return fine({ id: '0', channel_id: channelId })
     return { status: 404, body: { code: 0, message: '404: Not Found' } }
   }
 
