@@ -20,8 +20,8 @@ export type AnswerBook = {
   entry(id: EntryId): Entry | undefined
   /** Looks a question up in the language that it is in, whatever its writer reads (theirs first, then the server's); an id or a title finds its entry. */
   lookUp(question: string, reads: readonly Language[]): LookedUp
-  /** Makes the index of a language, so that nobody who asks waits for it. */
-  open(language: Language): void
+  /** Makes the index of a language in slices, so that nobody who asks waits for it, nor anybody else meanwhile. */
+  opening(language: Language): Generator<void>
 }
 
 /** Where a cell is named and getting away comes first, it is the answer from here on: far below any other. */
@@ -109,5 +109,5 @@ export function openBook(entries: readonly Entry[]): AnswerBook {
     return undefined
   }
 
-  return { entries, entry: id => byId.get(id), lookUp, open: language => void search.find('', language) }
+  return { entries, entry: id => byId.get(id), lookUp, opening: search.opening }
 }

@@ -5,7 +5,8 @@ import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing 
 import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
 import { type KnownWords, wordsIn } from './known-words.ts'
-import { bare, openTerms, wordsOf } from './terms.ts'
+import { bare, openingTerms, wordsOf } from './terms.ts'
+import { toEnd } from './to-end.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
 export type Found = { readonly entry: Entry; readonly confidence: number; readonly signs: Signs }
@@ -17,6 +18,8 @@ export type AnswerSearch = {
   knows(query: string, language: Language): number
   /** Whether a title or a keyword in a language has a word. */
   names(word: string, language: Language): boolean
+  /** Makes the index of a language in slices, which whoever asks meanwhile finishes at once. */
+  opening(language: Language): Generator<void>
 }
 /** Which entries count; the others are left out before the best are taken. */
 export type Only = (entry: Entry) => boolean
@@ -37,12 +40,19 @@ const nearlyOne = 0.999
 export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
   const opened = new Map<Language, OneLanguage>()
   const words = new Map<Language, KnownWords>()
-  // A language is indexed when the first asks in it.
-  const open = (language: Language): OneLanguage => {
-    const one = opened.get(language) ?? openLanguage(entries, language)
+  const begun = new Map<Language, Generator<void, OneLanguage>>()
+  const slicesOf = (language: Language) => {
+    const slices = begun.get(language) ?? openingLanguage(entries, language)
+    begun.set(language, slices)
+    return slices
+  }
+  const keep = (language: Language, one: OneLanguage): OneLanguage => {
     opened.set(language, one)
+    begun.delete(language)
     return one
   }
+  // A language is indexed when the first asks in it.
+  const open = (language: Language): OneLanguage => opened.get(language) ?? keep(language, toEnd(slicesOf(language)))
   const wordsOfLanguage = (language: Language): KnownWords => {
     const known = words.get(language) ?? wordsIn(entries, language)
     words.set(language, known)
@@ -52,6 +62,16 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
     find: (query, language, only) => open(language)(query.slice(0, longestQuery), only),
     knows: (query, language) => wordsOfLanguage(language).share(query.slice(0, longestQuery)),
     names: (word, language) => wordsOfLanguage(language).names(word),
+    *opening(language) {
+      wordsOfLanguage(language)
+      while (!opened.has(language)) {
+        yield
+        // Whoever asked in between may have come to the end of it.
+        if (opened.has(language)) return
+        const slice = slicesOf(language).next()
+        if (slice.done) keep(language, slice.value)
+      }
+    },
   }
 }
 
@@ -64,29 +84,34 @@ type Indexed = {
   readonly phrasings: readonly Phrasing[]
 }
 
-function openLanguage(entries: readonly Entry[], language: Language): OneLanguage {
+/** A slice for each text, and for each of the larger steps. */
+function* openingLanguage(entries: readonly Entry[], language: Language): Generator<void, OneLanguage> {
   const texts = entries.map(entry => ({ entry, ...textFor(entry, language) }))
   const vocabulary = vocabularies[language]
-  const terms = openTerms(
+  const terms = yield* openingTerms(
     vocabulary,
     texts.flatMap(({ title, body, keywords }) => [title, body, ...keywords]),
   )
-  const fields = texts.map(({ entry, title, keywords, body }) => {
+  const fields = []
+  for (const { entry, title, keywords, body } of texts) {
     const asked = keywords.map(terms.ofText)
     const titled = terms.ofText(title)
-    return { entry, title: titled, keywords: asked.flat(), body: terms.ofText(body), phrased: [titled, ...asked] }
-  })
+    fields.push({ entry, title: titled, keywords: asked.flat(), body: terms.ofText(body), phrased: [titled, ...asked] })
+    yield
+  }
   const rank = openRanking(
     fields.map(({ title, keywords, body }) => ({ title, keywords, body })),
     boosts,
   )
   const spokenWords = (text: string) => wordsOf(bare(text)).map(terms.ofWord)
-  const fitting = openBayes(
-    texts.map(({ title, keywords, body }) => ({
-      phrasings: [title, title, ...keywords].map(spokenWords),
-      body: spokenWords(body),
-    })),
-  )
+  yield
+  const spoken = []
+  for (const { title, keywords, body } of texts) {
+    spoken.push({ phrasings: [title, title, ...keywords].map(spokenWords), body: spokenWords(body) })
+    yield
+  }
+  const fitting = openBayes(spoken)
+  yield
   const sets = fields.map(({ entry, title, keywords, body, phrased }) => {
     const named = new Set([...title, ...keywords])
     return { entry, named, all: new Set([...named, ...body]), phrased }

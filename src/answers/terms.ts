@@ -1,5 +1,6 @@
 // Turns a text into the terms it is searched by: no small words, one word for all that mean the same, without its ending.
 import { closest, distance } from 'fastest-levenshtein'
+import { toEnd } from './to-end.ts'
 import { figures, type Vocabulary } from './words/vocabulary.ts'
 
 /** A term, and whether it was only guessed from a mistyped word. */
@@ -27,8 +28,11 @@ export const bare = (text: string): string =>
 
 export const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}]+/gu) ?? []
 
-/** `texts` are all texts that are searched: their words are the known ones. */
-export function openTerms(vocabulary: Vocabulary, texts: readonly string[]): Terms {
+export const openTerms = (vocabulary: Vocabulary, texts: readonly string[]): Terms =>
+  toEnd(openingTerms(vocabulary, texts))
+
+/** `texts` are all texts that are searched: their words are the known ones. A slice a text. */
+export function* openingTerms(vocabulary: Vocabulary, texts: readonly string[]): Generator<void, Terms> {
   const small = new Set(vocabulary.small.split(' '))
   const standsFor = new Map<string, string>()
   const stemOf = remember(vocabulary.stem)
@@ -38,7 +42,11 @@ export function openTerms(vocabulary: Vocabulary, texts: readonly string[]): Ter
   }
   const termOf = (word: string): string => standsFor.get(stemOf(word)) ?? stemOf(word)
   const plainWords = (text: string): string[] => wordsOf(prepared(vocabulary, text)).filter(word => !small.has(word))
-  const known = new Set([...texts.flatMap(plainWords), ...vocabulary.same.join(' ').split(' ')])
+  const known = new Set(vocabulary.same.join(' ').split(' '))
+  for (const text of texts) {
+    for (const word of plainWords(text)) known.add(word)
+    yield
+  }
   const terms = new Set([...known].map(termOf))
   const spelt = [...known].filter(word => word.length >= 4 && !/\d/.test(word))
 

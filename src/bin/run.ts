@@ -129,14 +129,11 @@ async function compilePrograms(programs: Programs): Promise<void> {
   await compileAll(programs, dayOf(Date.now()))
 }
 
-/** Between clicks, a language at a time; whoever asks earlier waits for what is under way. */
+/** Between clicks, a slice at a time; whoever asks earlier has the rest done at once. */
 async function openAnswers({ answers }: Pick<Services, 'answers'>, log: Logger): Promise<void> {
   try {
     const book = await answers()
-    for (const language of languages) {
-      await turn()
-      book.open(language)
-    }
+    for (const language of languages) for (const slices = book.opening(language); !slices.next().done; ) await turn()
   } catch (error) {
     log.warn({ err: error }, 'the answers cannot be read')
   }

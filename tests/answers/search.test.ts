@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { openRanking } from '../../src/answers/bm25.ts'
 import { openAnswerSearch } from '../../src/answers/search.ts'
-import { count, openShippedBook, openShippedSearch, questionsOf } from './questions.ts'
+import { count, openShippedBook, openShippedSearch, questionsOf, shippedAnswers } from './questions.ts'
 
 const search = await openShippedSearch()
 const book = await openShippedBook()
@@ -69,6 +69,27 @@ describe.each(heldBack.filter(one => one.questions))('the questions held back in
     expect(counted.rightFirst / counted.inScope).toBeGreaterThanOrEqual(0.75)
     expect(counted.wrongShown / counted.asked).toBeLessThan(0.05)
   })
+})
+
+describe('a language is opened in slices', () => {
+  test('of one text each, for each thing that is made of it', async () => {
+    const entries = await shippedAnswers()
+    const opened = openAnswerSearch(entries)
+    expect([...opened.opening('de')].length).toBeGreaterThan(3 * entries.length)
+    expect([...opened.opening('de')]).toEqual([])
+  })
+
+  test.each([0, 1, 300, 100_000])(
+    'whoever asks after %i of them gets what everybody gets, and has the rest done',
+    async slices => {
+      const begun = openAnswerSearch(await shippedAnswers())
+      const opening = begun.opening('en')
+      for (let i = 0; i < slices && !opening.next().done; i++);
+      const asked = 'how do I know whether my cell is fake'
+      expect(begun.find(asked, 'en')).toEqual(search.find(asked, 'en'))
+      expect([...opening].length).toBeLessThanOrEqual(1)
+    },
+  )
 })
 
 describe('hasty typing', () => {

@@ -15,7 +15,7 @@ const { room, wren, tomas } = useRoom()
 beforeAll(async () => {
   // As when the bot starts.
   const answers = await room.services.answers()
-  for (const language of languages) answers.open(language)
+  for (const language of languages) answers.lookUp('', [language])
 })
 const ask = async (question: string, name = 'Wren'): Promise<SeenMessage> => {
   const reply = await room.standIn.as(name).run('ask', { question })

@@ -41,7 +41,7 @@ beforeAll(async () => {
   })
   // As when the bot starts.
   const answers = await room.services.answers()
-  for (const language of languages) answers.open(language)
+  for (const language of languages) answers.lookUp('', [language])
 })
 afterAll(() => room.close())
 /** Wren has installed the bot for herself, and manages the other server. */

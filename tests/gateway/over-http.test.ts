@@ -87,7 +87,7 @@ describe('two processes behind a load balancer, and one with a connection', () =
       services = (opened as unknown as OpenedServices).services
       // As when the bot starts.
       const answers = await services.answers()
-      for (const language of languages) answers.open(language)
+      for (const language of languages) answers.lookUp('', [language])
       return bot
     }
     const door = { host: '127.0.0.1', port: 0 }
