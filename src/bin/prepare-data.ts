@@ -1,4 +1,5 @@
 // Makes the data folder and tries it out, and opens the database; what is wrong is said by the name of the setting.
+import { randomUUID } from 'node:crypto'
 import { mkdir, open, rm, rmdir, stat, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import type { Kysely, LogEvent } from 'kysely'
@@ -19,7 +20,7 @@ export async function prepareFolder(data: string, within: readonly string[] = ['
   let folder = data
   try {
     for (folder of [data, ...within.map(name => join(data, name))]) {
-      const trial = join(folder, `.trial-${process.pid}`)
+      const trial = join(folder, `.trial-${randomUUID()}`)
       await makeFolder(resolve(folder), made)
       await writeFile(trial, '')
       await rm(trial)

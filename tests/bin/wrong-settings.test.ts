@@ -194,6 +194,15 @@ test.skipIf(noPostgres)('a database that does not let the bot in, and one that i
   await postgres.close()
 })
 
+test('a folder that many try at once is one that all can write to', async () => {
+  const folder = join(data, 'shared')
+  const again = async () => {
+    for (let time = 0; time < 50; time += 1) await prepareFolder(folder)
+  }
+  await Promise.all(Array.from({ length: 8 }, again))
+  expect(await readdir(folder)).toEqual(['keys'])
+})
+
 describe('the doctor', () => {
   test('leaves no folder that it made to see whether one can be', async () => {
     const inner = join(data, 'not', 'there', 'yet')
