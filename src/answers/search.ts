@@ -1,4 +1,6 @@
 // Finds the entry that answers a question: BM25 and Bayes over all entries, the nearest phrasing among the best, and how sure that is.
+
+import { atOnce } from './at-once.ts'
 import { openBayes } from './bayes.ts'
 import { openRanking, type Ranked } from './bm25.ts'
 import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing } from './closeness.ts'
@@ -6,7 +8,6 @@ import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
 import { type Entry, type Language, textFor } from './entry.ts'
 import { type KnownWords, wordsIn } from './known-words.ts'
 import { bare, openingTerms, wordsOf } from './terms.ts'
-import { toEnd } from './to-end.ts'
 import { vocabularies } from './words/vocabularies.ts'
 
 export type Found = { readonly entry: Entry; readonly confidence: number; readonly signs: Signs }
@@ -52,7 +53,7 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
     return one
   }
   // A language is indexed when the first asks in it.
-  const open = (language: Language): OneLanguage => opened.get(language) ?? keep(language, toEnd(slicesOf(language)))
+  const open = (language: Language): OneLanguage => opened.get(language) ?? keep(language, atOnce(slicesOf(language)))
   const wordsOfLanguage = (language: Language): KnownWords => {
     const known = words.get(language) ?? wordsIn(entries, language)
     words.set(language, known)
@@ -64,12 +65,12 @@ export function openAnswerSearch(entries: readonly Entry[]): AnswerSearch {
     names: (word, language) => wordsOfLanguage(language).names(word),
     *opening(language) {
       wordsOfLanguage(language)
+      yield
+      // Whoever asks in between comes to the end of it.
       while (!opened.has(language)) {
-        yield
-        // Whoever asked in between may have come to the end of it.
-        if (opened.has(language)) return
         const slice = slicesOf(language).next()
         if (slice.done) keep(language, slice.value)
+        yield
       }
     },
   }

@@ -1,6 +1,6 @@
 // Turns a text into the terms it is searched by: no small words, one word for all that mean the same, without its ending.
 import { closest, distance } from 'fastest-levenshtein'
-import { toEnd } from './to-end.ts'
+import { atOnce } from './at-once.ts'
 import { figures, type Vocabulary } from './words/vocabulary.ts'
 
 /** A term, and whether it was only guessed from a mistyped word. */
@@ -29,7 +29,7 @@ export const bare = (text: string): string =>
 export const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{N}]+/gu) ?? []
 
 export const openTerms = (vocabulary: Vocabulary, texts: readonly string[]): Terms =>
-  toEnd(openingTerms(vocabulary, texts))
+  atOnce(openingTerms(vocabulary, texts))
 
 /** `texts` are all texts that are searched: their words are the known ones. A slice a text. */
 export function* openingTerms(vocabulary: Vocabulary, texts: readonly string[]): Generator<void, Terms> {

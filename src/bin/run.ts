@@ -1,6 +1,6 @@
 // The process of the bot: with a token on Discord, without one in the practice room.
 
-import { setTimeout as after, setImmediate as turn } from 'node:timers/promises'
+import { setTimeout as after } from 'node:timers/promises'
 import type { Logger } from 'pino'
 import { languages } from '../answers/entry.ts'
 import { type Bot, openBot } from '../discord/gateway/bot.ts'
@@ -11,6 +11,7 @@ import type { Posts } from '../discord/posts/post.ts'
 import type { Services } from '../discord/services.ts'
 import { dayOf } from '../engine/day-of.ts'
 import type { Programs } from '../engine/programs.ts'
+import { inTurns } from '../services/in-turns.ts'
 import { type Ending, endingOf, exitCodes } from './cannot-start.ts'
 import { type Config, readConfig } from './config.ts'
 import type { Prometheus } from './figures/prometheus.ts'
@@ -133,7 +134,7 @@ async function compilePrograms(programs: Programs): Promise<void> {
 async function openAnswers({ answers }: Pick<Services, 'answers'>, log: Logger): Promise<void> {
   try {
     const book = await answers()
-    for (const language of languages) for (const slices = book.opening(language); !slices.next().done; ) await turn()
+    for (const language of languages) await inTurns(book.opening(language))
   } catch (error) {
     log.warn({ err: error }, 'the answers cannot be read')
   }

