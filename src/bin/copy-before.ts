@@ -11,7 +11,7 @@ import { CannotStart, exitCodes } from './cannot-start.ts'
 
 /**
  * Leaves one copy beside `file`, for this user alone, where steps of this version are still to be taken; one that is there already was made
- * before the first of them. Throws `CannotStart` where there is no room for it: nothing is changed then.
+ * before the first of them, and is told of at each start. Throws `CannotStart` where there is no room for it: nothing is changed then.
  */
 export async function copyBefore(file: string, log: Logger): Promise<void> {
   if (!(await stat(file).catch(() => undefined))?.size) return
@@ -21,7 +21,12 @@ export async function copyBefore(file: string, log: Logger): Promise<void> {
   const db = openAsIs(file, true)
   try {
     const outdated = (await stepsTaken(db)).length > 0 && (await stepsAhead(db)) > 0
-    if (!outdated || (await newerDatabase(db)) || (await stat(copy).catch(() => undefined))) return
+    if (await stat(copy).catch(() => undefined))
+      return log.warn(
+        { copy },
+        'a copy of the database as it was still lies here, with what people had deleted since: delete it',
+      )
+    if (!outdated || (await newerDatabase(db))) return
     try {
       await rm(growing, { force: true })
       await sql`vacuum into ${growing}`.execute(db)
