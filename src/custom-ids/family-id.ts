@@ -71,7 +71,11 @@ export const familyStartIds = idKind(
 )
 
 export type FamilyId = IdOf<typeof familyIds>
-export type FamilyAct = FamilyId['act']
-/** The acts of these names; each name of a form is among them, or none. */
+/** Several acts that carry the same, each by itself. */
+type Each<Act extends { readonly is: string }> = Act extends unknown
+  ? { readonly [Is in Act['is']]: Omit<Act, 'is'> & { readonly is: Is } }[Act['is']]
+  : never
+export type FamilyAct = Each<FamilyId['act']>
+/** The acts of these names. */
 export type ActOf<K extends FamilyAct['is']> = Extract<FamilyAct, { readonly is: K }>
 export const encodeFamily = familyIds.write

@@ -1,6 +1,6 @@
 // Every button, menu and form of a family: rights are asked first, then the family as it stands, then what is meant.
 
-import { type FamilyAct, type FamilyId, familyIds } from '../../custom-ids/family-id.ts'
+import { type ActOf, type FamilyAct, type FamilyId, familyIds } from '../../custom-ids/family-id.ts'
 import { newOpening } from '../../custom-ids/id-parts.ts'
 import { decideInOrder, type Later, saidInTurn } from '../../services/keyed-queue.ts'
 import { sayIn } from '../../words/say.ts'
@@ -12,11 +12,11 @@ import { message, rows, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { type ChangeAct, type Changed, changeFamily } from './change-family.ts'
 import { addPhoto, dropPhoto } from './change-photos.ts'
-import { answerAnybody, forAllOf, sayGone } from './family-for-all.ts'
+import { answerAnybody, type ForAll, isForAll, sayGone } from './family-for-all.ts'
 import { pageOf } from './family-page.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { changeReference } from './keep-reference.ts'
-import { lookAtFamily } from './look-at-family.ts'
+import { isLook, type Look, lookAtFamily } from './look-at-family.ts'
 import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, viewWaiting } from './review-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
@@ -27,62 +27,52 @@ import { tellAsker } from './tell-asker.ts'
 import { showTypedAgain } from './typed-again.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
-export const familyClick = onClick(familyIds, (services, interaction, { family, revision, act }) => {
+export const familyClick = onClick(familyIds, (services, interaction, id) => {
+  const { family, revision } = id
+  const act: FamilyAct = id.act
   if (act.is === 'photo-sent') return addPhoto(services, interaction, family)
   // What anybody may press changes nothing of the model: it waits for nobody, and nobody for it.
-  const open = forAllOf(act)
-  if (open !== undefined) return answerAnybody(services, interaction, family, open)
+  if (isForAll(act)) return answerAnybody(services, interaction, family, act)
   return decideInOrder(services.queue, `family ${interaction.guildId} ${family}`, () =>
     click(services, interaction, { family, revision, act }),
   )
 })
 
-async function click(services: Services, interaction: Clicked, { family, revision, act }: FamilyId): Promise<Later> {
+type InTurnId = Pick<FamilyId, 'family' | 'revision'> & { readonly act: InTurn }
+
+async function click(services: Services, interaction: Clicked, { family, revision, act }: InTurnId): Promise<Later> {
   const say = sayIn(interaction.locale)
   const settings = await moderating(services, interaction)
   if (!settings) return () => refuse(interaction, say, { code: 'not-moderator' })
   const work = await workingOn(services, settings.server, family)
   if (!work) return () => sayGone(interaction, say)
   const turn: FamilyTurn = { services, interaction, say, settings, work }
-  const form = formOf(turn, act)
-  if (form !== undefined) {
+  if (isForm(act)) {
     if (interaction.isModalSubmit()) return () => refuse(interaction, say, { code: 'unknown-click' })
-    return async () => interaction.showModal(await form)
+    return async () => interaction.showModal(await formOf(turn, act))
   }
   const page = (note?: string) => async () => updateOrReply(interaction, await pageOf(turn, note, 'page'))
   // Delivered again, a click meets its own change.
   if (work.family.changedBy === interaction.id) return page()
-  if (!changes(act)) return beside.includes(act.is) ? carryOut(turn, act) : () => lookAtFamily(turn, act)
-  if (work.family.revision !== revision) return page(sayRefusal(say, { code: 'changed-meanwhile' }))
+  if (isLook(act)) return () => lookAtFamily(turn, act)
+  if (work.family.revision !== revision && !beside.includes(act.is))
+    return page(sayRefusal(say, { code: 'changed-meanwhile' }))
   return carryOut(turn, act)
 }
 
-const looking: readonly FamilyAct['is'][] = [
-  ...([
-    'page',
-    'waiting',
-    'waiting-beside',
-    'more',
-    'choose-feature',
-    'try',
-    'history',
-    'export',
-    'references',
-    'fakes',
-    'back-ask',
-    'back',
-    'photos',
-    'figures-again',
-    'export-photos',
-    'reference-sent',
-  ] as const),
-]
 /** Reference cells and photographs are kept beside the draft: they are no change of what the message showed. */
 const beside: readonly FamilyAct['is'][] = ['accept', 'withdraw', 'drop-photo']
-const changes = (act: FamilyAct): boolean => !looking.includes(act.is) && !beside.includes(act.is)
 
-/** The form an act opens; undefined for every other act. */
-function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
+const forms = ['figures', 'new-reference', 'new-fake', 'new-photo', 'new-photo-of', 'ask', 'back', 'retire'] as const
+type Form = ActOf<(typeof forms)[number]>
+const isForm = (act: FamilyAct): act is Form => forms.some(one => one === act.is)
+
+/** What moderators do in turn, and of it what changes something. */
+type InTurn = Exclude<FamilyAct, ForAll | ActOf<'photo-sent'>>
+type Changing = Exclude<InTurn, Look | Form>
+
+/** The form an act opens. */
+async function formOf({ services, say, settings, work }: FamilyTurn, act: Form) {
   const id = idFor(work.family.id, work.family.revision)
   const opening = newOpening(services.newId)
   const { base, store } = services.families
@@ -106,20 +96,16 @@ function formOf({ services, say, settings, work }: FamilyTurn, act: FamilyAct) {
         say('families.button.back-to', { number: act.number }),
       )
     case 'retire':
-      return store.heads(settings.server).then(heads =>
-        retireForm(
-          say,
-          id({ is: 'retired', opening }),
-          heads.filter(one => one.state === 'in-force' && one.id !== work.family.id),
-        ),
+      return retireForm(
+        say,
+        id({ is: 'retired', opening }),
+        (await store.heads(settings.server)).filter(one => one.state === 'in-force' && one.id !== work.family.id),
       )
-    default:
-      return undefined
   }
 }
 
 /** What changes something is answered in turn, a refusal outside. */
-async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<Later> {
+async function carryOut(turn: FamilyTurn, act: Changing): Promise<Later> {
   const { interaction } = turn
   const show = async (done: Changed) => updateOrReply(interaction, await pageOf(turn, done.note, done.page))
   switch (act.is) {
@@ -153,8 +139,6 @@ async function carryOut(turn: FamilyTurn, act: FamilyAct): Promise<Later> {
     case 'back-sent':
     case 'retired':
       return review(turn, act)
-    default:
-      return undefined
   }
 }
 

@@ -1,6 +1,6 @@
 // The buttons of a model that anybody may press: they change nothing of it, so they are answered outside its turn.
 
-import type { FamilyAct } from '../../custom-ids/family-id.ts'
+import type { ActOf, FamilyAct } from '../../custom-ids/family-id.ts'
 import { type Say, sayIn } from '../../words/say.ts'
 import { beginCheck } from '../check/begin-check.ts'
 import { showScreen } from '../check/show/screen.ts'
@@ -15,27 +15,26 @@ import { beginWalk } from './walk-cell.ts'
 import { workingOn } from './working-on.ts'
 
 const forAll = ['see', 'sheet', 'check', 'reference-offered'] as const
-type ForAll = (typeof forAll)[number]
-/** Undefined for what only moderators may. */
-export const forAllOf = ({ is }: FamilyAct): ForAll | undefined => forAll.find(one => one === is)
+export type ForAll = ActOf<(typeof forAll)[number]>
+export const isForAll = (act: FamilyAct): act is ForAll => forAll.some(one => one === act.is)
 
 export async function answerAnybody(
   services: Services,
   interaction: Clicked,
   family: string,
-  act: ForAll,
+  { is }: ForAll,
 ): Promise<void> {
   const say = sayIn(interaction.locale)
   const server = serverOf(interaction)
-  if (act === 'see') {
+  if (is === 'see') {
     const shown = server === null ? undefined : await seeFamily(services, interaction, say, server, family)
     return shown ? updateOrReply(interaction, shown) : sayGone(interaction, say)
   }
-  if (act === 'sheet') {
+  if (is === 'sheet') {
     const sheet = server === null ? undefined : await sheetOf(services, say, server, family)
     return sheet ? replyPrivately(interaction, sheet) : sayGone(interaction, say)
   }
-  if (act === 'check') return checkOne(services, interaction, say, family)
+  if (is === 'check') return checkOne(services, interaction, say, family)
   const offeredTo = server === null ? undefined : await workingOn(services, server, family)
   if (server === null || !offeredTo?.inForce) return sayGone(interaction, say)
   const enough = offeredEnough(say, offeredTo, interaction.user.id)

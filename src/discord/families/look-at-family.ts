@@ -1,6 +1,6 @@
 // The buttons of a family by which a moderator only looks: answered while others go on.
 
-import type { FamilyAct } from '../../custom-ids/family-id.ts'
+import type { ActOf, FamilyAct } from '../../custom-ids/family-id.ts'
 import { diffFacts } from '../../families/diff.ts'
 import { defer, editReply, replyPrivately, replyWithFile, updateOrReply } from '../interaction/reply.ts'
 import type { ShownMessage } from '../message/parts.ts'
@@ -17,7 +17,27 @@ import { tryFamily } from './try-family.ts'
 import { openTypedAgain } from './typed-again.ts'
 import { beginWalk } from './walk-cell.ts'
 
-export async function lookAtFamily(turn: FamilyTurn, act: FamilyAct): Promise<void> {
+const looks = [
+  'page',
+  'references',
+  'fakes',
+  'waiting',
+  'waiting-beside',
+  'more',
+  'choose-feature',
+  'figures-again',
+  'reference-sent',
+  'try',
+  'history',
+  'back-ask',
+  'export',
+  'export-photos',
+  'photos',
+] as const
+export type Look = ActOf<(typeof looks)[number]>
+export const isLook = (act: FamilyAct): act is Look => looks.some(one => one === act.is)
+
+export async function lookAtFamily(turn: FamilyTurn, act: Look): Promise<void> {
   const { services, interaction, say, settings, work } = turn
   const { base, store } = services.families
   switch (act.is) {
@@ -63,8 +83,6 @@ export async function lookAtFamily(turn: FamilyTurn, act: FamilyAct): Promise<vo
       return exportWithPhotos(turn)
     case 'photos':
       return updateOrReply(interaction, await photosPage(turn, act.page))
-    default:
-      return undefined
   }
 }
 
