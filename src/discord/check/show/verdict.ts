@@ -4,7 +4,6 @@ import type { VerdictScreen } from '../../../check/screen.ts'
 import { toolsMissing } from '../../../check/tools.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
-import { isFailing } from '../../../ground/verdicts.ts'
 import { markedFindings } from '../../../pictures/from-checks/draw-verdict.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import type { Say } from '../../../words/say.ts'
@@ -18,9 +17,7 @@ import { aidFor, sayQuestions, stepsFor } from './steps.ts'
 
 /** More reasons and steps than these are not read on a phone; the details have all of them. */
 const mostReasons = 2
-const mostSteps = 3
-/** Where nothing was decided, whom to ask is among them. */
-const mostStepsOpen = 4
+const mostSteps = 4
 
 export function showVerdict(
   say: Say,
@@ -70,7 +67,7 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
     ...kindsOf(say, screen),
     `**${say('part.next')}**`,
     ...stepsFor(program, screen, say)
-      .slice(0, isFailing(judgement.verdict) ? mostSteps : mostStepsOpen)
+      .slice(0, mostSteps)
       .map((step, i) => `${i + 1}. ${step}`),
     ...wouldTell(say, program, screen),
   ].join('\n')
