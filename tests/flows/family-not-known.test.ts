@@ -162,14 +162,14 @@ describe('a second moderator', () => {
       // Whoever has asked for it cannot agree to it, and is told nothing.
       expect(await said(tomas())).toBe(before)
       const screen = messageOf(await maret().run(path))
-      expect(text(screen)).toMatch(/^1 model waits for a second moderator: your press puts it in force/)
+      expect(text(screen)).toMatch(/^1 model waits for a second moderator. Look, then agree or send it back/)
       expect(text(screen)).toContain(before)
       const theirs = await pressed(maret(), screen, 'Look: Sandpiper 25')
       expect(text(theirs)).toMatch(/Sandpiper 25: version 1 is waiting/)
       // What was asked for stays where it is.
       expect(theirs.id).not.toBe(screen.id)
       await askedFor(await built('Dunlin 25'))
-      expect(await said(maret())).toMatch(/^2 models wait for a second moderator: your press puts each/)
+      expect(await said(maret())).toMatch(/^2 models wait for a second moderator. Look, then agree or send each back/)
     },
   )
 

@@ -277,7 +277,7 @@ export const families: Partial<Catalogue> = {
   'families.unknown.now': 'Jetzt nicht bekannt: {features}. Nimm einen Haken weg, und es ist wie am Anfang.',
   'families.unknown.back': 'Wieder wie am Anfang: {features}.',
   'families.waiting.note':
-    '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation: Dein Druck setzt {count, plural, one {es} other {jedes}} in Kraft.',
+    '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation. {count, plural, one {Sieh es an, dann stimm zu oder gib es zurück} other {Sieh jedes an, dann stimm zu oder gib es zurück}}.',
   'families.built.means':
     'Vertiefung: eine Mulde im Zellbecher, unter dem Ring (keine Delle). Berstscheibe: die Metallscheibe unter dem Pluskontakt. Schweißpunkte: Punkte oder kurze Striche, die der Hersteller auf den Kontakt geschweißt hat.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',

@@ -268,7 +268,7 @@ export const families = {
   'families.unknown.now': 'Not known now: {features}. Take a tick away, and it is as it was at first.',
   'families.unknown.back': 'As it was at first: {features}.',
   'families.waiting.note':
-    '{count, plural, one {# model waits} other {# models wait}} for a second moderator: your press puts {count, plural, one {it} other {each}} in force.',
+    '{count, plural, one {# model waits} other {# models wait}} for a second moderator. Look, then agree or send {count, plural, one {it} other {each}} back.',
   'families.built.means':
     'Dimple: a small hollow in the can, under the ring (no dent). Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',

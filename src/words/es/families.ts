@@ -272,7 +272,7 @@ export const families: Partial<Catalogue> = {
   'families.unknown.now': 'Ahora no se sabe: {features}. Quita una marca y queda como al principio.',
   'families.unknown.back': 'Otra vez como al principio: {features}.',
   'families.waiting.note':
-    '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación: al pulsar tú, {count, plural, one {entra} other {cada uno entra}} en vigor.',
+    '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación. {count, plural, one {Míralo y acéptalo o devuélvelo} other {Míralos y acepta o devuelve cada uno}}.',
   'families.built.means':
     'Hoyuelo: un hueco pequeño en la carcasa, bajo el anillo (no es una abolladura). Disco de venteo: el disco de metal bajo el contacto positivo. Marcas de soldadura: puntos o rayas cortas que el fabricante soldó en el contacto.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
