@@ -3,32 +3,26 @@ import { describe, expect, test } from 'vitest'
 import { openRanking } from '../../src/answers/bm25.ts'
 import { openBook } from '../../src/answers/book.ts'
 import { namesCells, signsOfDanger, speaksOfOtherThings } from '../../src/answers/danger.ts'
-import type { CautionKind, Entry } from '../../src/answers/entry.ts'
 import { onlySoundsHurt, tellsOfHurt } from '../../src/answers/hurt.ts'
 import { openAnswerSearch } from '../../src/answers/search.ts'
+import { madeEntry } from './made-entry.ts'
 
-const entry = (
-  id: string,
-  title: string,
-  keywords: readonly string[],
-  body = '',
-  caution: CautionKind = 'line',
-  more: Partial<Entry> = {},
-): Entry => ({
-  ...{ id, caution, inHand: false, forHurt: false, related: [], sources: [] },
-  texts: { en: { title, keywords, body } },
-  ...more,
-})
-const fire = entry('fire', 'It is hot or smoking', ['cell smokes', 'it hisses', 'a hot pack'], 'Get away.', 'emergency')
-const swell = entry('swell', 'It is swollen', ['swollen cell', 'bulging wrap'], 'Leave it.', 'emergency')
-const post = entry('post', 'Sending a parcel', ['ship by courier', 'post them abroad'], 'Ask the courier first.')
-const shelf = entry(
+const fire = madeEntry(
+  'fire',
+  'It is hot or smoking',
+  ['cell smokes', 'it hisses', 'a hot pack'],
+  'Get away.',
+  'emergency',
+)
+const swell = madeEntry('swell', 'It is swollen', ['swollen cell', 'bulging wrap'], 'Leave it.', 'emergency')
+const post = madeEntry('post', 'Sending a parcel', ['ship by courier', 'post them abroad'], 'Ask the courier first.')
+const shelf = madeEntry(
   'shelf',
   'Keeping cells on a shelf',
   ['store cells over winter', 'garage too cold'],
   'Dry and cool.',
 )
-const aid = entry('aid', 'Somebody is hurt', ['burnt hand', 'swallowed a piece'], 'Call.', 'emergency', {
+const aid = madeEntry('aid', 'Somebody is hurt', ['burnt hand', 'swallowed a piece'], 'Call.', 'emergency', {
   forHurt: true,
 })
 const book = openBook([post, shelf, fire, swell, aid])

@@ -3,29 +3,24 @@ import { describe, expect, test } from 'vitest'
 import { openBook } from '../../src/answers/book.ts'
 import { confidenceOf, isSure, type Signs } from '../../src/answers/confidence.ts'
 import { namesStranger, signsOfDanger as signsIn, speaksOfOtherThings } from '../../src/answers/danger.ts'
-import type { CautionKind, Entry } from '../../src/answers/entry.ts'
 import { wordsIn } from '../../src/answers/known-words.ts'
 import { openAnswerSearch } from '../../src/answers/search.ts'
 import { spokenIn } from '../../src/answers/spoken-in.ts'
+import { madeEntry } from './made-entry.ts'
 
-const entry = (
-  id: string,
-  title: string,
-  keywords: readonly string[],
-  body = '',
-  caution: CautionKind = 'line',
-): Entry => ({
-  ...{ id, caution, inHand: false, forHurt: false, related: [], sources: [] },
-  texts: { en: { title, keywords, body } },
-})
-const shelf = entry(
+const shelf = madeEntry(
   'shelf',
   'Keeping cells on a shelf',
   ['store cells over winter', 'garage too cold'],
   'Dry and cool.',
 )
-const drawer = entry('drawer', 'Keeping cells in a drawer', ['drawer full of loose cells'], 'Never store loose cells.')
-const post = entry('post', 'Sending a parcel', ['ship by courier', 'post them abroad'], 'Ask the courier first.')
+const drawer = madeEntry(
+  'drawer',
+  'Keeping cells in a drawer',
+  ['drawer full of loose cells'],
+  'Never store loose cells.',
+)
+const post = madeEntry('post', 'Sending a parcel', ['ship by courier', 'post them abroad'], 'Ask the courier first.')
 const search = openAnswerSearch([shelf, drawer, post])
 /** Signs of danger by the words alone, as if the entries named nothing. */
 const signsOfDanger = (question: string, language: 'en') => signsIn(question, language, () => false)
@@ -39,11 +34,11 @@ const signsOf = (question: string, id: string, among = search): Signs => {
 describe('the order', () => {
   test('a title or a keyword counts before the same words in a body', () => {
     expect(found('loose')[0]?.entry.id).toBe('drawer')
-    const quiet = entry('quiet', 'Something else', ['another matter'], 'courier courier courier courier')
+    const quiet = madeEntry('quiet', 'Something else', ['another matter'], 'courier courier courier courier')
     expect(found('courier', openAnswerSearch([quiet, post]))[0]?.entry.id).toBe('post')
   })
   test('a whole phrasing counts before an entry that shares its words here and there', () => {
-    const scattered = entry(
+    const scattered = madeEntry(
       'scattered',
       'Cells store winter',
       ['cells cells cells', 'winter winter'],
@@ -56,8 +51,10 @@ describe('the order', () => {
       expect(found('store cells over winter', openAnswerSearch(entries))[0]?.entry.id).toBe('shelf')
   })
   test('never more than eight, the best of them all', () => {
-    const many = Array.from({ length: 30 }, (_, i) => entry(`e${i}`, `Parcel ${i}`, ['parcel'], 'parcel '.repeat(i)))
-    const named = entry('named', 'Parcel by courier', ['parcel courier'])
+    const many = Array.from({ length: 30 }, (_, i) =>
+      madeEntry(`e${i}`, `Parcel ${i}`, ['parcel'], 'parcel '.repeat(i)),
+    )
+    const named = madeEntry('named', 'Parcel by courier', ['parcel courier'])
     const all = found('parcel courier', openAnswerSearch([...many, named]))
     expect(all).toHaveLength(8)
     expect(all[0]?.entry.id).toBe('named')
@@ -86,9 +83,9 @@ describe('a sign', () => {
     expect(signsOf('courier ship', 'post').exact).toBe(1)
     expect(signsOf('ship by courier tomorrow', 'post').exact).toBe(0)
     expect(signsOf('ship by courier tomorrow', 'post').close).toBeLessThan(1)
-    const single = entry('single', 'Something', ['courier'])
+    const single = madeEntry('single', 'Something', ['courier'])
     expect(signsOf('courier', 'single', openAnswerSearch([single, shelf]))).toMatchObject({ exact: 0 })
-    const twin = entry('twin', 'Something', ['ship by courier'])
+    const twin = madeEntry('twin', 'Something', ['ship by courier'])
     expect(signsOf('ship by courier', 'twin', openAnswerSearch([post, twin])).exact).toBe(0)
   })
   test('agreed: all three rankings put it first, or none does', () => {
@@ -151,10 +148,16 @@ describe('which language a question is in', () => {
 })
 
 describe('getting away', () => {
-  const fire = entry('fire', 'It is hot or smoking', ['cell smokes', 'it hisses'], 'Get away.', 'emergency')
+  const fire = madeEntry('fire', 'It is hot or smoking', ['cell smokes', 'it hisses'], 'Get away.', 'emergency')
   const book = openBook([shelf, drawer, post, fire])
   test('is the answer where a cell is named and it comes first, though a single word is in common', () => {
-    const eye = entry('eye', 'Something got into an eye', ['splash in the face', 'rinse with water'], '', 'emergency')
+    const eye = madeEntry(
+      'eye',
+      'Something got into an eye',
+      ['splash in the face', 'rinse with water'],
+      '',
+      'emergency',
+    )
     const hurt = openBook([post, eye])
     expect(hurt.lookUp('battery splash yesterday', ['en']).answer?.id).toBe('eye')
     expect(hurt.lookUp('splash yesterday evening garden', ['en']).answer).toBeUndefined()

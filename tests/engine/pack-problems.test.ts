@@ -3,24 +3,13 @@ import { describe, expect, test } from 'vitest'
 import type { Pack } from '../../src/engine/pack/pack.ts'
 import type { PackProblem } from '../../src/engine/pack/problems.ts'
 import { findUnknown, readPack } from '../../src/engine/pack/read-pack.ts'
-import { smallPack } from './small-pack.ts'
+import { changed, packOf, type Raw, smallPack } from './small-pack.ts'
 
-type Raw = Record<string, unknown>
-const made = (raw: unknown, others: readonly Pack[] = []): Pack => {
-  const read = readPack(raw, others, 'abc')
-  if (!read.ok) throw new Error(JSON.stringify(read.problems))
-  return read.pack
-}
 const problems = (raw: unknown, others: readonly Pack[] = []): readonly PackProblem[] => {
   const read = readPack(raw, others)
   return read.ok ? [] : read.problems
 }
-const changed = (change: (raw: typeof smallPack & Raw) => void): typeof smallPack & Raw => {
-  const copy = structuredClone(smallPack) as typeof smallPack & Raw
-  change(copy)
-  return copy
-}
-const small = made(smallPack)
+const small = packOf(smallPack)
 describe('a problem says where it is, what is meant, and what is there', () => {
   const rule = (change: Raw) => changed(raw => Object.assign(raw.rules[0]!, change))
   const family = (change: Raw) => changed(raw => Object.assign(raw.families[0]!, change))
@@ -139,7 +128,7 @@ describe('a pack that builds on another', () => {
     rules: [{ ...smallPack.rules[0], id: 'torn-too' }],
   }
   test('knows its questions and rules, and keeps its own alone', () => {
-    const pack = made(second, [small])
+    const pack = packOf(second, [small])
     expect(pack).toMatchObject({ uses: ['small'], questions: [], rules: [{ id: 'torn-too' }] })
   })
   test('says again nothing that is there', () => {

@@ -1,22 +1,9 @@
 // What a pack becomes once read: every field where it belongs, defaults where nothing is written, and problems that say where.
 import { expect, test } from 'vitest'
 import type { Condition } from '../../src/engine/conditions.ts'
-import type { Pack } from '../../src/engine/pack/pack.ts'
-import { readPack } from '../../src/engine/pack/read-pack.ts'
-import { smallPack } from './small-pack.ts'
+import { changed, packOf, smallPack } from './small-pack.ts'
 
-type Raw = Record<string, unknown>
-const made = (raw: unknown, others: readonly Pack[] = []): Pack => {
-  const read = readPack(raw, others, 'abc')
-  if (!read.ok) throw new Error(JSON.stringify(read.problems))
-  return read.pack
-}
-const changed = (change: (raw: typeof smallPack & Raw) => void): typeof smallPack & Raw => {
-  const copy = structuredClone(smallPack) as typeof smallPack & Raw
-  change(copy)
-  return copy
-}
-const small = made(smallPack)
+const small = packOf(smallPack)
 
 test('what is not written is as usual: in English, not quick, as likely as the others, half as likely not to be told', () => {
   expect(small).toEqual({
@@ -84,7 +71,7 @@ test('what is written stays', () => {
     ...{ about: 'About one.', show: { wrap: 'red' }, waives: ['aged'], first: ['ring'] },
     ...{ notWhile: ['not-so'], openEnded: true, given: { wrap: 'whole' } },
   }
-  const pack = made({
+  const pack = packOf({
     ...smallPack,
     language: 'de',
     questions: [...smallPack.questions, question, scale, plain],
@@ -148,5 +135,5 @@ test.each<[string, object, Condition]>([
     },
   ],
 ])('a condition: %s', (_, when, read) => {
-  expect(made(changed(raw => Object.assign(raw.rules[0]!, { when }))).rules[0]?.when).toEqual(read)
+  expect(packOf(changed(raw => Object.assign(raw.rules[0]!, { when }))).rules[0]?.when).toEqual(read)
 })

@@ -1,4 +1,7 @@
-// A small pack without a mistake, for tests that make one.
+// A small pack without a mistake, and copies of it with a change, for tests that make one.
+import type { Pack } from '../../src/engine/pack/pack.ts'
+import { readPack } from '../../src/engine/pack/read-pack.ts'
+
 export const smallPack = {
   pack: 'small',
   version: '1.0.0',
@@ -38,4 +41,19 @@ export const smallPack = {
     },
   ],
   families: [{ id: 'one', name: 'One', maker: 'Nobody', given: {}, enough: ['light'] }],
+}
+
+export type Raw = Record<string, unknown>
+
+/** Throws where there is anything wrong with it. */
+export function packOf(raw: unknown, others: readonly Pack[] = []): Pack {
+  const read = readPack(raw, others, 'abc')
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
+  return read.pack
+}
+
+export function changed(change: (raw: typeof smallPack & Raw) => void): typeof smallPack & Raw {
+  const copy = structuredClone(smallPack) as typeof smallPack & Raw
+  change(copy)
+  return copy
 }
