@@ -14,6 +14,7 @@ import { compile, type Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { isFailing } from '../../src/ground/verdicts.ts'
 import { drawVerdict, markedFindings } from '../../src/pictures/from-checks/draw-verdict.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
@@ -110,7 +111,7 @@ describe('the caution is never cut off', () => {
     )
     holdsToLimits(message)
     const texts = textsOf(message).join('\n')
-    expect(texts).toContain(say('caution.full'))
+    expect(texts).toContain(say('caution.failed'))
     expect(texts).toContain(kind === 'hazard' ? say('safety.now') : say('part.next'))
     expect(texts).toMatch(/^## /m)
     const screen = screenOf(program, finished(program, all)) as VerdictScreen
@@ -151,7 +152,9 @@ describe('the caution is never cut off', () => {
           const over = { ...check, phase: { is: 'done' } } as const
           const message = await showScreen(say, program, screenOf(program, over), withoutPictures)
           holdsToLimits(message)
-          expect(textsOf(message).join('\n')).toContain(say('caution.full'))
+          // What fails says already not to use the cell; a page of its details says the rest.
+          const { verdict } = (screenOf(program, over) as VerdictScreen).judgement
+          expect(textsOf(message).join('\n')).toContain(say(isFailing(verdict) ? 'caution.failed' : 'caution.full'))
         },
       ),
       { numRuns: 60 },
@@ -162,7 +165,7 @@ describe('the caution is never cut off', () => {
 describe('no verdict says more than it may', () => {
   test('nowhere genuine, authentic, safe to use or a percentage', () => {
     for (const [key, sentence] of Object.entries(verdictWords)) {
-      if (key === 'caution.full') continue
+      if (key === 'caution.full' || key === 'caution.failed') continue
       expect(sentence, key).not.toMatch(/\bgenuine\b|\bauthentic\b|\bsafe to\b|\bfine to\b|\bok to\b|%/i)
     }
   })

@@ -11,6 +11,7 @@ import { type Answers, option, reading } from '../../src/engine/answers.ts'
 import type { Program } from '../../src/engine/compile.ts'
 import { judge } from '../../src/engine/judge.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
+import { isFailing } from '../../src/ground/verdicts.ts'
 import { drawDischargeCurve } from '../../src/pictures/charts/draw-discharge-curve.ts'
 import { drawVerdict, drawVerdictAlone } from '../../src/pictures/from-checks/draw-verdict.ts'
 import { drawFamily } from '../../src/pictures/from-packs/draw-family.ts'
@@ -201,7 +202,8 @@ describe('the verdict message', () => {
           part.type === ComponentType.TextDisplay ? [part.content] : [],
         )
         expect(texts.join('').length).toBeLessThanOrEqual(textBudget)
-        expect(texts.join('\n')).toContain(say('caution.full'))
+        const caution = isFailing(judge(program, answers).verdict) ? 'caution.failed' : 'caution.full'
+        expect(texts.join('\n')).toContain(say(caution))
         for (const { alt } of message.pictures) expect(alt.length).toBeLessThanOrEqual(1024)
         expect(message.pictures[0]?.alt ?? say('caution.line')).toMatch(
           /do not use or charge the cell|as it should look/,

@@ -35,6 +35,19 @@ inBrowser('questions in the browser', ({ open: openWindow }) => {
     expect(await tooWide(page)).toEqual([])
   })
 
+  test('a command typed with its words is shown ready with them', async () => {
+    await phone('Wren')
+    await page.locator('#entry').fill('/ask my cell is swollen')
+    await page.keyboard.press('Enter')
+    await page.getByRole('button', { name: 'Run', exact: true }).waitFor()
+    expect(await page.locator('#entry-form [data-option="question"]').inputValue()).toBe('my cell is swollen')
+    await page.getByRole('button', { name: 'Run', exact: true }).click()
+    await until(page, `/swollen/i.test(document.querySelector('.card:last-of-type')?.textContent ?? '')`)
+    await page.locator('#entry').fill('/asking whether it is real')
+    await page.keyboard.press('Enter')
+    await page.getByText('There is no command like').waitFor()
+  })
+
   test('a helper answers a newcomer’s message in their own language, and posts it in the server’s', async () => {
     await phone('Wren')
     await page.getByPlaceholder('Write as Wren').fill('my cell got wet in the washing machine')

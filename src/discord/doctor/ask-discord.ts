@@ -75,7 +75,7 @@ function lookAtApplication(application: APIApplication): Finding[] {
             ),
     links.length > 0
       ? of('policy links').note(
-          `The application names no ${links.join(' and no ')}. Add it, under General Information: npm run --silent cellwary -- policy --contact "…" prints such a page.`,
+          `The application names no ${links.join(' and no ')}, and need not. To name one (General Information), put on the web what npm run --silent cellwary -- policy --contact "…" prints.`,
         )
       : of('policy links').fine('Privacy policy and terms of service are named.'),
     of('intents').fine('The bot asks for “Guilds” alone, which needs no switch under Bot.'),

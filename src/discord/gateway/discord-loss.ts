@@ -55,7 +55,7 @@ export function lossOf(error: unknown): Loss {
 export function sayLoss(loss: Loss): string {
   switch (loss.is) {
     case 'token':
-      return 'Discord refused the token. Put a valid bot token into DISCORD_TOKEN or its file (Discord’s developer portal, Bot, Reset Token), or leave both out to open the practice room.'
+      return 'Discord refused the token. See that the whole of it stands in DISCORD_TOKEN or its file; if it does, make a new one (Discord’s developer portal, Bot, Reset Token), or leave both out to open the practice room.'
     case 'intents':
       return 'Discord does not allow the bot what it asks for (gateway intents). It asks for “Guilds” alone, which is not privileged: look whether the application is what you think it is, and whether it is suspended.'
     case 'shards':

@@ -53,8 +53,10 @@ export function commandLine(desk: Desk): CommandLine {
         const wanted = text.slice(1)
         const exact = runnable().find(one => one.path === wanted || one.shownPath === wanted)
         const command = exact ?? runnable().find(one => one.path === suggestions(text)[0]?.value)
-        if (command === undefined) return notice(`There is no command like “${text}” here.`)
-        return pick(command, exact === undefined)
+        if (command !== undefined) return pick(command, exact === undefined)
+        const said = withWords(runnable(), wanted)
+        if (said === undefined) return notice(`There is no command like “${text}” here.`)
+        return showCommand(said.command, said.words)
       }
       void whileBusy(send, async () => {
         if (await desk.perform({ do: 'say', you: frame.you, place: frame.place, text })) {
@@ -106,7 +108,8 @@ export function commandLine(desk: Desk): CommandLine {
     void whileBusy(form, () => desk.perform({ do: 'run', you, place, path: command.path, options: {} }))
   }
 
-  const showCommand = (command: WireCommand) => {
+  /** Words typed behind a command stand in the first of its options that takes words. */
+  const showCommand = (command: WireCommand, words = '') => {
     open = command
     const frame = desk.frame()
     memory.drafts[frame.you] = ''
@@ -161,6 +164,8 @@ export function commandLine(desk: Desk): CommandLine {
       error,
       el('div', { class: 'row' }, run, back),
     )
+    const written = form.querySelector<HTMLInputElement>('input[data-option][type=text]')
+    if (words !== '' && written !== null) written.value = words
     // With nothing that must be filled in, one more press runs it; no list of suggestions jumps into the way.
     const target = form.querySelector<HTMLElement>('[data-option][aria-required]') ?? run
     target.focus()
@@ -183,6 +188,19 @@ export function commandLine(desk: Desk): CommandLine {
     runnable,
     open: pick,
   }
+}
+
+/** The command that these words begin with, the longest if several do, and what is left of them. */
+function withWords(
+  commands: readonly WireCommand[],
+  typed: string,
+): { readonly command: WireCommand; readonly words: string } | undefined {
+  const begun = commands.flatMap(command =>
+    [command.path, command.shownPath]
+      .filter(path => command.kind === 'slash' && typed.startsWith(`${path} `))
+      .map(path => ({ command, words: typed.slice(path.length).trim() })),
+  )
+  return begun.sort((a, b) => a.words.length - b.words.length)[0]
 }
 
 const personOption = {

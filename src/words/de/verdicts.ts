@@ -4,6 +4,14 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { verdicts as english } from '../en/verdicts.ts'
 import { safety } from './safety.ts'
 
+const proves =
+  'Von außen lässt sich zeigen, dass mit einer Zelle etwas nicht stimmt; dass sie in Ordnung ist, lässt sich von außen nie zeigen.'
+const unsure = 'Wenn du dir bei irgendetwas unsicher bist, benutze und lade die Zelle nicht.'
+const loose =
+  'Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung.'
+const local =
+  'Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.'
+
 export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Gefahr: sofort aufhören',
   'verdict.ruled-out': 'Widerlegt: nicht das, wofür sie ausgegeben wird',
@@ -68,8 +76,9 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.ask':
     'Frag jemanden, der sich mit Zellen auskennt, mit Fotos von der Hülle und beiden Enden, die du schon hast oder machen kannst, ohne die Zelle zu berühren oder ihr nahe zu kommen.',
   'next.ask.untouched': 'Frag jemanden, der sich mit Zellen auskennt, und zeig Fotos, die du schon hast.',
-  'caution.full':
-    'Von außen lässt sich zeigen, dass mit einer Zelle etwas nicht stimmt; dass sie in Ordnung ist, lässt sich von außen nie zeigen. Wenn du dir bei irgendetwas unsicher bist, benutze und lade die Zelle nicht. Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt, dass man lose 18650-Zellen überhaupt nicht kaufen oder benutzen soll: Sie sind Industrieteile, gedacht für Akkupacks mit Schutzschaltung. Die Anleitung des Herstellers, die Brandschutz- und Abfallregeln an deinem Ort und zugelassene Fachbetriebe gehen allem vor, was hier steht.',
+  'caution.full': `${proves} ${unsure} ${loose} ${local}`,
+  // Where the result says already not to use the cell.
+  'caution.failed': `${proves} ${local}`,
   'button.go-on': 'Weiter prüfen',
   'button.close': 'Schließen und Antworten löschen',
   'verdict.danger.so-far': 'Das ist gefährlich.',

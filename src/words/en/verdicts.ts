@@ -1,6 +1,13 @@
 // English for verdicts: the word, what it means, why, what to do, and the caution that is never left out.
 import { safety } from './safety.ts'
 
+const proves = 'A check from outside can show that a cell is wrong; it can never show that one is right.'
+const unsure = 'If you are unsure about anything, do not use or charge the cell.'
+const loose =
+  'The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection.'
+const local =
+  'The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.'
+
 export const verdicts = {
   'verdict.danger': 'Danger: stop now',
   'verdict.ruled-out': 'Ruled out: not the cell it claims to be',
@@ -62,8 +69,9 @@ export const verdicts = {
   'next.ask':
     'Ask somebody who knows cells, with photos of the wrap and both ends that you already have, or can take without touching or going near the cell.',
   'next.ask.untouched': 'Ask somebody who knows cells, and show them photos you already have.',
-  'caution.full':
-    'A check from outside can show that a cell is wrong; it can never show that one is right. If you are unsure about anything, do not use or charge the cell. The US Consumer Product Safety Commission (8 January 2021) says not to buy or use loose 18650 cells at all: they are industrial parts, meant for packs with protection. The maker’s instructions, your local fire and waste rules, and licensed handlers come before anything said here.',
+  'caution.full': `${proves} ${unsure} ${loose} ${local}`,
+  // Where the result says already not to use the cell.
+  'caution.failed': `${proves} ${local}`,
   'button.go-on': 'Go on checking',
   'button.close': 'Close and delete the answers',
   'verdict.danger.so-far': 'This is dangerous.',

@@ -4,6 +4,13 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { verdicts as english } from '../en/verdicts.ts'
 import { safety } from './safety.ts'
 
+const proves = 'Desde fuera se puede ver que una celda tiene algo mal; nunca se puede ver desde fuera que está bien.'
+const unsure = 'Si tienes alguna duda, la que sea, no uses ni cargues la celda.'
+const loose =
+  'La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice que no se compren ni se usen celdas 18650 sueltas en absoluto: son piezas industriales, pensadas para baterías con protección.'
+const local =
+  'Las instrucciones del fabricante, las normas de incendios y de residuos locales y los gestores autorizados tienen prioridad sobre todo lo que se dice aquí.'
+
 export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger': 'Peligro: detente ahora mismo',
   'verdict.ruled-out': 'Descartada: no es la celda que dice ser',
@@ -65,8 +72,9 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.ask':
     'Pregunta a alguien que entienda de celdas, con fotos de la funda y de los dos extremos que ya tengas, o que puedas hacer sin tocar la celda ni acercarte a ella.',
   'next.ask.untouched': 'Pregunta a alguien que entienda de celdas y muéstrale fotos que ya tengas.',
-  'caution.full':
-    'Desde fuera se puede ver que una celda tiene algo mal; nunca se puede ver desde fuera que está bien. Si tienes alguna duda, la que sea, no uses ni cargues la celda. La Comisión de Seguridad de Productos del Consumidor de EE. UU. (Consumer Product Safety Commission, 8 de enero de 2021) dice que no se compren ni se usen celdas 18650 sueltas en absoluto: son piezas industriales, pensadas para baterías con protección. Las instrucciones del fabricante, las normas de incendios y de residuos locales y los gestores autorizados tienen prioridad sobre todo lo que se dice aquí.',
+  'caution.full': `${proves} ${unsure} ${loose} ${local}`,
+  // Where the result says already not to use the cell.
+  'caution.failed': `${proves} ${local}`,
   'button.go-on': 'Seguir comprobando',
   'button.close': 'Cerrar y borrar las respuestas',
   'verdict.danger.so-far': 'Esto es peligroso.',

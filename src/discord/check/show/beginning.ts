@@ -31,7 +31,7 @@ export function showBeginning(
   const known = Object.keys(check.answers).length - Object.keys(program.given).length + pendingOf(check)
   return message([
     ...(note ? [text(note)] : []),
-    text(say('beginning.danger')),
+    text(say('safety.turns')),
     text(
       [
         `### ${say('beginning.title', { what: sayWhat(say, program.family) })}`,

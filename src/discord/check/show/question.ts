@@ -44,8 +44,9 @@ export function showQuestion(
   const ask = again
     ? [text(`### ${say('again.title', { question: question.ask })}`)]
     : [text([`### ${question.ask}`, ...look].join('\n'))]
-  // What to do again stands directly above the buttons, below the picture.
-  const why = again ? [text([sayWhyAgain(say, program, screen), ...askOfSlip(say, screen), ...look].join('\n'))] : []
+  // What to do again stands directly above the buttons, below the picture; where to find what is printed was said a moment ago.
+  const how = isPrinted(question) ? [] : look
+  const why = again ? [text([sayWhyAgain(say, program, screen), ...askOfSlip(say, screen), ...how].join('\n'))] : []
   // Said once, where a check begins.
   const missing = check.trail.length === 0 ? sayMissing(say) : undefined
   const last = [

@@ -4,6 +4,7 @@ import type { VerdictScreen } from '../../../check/screen.ts'
 import { toolsMissing } from '../../../check/tools.ts'
 import type { Program } from '../../../engine/compile.ts'
 import type { Meaning } from '../../../engine/pack/pack.ts'
+import { isFailing } from '../../../ground/verdicts.ts'
 import { markedFindings } from '../../../pictures/from-checks/draw-verdict.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import type { Say } from '../../../words/say.ts'
@@ -45,7 +46,12 @@ export function showVerdict(
       ...rows(mainButtons(say, screen)),
       ...rows(otherButtons(say, screen)),
       ...(danger ? gallery(pictures) : []),
-      small([...(counts && !danger ? [counts] : []), say('caution.full')].join('\n')),
+      small(
+        [
+          ...(counts && !danger ? [counts] : []),
+          say(isFailing(judgement.verdict) ? 'caution.failed' : 'caution.full'),
+        ].join('\n'),
+      ),
     ],
     danger ? pictures : [...pictures, ...fakes.pictures],
   )
@@ -119,9 +125,10 @@ function wouldTell(say: Say, program: Program, { check, judgement }: VerdictScre
   return [say('verdict.would-tell', { tools: list.format(missing.map(tool => say(`tool.${tool}.with`))) })]
 }
 
-function mainButtons(say: Say, { check, judgement, more }: VerdictScreen): APIButtonComponent[] {
+function mainButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
+  const { check, judgement, more } = screen
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
-  const goOn = more && judgement.verdict !== 'danger' ? [goOnButton(say, check)] : []
+  const goOn = more && judgement.verdict !== 'danger' ? [goOnButton(say, screen)] : []
   return [
     ...goOn,
     button(check, { is: 'details', page: 1 }, say('button.details')),
@@ -130,8 +137,9 @@ function mainButtons(say: Say, { check, judgement, more }: VerdictScreen): APIBu
   ]
 }
 
-const goOnButton = (say: Say, check: VerdictScreen['check']): APIButtonComponent =>
-  button(check, { is: 'go-on' }, say('button.go-on'), ButtonStyle.Primary)
+/** Where the cell is ruled out already, nobody is drawn to go on with it. */
+const goOnButton = (say: Say, { check, judgement }: VerdictScreen): APIButtonComponent =>
+  button(check, { is: 'go-on' }, say('button.go-on'), isFailing(judgement.verdict) ? undefined : ButtonStyle.Primary)
 
 const otherButtons = (say: Say, screen: VerdictScreen): APIButtonComponent[] => [
   buyingButton(say, screen),
