@@ -167,7 +167,8 @@ async function showFigures(
 
 function announce(bot: Bot, pageUrl: string | undefined, log: Logger): void {
   if (pageUrl !== undefined) console.log(`The practice room is open: ${pageUrl}\nStop it with Ctrl+C.`)
-  else log.info({ invitation: invitationOf(bot.application) }, 'ready; the invitation brings the bot into further servers')
+  else
+    log.info({ invitation: invitationOf(bot.application) }, 'ready; the invitation brings the bot into further servers')
 }
 
 /** Sentences for what the operator can understand; the log for the rest. */

@@ -7,7 +7,8 @@ const wait =
   'Fass sie mindestens 24 Stunden nicht an, auch nicht zur Probe, und danach nur so, wie die Feuerwehr es sagt. Es kann noch Wochen später wieder anfangen.'
 
 const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
-const power = 'Nur wenn du nicht nah heranmusst: Schalte den Strom an der Sicherung oder einem Schalter ab.'
+const power =
+  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom an der Sicherung oder einem Schalter ab.'
 const only =
   'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht oder versengt war und nie auslief:'
 const keep =
@@ -23,16 +24,15 @@ export const safety: InWordsOf<typeof english> = {
     'Steckt sie in deiner Kleidung, Tasche oder einem Gerät in deiner Hand, greif nicht nach ihr: Zieh das aus, lass es fallen und geh weg.',
   'safety.now.far':
     'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
-  'safety.now.carry':
-    'Berühre, bewege und fotografiere weder sie noch ihr Gerät. Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom an der Sicherung oder einem Schalter ab.',
+  'safety.now.carry': `Berühre, bewege und fotografiere weder sie noch ihr Gerät. ${power}`,
   'safety.power': power,
   'safety.now.call':
     'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Es kann noch Wochen später wieder anfangen.',
-  'safety.cooling': `Anders nur, wenn sie im Gebrauch heiß wurde, nie zu heiß zum Festhalten war und jetzt abkühlt: Fass sie und ihr Gerät nicht mehr an, auch nicht zur Probe, lass sie dort, benutze und lade sie nie wieder. Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Anders nur, wenn sie im Gebrauch heiß wurde, nie zu heiß zum Festhalten war, sonst keines dieser Zeichen hat oder hatte und jetzt abkühlt: Fass sie und ihr Gerät nicht mehr an, auch nicht zur Probe, lass sie dort, benutze und lade sie nie wieder. Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
-    'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig',
+    'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Flüssigkeit, Kruste oder Pulver',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
@@ -48,17 +48,17 @@ export const safety: InWordsOf<typeof english> = {
     'Sturz, Delle, Quetschung oder Kurzschluss vor weniger als 24 Stunden: Lass sie erst, bis 24 Stunden um sind, wo sie ist, und bleib weg.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und nichts davon je vorkam: ${keep}`,
+  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war: ${keep}`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn dich etwas aus ihr traf: Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, nicht erst danach.',
+    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, oder lass jemanden anrufen, und warte mit dem Folgenden nicht. Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie.',
   'safety.aid.swallowed':
     'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Wähl sofort den Notruf, oder lass jemand anderen anrufen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
   'safety.test':
-    'Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren. Wird sie trotzdem heißer, bleib nicht, um den Test zu beenden.',
+    'Lass den Test nie unbeaufsichtigt. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren. Wird die Zelle trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
 }

@@ -6,7 +6,8 @@ const wait =
 
 const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.'
 // No plug is pulled and no switch reached for beside the cell.
-const power = 'Only if you need not go near it: switch the power off, at the fuse box or a switch.'
+const power =
+  'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box or a switch.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
   'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked or smelled:'
@@ -24,8 +25,7 @@ export const safety = {
     'If it is in your clothes, in a bag on you or in a device you hold, do not reach for it: take them off, drop them and get away.',
   'safety.now.far':
     'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m away.',
-  'safety.now.carry':
-    'Do not touch, move or photograph it or its device. Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box or a switch.',
+  'safety.now.carry': `Do not touch, move or photograph it or its device. ${power}`,
   'safety.power': power,
   'safety.now.call':
     'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
@@ -35,7 +35,7 @@ export const safety = {
   'safety.cooling': `It is different only if it got hot in use, was never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. If it does not cool: get away and call your emergency number.`,
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
-    'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet',
+    'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet, with no liquid, crust or powder on it',
   'safety.cold.leave': 'Leave the cell where it is, and do not touch it.',
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
@@ -67,5 +67,5 @@ export const safety = {
     'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave what sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If it still gets hotter, do not stay to stop it.',
+    'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If the cell goes on getting hotter, get away: do not stay to stop the test.',
 } as const

@@ -135,7 +135,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
     'Avisa ya a {holder} de otra forma: hasta que lea el resultado de la comprobación, que no toque la celda. El bot no pudo avisar. El resultado se ve con /comprobar seguir.',
-  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Hasta que leas el resultado, no toques la celda y mantén lejos a los demás. ${safety['safety.turns']}`,
+  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']} Pregunta a quien tiene la comprobación qué se encontró.`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
     'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco sabría decirlo», devuelve la pregunta, o elige la respuesta que significa peligro si lo ves en la foto.',

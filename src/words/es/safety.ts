@@ -8,11 +8,11 @@ const wait =
 
 const call = 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién la recoge.'
 const power =
-  'Solo si no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
+  'Solo si no arde, humea, sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
 const only =
-  'Solo si está fría, no hace nada y nunca ardió ni echó humo, ni siseó ni crepitó, nunca estuvo caliente ni tibia por sí sola, nunca se hinchó, se chamuscó, perdió líquido ni olió:'
+  'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió:'
 const keep =
-  'tapa los dos extremos con cinta aislante y guárdala seca y sola en un recipiente que no arda ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. Si no, no la toques: pregunta a los bomberos.'
+  'tapa los dos extremos con cinta aislante, sin apretar, y guárdala seca y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. En cualquier otro caso no la toques: pregunta a los bomberos.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -24,16 +24,15 @@ export const safety: InWordsOf<typeof english> = {
     'Si va en tu ropa, en un bolso o en un aparato que tienes en la mano, no metas la mano: quítate la prenda o el bolso, suelta todo y aléjate.',
   'safety.now.far':
     'Saca a todos del cuarto, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: a 25 m o más.',
-  'safety.now.carry':
-    'No toques, muevas ni fotografíes la celda ni su aparato. Solo si no arde, no echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.',
+  'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
   'safety.power': power,
   'safety.now.call':
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Es distinto solo si se calentó al usarla, siempre se pudo sostener y ya se enfría: déjala ahí. Ni para probar si está fría la toques, ni el aparato, y no la uses ni cargues nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Es distinto solo si se calentó al usarla, siempre se pudo sostener, sin otra de esas señales, ni ahora ni antes, y ya se enfría: deja ahí la celda y su aparato, y no los toques más, ni para ver si están fríos; no uses ni cargues la celda nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
-    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y no hace nada',
+    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría, no hace nada y no tiene líquido, costra ni residuo',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
@@ -61,5 +60,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: llama ya al número de emergencias, o que alguien llame. Mantén la piel quemada 20 minutos bajo agua corriente fresca. No quites lo que esté pegado a la piel.',
   'safety.test':
-    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, sin tocar la celda. Si aun así se calienta más, no te quedes a pararla.',
+    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada inflamable cerca y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, sin tocar la celda. Si la celda se sigue calentando, aléjate: no te quedes a parar la prueba.',
 }
