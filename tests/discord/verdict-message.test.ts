@@ -111,7 +111,7 @@ describe('the caution is never cut off', () => {
     )
     holdsToLimits(message)
     const texts = textsOf(message).join('\n')
-    expect(texts).toContain(say('caution.failed'))
+    expect(texts).toContain(say(kind === 'no-bearing' ? 'caution.full' : 'caution.failed'))
     expect(texts).toContain(kind === 'hazard' ? say('safety.now') : say('part.next'))
     expect(texts).toMatch(/^## /m)
     const screen = screenOf(program, finished(program, all)) as VerdictScreen

@@ -96,7 +96,7 @@ inBrowser('in other hands, in the browser', ({ open: openWindow }) => {
       await look()
       expect(await press(page, theirs('details.close'))).toBe(verdict)
       await changing(page, () =>
-        theCard(theirs('caution.full'))
+        theCard(theirs('caution.failed'))
           .getByRole('button', { name: theirs('letter.write') })
           .click(),
       )
@@ -122,7 +122,7 @@ inBrowser('in other hands, in the browser', ({ open: openWindow }) => {
   async function answering(theirs: Say, locale: string, until?: string): Promise<string> {
     const program = inLanguage(programs.programFor(null, today) as Program, locale)
     const seen = ['weld-marks', 'sold-as'].map(id => program.questions.get(id) as Question)
-    const end = until === undefined ? theirs('caution.full') : (program.questions.get(until)?.ask ?? '?')
+    const end = until === undefined ? theirs('caution.failed') : (program.questions.get(until)?.ask ?? '?')
     let words = await wordsOf(page)
     for (let i = 0; i < 80 && !words.includes(end); i++) {
       const asked = seen.find(one => words.includes(one.ask))

@@ -67,7 +67,7 @@ describe('from the command to a verdict', () => {
     expect(text(message)).toMatch(/^## Ruled out/m)
     expect(text(message)).toMatch(/an impossible claim/)
     const details = await pressed(wren(), message, 'Details')
-    expect(text(details)).toMatch(/This alone was enough/)
+    expect(text(details)).toMatch(/What decided the result/)
     expect(text(details)).toMatch(caution)
     message = await pressed(wren(), details, 'Back to the result')
     expect(text(message)).toMatch(/^## Ruled out/m)

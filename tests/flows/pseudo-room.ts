@@ -2,6 +2,7 @@
 import { expect } from 'vitest'
 import { demoLinks } from '../../src/bin/practice-room/demo-links.ts'
 import { demoServer } from '../../src/bin/practice-room/demo-server.ts'
+import { featureNames } from '../../src/families/derive/feature-names.ts'
 import { plain } from '../../src/words/plain.ts'
 import { pseudoLocale } from '../../src/words/pseudo.ts'
 import { openRoom, type TestRoom } from './open-room.ts'
@@ -38,7 +39,7 @@ export async function openPseudoRoom(): Promise<PseudoRoom> {
       // A test that looks at nothing would hold, too.
       expect(texts.some(one => one.includes('⟦'))).toBe(true)
       const found = texts.flatMap(one => {
-        const slipped = plainEnglishIn(one, [...typed, ...letters, ...known])
+        const slipped = plainEnglishIn(one, [...typed, ...letters, ...known, ...features])
         return slipped.length > 0 ? [`${slipped.join(' ')} | in: ${one}`] : []
       })
       return [...new Set(found)]
@@ -48,6 +49,9 @@ export async function openPseudoRoom(): Promise<PseudoRoom> {
 
 /** A letter is in the seller's language, wherever it is shown or changed; first rows of a file are in nobody's. */
 const letters = [/```[\s\S]*?```/g, /^(About my order|Zu meiner Bestellung|Sobre mi pedido)[\s\S]*/g]
+
+/** Features of families are called as packs call them, with the joints of a list between them. */
+const features = Object.values(featureNames).map(({ en }) => new RegExp(`${en}(,? (and|or) )?`, 'g'))
 
 /** What is the same in every language: names of makers, families, packs, channels and roles; citations; answers, which are texts of people. */
 async function namesIn({ services }: TestRoom): Promise<string[]> {

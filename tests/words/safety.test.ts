@@ -62,7 +62,7 @@ const words = {
     letGo: /suéltala si la tienes en la mano/,
     release: /suéltala/,
     worn: /no metas la mano: quítate la prenda/,
-    leave: /Ni para probar si está fría la toques, ni el aparato/,
+    leave: /deja ahí la celda y su aparato, y no los toques más/,
     unplug: /desenchufa/,
     emergency: /Si no se enfría: aléjate y llama/,
     ask: /Antes de moverla, pregunta/,
