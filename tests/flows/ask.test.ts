@@ -111,7 +111,7 @@ describe('/ask', () => {
 describe('an answer posted for everybody', () => {
   test('is in the server’s language, names who picked it, pings nobody, and is posted once', async () => {
     const own = await ask('dented', 'Ilse')
-    const id = idOf(own, 'veröffentlichen')
+    const id = idOf(own, 'posten')
     const before = room.standIn.messages(everybody).length
     const answers = await Promise.all([1, 2].map(() => room.standIn.as('Ilse').click(own, id, { stale: true })))
     expect(text(messageOf(answers[0] as never))).toMatch(/Niemand wurde angepingt/)

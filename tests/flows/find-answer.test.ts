@@ -48,7 +48,7 @@ test('a helper sees it first, in their language; then it is a reply in the serve
   expect(text(own)).toMatch(/^> is it fine to leave/)
   expect(text(own)).toMatch(/benutze und lade die Zelle nicht/)
   expect(replies(question)).toEqual([])
-  expect(text(await pressed(ilse(), own, 'Als Antwort veröffentlichen'))).toMatch(/Niemand wurde angepingt/)
+  expect(text(await pressed(ilse(), own, 'Als Antwort posten'))).toMatch(/Niemand wurde angepingt/)
   const [reply] = replies(question)
   expect(text(reply as SeenMessage)).toMatch(/### May I charge unattended or overnight\?[\s\S]*Picked and posted by <@/)
   expect(reply?.pinged).toMatchObject({ everyone: false, people: [], roles: [] })
@@ -71,7 +71,7 @@ test('what no entry answers is not guessed at, and a picked one is still a reply
   expect(text(own)).toMatch(/Kein Eintrag hier beantwortet das sicher/)
   expect(buttons(own).some(one => one.customId?.includes('.post.'))).toBe(false)
   const picked = messageOf(await ilse().click(own, idOf(own, '.show.')))
-  await pressed(ilse(), picked, 'Als Antwort veröffentlichen')
+  await pressed(ilse(), picked, 'Als Antwort posten')
   expect(replies(question)).toHaveLength(1)
 })
 

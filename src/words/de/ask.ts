@@ -26,21 +26,21 @@ export const ask: InWordsOf<typeof english> = {
   'ask.nearest': 'Nicht sicher, aber vielleicht meinst du eine von diesen:',
   'ask.in-hand': 'Geht es um eine Zelle, die vor dir liegt? Prüf sie Schritt für Schritt:',
   'ask.check': 'Eine Zelle prüfen',
-  'ask.post': 'In diesem Kanal veröffentlichen',
-  'ask.reply': 'Als Antwort veröffentlichen',
-  'ask.posted-by': 'Ausgesucht und veröffentlicht von {who}',
+  'ask.post': 'In diesem Kanal posten',
+  'ask.reply': 'Als Antwort posten',
+  'ask.posted-by': 'Ausgesucht und gepostet von {who}',
   'ask.posting.posted':
     'Die Antwort steht jetzt im Kanal, in der Sprache des Servers und mit deinem Namen. Niemand wurde angepingt.',
   'ask.posting.forbidden':
-    'Die Antwort konnte nicht veröffentlicht werden: Der Bot darf hier nicht schreiben. Bitte die Moderation, es ihm zu erlauben, oder kopiere, was du brauchst.',
-  'ask.posting.gone': 'Die Antwort konnte nicht veröffentlicht werden: Diesen Kanal gibt es nicht mehr.',
+    'Die Antwort konnte nicht gepostet werden: Der Bot darf hier nicht schreiben. Bitte die Moderation, es ihm zu erlauben, oder kopier, was du brauchst.',
+  'ask.posting.gone': 'Die Antwort konnte nicht gepostet werden: Diesen Kanal gibt es nicht mehr.',
   'ask.posting.blocked':
-    'Die Antwort konnte nicht veröffentlicht werden: Ein Filter dieses Servers (AutoMod) oder von Discord hat sie wegen eines Wortes oder Links aufgehalten. Sag der Moderation Bescheid; verloren ist nichts.',
+    'Die Antwort konnte nicht gepostet werden: Ein Filter dieses Servers (AutoMod) oder von Discord hat sie wegen eines Wortes oder Links aufgehalten. Sag der Moderation Bescheid; verloren ist nichts.',
   'ask.posting.no-message':
-    'Die Antwort konnte nicht veröffentlicht werden: Die Nachricht, auf die sie antworten sollte, wurde gelöscht. Du kannst sie stattdessen ohne diesen Bezug im Kanal veröffentlichen.',
+    'Die Antwort konnte nicht gepostet werden: Die Nachricht, auf die sie antworten sollte, wurde gelöscht. Du kannst sie stattdessen ohne diesen Bezug im Kanal posten.',
   'ask.posting.archived':
-    'Die Antwort konnte nicht veröffentlicht werden: Dieser Thread ist archiviert oder gesperrt. Lass ihn wieder öffnen, dann drück den Knopf noch einmal.',
+    'Die Antwort konnte nicht gepostet werden: Dieser Thread ist archiviert oder gesperrt. Lass ihn wieder öffnen, dann drück den Knopf noch einmal.',
   'refusal.may-not-post-here':
-    'Du darfst in diesem Kanal selbst nicht schreiben, darum wird hier nichts in deinem Namen veröffentlicht.',
+    'Du darfst in diesem Kanal selbst nicht schreiben, darum wird hier nichts in deinem Namen gepostet.',
   'refusal.no-entry': 'Diesen Eintrag gibt es hier nicht mehr. Frag noch einmal mit /frage.',
 }

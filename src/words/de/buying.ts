@@ -17,7 +17,7 @@ export const buying: InWordsOf<typeof english> = {
   'buying.buy.authority':
     'Die US-Behörde für Produktsicherheit (Consumer Product Safety Commission, 8. Januar 2021) sagt: Kauf und benutze keine losen 18650-Zellen. Sie sind Industrieteile für Akkupacks mit Schutzschaltung; herausgelöst, neu umhüllt und einzeln verkauft haben sie keine. Liegen sie lose, können Schlüssel oder Münzen sie kurzschließen, und sie können brennen oder platzen. Viele benutzen sie im Hobby trotzdem. Das ändert nichts an dem Rat.',
   'buying.buy.text':
-    'Wer dem Rat folgt, nimmt ein Gerät mit eigenem Akkupack vom Gerätehersteller.\n\nWenn du trotzdem Zellen kaufst:\n- Kauf bei Händlern, die der Hersteller nennt, oder in Shops, bei denen viele seit Jahren kaufen.\n- Nie allein wegen eines niedrigen Preises. Ein Preis weit unter allen anderen ist ein häufiger Köder. Ein üblicher Preis zeigt auch nichts.\n- Frag, bevor du zahlst: wer sie hergestellt hat, welches Modell, welche Charge, und nach der UN-38.3-Prüfzusammenfassung. Keine Antwort ist ein Grund, nicht zu kaufen.\n- Heb das Angebot auf, und zahl so, dass du dein Geld zurückholen kannst (Käuferschutz).\n- Sieh dir an, was ankommt, egal von wem: /prüfung start',
+    'Wer dem Rat folgt, nimmt ein Gerät mit eigenem Akkupack vom Gerätehersteller.\n\nWenn du trotzdem Zellen kaufst:\n- Kauf bei Händlern, die der Hersteller nennt, oder in Shops, bei denen viele seit Jahren kaufen.\n- Nie allein wegen eines niedrigen Preises. Ein Preis weit unter allen anderen ist ein häufiger Köder. Ein üblicher Preis zeigt auch nichts.\n- Frag, bevor du zahlst: wer sie gebaut hat, welches Modell, welche Charge, und nach der UN-38.3-Prüfzusammenfassung. Keine Antwort ist ein Grund, nicht zu kaufen.\n- Heb das Angebot auf, und zahl so, dass du dein Geld zurückholen kannst (Käuferschutz).\n- Sieh dir an, was ankommt, egal von wem: /prüfung start',
   'buying.listing.title': 'Was in einem Angebot stehen sollte',
   'buying.listing.text':
     '- Der Hersteller der Zelle, nicht nur der Hülle, und das genaue Modell\n- Größe, flacher Pluspol oder Button-Top, geschützt oder nicht\n- Neu oder gebraucht, in der Hülle des Herstellers oder neu umhüllt\n- Zellchemie, Nennspannung, Ladeschlussspannung\n- Kapazität in mAh, am besten mit Entladeschlussspannung\n- Strom in A mit dem Wort **Dauerstrom**\n- Ein Verkäufer mit Anschrift, und ein Weg, dein Geld zurückzubekommen\n\n**Finger weg** bei einer Kapazität, die keine Zelle dieser Größe hat, bei Ampere-Angaben ohne ein Wort wie „Dauerstrom“, bei vielen Markennamen in einem Titel, bei Fotos von etwas anderem oder einem Preis weit unter allen anderen.\n\n/angaben liest ein Angebot und sagt, was darin unmöglich ist. Ein gutes Angebot zeigt nichts über die Zelle, die ankommt.',
@@ -34,12 +34,12 @@ export const buying: InWordsOf<typeof english> = {
   'buying.local':
     'Die Brandschutz- und Abfallregeln an deinem Ort und die Anleitung des Herstellers gehen allem vor, was hier steht.',
   'buying.law': 'Allgemein, und keine Rechtsberatung: Regeln ändern sich, und deine können andere sein.',
-  'buying.post': 'Das hier allen zeigen',
+  'buying.post': 'Das hier im Kanal posten',
   'buying.posted': 'Es steht jetzt im Kanal. Niemand wurde angepingt.',
   'buying.post.forbidden':
     'Der Bot darf in diesem Kanal nicht schreiben. Nichts wurde gepostet. Bitte die Moderation, es ihm zu erlauben.',
   'buying.post.blocked':
     'Ein Filter dieses Servers (AutoMod) oder von Discord hat es wegen eines Wortes oder Links aufgehalten. Nichts wurde gepostet. Sag der Moderation Bescheid.',
-  'buying.post.by': 'Gezeigt auf Wunsch von {who}',
+  'buying.post.by': 'Gepostet auf Wunsch von {who}',
   'buying.post.open': 'Für dich selbst öffnen',
 }

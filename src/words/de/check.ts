@@ -111,7 +111,7 @@ export const check: InWordsOf<typeof english> = {
     '{way}: {answered, plural, =0 {noch nichts beantwortet} other {# beantwortet}}, {left, plural, one {höchstens noch # Frage} other {höchstens noch # Fragen}}',
   'where.stage': '{name} {count, number}',
   'where.long':
-    '{way}: höchstens noch so viele Fragen, {answered, plural, =0 {noch nichts beantwortet, insgesamt etwa 20 Minuten} other {# beantwortet}}',
+    'Noch offene Fragen, höchstens: {way}; {answered, plural, =0 {noch keine beantwortet, insgesamt etwa 20 Minuten} other {# beantwortet}}',
   'where.again':
     '{way}: {answered, plural, =0 {noch nichts beantwortet} other {# beantwortet}}, jetzt ein zweiter Blick',
   'where.decided-long': '{verdict} Die übrigen Fragen können das Ergebnis nur schlimmer machen.',

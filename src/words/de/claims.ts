@@ -38,7 +38,7 @@ export const claims: InWordsOf<typeof english> = {
   'fact.current':
     'Strom: {value, number} A {sort, select, continuous {dauerhaft} pulse {als Puls} max {„max“} charge {zum Laden} other {ohne Zusatz}}{seconds, select, none {} other {, für {seconds} s}}{limit, select, none {} other {, bis {limit} °C}}',
   'fact.rate':
-    'Strom: das {value, number}-Fache der Kapazität je Stunde {sort, select, continuous {(dauerhaft)} pulse {(als Puls)} max {(„max“)} charge {(zum Laden)} other {(ohne Zusatz)}}',
+    'Strom: das {value, number}-Fache der Kapazität pro Stunde {sort, select, continuous {(dauerhaft)} pulse {(als Puls)} max {(„max“)} charge {(zum Laden)} other {(ohne Zusatz)}}',
   'fact.mass': 'Gewicht: {value, number} g',
   'fact.voltage': 'Spannung: {value, number} V',
   'fact.resistance': 'Innenwiderstand: {value, number} mΩ',

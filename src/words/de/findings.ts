@@ -38,7 +38,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.noise.pattern':
     'Dinge, die zusammenkommen, obwohl nichts sie verbindet. Durch Zufall allein findet weniger als 1 von 20 solchen Suchen etwas davon.',
   'finding.noise.little':
-    'Eine Pechsträhne. Was etwa einmal in der Woche schiefgeht, hat so eine nur etwa einmal in 6 Jahren; hier wird aber vieles beobachtet, und deshalb trifft es ab und zu etwas davon.',
+    'Eine Pechsträhne. Bei etwas, das etwa einmal in der Woche schiefgeht, kommt so eine nur etwa alle 6 Jahre vor; hier wird aber vieles beobachtet, und deshalb trifft es ab und zu etwas davon.',
   'finding.noise.else':
     'Oder gar kein Zufall: Eine große Charge, ein Beitrag, der viele hierher geschickt hat, oder eine Person mit mehreren Konten sieht genauso aus.',
   'finding.next.label': 'Was zu tun ist:',
@@ -97,7 +97,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.blocked':
     'Die Warnung wurde nicht gepostet: Ein Filter dieses Servers (AutoMod) oder von Discord hat sie wegen eines Wortes oder Links aufgehalten. Ändere den Text, oder nimm den Bot vom Filter aus. Nichts wurde entschieden.',
   'finding.by-hand':
-    'Es ist zurückgenommen, aber der Bot kann die Warnung dort, wo sie steht, nicht ändern. Lösche diese Nachricht von Hand.',
+    'Es ist zurückgenommen, aber der Bot kann die Warnung dort, wo sie steht, nicht ändern. Lösch diese Nachricht von Hand.',
   'finding.kept-text': 'Was du geschrieben hast, steht in der Datei, damit nichts davon verloren geht.',
   'finding.no-undo.nothing-decided': 'Es gibt nichts zurückzunehmen: Niemand hat etwas entschieden.',
   'finding.no-undo.watch-over': 'Es gibt nichts zurückzunehmen: Die Zeit, in der es beobachtet wurde, ist vorbei.',

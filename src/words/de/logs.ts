@@ -146,7 +146,7 @@ export const logs: InWordsOf<typeof english> = {
   'because.temperature-unknown': 'die Temperatur ist nicht bekannt',
   'because.current-not-constant': 'der Strom blieb nicht konstant',
   'because.cold-room': 'der Raum hatte {room_C, number} °C, weniger als {least_C, number} °C',
-  'because.rate-too-high': 'der Strom war das {rate_It, number}-Fache der aufgedruckten Kapazität je Stunde',
+  'because.rate-too-high': 'der Strom war das {rate_It, number}-Fache der aufgedruckten Kapazität pro Stunde',
   'curve.title': 'Entladung',
   'curve.capacity': 'entnommene Ladung (mAh)',
   'curve.voltage': 'Spannung (V)',

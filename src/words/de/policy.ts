@@ -13,5 +13,5 @@ export const policy: InWordsOf<typeof english> = {
   'policy.terms.unproven':
     'Der Bot hilft, falsche Zellen an dem zu erkennen, was man sehen und messen kann. Über die, die eine Zelle verkauft haben, sagt er nichts, und eine Gewähr gibt es nicht.',
   'policy.terms.fair':
-    'Benutze den Bot nicht, um jemanden zu beschuldigen oder zu belästigen, und versuche nicht, ihn anderen unbrauchbar zu machen.',
+    'Benutze den Bot nicht, um jemanden zu beschuldigen oder zu belästigen, und versuch nicht, ihn anderen unbrauchbar zu machen.',
 }

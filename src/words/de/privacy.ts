@@ -7,7 +7,7 @@ export const privacy: InWordsOf<typeof english> = {
   'command.privacy': 'Sehen, was über dich gespeichert ist, wie lange und warum; es zeigen oder löschen lassen',
   'privacy.title': 'Was über dich gespeichert ist, wie lange und warum',
   'privacy.short':
-    'Deine Prüfungen bleiben zwei Wochen nach deinem letzten Schritt gespeichert, damit du weitermachen kannst. Solange du auf keinem Server moderierst oder hilfst, bleibt nichts länger, auf dem deine ID steht.',
+    'Deine Prüfungen bleiben zwei Wochen nach deinem letzten Schritt gespeichert, damit du weitermachen kannst. Solange du auf keinem Server moderierst oder hilfst, bleibt nichts länger, was deine ID trägt.',
   'privacy.checks.name': 'Deine Prüfungen:',
   'privacy.checks':
     'deine Discord-ID, der Server, wann du angefangen hast, deine Antworten und Messwerte. Sie sind gespeichert, damit du nach einer Pause oder in einem anderen Kanal weitermachen kannst, und werden zwei Wochen nach deinem letzten Schritt gelöscht. Sobald eine Prüfung gezählt oder aus den Zählungen herausgenommen ist, sind deine Antworten versiegelt: Wer den Bot betreibt, kann sie mit einem Schlüssel auf demselben Rechner öffnen, solange die Prüfung gespeichert ist. Wenn du eine Prüfung schließt, werden deine Antworten sofort gelöscht und der Rest binnen acht Tagen. Nach einem Ausfall des Bots kann es zwei Wochen länger dauern. Bei einer übergebenen Prüfung gehört dazu, wer sie hatte, wer geholfen hat und welche Gründe angegeben wurden; Fotos stehen nur im Kanal der Moderation, für alle, die ihn lesen können, und werden entfernt, wenn die Frage beantwortet ist.',

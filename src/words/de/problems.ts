@@ -26,8 +26,8 @@ export const problems: InWordsOf<typeof english> = {
   'problem.too-many-states':
     '{at}: Die Regeln unterscheiden {states, number} Arten von Antworten auf „{name}“, höchstens {most, number} sind möglich. Halte sie gegen weniger verschiedene Werte.',
   'problem.too-tangled':
-    '{at}: Diese Regeln hängen zu eng zusammen, um genau beurteilt zu werden: {rules}. Entflechte sie: Sie teilen sich die Fragen {questions}; teile Bedingungen auf, die viele davon zugleich lesen.',
-  'problem.uncovered': '{at}: Kein Fall zeigt die Regel „{name}“ als {lacks}. Füge einen hinzu.',
+    '{at}: Diese Regeln hängen zu eng zusammen, um genau beurteilt zu werden: {rules}. Entwirre sie: Sie teilen sich die Fragen {questions}; teile Bedingungen auf, die viele davon zugleich lesen.',
+  'problem.uncovered': '{at}: Kein Fall zeigt die Regel „{name}“ als {lacks}. Füg einen hinzu.',
   'problem.case-differs': '{at}: Für {name} war „{expected}“ erwartet, es ist aber „{got}“.',
   'problem.unit-does-not-fit':
     '{at}: „{name}“ wird in {wanted} angegeben, nicht in {unit}. Rechne um, oder berichtige die Einheit.',
@@ -37,7 +37,7 @@ export const problems: InWordsOf<typeof english> = {
   'problem.cannot-be-drawn':
     '{at}: Mit {name}: {value} lässt sich das Bild nicht zeichnen. Schreib eines von diesen: {allowed}.',
   'problem.no-cases':
-    '{at}: Das Paket hat keine Fälle. Füge einen Ordner „cases“ hinzu, mit mindestens einem Fall je Regel, in dem sie zutrifft, einem, in dem sie still bleibt, und einem, in dem es unbekannt bleibt.',
+    '{at}: Das Paket hat keine Fälle. Füg einen Ordner „cases“ hinzu, mit mindestens einem Fall je Regel, in dem sie zutrifft, einem, in dem sie still bleibt, und einem, in dem es unbekannt bleibt.',
   'problem.not-a-language':
     '{at}: „{name}“ benennt keine andere Sprache als die des Pakets. Nenn die Datei nur nach ihrer Sprache, etwa de.yaml.',
 }

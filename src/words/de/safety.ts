@@ -37,7 +37,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Halte andere fern. Halte dich nicht in dem Raum auf und schlaf nicht darin. Hängt sie am Strom und du musst nicht nah heran: Schalte die Sicherung aus.',
+    'Halte andere fern. Halte dich nicht in dem Raum auf und schlaf nicht darin. Hängt sie am Strom und musst du nicht nah heran: Schalte ihn an der Sicherung ab.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
@@ -45,7 +45,7 @@ export const safety: InWordsOf<typeof english> = {
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
-    'Sturz, Delle, Quetschung oder Kurzschluss vor weniger als 24 Stunden: Lass sie erst, bis 24 Stunden um sind, wo sie ist, und bleib weg.',
+    'Sturz, Delle, Quetschung oder Kurzschluss in den letzten 24 Stunden: Lass sie erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war: ${keep}`,

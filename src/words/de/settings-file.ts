@@ -10,7 +10,7 @@ export const settingsFile: InWordsOf<typeof english> = {
   'setup.file.form': 'Eine Datei mit Einstellungen',
   'setup.file.form.hint': 'Die Datei von „Als Datei ausgeben“. Was sie ändern würde, wird zuerst gezeigt.',
   'setup.file.none': 'Es kam keine Datei mit. Es wurde nichts geändert: Schick die Datei noch einmal.',
-  'setup.file.too-large': 'Die Datei hat mehr als {most, number} kB, ist also keine von mir. Es wurde nichts geändert.',
+  'setup.file.too-large': 'Die Datei hat mehr als {most, number} kB, ist also keine vom Bot. Es wurde nichts geändert.',
   'setup.file.out-of-reach':
     'Die Datei ließ sich nicht von Discord holen. Es wurde nichts geändert: Versuch es noch einmal.',
   'setup.file.not-text': 'Das ist keine Textdatei. Es wurde nichts geändert: Schick die von „Als Datei ausgeben“.',
@@ -19,7 +19,7 @@ export const settingsFile: InWordsOf<typeof english> = {
   'setup.file.not-settings':
     'Das ist keine Datei mit Einstellungen. Es wurde nichts geändert: Schick die von „Als Datei ausgeben“.',
   'setup.file.newer-format':
-    'Die Datei hat die Form {format, number}, und ich kenne nur die Form {known, number}. Es wurde nichts geändert: Nimm eine Datei aus dieser Version des Bots.',
+    'Die Datei hat das Format {format, number}, und der Bot kennt nur {known, number}. Es wurde nichts geändert: Nimm eine Datei aus dieser Version des Bots.',
   'setup.file.shape':
     'In der Datei stimmt etwas nicht bei „{at}“. Es wurde nichts geändert: Berichtige es, oder schick die Datei so, wie sie ausgegeben wurde.',
   'setup.file.title': 'Was diese Datei ändern würde',

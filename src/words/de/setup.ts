@@ -75,7 +75,7 @@ export const setup: InWordsOf<typeof english> = {
   'setup.now.no-offers': 'keine',
   'setup.now.offers': 'in {forum} bei Beiträgen mit {count, plural, one {dem Tag} other {den Tags}} {tags}',
   'setup.now.more-tags': '{count, number} weiteren',
-  'setup.now.offers-without-tag': 'in {forum}, aber seine Tags gibt es nicht mehr: wähl andere',
+  'setup.now.offers-without-tag': 'in {forum}, aber seine Tags gibt es nicht mehr: Wähl andere',
   'setup.choose.channel': 'Einen Textkanal wählen',
   'setup.choose.forum': 'Ein Forum wählen, neu oder um seine Tags zu ändern',
   'setup.choose.tag': 'Jetzt die Forum-Tags wählen',

@@ -51,7 +51,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.rises.none': 'Kein Anstieg über das Übliche hinaus.',
   'trends.rises.too-early': 'Ob etwas steigt, lässt sich sagen, sobald 13 Wochen gezählt sind.',
   'trends.rise':
-    '{family}: mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in der Woche vom {week}{sure, select, yes {; fällt unter allen Modellen auf} other {}})',
+    '{family}: Mehr Prüfungen gehen schlecht aus, als die Zahl der Prüfungen erklärt (bemerkt in der Woche vom {week}{sure, select, yes {; fällt unter allen Modellen auf} other {}})',
   'trends.rise.rule':
     '{family}: Ein Grund wird öfter genannt, als die Zahl der Prüfungen erklärt (bemerkt in der Woche vom {week}{sure, select, yes {; fällt unter allen Gründen auf} other {}}): {rule}',
   'trends.spikes': 'Nur in dieser Woche mehr als üblich, was weniger sicher ist',
@@ -60,7 +60,7 @@ export const trends: InWordsOf<typeof english> = {
   'trends.patterns': 'Gründe, die zusammen auftreten',
   'trends.patterns.none': 'Keine Gründe und Antworten treten öfter zusammen auf als vorher.',
   'trends.pattern':
-    '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, gegen {earlier, plural, =0 {weniger als fünf in jedem Vierteljahr des Jahres davor} other {# im Jahr davor}}, von {earlierOf, plural, =0 {zu wenigen, um sie zu zeigen} other {#}}{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
+    '{family}: {items}. {recent, number} von {recentOf, number} Prüfungen der letzten 8 Wochen, gegenüber {earlier, plural, =0 {weniger als fünf in jedem Vierteljahr des Jahres davor} other {# im Jahr davor}}, von {earlierOf, plural, =0 {zu wenigen, um sie zu zeigen} other {#}}{growth, plural, =0 {} other {; mindestens #-mal so häufig}}.',
   'trends.unknown-family': 'Zellen keines aufgeführten Modells',
   'trends.gone-family': '{id} (das Regelpaket ist nicht mehr installiert)',
   'trends.gone-rule': '{id} (ein Prüfpunkt eines Regelpakets, das nicht mehr installiert ist)',

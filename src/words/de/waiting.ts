@@ -36,7 +36,7 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.short.helpers': 'Rollen, die für Leute antworten dürfen, die nicht weiterkommen, und sonst nichts.',
   'setup.long.helpers':
     'Mitglieder dieser Rollen sehen mit /prüfung wartend, bei welchen Fragen jemand nicht weiterkommt, und dürfen sie beantworten oder an jemanden weitergeben. Fotos sehen sie nur, wenn sie den Kanal für Rückfragen lesen können. Sie sehen keine Berichte, entscheiden über keine Funde und können keine Prüfung übernehmen. Ihre eigenen Prüfungen werden gezählt wie alle. Nenn bis zu {roles, number} Rollen; nicht die, die alle haben, und keine, die einem Bot gehört.',
-  'setup.now.no-helpers': 'keine: nur die Moderation antwortet',
+  'setup.now.no-helpers': 'keine: Nur die Moderation antwortet',
   'setup.problem.everyone-as-helper':
     'Das ist die Rolle, die alle haben: Mit ihr könnten alle für alle antworten. Es wurde nichts geändert: Wähl eine andere Rolle.',
   'counting.now.moderator':
@@ -112,7 +112,7 @@ export const waiting: InWordsOf<typeof english> = {
   'setup.reminders.role-gone':
     'Die Rolle, die angepingt werden soll, gibt es nicht mehr: Niemand wird angepingt, bis du eine andere wählst.',
   'setup.reminders.silent':
-    '{role} würde nicht angepingt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder lass mich alle Rollen erwähnen.',
+    '{role} würde nicht angepingt: Erlaube in ihren Einstellungen allen, sie zu erwähnen, oder lass den Bot alle Rollen erwähnen.',
   'setup.choose.hours': 'Nach welcher Zeit',
   'setup.choose.ping': 'Wähl eine Rolle, die angepingt wird',
   'setup.hours': '{hours, plural, one {Nach # Stunde} other {Nach # Stunden}}',

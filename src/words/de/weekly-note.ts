@@ -16,10 +16,10 @@ export const weeklyNote: InWordsOf<typeof english> = {
   'note.no-counts': 'Für diese Woche wurde nichts gezählt.',
   'note.findings.label': 'Funde:',
   'note.findings':
-    '{open, plural, =0 {keiner wartet auf eine Entscheidung} one {# wartet auf eine Entscheidung} other {# warten auf eine Entscheidung}}{watching, plural, =0 {} one {, # wird beobachtet} other {, # werden beobachtet}}.',
+    '{open, plural, =0 {Keiner wartet auf eine Entscheidung} one {# wartet auf eine Entscheidung} other {# warten auf eine Entscheidung}}{watching, plural, =0 {} one {, # wird beobachtet} other {, # werden beobachtet}}.',
   'note.reviews.label': 'Modelle, die auf eine zweite Person aus der Moderation warten:',
   'note.reviews': '{count, plural, =0 {keine} other {{names}}}{more, plural, =0 {} other { und # weitere}}.',
   'note.links.label': 'Die Links:',
   'note.links':
-    '{count, plural, =0 {jeder wurde im letzten halben Jahr angesehen.} one {# wurde zuletzt vor mehr als einem halben Jahr angesehen.} other {# wurden zuletzt vor mehr als einem halben Jahr angesehen.}}',
+    '{count, plural, =0 {Jeder wurde im letzten halben Jahr angesehen.} one {# wurde zuletzt vor mehr als einem halben Jahr angesehen.} other {# wurden zuletzt vor mehr als einem halben Jahr angesehen.}}',
 }
