@@ -110,7 +110,7 @@ export const check: InWordsOf<typeof english> = {
     '{way}: {answered, plural, =0 {nada respondido aún} one {# respondida} other {# respondidas}}, {left, plural, one {queda # pregunta como mucho} other {quedan # preguntas como mucho}}',
   'where.stage': '{name} {count, number}',
   'where.long':
-    '{way}: preguntas que quedan como mucho, {answered, plural, =0 {nada respondido aún, unos 20 minutos en total} one {# respondida} other {# respondidas}}',
+    '{way} (preguntas por hacer, como mucho): {answered, plural, =0 {nada respondido aún, unos 20 minutos en total} one {# respondida} other {# respondidas}}',
   'where.again':
     '{way}: {answered, plural, =0 {nada respondido aún} one {# respondida} other {# respondidas}}, ahora una segunda mirada',
   'where.decided-long': '{verdict} Las preguntas que quedan solo pueden empeorar el resultado.',

@@ -39,7 +39,7 @@ export const families: Partial<Catalogue> = {
   'families.feature.open': '{feature}: aún no se dice nada',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
-    '{options}: {tells, select, must {descartada} strong {señal fuerte} moderate {señal} other {señal débil}}',
+    '{options}: {tells, select, must {descartada} strong {señal fuerte} moderate {señal media} other {señal débil}}',
   'families.counts.with': '{options}, {sides}',
   'families.tested.high': 'en una prueba a 5 A o más',
   'families.tested.middle': 'en una prueba de 1 a 5 A',
@@ -49,7 +49,7 @@ export const families: Partial<Catalogue> = {
   'families.size':
     '**Tamaño:** {diameter, number} × {length, number} mm · fuera de {thin, number} a {thick, number} mm de diámetro o de {short, number} a {long, number} mm de largo: señal débil',
   'families.resistance':
-    '**Resistencia de nueva:** unos {usual, number} mΩ · por encima de {limit, number} mΩ con cuatro hilos a 18–27 °C: señal débil',
+    '**Resistencia de nueva:** unos {usual, number} mΩ · por encima de {limit, number} mΩ con cuatro hilos, de 18 a 27 °C: señal débil',
   'families.guard':
     'Las lecturas solo cuentan más allá del error de su instrumento.{bare, select, yes { El peso nunca cuenta contra una celda vendida con circuito de protección.} other {}}',
   'families.button.waits': 'Mirar: {name}',
@@ -64,7 +64,7 @@ export const families: Partial<Catalogue> = {
   'families.made-open': 'varía o no se sabe',
   'families.tells.must': 'si no, descartada',
   'families.tells.strong': 'si no, señal fuerte',
-  'families.tells.moderate': 'si no, señal',
+  'families.tells.moderate': 'si no, señal media',
   'families.tells.weak': 'si no, señal débil',
   'families.tells.no-bearing': 'no demuestra nada',
   'families.strength.must': 'Descarta la celda',
@@ -74,9 +74,9 @@ export const families: Partial<Catalogue> = {
   'families.strength.no-bearing': 'No demuestra nada',
   'families.rewrap': 'No cuenta en contra de celdas reenfundadas abiertamente: {features}.',
   'families.printed':
-    '**Capacidad en la etiqueta:** {typical, number} mAh · por encima de {limit, number} mAh: descartada{least, plural, =0 {} other { · por debajo de # mAh: señal}}',
+    '**Capacidad en la etiqueta:** {typical, number} mAh · por encima de {limit, number} mAh: descartada{least, plural, =0 {} other { · por debajo de # mAh: señal media}}',
   'families.current':
-    '**Corriente de descarga continua en la etiqueta:** {list} · por encima de {highest, number} A: señal{uncut, plural, =0 {} other { · por encima de # A sin ese límite: señal débil}}',
+    '**Corriente de descarga continua en la etiqueta:** {list} · por encima de {highest, number} A: señal media{uncut, plural, =0 {} other { · por encima de # A sin ese límite: señal débil}}',
   'families.current.cut': '{amps, number} A con corte a {cutOff, number} °C',
   'families.current.free': '{amps, number} A',
   'families.mass':
@@ -257,7 +257,7 @@ export const families: Partial<Catalogue> = {
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'families.lines.head': 'Qué muestra una buena. Qué habla en contra de una celda.',
   'families.strengths':
-    'Descartada: basta una. Las señales se suman: {strong, plural, one {# fuerte} other {# fuertes}}, {moderate, plural, one {# señal sin más} other {# señales sin más}} o {weak, plural, one {# débil} other {# débiles}} hacen dudosa una celda.',
+    'Descartada: basta una. Las señales se suman: {strong, plural, one {# fuerte} other {# fuertes}}, {moderate, plural, one {# media} other {# medias}} o {weak, plural, one {# débil} other {# débiles}} hacen dudosa una celda.',
   'families.feature.unsaid':
     '¿Algo que ningún rasgo de aquí puede decir, como cuántas líneas de letras hay? Añade una foto con una frase: quien comprueba la ve junto a la pregunta. No cuenta nada.',
   'families.origin.built':

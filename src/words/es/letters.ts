@@ -25,7 +25,7 @@ export const letters: InWordsOf<typeof english> = {
   'letter.mismatch': 'Lo siguiente no coincide con la descripción:',
   'letter.unverified': 'Por lo siguiente, no se pudo verificar que la celda sea como se describe:',
   'letter.unverified.bare': 'No se pudo verificar que la celda sea como se describe.',
-  'letter.open': 'Por fuera no pude saber: {list}.',
+  'letter.open': 'Por fuera no se pudo comprobar lo siguiente: {list}.',
   'letter.fact': '{thing}: {value}',
   'letter.expected': '{fact} (este modelo: {value})',
   'letter.refund': 'Les pido que me devuelvan [importe] antes del [fecha], sin devolución de la celda.',

@@ -16,14 +16,14 @@ const keep =
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así, actúa ya.',
   'safety.now.sign':
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora, suéltala si la tienes en la mano y llama al número de emergencias.',
   'safety.now.worn':
     'Si va en tu ropa, en un bolso o en un aparato que tienes en la mano, no metas la mano: quítate la prenda o el bolso, suelta todo y aléjate.',
   'safety.now.far':
-    'Saca a todos del cuarto, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre: a 25 m o más.',
+    'Saca a todos de la habitación, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
   'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
   'safety.power': power,
   'safety.now.call':
@@ -37,15 +37,15 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Aleja a los demás. No te quedes ni duermas en ese cuarto. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico.',
+    'Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y siempre fue así, pero algo está mal, como abolladura, caída, cortocircuito, funda o anillo rotos, óxido, agua, tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría, no hace nada y siempre fue así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
-    'Caída, golpe, aplastamiento o cortocircuito hace menos de 24 horas: primero déjala donde está hasta que pasen 24 horas, y no te acerques.',
+    'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.keep.never': `Solo si está fría, no hace nada y nunca pasó nada de eso: ${keep}`,
@@ -54,9 +54,9 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió: quítate la ropa que tocó. Lava la piel con agua y jabón; enjuaga los ojos con agua limpia, párpados abiertos, sin lentes de contacto; cada cosa 15 minutos o más. Si lo respiraste: sal al aire libre. Si llegó a los ojos, se respiró o tragó, o duele la piel: llama al número de emergencias ya, no al terminar.',
+    'Primeros auxilios si te alcanzó lo que salió: quítate la ropa afectada. Lava la piel con agua y jabón; quítate las lentes de contacto y enjuaga los ojos con agua limpia, con los párpados abiertos; cada cosa, 15 minutos o más. Si lo respiraste, sal al aire libre. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, no al terminar.',
   'safety.aid.swallowed':
-    'Tragado: enjuaga la boca. No provoques el vómito. No comas ni bebas. Llama ya al número de emergencias o de toxicología.',
+    'Si se tragó: enjuaga la boca. No provoques el vómito. No comas ni bebas nada. Llama ya al número de emergencias o al servicio de toxicología.',
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: llama ya al número de emergencias, o que alguien llame. Mantén la piel quemada 20 minutos bajo agua corriente fresca. No quites lo que esté pegado a la piel.',
   'safety.test':

@@ -62,7 +62,7 @@ export const verdicts: InWordsOf<typeof english> = {
     'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin que tú la envíes.',
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
-  'next.hazard-unsure': `Trata la celda como peligrosa hasta aclararlo: ante {count, plural, one {# señal de peligro} other {# señales de peligro}} tuviste dudas: {signs}. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `Trata la celda como peligrosa hasta aclararlo. Tuviste dudas ante {count, plural, one {# señal de peligro} other {# señales de peligro}}: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked':
     '**Aún no se preguntó:** {signs}. Cualquiera puede significar peligro; «{button}» lo pregunta.',
@@ -70,7 +70,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.buy': 'Compra solo en tiendas conocidas, en las que compra mucha gente, y nunca solo por un precio bajo.',
   'next.helper': '{ask} Aquí: pulsa «{button}».',
   'next.ask':
-    'Pregunta a alguien que entienda de celdas, con fotos de la funda y de los dos extremos que ya tengas, o que puedas hacer sin tocar la celda ni acercarte a ella.',
+    'Pregunta a alguien que entienda de celdas, con fotos de la funda y los dos extremos que ya tengas o puedas hacer sin tocar la celda ni acercarte a ella.',
   'next.ask.untouched': 'Pregunta a alguien que entienda de celdas y muéstrale fotos que ya tengas.',
   'caution.full': `${proves} ${unsure} ${loose} ${local}`,
   // Where the result says already not to use the cell.
@@ -79,7 +79,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'button.close': 'Cerrar y borrar las respuestas',
   'verdict.danger.so-far': 'Esto es peligroso.',
   'verdict.ruled-out.so-far': 'Ya está claro: no es la celda que dice ser.',
-  'verdict.doubtful.so-far': 'Ya dudosa.',
+  'verdict.doubtful.so-far': 'Ya es dudosa.',
   'verdict.would-tell': 'Qué ayudaría a saber más: {tools}.',
   'next.handle': `${safety['safety.quiet.only']} guárdala sola, lejos de metales y de todo lo que pueda arder. Si no, déjala donde está y no la toques.`,
   'part.means': 'Qué significa el resultado',
