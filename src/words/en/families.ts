@@ -250,7 +250,7 @@ export const families = {
   'picture.constructions': 'Constructions',
   'privacy.families.name': 'Models you described:',
   'privacy.families':
-    "Which versions, reference cells and photos of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.",
+    'Which versions, reference cells and photos of your server’s models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.',
   'families.lines.head': 'What a good one shows. What speaks against a cell.',
   'families.strengths':
     'Ruled out: one is enough. Signs add up: {strong, plural, one {# strong sign} other {# strong signs}}, {moderate, plural, one {# sign} other {# signs}} or {weak, plural, one {# weak one} other {# weak ones}} make a cell doubtful.',
