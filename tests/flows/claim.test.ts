@@ -87,7 +87,7 @@ describe('the check that starts from a claim', () => {
     if (form.kind !== 'modal') throw new Error('no form')
     now = messageOf(await wren().submit(form.modal, { value: '9900 mAh' }))
     presses += 2
-    for (const label of ['18650', 'all of it is still so']) {
+    for (const label of ['18650', 'no change']) {
       now = await pressed(wren(), now, label)
       presses += 1
     }
