@@ -117,7 +117,7 @@ export const check = {
     'You answered “{answer}”. Not by itself, but together with {figure}, that would count strongly against the cell. Look once more, then answer again.',
   'again.why-all':
     'You answered {answers}. Together that would count strongly against the cell, and a slip is easy. Look at each once more.',
-  'again.all-still': 'I looked again: no change',
+  'again.all-still': 'I looked again: still the same',
   'again.not': 'Not {answer}',
   'again.ten-times': 'You typed {value}. Did you mean {other}? Count the digits.',
   'again.measure': 'Measure once more and type it in',

@@ -65,8 +65,8 @@ export const safety = {
   'safety.aid.swallowed':
     'Swallowed: rinse out the mouth. Do not try to make yourself or anyone else vomit. Do not eat or drink. Call your emergency number or poison line at once.',
   'safety.aid.burn':
-    'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Do not pull off anything that sticks to the skin.',
+    'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If the cell goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If the cell goes on getting hotter, get away: do not stay to stop the test.',
 } as const

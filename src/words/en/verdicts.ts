@@ -65,7 +65,7 @@ export const verdicts = {
   'verdict.hazards-unasked': '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks.',
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
-  'next.helper': '{ask} Here: press “{button}”.',
+  'next.helper': '{ask} Here, press “{button}”.',
   'next.ask':
     'Ask somebody who knows cells, with photos of the wrap and both ends that you already have, or can take without touching or going near the cell.',
   'next.ask.untouched': 'Ask somebody who knows cells, and show them photos you already have.',

@@ -58,7 +58,7 @@ export const waiting = {
   'desk.no-pair': 'One helper is enough',
   'desk.pair.on':
     'You have asked for a second helper: if a helper’s answer would mean that it is not the cell it claims to be, another must say the same before it counts.',
-  'desk.asked': '{holder} is asked whether the check can be closed.',
+  'desk.asked': '{holder} has been asked whether the check can be closed.',
   'desk.untold':
     'I could not tell {holder}: it was shown in no channel that I may write in. They see it when they next open the check.',
   'desk.redirected.unseen': 'I could not show it in a channel. The person it is for finds it with /check list.',
