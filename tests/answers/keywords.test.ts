@@ -11,7 +11,7 @@ const matters: readonly Record<'en' | 'de' | 'es', RegExp>[] = [
   { en: /\bauction|\bflea market/, de: /auktion|flohmarkt/, es: /subasta|mercadillo/ },
   { en: /\bgrade (a|b|c)\b|\b(a|b) grade/, de: /grade (a|b)|[abc]-ware/, es: /\bgrado (a|b|c)\b/ },
   { en: /\brecall/, de: /ruckruf|zuruckgerufen/, es: /retirad[ao]s? del|\bretirada\b/ },
-  { en: /\berr\b|error|"null"/, de: /fehler(code|meldung)|zeigt fehler|„err“/, es: /\b(da|pone|codigo de) error\b/ },
+  { en: /\berr\b|error|“null”/, de: /fehler(code|meldung)|zeigt fehler|„err“/, es: /\b(da|pone|codigo de) error\b/ },
   {
     en: /\bsolder/,
     de: /\blot(en|et|zinn|kolben)|gelotet|verlotet/,

@@ -65,7 +65,7 @@ describe('a release', () => {
 
   test('in words names the planted pattern and accuses no family that only grows', async () => {
     const { out } = await run('--db', db)
-    expect(out).toMatch(/Reasons that come together[\s\S]*brant-40/)
+    expect(out).toMatch(/Reasons that occur together[\s\S]*brant-40/)
     expect(out).not.toMatch(/harrow-30[^\n]*more checks end badly/)
     expect(out).toMatch(/go up in fives/)
     expect(out).toMatch(/do not use or charge the cell/)

@@ -23,7 +23,11 @@ const counted: readonly (readonly [Key, string, Record<keyof typeof samples, rea
   [
     'next.hazard-unsure',
     'count',
-    { en: ['danger sign', 'danger signs'], de: ['Gefahrenzeichen', 'Gefahrenzeichen'], es: ['señal', 'señales'] },
+    {
+      en: ['question about danger is', 'questions about danger are'],
+      de: ['Gefahrenzeichen', 'Gefahrenzeichen'],
+      es: ['señal', 'señales'],
+    },
   ],
 ]
 const others = { drafts: 5, counted: 5, decisions: 5, signs: '“?”' }

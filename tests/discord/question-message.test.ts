@@ -44,7 +44,7 @@ test('a printed figure is read once more, a measured one measured once more', ()
   expect(figure).toMatch(
     /You answered “9,900 mAh” and “18650 [^”]*”\. Together that would count strongly against the cell/,
   )
-  expect(figure).toMatch(/I looked: all of it is still so/)
+  expect(figure).toMatch(/I looked again: still the same/)
   expect(figure).toMatch(/Not 18650/)
   expect(figure).not.toMatch(/questions? left/)
   const measured = { ...begin('full'), again: reading(33), question: program.questions.get('mass') }
@@ -95,7 +95,7 @@ test('a long way is told in minutes and stage by stage, a short one in questions
   expect(shown(begin('full'))).toMatch(
     new RegExp(`\\*\\*Safety ${of.safety}\\*\\* · Label ${of.label} · Look ${of.look}`),
   )
-  expect(shown(begin('quick'))).toMatch(/10 questions left at most/)
+  expect(shown(begin('quick'))).toMatch(/at most 10 questions left/)
   const decided = { ...begin('full'), decided: 'ruled-out' } as const
   expect(shown(decided)).toMatch(/The questions that are left could only make the result worse/)
   expect(shown({ ...decided, left: { all: 4 } })).toMatch(/Up to 4 questions are left/)

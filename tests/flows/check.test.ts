@@ -18,7 +18,7 @@ describe('from the command to a verdict', () => {
     expect(steps).toBeGreaterThan(10)
     expect(text(message)).toMatch(/^## Undecided/m)
     expect(text(message)).toMatch(/Consumer Product Safety Commission/)
-    expect(text(message)).toMatch(/not sure about \d+ danger signs/)
+    expect(text(message)).toMatch(/\d+ questions about danger are still open/)
     await pressed(wren(), message, 'Close and delete the answers')
   })
 

@@ -110,7 +110,7 @@ test('a closed check is not opened again; another begins with what was known of 
 
 test('a second helper is wanted and not any more, in the menu of the holder alone', async () => {
   const menu = await pressed(wren(), await startCheck(wren()), 'Ask or hand over')
-  const wanted = await pressed(wren(), menu, 'Want a second helper')
+  const wanted = await pressed(wren(), menu, 'Ask for a second helper')
   expect(text(wanted)).toMatch(/another one must say the same/)
   expect(text(await pressed(wren(), wanted, 'One helper is enough'))).not.toMatch(/another one must say the same/)
 })

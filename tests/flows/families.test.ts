@@ -83,7 +83,7 @@ describe('a family', () => {
     expect(text(page)).toMatch(/2,500 mAh · above 2,600 mAh: ruled out/)
     const tried = await tryIt(tomas(), page)
     expect(text(tried)).toMatch(/Tried on \d+ made-up cells/)
-    expect(text(tried)).toMatch(/Nothing was checked as this model before/)
+    expect(text(tried)).toMatch(/Nothing has been checked as this model before/)
     const asked = await ask(tomas(), tried)
     expect(text(asked)).toMatch(/Another moderator has to agree/)
     // Who asked cannot agree: their own messages do not offer it, and the channel's refuses.

@@ -96,7 +96,7 @@ test('looks that contradict each other are named when they are tried, and cannot
   const legs = facts.traits['legs'] ?? { made: [], against: [], remarks: [] }
   await kept({ ...facts, traits: { ...facts.traits, legs: { ...legs, made: ['three', 'four'] } } })
   const tried = await finalOf(await press(tomas(), await shown(tomas()), 'Try it'))
-  expect(text(tried)).toMatch(/Not yet: Legs: one answer counts both for and against it/)
+  expect(text(tried)).toMatch(/Not yet\. Legs: one answer counts both for and against it/)
   expect(buttons(tried).map(one => one.label)).not.toContain('Ask a second moderator')
 })
 

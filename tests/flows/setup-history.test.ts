@@ -18,7 +18,7 @@ const undos = (message: SeenMessage) => buttons(message).filter(one => one.label
 
 describe('settings', () => {
   test('each change is there with who, when, from what to what, and goes back by one press', async () => {
-    expect(text(await history())).toMatch(/Nothing was changed yet/)
+    expect(text(await history())).toMatch(/Nothing has been changed yet/)
     await warden.choose(await warden.open('reports'), [demoReportsChannel])
     await warden.choose(await warden.open('language'), ['de'])
     const seen = await history()
@@ -45,11 +45,11 @@ describe('settings', () => {
     await warden.choose(await warden.open('language'), ['de'])
     await warden.choose(await warden.open('language'), ['es'])
     const seen = await history()
-    expect(text(seen)).toMatch(/cannot be taken back: <@\d+> has changed the same thing after it/)
+    expect(text(seen)).toMatch(/cannot be taken back: <@\d+> changed the same thing after it/)
     expect(undos(seen)).toHaveLength(1)
     const id = encodeSetup({ revision: 2, act: { is: 'undo', of: 1 } })
     const forged = await warden.person.click(await postButton(room.standIn, id), id)
-    expect(text(messageOf(forged))).toMatch(/has changed the same thing after it/)
+    expect(text(messageOf(forged))).toMatch(/changed the same thing after it/)
     expect(await warden.settings()).toMatchObject({ language: 'es', revision: 2 })
   })
 

@@ -78,10 +78,10 @@ test('a helper looks at it, which the others see; a second claim is refused; the
 
 test('a question is left to a role, and is then among those of its members', async () => {
   await stuck()
-  const form = await press(tomas(), plea(), 'Leave it to')
+  const form = await press(tomas(), plea(), 'Pass it to')
   if (form.kind !== 'modal') throw new Error('no form')
   await tomas().submit(form.modal, { taker: [helpers] })
-  expect(await listed(ilse(), 'mine')).toMatch(new RegExp(`Left to <@&${helpers}>`))
+  expect(await listed(ilse(), 'mine')).toMatch(new RegExp(`Passed to <@&${helpers}>`))
   expect(await listed(tomas(), 'mine')).toMatch(/Nothing of this kind is waiting/)
 })
 

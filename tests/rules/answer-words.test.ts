@@ -163,9 +163,9 @@ describe('what may save somebody is said as often as in English', () => {
 
 test('buttons, verdicts and headings are called what they are called on the screen', () => {
   const named: readonly (readonly [RegExp, Key])[] = [
-    [/"[Cc]an't tell"/, 'check.unsure'],
-    [/"Not checked"/, 'part.unchecked'],
-    [/"[Nn]othing found"/, 'trends.verdict.nothing-found'],
+    [/“[Cc]an’t tell”/, 'check.unsure'],
+    [/“Not checked”/, 'part.unchecked'],
+    [/“[Nn]othing found”/, 'trends.verdict.nothing-found'],
     [/\*\*Write to the seller\*\*/, 'letter.write'],
   ]
   const wrong = pairs.filter(({ language, en, said }) =>
@@ -193,6 +193,8 @@ test('a command that an entry names exists, and is named as Discord names it in 
 })
 
 test('nothing is left in English, and each language quotes in its own way', () => {
+  const straight = pairs.filter(({ en }) => /"|\p{L}'\p{L}/u.test(en))
+  expect(straight.map(one => one.at)).toEqual([])
   const same = pairs.filter(({ en, said }) => en === said && /\p{L}{4,}/u.test(en))
   expect(same.map(one => one.at)).toEqual([])
   for (const { at, language, said } of pairs) expect(said, at).not.toMatch(foreignQuotes[language] as RegExp)

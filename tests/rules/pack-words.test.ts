@@ -37,6 +37,10 @@ describe.each(all)('%s in %s', (_, language, pack) => {
   const words = pack.words[language] as PackWords
   const told = pairs(pack, words)
 
+  test('quotes in English with “ ” and ’, as every other screen does', () => {
+    expect(told.filter(([, own]) => /"|\p{L}'\p{L}/u.test(own))).toEqual([])
+  })
+
   test('lacks nothing', () => {
     expect(missingWords(pack, words)).toEqual([])
   })

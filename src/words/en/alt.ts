@@ -159,7 +159,7 @@ export const altEn: Readonly<Record<string, string>> = {
 
   // how to measure
   'measuring-calliper-diameter':
-    'How to measure the diameter: the jaws of the calliper lie square across the middle of the wrap.',
+    'How to measure the diameter: the jaws of the callipers lie square across the middle of the wrap.',
   'measuring-ruler-length':
     'How to measure the length: the cell stands on a table beside a ruler; a piece of card lies level on its top and reaches to the ruler.',
   'measuring-rest-before-voltage':

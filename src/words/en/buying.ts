@@ -21,7 +21,7 @@ export const buying = {
   'buying.suspect.where':
     'Say beforehand that the cell may be damaged or counterfeit: not every place takes those. The US Consumer Product Safety Commission, as reported in 2021, says of a cell like that: stop using it, do not mail or ship it, do not take it apart, do not throw it away, find a qualified recycler.',
   'buying.later.title': 'A suspect cell that was always cold and quiet',
-  'buying.later': 'None of this ever: keeping it, disposal, money',
+  'buying.later': 'None of this ever happened: what to do with it',
   'buying.sooner': 'First things first',
   'buying.report.title': 'Where to report it',
   'buying.report.text':

@@ -29,7 +29,7 @@ export const families = {
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Size; protected: with a protection circuit',
   'families.form.figures': 'Figures: label and data sheet',
-  'families.form.figures.hint': 'Such as: 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. Can stay empty.',
+  'families.form.figures.hint': 'For example 2500 mAh, min 2450 mAh, 20 A, 30 A 75 °C, 45 g. May be left empty.',
   'families.built.or': '(or {others})',
   'families.built.line': '**{letter}** {features}',
   'families.feature.at': '{feature}: {made}',
@@ -144,7 +144,7 @@ export const families = {
   'families.back-test.too-few-checks': 'There are too few checks of past weeks to say how many would change.',
   'families.back-test.too-often':
     'The bot says how many checks would change at most six times a week; that is used up.',
-  'families.problem': 'Not yet: {problem}',
+  'families.problem': 'Not yet. {problem}',
   'families.problem.always-speaks':
     '{feature}: it would say something about every cell, whatever it looks like. Leave one answer out.',
   'families.problem.contradictory': '{feature}: one answer counts both for and against it. Keep one of the two.',
@@ -193,7 +193,8 @@ export const families = {
   'families.waits': '### {name}: version {number} is waiting\n{who} says: {why}',
   'families.why': 'Why? One sentence for the history',
   'families.why.first': 'First version',
-  'families.why.first.hint': 'How do you know it? Such as: counted on five cells. Can stay empty for a first version.',
+  'families.why.first.hint':
+    'How do you know it? For example: counted on five cells. May be left empty for a first version.',
   'families.successor': 'What to use instead',
   'families.successor.none': 'Nothing',
   'families.history.title': '### {name}: history',
@@ -250,7 +251,7 @@ export const families = {
   'picture.constructions': 'Constructions',
   'privacy.families.name': 'Models you described:',
   'privacy.families':
-    "Which versions, reference cells and photos of your server's models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.",
+    'Which versions, reference cells and photos of your server’s models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.',
   'families.lines.head': 'What a good one shows. What speaks against a cell.',
   'families.strengths':
     'Ruled out: one is enough. Signs add up: {strong, plural, one {# strong sign} other {# strong signs}}, {moderate, plural, one {# sign} other {# signs}} or {weak, plural, one {# weak one} other {# weak ones}} make a cell doubtful.',
@@ -273,9 +274,9 @@ export const families = {
     'Dimple: a small hollow in the can, under the ring (no dent). Vent disc: the metal disc below the positive contact. Weld marks: dots or short lines that the maker welded on the contact.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',
   'families.button.again': 'Open the form again, filled in',
-  'families.try.first': 'Nothing was checked as this model before.',
+  'families.try.first': 'Nothing has been checked as this model before.',
   'families.try.unlisted':
-    'Of the checks of past weeks that named no listed model, {change, select, few {few} some {some} other {many}} would come out otherwise.',
+    'Of the checks of past weeks that named no listed model, {change, select, few {few} some {some} other {many}} would come out differently.',
   'families.now-in-force': '{name}: version {number} is in force since {when}, agreed to by {who}.',
   'families.now-sent-back': '{name}: {who} has sent it back to its draft.',
   'command.family.offer': 'Offer a good cell as a reference for a model',

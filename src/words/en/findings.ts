@@ -11,13 +11,13 @@ export const findings = {
   'finding.new.whole': 'more checks of this model end badly than before, and not just because more people check.',
   'finding.new.faults':
     '{count, plural, one {This reason is} other {These reasons are}} given more often than before: {faults}.',
-  'finding.new.together': '{all, select, yes {They come} other {Some of them come}} together in the same checks.',
+  'finding.new.together': '{all, select, yes {They occur} other {Some of them occur}} together in the same checks.',
   'finding.new.with': 'Often in the same checks: {items}.',
   'finding.sure.label': '{quiet, select, yes {How sure it was} other {How sure}}:',
   'finding.sure.both':
-    'as sure as counts can be. It stands out among everything that is watched here, and the same things come together in one check after another.',
+    'as sure as counts can be. It stands out among everything that is watched here, and the same things occur together in one check after another.',
   'finding.sure.rise': 'fairly sure. It stands out among everything that is watched here.',
-  'finding.sure.pattern': 'fairly sure. The same things come together in more checks than chance explains.',
+  'finding.sure.pattern': 'fairly sure. The same things occur together in more checks than chance explains.',
   'finding.sure.little':
     'not very sure. With so many models and faults watched, one of them rises by chance now and then.',
   'finding.since': 'First found in the week of {from}.',
@@ -28,10 +28,10 @@ export const findings = {
   'finding.many.people': 'at least 5 people. How many exactly is never shown, so that nobody is singled out.',
   'finding.noise.label': 'What it would take to be mere chance:',
   'finding.noise.both':
-    'two rare coincidences at once: a run of bad luck that stands out among everything watched here, and things that come together though nothing joins them, which fewer than 1 of 20 such searches find by chance alone.',
+    'two rare coincidences at once: a run of bad luck that stands out among everything watched here, and things that occur together though nothing joins them, which fewer than 1 of 20 such searches find by chance alone.',
   'finding.noise.rise': 'a run of bad luck so rare that it stands out even among everything watched here.',
   'finding.noise.pattern':
-    'things that come together though nothing joins them. By chance alone fewer than 1 of 20 such searches find any.',
+    'things that occur together though nothing joins them. By chance alone fewer than 1 of 20 such searches find any.',
   'finding.noise.little':
     'a run of bad luck. One thing that fails about once a week has one like it about once in 6 years; but many things are watched here, so one of them has it now and then.',
   'finding.noise.else':

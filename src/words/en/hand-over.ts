@@ -98,7 +98,7 @@ export const handOver = {
   'form.ask.words': 'What are you unsure about?',
   'form.ask.photos': 'Photos of the cell',
   'form.ask.photos.hint':
-    'Up to ten, no place, time or device. Seen by all who read the moderators’ channel, until answered.',
+    'Up to ten; place, time, device removed. Seen by all in the moderators’ channel until answered.',
   'form.offer.to': 'To whom',
   'form.offer.to.hint': 'A person or a role. Leave it empty, and the first person to take it gets it.',
   'form.why': 'Why',

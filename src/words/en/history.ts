@@ -4,7 +4,7 @@ export const history = {
   'history.title.links': 'What was changed about the links',
   'history.intro':
     'The newest first. Each change can be taken back as long as nobody has changed the same thing after it. The last {most, number} changes are kept, each for a year.',
-  'history.none': 'Nothing was changed yet, or it is more than a year ago.',
+  'history.none': 'Nothing has been changed yet, or not within the last year.',
   'history.open': 'What was changed',
   'history.made': '{when}, {who}:',
   'history.undid': '{when}, {who} took back the change of {of}:',
@@ -28,9 +28,9 @@ export const history = {
   'history.sure.yes': 'Take it back',
   'history.sure.no': 'Leave it',
   'history.no.change-forgotten': 'This change is not kept any more, so it cannot be taken back. Nothing was changed.',
-  'history.no.undone-already': '{who} has taken this back already, {when}. Nothing was changed.',
+  'history.no.undone-already': '{who} took this back already, {when}. Nothing was changed.',
   'history.no.changed-since':
-    'It cannot be taken back: {who} has changed the same thing after it, {when}. Take that back first, or set it again.',
+    'It cannot be taken back: {who} changed the same thing after it, {when}. Take that back first, or set it again.',
   'history.no.changed-since.unknown':
     'It cannot be taken back: the same thing was changed after it. Set it again instead.',
   'history.no.pooling-since':

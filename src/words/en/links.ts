@@ -16,9 +16,9 @@ export const links = {
   'links.manage.count':
     '{count, plural, =0 {There is no link yet.} one {There is # link.} other {There are # links.}} The limit is {most, number}.',
   'links.manage.old':
-    '{count, plural, one {# was not looked at for more than a year.} other {# were not looked at for more than a year.}}',
+    '{count, plural, one {# has not been looked at for more than a year.} other {# have not been looked at for more than a year.}}',
   'links.manage.care':
-    'Only sources that many people have used for years. Open the page before you say that it is still good.',
+    'Add only sources that many people have used for years. Open the page before you say that it is still good.',
   'links.choose': 'Choose a link',
   'links.reviewed': 'looked at {date}',
   'links.reviewed.old': 'not looked at since {date}',

@@ -7,6 +7,6 @@ export const policy = {
     'Write /privacy to the bot: it shows what is kept under your id, deletes it at once, and lets you say that you are not to be counted.',
   'policy.terms.title': 'Terms of use',
   'policy.terms.unproven':
-    'The bot helps to tell false cells by what can be seen and measured. It says nothing about whoever sold a cell, and it comes without any warranty.',
-  'policy.terms.fair': 'Do not use the bot to accuse or trouble anybody, and do not try to keep it from others.',
+    'The bot helps to spot counterfeit cells by what can be seen and measured. It says nothing about whoever sold a cell, and it comes without any warranty.',
+  'policy.terms.fair': 'Do not use the bot to accuse or trouble anybody, and do not try to stop others from using it.',
 } as const

@@ -12,7 +12,7 @@ const power =
 const only =
   'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked or smelled:'
 const keep =
-  'cover both ends with electrical tape and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from what can burn. Otherwise do not touch it: ask the fire service.'
+  'cover both ends with electrical tape and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -32,7 +32,8 @@ export const safety = {
   'safety.now.gone-quiet':
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
-  'safety.cooling': `It is different only if it got hot in use, was never too hot to hold, and now cools: leave it and its device there, and never touch, use or charge it again, not even to feel it. If it does not cool: get away and call your emergency number.`,
+  'safety.cooling':
+    'One case is different: it got hot in use, was never too hot to hold, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet, with no liquid, crust or powder on it',
@@ -40,7 +41,7 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off at the fuse box.',
+    'Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse box or a switch.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
@@ -60,12 +61,12 @@ export const safety = {
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. In the eyes, breathed in, swallowed, or skin hurts: call your emergency number at once, not only afterwards.',
+    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once. Do not wait until the rinsing is done.',
   'safety.aid.swallowed':
     'Swallowed: rinse out the mouth. Do not try to make yourself or anyone else vomit. Do not eat or drink. Call your emergency number or poison line at once.',
   'safety.aid.burn':
-    'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave what sticks to the skin.',
+    'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, with nothing flammable nearby, away from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If the cell goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If the cell goes on getting hotter, get away: do not stay to stop the test.',
 } as const

@@ -119,7 +119,7 @@ export const setup = {
   'setup.place.everyone-reads':
     'Everybody can read {channel}, and this is for moderators only. Take “View Channel” from the role that everybody has there, or choose another channel.',
   'setup.place.refused':
-    'Discord does not let me write in {channel}, though its permissions say I may. See whether I am in a time-out, then try again.',
+    'Discord does not let me write in {channel}, though its permissions say I may. Check whether I have been timed out, then try again.',
   'setup.problem.role-gone': 'One of these roles is gone. Nothing was changed: choose again.',
   'setup.problem.role-of-bot':
     '{role} belongs to a bot or a subscription, so nobody can be given it. Nothing was changed: choose another role.',

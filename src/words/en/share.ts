@@ -7,5 +7,5 @@ export const share = {
     'One cell, checked from outside by the person who has it. It says what was seen and measured on this cell, and nothing about who made or sold it.',
   'share.by': 'Shown by {who}.',
   'share.remove': 'Remove it',
-  'share.removed': 'It is removed.',
+  'share.removed': 'It has been removed.',
 } as const

@@ -32,7 +32,7 @@ export const trends = {
   'trends.weeks': 'Failed checks that each week’s report added',
   'trends.weeks.failed': 'Danger, ruled out or doubtful; some were made in earlier weeks',
   'trends.weeks.alarm':
-    'A rise of one model or one reason, so also over a low bar of all; what comes together is marked with its finding',
+    'A rise of one model or one reason, so also over a low bar of all; what occurs together is marked with its finding',
   'trends.weeks.withheld': 'No release',
   'trends.fives':
     'Numbers mean “at least” and go up in fives; what stands for fewer than five people is not shown. They only describe the people who checked here, not the market.',
@@ -53,8 +53,8 @@ export const trends = {
   'trends.spikes': 'More than usual this week alone, which is less sure',
   'trends.spike': '{family}: failed checks',
   'trends.spike.rule': '{family}: {rule}',
-  'trends.patterns': 'Reasons that come together',
-  'trends.patterns.none': 'No reasons and answers come together more often than before.',
+  'trends.patterns': 'Reasons that occur together',
+  'trends.patterns.none': 'No reasons and answers occur together more often than before.',
   'trends.pattern':
     '{family}: {items}. {recent, number} of {recentOf, number} checks of the last 8 weeks, against {earlier, plural, =0 {fewer than five in each quarter of the year before} other {# in the year before}}, of {earlierOf, plural, =0 {too few to show} other {#}}{growth, plural, =0 {} other {; at least # times as common}}.',
   'trends.unknown-family': 'Cells of no listed model',
