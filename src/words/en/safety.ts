@@ -33,7 +33,7 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use, was never too hot to hold, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling: get away and call your emergency number.',
+    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet, with no liquid, crust or powder on it',
@@ -61,7 +61,7 @@ export const safety = {
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if what came out got on you: take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once. Do not wait until the rinsing is done.',
+    'First aid if what came out got on you. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, or have someone call, and do not wait to do the rest. Take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air.',
   'safety.aid.swallowed':
     'Swallowed: rinse out the mouth. Do not try to make yourself or anyone else vomit. Do not eat or drink. Call your emergency number or poison line at once.',
   'safety.aid.burn':

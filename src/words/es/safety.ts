@@ -8,7 +8,7 @@ const wait =
 
 const call = 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de litio dañadas, quién la recoge.'
 const power =
-  'Solo si no arde, humea, sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
+  'Solo si no arde ni echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
 const only =
   'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió:'
 const keep =
@@ -40,7 +40,7 @@ export const safety: InWordsOf<typeof english> = {
     'Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico.',
   'safety.cold.call': call,
   'safety.cold.carry':
-    'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni cierre herméticamente. Déjala allí.',
+    'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
   'safety.quiet.sign':
     'Está fría, no hace nada y siempre fue así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
@@ -54,7 +54,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió: quítate la ropa afectada. Lava la piel con agua y jabón; quítate las lentes de contacto y enjuaga los ojos con agua limpia, con los párpados abiertos; cada cosa, 15 minutos o más. Si lo respiraste, sal al aire libre. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, no al terminar.',
+    'Primeros auxilios si te alcanzó lo que salió. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y no esperes para lo demás. Quítate la ropa afectada. Lava la piel con agua y jabón; quítate las lentes de contacto y enjuaga los ojos con agua limpia, con los párpados abiertos; cada cosa, 15 minutos o más. Si lo respiraste, sal al aire libre.',
   'safety.aid.swallowed':
     'Si se tragó: enjuaga la boca. No provoques el vómito. No comas ni bebas nada. Llama ya al número de emergencias o al servicio de toxicología.',
   'safety.aid.burn':
