@@ -85,7 +85,7 @@ describe('settings', () => {
     await room.services.queue.idle()
     const said = replies.map(reply => text(messageOf(reply)))
     expect(
-      said.filter(one => /Somebody else got there first|taken this back already/.test(one)).length,
+      said.filter(one => /Somebody else got there first|took this back already/.test(one)).length,
     ).toBeLessThanOrEqual(1)
     expect(await warden.settings()).toMatchObject({ language: null, revision: 2 })
     expect(await room.services.servers.history(server)).toHaveLength(2)
