@@ -226,7 +226,7 @@ describe('a family', () => {
     expect(text(now)).toMatch(/Legs: Four, \*\*unlike what is described here\*\* \(Three\)/)
     expect(text(now)).toMatch(/Look again at what is marked/)
     const before = await pressed(tomas(), now, 'Back')
-    expect(text(before)).toMatch(/Have you lifted a wrap/)
+    expect(text(before)).toMatch(/what lies under the insulating ring/)
     const { store } = room.services.families
     expect(await store.references(server, head?.id ?? '')).toEqual([])
     const summary = await pressed(tomas(), before, '.leave')

@@ -25,7 +25,7 @@ export const buying: InWordsOf<typeof english> = {
   'buying.suspect.where':
     'Sag vorher, dass sie beschädigt oder gefälscht sein kann: Nicht jede Stelle nimmt sie. Die US-Behörde für Produktsicherheit rät, wie 2021 berichtet wurde: nicht mehr benutzen, nicht verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
   'buying.later.title': 'Eine verdächtige Zelle, an der nichts davon je vorkam',
-  'buying.later': 'Nichts davon je: Aufbewahren, Abgeben, Geld',
+  'buying.later': 'Nichts davon kam je vor: was du mit ihr tust',
   'buying.sooner': 'Erst das Dringende',
   'buying.report.title': 'Wem du es meldest',
   'buying.report.text':

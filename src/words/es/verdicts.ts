@@ -17,7 +17,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.doubtful': 'Dudosa: hay demasiado en su contra',
   'verdict.open': 'Sin aclarar: no se pudo decidir',
   'verdict.nothing-found': 'No se encontró nada, y eso no demuestra nada',
-  'verdict.danger.means': 'Lo que viste es peligroso ahora mismo, sea la celda que sea.',
+  'verdict.danger.means': 'Lo que indicaste hace peligrosa la celda, sea la que sea.',
   'verdict.ruled-out.means': 'Al menos una cosa que respondiste es imposible en la celda que dice ser.',
   'verdict.doubtful.means': 'Lo que hay en su contra no lo demuestra del todo, pero basta: no la uses ni la cargues.',
   'verdict.open.means': 'Nada descarta la celda, y nada puede confirmarla: lo comprobado no basta para decir más.',
