@@ -49,40 +49,47 @@ export const strongest = (trait: Trait, beside = false) => {
   return order.find(tells => plainly.some(one => one.tells === tells)) ?? 'no-bearing'
 }
 
-/** How most of `all` are made, in features of which each of them says something: what need not be said of each. */
-export function commonOf(all: readonly Pick<Facts, 'traits'>[]): Pick<Facts, 'traits'> {
-  const [first] = all
-  const features = Object.keys(first?.traits ?? {}).filter(one => all.every(each => each.traits[one]?.made.length))
-  const common = features.flatMap(feature => {
-    const usual = all.find(one => all.filter(each => alike(one, each, feature)).length * 2 > all.length)
-    const trait = usual?.traits[feature]
-    return trait ? [[feature, trait] as const] : []
-  })
-  return { traits: Object.fromEntries(common) }
-}
+const madeOf = ({ traits }: Pick<Facts, 'traits'>, feature: string): readonly string[] => traits[feature]?.made ?? []
 
-const alike = (one: Pick<Facts, 'traits'>, other: Pick<Facts, 'traits'>, feature: string): boolean => {
-  const madeOf = ({ traits }: Pick<Facts, 'traits'>) => (traits[feature]?.made ?? []).toSorted().join(' ')
-  return madeOf(one) === madeOf(other)
-}
-
-/** How a good one is made, feature by feature: what a way of building is chosen by. `common`: what is left out, since it is said once for all; who is like it in everything is told whole. */
-export function sayMade(
-  say: Say,
-  base: Pack,
-  one: Pick<Facts, 'traits'>,
-  common: Pick<Facts, 'traits'> = { traits: {} },
-): string {
-  const made = inCheckOrder(base, Object.keys(one.traits)).filter(feature => one.traits[feature]?.made.length)
-  const own = made.filter(feature => !common.traits[feature] || !alike(one, common, feature))
-  return (own.length > 0 ? own : made)
+/** How a good one is made, feature by feature: what a way of building is called by. */
+export const sayMade = (say: Say, base: Pack, one: Pick<Facts, 'traits'>): string =>
+  inCheckOrder(base, Object.keys(one.traits))
+    .filter(feature => madeOf(one, feature).length > 0)
     .map(feature =>
       say('families.feature.at', {
         feature: sayFeature(say, base, feature),
-        made: sayLooks(say, base, feature, one.traits[feature]?.made ?? []),
+        made: sayLooks(say, base, feature, madeOf(one, feature)),
       }),
     )
     .join(' · ')
+
+export type Lettered = { readonly letter: string; readonly traits: Facts['traits'] }
+
+/** To choose by: a line a feature, with the letters that a look stands for; what most of all are made like comes last, without their letters. Of whom a feature says nothing, its line says nothing. */
+export function sayWays(say: Say, base: Pack, ways: readonly Lettered[]): string[] {
+  const features = inCheckOrder(base, [...new Set(ways.flatMap(one => Object.keys(one.traits)))])
+  return features.flatMap(feature => {
+    const looks = new Map<string, { readonly made: readonly string[]; readonly letters: string[] }>()
+    for (const one of ways) {
+      const made = madeOf(one, feature)
+      const alike = looks.get(made.toSorted().join(' ')) ?? { made, letters: [] }
+      looks.set(made.toSorted().join(' '), { made, letters: [...alike.letters, one.letter] })
+    }
+    const said = [...looks.values()].filter(one => one.made.length > 0)
+    if (said.length === 0) return []
+    // Where one of them is silent, "others" would speak for it, too.
+    const usual = said.length === looks.size ? said.find(one => one.letters.length * 2 > ways.length) : undefined
+    const shown = said
+      .filter(one => one !== usual)
+      .map(({ made, letters }) =>
+        say('families.built.look', { letters: letters.join(', '), made: sayLooks(say, base, feature, made) }),
+      )
+    const rest = usual ? sayLooks(say, base, feature, usual.made) : undefined
+    const last = rest === undefined ? [] : [shown.length > 0 ? say('families.built.others', { made: rest }) : rest]
+    return [
+      say('families.built.line', { feature: sayFeature(say, base, feature), looks: [...shown, ...last].join(' · ') }),
+    ]
+  })
 }
 
 /** How many signs of each strength make a cell doubtful, in one sentence. */
@@ -93,15 +100,23 @@ export const sayStrengths = (say: Say): string =>
     weak: Math.ceil(doubtfulFrom / signWeight.weak),
   })
 
-/** For moderators: the features that are marked as set here, and what stands above the lines about that. */
+/** For moderators: the features that are marked as set here, and what stands below the lines about that. */
 export type Marked = { readonly set: ReadonlySet<string>; readonly says: readonly string[] }
-const unmarked: Marked = { set: new Set(), says: [] }
+export const unmarked: Marked = { set: new Set(), says: [] }
 
 /** By which a line says that it was set here. */
 export const setMark = '✎'
+/** By which a line says that it does not hold for openly rewrapped cells. */
+const rewrapMark = '†'
 
-/** A line a feature, then what tells nothing, what is excepted, the figures, and how many known fakes there are. */
-export function sayFacts(say: Say, base: Pack, facts: Facts, { set, says }: Marked = unmarked): string[] {
+/** A line a feature, the figures, and how many known fakes there are; below them what is to be known of these lines, each once. `counts`: what else is counted. */
+export function sayFacts(
+  say: Say,
+  base: Pack,
+  facts: Facts,
+  { set, says }: Marked = unmarked,
+  counts: readonly string[] = [],
+): string[] {
   const known = inCheckOrder(base, Object.keys(facts.traits))
   const telling = known.filter(one => isTelling(facts.traits[one]))
   const idle = known.filter(one => !isTelling(facts.traits[one])).map(one => sayFeature(say, base, one))
@@ -109,37 +124,53 @@ export function sayFacts(say: Say, base: Pack, facts: Facts, { set, says }: Mark
     const line = sayTrait(say, base, one, facts.traits[one] as Trait)
     return set.has(one) ? `${setMark} ${line}` : line
   })
+  const notes = [
+    ...(rewrapped(base, facts).length > 0 ? [say('families.rewrap.mark', { mark: rewrapMark })] : []),
+    ...(lines.length > 0 ? [sayStrengths(say)] : []),
+    ...sayGuard(say, facts),
+    ...(idle.length > 0 ? [say('families.no-bearing', { features: together(say, idle) })] : []),
+    ...says,
+  ]
   return [
-    ...(lines.length > 0 ? [`-# ${say('families.lines.head')}`, `-# ${sayStrengths(say)}`] : []),
-    ...says.map(one => `-# ${one}`),
     ...(known.length > 0 ? lines : [say('families.nothing-known')]),
-    ...(idle.length > 0 ? [`-# ${say('families.no-bearing', { features: together(say, idle) })}`] : []),
-    ...sayRewrap(say, base, facts).map(one => `-# ${one}`),
     ...sayFigures(say, facts),
-    ...sayGuard(say, facts).map(one => `-# ${one}`),
     ...sayFakes(say, facts),
+    ...counts,
+    ...notes.map(one => `-# ${one}`),
   ]
 }
 
-/** What counts against a cell, and how strongly: the one sentence of the page and of its menu. */
-export function sayCounts(say: Say, base: Pack, feature: string, { against }: Pick<Trait, 'against'>): string {
-  if (against.length === 0) return `${say('families.counts.nothing')}.`
-  const [first = '', ...rest] = against.map(one => sayAgainst(say, base, feature, one)).join('; ')
-  return `${first.toLocaleUpperCase(say.locale)}${rest.join('')}.`
+/** What counts against a cell, and how strongly, and that nothing seen at a place counts nothing where it does not: the one sentence of the page and of its menu. */
+export function sayCounts(say: Say, base: Pack, feature: string, trait: Pick<Trait, 'made' | 'against'>): string {
+  if (trait.against.length === 0) return say('families.counts.nothing')
+  const said = trait.against.map(one => sayAgainst(say, base, feature, one))
+  const idle = unsaidNone(base, feature, trait).map(one =>
+    // Both places without any is a sign of the base pack, which no line here speaks of.
+    say('families.counts.not', { option: sayLook(say, base, feature, one), alone: one === 'nowhere' ? 'yes' : 'no' }),
+  )
+  return [...said, ...idle].join('; ')
 }
 
-function sayTrait(say: Say, base: Pack, feature: string, { made, against }: Trait): string {
-  const said = { feature: sayFeature(say, base, feature), counts: sayCounts(say, base, feature, { against }) }
-  if (made.length === 0) return say('families.line.open', said)
-  return say('families.line', { ...said, made: sayLooks(say, base, feature, made) })
+/** "There is none" of a feature that says nothing of it: who finds none has to know. */
+const unsaidNone = (base: Pack, feature: string, { made, against }: Pick<Trait, 'made' | 'against'>): string[] =>
+  (featuresOf(base).get(feature)?.answer.options ?? [])
+    .map(one => one.id)
+    .filter(one => (one === 'nowhere' || one === 'none') && !made.includes(one))
+    .filter(one => !against.some(({ options }) => options.includes(one)))
+
+function sayTrait(say: Say, base: Pack, feature: string, trait: Trait): string {
+  const said = { feature: sayFeature(say, base, feature), counts: sayCounts(say, base, feature, trait) }
+  if (trait.made.length === 0) return say('families.line.open', said)
+  return say('families.line', { ...said, made: sayLooks(say, base, feature, trait.made) })
 }
 
-function sayAgainst(say: Say, base: Pack, feature: string, { options, tells, together: sides = {} }: Against): string {
+function sayAgainst(say: Say, base: Pack, feature: string, one: Against): string {
+  const { options, tells, together: sides = {}, unless } = one
   const looks = sayLooks(say, base, feature, options)
   const beside = Object.entries(sides).map(([side, wanted]) => saySide(say, base, side, wanted))
   const shown =
     beside.length > 0 ? say('families.counts.with', { options: looks, sides: together(say, beside) }) : looks
-  return say('families.counts', { options: shown, tells })
+  return say('families.counts', { options: shown, tells, mark: unless === 'open-rewrap' ? rewrapMark : '' })
 }
 
 /** What has to be so beside a look for it to count: with which current was tested, or whatever else. */
@@ -152,12 +183,19 @@ function saySide(say: Say, base: Pack, side: string, wanted: readonly string[]):
 
 const testCurrents = ['low', 'middle', 'high'] as const
 
+/** The features of which something is not held against openly rewrapped cells. */
+const rewrapped = (base: Pack, { traits }: Pick<Facts, 'traits'>): string[] =>
+  inCheckOrder(
+    base,
+    Object.keys(traits).filter(one => traits[one]?.against.some(each => each.unless === 'open-rewrap')),
+  )
+
 /** What is not held against openly rewrapped cells, in one sentence; none where there is no such thing. */
-export function sayRewrap(say: Say, base: Pack, { traits }: Pick<Facts, 'traits'>): string[] {
-  const excepted = Object.keys(traits).filter(one => traits[one]?.against.some(each => each.unless === 'open-rewrap'))
+export function sayRewrap(say: Say, base: Pack, facts: Pick<Facts, 'traits'>): string[] {
+  const excepted = rewrapped(base, facts)
   const features = together(
     say,
-    inCheckOrder(base, excepted).map(one => sayFeature(say, base, one)),
+    excepted.map(one => sayFeature(say, base, one)),
   )
   return excepted.length > 0 ? [say('families.rewrap', { features })] : []
 }
@@ -196,7 +234,8 @@ function sayCurrents(say: Say, currents: NonNullable<Facts['figures']['currents'
         : say('families.current.free', { amps }),
     )
     .join(' · ')
-  return say('families.current', { list, highest, uncut: uncut < highest ? uncut : 0 })
+  const several = currents.length > 1 ? 'yes' : 'no'
+  return say('families.current', { list, several, highest, uncut: uncut < highest ? uncut : 0 })
 }
 
 function sayMass(say: Say, mass: NonNullable<Facts['figures']['mass']>): string {

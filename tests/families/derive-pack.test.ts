@@ -161,7 +161,7 @@ describe('words', () => {
   test('name a feature shortly, or by its question without its marks', () => {
     expect(['en', 'de', 'es', 'fr'].map(one => featureName(anyCell, 'legs', one))).toEqual([
       'Legs',
-      'Beine',
+      'Stege',
       'Patas',
       'Legs',
     ])
@@ -201,7 +201,7 @@ describe('words', () => {
       `Legs: this model is made with ${three('en')}, as this server describes it.`,
     )
     expect(againstSentence(anyCell, 'legs', ['three'], ['four']).de).toBe(
-      `Beine: Dieses Modell ist mit ${three('de')} gemacht, so wie dieser Server es beschreibt.`,
+      `Stege: Dieses Modell ist mit ${three('de')} gemacht, so wie dieser Server es beschreibt.`,
     )
     expect(againstSentence(anyCell, 'legs', ['three'], ['four']).es).toBe(
       `Patas: este modelo se hace con ${three('es')}, según lo describe este servidor.`,
@@ -210,12 +210,12 @@ describe('words', () => {
     const some = againstSentence(anyCell, 'legs', [], all)
     expect(some).toEqual({
       en: `Legs: ${labels(anyCell, 'legs', all.slice(0, 3), 'en')} speaks against it, as this server describes the model.`,
-      de: `Beine: ${labels(anyCell, 'legs', all.slice(0, 3), 'de')} spricht dagegen, so wie dieser Server das Modell beschreibt.`,
+      de: `Stege: ${labels(anyCell, 'legs', all.slice(0, 3), 'de')} spricht dagegen, so wie dieser Server das Modell beschreibt.`,
       es: `Patas: ${labels(anyCell, 'legs', all.slice(0, 3), 'es')} habla en contra, según describe este servidor el modelo.`,
     })
     expect(remarkSentence(anyCell, 'legs', [...all, 'six'])).toEqual({
       en: `Legs: ${labels(anyCell, 'legs', all, 'en')} tells nothing about this model.`,
-      de: `Beine: ${labels(anyCell, 'legs', all, 'de')} sagt bei diesem Modell nichts aus.`,
+      de: `Stege: ${labels(anyCell, 'legs', all, 'de')} sagt bei diesem Modell nichts aus.`,
       es: `Patas: ${labels(anyCell, 'legs', all, 'es')} no dice nada en este modelo.`,
     })
   })
@@ -231,7 +231,7 @@ describe('words', () => {
     }
     const code = optionLabel(anyCell, 'code-place', 'can', 'de')
     expect(aboutSentence(anyCell, facts).de).toBe(
-      `Beine: ${label('three', 'de')} oder ${label('four', 'de')} · Quadratcode: ${code}.`,
+      `Stege: ${label('three', 'de')} oder ${label('four', 'de')} · Quadratcode: ${code}.`,
     )
     const many = {
       ...bare,

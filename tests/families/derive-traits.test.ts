@@ -90,7 +90,7 @@ describe('features', () => {
       when: { legs: ['four', 'five'], 'sold-as': 'new-rewrap' },
       says: {
         en: 'Legs: not held against a cell that was openly sold in another wrap. It proves nothing either.',
-        de: 'Beine: zählt nicht gegen eine Zelle, die offen mit anderer Hülle verkauft wurde. Es beweist aber auch nichts.',
+        de: 'Stege: zählt nicht gegen eine Zelle, die offen mit anderer Hülle verkauft wurde. Es beweist aber auch nichts.',
         es: 'Patas: no cuenta contra una celda vendida abiertamente con otra funda. Tampoco demuestra nada.',
       },
       fires: [{ legs: 'four', 'sold-as': 'new-rewrap' }],

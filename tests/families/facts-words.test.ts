@@ -7,7 +7,15 @@ import { derive } from '../../src/families/derive/derive.ts'
 import type { Facts, Trait } from '../../src/families/facts/facts-schema.ts'
 import { featuresOf } from '../../src/families/features.ts'
 import { loadConstructions } from '../../src/packs/load-constructions.ts'
-import { commonOf, sayCounts, sayFacts, sayFigures, sayLook, sayMade } from '../../src/words/family-facts-words.ts'
+import {
+  sayCounts,
+  sayFacts,
+  sayFigures,
+  sayLook,
+  sayLooks,
+  sayMade,
+  sayWays,
+} from '../../src/words/family-facts-words.ts'
 import { sayFeature } from '../../src/words/family-words.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 import { anyCell } from './base.ts'
@@ -92,28 +100,75 @@ describe.each(languages)('in %s', language => {
   })
 })
 
-test('of ways of building, what most have is said once, and of each the rest, so that none loses a feature', () => {
+describe('ways of building, as a key to choose by', () => {
   const say = sayIn('en')
   const built = constructions.filter(one => one.formats.includes('18650') && one.kinds.includes('bare'))
-  const common = commonOf(built)
-  expect(sayMade(say, anyCell, common)).toBe('Legs: three · Square code: on the wrap · Lettering: on the metal can')
-  const told = (id: string) => {
-    const one = built.find(each => each.construction === id)
-    return one ? sayMade(say, anyCell, one, common) : ''
-  }
-  expect(told('two-dimples-four-legs')).toBe('Legs: four · Dimples: two')
-  expect(told('two-dimples-three-legs')).toBe('Dimples: two')
-  expect(told('all-print-on-can')).toBe('Square code: on the metal can')
-  for (const one of built)
-    for (const [feature, { made }] of Object.entries(one.traits)) {
-      const said = sayMade(say, anyCell, one, common).includes(`${sayFeature(say, anyCell, feature)}: `)
-      if (made.length > 0 && !said) expect(common.traits[feature]?.made.toSorted()).toEqual(made.toSorted())
-      // Of whom nothing is said, nothing is said in common either.
-      if (made.length === 0) expect(common.traits).not.toHaveProperty(feature)
-    }
-  // Like the others in everything, one is told whole: a letter is never empty.
-  const [first] = built
-  expect(first && sayMade(say, anyCell, first, first)).toBe(first && sayMade(say, anyCell, first))
+  const ways = built.map(({ traits }, i) => ({ letter: String.fromCharCode(65 + i), traits }))
+
+  test('name a feature once, with the letters of each look, and what most of all have last', () => {
+    expect(sayWays(say, anyCell, ways)).toEqual([
+      '**Legs:** C: five · F: four · others: three',
+      '**Square code:** A, C: on the can · B: on the wrap or none · others: on the wrap',
+      '**Lettering:** B: on the wrap or none · C: on the can or on the wrap · others: on the can',
+      '**Vent disc:** C: smooth · D: a raised button · E: four lines',
+      '**Small weld marks:** D, E: none',
+      '**Dimples:** D, E, F, G: two',
+    ])
+  })
+
+  test.each(languages)('in %s, lose no feature of any, and say nothing of a letter that is silent', language => {
+    const spoken = sayIn(language)
+    const lines = sayWays(spoken, anyCell, ways)
+    const others = spoken('families.built.others', { made: '' })
+    for (const { letter, traits } of ways)
+      for (const [feature, { made }] of Object.entries(traits)) {
+        const line = lines.find(one => one.startsWith(`**${sayFeature(spoken, anyCell, feature)}:** `)) ?? ''
+        const entries = line.replace(/^.*?:\*\* /, '').split(' · ')
+        const own = entries.find(one => one.split(': ')[0]?.split(', ').includes(letter))
+        const said = own ?? entries.find(one => one.startsWith(others))
+        if (made.length === 0) expect(said, `${letter} ${feature}`).toBeUndefined()
+        else expect(said?.endsWith(`: ${sayLooks(spoken, anyCell, feature, made)}`), `${letter} ${feature}`).toBe(true)
+      }
+  })
+
+  test('say of one alone only what it has, and of several that are alike no letters', () => {
+    const [first] = ways
+    if (!first) throw new Error('no constructions')
+    const alike = sayWays(say, anyCell, [first, { ...first, letter: 'B' }])
+    expect(alike).toEqual(['**Legs:** three', '**Square code:** on the can', '**Lettering:** on the can'])
+    expect(sayWays(say, anyCell, [first])).toEqual(alike)
+  })
+})
+
+test('what "none" does is said where a place has none and nothing is said of it', () => {
+  const say = sayIn('en')
+  const of = (made: string[], options: string[]) =>
+    sayCounts(say, anyCell, 'code-place', { made, against: [{ options, tells: 'strong', from: 'moderator' }] })
+  expect(of(['can'], ['wrap'])).toBe('on the wrap: strong sign; none alone: no sign')
+  expect(of(['can', 'nowhere'], ['wrap'])).toBe('on the wrap: strong sign')
+  expect(of(['can'], ['wrap', 'nowhere'])).toBe('on the wrap or none: strong sign')
+})
+
+test('what does not hold for open rewraps is marked where it stands, and the mark is told once', () => {
+  const say = sayIn('en')
+  const [one] = constructions
+  if (!one) throw new Error('no constructions')
+  const lines = sayFacts(say, anyCell, factsFrom(one, identity))
+  expect(lines).toContain('**Square code:** on the can · on the wrap: ruled out†; none alone: no sign')
+  expect(lines).toContain('**Legs:** three · four or five: ruled out')
+  expect(lines.filter(each => each.includes('†') && each.startsWith('-# '))).toEqual([
+    '-# † Not against openly rewrapped cells.',
+  ])
+})
+
+test('a weight says whence it is only where it was weighed', () => {
+  const said = (mass: Facts['figures']['mass']) => sayFigures(sayIn('en'), { figures: { mass } }).join()
+  expect(said({ middle: 46, cells: 1, from: 'sheet' })).toMatch(
+    /^\*\*Weight:\*\* about 46 g · outside 44.9–47.1 g: weak/,
+  )
+  expect(said({ middle: 46, cells: 3, from: 'references' })).toMatch(
+    /^\*\*Weight:\*\* about 46 g, from 3 good cells · /,
+  )
 })
 
 test('what counts only beside a test is said as what was found, and with which current', () => {
@@ -121,9 +176,9 @@ test('what counts only beside a test is said as what was found, and with which c
   const trait = one?.traits['measured-capacity']
   if (!trait) throw new Error('no construction counts a measured capacity')
   const said = (language: string) => sayCounts(sayIn(language), anyCell, 'measured-capacity', trait)
-  expect(said('en')).toBe('Less than 80 % of the claim, tested at 5 A or more: sign.')
-  expect(said('de')).toBe('Weniger als 80 % der Angabe, mit 5 A oder mehr getestet: Zeichen.')
-  expect(said('es')).toBe('Menos del 80 % de lo declarado, en una prueba a 5 A o más: señal.')
+  expect(said('en')).toBe('less than 80 % of the claim, tested at 5 A or more: sign')
+  expect(said('de')).toBe('weniger als 80 % der Angabe, mit 5 A oder mehr getestet: Zeichen')
+  expect(said('es')).toBe('menos del 80 % de lo declarado, en una prueba a 5 A o más: señal')
 })
 
 test('a menu says of what counts only beside something else what the page says', () => {

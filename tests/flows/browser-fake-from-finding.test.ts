@@ -26,7 +26,7 @@ const english = sayIn('en-GB')
 const spanish = sayIn('es-ES')
 const hands = [
   { who: 'Hollis', say: english, family: 'f-finding1', name: 'Avocet 25', four: /Legs: Four/, title: 'Four legs' },
-  { who: 'Maret', say: sayIn('de'), family: 'f-finding2', name: 'Knutt 25', four: /Beine: Vier/, title: 'Vier Beine' },
+  { who: 'Maret', say: sayIn('de'), family: 'f-finding2', name: 'Knutt 25', four: /Stege: Vier/, title: 'Vier Beine' },
 ]
 
 whereChromiumIs('a finding in the browser', () => {

@@ -86,7 +86,7 @@ describe('the form of a model', () => {
     const after = await filled(tomas(), form, corrected)
     expect(text(after)).toMatch(/### Sandpiper 26 by Larkmoor/)
     expect(text(after)).toMatch(/2,600 mAh · above 2,704 mAh: ruled out · below 2,550 mAh: sign/)
-    expect(text(after)).toMatch(/about 45 g, from the data sheet · outside 43.9 to 46.1 g: weak sign/)
+    expect(text(after)).toMatch(/about 45 g · outside 43.9–46.1 g: weak sign/)
     // How it is made stays as it was.
     expect(text(after)).toMatch(/Legs:\*\* three/)
     const family = await room.services.families.store.load(server, (await heads())[0]?.id ?? '')
@@ -108,7 +108,7 @@ describe('the form of a model', () => {
 describe('a model that is asked for', () => {
   test('its asker reads where it went, and the other moderator finds it first, with a button', async () => {
     const asked = text(await askedFor(await built()))
-    expect(asked).toContain(`here: <#${demoReportsChannel}>, or with /family list`)
+    expect(asked).toContain(`in <#${demoReportsChannel}> or by /family list`)
     // Whoever asked is told that it waits for somebody else, and is not offered to agree.
     const mine = await listed(tomas())
     expect(text(mine)).toMatch(/^You asked for Sandpiper 25: it waits for another moderator/)
@@ -116,10 +116,10 @@ describe('a model that is asked for', () => {
       'Agree: put it in force',
     )
     const theirs = await listed(maret())
-    expect(text(theirs)).toMatch(new RegExp(`^\\*\\*Waits for you:\\*\\* Sandpiper 25, asked for by <@${tomas().id}>`))
+    expect(text(theirs)).toMatch(new RegExp(`^\\*\\*Waits for you:\\*\\* Sandpiper 25, from <@${tomas().id}>`))
     const waiting = await pressed(maret(), theirs, 'Look: Sandpiper 25')
     // Of a first version all that it says stands there, dimples included.
-    for (const says of [/Legs:\*\* three\. Four or five: ruled out/, /Dimples:\*\* two/, /2,500 mAh/])
+    for (const says of [/Legs:\*\* three · four or five: ruled out/, /Dimples:\*\* two/, /2,500 mAh/])
       expect(text(waiting)).toMatch(says)
     const done = await pressed(maret(), waiting, 'Agree')
     expect(text(done)).toMatch(/Sandpiper 25: version 1 is in force/)
@@ -180,7 +180,7 @@ describe('a model that is asked for', () => {
     const [open] = demoServer.channels
     await reportsIn(open?.id ?? '')
     const asked = text(await askedFor(await built()))
-    expect(asked).toMatch(/has to agree, {1,2}with \/family list/)
+    expect(asked).toMatch(/has to agree, {1,2}by \/family list/)
     expect(asked).not.toContain('<#')
     expect(text(await listed(maret()))).toMatch(/^\*\*Waits for you:\*\* Sandpiper 25/)
   })

@@ -88,7 +88,7 @@ test('a model whose construction the project does not know any more goes on as i
   expect(text(open)).toMatch(/Look again/)
   // What would come into force next has earned its strength from nothing.
   const page = await pressed(tomas(), await shown(tomas()), 'Change it')
-  expect(text(page)).toMatch(/Legs:\*\* three\. Four or five: weak sign/)
+  expect(text(page)).toMatch(/Legs:\*\* three · four or five: weak sign/)
 })
 
 test('looks that contradict each other are named when they are tried, and cannot be asked for', async () => {
@@ -105,7 +105,7 @@ test('what is said to rule out without a construction or cells that show it is o
   await kept({ ...facts, from: null })
   const page = await shown(tomas())
   expect(text(page)).not.toMatch(/Legs:.*ruled out/)
-  expect(text(page)).toMatch(/Legs:\*\* three\. Four or five: weak sign/)
+  expect(text(page)).toMatch(/Legs:\*\* three · four or five: weak sign/)
   const legs = await finalOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
   expect(menus(legs)[1]?.options.map(one => one.value)).toEqual(['weak', 'no-bearing'])
 })

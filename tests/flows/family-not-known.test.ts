@@ -38,25 +38,25 @@ describe('what is not known', () => {
     expect(ticked(page)).toEqual([])
     const after = await tick(page, 'legs', 'dimples')
     expect(text(after)).toMatch(/^Not known now: Legs and Dimples\./)
-    expect(text(after)).toMatch(/Not known, so nothing of it counts: Legs and Dimples\./)
+    expect(text(after)).toMatch(/Not known, so not counted: Legs and Dimples\./)
     // What the letter says nothing of is named, before anybody asks whether it was forgotten.
     for (const one of [page, after])
-      expect(text(one)).toMatch(/^-# Not described, so nothing of it counts: Vent disc and Small weld marks\.$/m)
+      expect(text(one)).toMatch(/^-# Not described, so not counted: Vent disc and Small weld marks\.$/m)
     expect(text(after)).not.toMatch(/\*\*(Legs|Dimples):/)
     expect(ticked(after)).toEqual(['legs', 'dimples'])
     const one = await tick(after, 'dimples')
     expect(text(one)).toMatch(/^As it was at first: Legs\./)
-    expect(text(one)).toMatch(/\*\*Legs:\*\* three\. Four or five: ruled out/)
+    expect(text(one)).toMatch(/\*\*Legs:\*\* three · four or five: ruled out/)
     const none = await tick(one)
     expect(ticked(none)).toEqual([])
-    expect(text(none)).toMatch(/\*\*Dimples:\*\* two\. None: ruled out/)
+    expect(text(none)).toMatch(/\*\*Dimples:\*\* two · none: ruled out/)
     expect(text(none)).not.toMatch(/Not known, so/)
   })
 
   test('is not asked about in a check of it, and comes into force as that', async () => {
     await askedFor(await tick(await built(), 'legs', 'dimples'))
     const theirs = await pressed(maret(), messageOf(await maret().run('family list')), 'Look: Sandpiper 25')
-    expect(text(theirs)).toMatch(/Not known, so nothing of it counts: Legs and Dimples\./)
+    expect(text(theirs)).toMatch(/Not known, so not counted: Legs and Dimples\./)
     await pressed(maret(), theirs, 'Agree')
     const [family] = await room.services.families.store.heads(server)
     const version = await room.services.families.store.version(server, family?.id ?? '', 1)
@@ -79,12 +79,14 @@ describe('what is not known', () => {
 describe('the lines of the page', () => {
   test('say that they came with the letter, until one is set here, which is marked', async () => {
     const page = await built()
-    expect(text(page)).toMatch(/All features as in letter [A-Z], a construction shipped with the bot\./)
+    expect(text(page)).toMatch(/Features as in the bot’s construction [A-Z]\./)
     expect(text(page)).not.toContain('✎')
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
     const four = messageOf(await tomas().choose(legs, menus(legs)[0]?.customId ?? '', ['four']))
     const after = text(await pressed(tomas(), four, 'Back to the page'))
-    expect(after).toMatch(/✎ set here, by a moderator or from a good cell\. Other features as in letter [A-Z]/)
+    expect(after).toMatch(
+      /✎ Set here, by a moderator or from a good cell; other features as in the bot’s construction [A-Z]/,
+    )
     expect(after).toMatch(/^✎ \*\*Legs:\*\* four/m)
     expect(after).toMatch(/^\*\*Dimples:/m)
   })
@@ -99,19 +101,17 @@ describe('the lines of the page', () => {
     const less = (now: string, before: string) =>
       `Anything else is set to “${now}”; it was “${before}”. Choose below how strongly it counts.`
     const changed = await choose(code, 'can')
-    expect(text(changed)).toContain(
-      `Saved: a good one shows on the metal can. ${less('Weak sign', 'Rules the cell out')}`,
-    )
+    expect(text(changed)).toContain(`Saved: a good one shows on the can. ${less('Weak sign', 'Rules the cell out')}`)
     expect(tells(changed)).toEqual(['weak'])
     // Both ticked: it is said that both are right now, and that nothing counts.
     const both = await choose(changed, 'can', 'wrap')
-    expect(text(both)).toContain('Saved: a good one shows on the wrap or on the metal can.')
+    expect(text(both)).toContain('Saved: a good one shows on the wrap or on the can.')
     expect(text(both)).toContain(less('Proves nothing', 'Weak sign'))
     const back = await choose(both, 'can')
     expect(tells(back)).toEqual(['weak'])
     expect(text(back)).not.toContain('Anything else is set')
     expect(text(await pressed(tomas(), back, 'Back to the page'))).toMatch(
-      /Square code:\*\* on the metal can\. On the wrap: weak sign/,
+      /Square code:\*\* on the can · on the wrap: weak sign; none alone: no sign/,
     )
   })
 
@@ -125,13 +125,15 @@ describe('the lines of the page', () => {
 
   test('lead to a photo for what no feature can say', async () => {
     const page = await built()
+    expect(text(page)).toMatch(/Something else, such as rows of lettering: add a photo/)
+    expect(buttons(page).map(one => one.label)).toContain('Photos')
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['lettering-place']))
     expect(text(legs)).toMatch(/how many rows of lettering there are\? Add a photo with a sentence/)
     expect(buttons(legs).some(one => one.customId?.includes('new-photo-of.lettering-place'))).toBe(true)
   })
 
   test('are read with what a sign is worth beside them', async () => {
-    const said = /Signs add up: 1 strong sign, 2 signs or 4 weak ones make a cell doubtful/
+    const said = /Signs add up: doubtful from 1 strong, 2 ordinary or 4 weak/
     const page = await built()
     expect(text(page)).toMatch(said)
     expect(text(messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs'])))).toMatch(said)
@@ -143,10 +145,13 @@ describe('a second moderator', () => {
     const asked = await askedFor(await built(), 'Counted on five cells')
     const posted = tomas().sees(demoReportsChannel).at(-1) as SeenMessage
     const theirs = await pressed(maret(), messageOf(await maret().run('family list')), 'Look: Sandpiper 25')
-    for (const one of [asked, posted, theirs]) {
+    for (const one of [posted, theirs]) {
       expect(pictures(one)).toHaveLength(1)
       expect(text(one)).toContain('Counted on five cells')
     }
+    // Whoever has asked has seen it, and has just said why.
+    expect(pictures(asked)).toEqual([])
+    expect(text(asked)).not.toContain('Counted on five cells')
     // Once it is decided, nothing of the drawing is left over in the channel.
     await pressed(maret(), theirs, 'Agree')
     await room.services.queue.idle()

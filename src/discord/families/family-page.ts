@@ -1,7 +1,7 @@
 // A page of a family for its moderators, as the family is stored now: the whole, one feature, its reference cells or its known fakes.
 import type { ShownMessage } from '../message/parts.ts'
 import type { Changed } from './change-family.ts'
-import { pictureOfFeature, picturesOf, picturesToChoose } from './family-pictures.ts'
+import { pictureOfFeature, picturesBeside, picturesToChoose } from './family-pictures.ts'
 import type { FamilyTurn } from './family-turn.ts'
 import { mayAgreeNow } from './review-family.ts'
 import { showFeature, showWork } from './show/show-page.ts'
@@ -25,6 +25,6 @@ export async function pageOf(
   const empty = Object.keys(work.facts.traits).length === 0
   const pictures = empty
     ? await picturesToChoose(services, say, base, constructions, work.facts)
-    : await picturesOf(services, say, work.facts)
+    : await picturesBeside(services, say, work.facts)
   return showWork(say, base, constructions, work, { note, pictures, agree: mayAgreeNow(turn, work) })
 }

@@ -13,8 +13,16 @@ type Drawing = typeof import('../../pictures/from-packs/draw-facts.ts')
 /** The drawings are loaded when the first is asked for. */
 const drawings = (): Promise<Drawing> => import('../../pictures/from-packs/draw-facts.ts')
 
-export async function picturesOf(services: Services, say: Say, facts: Facts): Promise<ShownPicture[]> {
-  const drawing = (await drawings()).drawFacts(say, facts.identity, drawnOf(facts))
+/** Large for whoever looks at a model. */
+export const picturesOf = (services: Services, say: Say, facts: Facts): Promise<ShownPicture[]> =>
+  pictured(services, say, facts, false)
+
+/** Small for whoever reads the lines and has to press below them. */
+export const picturesBeside = (services: Services, say: Say, facts: Facts): Promise<ShownPicture[]> =>
+  pictured(services, say, facts, true)
+
+async function pictured(services: Services, say: Say, facts: Facts, row: boolean): Promise<ShownPicture[]> {
+  const drawing = (await drawings()).drawFacts(say, facts.identity, drawnOf(facts), row)
   const shown = drawing && (await services.pictures.ofDrawing('family.png', drawing, say))
   return shown ? [shown] : []
 }

@@ -29,29 +29,34 @@ export const listFamilies: Subcommand = {
     if (heads.length === 0)
       return replyPrivately(interaction, message([text(say('families.list.none')), small(say('caution.line'))]))
     const usable = new Set((await services.families.candidates(server)).map(one => one.pack.id))
-    const lines = heads.slice(0, 25).map(one => {
+    const shown = heads.slice(0, 25).map(one => {
       const broken = one.state === 'in-force' && !usable.has(one.id)
       const state = broken ? say('families.list.unusable') : sayState(say, { ...one, draft: null })
-      return say('families.list.line', { name: plain(one.name), format: one.format, state })
+      return { id: one.id, name: one.name, format: one.format, state }
     })
-    const rest = heads.length - lines.length
+    const lines = [
+      say('families.list.title'),
+      ...shown.map(({ name, format, state }) => say('families.list.line', { name: plain(name), format, state })),
+      ...(heads.length > shown.length ? [say('list.rest', { count: heads.length - shown.length })] : []),
+    ]
     const person = interaction.user.id
     const waits = settings ? await waitingFor(services, settings, person) : []
+    // Whoever has something to agree to came for that: the rest is in the menu.
+    const mine = waits.some(one => one.mine)
     const choosing = familyStartIds.write({ act: 'look', opening: newOpening(services.newId) })
     await replyPrivately(
       interaction,
       message([
         ...showWaitingFirst(say, waits, person),
-        text(
-          cut(
-            [say('families.list.title'), ...lines, ...(rest > 0 ? [say('list.rest', { count: rest })] : [])].join('\n'),
-            2500,
-          ),
-        ),
+        ...(mine ? [] : [text(cut(lines.join('\n'), 2500))]),
         menu(
           choosing,
-          say('families.list.choose'),
-          heads.map(one => ({ value: one.id, label: cut(bare(one.name), 100) })),
+          say(mine ? 'families.list.all' : 'families.list.choose'),
+          shown.map(({ id, name, format, state }) => ({
+            value: id,
+            label: cut(bare(name), 100),
+            description: cut(say('families.list.option', { format, state }), 100),
+          })),
         ),
         small(say('caution.line')),
       ]),

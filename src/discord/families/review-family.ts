@@ -21,7 +21,7 @@ import { sayRefusal } from '../interaction/refusal.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Place } from '../posts/post.ts'
 import type { Services } from '../services.ts'
-import { picturesOf } from './family-pictures.ts'
+import { picturesBeside } from './family-pictures.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { fields } from './show/menus.ts'
 import { sayOrigin } from './show/say-origin.ts'
@@ -116,7 +116,7 @@ export async function viewWaiting(
 ): Promise<ShownMessage> {
   const { base, constructions } = services.families
   const changes = diffFacts(work.inForce?.facts, work.proposed.facts)
-  const pictures = await picturesOf(services, say, work.facts)
+  const pictures = await picturesBeside(services, say, work.facts)
   const marked = sayOrigin(say, base, constructions, work)
   return showAsked(say, base, work, changes, { note, agree, marked, pictures })
 }

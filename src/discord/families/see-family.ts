@@ -6,7 +6,7 @@ import { moderating } from '../interaction/rights.ts'
 import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { photosBesideFamily } from './family-photos.ts'
-import { picturesOf, picturesToChoose } from './family-pictures.ts'
+import { picturesBeside, picturesOf, picturesToChoose } from './family-pictures.ts'
 import { mayAgreeNow } from './review-family.ts'
 import { showPublicly, showWork } from './show/show-page.ts'
 import { workingOn } from './working-on.ts'
@@ -35,7 +35,7 @@ export async function seeFamily(
   const empty = Object.keys(work.facts.traits).length === 0
   const pictures = empty
     ? await picturesToChoose(services, say, base, constructions, work.facts)
-    : await picturesOf(services, say, work.facts)
+    : await picturesBeside(services, say, work.facts)
   return showWork(say, base, constructions, work, {
     pictures,
     agree: mayAgreeNow({ services, interaction, settings }, work),

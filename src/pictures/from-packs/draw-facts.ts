@@ -6,9 +6,13 @@ import type { CellParameters } from '../cell/parameters.ts'
 import type { Drawing } from '../drawing.ts'
 import { drawFamily } from './draw-family.ts'
 
-/** `show`: what is drawn of it. */
-export const drawFacts = (say: Say, { id, name, maker }: Facts['identity'], show: Facts['show']): Drawing | undefined =>
-  drawFamily(say, { id, pack: id, name, maker, given: {}, enough: [], show })
+/** `show`: what is drawn of it; `row`: small, beside each other. */
+export const drawFacts = (
+  say: Say,
+  { id, name, maker }: Facts['identity'],
+  show: Facts['show'],
+  row = false,
+): Drawing | undefined => drawFamily(say, { id, pack: id, name, maker, given: {}, enough: [], show }, row)
 
 type Built = { readonly show: Construction['show']; readonly label: string; readonly or: Columns }
 

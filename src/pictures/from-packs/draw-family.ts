@@ -28,16 +28,16 @@ const views: readonly (View & { readonly tells?: readonly (keyof CellParameters)
   { show: { view: 'top', pointAt: 'dimples' }, label: 'picture.dimples', tells: ['dimples'] },
 ]
 
-/** Undefined where the pack shows nothing of the family, or something that cannot be drawn. */
-export function drawFamily(say: Say, family: Family): Drawing | undefined {
+/** Undefined where the pack shows nothing of the family, or something that cannot be drawn. `row`: small and beside each other, without the view that shows no more than the others. */
+export function drawFamily(say: Say, family: Family, row = false): Drawing | undefined {
   const known = Object.keys(family.show)
   if (known.length === 0 || !readCellParameters(family.show).ok) return undefined
-  return drawReference(
-    views
-      .filter(({ tells }) => !tells || tells.some(tell => known.includes(tell)))
-      .map(({ show, label }) => ({
-        show: { ...family.show, ...show },
-        label: say(below[labelOf(label, family.show)] ?? label),
-      })),
-  )
+  const told = views.filter(({ tells }) => !tells || tells.some(tell => known.includes(tell)))
+  const inRow = row && told.length > 1
+  const shown = (inRow ? told.filter(one => one.tells) : told).map(({ show, label }) => ({
+    show: { ...family.show, ...show },
+    // Beside the lines that say so, where it is need not be said again.
+    label: say((inRow ? undefined : below[labelOf(label, family.show)]) ?? label),
+  }))
+  return drawReference(shown, inRow)
 }

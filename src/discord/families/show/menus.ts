@@ -203,7 +203,7 @@ export const askForm = (say: Say, custom_id: string, first: boolean): Form =>
     ? form(custom_id, say('families.button.ask'), [
         textField(
           fields.why,
-          { label: say('families.why'), hint: say('families.why.first.hint') },
+          { label: say('families.why.how'), hint: say('families.why.how.hint') },
           { most: 300, required: false },
         ),
       ])

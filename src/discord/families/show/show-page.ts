@@ -9,7 +9,7 @@ import { featuresOf } from '../../../families/features.ts'
 import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayDay } from '../../../words/dates.ts'
-import { commonOf, sayFacts, sayMade, sayStrengths } from '../../../words/family-facts-words.ts'
+import { sayFacts, sayStrengths, sayWays, unmarked } from '../../../words/family-facts-words.ts'
 import { sayFeature, sayOption, sayTitle } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
@@ -49,7 +49,11 @@ export function showPublicly(
       ...noted(note),
       text(`### ${sayTitle(say, version.facts.identity)}${state}`),
       ...gallery(pictures),
-      text(cutLines([...sayFacts(say, base, version.facts), say('families.references.count', { count: references })])),
+      text(
+        cutLines(
+          sayFacts(say, base, version.facts, unmarked, [say('families.references.count', { count: references })]),
+        ),
+      ),
       small(say('families.since', { since: sayDay(say, version.at) })),
       ...photos.parts,
       ...rows([
@@ -83,8 +87,8 @@ export function showWork(
     [
       ...noted(note),
       text(`### ${sayTitle(say, facts.identity)}`),
-      text(cutLines(sayFacts(say, base, proposed.facts, sayOrigin(say, base, constructions, work)))),
       ...gallery(pictures),
+      text(cutLines(sayFacts(say, base, proposed.facts, sayOrigin(say, base, constructions, work)))),
       small(sayState(say, family)),
       ...rows([
         ...(agree ? [agreeButton(say, work), sendBackButton(say, work)] : []),
@@ -101,14 +105,14 @@ export function showWork(
         button({ is: 'more' }, say('families.button.more')),
       ]),
       featureMenu(say, base, id({ is: 'choose-feature' }), facts),
-      ...(notKnown.length > 0 ? [text(say('families.unknown.head')), ...notKnown] : []),
-      small(say('caution.line')),
+      ...notKnown,
+      small(`${say('families.page.unsaid')}\n${say('caution.line')}`),
     ],
     pictures,
   )
 }
 
-/** A letter for each way of building, with every feature that it says something of; or from a good cell, or feature by feature. */
+/** A letter for each way of building, and below the drawing of all a line for each feature that tells them apart; or from a good cell, or feature by feature. */
 function showBuilding(
   say: Say,
   base: Pack,
@@ -118,21 +122,15 @@ function showBuilding(
 ): ShownMessage {
   const id = idFor(family.id, family.revision)
   const built = fitting(constructions, facts)
-  const common = built.length > 1 ? commonOf(built) : { traits: {} }
-  const usual = sayMade(say, base, common)
-  const lines = [
-    ...(usual === '' ? [] : [say('families.built.common', { features: usual })]),
-    ...built.map((one, i) =>
-      say('families.built.line', { letter: letterOf(i), features: sayMade(say, base, one, common) }),
-    ),
-  ]
+  const ways = built.map(({ traits }, i) => ({ letter: letterOf(i), traits }))
+  const lines = sayWays(say, base, ways)
   return message(
     [
       ...noted(note),
       text(say('families.built.title', { name: plain(facts.identity.name) })),
       ...gallery(pictures),
       ...(lines.length > 0
-        ? [small(say('families.built.means')), text(cutLines(lines)), text(say('families.built.none-fits'))]
+        ? [text(cutLines(lines)), small(say('families.built.means')), text(say('families.built.none-fits'))]
         : []),
       ...rows(
         built.map((one, i) =>
@@ -145,7 +143,7 @@ function showBuilding(
         ...(family.draft ? [pressButton(id({ is: 'discard' }), say('families.button.discard'))] : []),
       ]),
       featureMenu(say, base, id({ is: 'choose-feature' }), facts),
-      small(`${sayState(say, family)}\n${say('caution.line')}`),
+      small(say('caution.line')),
     ],
     pictures,
   )

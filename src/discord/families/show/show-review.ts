@@ -4,7 +4,6 @@ import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Difference } from '../../../families/diff.ts'
 import type { Version } from '../../../families/family.ts'
 import type { ReviewRefusal } from '../../../families/review.ts'
-import type { BackTest } from '../../../families/weigh/back-test.ts'
 import { type Marked, sayFacts } from '../../../words/family-facts-words.ts'
 import { sayDifference, sayFactProblem } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
@@ -33,14 +32,10 @@ const differences = (say: Say, base: Pack, all: readonly Difference[]): string =
   )
 }
 
-const sayBackTest = (say: Say, backTest: BackTest): string =>
-  say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`)
-
-/** Of a first version; that nothing is known of its checks is said already. */
-function sayUnlisted(say: Say, backTest: BackTest): string[] {
-  if (backTest.ok) return [say('families.try.unlisted', { change: backTest.change })]
-  return backTest.why === 'too-few-checks' ? [] : [sayBackTest(say, backTest)]
-}
+const sayBackTest = (say: Say, backTest: Trial['backTest']): string =>
+  backTest === 'first'
+    ? say('families.try.first')
+    : say(`families.back-test.${backTest.ok ? backTest.change : backTest.why}`)
 
 /** `agree`: whether whoever looks may agree to what waits. */
 export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, agree: boolean): ShownMessage {
@@ -54,12 +49,9 @@ export function showTrial(say: Say, base: Pack, work: WorkingOn, trial: Trial, a
       ? [say('families.problem.other', { feature: plain(proof.problems[0]?.at ?? '') })]
       : []),
     ...(proof ? [say(`families.try.${proof.canFindNothing ? 'nothing-found' : 'open-ended'}`)] : []),
-    ...(work.inForce ? [sayBackTest(say, backTest)] : [say('families.try.first')]),
+    sayBackTest(say, backTest),
   ]
-  const aside = [
-    ...(proof?.problems.length === 0 ? [say('families.try.cases', { count: proof.cases })] : []),
-    ...(work.inForce ? [] : sayUnlisted(say, backTest)),
-  ]
+  const aside = proof?.problems.length === 0 ? [say('families.try.cases', { count: proof.cases })] : []
   const waits = family.review?.digest === proposed.digest
   return message([
     text(say('families.try.title', { name: plain(facts.identity.name), number: family.head + 1 })),
@@ -93,11 +85,13 @@ export function showAsked(
   // Whoever has just asked, and may not agree, has read all of it.
   const mine = note !== undefined && !agree
   const who = review ? `<@${review.by}>` : ''
+  const asked = { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') }
+  const shown = mine ? [] : pictures
   return message(
     [
       ...(note ? [text(note)] : []),
-      text(say('families.waits', { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') })),
-      ...gallery(pictures),
+      text(mine ? say('families.waits.mine', asked) : say('families.waits', asked)),
+      ...gallery(shown),
       ...(mine
         ? []
         : [
@@ -112,7 +106,7 @@ export function showAsked(
       ]),
       small(say('caution.line')),
     ],
-    pictures,
+    shown,
   )
 }
 
