@@ -71,7 +71,7 @@ describe('danger', () => {
     expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
-    expect(text(told)).toMatch(/do not touch the cell.*emergency number/)
+    expect(text(told)).toMatch(/Do not touch the cell.*emergency number/)
   })
 
   test('is never ruled out by a moderator who is not beside the cell', async () => {
@@ -81,7 +81,7 @@ describe('danger', () => {
     const given = buttons(question).map(one => [one.label.slice(4, 12), one.disabled])
     expect(given.slice(0, 3)).toEqual([
       ['None of ', true],
-      ['Warm by ', false],
+      ['Warm on ', false],
       ['At least', false],
     ])
     await pressed(tomas(), question, '.unsure')
