@@ -78,8 +78,9 @@ export const check: InWordsOf<typeof english> = {
   'what.unknown': 'eine Zelle (Modell nicht in der Liste)',
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
-  'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Lass die Zelle liegen. Wenn du sie für eine Antwort anfassen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
-  'check.hazard-unsure-too': 'Auch beim letzten Gefahrenzeichen warst du unsicher. Lass die Zelle liegen.',
+  'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Lass die Zelle liegen, und bleib einige Schritte weg. Wenn du sie für eine Antwort anfassen oder nah herangehen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
+  'check.hazard-unsure-too':
+    'Auch beim letzten Gefahrenzeichen warst du unsicher. Lass die Zelle liegen, und bleib einige Schritte weg.',
   'stale.note':
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',

@@ -10,9 +10,9 @@ const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiu
 const power =
   'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom an der Sicherung oder einem Schalter ab.'
 const only =
-  'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht oder versengt war und nie auslief:'
+  'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht, versengt, durchstochen oder in Salzwasser war und nie auslief:'
 const keep =
-  'Kleb beide Enden mit Isolierband ab und bewahre sie trocken und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Sonst fass sie nicht an: Frag die Feuerwehr.'
+  'Kleb beide Enden mit Isolierband ab, ohne zu drücken, und bewahre sie trocken und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Sonst fass sie nicht an: Frag die Feuerwehr.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -21,7 +21,7 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Geh jetzt weg von der Zelle, lass sie fallen, wenn du sie hältst, und wähl den Notruf.',
   'safety.now.worn':
-    'Steckt sie in deiner Kleidung, Tasche oder einem Gerät in deiner Hand, greif nicht nach ihr: Zieh das aus, lass es fallen und geh weg.',
+    'Steckt sie in deiner Kleidung, in einer Tasche, die du trägst, oder einem Gerät in deiner Hand, greif nicht nach ihr: Zieh das Kleidungsstück aus, lass Tasche oder Gerät fallen und geh weg.',
   'safety.now.far':
     'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry': `Berühre, bewege und fotografiere weder sie noch ihr Gerät. ${power}`,
@@ -42,13 +42,13 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
   'safety.quiet.sign':
-    'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
+    'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, sauberes Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
     'Sturz, Delle, Quetschung oder Kurzschluss in den letzten 24 Stunden: Lass sie erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war: ${keep}`,
+  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war, und sie nie durchstochen oder in Salzwasser war: ${keep}`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':

@@ -73,8 +73,9 @@ export const check = {
   'what.family': '{name} by {maker}',
   'what.unknown': 'a cell (model not listed)',
   'language.missing': 'The bot has no words in {language} yet, so you see English. It also speaks {others}.',
-  'check.hazard-unsure': `You were not sure about a danger sign. Leave the cell where it is. If you would have to touch it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
-  'check.hazard-unsure-too': 'You were unsure about the last danger sign, too. Leave the cell where it is.',
+  'check.hazard-unsure': `You were not sure about a danger sign. Leave the cell where it is, and stay a few steps back. If you would have to touch it or go near it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
+  'check.hazard-unsure-too':
+    'You were unsure about the last danger sign, too. Leave the cell where it is, and stay a few steps back.',
   'stale.note': 'That button belongs to an earlier step. Nothing was changed; this is where the check stands now.',
   'beginning.title': 'Check of {what}',
   'beginning.text': '“Can’t tell” is always an answer.',

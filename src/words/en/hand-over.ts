@@ -96,7 +96,7 @@ export const handOver = {
   'list.offered': 'Offered to you',
   'answer.by-moderator': '{said} (a helper’s answer)',
   'form.ask.words': 'What are you unsure about?',
-  'form.ask.photos': 'Photos of the cell',
+  'form.ask.photos': 'Photos you have, or take without touching',
   'form.ask.photos.hint':
     'Up to ten; place, time, device removed. Seen by all in the moderators’ channel until answered.',
   'form.offer.to': 'To whom',
@@ -131,8 +131,8 @@ export const handOver = {
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread a photo. Look once more, then answer again. If you give the same answer, it stands.',
   'helping.untold.result':
     'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. I could not reach them. They can read the result with /check resume.',
-  'word.danger': `{who}, stop: the check of {what} has found danger. Do not touch the cell, and keep others away. ${safety['safety.turns']} Ask the person who has the check what was found.`,
+  'word.danger': `{who}, stop: the check of {what} has found danger. If you hold the cell, put it down. Get away from it, and keep others away. ${safety['safety.turns']} Then ask the person who has the check what was found.`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':
-    'No photo can show that a danger like this is absent: only the person beside the cell can say so. Answer “I can’t tell either”, send the question back, or choose the answer that means danger if you see it in the photo.',
+    'No photo can show that a danger like this is absent: only the person beside the cell can say so. If you see the danger in the photo, or they describe it, choose the answer that means danger. Otherwise answer “I can’t tell either”, or send the question back.',
 } as const

@@ -10,9 +10,9 @@ const power =
   'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box or a switch.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked or smelled:'
+  'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked, smelled, was pierced or got into salt water:'
 const keep =
-  'cover both ends with electrical tape and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
+  'cover both ends with electrical tape, without pressing, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -47,14 +47,14 @@ export const safety = {
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
   // A sign on a cell that is cold and quiet, and that none of that ever happened to.
   'safety.quiet.sign':
-    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, water, a voltage too low or too high, or signs of a fake',
+    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, clean water, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
     'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet and none of that ever happened: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet and none of that ever happened, nor was it ever pierced or in salt water: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

@@ -77,8 +77,9 @@ export const check: InWordsOf<typeof english> = {
   'what.family': '{name} de {maker}',
   'what.unknown': 'una celda (modelo que no está en la lista)',
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
-  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Deja la celda donde está. Si para responder tuvieras que tocarla, elige «No sabría decirlo». ${safety['safety.turns']}`,
-  'check.hazard-unsure-too': 'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está.',
+  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Deja la celda donde está y quédate a unos pasos. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
+  'check.hazard-unsure-too':
+    'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está y quédate a unos pasos.',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':

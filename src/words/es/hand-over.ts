@@ -100,9 +100,9 @@ export const handOver: InWordsOf<typeof english> = {
   'list.offered': 'Se te ofrecen',
   'answer.by-moderator': '{said} (respuesta de un ayudante)',
   'form.ask.words': '¿De qué tienes dudas?',
-  'form.ask.photos': 'Fotos de la celda',
+  'form.ask.photos': 'Fotos que ya tengas, o sin tocar la celda',
   'form.ask.photos.hint':
-    'Hasta diez, sin lugar, hora ni aparato. Las ve quien lea el canal de moderación hasta la respuesta.',
+    'Hasta diez; se quitan lugar, hora y aparato. Las ve el canal de moderación hasta la respuesta.',
   'form.offer.to': 'A quién',
   'form.offer.to.hint': 'Una persona o un rol. Déjalo vacío para ofrecerla a quien la tome primero.',
   'form.why': 'Por qué',
@@ -135,8 +135,8 @@ export const handOver: InWordsOf<typeof english> = {
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
     'Avisa ya a {holder} de otra forma: hasta que lea el resultado de la comprobación, que no toque la celda. El bot no pudo avisar. El resultado se ve con /comprobar seguir.',
-  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. No toques la celda y mantén lejos a los demás. ${safety['safety.turns']} Pregunta a quien tiene la comprobación qué se encontró.`,
+  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Si tienes la celda en la mano, déjala. Aléjate de ella y mantén lejos a los demás. ${safety['safety.turns']} Después pregunta a quien tiene la comprobación qué se encontró.`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
-    'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Responde «Yo tampoco sabría decirlo», devuelve la pregunta, o elige la respuesta que significa peligro si lo ves en la foto.',
+    'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Si ves el peligro en la foto, o te lo describen, elige la respuesta que significa peligro. Si no, responde «Yo tampoco sabría decirlo» o devuelve la pregunta.',
 }

@@ -7,14 +7,14 @@ export const photoRefusals: InWordsOf<typeof english> = {
   'photo-refusal.too-many':
     'Son {count, number} fotos; se aceptan como máximo {most, number} a la vez. Elige las que muestran aquello de lo que dudas.',
   'photo-refusal.too-big':
-    '«{name}» ocupa más de {megabytes, number} MiB. Guárdala más pequeña, o vuelve a hacer la foto con menos resolución.',
+    '«{name}» ocupa más de {megabytes, number} MiB. Guárdala más pequeña. Repite la foto solo si no tienes que tocar la celda ni acercarte a ella.',
   'photo-refusal.too-many-pixels':
-    '«{name}» tiene más de {megapixels, number} millones de píxeles, o más de {side, number} en un lado. Guárdala más pequeña, o vuelve a hacer la foto con menos resolución.',
+    '«{name}» tiene más de {megapixels, number} millones de píxeles, o más de {side, number} en un lado. Guárdala más pequeña. Repite la foto solo si no tienes que tocar la celda ni acercarte a ella.',
   'photo-refusal.kind-not-taken':
     '«{name}» es {looksLike, select, heic {una foto HEIC; guárdala como JPEG (en los teléfonos, «más compatible») y envía esa} avif {una imagen AVIF; guárdala como JPEG y envía esa} gif {un GIF; envía una foto en JPEG, PNG o WebP} animation {una imagen animada; envía una foto fija} svg {un dibujo SVG; envía una foto en JPEG, PNG o WebP} tiff {una imagen TIFF; guárdala como JPEG y envía esa} bmp {un mapa de bits; guárdalo como JPEG o PNG y envía ese} jxl {una imagen JPEG XL; guárdala como JPEG y envía esa} pdf {un PDF; envía la foto misma} zip {un archivo comprimido; envía la foto misma} video {un vídeo; envía una foto sacada de él} program {un programa y no una foto; envía una foto en JPEG, PNG o WebP} other {de un tipo que no se acepta; envía una foto en JPEG, PNG o WebP}}.',
   'photo-refusal.not-a-picture': '«{name}» no es ninguna imagen conocida aquí. Envía una foto en JPEG, PNG o WebP.',
   'photo-refusal.broken':
-    '«{name}» está dañada, vacía o cortada y no se puede leer. Vuelve a hacer o a guardar la foto, y envía el archivo nuevo.',
+    '«{name}» está dañada, vacía o cortada y no se puede leer. Guárdala de nuevo y envía el archivo nuevo. Repite la foto solo si no tienes que tocar la celda ni acercarte a ella.',
   'photo-refusal.could-not-fetch': 'No se pudo obtener «{name}» de Discord. Envía la foto otra vez.',
   'photo-refusal.not-attached':
     '«{name}» no es un archivo adjunto de Discord. Adjunta la foto misma en lugar de un enlace.',

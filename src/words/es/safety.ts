@@ -10,13 +10,13 @@ const call = 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de li
 const power =
   'Solo si no arde ni echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
 const only =
-  'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió:'
+  'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni cayó en agua salada:'
 const keep =
   'tapa los dos extremos con cinta aislante, sin apretar, y guárdala seca y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. En cualquier otro caso no la toques: pregunta a los bomberos.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así, actúa ya.',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así, haz esto ya:',
   'safety.now.sign':
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Aléjate de la celda ahora, suéltala si la tienes en la mano y llama al número de emergencias.',
@@ -42,13 +42,13 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y siempre fue así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua, una tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría, no hace nada y siempre fue así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia, una tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
     'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Solo si está fría, no hace nada y nunca pasó nada de eso: ${keep}`,
+  'safety.quiet.keep.never': `Solo si está fría, no hace nada y nunca pasó nada de eso, ni se perforó, ni cayó en agua salada: ${keep}`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
