@@ -97,10 +97,10 @@ async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
   // Their last week has been looked at: nobody can join those of a quarter that is over.
-  gone += await outcomes.dropWaiting(epochOf(weekOf(services.now() - graceMs)))
+  const epoch = epochOf(weekOf(services.now() - graceMs))
+  gone += await outcomes.dropWaiting(epoch)
   await services.servers.forgetChanges(services.now() - changesKept)
-  // What was sealed before has been opened by now, or its check has expired.
-  const destroyed =
-    (await keys.destroyBefore(epochOf(week))) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))
+  // Not before its last week has been looked at: what is counted of it is given its codes then.
+  const destroyed = (await keys.destroyBefore(epoch)) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))
   if (gone + destroyed > 0) services.log.info({ outcomes: gone, keys: destroyed }, 'let go')
 }
