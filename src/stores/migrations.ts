@@ -8,6 +8,7 @@ import {
   fewOutcomesMigration,
   outcomesMigration,
   poolAnewMigration,
+  poolStateAnewMigration,
   unreadReleasesMigration,
   waitingOutcomesMigration,
 } from './outcomes-migration.ts'
@@ -168,6 +169,7 @@ const migrations: Record<string, Migration> = {
   },
   '0033-few-outcomes': fewOutcomesMigration,
   '0034-pool-anew': poolAnewMigration,
+  '0035-pool-state-anew': poolStateAnewMigration,
   // Whoever wants theirs gone is looked for under a code for each family of each server.
   '0036-outcomes-by-code': {
     async up(db: Any) {

@@ -153,7 +153,11 @@ for (const kind of databases)
           for (const { bytes } of all) expect(JSON.parse(bytes || '{}').families ?? []).toEqual([])
           const week = weekOf(now)
           expect(await closeWeeks(logs, pool, now + 7 * day)).toEqual({ ok: true, frozen: [week] })
-          expect(await logs.releases.bytes(pool, week)).not.toBeNull()
+          const next = JSON.parse((await logs.releases.bytes(pool, week)) ?? '')
+          expect(next).toMatchObject({ checks: 0, families: [], rises: [] })
+          // Nor does what was counted for it come back once others have come: a family opens by what is new.
+          const state = (await logs.releases.latest(pool))?.state
+          expect(Object.values(state?.families ?? {}).map(one => one.opened)).toContain(ofOneServer)
         })
 
         test('the next week is closed after the last one, on every server and in the pool', async () => {
