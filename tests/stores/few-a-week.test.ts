@@ -76,7 +76,7 @@ for (const kind of [...databases, ownPostgres])
         await outcomes.admit(week)
         await checks.purge(over)
         // As the weekly job does: what was sealed earlier cannot be opened any more.
-        await keys.destroyBefore(weekPlus(weekOf(over), -3))
+        await keys.destroyBefore(weekPlus(weekOf(over), -2))
 
         const rows = await visible()
         for (const [of, together] of Map.groupBy(rows, one => one.week))
