@@ -77,7 +77,7 @@ export async function openServices(
   const trends = openTrends(db, config.data, log)
   const traces = openTraces(db, trends.seal, leftOut)
   const erasures = openErasures(join(config.data, 'keys', 'erased'), new KeptValues(db, 'erased'), now)
-  await eraseAgain(erasures, () => namedIn(db, trends.seal), traces, trends.services.outcomes, log)
+  await eraseAgain(erasures, () => namedIn(db, trends.seal, trends.codes), traces, trends.services.outcomes, log)
   const checks = rememberChecks(openCheckStore(db, trends.seal, leftOut))
   const kept = new KeptValues(db)
   await kept.purgeDrafts()

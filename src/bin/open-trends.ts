@@ -1,6 +1,5 @@
 // Wires what outcomes and trends need: their stores, and pseudonyms under keys that lie beside the database, not in it.
 
-import { createHmac, createSecretKey, type KeyObject } from 'node:crypto'
 import { join } from 'node:path'
 import type { Kysely } from 'kysely'
 import type { Logger } from 'pino'
@@ -8,8 +7,10 @@ import type { FamilyStore } from '../families/family-store.ts'
 import { isServerFamily } from '../services/family-desk.ts'
 import type { TrendsServices } from '../services/trends-services.ts'
 import { type EpochKeys, openEpochKeys } from '../stores/epoch-keys.ts'
+import { type FamilyCodes, openFamilyCodes } from '../stores/family-codes.ts'
 import { openFamilyStore } from '../stores/family-store.ts'
 import { openFindingLog } from '../stores/finding-log.ts'
+import { hmac } from '../stores/hmac.ts'
 import { openLeases } from '../stores/lease.ts'
 import { openOptOuts } from '../stores/opt-outs.ts'
 import { openOutcomeLog } from '../stores/outcome-log.ts'
@@ -20,17 +21,8 @@ import { epochOf } from '../trends/epoch.ts'
 import type { KnownFakes } from '../trends/findings/known-fakes.ts'
 import { rulesOf } from '../trends/findings/stories.ts'
 import type { Leases } from '../trends/lease.ts'
-import { type Hmac, type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
+import { type PseudonymFor, pseudonymOf } from '../trends/pseudonym.ts'
 import type { Week } from '../trends/week.ts'
-
-/** What the platform makes of a key takes longer than a hash under it, so it is kept for as long as the key is. */
-const prepared = new WeakMap<Uint8Array, KeyObject>()
-
-const hmac: Hmac = (key, message) => {
-  const ready = prepared.get(key) ?? createSecretKey(key)
-  prepared.set(key, ready)
-  return createHmac('sha256', ready).update(message).digest('hex')
-}
 
 /**
  * A known fake of an installed family is its name beside the finding; those of a server's own families stand there, and are taken back
@@ -57,6 +49,7 @@ export type OpenedTrends = {
   readonly keys: EpochKeys
   readonly sealKeys: EpochKeys
   readonly seal: Seal
+  readonly codes: FamilyCodes
   readonly leases: Leases
 }
 
@@ -65,6 +58,7 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
   const keys = openEpochKeys(join(data, 'keys'))
   const sealKeys = openEpochKeys(join(data, 'keys', 'seals'))
   const seal = openSeal(sealKeys)
+  const codes = openFamilyCodes(keys)
   const lost = (rows: number) =>
     log.error({ rows }, 'outcomes that wait cannot be opened: the folder keys is not the one they were left with')
   const damaged = (rows: number) => log.error({ rows }, 'damaged outcomes are left out of the counts')
@@ -72,9 +66,10 @@ export function openTrends(db: Kysely<Tables>, data: string, log: Logger): Opene
     keys,
     sealKeys,
     seal,
+    codes,
     leases: openLeases(db),
     services: {
-      outcomes: openOutcomeLog(db, seal, damaged, lost),
+      outcomes: openOutcomeLog(db, seal, codes, damaged, lost),
       releases: openReleaseLog(db),
       knownFakes: keptWith(openFamilyStore(db)),
       findings: openFindingLog(db, error => log.error({ err: error }, 'a finding is left out')),

@@ -1,6 +1,7 @@
 // The weekly job: closes the weeks that are over, lets go of what is too old, and does so once however many processes there are.
 //
 // It looks every few minutes whether anything is due. Whatever it was in the middle of when it was cut off, the next look goes on.
+import { lifetime } from '../check/check.ts'
 import { type BackgroundServices, tellFindings } from '../discord/trends/tell-findings.ts'
 import { tellWeek } from '../discord/trends/tell-week.ts'
 import { changesKept } from '../server/history.ts'
@@ -37,8 +38,8 @@ export type Looked =
   | { readonly is: 'done'; readonly frozen: readonly { readonly scope: Scope; readonly week: Week }[] }
 
 const leaseName = 'weekly'
-/** Nothing that was sealed before so many weeks is read any more: a check lives for two, and what it left has been counted. */
-const weeksSealed = 3
+/** A check lives for so many weeks after its last step: what was sealed in a week before those is read no more, and what it left is counted. */
+const weeksSealed = lifetime / (7 * 24 * 3600_000)
 /** A process that dies at it holds the others up for this long, in ms. */
 export const leaseMs = 10 * 60_000
 
@@ -97,10 +98,13 @@ async function letGo({ services, keys, sealKeys }: Job): Promise<void> {
   for (const { server, keepWeeks } of await services.servers.all())
     gone += await outcomes.purgeBefore(weekPlus(week, -keepWeeks), server)
   // Their last week has been looked at: nobody can join those of a quarter that is over.
-  gone += await outcomes.dropWaiting(epochOf(weekOf(services.now() - graceMs)))
+  const epoch = epochOf(weekOf(services.now() - graceMs))
+  gone += await outcomes.dropWaiting(epoch)
   await services.servers.forgetChanges(services.now() - changesKept)
-  // What was sealed before has been opened by now, or its check has expired.
-  const destroyed =
-    (await keys.destroyBefore(epochOf(week))) + (await sealKeys.destroyBefore(weekPlus(week, -weeksSealed)))
+  // What was sealed before has been opened by now, or its check has expired; where the keys were lost it cannot be opened, and goes.
+  const sealedSince = weekPlus(week, -weeksSealed)
+  gone += await outcomes.dropSealedBefore(sealedSince)
+  // Not before its last week has been looked at: what is counted of it is given its codes then.
+  const destroyed = (await keys.destroyBefore(epoch)) + (await sealKeys.destroyBefore(sealedSince))
   if (gone + destroyed > 0) services.log.info({ outcomes: gone, keys: destroyed }, 'let go')
 }

@@ -5,26 +5,32 @@ import type { Outcome } from '../trends/outcome.ts'
 import type { Tables } from './tables.ts'
 
 /**
- * Counts the answers of a server's outcomes that are about to join, and says what stays of them. What is left out is in no other place:
- * its count alone says that somebody gave it.
+ * Counts the answers of a server's outcomes that are about to join together, each once a person, and says what stays of them. What is left
+ * out is in no other place: its count alone says that somebody gave it. Whoever comes again later with another family counts again, as nobody
+ * can tell any more that it is them.
  */
 export async function keepCommon(
   within: Kysely<Tables>,
   server: string,
   outcomes: readonly Outcome[],
 ): Promise<Outcome[]> {
-  const found = new Map<string, { question: string; option: string; given: number }>()
-  for (const { options } of outcomes)
+  const found = new Map<string, { question: string; option: string; by: Set<string> }>()
+  for (const { options, reporter } of outcomes)
     for (const [question, option] of Object.entries(options)) {
-      const given = (found.get(`${question}=${option}`)?.given ?? 0) + 1
-      found.set(`${question}=${option}`, { question, option, given: Math.min(given, minimumReporters) })
+      const answer = found.get(`${question}=${option}`) ?? { question, option, by: new Set() }
+      found.set(`${question}=${option}`, { ...answer, by: answer.by.add(reporter) })
     }
   if (found.size === 0) return [...outcomes]
-  const names = [...found.keys()].sort()
+  const answers = [...found].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, answer]) => answer)
   const counted = await within
     .insertInto('answer_counts')
     .values(
-      names.map(name => ({ server, ...(found.get(name) as { question: string; option: string; given: number }) })),
+      answers.map(({ question, option, by }) => ({
+        server,
+        question,
+        option,
+        given: Math.min(by.size, minimumReporters),
+      })),
     )
     .onConflict(conflict =>
       conflict.columns(['server', 'question', 'option']).doUpdateSet({

@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import type { KeptValues } from './cache-adapter.ts'
 import { openEpochKeys } from './epoch-keys.ts'
 
-/** A person, a server, or a pseudonym that outcomes stood under. */
+/** A person, a server, or a pseudonym or code that outcomes stood under. */
 export type Erased = { readonly is: 'person' | 'server' | 'pseudonym'; readonly word: string }
 
 export type Erasures = {

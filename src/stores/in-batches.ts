@@ -12,3 +12,8 @@ export async function inBatches(piece: () => Promise<number | bigint>): Promise<
     if (met < atOnce) return all
   }
 }
+
+/** A list in parts of so many. */
+export function* pieces<T>(all: readonly T[], of: number): Generator<T[]> {
+  for (let i = 0; i < all.length; i += of) yield all.slice(i, i + of)
+}

@@ -8,6 +8,7 @@ import {
   fewOutcomesMigration,
   outcomesMigration,
   poolAnewMigration,
+  poolStateAnewMigration,
   unreadReleasesMigration,
   waitingOutcomesMigration,
 } from './outcomes-migration.ts'
@@ -168,6 +169,14 @@ const migrations: Record<string, Migration> = {
   },
   '0033-few-outcomes': fewOutcomesMigration,
   '0034-pool-anew': poolAnewMigration,
+  '0035-pool-state-anew': poolStateAnewMigration,
+  // Whoever wants theirs gone is looked for under a code for each family of each server.
+  '0036-outcomes-by-code': {
+    async up(db: Any) {
+      await sql`create index outcomes_by_reporter on outcomes (reporter)`.execute(db)
+      await sql`create index outcomes_by_pooled on outcomes (pooled) where pooled is not null`.execute(db)
+    },
+  },
   '0024-coarser-outcomes': coarserOutcomesMigration,
   // Not logged: after a crash everybody has their full share, and no back-up of the log tells who asked for what.
   '0032-allowances': {

@@ -1,10 +1,11 @@
 // Every id and pseudonym that stands in a database, wherever it stands: what a list of digests is held against.
 import { type Kysely, sql } from 'kysely'
 import type { Erased } from './erasures.ts'
+import type { FamilyCodes } from './family-codes.ts'
 import { atOnce } from './in-batches.ts'
 import { isSealed, type Seal } from './seal.ts'
 import type { Tables } from './tables.ts'
-import { allWaiting } from './waiting-outcomes.ts'
+import { allWaiting, namesOf } from './waiting-outcomes.ts'
 
 /** Ids as Discord has them. */
 const ids = /\d{15,20}/g
@@ -39,7 +40,7 @@ const columns: { readonly [T in Table]: { readonly order: Read<T>; readonly read
 }
 
 /** Each id once, as a person's and as a server's: a number tells not which; pseudonyms may come more than once. */
-export async function* namedIn(db: Kysely<Tables>, seal: Seal): AsyncGenerator<Erased> {
+export async function* namedIn(db: Kysely<Tables>, seal: Seal, codes: FamilyCodes): AsyncGenerator<Erased> {
   const seen = new Set<string>()
   for (const [table, named] of Object.entries(columns)) {
     if (!named) continue
@@ -54,8 +55,9 @@ export async function* namedIn(db: Kysely<Tables>, seal: Seal): AsyncGenerator<E
     yield* idsIn(server ?? '', seen)
     for (const word of [reporter, pooled]) if (word) yield { is: 'pseudonym', word }
   }
-  for await (const { outcome } of allWaiting(db, seal))
-    for (const word of [outcome.reporter, outcome.pooled]) if (word) yield { is: 'pseudonym', word }
+  // What waits here may have been counted, under its codes, when it was erased.
+  for await (const one of allWaiting(db, seal))
+    for (const word of await namesOf(one, codes)) yield { is: 'pseudonym', word }
 }
 
 /** A table in pieces. Nobody writes meanwhile: the bot has not begun yet. */

@@ -12,26 +12,30 @@ import {
 import type { WeekCount } from '../trends/counts.ts'
 import { type Epoch, epochOf } from '../trends/epoch.ts'
 import { isName } from '../trends/names.ts'
-import { answerItem, type Item, type Outcome, ruleItems } from '../trends/outcome.ts'
+import { answerItem, type Item, ruleItems } from '../trends/outcome.ts'
 import type { OutcomeLog, PatternRow, Scope } from '../trends/outcome-log.ts'
 import type { PoolContribution } from '../trends/release/pool.ts'
 import { isWeek, type Week, weeksFrom, weeksUpTo } from '../trends/week.ts'
+import { admitWaiting } from './admit-waiting.ts'
 import { countOutcomes, piecesOf } from './count-outcomes.ts'
+import type { FamilyCodes } from './family-codes.ts'
 import { atOnce, inBatches } from './in-batches.ts'
 import { once } from './memoize.ts'
-import { firedIn, outcomeOf, parsed, rowOf } from './outcome-row.ts'
+import { firedIn, handleOf, outcomeOf, parsed, rowOf } from './outcome-row.ts'
+import { openPersonsOutcomes } from './persons-outcomes.ts'
 import { scrub } from './scrub.ts'
 import type { Seal } from './seal.ts'
 import type { OutcomeRow, Tables } from './tables.ts'
-import { admitWaiting, noLonger, waitingOf } from './waiting-outcomes.ts'
+import { dropSealed } from './waiting-outcomes.ts'
 
 /**
- * `damaged` is told how many rows had to be left out of an answer, `lost` how many of those that wait cannot be opened, because the key
- * of their week is not here.
+ * `damaged` is told how many rows had to be left out of an answer, `lost` how many of those that wait cannot be opened or counted, because
+ * the key of their week, or that of their epoch, is not here.
  */
 export function openOutcomeLog(
   db: Kysely<Tables>,
   seal: Seal,
+  codes: FamilyCodes,
   damaged: (rows: number) => void = () => undefined,
   lost: (rows: number) => void = () => undefined,
 ): OutcomeLog {
@@ -54,18 +58,6 @@ export function openOutcomeLog(
     return Number(numDeletedRows)
   }
 
-  /** Of several that wait for one family, or wait and are counted already, one is counted: so they are one. */
-  const outcomesBy = async (pseudonyms: readonly string[]): Promise<Outcome[]> => {
-    if (pseudonyms.length === 0) return []
-    const counted = await db
-      .selectFrom('outcomes')
-      .selectAll()
-      .where(where([borneBy(pseudonyms)]))
-      .execute()
-    const rows = [...(await waitingOf(db, seal, pseudonyms)).map(one => rowOf(one.outcome)), ...counted]
-    return [...new Map(rows.map(row => [handleOf(row), row])).values()].flatMap(row => outcomeOf(row) ?? [])
-  }
-
   /** The next week that has any outcome, whatever stands where a week should. */
   const weekAfter = async (scope: Scope, week: string): Promise<string | undefined> => {
     const row = await db
@@ -77,7 +69,7 @@ export function openOutcomeLog(
   }
 
   return {
-    admit: upTo => admitWaiting(db, seal, upTo, keep, lost),
+    admit: upTo => admitWaiting(db, seal, codes, upTo, keep, lost),
 
     async record(outcome) {
       return (await keep(db, rowOf(outcome))) ? 'recorded' : 'already-contributed'
@@ -195,21 +187,16 @@ export function openOutcomeLog(
         .execute()
     },
 
-    of: outcomesBy,
-
-    async forget(pseudonyms) {
-      const theirs = await outcomesBy(pseudonyms)
-      if (theirs.length === 0) return 0
-      // First those that wait: once they have joined the others, they are found there.
-      const waited = await noLonger(db, await waitingOf(db, seal, pseudonyms))
-      const gone = db.deleteFrom('outcomes').where(where([borneBy(pseudonyms)]))
-      await letGoOf(await gone.executeTakeFirst())
-      if (waited.length > 0) await scrub(db)
-      return theirs.length
-    },
+    ...openPersonsOutcomes(db, seal, codes),
 
     async dropWaiting(epoch) {
       return letGoOf(await db.deleteFrom('waiting_outcomes').where('epoch', '<', epoch).executeTakeFirst())
+    },
+
+    async dropSealedBefore(week) {
+      const gone = await dropSealed(db, week)
+      if (gone > 0) await scrub(db)
+      return gone
     },
 
     async purgeBefore(week, server) {
@@ -257,21 +244,12 @@ const where = (conditions: readonly Condition[]): Expression<SqlBool> => {
   return is.and(conditions.map(condition => condition(is)))
 }
 
-const borneBy =
-  (pseudonyms: readonly string[]): Condition =>
-  is =>
-    is.or([is('reporter', 'in', pseudonyms), is('pooled', 'in', pseudonyms)])
-
 const within =
   (scope: Scope): Condition =>
   is =>
     scope.kind === 'pool' ? is('pooled', 'is not', null) : is('server', '=', scope.server)
 
 const epochsOf = (from: Week, to: Week): Epoch[] => [...new Set(weeksUpTo(to, weeksFrom(from, to) + 1).map(epochOf))]
-
-/** The key of the table, so that going on after an outcome finds its place at once. */
-const handleOf = ({ server, epoch, family, reporter }: OutcomeRow): string =>
-  [server, epoch, family, reporter].join(' ')
 
 /** Reads the items of rows, each distinct list, map and answer once; undefined where a row is damaged. */
 function openItems(): (row: Pick<OutcomeRow, 'week' | 'bought' | 'fired' | 'options'>) => readonly Item[] | undefined {

@@ -35,6 +35,10 @@ export function outcomeOf({ epoch, fired, options, packs, ...row }: OutcomeRow):
   return read.ok && epochOf(row.week) === epoch ? read.outcome : undefined
 }
 
+/** The key of the table, so that going on after an outcome finds its place at once. */
+export const handleOf = ({ server, epoch, family, reporter }: OutcomeRow): string =>
+  [server, epoch, family, reporter].join(' ')
+
 /** JSON that may be damaged; undefined if it is none. */
 export function parsed(text: string): unknown {
   try {

@@ -107,6 +107,34 @@ export const poolAnewMigration: Migration = {
   },
 }
 
+/**
+ * The state that the pool goes on from still held what had been withdrawn, so the next release told it again. Where anything was withdrawn
+ * all of it is, the state shows nothing of any family, and a family is told of again once enough have come since it last was.
+ */
+export const poolStateAnewMigration: Migration = {
+  async up(db: Kysely<unknown>) {
+    const { rows } = await sql<{ week: string; state: string }>`select week, state from releases
+      where scope = 'pool' and state is not null and exists (select 1 from releases where scope = 'pool' and bytes = '')`.execute(
+      db,
+    )
+    for (const { week, state } of rows)
+      await sql`update releases set state = ${withoutCells(state)} where scope = 'pool' and week = ${week}`.execute(db)
+    await sql`update releases set bytes = '' where scope = 'pool' and bytes not like '%"families":[]%'
+      and exists (select 1 from releases where scope = 'pool' and bytes = '')`.execute(db)
+  },
+}
+
+/** As it was where it cannot be read: then nothing goes on from it. */
+function withoutCells(text: string): string {
+  try {
+    const { families, ...rest } = JSON.parse(text)
+    const emptied = Object.entries(families as Record<string, object>).map(([id, one]) => [id, { ...one, cells: {} }])
+    return JSON.stringify({ ...rest, families: Object.fromEntries(emptied), series: {}, rises: [] })
+  } catch {
+    return text
+  }
+}
+
 /** A release is unread until its findings are taken down: of those there are, the latest of each server is read once more. */
 export const unreadReleasesMigration: Migration = {
   async up(db: Kysely<unknown>) {

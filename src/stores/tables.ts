@@ -54,7 +54,7 @@ export type OutcomeRow = {
 /** An outcome for which its server had too few yet when its week was over; `sealed_under`: the week whose key seals it. */
 export type WaitingOutcomeRow = { id: string; server: string; epoch: string; sealed_under: string; sealed: string }
 
-/** How often an answer was given on a server, counted up to five: outcomes keep it from then on. */
+/** By how many an answer was given on a server, counted up to five: outcomes keep it from then on. */
 export type AnswerCountRow = { server: string; question: string; option: string; given: number }
 
 /** A frozen release of 'server:…' or 'pool'; the state behind it is kept with the latest only. `unread`: 1 until its findings are taken down. */

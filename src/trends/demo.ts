@@ -89,7 +89,7 @@ export function demoOutcomes(seed: number, cast: DemoCast, last: Week, atFirst =
       counted.add(key)
       outcomes.push({
         server: cast.server,
-        reporter: inventedPseudonym(seed, epochOf(week), person),
+        reporter: inventedCode(seed, epochOf(week), person * cast.families.length + cast.families.indexOf(family)),
         pooled: null,
         week,
         family: family.family,
@@ -122,9 +122,9 @@ function dealEvenly<T>(parts: readonly Part<T>[], chance: () => number): () => T
   }
 }
 
-/** 64 hex digits for an invented person in an epoch; no key and no hash, since there is nobody to protect. */
-function inventedPseudonym(seed: number, epoch: string, person: number): string {
+/** 64 hex digits for an invented person and family in an epoch; no key and no hash, since there is nobody to protect. */
+function inventedCode(seed: number, epoch: string, number: number): string {
   const quarter = Number(epoch.slice(0, 4)) * 4 + Number(epoch.slice(6))
-  const random = xoroshiro128plus(Math.imul(seed ^ (quarter * 65_537), 2_654_435_761) ^ person)
+  const random = xoroshiro128plus(Math.imul(seed ^ (quarter * 65_537), 2_654_435_761) ^ number)
   return Array.from({ length: 8 }, () => uniformInt(random, 0, 0xffffffff).toString(16).padStart(8, '0')).join('')
 }

@@ -17,7 +17,7 @@ export type FinishedCheck = {
   readonly packs: readonly PackStamp[]
 }
 
-/** Whose outcome it is; `pooled` is null where the server does not pool. */
+/** Whose outcome it is, by their pseudonyms; `pooled` is null where the server does not pool. */
 export type Reporter = { readonly server: string; readonly reporter: string; readonly pooled: string | null }
 
 /** Makes the outcome of a finished check, or says which field is not what it should be. */

@@ -2,6 +2,7 @@
 import type { FamilyId } from '../engine/answers.ts'
 import type { WeekCount } from './counts.ts'
 import type { Epoch } from './epoch.ts'
+import type { Reporter } from './make-outcome.ts'
 import type { Item, Outcome } from './outcome.ts'
 import type { PoolContribution } from './release/pool.ts'
 import type { ReleaseState } from './release/state.ts'
@@ -18,11 +19,11 @@ export type OutcomeLog = {
    * Lets those outcomes be counted that checks have left in weeks up to this one, those of a server once at least five people have left
    * one in the same epoch: then all of them are of the week in which the fifth came, so that nobody who knows who has checked can tell
    * which is whose. Says how many there were. Until then they are known to their own people only. Where a person has left several for a
-   * family, any one of them counts.
+   * family, any one of them counts. With it each changes its person's pseudonym for a code that no outcome of another family bears.
    */
   admit(upTo: Week): Promise<number>
   /**
-   * Keeps an outcome among those that are counted. Unique by (server, epoch of the week, family, reporter), null
+   * Keeps an outcome among those that are counted, as it is. Unique by (server, epoch of the week, family, reporter), null
    * being a family of its own: a second contribution is 'already-contributed' and changes nothing, also when two processes race.
    * If another outcome holds (epoch, family, pooled) already, the row is kept with `pooled` null.
    */
@@ -46,12 +47,16 @@ export type OutcomeLog = {
   judgedOtherwise(pack: string, version: string, limit: number, after?: string): Promise<readonly StoredOutcome[]>
   /** Replaces verdict, fired rules and packs of one outcome; nothing else of it can change. */
   rejudge(id: string, outcome: Outcome): Promise<void>
-  /** A person's outcomes by pseudonym, in any order, those included that are not counted yet. */
-  of(pseudonyms: readonly string[]): Promise<readonly Outcome[]>
-  /** Deletes a person's outcomes by pseudonym; says how many. Frozen releases and what their state counted stay as they are. */
-  forget(pseudonyms: readonly string[]): Promise<number>
+  /** Under which codes outcomes of these pseudonyms of an epoch would be counted: one for each family that is counted on their server. */
+  codesOf(epoch: Epoch, whose: readonly Reporter[]): Promise<readonly string[]>
+  /** A person's outcomes by pseudonym or code, in any order, those included that are not counted yet. */
+  of(codes: readonly string[]): Promise<readonly Outcome[]>
+  /** Deletes a person's outcomes by pseudonym or code; says how many. Frozen releases and what their state counted stay as they are. */
+  forget(codes: readonly string[]): Promise<number>
   /** Deletes what still waits of earlier epochs, for which there were too few; says how many. */
   dropWaiting(epoch: Epoch): Promise<number>
+  /** Deletes what waits sealed under the key of a week before this one, since those keys are gone; says how many. */
+  dropSealedBefore(week: Week): Promise<number>
   /** Deletes outcomes of weeks before this one, of one server or of all; says how many. */
   purgeBefore(week: Week, server?: string): Promise<number>
 }

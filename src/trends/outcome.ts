@@ -17,9 +17,9 @@ const stamp = z.strictObject({ id: name, version, digest }).readonly()
 export const outcomeShape = z
   .strictObject({
     server: z.string().min(1),
-    /** The person's pseudonym on this server in the week's epoch. */
+    /** While it waits its person's pseudonym on this server in the week's epoch; once it is counted, their code there for its family. */
     reporter: pseudonym,
-    /** The same person's pseudonym across pooling servers; null where the server does not pool. */
+    /** The same across pooling servers; null where the server does not pool. */
     pooled: pseudonym.nullable(),
     week: z.string().refine(isWeek),
     family: name.refine(family => family !== unknownFamily).nullable(),

@@ -1,4 +1,5 @@
-// Pseudonyms of reporters: a keyed hash that ends with its epoch.
+// Pseudonyms of reporters, and the code each has in a family: keyed hashes that end with their epoch.
+import type { FamilyId } from '../engine/answers.ts'
 
 /**
  * HMAC-SHA-256 (RFC 2104, FIPS 180-4) of a message under a key, as lower-case hex. Handed in, since this room computes nothing
@@ -25,6 +26,14 @@ export function pseudonymOf(hmac: Hmac, key: Uint8Array, { purpose, server, user
   if (user === '' || `${server}${user}`.includes('\0')) return { ok: false, refusal: { code: 'not-a-user' } }
   return { ok: true, pseudonym: hmac(key, new TextEncoder().encode(`${purpose}\0${server}\0${user}`)) }
 }
+
+/**
+ * What stands in a counted outcome instead of its person's pseudonym: HMAC-SHA-256(key, 'family' ‖ pseudonym ‖ family), under the key of
+ * the same epoch. A person counts once a family, so no code stands in two outcomes of an epoch, and whoever has no key cannot tell which
+ * two are one person's. No purpose is called so: a code is never a pseudonym.
+ */
+export const codeInFamily = (hmac: Hmac, key: Uint8Array, pseudonym: string, family: FamilyId): string =>
+  hmac(key, new TextEncoder().encode(`family\0${pseudonym}\0${family}`))
 
 export type PseudonymResult =
   | { readonly ok: true; readonly pseudonym: string }

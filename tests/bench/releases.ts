@@ -15,7 +15,7 @@ import { openReleaseLog } from '../../src/stores/release-log.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import { graceMs } from '../../src/trends/closing.ts'
 import { nextWeek, type Week, weekPlus, weekStart } from '../../src/trends/week.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { testCodes, testSeal } from '../stores/test-seal.ts'
 import { usually } from './effort.ts'
 import { inventOutcomes, type Shape } from './invented-outcomes.ts'
 import { compared, type Line, ms, printTable, quantile } from './table.ts'
@@ -54,7 +54,7 @@ async function measure(folder: string, shape: Shape, count: number): Promise<Mea
   await fillOutcomes(path, shape, count)
   const db = await openSqlite(path)
   const raw = new DatabaseSync(path, { readOnly: true })
-  const logs = { outcomes: openOutcomeLog(db, testSeal), releases: openReleaseLog(db) }
+  const logs = { outcomes: openOutcomeLog(db, testSeal, testCodes), releases: openReleaseLog(db) }
   const close = async (last: Week) => {
     const closing = await closeWeeks(logs, scope, weekStart(nextWeek(last)) + graceMs)
     if (!closing.ok || closing.frozen.at(-1) !== last) throw new Error(`${last} was not closed`)

@@ -11,7 +11,7 @@ import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { demoOutcomes } from '../../src/trends/demo.ts'
 import { decodePng } from '../pictures/pixels.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { testCodes, testSeal } from '../stores/test-seal.ts'
 import { closeDue } from '../trends/close-due.ts'
 import { demoCast } from '../trends/demo-cast.ts'
 import { lrCusum, observed } from '../trends/rises/cusum-figures.ts'
@@ -24,7 +24,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'cellwary-cli-'))
   db = join(folder, 'cellwary.db')
   const opened = await openSqlite(db)
-  const [outcomes, releases] = [openOutcomeLog(opened, testSeal), openReleaseLog(opened)]
+  const [outcomes, releases] = [openOutcomeLog(opened, testSeal, testCodes), openReleaseLog(opened)]
   for (const outcome of demoOutcomes(7, demoCast, '2026-W40')) await outcomes.record(outcome)
   const scope = { kind: 'server', server: demoCast.server } as const
   await closeDue(outcomes, releases, scope, '2026-W40')

@@ -14,7 +14,7 @@ import type { Outcome } from '../../src/trends/outcome.ts'
 import type { OutcomeLog } from '../../src/trends/outcome-log.ts'
 import { databases, type Opened } from '../stores/databases.ts'
 import { pausedCheck } from '../stores/paused-check.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { codeOf, testCodes, testSeal } from '../stores/test-seal.ts'
 import { base } from '../trends/base-outcome.ts'
 
 const now = Date.UTC(2026, 10, 25)
@@ -34,7 +34,7 @@ for (const kind of databases)
     beforeAll(async () => {
       opened = await kind.open()
       store = openCheckStore(opened.db, testSeal)
-      outcomes = openOutcomeLog(opened.db, testSeal)
+      outcomes = openOutcomeLog(opened.db, testSeal, testCodes)
     })
     afterAll(() => opened?.close())
     /** Four others close theirs, in the same week and of another family, so that there are enough to join. */
@@ -73,15 +73,17 @@ for (const kind of databases)
       await joinedBy('a')
       expect(await outcomes.admit('2026-W10')).toBe(5)
       // Nobody else has given that answer yet.
-      const joined = { ...outcome, options: {} }
+      const joined = { ...outcome, options: {}, reporter: codeOf(outcome) }
       const all = (await outcomes.judgedOtherwise('any-cell', '9.9.9', 10)).map(one => one.outcome)
       expect(all).toHaveLength(5)
       expect(all).toContainEqual(joined)
-      expect(await outcomes.of([outcome.reporter])).toEqual([joined])
+      const names = await outcomes.codesOf('2026-E1', [outcome])
+      expect(names).toContain(joined.reporter)
+      expect(await outcomes.of(names)).toEqual([joined])
       expect(await opened.db.selectFrom('checks').select('outcome').where('id', '=', 'a1').execute()).toEqual([
         { outcome: null },
       ])
-      expect(await outcomes.forget([outcome.reporter])).toBe(1)
+      expect(await outcomes.forget(names)).toBe(1)
     })
 
     test('what waits is deleted for its person, and does not join the others afterwards', async () => {
@@ -105,9 +107,11 @@ for (const kind of databases)
       expect(await sealing.save(closed('y1'), 0, 'i-y1', { ...base, server: 'y' })).toBe('saved')
       const lost: number[] = []
       await joinedBy('y', sealing)
-      expect(await openOutcomeLog(opened.db, testSeal, undefined, rows => lost.push(rows)).admit('2026-W53')).toBe(0)
+      expect(
+        await openOutcomeLog(opened.db, testSeal, testCodes, undefined, rows => lost.push(rows)).admit('2026-W53'),
+      ).toBe(0)
       expect(lost).toEqual([5])
-      expect(await openOutcomeLog(opened.db, other).admit('2026-W53')).toBe(5)
+      expect(await openOutcomeLog(opened.db, other, testCodes).admit('2026-W53')).toBe(5)
       await rm(folder, { recursive: true })
     })
 
@@ -178,6 +182,8 @@ for (const kind of databases)
         .where('id', '=', 'g1')
         .executeTakeFirstOrThrow()
       expect(body).not.toContain('answers')
+      const left = opened.db.selectFrom('checks').select(['body', 'outcome']).where('id', '=', 'g2')
+      expect(await left.executeTakeFirst()).toEqual({ body: expect.stringMatching(/^sealed1\./), outcome: null })
       // Whoever has the key as well can open it.
       expect(await testSeal.open(body)).toContain('answers')
       // A process that remembers it from before is told that somebody was faster.

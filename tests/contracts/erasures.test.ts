@@ -17,7 +17,7 @@ import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import { openTraces } from '../../src/stores/traces.ts'
 import { databases, type Opened } from '../stores/databases.ts'
 import { pausedCheck } from '../stores/paused-check.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { testCodes, testSeal } from '../stores/test-seal.ts'
 import { base } from '../trends/base-outcome.ts'
 
 const [ada, bela] = ['900000000000000401', '900000000000000402']
@@ -47,7 +47,7 @@ for (const kind of databases)
     const over = ({ db }: Opened) => ({
       checks: openCheckStore(db, testSeal),
       drafts: new Keyv({ store: new KeptValues(db, draftsNamespace) }),
-      outcomes: openOutcomeLog(db, testSeal),
+      outcomes: openOutcomeLog(db, testSeal, testCodes),
       servers: openSettingsStore(db),
       traces: openTraces(db, testSeal),
       erasures: openErasures(folder, new KeptValues(db, 'erased', () => now), () => now),
@@ -64,7 +64,7 @@ for (const kind of databases)
     }
     const start = (one: Opened) => {
       const { erasures, traces, outcomes } = over(one)
-      return eraseAgain(erasures, () => namedIn(one.db, testSeal), traces, outcomes, openLog('silent'))
+      return eraseAgain(erasures, () => namedIn(one.db, testSeal, testCodes), traces, outcomes, openLog('silent'))
     }
     const left = async (one: Opened) => ({
       checks: (await one.db.selectFrom('checks').select('id').orderBy('id').execute()).map(row => row.id),
@@ -172,6 +172,28 @@ for (const kind of databases)
       expect(await before.of([reporter])).toHaveLength(counted)
       await start(restored)
       expect(await before.of([reporter])).toEqual([])
+    })
+
+    test('what was counted, under a code of its family, when it was erased is found where it still waits', async () => {
+      const theirs = { ...base, server: barn, family: 'harrow-35', pooled: 'f'.repeat(64) }
+      for (const one of [running, restored]) {
+        const { checks } = over(one)
+        for (const n of [1, 2, 3, 4, 5]) {
+          const done = pausedCheck(`f${n}`, { holder: `f${n}`, server: barn, phase: { is: 'done' } })
+          await checks.create(done, `i-f${n}`)
+          await checks.settle(done, { ...theirs, reporter: `${n}f`.repeat(32), pooled: n === 1 ? theirs.pooled : null })
+        }
+      }
+      const { erasures, outcomes } = over(running)
+      expect(await outcomes.admit(base.week)).toBe(5)
+      const first = { ...theirs, reporter: '1f'.repeat(32) }
+      now += 1000
+      expect(await forgetCounted(outcomes, erasures)(await outcomes.codesOf('2026-E1', [first]))).toBe(1)
+      const before = over(restored).outcomes
+      expect(await before.of([first.reporter])).toHaveLength(1)
+      await start(restored)
+      expect(await before.of([first.reporter, first.pooled])).toEqual([])
+      expect(await before.of(['2f'.repeat(32)])).toHaveLength(1)
     })
 
     test('after ninety days nothing of it is left in the list', async () => {

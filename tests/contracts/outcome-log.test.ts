@@ -2,7 +2,7 @@
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { openReleaseLog } from '../../src/stores/release-log.ts'
 import { databases } from '../stores/databases.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { testCodes, testSeal } from '../stores/test-seal.ts'
 import { storeContract } from '../trends/store-contract.ts'
 
 for (const kind of databases)
@@ -11,7 +11,7 @@ for (const kind of databases)
     async () => {
       const opened = await kind.open()
       return {
-        outcomes: openOutcomeLog(opened.db, testSeal),
+        outcomes: openOutcomeLog(opened.db, testSeal, testCodes),
         releases: openReleaseLog(opened.db),
         close: () => opened.close(),
       }

@@ -19,7 +19,7 @@ import type { Finding } from '../../src/trends/findings/finding.ts'
 import { draftOf, named, referenceOf, versionOf } from '../families/made-families.ts'
 import { databases, type Opened, sql } from '../stores/databases.ts'
 import { pausedCheck } from '../stores/paused-check.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { testCodes, testSeal } from '../stores/test-seal.ts'
 import { base as baseOutcome } from '../trends/base-outcome.ts'
 
 const now = Date.UTC(2026, 10, 25)
@@ -43,7 +43,7 @@ for (const kind of databases)
         drafts: new Keyv({ store: new KeptValues(db, draftsNamespace) }),
         others: new Keyv({ store: new KeptValues(db, 'pictures') }),
         findings: openFindingLog(db),
-        outcomes: openOutcomeLog(db, testSeal),
+        outcomes: openOutcomeLog(db, testSeal, testCodes),
         releases: openReleaseLog(db),
         servers: openSettingsStore(db),
         helpers: openHelperLog(db),

@@ -28,15 +28,18 @@ afterEach(() => rm(folder, { recursive: true }))
 const check = (n: number) => pausedCheck(`c${n}`)
 
 describe('a back-up', () => {
-  test('holds no key of the pseudonyms, though they lie beside the database', async () => {
+  test('holds no key of pseudonyms or seals, though they lie beside the database', async () => {
     await (await openSqlite(join(data, 'cellwary.db'))).destroy()
     const key = await openEpochKeys(join(data, 'keys')).keyOf('2026-E4')
+    const sealing = await openEpochKeys(join(data, 'keys', 'seals')).keyOf('2026-W48')
     const done = await backUp(data, into, now)
     expect(await readdir(into, { recursive: true })).toEqual(['cellwary-2026-11-25T102030Z.db'])
-    expect(done.ok && (await readFile(done.file)).includes(Buffer.from(key))).toBe(false)
+    for (const one of [key, sealing])
+      expect(done.ok && (await readFile(done.file)).includes(Buffer.from(one))).toBe(false)
     // The page for operators says what that is for, and what two hosts on one PostgreSQL have to share.
     const page = await readFile(resolve(script, '../operate.md'), 'utf8')
     expect(page).toMatch(/keys[\s\S]{0,200}out of every back-up/)
+    expect(page).toMatch(/snapshot of the whole disk, or a back-up of both, has both/)
     expect(page).toMatch(/two hosts[\s\S]{0,300}same folder `keys`/i)
   })
 

@@ -18,7 +18,7 @@ import type { Tables } from '../../src/stores/tables.ts'
 import { graceMs } from '../../src/trends/closing.ts'
 import { demoOutcomes } from '../../src/trends/demo.ts'
 import { type Week, weekOf, weekPlus } from '../../src/trends/week.ts'
-import { testSeal } from '../stores/test-seal.ts'
+import { testCodes, testSeal } from '../stores/test-seal.ts'
 import { closeDue } from '../trends/close-due.ts'
 import { demoCast } from '../trends/demo-cast.ts'
 import { startBot } from './bot-process.ts'
@@ -32,7 +32,7 @@ const last = weekPlus(weekOf(Date.now() - graceMs), -1)
 const outcomes = demoOutcomes(11, { ...demoCast, server }, last).filter(one => one.week > weekPlus(last, -weeks))
 
 async function fill(db: Kysely<Tables>): Promise<void> {
-  const log = openOutcomeLog(db, testSeal)
+  const log = openOutcomeLog(db, testSeal, testCodes)
   for (const outcome of outcomes) await log.record(outcome)
   const settings = { ...unsettled(server), revision: 1, outcomes: true, reportsChannel: demoReportsChannel }
   await openSettingsStore(db).save(settings)
@@ -57,7 +57,7 @@ test('killed again and again, the job comes to the end it would have come to', a
   try {
     await fill(db)
     await fill(undisturbed)
-    await closeDue(openOutcomeLog(undisturbed, testSeal), openReleaseLog(undisturbed), scope, last)
+    await closeDue(openOutcomeLog(undisturbed, testSeal, testCodes), openReleaseLog(undisturbed), scope, last)
     let kills = 0
     // First while weeks are being closed, each time a few further on, then as soon as something has been posted.
     for (; (await frozen()) < weeks; kills++) {

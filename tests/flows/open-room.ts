@@ -18,6 +18,8 @@ export type TestRoom = {
   /** What the weekly job needs beside the services. */
   readonly job: OpenedServices['job']
   readonly whereabouts: Bot['whereabouts']
+  /** The folder of its data. */
+  readonly data: string
   /** Lines the bot has logged so far. */
   readonly log: string[]
   /** Another bot of its own process's kind on the same database. */
@@ -71,6 +73,7 @@ export async function openRoom(
   const closing = [first.close]
   return {
     standIn,
+    data,
     services: first.services,
     job: first.job,
     whereabouts: first.whereabouts,

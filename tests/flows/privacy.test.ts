@@ -5,7 +5,8 @@ import { encodePrivacy } from '../../src/custom-ids/privacy-id.ts'
 import type { Person } from '../../src/practice/people/person.ts'
 import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
 import { weekOf } from '../../src/trends/week.ts'
-import { answer, caution, closeAll, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'
+import { everyByte } from '../faults/every-byte.ts'
+import { answer, caution, closeAll, finalOf, messageOf, postButton, pressed, startCheck, unsureUntil } from './hands.ts'
 import { inEnglish, useRoom } from './in-room.ts'
 
 const server = demoServer.server.id
@@ -39,7 +40,7 @@ async function countOne(): Promise<void> {
 describe('a person', () => {
   test('reads what is kept, how long and why, with the caution, and only they see it', async () => {
     const message = await open()
-    expect(text(message)).toMatch(/two weeks after your last step/)
+    expect(text(message)).toMatch(/two weeks after the last step/)
     expect(text(message)).toMatch(/Your checks are counted/)
     expect(text(message)).toMatch(caution)
     expect(message.onlyFor).toBe(wren().id)
@@ -55,6 +56,19 @@ describe('a person', () => {
     expect(kept['checks']).toHaveLength(2)
     expect(kept['countedThisQuarter']).toMatchObject([{ verdict: 'open', server }])
     expect(JSON.stringify(kept)).not.toContain(odalys().id)
+  })
+
+  test('has neither their name nor what they wrote nor a file they sent in any file of the bot, only their id', async () => {
+    const words = 'my uncle Gerolamo sold me a rewrapped cell'
+    await wren().run('ask', { question: words })
+    await wren().run('claim', { text: `${words} 18650 9900mAh` })
+    const log = 'time_s,voltage_V,current_A\n0,4.1,0.5\n'
+    await finalOf(await wren().run('log', { file: { name: 'gerolamo.csv', bytes: new TextEncoder().encode(log) } }))
+    await startCheck(wren())
+    const kept = await everyByte(room.data)
+    expect(kept.includes(wren().id)).toBe(true)
+    for (const word of ['Wren', 'Gerolamo', 'gerolamo', 'voltage_V,current_A'])
+      expect(kept.includes(word), word).toBe(false)
   })
 
   test('is asked once more, and whoever keeps it keeps it', async () => {

@@ -12,7 +12,7 @@ import { openTraces } from '../../src/stores/traces.ts'
 import { weekPlus } from '../../src/trends/week.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened } from './databases.ts'
-import { testSeal } from './test-seal.ts'
+import { testCodes, testSeal } from './test-seal.ts'
 
 const many = 5 * atOnce + 7
 const numbers = Array.from({ length: many }, (_, n) => n)
@@ -121,7 +121,11 @@ for (const kind of databases)
       )
       expect(rows.reduce((sum, one) => sum + one, 0)).toBe(6000)
       if (kind.name === 'SQLite') expect(Math.max(...rows)).toBeLessThanOrEqual(3000)
-      const counts = await openOutcomeLog(db, testSeal).weekCounts({ kind: 'server', server }, base.week, base.week)
+      const counts = await openOutcomeLog(db, testSeal, testCodes).weekCounts(
+        { kind: 'server', server },
+        base.week,
+        base.week,
+      )
       const whole = (await countOutcomes(db, here)).counts
       const said = (all: typeof whole) => all.map(one => JSON.stringify(Object.entries(one).sort())).sort()
       expect(said([...counts])).toEqual(said(whole))
@@ -130,7 +134,7 @@ for (const kind of databases)
 
     test('the failed checks of a family are read in pieces, each once', async () => {
       const found = await inPieces(db =>
-        openOutcomeLog(db, testSeal).failedChecks(
+        openOutcomeLog(db, testSeal, testCodes).failedChecks(
           { kind: 'server', server: 'there' },
           'harrow-30',
           '2026-W01',
@@ -142,7 +146,7 @@ for (const kind of databases)
 
     test('a year is counted a week at a time', async () => {
       const { db, met, stop } = watched(opened.db)
-      const counts = await openOutcomeLog(db, testSeal).weekCounts(
+      const counts = await openOutcomeLog(db, testSeal, testCodes).weekCounts(
         { kind: 'server', server: 'there' },
         weekPlus('2026-W11', -52),
         '2026-W11',
@@ -157,9 +161,9 @@ for (const kind of databases)
 
     test('outcomes past their time, of one server or of all', async () => {
       const purge = (week: string, server?: string) =>
-        inPieces(db => openOutcomeLog(db, testSeal).purgeBefore(week, server))
+        inPieces(db => openOutcomeLog(db, testSeal, testCodes).purgeBefore(week, server))
       expect(await purge('2026-W11', 'there')).toBe(many)
-      expect(await openOutcomeLog(opened.db, testSeal).purgeBefore('2026-W11', 'there')).toBe(0)
+      expect(await openOutcomeLog(opened.db, testSeal, testCodes).purgeBefore('2026-W11', 'there')).toBe(0)
       expect(await purge('2026-W12')).toBe(2 * many)
       expect(await opened.db.selectFrom('outcomes').select('week').execute()).toEqual([])
     })

@@ -15,7 +15,7 @@ import type { Outcome } from '../../src/trends/outcome.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened } from './databases.ts'
 import { pausedCheck } from './paused-check.ts'
-import { testSeal } from './test-seal.ts'
+import { testCodes, testSeal } from './test-seal.ts'
 
 /** So many that those who wait join at once; of another family, and with no answer. */
 const others = (server: string, week: string): Outcome[] =>
@@ -34,7 +34,7 @@ for (const kind of databases)
       opened = await kind.open()
       folder = await mkdtemp(join(tmpdir(), 'cellwary-coarse-'))
       const seal = openSeal(openEpochKeys(folder))
-      const [checks, log] = [openCheckStore(opened.db, seal), openOutcomeLog(opened.db, seal)]
+      const [checks, log] = [openCheckStore(opened.db, seal), openOutcomeLog(opened.db, seal, testCodes)]
       let n = 0
       admit = async (week, outcomes) => {
         const servers = new Set(outcomes.map(one => one.server))
@@ -55,11 +55,13 @@ for (const kind of databases)
       (
         await opened.db
           .selectFrom('outcomes')
-          .select(['reporter', 'options'])
+          .select(['week', 'options'])
           .where('family', '!=', 'other')
-          .orderBy('reporter')
+          .orderBy('week')
           .execute()
-      ).map(one => JSON.parse(one.options) as Outcome['options'])
+      )
+        .sort((a, b) => (a.week === b.week ? a.options.length - b.options.length : 0))
+        .map(one => JSON.parse(one.options) as Outcome['options'])
     const by = (n: number, legs: string, more: Partial<Outcome> = {}): Outcome => ({
       ...base,
       reporter: person(n),
@@ -102,9 +104,19 @@ for (const kind of databases)
       expect(counts.map(one => `${one.question} ${one.given}`).sort()).toEqual(['dimples 1', 'legs 1'])
     })
 
+    test('somebody who checks cells of five kinds has given an answer once', async () => {
+      await admit(
+        '2026-W10',
+        ['a', 'b', 'c', 'd', 'e'].map(family => by(1, 'four', { family })),
+      )
+      expect(await stored()).toEqual([{}, {}, {}, {}, {}])
+      const counts = await opened.db.selectFrom('answer_counts').select(['question', 'given']).execute()
+      expect(counts.map(one => `${one.question} ${one.given}`).sort()).toEqual(['dimples 1', 'legs 1'])
+    })
+
     test('what failed and where it was bought is counted all the same', async () => {
       await admit('2026-W10', [by(1, 'four')])
-      const counts = await openOutcomeLog(opened.db, testSeal).weekCounts(
+      const counts = await openOutcomeLog(opened.db, testSeal, testCodes).weekCounts(
         { kind: 'server', server: 'here' },
         '2026-W10',
         '2026-W10',

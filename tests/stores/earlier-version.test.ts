@@ -29,7 +29,7 @@ import { decide } from '../../src/trends/findings/decide.ts'
 import { weekOf, weekPlus } from '../../src/trends/week.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened } from './databases.ts'
-import { testSeal } from './test-seal.ts'
+import { testCodes, testSeal } from './test-seal.ts'
 import { type CheckInIt, type LookFor, type WhatIsIn, whatIsIn } from './what-is-in.ts'
 
 /**
@@ -130,7 +130,7 @@ for (const kind of databases)
             const check = (await store.load(id))?.check as Check
             const closed: Check = { ...check, phase: { is: 'closed' }, revision: check.revision + 1 }
             await store.save(closed, check.revision, `closes ${id}`, { ...base, server })
-            const outcomes = openOutcomeLog(db, testSeal)
+            const outcomes = openOutcomeLog(db, testSeal, testCodes)
             expect(await outcomes.admit(base.week)).toBe(0)
             // It waits for others, and its own person is told of it.
             return (await outcomes.of([base.reporter])).filter(one => one.server === server).length
@@ -141,7 +141,7 @@ for (const kind of databases)
 
         test('of what the pool told before it counted its servers nothing is found by its week, and the next goes on', async () => {
           const db = await open()
-          const logs = { outcomes: openOutcomeLog(db, testSeal), releases: openReleaseLog(db) }
+          const logs = { outcomes: openOutcomeLog(db, testSeal, testCodes), releases: openReleaseLog(db) }
           const pool = { kind: 'pool' } as const
           expect(text(kind.dump)).toContain(`"week":"${ofOneServer}"`)
           expect(await logs.releases.bytes(pool, ofOneServer)).toBeNull()
@@ -153,12 +153,16 @@ for (const kind of databases)
           for (const { bytes } of all) expect(JSON.parse(bytes || '{}').families ?? []).toEqual([])
           const week = weekOf(now)
           expect(await closeWeeks(logs, pool, now + 7 * day)).toEqual({ ok: true, frozen: [week] })
-          expect(await logs.releases.bytes(pool, week)).not.toBeNull()
+          const next = JSON.parse((await logs.releases.bytes(pool, week)) ?? '')
+          expect(next).toMatchObject({ checks: 0, families: [], rises: [] })
+          // Nor does what was counted for it come back once others have come: a family opens by what is new.
+          const state = (await logs.releases.latest(pool))?.state
+          expect(Object.values(state?.families ?? {}).map(one => one.opened)).toContain(ofOneServer)
         })
 
         test('the next week is closed after the last one, on every server and in the pool', async () => {
           const db = await open()
-          const logs = { outcomes: openOutcomeLog(db, testSeal), releases: openReleaseLog(db) }
+          const logs = { outcomes: openOutcomeLog(db, testSeal, testCodes), releases: openReleaseLog(db) }
           for (const { scope, weeks } of holds.releases) {
             const of = scope === 'pool' ? ({ kind: 'pool' } as const) : ({ kind: 'server', server: scope } as const)
             const week = weekOf(now)

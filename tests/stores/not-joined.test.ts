@@ -18,6 +18,7 @@ import { weekOf } from '../../src/trends/week.ts'
 import { base } from '../trends/base-outcome.ts'
 import { databases, type Opened, postgresUrl } from './databases.ts'
 import { ownPostgres } from './own-postgres.ts'
+import { codeOf, testCodes } from './test-seal.ts'
 
 const servers = ['alder', 'birch', 'cedar']
 const monday = Date.UTC(2026, 10, 2)
@@ -55,7 +56,7 @@ const people = Array.from({ length: 28 * 12 }, (_, n) => {
     startedAt: at,
     expiresAt: at + lifetime,
   }
-  return { check, outcome, at, own }
+  return { check, outcome, at, own, code: codeOf(outcome) }
 })
 
 for (const kind of [...databases, ownPostgres])
@@ -79,7 +80,7 @@ for (const kind of [...databases, ownPostgres])
       }
       const seal = openSeal(openEpochKeys(folder))
       const store = openCheckStore(db, seal)
-      const outcomes = openOutcomeLog(db, seal)
+      const outcomes = openOutcomeLog(db, seal, testCodes)
       let week = weekOf(monday)
       for (const { check, outcome, at } of people) {
         if (weekOf(at) !== week) {
@@ -113,8 +114,9 @@ for (const kind of [...databases, ownPostgres])
       const rows = await opened.db.selectFrom('checks').selectAll().execute()
       expect(rows).toHaveLength(people.length)
       const text = JSON.stringify(rows)
-      for (const { outcome, own } of people)
-        for (const mark of [outcome.reporter, own, ...Object.values(outcome.options)]) expect(text).not.toContain(mark)
+      for (const { outcome, own, code } of people)
+        for (const mark of [outcome.reporter, code, own, ...Object.values(outcome.options)])
+          expect(text).not.toContain(mark)
       // Sealed bodies are told apart by no length either: that of the longest answers is that of the shortest.
       const lengths = rows.filter(row => row.phase === 'done').map(row => row.body.length)
       expect(new Set(lengths).size).toBe(1)
@@ -131,7 +133,7 @@ for (const kind of [...databases, ownPostgres])
         const reporters = lying.map(one => one.reporter)
         expect(reporters, batch).toEqual(reporters.toSorted())
         const came = people.filter(one => `${one.outcome.server} ${one.outcome.week}` === batch)
-        expect(reporters, batch).not.toEqual(came.map(one => one.outcome.reporter))
+        expect(reporters, batch).not.toEqual(came.map(one => one.code))
       }
       // Nor is there a number of a row on SQLite, which would say it.
       if (onSqlite()) await expect(sql`select rowid from outcomes`.execute(opened.db)).rejects.toThrow(/rowid/)
@@ -159,7 +161,7 @@ for (const kind of [...databases, ownPostgres])
       let seen = 0
       for (const changes of perTransaction.values()) {
         const text = changes.map(one => one.data).join('\n')
-        const told = people.filter(one => text.includes(one.outcome.reporter))
+        const told = people.filter(one => text.includes(one.code))
         const checks = people.filter(one => text.includes(one.check.id))
         if (told.length === 0) continue
         seen += told.length
@@ -167,7 +169,7 @@ for (const kind of [...databases, ownPostgres])
         expect([0, 28]).toContain(checks.length)
         // The order of both: neither is that in which people came, and the checks' says nothing of the outcomes'.
         const order = (list: readonly string[]) => list.toSorted((a, b) => text.indexOf(a) - text.indexOf(b))
-        const reporters = order(told.map(one => one.outcome.reporter))
+        const reporters = order(told.map(one => one.code))
         expect(reporters).toEqual(reporters.toSorted())
       }
       expect(seen).toBe(people.length)
@@ -184,9 +186,9 @@ for (const kind of [...databases, ownPostgres])
       for (let at = 32; at + 24 + page <= log.length; at += 24 + page) {
         text += log.toString('latin1', at + 24, at + 24 + page)
         if (log.readUInt32BE(at + 4) === 0) continue
-        const brought = people.filter(one => !seen.has(one.outcome.reporter) && text.includes(one.outcome.reporter))
+        const brought = people.filter(one => !seen.has(one.code) && text.includes(one.code))
         if (brought.length > 0) expect(brought.length).toBe(28)
-        for (const one of brought) seen.add(one.outcome.reporter)
+        for (const one of brought) seen.add(one.code)
         transactions++
         text = ''
       }
@@ -218,8 +220,8 @@ for (const kind of [...databases, ownPostgres])
         new RegExp(`^COPY \\S+\\.${table} .*\\n([\\s\\S]*?)^\\\\\\.$`, 'm').exec(dumped.stdout)?.[1] ?? ''
       expect(part('checks')).toContain('person 7')
       expect(part('outcomes')).toContain('legs-1')
-      for (const { outcome, own } of people)
-        for (const mark of [own, outcome.reporter, ...Object.values(outcome.options)])
+      for (const { outcome, own, code } of people)
+        for (const mark of [own, outcome.reporter, code, ...Object.values(outcome.options)])
           expect(part('checks')).not.toContain(mark)
       const reporters = part('outcomes')
         .split('\n')
@@ -228,7 +230,7 @@ for (const kind of [...databases, ownPostgres])
       const weeks = people.filter(one => one.outcome.server === 'alder')
       // Within each week in the order of the pseudonyms; which week it was stands in the outcome anyway.
       for (const group of Map.groupBy(weeks, one => one.outcome.week).values()) {
-        const theirs = reporters.filter(one => group.some(each => each.outcome.reporter === one))
+        const theirs = reporters.filter(one => group.some(each => each.code === one))
         expect(theirs).toEqual(theirs.toSorted())
       }
     })

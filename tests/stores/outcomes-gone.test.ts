@@ -6,7 +6,7 @@ import { expect, test } from 'vitest'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { base } from '../trends/base-outcome.ts'
-import { testSeal } from './test-seal.ts'
+import { testCodes, testSeal } from './test-seal.ts'
 
 test.each([
   ['forgotten', 'forget'],
@@ -14,7 +14,7 @@ test.each([
 ] as const)('outcomes that are %s leave no byte of their pseudonym', async (_, how) => {
   const folder = await mkdtemp(join(tmpdir(), 'cellwary-gone-'))
   const db = await openSqlite(join(folder, 'cellwary.db'))
-  const log = openOutcomeLog(db, testSeal)
+  const log = openOutcomeLog(db, testSeal, testCodes)
   const gone = { ...base, reporter: 'd0'.repeat(32), pooled: 'e1'.repeat(32), week: '2026-W02' }
   const kept = { ...base, reporter: 'f2'.repeat(32), week: '2026-W20' }
   const bytes = async () =>

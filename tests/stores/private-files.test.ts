@@ -10,7 +10,7 @@ import { KeptValues } from '../../src/stores/cache-adapter.ts'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
 import { openOutcomeLog } from '../../src/stores/outcome-log.ts'
 import { base } from '../trends/base-outcome.ts'
-import { testSeal } from './test-seal.ts'
+import { testCodes, testSeal } from './test-seal.ts'
 
 let folder: string
 beforeEach(async () => {
@@ -30,19 +30,19 @@ const gone = { ...base, reporter: 'd0'.repeat(32) }
 
 test('the files are for this user alone, those that were everybody’s before as well', async () => {
   const db = await openSqlite(file())
-  await openOutcomeLog(db, testSeal).record(base)
+  await openOutcomeLog(db, testSeal, testCodes).record(base)
   expect(await modes()).toEqual({ 'cellwary.db': '600', 'cellwary.db-wal': '600', 'cellwary.db-shm': '600' })
   await db.destroy()
   await chmod(file(), 0o644)
   const again = await openSqlite(file())
-  await openOutcomeLog(again, testSeal).record({ ...base, server: 'there' })
+  await openOutcomeLog(again, testSeal, testCodes).record({ ...base, server: 'there' })
   expect(await modes()).toEqual({ 'cellwary.db': '600', 'cellwary.db-wal': '600', 'cellwary.db-shm': '600' })
   await again.destroy()
 })
 
 test('while somebody reads an older state the log cannot be emptied; as soon as they are through, it is', async () => {
   const db = await openSqlite(file())
-  const log = openOutcomeLog(db, testSeal)
+  const log = openOutcomeLog(db, testSeal, testCodes)
   await log.record(gone)
   const reader = new DatabaseSync(file())
   reader.exec('begin')
@@ -61,7 +61,7 @@ test('while somebody reads an older state the log cannot be emptied; as soon as 
 
 test('what was left in the log by a process that died is gone once the next one has opened the database', async () => {
   const db = await openSqlite(file())
-  const log = openOutcomeLog(db, testSeal)
+  const log = openOutcomeLog(db, testSeal, testCodes)
   await log.record(gone)
   const reader = new DatabaseSync(file())
   reader.exec('begin')

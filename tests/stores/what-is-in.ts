@@ -15,7 +15,7 @@ import { openSettingsStore } from '../../src/stores/settings-store.ts'
 import type { Tables } from '../../src/stores/tables.ts'
 import type { Finding } from '../../src/trends/findings/finding.ts'
 import type { Scope } from '../../src/trends/outcome-log.ts'
-import { testSeal } from './test-seal.ts'
+import { testCodes, testSeal } from './test-seal.ts'
 
 /** What to look for, since no store lists everything it has. `now` in ms since 1970. */
 export type LookFor = {
@@ -32,7 +32,7 @@ export async function whatIsIn(db: Kysely<Tables>, programs: Programs, look: Loo
   const [checks, findings, outcomes, releases] = [
     openCheckStore(db, testSeal),
     openFindingLog(db),
-    openOutcomeLog(db, testSeal),
+    openOutcomeLog(db, testSeal, testCodes),
     openReleaseLog(db),
   ]
   const [notices, optOuts] = [openNoticeStore(db), openOptOuts(db)]

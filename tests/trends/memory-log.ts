@@ -20,6 +20,9 @@ export function openMemoryOutcomes(): OutcomeLog & { readonly all: () => readonl
     // Nothing waits here: a check is closed by other stores.
     admit: async () => 0,
     dropWaiting: async () => 0,
+    dropSealedBefore: async () => 0,
+    // Nor does anything change its code here: it is kept as it is.
+    codesOf: async () => [],
     async record(outcome) {
       const same = (o: Outcome) => epochOf(o.week) === epochOf(outcome.week) && o.family === outcome.family
       const mates = [...rows.values()].filter(same)

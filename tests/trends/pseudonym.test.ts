@@ -3,7 +3,7 @@ import { createHmac } from 'node:crypto'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { pseudonym } from '../../src/trends/names.ts'
-import { type Hmac, pseudonymOf } from '../../src/trends/pseudonym.ts'
+import { codeInFamily, type Hmac, pseudonymOf } from '../../src/trends/pseudonym.ts'
 
 const hmac: Hmac = (key, message) => createHmac('sha256', key).update(message).digest('hex')
 const key = new Uint8Array(32).fill(7)
@@ -49,6 +49,21 @@ test('two people, servers, purposes or keys never share one', () => {
       const same = a.purpose === b.purpose && a.server === b.server && a.user === b.user
       expect(pseudonym(key, a) === pseudonym(key, b)).toBe(same)
       expect(pseudonym(key, a)).not.toBe(pseudonym(new Uint8Array(32).fill(8), a))
+    }),
+  )
+})
+
+test('in each family a person has another code, that is no pseudonym and that nobody else has', () => {
+  const name = fc.stringMatching(/^[0-9a-f]{1,4}$/)
+  const family = fc.constantFrom('unknown', 'harrow-30', 'harrow-35')
+  fc.assert(
+    fc.property(name, name, family, family, (a, b, one, other) => {
+      const code = codeInFamily(hmac, key, a, one)
+      expect(code).toMatch(/^[0-9a-f]{64}$/)
+      expect(code === codeInFamily(hmac, key, b, other)).toBe(a === b && one === other)
+      expect(code).not.toBe(codeInFamily(hmac, new Uint8Array(32).fill(8), a, one))
+      for (const purpose of ['outcome', 'pool'] as const)
+        expect(pseudonymOf(hmac, key, { purpose, server: a, user: one })).not.toMatchObject({ pseudonym: code })
     }),
   )
 })

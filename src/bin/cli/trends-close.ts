@@ -4,6 +4,7 @@ import { Command } from 'commander'
 import { closeWeeks } from '../../jobs/close-weeks.ts'
 import { sayJobRefusal } from '../../jobs/say-job-refusal.ts'
 import { openEpochKeys } from '../../stores/epoch-keys.ts'
+import { openFamilyCodes } from '../../stores/family-codes.ts'
 import { openOutcomeLog } from '../../stores/outcome-log.ts'
 import { openReleaseLog } from '../../stores/release-log.ts'
 import { openSeal } from '../../stores/seal.ts'
@@ -28,8 +29,9 @@ export function closeCommand(): Command {
         // The keys lie in the data folder: beside the file, or where the bot is told to have it.
         const data = /^postgres(ql)?:/.test(named) ? (process.env['CELLWARY_DATA'] ?? '.cellwary') : dirname(named)
         const seal = openSeal(openEpochKeys(join(data, 'keys', 'seals')))
+        const codes = openFamilyCodes(openEpochKeys(join(data, 'keys')))
         const lost = (rows: number) => fail([say('close.sealed', { count: rows, folder: join(data, 'keys') })])
-        const logs = { outcomes: openOutcomeLog(db, seal, undefined, lost), releases: openReleaseLog(db) }
+        const logs = { outcomes: openOutcomeLog(db, seal, codes, undefined, lost), releases: openReleaseLog(db) }
         const closed: { scope: string; weeks: number }[] = []
         const rows = await db.selectFrom('releases').select('scope').distinct().execute()
         for (const { scope: key } of rows) {
