@@ -35,13 +35,16 @@ async function reachable(): Promise<boolean> {
 
 const postgres = await reachable()
 
-/** Whoever looks at all tables of the database meets schemas that other tests are just dropping (3F000): then it looks again. */
+/** Whoever looks at all tables of the database meets schemas and columns that other tests are just dropping: then it looks again, for a while. */
+const justDropped: readonly (string | undefined)[] = ['3F000', '42703']
+const mostLooks = 20
+
 async function openBeside(schema: string): Promise<Kysely<Tables>> {
-  for (;;)
+  for (let look = 1; ; look += 1)
     try {
       return await openPostgres(postgresUrl, schema)
     } catch (error) {
-      if (!(error instanceof PostgresTrouble) || error.code !== '3F000') throw error
+      if (!(error instanceof PostgresTrouble) || !justDropped.includes(error.code) || look === mostLooks) throw error
     }
 }
 
