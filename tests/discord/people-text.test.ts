@@ -24,6 +24,7 @@ import { sayPhotoRefusal } from '../../src/words/photo-words.ts'
 import { languages, type Say, sayIn } from '../../src/words/say.ts'
 import { sayNow } from '../../src/words/setup-words.ts'
 import { sayTypedRefusal } from '../../src/words/typed-words.ts'
+import { shippedProgram } from '../rules/shipped-programs.ts'
 import { hostileText } from './hostile-text.ts'
 
 /** A check that was offered, asked about and sent back for reasons that people have written. */
@@ -88,7 +89,7 @@ const surfaces: Readonly<Record<string, (say: Say, people: string) => ShownMessa
   'a reason in a finding’s history': (say, text) => showFinding(say, names, findingWith(text), { week: '2026-W41' }),
   'why a warning is withdrawn': (say, text) => showWithdrawn(say, 'look', text),
   'what a withdrawn warning said': (say, text) => showWithdrawn(say, text, 'sorry'),
-  'a reason in a check’s history': (say, text) => showHands(say, checkWith(text)),
+  'a reason in a check’s history': (say, text) => showHands(say, shippedProgram(), checkWith(text)),
   'what a moderator wrote back': (say, text) => said(sentBack(say, checkWith(text), 'q') ?? ''),
   'a reason on a panel': (say, text) => showPanel(say, 'x', checkWith(text)),
   'the words of a help request': (say, text) => showHelpRequest(say, 'x', checkWith(text), question, []),

@@ -14,7 +14,6 @@ import { compile, type Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
-import { isFailing } from '../../src/ground/verdicts.ts'
 import { drawVerdict, markedFindings } from '../../src/pictures/from-checks/draw-verdict.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
@@ -152,9 +151,7 @@ describe('the caution is never cut off', () => {
           const over = { ...check, phase: { is: 'done' } } as const
           const message = await showScreen(say, program, screenOf(program, over), withoutPictures)
           holdsToLimits(message)
-          // What fails says already not to use the cell; a page of its details says the rest.
-          const { verdict } = (screenOf(program, over) as VerdictScreen).judgement
-          expect(textsOf(message).join('\n')).toContain(say(isFailing(verdict) ? 'caution.failed' : 'caution.full'))
+          expect(textsOf(message).join('\n')).toContain(say('caution.line'))
         },
       ),
       { numRuns: 60 },
@@ -195,7 +192,7 @@ test('a cell to get away from: nothing asks for hands on it', async () => {
   )
   const screen = screenOf(program, finished(program, all)) as VerdictScreen
   const first = textsOf(await showScreen(say, program, screen, withoutPictures)).join('\n')
-  expect(first).toMatch(/^## Get away from the cell now/)
+  expect(first).toMatch(/^## 🛑 Get away from the cell now/)
   // The order to act is the only thing in bold.
   expect(first).not.toContain('**')
   const words = [first, ...[1, 2, 3].flatMap(page => textsOf(showDetails(say, program, screen, page)))].join('\n')
@@ -229,13 +226,15 @@ test('a cell that has vented and is cold: nobody is told to touch, tape or pack 
     )
   }
   const vented = await shownFor({ 'top-damage': 'vented', dent: 'dented' })
-  expect(vented).toMatch(/^## Leave the cell where it is, and do not touch it/)
+  expect(vented).toMatch(/^## 🛑 Leave the cell where it is, and do not touch it/)
   expect(vented).toContain(say('safety.cold.call'))
   expect(vented).not.toContain(say('safety.quiet.keep'))
   expect(vented).not.toMatch(/electrical tape|hand it in/)
   const dented = await shownFor({ dent: 'dented' })
   expect(dented).toContain(say('safety.quiet.keep'))
-  expect(await shownFor({ 'top-damage': 'vented', 'hot-now': 'happening' })).toMatch(/^## Get away from the cell now/)
+  expect(await shownFor({ 'top-damage': 'vented', 'hot-now': 'happening' })).toMatch(
+    /^## 🛑 Get away from the cell now/,
+  )
 })
 
 describe.each(languages)('in %s', language => {
@@ -256,7 +255,7 @@ describe.each(languages)('in %s', language => {
     expect(lines.slice(0, 2).join()).not.toMatch(/\d/)
   })
 
-  test('where nothing is decided, up to three signs one was unsure of are named, and whom to call and to ask', async () => {
+  test('where nothing is decided, up to two signs one was unsure of are named, and whom to call and to ask', async () => {
     const unsure = (ids: readonly string[]) => Object.fromEntries(ids.map(id => [id, cantTell]))
     const asked = (id: string) => program.questions.get(id)?.ask ?? id
     const touched = await shownFor(unsure(['ring', 'rust']), '900000000000000100')
@@ -264,8 +263,8 @@ describe.each(languages)('in %s', language => {
     expect(touched).toContain(told('safety.turns'))
     expect(touched).toContain(told('button.hands'))
     const many = await shownFor(unsure(['hot-now', 'swollen', 'leaking', 'smell', 'rust']))
-    expect(['hot-now', 'swollen', 'leaking', 'smell', 'rust'].filter(id => many.includes(asked(id)))).toHaveLength(3)
-    expect(many).toContain(told('list.rest', { count: 2 }))
+    expect(['hot-now', 'swollen', 'leaking', 'smell', 'rust'].filter(id => many.includes(asked(id)))).toHaveLength(2)
+    expect(many).toContain(told('list.rest', { count: 3 }))
     expect(many).toContain(told('safety.cold.leave'))
     expect(many).toContain(told('safety.turns'))
     // In a conversation with the bot alone there is no helper to press for.

@@ -100,7 +100,7 @@ test('every kind of step survives a kill: options, forms, second looks, going ba
     }
     await step(() => pressed(wren, message, '.finish'))
     expect(text(message)).toMatch(/^## Ruled out/m)
-    await step(() => pressed(wren, message, 'Go on checking'))
+    await step(() => pressed(wren, message, 'Answer more questions'))
     await step(() => pressed(wren, message, '.finish'))
     await step(() => pressed(wren, message, 'Close and delete the answers'))
     expect((await store.load(id))?.check.phase).toEqual({ is: 'closed' })

@@ -4,7 +4,7 @@ import { demoReportsChannel } from '../../src/bin/practice-room/demo-server.ts'
 import { seedPractice } from '../../src/bin/practice-room/seed-practice.ts'
 import { lifetime } from '../../src/check/check.ts'
 import { takeAway } from '../../src/discord/check/hand-over/tell-others.ts'
-import { buttons, type SeenMessage, text } from '../../src/practice/seen.ts'
+import { buttons, menus, type SeenMessage, text } from '../../src/practice/seen.ts'
 import type { Upload } from '../../src/practice/world/files.ts'
 import { samplePhoto, secrets } from '../photos/sample-photos.ts'
 import { closeAll, finalOf, messageOf, press, pressed, unsureUntil } from './hands.ts'
@@ -37,6 +37,26 @@ async function helpRequest(): Promise<SeenMessage> {
     .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
 }
 const photo = (name: string): Upload => ({ name, bytes: samplePhoto() })
+
+test('from a result, a helper is asked about one of the questions nobody could tell, those of danger first', async () => {
+  const begun = messageOf(await wren().run('check start', { depth: 'full' }))
+  const one = await pressed(wren(), await pressed(wren(), begun, 'None of these'), '.unsure')
+  const result = await pressed(wren(), await pressed(wren(), one, '.unsure'), 'Stop and show the result')
+  const hands = await pressed(wren(), result, 'Ask or hand over')
+  const [menu] = menus(hands)
+  if (!menu) throw new Error(text(hands))
+  expect(menu.options.map(option => option.label)).toEqual([
+    'Is the cell swollen, bulging or burst open anywhere?',
+    'Is there liquid, crust or powder on the cell?',
+  ])
+  const again = messageOf(await wren().choose(hands, menu.customId, [menu.options[1]?.value ?? '']))
+  const form = await press(wren(), again, 'Ask a helper')
+  if (form.kind !== 'modal') throw new Error('no form')
+  expect(text(await finalOf(await wren().submit(form.modal, { why: 'what is this?' })))).toMatch(
+    /is waiting for a helper/,
+  )
+  expect(text(await helpRequest())).toContain('liquid, crust or powder')
+})
 
 test('moderators see two photographs with nothing in them but the pictures; with the answer they are gone', async () => {
   expect(text(await ask([photo('IMG_0815 Pier.jpg'), photo('second.jpg')]))).toMatch(/is waiting for a helper/)

@@ -46,7 +46,7 @@ const words = {
     if: /^Nur wenn/,
     letGo: /lass sie fallen, wenn du sie hältst/,
     release: /Lass sie los/,
-    worn: /greif nicht nach ihr: Zieh das aus/,
+    worn: /greif nicht nach ihr: Zieh das Kleidungsstück aus/,
     leave: /Fass sie und ihr Gerät nicht mehr an/,
     unplug: /Stecker/,
     emergency: /Kühlt sie nicht ab: Geh weg und wähl den Notruf/,

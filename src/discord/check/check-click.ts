@@ -20,6 +20,7 @@ import { sayInPublic } from '../posts/say-in-public.ts'
 import type { Services } from '../services.ts'
 import { chosenIn, eventOf } from './event-of.ts'
 import { afterHelp, mayHelpWith, showHelping } from './hand-over/helping.ts'
+import { showHands } from './hand-over/show/holder-menu.ts'
 import { tellDanger } from './hand-over/tell-danger.ts'
 import { tellOthers } from './hand-over/tell-others.ts'
 import { actorOf, holderOf } from './hand-over/turn.ts'
@@ -83,7 +84,9 @@ async function click(services: Services, interaction: Clicked, id: ClickId): Pro
     return saidInTurn(afterHelp({ services, interaction, say, program, check, actor }, saved))
   if (saving === 'saved') {
     const note = read.note ?? sayChanged(say, program, check, saved)
-    await redraw(interaction, await showScreen(say, program, screen, services, note))
+    const asking = id.act.is === 'ask-about' && 'question' in saved.phase
+    const shown = asking ? showHands(say, program, saved) : await showScreen(say, program, screen, services, note)
+    await redraw(interaction, shown)
     if (!concernsOthers(check, saved)) return undefined
     const inPublic = await sayInPublic(services, saved.server, interaction.guildLocale)
     await tellDanger(services, inPublic, program, saved, interaction.channelId)

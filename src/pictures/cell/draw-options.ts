@@ -10,7 +10,7 @@ import { type CellParameters, completeCell } from './parameters.ts'
 import type { Box } from './scene.ts'
 import { tileGap, tileHeight, tiles } from './tiles.ts'
 
-/** One option: what it shows (nothing: a question mark), and words under it, handed in. */
+/** One option: what it shows (nothing: three dots), and words under it, handed in. */
 export type PictureOption = { show?: Partial<CellParameters>; label?: string }
 
 /** px for two lines of words under a tile. */
@@ -20,14 +20,17 @@ const labelRoom = 60
 export const optionLetter = (i: number): string =>
   i < 26 ? String.fromCharCode(65 + i) : optionLetter(Math.floor(i / 26) - 1) + optionLetter(i % 26)
 
-/** Nothing is known of it. */
-export const unknown = (box: Box): string =>
-  textLine('?', box.x + box.width / 2, box.y + box.height / 2 + 24, {
+/** Nothing is known of it, or with dots nothing is drawn of it. */
+export const unknown = (box: Box, sign: '?' | '…' = '?'): string =>
+  textLine(sign, box.x + box.width / 2, box.y + box.height / 2 + 24, {
     size: 68,
     weight: 'bold',
     fill: inks.soft,
     anchor: 'middle',
   })
+
+/** The words say it. No question mark, which is taken for “I do not know”. */
+const unsaid = '…'
 
 /** Up to this many options stand in one row. */
 const mostInRow = 3
@@ -53,7 +56,7 @@ export function drawOptions(options: readonly PictureOption[]): Drawing {
     name: `option-${optionLetter(i)}`,
     label: captions[i] as string,
     draw: (box: Box, corner: { x: number; y: number }): string =>
-      (params === undefined ? unknown(box) : lookClose(params, box).svg) +
+      (params === undefined ? unknown(box, unsaid) : lookClose(params, box).svg) +
       badge(corner.x, corner.y, 13, optionLetter(i), inks.line),
   }))
   const lay = (height: number) => tiles(list, height, tileGap, columns)

@@ -77,13 +77,24 @@ export function openSheet(desk: Desk, beginnings: Beginnings): Sheet {
     empty.hidden = messages.size > 0
     if (empty.hidden) return empty.replaceChildren()
     const commands = beginnings.runnable()
+    const rest = commands.slice(1)
     const words =
       commands.length > 0
-        ? `Nothing here yet for ${you}. Press one to begin:`
+        ? `Nothing here yet for ${you}. Press to begin:`
         : `Nothing here yet for ${you}, and the bot offers no commands here.`
     empty.replaceChildren(
       el('p', {}, words),
-      ...(commands.length > 0 ? [commandButtons(commands, beginnings.open)] : []),
+      ...(commands.length > 0 ? [commandButtons(commands.slice(0, 1), beginnings.open)] : []),
+      ...(rest.length > 0
+        ? [
+            el(
+              'details',
+              {},
+              el('summary', {}, `More commands (${rest.length})`),
+              commandButtons(rest, beginnings.open),
+            ),
+          ]
+        : []),
     )
   }
   const announce = (message: WireMessage, fresh: boolean) => {

@@ -45,7 +45,7 @@ export const safety: InWordsOf<typeof english> = {
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, sauberes Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
-    'Sturz, Delle, Quetschung oder Kurzschluss in den letzten 24 Stunden: Lass sie erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
+    'Gab es in den letzten 24 Stunden Sturz, Delle, Quetschung oder Kurzschluss? Lass sie dann erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war, und sie nie durchstochen oder in Salzwasser war: ${keep}`,

@@ -30,7 +30,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'kind.another-cell': 'eine andere Zelle unter der Hülle',
   'kind.salvaged': 'eine gebrauchte Zelle, die als neu verkauft wurde',
   'kind.impossible-claim': 'eine unmögliche Angabe',
-  'verdict.which': 'Worauf das hindeutet: {kinds}.',
+  'verdict.which': 'Das allein genügt und deutet auf {kinds} hin.',
   'part.why': 'Warum',
   'part.also': 'Was noch auffiel',
   'part.no-bearing': 'Sagt nichts aus, auch wenn viele anderes glauben',
@@ -79,7 +79,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'caution.full': `${proves} ${unsure} ${loose} ${local}`,
   // Where the result says already not to use the cell.
   'caution.failed': `${proves} ${local}`,
-  'button.go-on': 'Weiter prüfen',
+  'button.go-on': 'Weitere Fragen beantworten',
   'button.close': 'Schließen und Antworten löschen',
   'verdict.danger.so-far': 'Das ist gefährlich.',
   'verdict.ruled-out.so-far': 'Schon jetzt widerlegt: Sie ist nicht das, wofür sie ausgegeben wird.',

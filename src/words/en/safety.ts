@@ -50,7 +50,7 @@ export const safety = {
     'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, clean water, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
-    'A fall, dent, crush or short circuit less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
+    'If it fell, or was dented, crushed or short-circuited, less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.

@@ -25,7 +25,7 @@ export const verdicts = {
   'kind.another-cell': 'another cell under the wrap',
   'kind.salvaged': 'a used cell sold as new',
   'kind.impossible-claim': 'an impossible claim',
-  'verdict.which': 'What it points to: {kinds}.',
+  'verdict.which': 'This alone is enough, and points to {kinds}.',
   'part.why': 'Why',
   'part.also': 'Also seen',
   'part.no-bearing': 'Proves nothing, although many people think it does',
@@ -72,7 +72,7 @@ export const verdicts = {
   'caution.full': `${proves} ${unsure} ${loose} ${local}`,
   // Where the result says already not to use the cell.
   'caution.failed': `${proves} ${local}`,
-  'button.go-on': 'Go on checking',
+  'button.go-on': 'Answer more questions',
   'button.close': 'Close and delete the answers',
   'verdict.danger.so-far': 'This is dangerous.',
   'verdict.ruled-out.so-far': 'Already ruled out.',

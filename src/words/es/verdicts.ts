@@ -27,7 +27,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'kind.another-cell': 'otra celda debajo de la funda',
   'kind.salvaged': 'una celda usada que se vendió como nueva',
   'kind.impossible-claim': 'un dato imposible',
-  'verdict.which': 'A qué apunta: {kinds}.',
+  'verdict.which': 'Esto solo ya basta, y apunta a {kinds}.',
   'part.why': 'Por qué',
   'part.also': 'Qué más se vio',
   'part.no-bearing': 'No demuestra nada, aunque mucha gente cree que sí',
@@ -75,7 +75,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'caution.full': `${proves} ${unsure} ${loose} ${local}`,
   // Where the result says already not to use the cell.
   'caution.failed': `${proves} ${local}`,
-  'button.go-on': 'Seguir comprobando',
+  'button.go-on': 'Responder más preguntas',
   'button.close': 'Cerrar y borrar las respuestas',
   'verdict.danger.so-far': 'Esto es peligroso.',
   'verdict.ruled-out.so-far': 'Ya está claro: no es la celda que dice ser.',

@@ -119,7 +119,7 @@ async function answer(turn: Turn, inPublic: Say, event: HandOverEvent, { check, 
     case 'share':
     case 'unask':
     case 'pair':
-      return redraw(interaction, showHands(say, check))
+      return redraw(interaction, showHands(say, program, check))
     case 'send-back':
       return redraw(interaction, showHelpRequestOver(inPublic, check, program))
     case 'keep-open':

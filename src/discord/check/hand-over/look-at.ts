@@ -27,7 +27,7 @@ export async function lookAt(
   if (actor.person !== check.holder) return refuse(interaction, say, { code: 'not-yours' })
   // The word to go on stands where everybody sees it: the check itself is shown to its holder alone.
   if (does === 'go-on') return replyPrivately(interaction, await screen())
-  if (does === 'hands') return redraw(interaction, showHands(say, check))
+  if (does === 'hands') return redraw(interaction, showHands(say, program, check))
   if (does === 'return') return redraw(interaction, await screen())
   return refuse(interaction, say, { code: 'unknown-click' })
 }

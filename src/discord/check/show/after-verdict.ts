@@ -1,5 +1,5 @@
 // The buttons that lead on from a verdict: buying safely or what to do with the cell, and what can wait: a letter, showing it, not being counted.
-import { type APIButtonComponent, ButtonStyle } from 'discord.js'
+import type { APIButtonComponent } from 'discord.js'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { encodeBuying, placeOf } from '../../../custom-ids/buying-id.ts'
 import { encodeLetter } from '../../../custom-ids/letter-id.ts'
@@ -14,11 +14,7 @@ export const isDanger = ({ judgement }: VerdictScreen): boolean => judgement.ver
 
 export const buyingButton = (say: Say, screen: VerdictScreen): APIButtonComponent =>
   isDanger(screen)
-    ? pressButton(
-        encodeBuying({ is: 'open', place: placeOf('suspect') }),
-        say('buying.open.suspect'),
-        ButtonStyle.Primary,
-      )
+    ? pressButton(encodeBuying({ is: 'open', place: placeOf('suspect') }), say('buying.open.suspect'))
     : pressButton(encodeBuying({ is: 'open', place: placeOf('buy') }), say('buying.open'))
 
 /** Under a verdict; of a danger under its details, since on that screen stands nothing but what to do. */

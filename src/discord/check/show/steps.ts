@@ -38,7 +38,7 @@ const sayStep = (say: Say, check: VerdictScreen['check'], key: Key): string =>
     : say(key)
 
 /** So many are named; more are counted. */
-const mostNamed = 3
+const mostNamed = 2
 
 /** The questions themselves, as they were asked. */
 export function sayQuestions(say: Say, program: Program, ids: readonly string[]): string {

@@ -1,20 +1,25 @@
 // What a holder can do with their check and other people, and how a check looks while it is offered.
-import { ButtonStyle } from 'discord.js'
+import { type APIMessageTopLevelComponent, ButtonStyle, ComponentType } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
 import type { Offer } from '../../../../check/custody.ts'
 import { custodyOf } from '../../../../check/custody-of.ts'
+import { encodeClick } from '../../../../custom-ids/check-id.ts'
 import { encodeHand, type HandOverPress } from '../../../../custom-ids/hand-over-id.ts'
 import type { QuestionId } from '../../../../engine/answers.ts'
+import type { Program } from '../../../../engine/compile.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayHandled, sayMoment, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
-import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
+import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
+
+/** Discord's most in one menu. */
+const mostChoices = 25
 
 export const handButton = (check: Check, does: HandOverPress, label: string, style?: ButtonStyle.Primary) =>
   pressButton(encodeHand({ check: check.id, does }), label, style)
 
-/** `question`: whether the check is at a question, which a moderator can then be asked about. */
-export function showHands(say: Say, check: Check, note?: string): ShownMessage {
+/** Where the check is at a question, a moderator can be asked about it; at a result, about one that could not be told. */
+export function showHands(say: Say, program: Program, check: Check, note?: string): ShownMessage {
   const { helpRequest, offer, shares, from, starter, history, closing, pair } = custodyOf(check)
   const buttons = [
     ...(helpRequest
@@ -35,9 +40,7 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
   return message([
     ...(note ? [text(note)] : []),
     text(`### ${say('hands.title')}\n${say('hands.text')}`),
-    ...(check.phase.is === 'done' && !helpRequest
-      ? [text(say('hands.ask-after', { change: say('button.change'), hands: say('button.hands') }))]
-      : []),
+    ...(check.phase.is === 'done' && !helpRequest ? askAbout(say, program, check) : []),
     ...(helpRequest ? [text(`${say('hands.asked')} ${say('hands.hot')}`)] : []),
     ...(offer
       ? [text(say('progress.offered', { taker: sayTaker(say, offer.to), until: sayMoment(offer.until) }))]
@@ -53,6 +56,28 @@ export function showHands(say: Say, check: Check, note?: string): ShownMessage {
     ...rows([handButton(check, 'return', say('hands.return'))]),
     small(say('caution.line')),
   ])
+}
+
+/** The questions nobody could tell, those of danger first, to ask a moderator about one; where there are none, how any other is asked about. */
+function askAbout(say: Say, program: Program, check: Check): APIMessageTopLevelComponent[] {
+  const untold = check.trail.filter(id => check.answers[id]?.kind === 'cant-tell')
+  const [dangers, others] = [
+    untold.filter(id => program.hazards.has(id)),
+    untold.filter(id => !program.hazards.has(id)),
+  ]
+  const options = [...dangers, ...others].flatMap(id => {
+    const ask = program.questions.get(id)?.ask
+    return ask === undefined ? [] : [{ value: id, label: cut(ask, 100) }]
+  })
+  if (options.length === 0)
+    return [text(say('hands.ask-after', { change: say('button.change'), hands: say('button.hands') }))]
+  const menu = {
+    type: ComponentType.StringSelect as const,
+    custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'ask-about' } }),
+    placeholder: cut(say('hands.ask-about.choose'), 150),
+    options: options.slice(0, mostChoices),
+  }
+  return [text(say('hands.ask-about')), ...rows([menu], 1)]
 }
 
 export const showOffered = (say: Say, check: Check, offer: Offer, note?: string): ShownMessage =>
