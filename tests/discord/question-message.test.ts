@@ -75,7 +75,9 @@ test('that two were not told in a row is said at the second, once for each run o
 
 test('a danger that could not be told is explained in full once, and in short from then on', () => {
   const first = say(begin('full'), cantTell)
-  expect(shown(first)).toMatch(/You were not sure about a danger sign\. Leave the cell where it is\. If you would/)
+  expect(shown(first)).toMatch(
+    /You were not sure about a danger sign\. Leave the cell where it is, and stay a few steps back\. If you would/,
+  )
   const second = shown(say(first, cantTell))
   expect(second).toMatch(/unsure about the last danger sign, too\. Leave the cell where it is/)
   expect(second).not.toMatch(/If you would have to touch/)
