@@ -48,14 +48,14 @@ function holdBack(words: RegExp): { readonly held: () => number; letGo(): void }
 test('twelve strangers press on a check: its holder goes on while none of them has been answered yet', async () => {
   const first = await bot.command(owner, 'check', startCheck)
   const unsure = idOf(first, '.unsure')
-  const { held, letGo } = holdBack(/Only the person who holds this check/)
+  const { held, letGo } = holdBack(/Only the person who has this check/)
   const strangers = Array.from({ length: 12 }, (_, i) => bot.press(stranger(i), unsure))
   const next = await bot.press(owner, unsure)
   expect(textOf(next)).not.toBe(textOf(first))
   expect(held()).toBeGreaterThan(0)
   letGo()
   for (const answer of await Promise.all(strangers))
-    expect(textOf(answer)).toMatch(/Only the person who holds this check/)
+    expect(textOf(answer)).toMatch(/Only the person who has this check/)
 })
 
 test('strangers look at and try to take a check that is offered: whoever may take it is not held up', async () => {

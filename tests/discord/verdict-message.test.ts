@@ -192,7 +192,7 @@ test('a cell to get away from: nothing asks for hands on it', async () => {
   )
   const screen = screenOf(program, finished(program, all)) as VerdictScreen
   const first = textsOf(await showScreen(say, program, screen, withoutPictures)).join('\n')
-  expect(first).toMatch(/^## 🛑 Get away from the cell now/)
+  expect(first).toMatch(/^## 🛑 Drop the cell if you are holding it/)
   // The order to act is the only thing in bold.
   expect(first).not.toContain('**')
   const words = [first, ...[1, 2, 3].flatMap(page => textsOf(showDetails(say, program, screen, page)))].join('\n')
@@ -232,9 +232,7 @@ test('a cell that has vented and is cold: nobody is told to touch, tape or pack 
   expect(vented).not.toMatch(/electrical tape|hand it in/)
   const dented = await shownFor({ dent: 'dented' })
   expect(dented).toContain(say('safety.quiet.keep'))
-  expect(await shownFor({ 'top-damage': 'vented', 'hot-now': 'happening' })).toMatch(
-    /^## 🛑 Get away from the cell now/,
-  )
+  expect(await shownFor({ 'top-damage': 'vented', 'hot-now': 'happening' })).toMatch(/^## 🛑 Drop the cell if/)
 })
 
 describe.each(languages)('in %s', language => {

@@ -42,9 +42,9 @@ describe('/ask', () => {
     const message = await ask('my cell is hissing and smoking')
     expect(buttons(message).map(one => one.label)).toEqual(['Post it in this channel'])
     expect(text(message)).toMatch(
-      /^> .*\nIs the cell burning.*\*\*Get away from the cell now, drop it if you hold it, and call your emergency number\.\*\*[\s\S]*### It gets hot, hisses, smokes or swells/,
+      /^> .*\nIs the cell burning.*\*\*Drop the cell if you are holding it, get away now, and call your emergency number\.\*\*[\s\S]*### It gets hot, hisses, smokes or swells/,
     )
-    expect(text(await ask('sizzling noise from my headlamp'))).toMatch(/\*\*Get away from the cell now/)
+    expect(text(await ask('sizzling noise from my headlamp'))).toMatch(/\*\*Drop the cell if you are holding it/)
   })
 
   test('offers the check before everything else, where the question is about a cell in the hand', async () => {

@@ -53,12 +53,12 @@ describe('reading', () => {
     expect(text(message)).toMatch(
       /Consumer Product Safety Commission \(8 January 2021\).*do not buy or use loose 18650/,
     )
-    expect(text(message)).toMatch(/Never buy for a low price alone/)
+    expect(text(message)).toMatch(/Never buy just because the price is low/)
     for (const [part, wanted] of [
       ['listing', /continuous/],
       [
         'suspect',
-        /Get away from the cell now[\s\S]*First aid[\s\S]*Do not touch it for at least 24 hours[\s\S]*Keep others away[\s\S]*Do not use, charge or test the cell/,
+        /Drop the cell if you are holding it, get away now[\s\S]*First aid[\s\S]*Do not touch it for at least 24 hours[\s\S]*Keep others away[\s\S]*Do not use, charge or test the cell/,
       ],
       [
         'suspect.later',

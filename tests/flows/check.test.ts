@@ -25,7 +25,7 @@ describe('from the command to a verdict', () => {
   test('smoke is danger at once, with what to do first', async () => {
     const message = await unsureUntil(wren(), await startCheck(wren()), /smoking, hissing/)
     const verdict = await pressed(wren(), message, 'At least one of these')
-    expect(text(verdict)).toMatch(/^## 🛑 Get away from the cell now/m)
+    expect(text(verdict)).toMatch(/^## 🛑 Drop the cell if you are holding it, get away now/m)
     expect(text(verdict)).not.toMatch(/cover both ends/i)
     expect(text(verdict)).toMatch(/emergency number/)
     expect(verdict.attachments.map(one => one.name)).toEqual(['verdict.png'])

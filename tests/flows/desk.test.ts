@@ -66,7 +66,7 @@ test('a check that stands still is asked about once; its holder keeps it, or clo
   expect(text(asked)).toMatch(/<@900000000000000402> has been asked[\s\S]*was told in <#/)
   expect(text(await listed(tomas(), 'still'))).toMatch(/<@900000000000000403> has asked whether it can be closed/)
   const word = await said(/has stalled/)
-  expect(text(await pressed(odalys(), word, 'Yes, close it'))).toMatch(/Only the person who holds/)
+  expect(text(await pressed(odalys(), word, 'Yes, close it'))).toMatch(/Only the person who has this check/)
   expect(text(await pressed(ilse(), word, 'keep it open'))).toMatch(/It stays open/)
   await room.services.queue.idle()
   expect(room.standIn.message(word.id)).toBeNull()

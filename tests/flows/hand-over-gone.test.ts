@@ -63,7 +63,7 @@ test('a moderator who loses the right between the question and the answer: nothi
   const queue = messageOf(await tomas().run('check waiting', {}, { channel: questions }))
   const question = await pressed(tomas(), queue, 'See it')
   room.standIn.removeRole(demoWardens)
-  expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Only the person who holds/)
+  expect(text(await pressed(tomas(), question, '.unsure'))).toMatch(/Only the person who has this check/)
   const [check] = await room.services.checks.heldBy(wren().id, room.services.now())
   expect(check?.trail).toEqual([])
   expect(check?.custody?.helpRequest).toBeDefined()
@@ -110,7 +110,7 @@ test('a moderator may not see the bot’s panel any more: a check that was taken
 })
 
 test.each([
-  ['is shown to nobody who held it before', () => ilse().id, /Only the person who holds/],
+  ['is shown to nobody who held it before', () => ilse().id, /Only the person who has this check/],
   ['is shown as it stands to whoever still holds it', () => wren().id, /answers are kept until/],
 ] as const)('a check that somebody else changes while it is resumed %s', async (_then, holder, words) => {
   const first = messageOf(await wren().run('check start', { depth: 'full' }, { channel: questions }))

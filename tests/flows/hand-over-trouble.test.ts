@@ -68,10 +68,12 @@ describe('danger', () => {
   test('that whoever took the check finds is told to whoever started it, who may be beside the cell', async () => {
     await wren().run('check start', { depth: 'full', for: ids.Ilse }, { channel: everybody })
     const question = await pressed(ilse(), await panel(ilse()), 'Take it')
-    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(/Get away from the cell now/)
+    expect(text(await pressed(ilse(), question, 'At least one'))).toMatch(
+      /Drop the cell if you are holding it, get away now/,
+    )
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
-    expect(text(told)).toMatch(/Get away from it, and keep others away.*emergency number/)
+    expect(text(told)).toMatch(/put it down. Get away from it.*emergency number/)
   })
 
   test('is never ruled out by a moderator who is not beside the cell', async () => {
@@ -100,9 +102,11 @@ describe('danger', () => {
     const hands = await pressed(wren(), await ask(await own()), 'Ask or hand over')
     await pressed(tomas(), await pressed(tomas(), await helpRequest(), 'Answer for them'), 'At least one')
     expect(text(await fill(wren(), await press(wren(), hands, 'Hand it over'), { why: 'x' }))).toMatch(
-      /^## 🛑 Get away from the cell now/,
+      /^## 🛑 Drop the cell if you are holding it, get away now/,
     )
-    expect(text(messageOf(await wren().run('check resume')))).toMatch(/^## 🛑 Get away from the cell now/)
+    expect(text(messageOf(await wren().run('check resume')))).toMatch(
+      /^## 🛑 Drop the cell if you are holding it, get away now/,
+    )
   })
 
   test('can be said while photographs of an earlier question are still being cleaned', async () => {
@@ -173,7 +177,7 @@ test('the menu opens, however long and however marked what people wrote', async 
     await fill(tomas(), await press(tomas(), await helpRequest(), 'Send it back'), { why: '*'.repeat(300) })
     now = messageOf(await wren().run('check resume'))
   }
-  expect(text(await pressed(wren(), now, 'Ask or hand over'))).toMatch(/Your check, and other people/)
+  expect(text(await pressed(wren(), now, 'Ask or hand over'))).toMatch(/Get help, or hand your check over/)
 })
 
 test('from a result without anything untold a helper is asked as the menu says', async () => {

@@ -57,7 +57,7 @@ describe('offering a check', () => {
     expect(question.kind === 'message' && question.private).toBe(true)
     expect(text(messageOf(question))).toMatch(untouched)
     expect(text(await panelOf(as('Ilse')))).toMatch(/<@900000000000000401> has the check/)
-    expect(text(await pressed(as('Tomas'), own, 'Take it back'))).toMatch(/Only the person who holds/)
+    expect(text(await pressed(as('Tomas'), own, 'Take it back'))).toMatch(/Only the person who has this check/)
   })
 
   test('to a role, and to whoever takes it: two at the same moment, one has it, the other is told kindly', async () => {
@@ -175,7 +175,7 @@ describe('while somebody else answers', () => {
     const reply = await press(as('Tomas'), word, 'Continue')
     expect(reply.kind === 'message' && reply.private).toBe(true)
     expect(text(messageOf(reply))).toMatch(/1 answered/)
-    expect(text(await oldPress(as('Wren'), question))).toMatch(/Only the person who holds/)
+    expect(text(await oldPress(as('Wren'), question))).toMatch(/Only the person who has this check/)
   })
 
   test('handed on to whoever takes it, from the form', async () => {
@@ -185,7 +185,7 @@ describe('while somebody else answers', () => {
     expect(text(waiting)).toMatch(/Waiting for somebody/)
     expect(text(await panelOf(as('Ilse')))).toMatch(/Why: I have no scale/)
     expect(text(await pressed(as('Ilse'), await panelOf(as('Ilse')), 'Take it'))).toMatch(untouched)
-    expect(text(await pressed(as('Wren'), waiting, 'Take it back'))).toMatch(/Only the person who holds/)
+    expect(text(await pressed(as('Wren'), waiting, 'Take it back'))).toMatch(/Only the person who has this check/)
   })
 
   test('nobody holds more open checks than they may start', async () => {
@@ -228,8 +228,8 @@ describe('asking a moderator', () => {
     const word = await wordOf(as('Wren'))
     expect(word.pinged.people).toEqual([ids.Wren])
     expect(text(await pressed(as('Wren'), word, 'Continue'))).toMatch(/1 answered/)
-    expect(text(await pressed(as('Odalys'), word, 'Continue'))).toMatch(/Only the person who holds/)
-    expect(text(await oldPress(as('Tomas'), question))).toMatch(/Only the person who holds/)
+    expect(text(await pressed(as('Odalys'), word, 'Continue'))).toMatch(/Only the person who has this check/)
+    expect(text(await oldPress(as('Tomas'), question))).toMatch(/Only the person who has this check/)
   })
 
   test('who finds danger: the person is told to look before they touch the cell', async () => {
@@ -238,8 +238,10 @@ describe('asking a moderator', () => {
     // The first question that is asked is whether it smokes, hisses or swells.
     question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
-    expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. Do not touch the cell/)
-    expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Continue'))).toMatch(/Get away from the cell now/)
+    expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. If you hold the cell, put it down/)
+    expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Continue'))).toMatch(
+      /Drop the cell if you are holding it, get away now/,
+    )
   })
 
   test('who sends it back says why, and that is read by whoever asked alone', async () => {
@@ -265,7 +267,7 @@ describe('asking a moderator', () => {
   test('a moderator takes over, and the question is asked no more', async () => {
     const waiting = await stuck()
     await fill(as('Tomas'), await press(as('Tomas'), await helpRequest(), 'Take the check over'), { why: 'they left' })
-    expect(text(await pressed(as('Wren'), waiting, '.unsure'))).toMatch(/Only the person who holds/)
+    expect(text(await pressed(as('Wren'), waiting, '.unsure'))).toMatch(/Only the person who has this check/)
     expect(text(await helpRequest())).toMatch(/has been dealt with/)
     expect(text(await panelOf(as('Ilse')))).toMatch(/<@900000000000000403> has the check/)
   })

@@ -106,11 +106,11 @@ describe('a person', () => {
   })
 
   test('stops and resumes being counted from here, and deleting does not undo a no', async () => {
-    const out = await pressed(wren(), await open(), 'Do not count mine')
+    const out = await pressed(wren(), await open(), 'Do not count my checks')
     expect(text(out)).toMatch(/Your checks are not counted/)
     await pressed(wren(), await pressed(wren(), await open(), '.delete'), '.deleted')
     expect(text(await open())).toMatch(/Your checks are not counted/)
-    await pressed(wren(), await open(), 'Count mine again')
+    await pressed(wren(), await open(), 'Count my checks again')
     expect(text(await open())).toMatch(/Your checks are counted/)
   })
 

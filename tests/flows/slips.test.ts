@@ -22,7 +22,7 @@ describe('slips: one clear sentence, nothing changed', () => {
     const [, check = ''] = idOf(mine, '.pause').split('.')
     const custom_id = encodeClick({ check, revision: 0, act: { is: 'unsure' } })
     const id = await postButton(room.standIn, custom_id)
-    expect(text(messageOf(await odalys().click(id, custom_id)))).toMatch(/Only the person who holds this check/)
+    expect(text(messageOf(await odalys().click(id, custom_id)))).toMatch(/Only the person who has this check/)
     expect(await revisionOf(mine)).toBe(0)
     await closeAll(wren())
   })

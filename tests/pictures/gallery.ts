@@ -115,7 +115,7 @@ export const nameOf = (set: Family): string =>
   `${completeCell(set.base).view}${set.base.end === undefined ? '' : ' negative'} · ${set.base.pointAt} · ${set.key}`
 
 const caution =
-  'If you are not sure, do not use this cell. Talk to the seller, and buy only from known, widely used sources, never for a low price alone.'
+  'If you are not sure, do not use this cell. Talk to the seller, and buy only from known, widely used sources, never just because the price is low.'
 
 const curvePoints = Array.from({ length: 2000 }, (_, i) => ({
   capacity: i * 1.2,
@@ -162,7 +162,7 @@ export const release = {
     { tone: 'open', label: 'Open', share: { value: 0.38, low: 0.28, high: 0.5 } },
     { tone: 'nothing-found', label: 'Nothing found' },
   ],
-  words: { interval: '95 % interval', withheld: 'too few' },
+  words: { interval: '95% interval', withheld: 'too few' },
   percent: (share: number): string => `${Math.round(share * 100)} %`,
 } as const
 

@@ -12,7 +12,7 @@ export const batch = {
   'batch.figures':
     'Mean {mean} {unit}, from {least} to {most} {unit}: a range of {range} {unit}, {share} of the mean. Nearly all batches stay within {limit} {unit} on an instrument like this.',
   'batch.one-lot-possible':
-    'They lie as close together as the cells of one batch do. That shows nothing about what they are: fakes come in batches, too.',
+    'They lie as close together as the cells of one batch do. That shows nothing about what they are: fakes come in batches too.',
   'batch.two-runs': 'They lie a little further apart than the cells of one batch do: they may be from two batches.',
   'batch.two-kinds': 'They are two kinds of cell, or two versions of one.',
   'batch.not-one-lot': 'They are not from one batch: the cells of one batch lie far closer together.',

@@ -25,7 +25,7 @@ export const check = {
   'consent.unwrap.yes': 'Show me the question; I will lift nothing',
   'consent.unwrap.no': 'No, go on without it',
   'consent.bench.title': 'Have you tested bare cells under load before, with the right equipment?',
-  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. ${safety['safety.test']} ${safety['safety.turns']} If anything speaks against this cell, say no: never test a cell you doubt. Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
+  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. If anything speaks against this cell, say no: never test a cell you doubt. ${safety['safety.test']} ${safety['safety.turns']} Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
   'consent.bench.yes': 'I have done it before and accept the risk',
   'consent.bench.no': 'No, go on without it',
   'paused.text': 'Paused. Your answers are kept until {date}. Press the button, or use /check resume in any channel.',
@@ -106,7 +106,7 @@ export const check = {
     '{way}: {answered, plural, =0 {nothing answered yet} other {# answered}}, at most {left, plural, one {# question} other {# questions}} left',
   'where.stage': '{name} {count, number}',
   'where.long':
-    '{way}: at most this many questions left; {answered, plural, =0 {nothing answered yet, about 20 minutes in all} other {# answered}}',
+    'Questions left, at most: {way}; {answered, plural, =0 {nothing answered yet, about 20 minutes in all} other {# answered}}',
   'where.again': '{way}: {answered, plural, =0 {nothing answered yet} other {# answered}}, now a second look',
   'where.decided-long': '{verdict} The questions that are left could only make the result worse.',
   'where.decided':

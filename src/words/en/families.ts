@@ -99,7 +99,7 @@ export const families = {
   'families.button.look': 'Look at it',
   'families.button.back-to': 'Back to {number}',
   'families.button.rewrap-on': 'Do not count it for open rewraps',
-  'families.button.rewrap-off': 'Count it for open rewraps, too',
+  'families.button.rewrap-off': 'Count it for open rewraps too',
   'families.button.not-known': 'Not known',
   'families.button.add-reference': 'Add a good cell',
   'families.button.add-fake': 'Add a known fake',
@@ -147,7 +147,7 @@ export const families = {
   'families.problem.always-speaks':
     '{feature}: it would say something about every cell, whatever it looks like. Leave one answer out.',
   'families.problem.contradictory': '{feature}: one answer counts both for and against it. Keep one of the two.',
-  'families.problem.fake-looks-genuine': 'A good cell looks like “{feature}”, too. Add what differs.',
+  'families.problem.fake-looks-genuine': 'A good cell looks like “{feature}” too. Add what differs.',
   'families.problem.figure-out-of-range': '{feature}: the figure lies outside what a cell can have. Look at the unit.',
   'families.problem.least-above-typical': 'The minimum capacity is above the typical one. Swap them.',
   'families.problem.nothing-to-hold-against':

@@ -38,7 +38,7 @@ export const findings = {
     'Or something other than chance: one big batch, one post that sent many people here, or one person with several accounts looks just the same.',
   'finding.next.label': 'What to do:',
   'finding.next.open':
-    'ask for photos of two or three of these cells and look for yourself. You see it, too? Post a warning. Not sure? Watch it. Only one post that sent many people here explains it? Dismiss it.',
+    'ask for photos of two or three of these cells and look for yourself. You see it too? Post a warning. Not sure? Watch it. Only one post that sent many people here explains it? Dismiss it.',
   'finding.next.quiet':
     'nothing is pressing. Dismiss it, unless members still report it: if it comes back, it is reported again. If you see it too, post a warning.',
   'finding.next.watching': 'nothing until then, unless you learn more. You can decide at any time.',

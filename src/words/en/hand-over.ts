@@ -5,9 +5,9 @@ export const handOver = {
   'command.check.start.for': 'Offer it to this person or role; they answer the questions',
   'command.check.start.anyone': 'Offer it to the first person on this server who takes it',
   'button.hands': 'Ask or hand over',
-  'hands.title': 'Your check, and other people',
+  'hands.title': 'Get help, or hand your check over',
   'hands.text':
-    'Stuck on a question? A helper (a moderator, or somebody the moderators chose) can answer it for you. While your question is open, a moderator can also take over the check, and then sees your answers. You can hand the whole check to somebody else, too. Nobody else sees your answers unless you share them or hand the check over. If danger is found, the person who started the check is told.',
+    'Stuck on a question? A helper (a moderator, or somebody the moderators chose) can answer it for you. While your question is open, a moderator can also take over the check, and then sees your answers. You can hand the whole check to somebody else too. Nobody else sees your answers unless you share them or hand the check over. If danger is found, the person who started the check is told.',
   'hands.ask-about': 'You could not tell some questions. A helper can look at one of them with you:',
   'hands.ask-about.choose': 'Ask a helper about …',
   'hands.ask-after':
@@ -61,7 +61,7 @@ export const handOver = {
   'helping.untold': 'I could not reach {holder}. Please let them know that they can continue with /check resume.',
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
-    '{who}, a helper has answered your question, and your check has come to a result. Read it before you touch the cell again.',
+    '{who}, a helper has answered your question, and your check has come to a result. Leave the cell alone until you have read it.',
   'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe and leave it where it is. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',

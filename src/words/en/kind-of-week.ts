@@ -18,7 +18,7 @@ export const kindOfWeek = {
   'week.also.again': 'Found before and again in this week: {families}.',
   'week.also.recent': 'Found in the last 8 weeks, but not again in this one: {families}.',
   'week.also.over': 'Over, since for more than 8 weeks nothing more has been found of: {families}.',
-  'week.also.growth': 'By far more checks than usual, too: more people check here now.',
+  'week.also.growth': 'Far more checks than usual as well: more people check here now.',
   'week.family.last': '{family} (last in the week of {week})',
   'week.thing.rule': '{family}: {rule}',
   'week.numbers.label': 'In numbers:',

@@ -119,9 +119,9 @@ export const logs = {
   'told.label-undecided':
     'With the uncertainty of this test it cannot be said whether it falls short of the {label_mAh, number} mAh on the label.',
   'told.label-reached':
-    'It gave at least {share} of the {label_mAh, number} mAh on the label. That proves nothing: counterfeits are chosen to pass a slow test, and a lower-grade or worn cell passes, too.',
+    'It gave at least {share} of the {label_mAh, number} mAh on the label. That proves nothing: counterfeits are chosen to pass a slow test, and a lower-grade or worn cell passes too.',
   'told.label-not-comparable':
-    'It gave less than the {label_mAh, number} mAh on the label, but under conditions in which an honest cell gives less, too: {because}.',
+    'It gave less than the {label_mAh, number} mAh on the label, but under conditions in which an honest cell gives less too: {because}.',
   'told.only-a-lower-bound':
     'The discharge was not complete, so it cannot show that the cell holds less than the {label_mAh, number} mAh on the label.',
   'told.below-minimum': 'Less than its maker’s minimum of {minimum_mAh, number} mAh, under the stated conditions.',

@@ -29,7 +29,7 @@ export const privacy = {
   'privacy.delete': 'Delete what is kept about me',
   'privacy.sure.title': 'Delete what is kept about you?',
   'privacy.sure':
-    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted of your help, and what was counted of your checks this quarter are deleted at once; on the disk it is overwritten a little later. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided or set something as a moderator, your name is deleted. This cannot be undone.',
+    'Your open and closed checks with all their answers, what waits for an answer of yours, what was counted from your help, and what was counted from your checks this quarter are deleted at once; on the disk it is overwritten a little later. A check that somebody handed to you goes back to them without your answers. Where you handed a check on, helped with one or decided or set something as a moderator, your name is deleted. This cannot be undone.',
   'privacy.stays':
     'What cannot be deleted: counts of older quarters, as nobody can tell any more which were yours; and numbers already published. If one of those dropped by one, it would give you away. If you have said that you are not to be counted, that stays, too, or you would be counted again. That you had it deleted is kept for 90 days as a code, so that it is deleted again if a back-up is put back.',
   'privacy.sure.yes': 'Delete it now',

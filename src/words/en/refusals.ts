@@ -1,6 +1,6 @@
 // English for refusals (the member's doing), trouble (the world's) and faults (ours): each says what to do next.
 export const refusals = {
-  'refusal.not-yours': 'Only the person who holds this check can answer it. Start your own with /check start.',
+  'refusal.not-yours': 'Only the person who has this check can answer it. Start your own with /check start.',
   'refusal.gone': 'This check is no longer kept. Start a new one with /check start.',
   'refusal.expired': 'This check was not touched for two weeks and has run out. Start a new one with /check start.',
   'refusal.closed':

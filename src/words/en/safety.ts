@@ -20,11 +20,11 @@ export const safety = {
     'Is the cell burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now? If so:',
   'safety.now.sign':
     'The cell is burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now',
-  'safety.now': 'Get away from the cell now, drop it if you hold it, and call your emergency number.',
+  'safety.now': 'Drop the cell if you are holding it, get away now, and call your emergency number.',
   'safety.now.worn':
-    'If it is in your clothes, in a bag on you or in a device you hold, do not reach for it: take them off, drop them and get away.',
+    'If it is in your clothes, or in a bag or device you have on you, do not reach for it: take off the clothes, drop the bag or device, and get away.',
   'safety.now.far':
-    'Get everyone out of the room, or the building if it smokes or burns, and close the door. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m away.',
+    'Get everyone out of the room and close the door. If it smokes or burns, everyone must leave the building. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m (over eighty feet) away.',
   'safety.now.carry': `Do not touch, move or photograph it or its device. ${power}`,
   'safety.power': power,
   'safety.now.call':
@@ -36,7 +36,7 @@ export const safety = {
     'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
-    'It burned, smoked, hissed, crackled, was hot or warm on its own, leaked or smelled, and now seems cold and quiet, with no liquid, crust or powder on it',
+    'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it',
   'safety.cold.leave': 'Leave the cell where it is, and do not touch it.',
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
@@ -50,7 +50,7 @@ export const safety = {
     'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, clean water, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
-    'If it fell, or was dented, crushed or short-circuited, less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
+    'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
@@ -61,9 +61,9 @@ export const safety = {
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if what came out got on you. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, or have someone call, and do not wait to do the rest. Take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air.',
+    'First aid if anything from the cell got on you: if it got into the eyes, was breathed in or swallowed, or the skin hurts, call your emergency number at once, or have someone call, and do not wait to do the rest. Take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air.',
   'safety.aid.swallowed':
-    'Swallowed: rinse out the mouth. Do not try to make yourself or anyone else vomit. Do not eat or drink. Call your emergency number or poison line at once.',
+    'Swallowed: call your emergency number or poison line at once. Rinse out the mouth. Do not eat or drink, and do not try to make yourself or anyone else vomit.',
   'safety.aid.burn':
     'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave in place anything that sticks to the skin.',
   // At a test under load or a charge.

@@ -26,7 +26,7 @@ export const settingsFile = {
   'setup.file.not-here': 'it is not on this server. Choose your own afterwards.',
   'setup.file.foreign': 'The file comes from another server. Channels and roles of that server do not exist here.',
   'setup.file.stays':
-    'Nothing is changed yet. What the file does not name stays as it is; links that are not in it stay, too.',
+    'Nothing is changed yet. What the file does not name stays as it is; links that are not in it stay too.',
   'setup.file.yes': 'Make these changes',
   'setup.file.no': 'Leave it as it is',
 } as const

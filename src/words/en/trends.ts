@@ -1,17 +1,17 @@
-// English for outcomes and trends: what is counted of a check, and what moderators see of the counts.
+// English for outcomes and trends: what is counted from a check, and what moderators see of the counts.
 export const trends = {
   'counts.outcome':
     'When this check ends, its result, answers and failed points are counted without your name. Moderators see only numbers that stand for at least five people. You can leave this one out, or all of yours with /check counting.',
   'counts.declined': 'This check is left out of the counts.',
-  'command.check.counting': 'See what is counted of your checks, and say whether they are',
-  'counting.title': 'What is counted of your checks',
+  'command.check.counting': 'See what is counted from your checks, and choose whether they are counted',
+  'counting.title': 'What is counted from your checks',
   'counting.what':
     'Where those who manage a server have turned it on, a finished check there leaves behind its result, its answers in coarse steps, the points that failed, where the cell was bought, and the week. No name, text, photo or time goes with it. Within a quarter of a year you count once for each model, under a code whose key is then destroyed. Moderators’ own checks and new accounts are never counted.',
   'counting.now.out': 'Your checks are counted.',
   'counting.now.in': 'Your checks are not counted.',
-  'counting.out': 'Do not count mine',
-  'counting.in': 'Count mine again',
-  'counting.forget': 'Delete what was counted of mine',
+  'counting.out': 'Do not count my checks',
+  'counting.in': 'Count my checks again',
+  'counting.forget': 'Delete what was counted from my checks',
   'counting.forgotten':
     '{count, plural, =0 {Nothing of yours from this quarter is kept.} one {# record of yours was deleted.} other {# records of yours were deleted.}} What older quarters kept cannot be traced to anybody, not even to you.',
   'counting.published':
@@ -81,9 +81,9 @@ export const trends = {
   'trends.exported.json': 'The release as it was frozen, in codes of the rule packs.',
   'trends.exported.schema': 'A JSON Schema: every field of the JSON export, with what it means.',
   'trends.exported.columns':
-    'Columns: **week**, an ISO week · **what**: all, family, verdict, rule (a failed point), bought, rise, spike, pattern-recent (last 8 weeks), pattern-earlier (the year before) · **family** and **name**: ids of the rule packs, empty where it is about all · **checks**: at least so many, in fives, from the first week on · **more**: new in that week · **of**, **share**, **low**, **high**: share of so many checks, with its 95 % interval · **noticed**: the week a rise was noticed · **stands-out**: yes where it stands out among everything watched.',
+    'Columns: **week**, an ISO week · **what**: all, family, verdict, rule (a failed point), bought, rise, spike, pattern-recent (last 8 weeks), pattern-earlier (the year before) · **family** and **name**: ids of the rule packs, empty where it is about all · **checks**: at least this many, in fives, from the first week on · **more**: new in that week · **of**, **share**, **low**, **high**: share of that many checks, with its 95% interval · **noticed**: the week a rise was noticed · **stands-out**: yes where it stands out among everything watched.',
   'trends.chart': 'Results of the counted checks',
-  'trends.chart.interval': 'where the share may lie (95 %)',
+  'trends.chart.interval': 'where the share may lie (95%)',
   'trends.chart.withheld': 'too few',
   quoted: '“{text}”',
 } as const

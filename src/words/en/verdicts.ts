@@ -64,7 +64,7 @@ export const verdicts = {
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked': '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks.',
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
-  'next.buy': 'Buy only from known, widely used sources, and never for a low price alone.',
+  'next.buy': 'Buy only from known, widely used sources, never just because the price is low.',
   'next.helper': '{ask} Here, press “{button}”.',
   'next.ask':
     'Ask somebody who knows cells, with photos of the wrap and both ends that you already have, or can take without touching or going near the cell.',

@@ -83,14 +83,14 @@ export const waiting = {
   'deed.kept-open': '{when}: {who} kept it open',
   'deed.reopened': '{when}: {who} looked at an answer again',
   'refusal.closing-asked':
-    'Its holder has been asked already whether it can be closed. If they say nothing, it runs out by itself.',
+    'The person who has this check has already been asked whether it can be closed. If they say nothing, it runs out by itself.',
   'refusal.closing-not-asked': 'Nobody is asking any more whether this check can be closed. It stays open.',
   'refusal.moves-still':
     'Somebody has gone on with this check within the last {hours, number} hours, so it has not stalled. Ask later.',
   'refusal.not-finished':
-    'This check is not finished. Its holder can change every answer, and ask again at any question.',
+    'This check is not finished. The person who has it can change every answer, and ask again at any question.',
   'refusal.not-helped':
-    'There is no answer in this check that you may look at again. Its holder can change every answer.',
+    'There is no answer in this check that you may look at again. The person who has it can change every answer.',
   'refusal.danger-stands':
     'This check has found danger, and nobody can take that back from a distance. Only the person beside the cell can change that answer.',
   'refusal.second-helper': 'You have answered this already, and a second helper is wanted. Leave it to somebody else.',
