@@ -231,7 +231,7 @@ describe('words', () => {
     }
     const code = optionLabel(anyCell, 'code-place', 'can', 'de')
     expect(aboutSentence(anyCell, facts).de).toBe(
-      `Stege: ${label('three', 'de')} oder ${label('four', 'de')} · Quadratcode: ${code}.`,
+      `Stege: ${label('three', 'de')} oder ${label('four', 'de')} · Quadratischer Code: ${code}.`,
     )
     const many = {
       ...bare,

@@ -177,7 +177,7 @@ test('what counts only beside a test is said as what was found, and with which c
   if (!trait) throw new Error('no construction counts a measured capacity')
   const said = (language: string) => sayCounts(sayIn(language), anyCell, 'measured-capacity', trait)
   expect(said('en')).toBe('less than 80% of the claim, tested at 5 A or more: sign')
-  expect(said('de')).toBe('weniger als 80 % der Angabe, mit 5 A oder mehr getestet: Zeichen')
+  expect(said('de')).toBe('weniger als 80 % der Angabe, mit 5 A oder mehr getestet: mittleres Zeichen')
   expect(said('es')).toBe('menos del 80 % de lo declarado, en una prueba a 5 A o más: señal media')
 })
 

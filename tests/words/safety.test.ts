@@ -47,7 +47,7 @@ const words = {
     letGo: /lass sie fallen, wenn du sie hältst/,
     release: /Lass sie los/,
     worn: /greif nicht nach ihr: Zieh das Kleidungsstück aus/,
-    leave: /Fass sie und ihr Gerät nicht mehr an/,
+    leave: /lass sie und ihr Gerät, wo sie sind, fass beides nicht mehr an, .*benutze und lade sie nie wieder/,
     unplug: /Stecker/,
     emergency: /Kühlt sie nicht ab: Geh weg und wähl den Notruf/,
     ask: /bevor du sie bewegst/,

@@ -1,8 +1,8 @@
 // What the features of cells are called, in a few words of each language.
 export const featureNames: Readonly<Record<string, Readonly<Record<'en' | 'de' | 'es', string>>>> = {
-  'lettering-place': { en: 'Lettering', de: 'Schrift', es: 'Letras pequeñas' },
-  'lettering-look': { en: 'Look of the lettering', de: 'Aussehen der Schrift', es: 'Aspecto de las letras' },
-  'code-place': { en: 'Square code', de: 'Quadratcode', es: 'Código cuadrado' },
+  'lettering-place': { en: 'Lettering', de: 'Beschriftung', es: 'Letras pequeñas' },
+  'lettering-look': { en: 'Look of the lettering', de: 'Aussehen der Beschriftung', es: 'Aspecto de las letras' },
+  'code-place': { en: 'Square code', de: 'Quadratischer Code', es: 'Código cuadrado' },
   'code-print': { en: 'Print of the code', de: 'Druck des Codes', es: 'Impresión del código' },
   'code-scan': { en: 'Code read by a phone', de: 'Code, vom Handy gelesen', es: 'Código leído por el teléfono' },
   'square-code': { en: 'Kind of code', de: 'Art des Codes', es: 'Tipo de código' },
@@ -22,7 +22,7 @@ export const featureNames: Readonly<Record<string, Readonly<Record<'en' | 'de' |
   'bench-capacity': { en: 'Capacity on the bench', de: 'Kapazität am Prüfplatz', es: 'Capacidad en el banco' },
   'test-current': { en: 'Test current', de: 'Prüfstrom', es: 'Corriente de prueba' },
   'other-format': { en: 'Other size', de: 'Andere Größe', es: 'Otro tamaño' },
-  'volts-beside': { en: 'Voltage on the label', de: 'Spannung auf dem Etikett', es: 'Tensión de la etiqueta' },
+  'volts-beside': { en: 'Voltage on the label', de: 'Spannung laut Aufdruck', es: 'Tensión de la etiqueta' },
   'arrival-charge': { en: 'Charge on arrival by air', de: 'Ladung nach dem Flug', es: 'Carga al llegar en avión' },
   'current-word': { en: 'Word beside the current', de: 'Wort beim Strom', es: 'Palabra junto a la corriente' },
   'current-looked-up': { en: 'Current looked up', de: 'Nachgeschlagener Strom', es: 'Corriente consultada' },
@@ -35,7 +35,7 @@ export const featureNames: Readonly<Record<string, Readonly<Record<'en' | 'de' |
     es: 'Hoja de una clase nueva',
   },
   'sheet-resistance': { en: 'Resistance on the sheet', de: 'Widerstand laut Datenblatt', es: 'Resistencia de la hoja' },
-  'label-energy': { en: 'Wh on the label', de: 'Wh auf dem Etikett', es: 'Wh de la etiqueta' },
+  'label-energy': { en: 'Wh on the label', de: 'Wh laut Aufdruck', es: 'Wh de la etiqueta' },
   'first-sold': { en: 'First sold', de: 'Zuerst verkauft', es: 'Vendida por primera vez' },
   'load-test-leads': {
     en: 'Leads of the load test',

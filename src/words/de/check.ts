@@ -46,7 +46,7 @@ export const check: InWordsOf<typeof english> = {
   'form.claimed-current': 'Angegebener Strom',
   'form.ac-resistance': 'AC-Widerstand, gemessen',
   'form.fall': 'Um wie viel die Spannung fiel',
-  'form.load-current': 'Ampere, mit denen geprüft wurde',
+  'form.load-current': 'Ampere, mit denen getestet wurde',
   'taken.from-rate':
     '{rate, number}C der angegebenen Kapazität sind {current_A, number} A; das gilt als der angegebene Strom.',
   'form.cutoff': 'Entladeschlussspannung',

@@ -38,7 +38,7 @@ export const families: Partial<Catalogue> = {
   'families.feature.open': '{feature}: noch nichts gesagt',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
-    '{options}: {tells, select, must {„Widerlegt“} strong {starkes Zeichen} moderate {Zeichen} other {schwaches Zeichen}}{mark}',
+    '{options}: {tells, select, must {„Widerlegt“} strong {starkes Zeichen} moderate {mittleres Zeichen} other {schwaches Zeichen}}{mark}',
   'families.counts.with': '{options}, {sides}',
   'families.tested.high': 'mit 5 A oder mehr getestet',
   'families.tested.middle': 'mit 1 bis 5 A getestet',
@@ -63,7 +63,7 @@ export const families: Partial<Catalogue> = {
   'families.made-open': 'verschieden oder nicht bekannt',
   'families.tells.must': 'sonst „Widerlegt“',
   'families.tells.strong': 'sonst ein starkes Zeichen',
-  'families.tells.moderate': 'sonst ein Zeichen',
+  'families.tells.moderate': 'sonst ein mittleres Zeichen',
   'families.tells.weak': 'sonst ein schwaches Zeichen',
   'families.tells.no-bearing': 'sagt nichts aus',
   'families.strength.must': 'Ergibt „Widerlegt“',
@@ -73,9 +73,9 @@ export const families: Partial<Catalogue> = {
   'families.strength.no-bearing': 'Sagt nichts aus',
   'families.rewrap': 'Zählt nicht gegen offen neu umhüllte Zellen: {features}.',
   'families.printed':
-    '**Kapazität laut Etikett:** {typical, number} mAh · über {limit, number} mAh: „Widerlegt“{least, plural, =0 {} other { · unter # mAh: Zeichen}}',
+    '**Kapazität laut Aufdruck:** {typical, number} mAh · über {limit, number} mAh: „Widerlegt“{least, plural, =0 {} other { · unter # mAh: mittleres Zeichen}}',
   'families.current':
-    '**Dauerstrom laut Etikett:** {list} · {several, select, yes {über {highest, number} A} other {darüber}}: Zeichen{uncut, plural, =0 {} other { · über # A ohne diese Grenze: schwaches Zeichen}}',
+    '**Dauerstrom laut Aufdruck:** {list} · {several, select, yes {über {highest, number} A} other {darüber}}: mittleres Zeichen{uncut, plural, =0 {} other { · über # A ohne diese Grenze: schwaches Zeichen}}',
   'families.current.cut': '{amps, number} A mit Abschaltung bei {cutOff, number} °C',
   'families.current.free': '{amps, number} A',
   'families.mass':
@@ -258,9 +258,9 @@ export const families: Partial<Catalogue> = {
   'privacy.families':
     'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
   'families.strengths':
-    'Zeichen zählen zusammen: Zweifelhaft machen {strong, number} starkes, {moderate, number} einfache oder {weak, number} schwache.',
+    'Zeichen zählen zusammen. Für „Zweifelhaft“ genügt {strong, number}-mal stark, {moderate, number}-mal mittel oder {weak, number}-mal schwach.',
   'families.feature.unsaid':
-    'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nichts.',
+    'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nicht mit.',
   'families.origin.built':
     'Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Bauart {letter} des Bots}}.',
   'families.origin.set':

@@ -6,7 +6,7 @@ export const familyPhotos: Partial<Catalogue> = {
   'families.button.add-photo': 'Foto hinzufügen',
   'families.button.export-photos': 'Als Datei mit Fotos ausgeben',
   'families.photos.title':
-    '### {name}: Fotos\nJedes zeigt ein Merkmal an einer guten oder einer gefälschten Zelle. Sie stehen neben der Zeichnung und zählen nichts. Ein Server behält höchstens {most, number}.',
+    '### {name}: Fotos\nJedes zeigt ein Merkmal an einer guten oder einer gefälschten Zelle. Sie stehen neben der Zeichnung und zählen nicht mit. Ein Server behält höchstens {most, number}.',
   'families.photos.none': 'Es gibt noch keines.',
   'families.photos.line':
     '{number}. {genuine, select, yes {Gut} other {**Gefälscht**}} · {feature}: {option} · {words}',

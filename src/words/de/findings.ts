@@ -110,7 +110,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.no-undo.in-force':
     'Nichts wurde zurückgenommen: Diese bekannte Fälschung steht bei denen ihres Modells. Nimm sie zuerst dort heraus.',
   'finding.no-fake.retired':
-    'Es wurde nichts entschieden: Dieses Modell ist zurückgezogen, eine bekannte Fälschung davon würde für nichts zählen. Warne davor oder verwirf es.',
+    'Es wurde nichts entschieden: Dieses Modell ist zurückgezogen, eine bekannte Fälschung davon würde nirgends mitzählen. Warne davor oder verwirf es.',
   'finding.chart': '{what}, je 4 Wochen',
   'finding.chart.later': '{what}, je 4 Wochen. Zuerst gefunden wurde es früher: Dieses Bild beginnt mit {week}',
   'finding.chart.failed':
@@ -143,8 +143,8 @@ export const findings: InWordsOf<typeof english> = {
   'warning.edited': 'Von der Moderation geändert.',
   'warning.withdrawn.title': 'Zurückgezogen: eine Warnung zu Zellen',
   'warning.withdrawn.was': 'Die Warnung lautete:',
-  'warning.draft.compare': '{family}: In letzter Zeit passten mehr Zellen nicht dazu. {reasons}',
-  'warning.draft.whole': '{family}: In letzter Zeit fielen mehr dieser Zellen schlecht aus.',
+  'warning.draft.compare': '{family}: In letzter Zeit stimmten mehr Zellen nicht damit überein. {reasons}',
+  'warning.draft.whole': '{family}: In letzter Zeit gingen mehr Prüfungen dieser Zellen schlecht aus.',
   'warning.draft':
-    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast: Sieh sie dir noch einmal an, und wenn du unsicher bist, benutze und lade sie nicht.',
+    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast, benutze und lade sie nicht, bis du sie noch einmal geprüft hast, und auch dann nicht, wenn du unsicher bist.',
 }

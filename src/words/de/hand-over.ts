@@ -136,7 +136,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
   'hands.began':
     '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen.',
-  'hands.hot': `${safety['safety.turns']} Halte andere fern, und warte damit auf keine Antwort.`,
+  'hands.hot': `${safety['safety.turns']} Halte andere fern, und warte damit nicht auf eine Antwort.`,
   'hands.asked.unseen':
     'Deine Frage steht auf der Liste der Helfenden, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder der Bot darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
   'helping.again':

@@ -37,7 +37,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.sure.alone':
     'Nicht sicher. Über mehrere Wochen stieg nichts über das hinaus, was der Zufall bringt{weeks, plural, =0 {; eine Woche wie diese ist hier aber neu, und eine allein sagt nicht mehr} one {; # der {of, number} Wochen davor hatte etwas dieser Art} other {; # der {of, number} Wochen davor hatten etwas dieser Art}}.',
   'week.sure.chance':
-    'Nicht ganz sicher, aber Zufall ist wahrscheinlich: {things, plural, =0 {kein Modell und kein Grund} other {von # hier gezeigten Modellen und Gründen}} stieg {things, plural, =0 {} other {keines }}für sich über den Zufall hinaus. {few, select, yes {Ein so großer Anteil ist hier ungewöhnlich, doch nichts Einzelnes fällt auf} other {Ein so großer Anteil ging in {times, number} von {of, number} Abschnitten von 4 Wochen davor schlecht aus}}.',
+    'Nicht ganz sicher, aber Zufall ist wahrscheinlich: {things, plural, =0 {Kein Modell und kein Grund} other {Von # hier gezeigten Modellen und Gründen}} stieg {things, plural, =0 {} other {keines }}für sich über den Zufall hinaus. {few, select, yes {Ein so großer Anteil ist hier ungewöhnlich, doch nichts Einzelnes fällt auf} other {Ein so großer Anteil ging in {times, number} von {of, number} Abschnitten von 4 Wochen davor schlecht aus}}.',
   'week.sure.growth':
     'Ziemlich sicher. Ein Anstieg wird nach dem Anteil an allen Prüfungen beurteilt, der schlecht ausgeht; mehr Leute allein sind also kein Anstieg, und es wurde keiner gefunden.',
   'week.next.new': 'Sieh dir an, was unter „Funde“ wartet, und entscheide.',

@@ -39,7 +39,7 @@ export const logRefusals: InWordsOf<typeof english> = {
     'Der Strom ist etwa {typical_A, number} A; so viel liefert keine einzelne Zelle. Prüf Spalte und Einheit.',
   'log-refusal.no-load':
     'Es wurde keine Entladung gefunden: Der Strom geht nie über {highest_A, number} A. Prüf Spalte und Einheit, oder schick das Protokoll einer Entladung.',
-  'log-refusal.charge-only': 'Das Protokoll zeigt nur Laden. Schick das Protokoll einer Entladung.',
+  'log-refusal.charge-only': 'Das Protokoll zeigt nur einen Ladevorgang. Schick das Protokoll einer Entladung.',
   'log-refusal.file-foreign': 'Dateien werden nur als Discord-Anhänge angenommen. Häng das Protokoll an den Befehl an.',
   'log-refusal.file-gone': 'Discord hat diese Datei nicht mehr. Häng das Protokoll noch einmal an.',
   'log-refusal.file-slow':

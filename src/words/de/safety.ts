@@ -4,11 +4,11 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'Fass sie mindestens 24 Stunden nicht an, auch nicht zur Probe, und danach nur so, wie die Feuerwehr es sagt. Es kann noch Wochen später wieder anfangen.'
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht zur Probe, danach nur, wie die Feuerwehr es sagt. Es kann noch Wochen später wieder anfangen.'
 
 const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
 const power =
-  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom an der Sicherung oder einem Schalter ab.'
+  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom an der Sicherung oder am Schalter ab.'
 const only =
   'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht, versengt, durchstochen oder in Salzwasser war und nie auslief:'
 const keep =
@@ -27,17 +27,17 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.carry': `Berühre, bewege und fotografiere weder sie noch ihr Gerät. ${power}`,
   'safety.power': power,
   'safety.now.call':
-    'Notruf, sobald du weg bist: in Europa 112, in den USA, Kanada und Mexiko 911, in Großbritannien 999, in Australien 000, anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
+    'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Es kann noch Wochen später wieder anfangen.',
-  'safety.cooling': `Anders nur, wenn sie im Gebrauch heiß wurde, nie zu heiß zum Festhalten war, sonst keines dieser Zeichen hat oder hatte und jetzt abkühlt: Fass sie und ihr Gerät nicht mehr an, auch nicht zur Probe, lass sie dort, benutze und lade sie nie wieder. Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Nur in einem Fall ist es anders: Sie wurde im Gebrauch heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Dann lass sie und ihr Gerät, wo sie sind, fass beides nicht mehr an, auch nicht zur Probe, und benutze und lade sie nie wieder. Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Flüssigkeit, Kruste oder Pulver',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Halte andere fern. Halte dich nicht in dem Raum auf und schlaf nicht darin. Hängt sie am Strom und musst du nicht nah heran: Schalte ihn an der Sicherung ab.',
+    'Halte andere fern. Bleib und schlaf nicht in dem Raum. Nur wenn sie am Strom hängt und du nicht nah heranmusst: Schalte ihn an der Sicherung oder am Schalter ab.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',

@@ -20,7 +20,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.nothing-found': 'Nichts gefunden, und das beweist nichts',
   'verdict.danger.means': 'Was du angegeben hast, macht die Zelle gefährlich, ganz gleich, was für eine es ist.',
   'verdict.ruled-out.means':
-    'Mindestens eine deiner Antworten ist bei der Zelle, als die sie verkauft wird, unmöglich.',
+    'Mindestens eine deiner Antworten kann auf die Zelle, als die sie verkauft wird, nicht zutreffen.',
   'verdict.doubtful.means': 'Was gegen sie spricht, ist kein Beweis, aber es reicht: Benutze und lade sie nicht.',
   'verdict.open.means':
     'Nichts widerlegt, dass sie ist, was sie sein soll, und nichts kann es bestätigen: Das Geprüfte reicht nicht, um mehr zu sagen.',
@@ -69,7 +69,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.hazard-unsure': `Behandle die Zelle als gefährlich, bis das geklärt ist: Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked':
-    '**Noch nicht gefragt:** {signs}. Jedes davon kann Gefahr bedeuten; „{button}“ fragt danach.',
+    '**Noch nicht gefragt:** {signs}. Hinter jeder dieser Fragen kann eine Gefahr stecken; „{button}“ fragt danach.',
   'next.until-sure': 'Bist du unsicher, was die Zelle ist, benutze und lade sie nicht.',
   'next.buy': 'Kauf nur dort, wo viele seit Jahren kaufen, und nie allein wegen eines niedrigen Preises.',
   'next.helper': '{ask} Hier: Drück „{button}“.',
