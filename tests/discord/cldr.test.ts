@@ -26,7 +26,7 @@ const counted: readonly (readonly [Key, string, Record<keyof typeof samples, rea
     {
       en: ['question about danger is', 'questions about danger are'],
       de: ['Gefahrenzeichen', 'Gefahrenzeichen'],
-      es: ['señal', 'señales'],
+      es: ['pregunta sobre peligros', 'preguntas sobre peligros'],
     },
   ],
 ]

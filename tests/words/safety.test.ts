@@ -62,7 +62,7 @@ const words = {
     letGo: /suéltala si la tienes en la mano/,
     release: /suéltala/,
     worn: /no metas la mano: quítate la prenda/,
-    leave: /deja ahí la celda y su aparato, y no los toques más/,
+    leave: /deja ahí la celda y su aparato, no los toques .*no uses ni cargues la celda nunca más/,
     unplug: /desenchufa/,
     emergency: /Si no se enfría: aléjate y llama/,
     ask: /Antes de moverla, pregunta/,

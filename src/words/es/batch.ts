@@ -13,7 +13,7 @@ export const batch: InWordsOf<typeof english> = {
   'batch.title':
     'Lo que muestran {count, number} celdas compradas juntas por su {quantity, select, mass {peso} other {capacidad}}',
   'batch.figures':
-    'De media {mean} {unit}, de {least} a {most} {unit}: una diferencia de {range} {unit}, el {share} de la media. Casi todos los lotes quedan dentro de {limit} {unit} con un instrumento así.',
+    'De media {mean} {unit}, de {least} a {most} {unit}: una diferencia de {range} {unit}, el {share} de la media. En casi todos los lotes no pasa de {limit} {unit} con un instrumento así.',
   'batch.one-lot-possible':
     'Están tan cerca unas de otras como las celdas de un mismo lote. Eso no demuestra qué son: las falsificaciones también vienen en lotes.',
   'batch.two-runs': 'Están algo más separadas que las de un lote: pueden ser de dos lotes.',

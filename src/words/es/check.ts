@@ -123,7 +123,7 @@ export const check: InWordsOf<typeof english> = {
   'again.why-with':
     'Respondiste «{answer}». Por sí solo no, pero junto con {figure} pesaría mucho en contra de la celda. Mira otra vez y responde de nuevo.',
   'again.why-all':
-    'Respondiste {answers}. En conjunto eso pesaría mucho contra la celda, y es fácil equivocarse. Mira cada cosa otra vez.',
+    'Respondiste {answers}. En conjunto eso pesaría mucho en contra de la celda, y es fácil equivocarse. Míralo todo otra vez.',
   'again.all-still': 'Lo miré: todo sigue igual',
   'again.not': 'No es {answer}',
   'again.ten-times': 'Escribiste {value}. ¿No será {other}? Cuenta las cifras.',

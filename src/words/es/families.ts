@@ -46,7 +46,7 @@ export const families: Partial<Catalogue> = {
   'families.counts.nothing': 'otra cosa no demuestra nada',
   'families.no-bearing': 'No demuestra nada: {features}.',
   'families.size':
-    '**Tamaño:** {diameter, number} × {length, number} mm · fuera de {thin, number} a {thick, number} mm de diámetro o de {short, number} a {long, number} mm de largo: señal débil',
+    '**Tamaño:** {diameter, number} × {length, number} mm · fuera de {thin, number} a {thick, number} mm de diámetro o de {short, number} a {long, number} mm de longitud: señal débil',
   'families.resistance':
     '**Resistencia de nueva:** unos {usual, number} mΩ · por encima de {limit, number} mΩ con cuatro hilos, de 18 a 27 °C: señal débil',
   'families.guard':

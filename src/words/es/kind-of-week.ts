@@ -6,7 +6,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.label': 'Esta semana:',
   'week.is.new': 'algo nuevo: {families}.',
   'week.is.again': 'nada nuevo, pero algo continúa. Se encontró antes y otra vez en esta semana: {families}.',
-  'week.is.recent': 'nada nuevo. Se encontró en las últimas 8 semanas, pero no otra vez en esta: {families}.',
+  'week.is.recent': 'nada nuevo. Se encontró en las últimas 8 semanas, pero no en esta: {families}.',
   'week.is.alone':
     'todavía nada nuevo. En esta única semana acabó mal más de lo que cabía esperar: {things}. Una sola semana así casi siempre es azar.',
   'week.is.chance':
@@ -20,7 +20,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.is.ordinary.young': 'nada nuevo: nada aumentó más allá de lo que trae el azar.',
   'week.too-early': 'es pronto para decirlo. Si algo aumenta, podrá decirse cuando haya 13 semanas contadas.',
   'week.also.again': 'Se encontró antes y otra vez en esta semana: {families}.',
-  'week.also.recent': 'Se encontró en las últimas 8 semanas, pero no otra vez en esta: {families}.',
+  'week.also.recent': 'Se encontró en las últimas 8 semanas, pero no en esta: {families}.',
   'week.also.over': 'Se acabó, porque desde hace más de 8 semanas no se ha encontrado nada más de: {families}.',
   'week.also.growth': 'Además, muchas más comprobaciones de lo habitual: ahora comprueba aquí más gente.',
   'week.family.last': '{family} (por última vez en la semana del {week})',
@@ -41,7 +41,7 @@ export const kindOfWeek: InWordsOf<typeof english> = {
   'week.sure.growth':
     'bastante. Un aumento se juzga por la parte de todas las comprobaciones que acaba mal, así que más gente por sí sola no es un aumento; y no se encontró ninguno.',
   'week.next.new': 'mira lo que espera en «Hallazgos» y decide.',
-  'week.next.again': 'mira lo que todavía espera en «Hallazgos» y decide. Si no espera nada, nada.',
+  'week.next.again': 'mira lo que todavía espera en «Hallazgos» y decide. Si no espera nada, no hay nada que hacer.',
   'week.next.recent': 'nada nuevo. Si todavía espera algo en «Hallazgos», decide.',
   'week.next.alone':
     'todavía nada. Mira el informe de la próxima semana: si continúa, se comunica por sí solo como hallazgo.',

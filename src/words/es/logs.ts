@@ -94,18 +94,18 @@ export const logs: InWordsOf<typeof english> = {
     'El registro empieza ya en plena descarga ({firstVoltage_V, number} V): nada muestra si la celda estaba llena, ni cuánto llevaba descargándose.',
   'trap.short-rest': 'Solo reposó {rest_s} antes de la descarga; lo habitual serían unos {wanted_s}.',
   'trap.over-discharged':
-    'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la uses ni la cargues otra vez.',
+    'La tensión bajó hasta {lowest_V, number} V. Por debajo de {line_V, number} V una celda queda dañada por dentro: no la uses ni la cargues nunca más.',
   'trap.gaps':
     'El registro tiene {gaps, plural, one {# hueco de} other {# huecos que suman}} {seconds}{bridged, select, yes {, cubiertos porque la carga electrónica mantiene constante la corriente} other {; no se sabe qué pasó ahí}}.',
   'trap.two-wire-resistance':
-    'La resistencia se midió con dos hilos: cables y contactos añaden de {from, number} a {to, number} mΩ, más o menos, tanto como tiene una celda. No se puede comparar con una hoja de datos.',
+    'La resistencia se midió con dos hilos: cables y contactos añaden más o menos de {from, number} a {to, number} mΩ, tanto como tiene una celda. No se puede comparar con una hoja de datos.',
   'trap.cold-room':
     'Hacía frío ({room_C, number} °C de temperatura ambiente; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da menos.',
   'trap.warm-room':
     'Hacía calor ({room_C, number} °C de temperatura ambiente; lo habitual es de {from_C, number} a {to_C, number} °C): toda celda da más.',
   'trap.temperature-missing':
     'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
-  'trap.too-hot': `La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda otra vez, y no repitas la prueba. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
+  'trap.too-hot': `La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda nunca más, y no repitas la prueba. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'trap.temperature-hardly-moved':
     'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':
@@ -134,7 +134,7 @@ export const logs: InWordsOf<typeof english> = {
   'told.minimum-undecided':
     'Con la incertidumbre de esta prueba no se puede decir si se queda por debajo de los {minimum_mAh, number} mAh prometidos.',
   'told.minimum-not-comparable': 'No se puede comparar con el mínimo de su fabricante: {because}.',
-  'told.too-hot-at-claimed-current': `A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues otra vez, y no repitas la prueba. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
+  'told.too-hot-at-claimed-current': `A {current_A, number} A se calentó demasiado ({highest_C, number} °C), aunque se declaran {claimed_A, number} A en descarga continua. No la uses ni la cargues nunca más, y no repitas la prueba. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'told.gives-out-at-claimed-current':
     'A {current_A, number} A dio menos de la mitad de la capacidad de la etiqueta, aunque se declaran {claimed_A, number} A en descarga continua.',
   'told.holds-claimed-current':

@@ -11,6 +11,6 @@ export const policy: InWordsOf<typeof english> = {
     'Escribe /privacidad al bot: muestra lo que se guarda con tu ID, lo borra en el acto y te deja decir que no se te cuente.',
   'policy.terms.title': 'Condiciones de uso',
   'policy.terms.unproven':
-    'El bot ayuda a reconocer celdas falsas por lo que se puede ver y medir. No dice nada de quien vendió una celda y se ofrece sin ninguna garantía.',
+    'El bot ayuda a reconocer celdas falsificadas por lo que se puede ver y medir. No dice nada de quien vendió una celda y se ofrece sin ninguna garantía.',
   'policy.terms.fair': 'No uses el bot para acusar ni molestar a nadie, ni intentes que los demás no puedan usarlo.',
 }

@@ -30,14 +30,14 @@ export const safety: InWordsOf<typeof english> = {
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Es distinto solo si se calentó al usarla, siempre se pudo sostener, sin otra de esas señales, ni ahora ni antes, y ya se enfría: deja ahí la celda y su aparato, y no los toques más, ni para ver si están fríos; no uses ni cargues la celda nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Solo un caso es distinto: se calentó al usarla, siempre se pudo sostener, no tiene ni tuvo otra de esas señales y se enfría. Entonces deja ahí la celda y su aparato, no los toques ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría, no hace nada y no tiene líquido, costra ni residuo',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico.',
+    'Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
@@ -45,7 +45,7 @@ export const safety: InWordsOf<typeof english> = {
     'Está fría, no hace nada y siempre fue así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia, una tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
-    'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen, y no te acerques.',
+    'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen las 24 horas, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.keep.never': `Solo si está fría, no hace nada y nunca pasó nada de eso, ni se perforó, ni cayó en agua salada: ${keep}`,
@@ -54,7 +54,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y no esperes para lo demás. Quítate la ropa afectada. Lava la piel con agua y jabón; quítate las lentes de contacto y enjuaga los ojos con agua limpia, con los párpados abiertos; cada cosa, 15 minutos o más. Si lo respiraste, sal al aire libre.',
+    'Primeros auxilios si te alcanzó lo que salió. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y no esperes para lo demás. Quítate la ropa afectada y las lentes de contacto. Lava al menos 15 minutos la piel con agua y jabón, y al menos 15 los ojos con agua limpia y párpados abiertos. Si lo respiraste, sal al aire libre.',
   'safety.aid.swallowed':
     'Si se tragó: enjuaga la boca. No provoques el vómito. No comas ni bebas nada. Llama ya al número de emergencias o al servicio de toxicología.',
   'safety.aid.burn':

@@ -52,8 +52,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'unchecked.cant-tell': '{question} (respondiste «No sabría decirlo»)',
   'unchecked.undecided': '{said} (demasiado cerca del límite de peligro para descartar el peligro)',
   'unchecked.danger': 'Todo lo demás. No vuelvas a la celda para mirar.',
-  'change.correction': 'Si en realidad la respuesta a «{question}» era «{answer}»: {verdict}',
-  'change.more': 'Si la respuesta a «{question}» resulta ser «{answer}»: {verdict}',
+  'change.correction': 'Si en realidad la respuesta a «{question}» era «{answer}», el resultado sería «{verdict}»',
+  'change.more': 'Si la respuesta a «{question}» es «{answer}», el resultado será «{verdict}»',
   'change.undecided': 'Si el valor en «{question}» era en realidad {range}, no se puede decidir',
   'change.none': 'Nada de lo que queda por comprobar.',
   'list.rest': '…y {count, number} más',
@@ -62,7 +62,7 @@ export const verdicts: InWordsOf<typeof english> = {
     'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin que tú la envíes.',
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
-  'next.hazard-unsure': `Trata la celda como peligrosa hasta aclararlo. Tuviste dudas ante {count, plural, one {# señal de peligro} other {# señales de peligro}}: {signs}. ${safety['safety.quiet']}`,
+  'next.hazard-unsure': `Trátala como peligrosa hasta aclararlo. {count, plural, one {Queda sin aclarar # pregunta sobre peligros} other {Quedan sin aclarar # preguntas sobre peligros}}: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked':
     '**Aún no se preguntó:** {signs}. Cualquiera puede significar peligro; «{button}» lo pregunta.',
