@@ -104,6 +104,9 @@ export async function run(): Promise<void> {
     await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
     announce(bot, practice?.pageUrl, log)
     process.send?.('ready')
+    // What nobody has asked for yet; whoever does is not kept waiting for the rest.
+    const { loadHandlers } = await import('./load-handlers.ts')
+    void loadHandlers(() => !stopping).catch(error => log.warn({ err: error }, 'a feature cannot be loaded'))
 
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
