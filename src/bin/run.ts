@@ -10,7 +10,6 @@ import type { Sharding } from '../discord/gateway/sharding.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import type { Services } from '../discord/services.ts'
 import { dayOf } from '../engine/day-of.ts'
-import type { Programs } from '../engine/programs.ts'
 import { inTurns } from '../services/in-turns.ts'
 import { type Ending, endingOf, exitCodes } from './cannot-start.ts'
 import { type Config, readConfig } from './config.ts'
@@ -27,7 +26,7 @@ const commandsWithin = 10_000
 /** So long after a start the answers are read, unless somebody asks before; in ms. */
 const quietAfter = 5000
 
-/** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start or go on. */
+/** Runs the bot until a signal stops it; resolves once its code is loaded. Ends the process with a sentence if it cannot start or go on. */
 export async function run(): Promise<void> {
   const read = readConfig(process.env)
   if (!read.ok) {
@@ -40,6 +39,7 @@ export async function run(): Promise<void> {
   )
 
   let opened: OpenedServices | undefined
+  let compiled: Promise<void> | undefined
   try {
     // The practice room keeps its keys in a folder of its own.
     await prepareFolder(config.data, config.token === undefined ? [] : ['keys'])
@@ -59,7 +59,11 @@ export async function run(): Promise<void> {
     const open = async (posts: Posts) => {
       const { openServices } = await import('./open-services.ts')
       opened = await openServices(practice?.config ?? config, log, posts, prometheus?.queried)
-      await compilePrograms(opened.services.programs)
+      const { compileAll } = await import('../packs/compile-all.ts')
+      const rest = await compileAll(opened.services.programs, dayOf(Date.now()))
+      // Goes on while Discord is waited for, and behind the running bot; what is wrong is said there.
+      compiled = inTurns(rest)
+      compiled.catch(() => undefined)
       return opened.services
     }
     const reached = { ...connection, log, ...(prometheus && { figures: prometheus.figures }) }
@@ -99,6 +103,11 @@ export async function run(): Promise<void> {
       log.fatal({ loss: loss.loss, code }, sentences.join(' '))
       return stop(code)
     })
+    void compiled?.catch(error => {
+      const ending = endingOf(error, config)
+      say(ending, error, log)
+      return stop(ending.code)
+    })
     const { keepRegistering } = await import('../jobs/keep-registering.ts')
     const registered = keepRegistering(() => bot.register(), log)
     await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
@@ -106,7 +115,7 @@ export async function run(): Promise<void> {
     process.send?.('ready')
     // What nobody has asked for yet; whoever does is not kept waiting for the rest.
     const { loadHandlers } = await import('./load-handlers.ts')
-    void loadHandlers(() => !stopping).catch(error => log.warn({ err: error }, 'a feature cannot be loaded'))
+    const loaded = loadHandlers(() => !stopping).catch(error => log.warn({ err: error }, 'a feature cannot be loaded'))
 
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
@@ -119,18 +128,13 @@ export async function run(): Promise<void> {
     if (!stopping) reminding = startReminding({ services, leases: job.leases, holder: job.holder })
     // The first seconds after a start are those in which everybody presses again.
     void after(quietAfter, undefined, { ref: false }).then(() => (stopping ? undefined : openAnswers(services, log)))
+    await loaded
   } catch (error) {
     await opened?.close().catch(second => log.warn({ err: second }, 'the database could not be closed'))
     const ending = endingOf(error, config)
     say(ending, error, log)
     process.exit(ending.code)
   }
-}
-
-/** So that nobody waits for it. Throws what makes the packs unusable. */
-async function compilePrograms(programs: Programs): Promise<void> {
-  const { compileAll } = await import('../packs/compile-all.ts')
-  await compileAll(programs, dayOf(Date.now()))
 }
 
 /** Between clicks, a slice at a time; whoever asks earlier has the rest done at once. */
