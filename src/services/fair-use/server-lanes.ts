@@ -48,7 +48,7 @@ export function openServerLanes({
   }
 
   /** Resolves where a place is taken: whether others wait for the next. */
-  function place(lane: Lane, before: number): boolean | Promise<boolean> {
+  async function place(lane: Lane, before: number): Promise<boolean> {
     if (lane.running < places) {
       lane.running++
       return false
@@ -91,8 +91,7 @@ export function openServerLanes({
       const before = wanted.get(person) ?? 0
       wanted.set(person, before + 1)
       try {
-        const taken = place(lane, before)
-        const isCrowd = typeof taken === 'boolean' ? taken : await taken
+        const isCrowd = await place(lane, before)
         if (isCrowd) await letOthersGoFirst()
         const work = Promise.try(task)
         void holdPlace(work, isCrowd).then(() => leave(lane))
