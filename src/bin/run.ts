@@ -19,6 +19,7 @@ import { holdFolder } from './hold-folder.ts'
 import type { OpenedServices } from './open-services.ts'
 import { prepareFolder } from './prepare-data.ts'
 import { stopWithNpm } from './stop-with-npm.ts'
+import { whenQuiet } from './when-quiet.ts'
 
 /** So long a start waits for its commands to be registered before it says that it is ready, in ms. */
 const commandsWithin = 10_000
@@ -113,22 +114,27 @@ export async function run(): Promise<void> {
     await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
     announce(bot, practice?.pageUrl, log)
     process.send?.('ready')
-    // What nobody has asked for yet; whoever does is not kept waiting for the rest.
-    const { loadHandlers } = await import('./load-handlers.ts')
-    const loaded = loadHandlers(() => !stopping).catch(error => log.warn({ err: error }, 'a feature cannot be loaded'))
 
     // Practice goes on without a past, where one cannot be made.
     if (practice && !stopping)
       await (await import('./practice-room/seed-practice.ts'))
         .seedPractice(services)
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
+    // The first clicks come first; what follows is loaded between them.
+    await compiled?.catch(() => undefined)
+    const quiet = async () => {
+      await whenQuiet(() => services.queue.lengths()['in-order'] > 0)
+      return !stopping
+    }
+    await quiet()
     const { startWeeklyJob } = await import('../jobs/start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ services, ...job, whereabouts: bot.whereabouts })
     const { startReminding } = await import('../jobs/start-reminding.ts')
     if (!stopping) reminding = startReminding({ services, leases: job.leases, holder: job.holder })
     // The first seconds after a start are those in which everybody presses again.
     void after(quietAfter, undefined, { ref: false }).then(() => (stopping ? undefined : openAnswers(services, log)))
-    await loaded
+    const { loadHandlers } = await import('./load-handlers.ts')
+    await loadHandlers(quiet).catch(error => log.warn({ err: error }, 'a feature cannot be loaded'))
   } catch (error) {
     await opened?.close().catch(second => log.warn({ err: second }, 'the database could not be closed'))
     const ending = endingOf(error, config)

@@ -24,13 +24,8 @@ import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const now = Date.UTC(2026, 10, 25)
-const noPictures = {
-  forQuestion: async () => undefined,
-  forVerdict: async () => [],
-  forDetails: async () => [],
-  forBench: async () => undefined,
-  ofDrawing: async () => undefined,
-}
+const [none, nothing] = [async () => [], async () => undefined]
+const noPictures = { forQuestion: nothing, forVerdict: none, forDetails: none, forBench: nothing, ofDrawing: nothing }
 const withoutPictures = { pictures: noPictures, families: { ...noFamilies, programsFor: async () => openPrograms([]) } }
 
 const textsOf = (message: ShownMessage): string[] =>
