@@ -4,6 +4,9 @@ export const languages = ['en', 'de', 'es'] as const
 export type Language = (typeof languages)[number]
 export type EntryId = string
 
+/** Longer questions are read up to here, and whoever asks is told so. */
+export const longestQuery = 400
+
 /** What stands under an answer beside the line that is always there: the whole caution, or above it that one gets away. */
 export const cautions = ['line', 'full', 'emergency'] as const
 export type CautionKind = (typeof cautions)[number]

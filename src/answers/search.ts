@@ -5,7 +5,7 @@ import { openBayes } from './bayes.ts'
 import { openRanking, type Ranked } from './bm25.ts'
 import { distinctTerms, nearest, type Phrasing, share, type Telling, toPhrasing } from './closeness.ts'
 import { confidenceOf, muchInCommon, type Signs } from './confidence.ts'
-import { type Entry, type Language, textFor } from './entry.ts'
+import { type Entry, type Language, longestQuery, textFor } from './entry.ts'
 import { type KnownWords, wordsIn } from './known-words.ts'
 import { bare, openingTerms, wordsOf } from './terms.ts'
 import { vocabularies } from './words/vocabularies.ts'
@@ -33,8 +33,6 @@ const bayesCounts = 2
 const mostFound = 8
 /** For how many the nearest phrasing is looked up. */
 const looked = 3 * mostFound
-/** Longer questions are read up to here, and whoever asks is told so. */
-export const longestQuery = 400
 /** From here on question and phrasing have the same terms: closeness is a sum of fractions. */
 const nearlyOne = 0.999
 

@@ -17,6 +17,7 @@ import { sweep } from '../jobs/sweep.ts'
 import type { Job } from '../jobs/weekly-job.ts'
 import { ageingSoon } from '../packs/ageing.ts'
 import { openInstalledAnswers } from '../packs/installed-answers.ts'
+import { installedConstructions } from '../packs/installed-constructions.ts'
 import { demoPack, installedPacks } from '../packs/installed-packs.ts'
 import { openLogReader } from '../readers/log/open-log-reader.ts'
 import { openPhotoReader } from '../readers/photo/open-photo-reader.ts'
@@ -83,7 +84,7 @@ export async function openServices(
   await kept.purgeDrafts()
   const memory = new Keyv({ store: new KeptValues(db, 'installed-packs'), ttl: rememberedFor })
   const programs = openPrograms(await packsOf(config, memory, log), lookedAtAnyway)
-  const families = await openFamilies(db, programs, log, now, config.pseudo)
+  const families = await openFamilies(db, programs, log, now, config, memory)
   const pictures = config.pictures
     ? picturesWhenNeeded(new Keyv({ store: new KeptValues(db, 'pictures'), ttl: rememberedFor }), log)
     : noPictures
@@ -182,10 +183,10 @@ async function openFamilies(
   programs: Programs,
   log: Logger,
   now: () => number,
-  pseudo: boolean,
+  { pseudo }: Config,
+  memory: Keyv,
 ): Promise<FamilyDesk> {
-  const { loadConstructions } = await import('../packs/load-constructions.ts')
-  const { constructions: shipped, problems } = await loadConstructions()
+  const { constructions: shipped, problems } = await installedConstructions(memory)
   for (const { file, problem } of problems) log.warn({ file, problem }, 'a construction is left out')
   const sha256 = (text: string) => createHash('sha256').update(text).digest('hex')
   const { disguiseText } = pseudo ? await import('../words/pseudo.ts') : { disguiseText: undefined }

@@ -10,7 +10,6 @@ import type { Sharding } from '../discord/gateway/sharding.ts'
 import type { Posts } from '../discord/posts/post.ts'
 import type { Services } from '../discord/services.ts'
 import { dayOf } from '../engine/day-of.ts'
-import type { Programs } from '../engine/programs.ts'
 import { inTurns } from '../services/in-turns.ts'
 import { type Ending, endingOf, exitCodes } from './cannot-start.ts'
 import { type Config, readConfig } from './config.ts'
@@ -20,6 +19,7 @@ import { holdFolder } from './hold-folder.ts'
 import type { OpenedServices } from './open-services.ts'
 import { prepareFolder } from './prepare-data.ts'
 import { stopWithNpm } from './stop-with-npm.ts'
+import { whenQuiet } from './when-quiet.ts'
 
 /** So long a start waits for its commands to be registered before it says that it is ready, in ms. */
 const commandsWithin = 10_000
@@ -27,7 +27,7 @@ const commandsWithin = 10_000
 /** So long after a start the answers are read, unless somebody asks before; in ms. */
 const quietAfter = 5000
 
-/** Runs the bot until a signal stops it; ends the process with a sentence if it cannot start or go on. */
+/** Runs the bot until a signal stops it; resolves once its code is loaded. Ends the process with a sentence if it cannot start or go on. */
 export async function run(): Promise<void> {
   const read = readConfig(process.env)
   if (!read.ok) {
@@ -40,6 +40,7 @@ export async function run(): Promise<void> {
   )
 
   let opened: OpenedServices | undefined
+  let compiled: Promise<void> | undefined
   try {
     // The practice room keeps its keys in a folder of its own.
     await prepareFolder(config.data, config.token === undefined ? [] : ['keys'])
@@ -59,7 +60,11 @@ export async function run(): Promise<void> {
     const open = async (posts: Posts) => {
       const { openServices } = await import('./open-services.ts')
       opened = await openServices(practice?.config ?? config, log, posts, prometheus?.queried)
-      await compilePrograms(opened.services.programs)
+      const { compileAll } = await import('../packs/compile-all.ts')
+      const rest = await compileAll(opened.services.programs, dayOf(Date.now()))
+      // Goes on while Discord is waited for, and behind the running bot; what is wrong is said there.
+      compiled = inTurns(rest)
+      compiled.catch(() => undefined)
       return opened.services
     }
     const reached = { ...connection, log, ...(prometheus && { figures: prometheus.figures }) }
@@ -99,6 +104,11 @@ export async function run(): Promise<void> {
       log.fatal({ loss: loss.loss, code }, sentences.join(' '))
       return stop(code)
     })
+    void compiled?.catch(error => {
+      const ending = endingOf(error, config)
+      say(ending, error, log)
+      return stop(ending.code)
+    })
     const { keepRegistering } = await import('../jobs/keep-registering.ts')
     const registered = keepRegistering(() => bot.register(), log)
     await Promise.race([registered.first, new Promise(resolve => setTimeout(resolve, commandsWithin).unref())])
@@ -110,24 +120,27 @@ export async function run(): Promise<void> {
       await (await import('./practice-room/seed-practice.ts'))
         .seedPractice(services)
         .catch(error => log.warn({ err: error }, 'no invented outcomes'))
+    // The first clicks come first; what follows is loaded between them.
+    await compiled?.catch(() => undefined)
+    const quiet = async () => {
+      await whenQuiet(() => services.queue.lengths()['in-order'] > 0)
+      return !stopping
+    }
+    await quiet()
     const { startWeeklyJob } = await import('../jobs/start-weekly-job.ts')
     if (!stopping) weekly = startWeeklyJob({ services, ...job, whereabouts: bot.whereabouts })
     const { startReminding } = await import('../jobs/start-reminding.ts')
     if (!stopping) reminding = startReminding({ services, leases: job.leases, holder: job.holder })
     // The first seconds after a start are those in which everybody presses again.
     void after(quietAfter, undefined, { ref: false }).then(() => (stopping ? undefined : openAnswers(services, log)))
+    const { loadHandlers } = await import('./load-handlers.ts')
+    await loadHandlers(quiet).catch(error => log.warn({ err: error }, 'a feature cannot be loaded'))
   } catch (error) {
     await opened?.close().catch(second => log.warn({ err: second }, 'the database could not be closed'))
     const ending = endingOf(error, config)
     say(ending, error, log)
     process.exit(ending.code)
   }
-}
-
-/** So that nobody waits for it. Throws what makes the packs unusable. */
-async function compilePrograms(programs: Programs): Promise<void> {
-  const { compileAll } = await import('../packs/compile-all.ts')
-  await compileAll(programs, dayOf(Date.now()))
 }
 
 /** Between clicks, a slice at a time; whoever asks earlier has the rest done at once. */

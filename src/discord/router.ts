@@ -6,7 +6,7 @@ import { clickHandlers } from './click-handlers.ts'
 import { commands, messageCommands } from './commands.ts'
 import type { Ended } from './gateway/figures.ts'
 import { chargeOf } from './interaction/asked-of.ts'
-import type { Runs } from './interaction/command.ts'
+import type { Loads, Runs } from './interaction/command.ts'
 import { answerFailure, failingOf } from './interaction/failures.ts'
 import { type Answerable, refuse } from './interaction/reply.ts'
 import { typedBack } from './interaction/typed-back.ts'
@@ -50,17 +50,19 @@ async function sendAway(interaction: Interaction, tooMuch: TooMuch): Promise<voi
 }
 
 async function handle(services: Services, interaction: Interaction): Promise<void> {
-  if (interaction.isAutocomplete()) return runsOf(interaction)?.suggest?.(services, interaction)
+  if (interaction.isAutocomplete()) return (await runsOf(interaction)?.load())?.suggest?.(services, interaction)
   if (!isAnswerable(interaction)) return
   const say = sayIn(interaction.locale)
   if (interaction.isCommand()) {
     const known = interaction.isChatInputCommand()
-      ? runsOf(interaction)?.run(services, interaction)
-      : messageCommands.find(one => one.name === interaction.commandName)?.run(services, interaction)
+      ? (await runsOf(interaction)?.load())?.run(services, interaction)
+      : (await messageCommands.find(one => one.name === interaction.commandName)?.load())?.run(services, interaction)
     return known ?? refuse(interaction, say, { code: 'unknown-command' })
   }
   const [mark = ''] = interaction.customId.split('.', 1)
-  const handled = clickHandlers.get(mark)?.handle(services, interaction)
+  const loading = clickHandlers.get(mark)?.load()
+  const handler = loading instanceof Promise ? await loading : loading
+  const handled = handler?.handle(services, interaction)
   await (handled ?? refuse(interaction, say, { code: 'unknown-click' }))
 }
 
@@ -71,7 +73,7 @@ const isAnswerable = (interaction: Interaction): interaction is Interaction & An
   interaction.isModalSubmit()
 
 /** What runs for a command, be it the command itself or the subcommand that was named. */
-function runsOf(interaction: AutocompleteInteraction | ChatInputCommandInteraction): Runs | undefined {
+function runsOf(interaction: AutocompleteInteraction | ChatInputCommandInteraction): Loads<Runs> | undefined {
   const command = commands.find(one => one.name === interaction.commandName)
   if (!command || !('subcommands' in command)) return command
   const wanted = interaction.options.getSubcommand(false)

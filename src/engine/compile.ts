@@ -3,7 +3,14 @@ import { type Urgency, urgencies } from '../ground/urgencies.ts'
 import { type Answers, type FamilyId, option, type QuestionId, type RuleId } from './answers.ts'
 import { questionsOf } from './conditions.ts'
 import { type Bench, openBench } from './outlook/bench.ts'
-import { atomsByQuestion, compileModel } from './outlook/model.ts'
+import {
+  atomsByQuestion,
+  type CompiledModel,
+  groupModel,
+  solveAtOnce,
+  solveModel,
+  type Tangle,
+} from './outlook/model.ts'
 import { type OutlookReader, openOutlook } from './outlook/outlook.ts'
 import type { Places } from './outlook/places.ts'
 import { openSpace, type Space } from './outlook/space.ts'
@@ -64,6 +71,46 @@ export function compile(
   also: readonly QuestionId[] = [],
   bench: Bench = openBench(),
 ): Compiling {
+  const prepared = prepare(packs, today, familyId, also, bench)
+  return prepared.ok ? judged(prepared, solveAtOnce(prepared.grouped)) : prepared
+}
+
+/**
+ * The same in slices. The first gives a program that can be judged by: its outlook works out what it needs. In those that follow the
+ * rest is worked out, and the last says whether the packs can be judged exactly.
+ */
+export function* compiling(
+  packs: readonly Pack[],
+  today: string,
+  familyId?: FamilyId,
+  also: readonly QuestionId[] = [],
+  bench: Bench = openBench(),
+): Generator<Compiling, Compiling, void> {
+  const prepared = prepare(packs, today, familyId, also, bench)
+  if (!prepared.ok) return prepared
+  const slices = solveModel(prepared.grouped)
+  for (;;) {
+    yield prepared
+    const slice = slices.next()
+    if (slice.done) return judged(prepared, slice.value)
+  }
+}
+
+type Prepared = Extract<Compiling, { ok: true }> & { readonly grouped: CompiledModel }
+
+const judged = (prepared: Prepared, tangle: Tangle | undefined): Compiling =>
+  tangle
+    ? { ok: false, problems: [{ code: 'too-tangled', at: prepared.program.family?.id ?? 'rules', ...tangle }] }
+    : prepared
+
+/** Everything but what its outlook can be worked out of when it is asked. */
+function prepare(
+  packs: readonly Pack[],
+  today: string,
+  familyId: FamilyId | undefined,
+  also: readonly QuestionId[],
+  bench: Bench,
+): Prepared | Extract<Compiling, { ok: false }> {
   const family = familyId === undefined ? undefined : findFamily(packs, familyId)
   if (familyId !== undefined && !family) {
     const known = packs.flatMap(pack => pack.families.map(candidate => candidate.id))
@@ -117,10 +164,10 @@ export function compile(
     states: variable.states,
   }))
   const model = { questions: modelQuestions, rules: counting, enough: closes && enough.map(rule => rule.when), given }
-  const result = compileModel(model, bench, space)
-  if (!result.ok) return { ok: false, problems: [{ code: 'too-tangled', at: family?.id ?? 'rules', ...result.tangle }] }
+  const grouped = groupModel(model, bench, space)
   return {
     ok: true,
+    grouped,
     program: {
       packs: inScope.map(({ id, version, digest }) => ({ id, version, digest })),
       scope: inScope,
@@ -137,7 +184,7 @@ export function compile(
       space,
       weighers: rules.map(rule => space.weigher(rule.when)),
       metWhenFalse: enough.map(rule => space.weigher(rule.when)),
-      outlook: openOutlook(result.compiled),
+      outlook: openOutlook(grouped),
     },
   }
 }

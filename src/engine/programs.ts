@@ -1,6 +1,6 @@
 // The programs of all installed packs: one per family, compiled when first needed, found again for the day a check began on.
 import type { FamilyId, QuestionId } from './answers.ts'
-import { type Compiling, compile, type PackRef, type Program } from './compile.ts'
+import { type Compiling, compile, compiling, type PackRef, type Program } from './compile.ts'
 import { type Bench, openBench } from './outlook/bench.ts'
 import type { Family, Pack } from './pack/pack.ts'
 
@@ -13,6 +13,8 @@ export type Programs = {
   readonly families: readonly Family[]
   /** Compiles for a family (null: none known) as of a day, YYYY-MM-DD; the result is kept. */
   compileFor(family: FamilyId | null, day: string): Compiling
+  /** The same in slices: after the first the program is there, and what it has not worked out yet it works out when it is asked. */
+  compilingFor(family: FamilyId | null, day: string): Generator<Compiling, Compiling, void>
   /** Compiles a pack of one family that is not installed, beside what holds for every cell; the result is not kept. */
   compileBeside(pack: Pack, day: string): Compiling
   /** The program; undefined for a family that is not installed or whose packs do not compile. */
@@ -40,6 +42,19 @@ export function openPrograms(
     return result
   }
 
+  function* compilingFor(family: FamilyId | null, day: string): Generator<Compiling, Compiling, void> {
+    const key = `${periodOf(day)} ${family ?? ''}`
+    const known = compiled.get(key)
+    if (known) return known
+    const slices = compiling(packs, day, family ?? undefined, also, benchWithRoom())
+    for (;;) {
+      const slice = slices.next()
+      compiled.set(key, slice.value)
+      if (slice.done) return slice.value
+      yield slice.value
+    }
+  }
+
   function benchWithRoom(): Bench {
     if (bench.full) bench = openBench()
     return bench
@@ -51,6 +66,7 @@ export function openPrograms(
     periodOf,
     families: packs.flatMap(pack => pack.families),
     compileFor,
+    compilingFor,
     compileBeside: (pack, day) => compile([...general, pack], day, pack.id, also, benchWithRoom()),
     programFor(family, day) {
       const result = compileFor(family, day)

@@ -3,7 +3,8 @@
 import type { Pack, Question } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { type CellRefusal, readCellParameters } from '../pictures/cell/read-cell-parameters.ts'
-import { isMeasuring, readPicture } from '../pictures/from-packs/draw-question.ts'
+import { isMeasuring } from '../pictures/from-packs/draw-question.ts'
+import { readPicture } from '../pictures/from-packs/read-picture.ts'
 import { measuringKinds } from '../pictures/measuring/draw-measuring.ts'
 
 export const undrawable = (pack: Pack): PackProblem[] => [

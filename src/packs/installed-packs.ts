@@ -1,36 +1,15 @@
 // The shipped packs and a server's own, read and checked, or remembered from an earlier start if no file has changed since.
-import { createHash } from 'node:crypto'
-import { readdir, readFile } from 'node:fs/promises'
+import { readdir } from 'node:fs/promises'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { compile } from '../engine/compile.ts'
 import type { Pack } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
+import { code, type Memory, remembered, yamlReaders } from './remembered.ts'
 import { shippedRules } from './shipped-rules.ts'
 import { UnusablePacks } from './unusable-packs.ts'
 
-/** Remembers values by key for as long as it likes, as Keyv does. */
-export type Memory = { get(key: string): Promise<unknown>; set(key: string, value: unknown): Promise<unknown> }
-
-/** The code that decides what a pack's files mean, as paths: with other code, nothing is remembered. A test holds it complete. */
-export const readers = [
-  ...[
-    'pack.ts',
-    'problems.ts',
-    'read-condition.ts',
-    'read-letters.ts',
-    'read-pack.ts',
-    'read-words.ts',
-    'schema.ts',
-    'shown-words.ts',
-  ].map(name => `../engine/pack/${name}`),
-  '../engine/conditions.ts',
-  '../engine/truth.ts',
-  ...['guard-band.ts', 'quantities.ts', 'tools.ts', 'urgencies.ts', 'verdicts.ts'].map(name => `../ground/${name}`),
-  './load-packs.ts',
-  './load-by-language.ts',
-  './read-yaml.ts',
-].map(path => fileURLToPath(new URL(path, import.meta.url)))
+/** The code that decides what a pack's files mean: with other code, nothing is remembered. A test holds it complete. */
+export const packReaders = code([...yamlReaders, 'packs/load-packs.ts', 'packs/load-by-language.ts'])
 
 /** The pack of invented makers: for practice, for tests and as a pattern, and never for a server's own checks. */
 export const demoPack = 'paper-harbour'
@@ -44,13 +23,7 @@ export type Installed = {
 /** The installed packs; broken ones of one's own are left out. Throws `UnusablePacks` if a shipped one cannot be used. */
 export async function installedPacks(folder: string | undefined, memory?: Memory): Promise<Installed> {
   if (!memory) return readInstalledPacks(folder)
-  const key = await hashOf(folder)
-  // What cannot be remembered is read.
-  const known = (await memory.get(key).catch(() => undefined)) as Installed | undefined
-  if (known) return known
-  const packs = await readInstalledPacks(folder)
-  await memory.set(key, packs).catch(() => undefined)
-  return packs
+  return remembered(memory, [...packReaders, ...(await packFiles(folder))], () => readInstalledPacks(folder))
 }
 
 async function readInstalledPacks(folder: string | undefined): Promise<Installed> {
@@ -91,16 +64,14 @@ function unusableBeside(pack: Pack, others: readonly Pack[]): readonly PackProbl
   return []
 }
 
-/** A hash over the packs' files, cases left out, and the code that reads them. */
-async function hashOf(folder: string | undefined): Promise<string> {
+/** The packs' files, cases left out. */
+async function packFiles(folder: string | undefined): Promise<string[]> {
   const folders = [shippedRules, ...(folder === undefined ? [] : [folder])]
   const listed = await Promise.all(
     folders.map(async one => (await readdir(one, { recursive: true })).map(name => join(one, name))),
   )
-  const files = listed.flat().filter(name => name.endsWith('.yaml') && !/[\\/]cases[\\/]/.test(name))
-  const all = [...readers, ...files.sort()]
-  const hash = createHash('sha256')
-  for (const [i, text] of (await Promise.all(all.map(file => readFile(file)))).entries())
-    hash.update(`${all[i]}\0`).update(text)
-  return hash.digest('hex')
+  return listed
+    .flat()
+    .filter(name => name.endsWith('.yaml') && !/[\\/]cases[\\/]/.test(name))
+    .sort()
 }

@@ -5,7 +5,8 @@ import type { Letters, Pack, PackWords } from '../engine/pack/pack.ts'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { readLetters } from '../engine/pack/read-letters.ts'
 import { joinWords, readWords } from '../engine/pack/read-words.ts'
-import { readYaml, yamlFiles } from './read-yaml.ts'
+import { readYaml } from './read-yaml.ts'
+import { yamlFiles } from './yaml-files.ts'
 
 type Found = { readonly file: string; readonly problem: PackProblem }
 type Loaded<T> = { readonly by: Readonly<Record<string, T>>; readonly problems: readonly Found[] }

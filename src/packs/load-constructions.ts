@@ -1,19 +1,16 @@
 // Reads the shipped constructions from disk: YAML in, checked constructions out, every problem named with its file.
-import { join } from 'node:path'
 import type { PackProblem } from '../engine/pack/problems.ts'
 import { shapeProblems } from '../engine/pack/read-pack.ts'
 import { type Construction, constructionSchema } from '../families/facts/facts-schema.ts'
-import { readYaml, yamlFiles } from './read-yaml.ts'
-import { shippedRules } from './shipped-rules.ts'
+import { readYaml } from './read-yaml.ts'
+import { shippedConstructions } from './shipped-rules.ts'
+import { yamlFiles } from './yaml-files.ts'
 
 type Found = { readonly file: string; readonly problem: PackProblem }
 export type LoadedConstructions = {
   readonly constructions: readonly Construction[]
   readonly problems: readonly Found[]
 }
-
-/** Where the constructions that come with the project lie. */
-export const shippedConstructions = join(shippedRules, 'constructions')
 
 /** Every construction of a folder by name; one with a problem is left out. */
 export async function loadConstructions(folder = shippedConstructions): Promise<LoadedConstructions> {

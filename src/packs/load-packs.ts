@@ -9,7 +9,8 @@ import type { PackProblem } from '../engine/pack/problems.ts'
 import { readPack, shapeProblems } from '../engine/pack/read-pack.ts'
 import { casesSchema, partSchema, type RawCase } from '../engine/pack/schema.ts'
 import { loadLetters, loadWords } from './load-by-language.ts'
-import { readYaml, type YamlFile, yamlFiles } from './read-yaml.ts'
+import { readYaml, type YamlFile } from './read-yaml.ts'
+import { yamlFiles } from './yaml-files.ts'
 
 export type FileProblem = { readonly file: string; readonly problem: PackProblem }
 export type WrittenCase = { readonly file: string; readonly index: number; readonly case: RawCase }

@@ -1,7 +1,6 @@
 // Reads YAML from a file or a text; what is wrong becomes a problem with its line.
 import { createHash } from 'node:crypto'
-import { readdir, readFile, stat } from 'node:fs/promises'
-import { join } from 'node:path'
+import { readFile, stat } from 'node:fs/promises'
 import { type Document, isNode, isScalar, LineCounter, parseDocument, visit } from 'yaml'
 import type { PackProblem } from '../engine/pack/problems.ts'
 
@@ -64,13 +63,4 @@ export function keyProblems(document: Document): { readonly at: number; readonly
     },
   })
   return found
-}
-
-/** The YAML files of a folder by name; none if there is no such folder. */
-export async function yamlFiles(folder: string): Promise<string[]> {
-  const names = await readdir(folder).catch(() => [])
-  return names
-    .filter(name => name.endsWith('.yaml'))
-    .sort()
-    .map(name => join(folder, name))
 }

@@ -1,13 +1,10 @@
 // Reads what a listing or a wrap claims out of its text: "9900mAh 18650 30A 38g" becomes facts.
 import { chemistryWords, count, dimensions, price, protectionWords } from './claims/claim-words.ts'
-import { type Fact, mostFacts } from './claims/facts.ts'
+import { type Fact, longestClaim, mostFacts } from './claims/facts.ts'
 import { batteriesOf, findBatteries } from './claims/find-batteries.ts'
 import { findCodes } from './claims/find-codes.ts'
 import { findFigures } from './claims/find-figures.ts'
 import { type Stretches, spanOf, stretches } from './claims/stretches.ts'
-
-/** The longest text looked at; listings have their claims in the title. */
-export const longestClaim = 4000
 
 /**
  * All facts of a text, in its order; prices are left out, what can be read in two ways is `unclear`.

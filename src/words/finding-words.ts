@@ -2,8 +2,8 @@
 
 import type { RuleId } from '../engine/answers.ts'
 import type { Finding, Found } from '../trends/findings/finding.ts'
+import { rulesOf } from '../trends/findings/parts.ts'
 import { foundFirst, thingOf } from '../trends/findings/past.ts'
-import { rulesOf } from '../trends/findings/stories.ts'
 import { minimumReporters } from '../trends/fives.ts'
 import { type Item, isRuleItem } from '../trends/outcome.ts'
 import { recentWeeks, type ShownPattern } from '../trends/patterns/show-patterns.ts'

@@ -17,7 +17,7 @@ import { usually } from './effort.ts'
 import { compared, type Line, ms, quantile } from './table.ts'
 import { middlePicture, warmPictureMs } from './warm-pictures.ts'
 
-const start = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const start = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 const bare = fileURLToPath(new URL('./bare-bot.ts', import.meta.url))
 /** `drawn` is ours with pictures, `uploading` the bare bot with one of them in every answer. */
 const bots = { ours: start, drawn: start, bare, uploading: bare }

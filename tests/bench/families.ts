@@ -142,7 +142,7 @@ async function warmLine(): Promise<Line> {
   }
 }
 
-const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const entry = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 const servers = usually(2000, 200)
 const perServer = 20
 /** Long enough for what was only needed at the start to be let go of, in ms. */

@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url'
 import { botToken } from '../gateway/small-gateway.ts'
 import type { Line } from './table.ts'
 
-const start = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const start = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 const gateway = fileURLToPath(new URL('./gateway-process.ts', import.meta.url))
 /** Above the bot with one server, in MB. */
 const allowed = 200

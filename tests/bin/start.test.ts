@@ -13,7 +13,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { openSqlite } from '../../src/stores/open-sqlite.ts'
 import { weekOf } from '../../src/trends/week.ts'
 
-const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const entry = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 let folder: string
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'cellwary-start-'))

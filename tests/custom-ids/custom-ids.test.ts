@@ -12,6 +12,7 @@ import { flag, revision } from '../../src/custom-ids/id-parts.ts'
 import { letterIds } from '../../src/custom-ids/letter-id.ts'
 import { linksIds } from '../../src/custom-ids/links-id.ts'
 import { logLabelIds } from '../../src/custom-ids/log-label-id.ts'
+import { logQuestionIds } from '../../src/custom-ids/log-question-id.ts'
 import { privacyIds } from '../../src/custom-ids/privacy-id.ts'
 import { setupIds } from '../../src/custom-ids/setup-id.ts'
 import { shareIds } from '../../src/custom-ids/share-id.ts'
@@ -19,7 +20,6 @@ import { releaseExports, releaseViews, trendsIds } from '../../src/custom-ids/tr
 import { waitingIds } from '../../src/custom-ids/waiting-id.ts'
 import { offerIds, walkIds } from '../../src/custom-ids/walk-id.ts'
 import { clickHandlers } from '../../src/discord/click-handlers.ts'
-import { logQuestionIds } from '../../src/discord/logs/read-log.ts'
 import written from './ids-of-0.1.0.json' with { type: 'json' }
 
 /** A kind of id, and its own words for making ids near to it. */
@@ -117,8 +117,8 @@ describe.each(kinds)('ids that begin with $mark', one => {
     expect(read).toBeGreaterThan(0)
   })
 
-  test('somebody handles them', () => {
-    expect(clickHandlers.get(one.mark)?.mark).toBe(one.mark)
+  test('somebody handles them', async () => {
+    expect((await clickHandlers.get(one.mark)?.load())?.mark).toBe(one.mark)
   })
 })
 

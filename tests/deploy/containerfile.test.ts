@@ -79,7 +79,7 @@ const lintSlips: [name: string, from: string | RegExp, to: string, says: RegExp]
   ['an unknown flag', 'COPY --from=packages', 'COPY --form=packages', /unknown flag/i],
   ['a signal that does not exist', 'STOPSIGNAL SIGTERM', 'STOPSIGNAL TERMINATE', /signal/i],
   ['a folder to work in that hangs in the air', 'WORKDIR /app', 'WORKDIR app', /WORKDIR/],
-  ['a list in single quotes', /\["node", "src\/bin\/start.ts"\]/, "['node', 'src/bin/start.ts']", /single quotes/i],
+  ['a list in single quotes', /\["node", "src\/bin\/start.js"\]/, "['node', 'src/bin/start.js']", /single quotes/i],
   ['an instruction with nothing to do', 'VOLUME /data', 'VOLUME', /argument/i],
 ]
 const promiseSlips: [name: string, from: string | RegExp, to: string, says: RegExp][] = [
@@ -87,7 +87,7 @@ const promiseSlips: [name: string, from: string | RegExp, to: string, says: RegE
   ['no user', /^USER .*$/m, '', /user/],
   ['root', 'USER 1000:1000', 'USER 0:0', /user/],
   ['a user by name', 'USER 1000:1000', 'USER node', /user/],
-  ['a shell around the bot', /ENTRYPOINT .*/, 'ENTRYPOINT node src/bin/start.ts', /shell/],
+  ['a shell around the bot', /ENTRYPOINT .*/, 'ENTRYPOINT node src/bin/start.js', /shell/],
   ['the whole folder copied', 'COPY src ./src', 'COPY . .', /not let in/],
   ['a file that is not there', 'COPY rules ./rules', 'COPY rulez ./rules', /does not exist/],
   ['a token in the image', 'ENV ', 'ENV DISCORD_TOKEN=abc ', /kept in the image/],

@@ -14,7 +14,8 @@ import { compile, type Program } from '../../src/engine/compile.ts'
 import { inLanguage } from '../../src/engine/in-language.ts'
 import { readPack } from '../../src/engine/pack/read-pack.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
-import { drawVerdict, markedFindings } from '../../src/pictures/from-checks/draw-verdict.ts'
+import { drawVerdict } from '../../src/pictures/from-checks/draw-verdict.ts'
+import { markedFindings } from '../../src/pictures/from-checks/marked-views.ts'
 import { verdicts as verdictWords } from '../../src/words/en/verdicts.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 import { shippedProgram, shippedPrograms } from '../rules/shipped-programs.ts'
@@ -22,13 +23,8 @@ import { noFamilies } from './no-families.ts'
 
 const say = sayIn('en')
 const now = Date.UTC(2026, 10, 25)
-const noPictures = {
-  forQuestion: async () => undefined,
-  forVerdict: async () => [],
-  forDetails: async () => [],
-  forBench: async () => undefined,
-  ofDrawing: async () => undefined,
-}
+const [none, nothing] = [async () => [], async () => undefined]
+const noPictures = { forQuestion: nothing, forVerdict: none, forDetails: none, forBench: nothing, ofDrawing: nothing }
 const withoutPictures = { pictures: noPictures, families: { ...noFamilies, programsFor: async () => openPrograms([]) } }
 
 const textsOf = (message: ShownMessage): string[] =>

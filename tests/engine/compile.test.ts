@@ -198,6 +198,26 @@ describe('the programs of all packs', () => {
     expect(programs.programFor(null, '2026-11-25')?.questions.has('unread')).toBe(true)
     expect(programs.programFor('five', '2026-11-25')).toBeUndefined()
   })
+  test('are there after the first slice, and the same once all are done', () => {
+    const sliced = openPrograms(packs, ['unread'])
+    const slices = sliced.compilingFor('one', '2026-11-25')
+    const first = slices.next()
+    expect(first.done).toBe(false)
+    expect(sliced.programFor('one', '2026-11-25')).toBe(first.value.ok && first.value.program)
+    const says = (of: typeof sliced) => {
+      const { chances, prospects } = of.programFor('one', '2026-11-25')?.outlook({}) ?? {}
+      return { chances, prospects: prospects?.map(({ question, gain }) => ({ question, gain })) }
+    }
+    expect(says(programs).prospects?.length).toBeGreaterThan(0)
+    expect(says(sliced)).toEqual(says(programs))
+    let last = first
+    while (!last.done) last = slices.next()
+    expect(last.value).toBe(sliced.compileFor('one', '2026-11-25'))
+    expect(says(sliced)).toEqual(says(programs))
+    // What is compiled already is not compiled again.
+    expect(sliced.compilingFor('one', '2026-11-25').next()).toEqual({ done: true, value: last.value })
+    expect(sliced.compilingFor('five', '2026-11-25').next().value).toMatchObject({ ok: false })
+  })
   test('of a family that is not installed are made beside what holds for every cell, and not kept', () => {
     const beside = pack('five', {
       questions: [look('cap')],

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest'
 import type { Answers } from '../../src/engine/answers.ts'
 import { smallestEnough } from '../../src/engine/enough.ts'
 import { openBench } from '../../src/engine/outlook/bench.ts'
-import { compileModel, type Model } from '../../src/engine/outlook/model.ts'
+import { compileModel, groupModel, type Model, solveModel } from '../../src/engine/outlook/model.ts'
 import { type Outlook, openOutlook } from '../../src/engine/outlook/outlook.ts'
 import { severity, type Verdict, verdicts } from '../../src/ground/verdicts.ts'
 import { completions, modelWithAnswers, plainVerdict } from './random-models.ts'
@@ -14,6 +14,32 @@ function read(model: Model): (answers: Answers) => Outlook {
   if (!result.ok) throw new Error(`too tangled: ${result.tangle.rules}`)
   return openOutlook(result.compiled)
 }
+
+test('a model solved in slices says what one says that is solved at once, also to whoever asks between two slices', () => {
+  fc.assert(
+    fc.property(modelWithAnswers(6), fc.nat(12), ({ model, answers }, asked) => {
+      const grouped = groupModel(model)
+      const said: Outlook[] = []
+      const slices = solveModel(grouped)
+      for (let i = 0; ; i++) {
+        if (i === asked) said.push(openOutlook(grouped)(answers))
+        if (slices.next().done) break
+      }
+      said.push(openOutlook(grouped)(answers), openOutlook(grouped)({}))
+      const atOnce = read(model)
+      const wanted = [...said.slice(1).map(() => atOnce(answers)), atOnce({})]
+      for (const [i, outlook] of said.entries()) {
+        const same = wanted[i] as Outlook
+        expect(outlook.reachable).toEqual(same.reachable)
+        for (const [v, chance] of outlook.chances.entries()) expect(chance).toBeCloseTo(same.chances[v] as number, 12)
+        const gains = (one: Outlook) => new Map(one.prospects.map(({ question, gain }) => [question, gain]))
+        expect(new Set(gains(outlook).keys())).toEqual(new Set(gains(same).keys()))
+        for (const [question, gain] of gains(outlook)) expect(gain).toBeCloseTo(gains(same).get(question) as number, 12)
+      }
+    }),
+    { numRuns: 400 },
+  )
+})
 
 function bruteForce(model: Model, answers: Answers): Record<Verdict, number> {
   const chances = Object.fromEntries(verdicts.map(v => [v, 0])) as Record<Verdict, number>

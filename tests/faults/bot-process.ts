@@ -4,7 +4,7 @@ import { once } from 'node:events'
 import { fileURLToPath } from 'node:url'
 import type { StandIn } from '../../src/practice/stand-in.ts'
 
-const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const entry = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 
 export type BotProcess = { readonly pid: number; kill(): Promise<void> }
 

@@ -9,7 +9,7 @@ import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 import { type Browser, chromium, type Locator, type Page } from 'playwright-core'
 
-const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const entry = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 
 export const chromiumPath = '/usr/bin/chromium'
 export const chromiumThere = existsSync(chromiumPath)

@@ -5,7 +5,7 @@ import { text } from 'node:stream/consumers'
 import { fileURLToPath } from 'node:url'
 import { botToken } from './small-gateway.ts'
 
-const entry = fileURLToPath(new URL('../../src/bin/start.ts', import.meta.url))
+const entry = fileURLToPath(new URL('../../src/bin/start.js', import.meta.url))
 
 export type Running = {
   readonly pid: number

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import type { Question } from '../../src/engine/pack/pack.ts'
 import { loadPacks } from '../../src/packs/load-packs.ts'
 import { shippedRules } from '../../src/packs/shipped-rules.ts'
-import { drawOption, drawQuestion, isShown } from '../../src/pictures/from-packs/draw-question.ts'
+import { drawOption, drawQuestion } from '../../src/pictures/from-packs/draw-question.ts'
+import { isShown } from '../../src/pictures/from-packs/read-picture.ts'
 import { measuredQuestions, undrawnOptions, undrawnQuestions } from './undrawn.ts'
 
 const { packs } = await loadPacks(shippedRules)

@@ -1,7 +1,6 @@
 // Shows the answer to a question with its sources and caution, or that there is none and what comes near.
 import { type APIStringSelectComponent, ButtonStyle, ComponentType } from 'discord.js'
-import { type Entry, type EntrySource, languageOf, textFor } from '../../answers/entry.ts'
-import { longestQuery } from '../../answers/search.ts'
+import { type Entry, type EntrySource, languageOf, longestQuery, textFor } from '../../answers/entry.ts'
 import { encodeAsk, type ReplyTo } from '../../custom-ids/ask-id.ts'
 import { startWithFacts } from '../../custom-ids/facts-codec.ts'
 import { plain } from '../../words/plain.ts'

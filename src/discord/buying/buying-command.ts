@@ -1,11 +1,7 @@
 // /buying: how to buy safely, the server's own links, and what to do with a suspect cell.
 import { ApplicationCommandType } from 'discord.js'
-import { placeOf } from '../../custom-ids/buying-id.ts'
-import { sayIn } from '../../words/say.ts'
 import type { Command } from '../interaction/command.ts'
-import { replyPrivately } from '../interaction/reply.ts'
 import { everywhere } from '../interaction/where-offered.ts'
-import { viewBuying } from './buying-click.ts'
 
 export const buyingCommand: Command = {
   name: 'buying',
@@ -15,10 +11,5 @@ export const buyingCommand: Command = {
     description: say('command.buying'),
     ...everywhere,
   }),
-  async run(services, interaction) {
-    await replyPrivately(
-      interaction,
-      await viewBuying(services, interaction, sayIn(interaction.locale), placeOf('buy')),
-    )
-  },
+  load: async () => (await import('./run-buying.ts')).runBuying,
 }

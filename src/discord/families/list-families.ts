@@ -1,10 +1,9 @@
 // /family list: every model of a server; for moderators, what waits for them stands first, with a button that leads to it.
-import { ApplicationCommandOptionType } from 'discord.js'
 import { familyStartIds } from '../../custom-ids/family-id.ts'
 import { newOpening } from '../../custom-ids/id-parts.ts'
 import { bare, plain } from '../../words/plain.ts'
 import { sayIn } from '../../words/say.ts'
-import type { Subcommand } from '../interaction/command.ts'
+import type { Runs } from '../interaction/command.ts'
 import { replyPrivately } from '../interaction/reply.ts'
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { cut, message, small, text } from '../message/parts.ts'
@@ -12,13 +11,7 @@ import { menu } from './show/menus.ts'
 import { sayState } from './show/show-page.ts'
 import { showWaitingFirst, waitingFor } from './waiting-families.ts'
 
-export const listFamilies: Subcommand = {
-  name: 'list',
-  describe: say => ({
-    type: ApplicationCommandOptionType.Subcommand,
-    name: 'list',
-    description: say('command.family.list'),
-  }),
+export const runList: Runs = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const server = serverOf(interaction)

@@ -8,7 +8,7 @@ import { type Clicked, defer, editReply, refuse, updateOrReply } from '../intera
 import { moderating, serverOf } from '../interaction/rights.ts'
 import { message, small, text } from '../message/parts.ts'
 import type { Services } from '../services.ts'
-import { makeFamily, newFamilyId } from './family-command.ts'
+import { makeFamily, newFamilyId } from './make-family.ts'
 import { seeFamily } from './see-family.ts'
 import { openTypedAgain, showTypedAgain } from './typed-again.ts'
 import { identityIn } from './typed-identity.ts'

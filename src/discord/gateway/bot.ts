@@ -85,8 +85,10 @@ export async function openBot(
       .catch(reach)
       .then(() => client.login(token))
       .catch(error => Promise.reject(toDiscord(error)))
-    await Promise.race([Promise.all([login, ready]), lost.then(loss => Promise.reject(loss))])
+    const connected = Promise.race([Promise.all([login, ready]), lost.then(loss => Promise.reject(loss))])
+    // While Discord is waited for.
     const bodies = [...manifest.commands, ...manifest.messageCommands].map(command => inEveryLanguage(command))
+    await connected
     const application = client.application?.id ?? ''
     return {
       application,

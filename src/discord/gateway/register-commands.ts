@@ -16,12 +16,14 @@ export async function registerCommands(
   application: string,
   bodies: readonly Body[],
 ): Promise<'written' | 'same'> {
-  const { integration_types_config } = (await rest.get(Routes.currentApplication())) as APIApplication
+  const [{ integration_types_config }, there] = (await Promise.all([
+    rest.get(Routes.currentApplication()),
+    rest.get(Routes.applicationCommands(application), {
+      query: new URLSearchParams({ with_localizations: 'true' }),
+    }),
+  ])) as [APIApplication, Body[]]
   const allowed = integration_types_config && Object.keys(integration_types_config).map(Number)
   const wanted = allowed ? bodies.flatMap(body => limited(body, allowed)) : [...bodies]
-  const there = (await rest.get(Routes.applicationCommands(application), {
-    query: new URLSearchParams({ with_localizations: 'true' }),
-  })) as Body[]
   if (differing(there, wanted).length === 0) return 'same'
   await rest.put(Routes.applicationCommands(application), { body: wanted })
   return 'written'

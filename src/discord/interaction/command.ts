@@ -1,4 +1,4 @@
-// What a command is: data for Discord, and functions that run it.
+// What a command is: data for Discord, and what runs it, loaded when it is wanted.
 import type {
   APIApplicationCommandSubcommandOption,
   AutocompleteInteraction,
@@ -16,7 +16,10 @@ export type Runs = {
   suggest?(services: Services, interaction: AutocompleteInteraction): Promise<void>
 }
 
-export type Subcommand = Runs & {
+/** What runs lies apart from the data: a start needs the data of all commands, and nobody may ever send most of them. */
+export type Loads<What> = { load(): Promise<What> }
+
+export type Subcommand = Loads<Runs> & {
   readonly name: string
   describe(say: Say): APIApplicationCommandSubcommandOption
 }
@@ -25,11 +28,14 @@ export type Subcommand = Runs & {
 export type Command = {
   readonly name: string
   describe(say: Say): RESTPostAPIChatInputApplicationCommandsJSONBody
-} & ({ readonly subcommands: readonly Subcommand[] } | Runs)
+} & ({ readonly subcommands: readonly Subcommand[] } | Loads<Runs>)
+
+export type RunsOnMessage = {
+  run(services: Services, interaction: MessageContextMenuCommandInteraction): Promise<void>
+}
 
 /** A command in the menu of a message; `name` is what Discord calls it in English. */
-export type MessageCommand = {
+export type MessageCommand = Loads<RunsOnMessage> & {
   readonly name: string
   describe(say: Say): RESTPostAPIContextMenuApplicationCommandsJSONBody
-  run(services: Services, interaction: MessageContextMenuCommandInteraction): Promise<void>
 }

@@ -1,10 +1,11 @@
 // The answer to a question about a log: the file is read once more with it.
 import type { StringSelectMenuInteraction } from 'discord.js'
+import { logQuestionIds } from '../../custom-ids/log-question-id.ts'
 import { sayIn } from '../../words/say.ts'
 import { onClick } from '../interaction/click-handler.ts'
 import { defer, editReply, refuse } from '../interaction/reply.ts'
 import type { Services } from '../services.ts'
-import { type AskedLog, answerLog, logQuestionIds, withAnswer } from './read-log.ts'
+import { type AskedLog, answerLog, withAnswer } from './read-log.ts'
 import { choicesOf } from './show-log-question.ts'
 
 export const logClick = onClick(logQuestionIds, (services, interaction, { draft }) =>

@@ -1,12 +1,8 @@
 // /log: what a discharge log really shows.
 import { ApplicationCommandOptionType, ApplicationCommandType } from 'discord.js'
-import { type Say, sayIn } from '../../words/say.ts'
+import type { Say } from '../../words/say.ts'
 import type { Command } from '../interaction/command.ts'
-import { defer, editReply, replyPrivately } from '../interaction/reply.ts'
 import { everywhere } from '../interaction/where-offered.ts'
-import { message, small, text } from '../message/parts.ts'
-import { readTest, type SaidOfTest } from './log-request.ts'
-import { answerLog } from './read-log.ts'
 
 const typedOption = (say: Say, name: 'label' | 'cutoff' | 'current' | 'room') => ({
   type: ApplicationCommandOptionType.String as const,
@@ -58,19 +54,5 @@ export const logCommand: Command = {
     ],
   }),
 
-  async run(services, interaction) {
-    const say = sayIn(interaction.locale)
-    const { url, size } = interaction.options.getAttachment('file', true)
-    const said = Object.fromEntries(asked.map(name => [name, interaction.options.getString(name)])) as SaidOfTest
-    const read = readTest(say, said, interaction.locale)
-    if (!read.ok)
-      return replyPrivately(interaction, message([text(read.sentences.join('\n')), small(say('caution.line'))]))
-    await defer(interaction)
-    await editReply(
-      interaction,
-      await answerLog(services, say, interaction.user.id, { ...read.test, file: { url, size } }),
-    )
-  },
+  load: async () => (await import('./run-log.ts')).runLog,
 }
-
-const asked = ['label', 'cutoff', 'current', 'room', 'instrument', 'wires', 'chemistry'] as const

@@ -1,7 +1,6 @@
 // From a request to the message that answers it: read in the background, then figures, a question or a refusal.
 
-import { idKind } from '../../custom-ids/id-kind.ts'
-import { ownId } from '../../custom-ids/id-parts.ts'
+import { logQuestionIds } from '../../custom-ids/log-question-id.ts'
 import type { LogAnswers, LogQuestion } from '../../readings/log/answers.ts'
 import { sayLogRefusal } from '../../words/log-words.ts'
 import type { Say } from '../../words/say.ts'
@@ -24,8 +23,6 @@ export type AskedLog = {
 export type UnlabelledLog = { readonly is: 'unlabelled'; readonly person: string; readonly request: LogRequest }
 
 const keptFor = 6 * 3600_000
-/** The menu with the answers to a question about a file. */
-export const logQuestionIds = idKind('cl1', { draft: ownId })
 
 export async function answerLog(
   services: Services,

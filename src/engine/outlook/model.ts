@@ -43,6 +43,10 @@ export type Tangle = {
   readonly cap: number
 }
 
+export type ModelCompiling =
+  | { readonly ok: true; readonly compiled: CompiledModel }
+  | { readonly ok: false; readonly tangle: Tangle }
+
 /**
  * Compiles a model on a bench, where what other models made is found again. `{ ok: false }` names the rules and questions of the group
  * that cannot be solved within `cap` new groups.
@@ -52,8 +56,52 @@ export function compileModel(
   bench: Bench = openBench(),
   space: Space = spaceOf(model, bench),
   cap = viewCap,
-): { readonly ok: true; readonly compiled: CompiledModel } | { readonly ok: false; readonly tangle: Tangle } {
-  const { formulas, views } = bench
+): ModelCompiling {
+  const compiled = groupModel(model, bench, space)
+  const tangle = solveAtOnce(compiled, cap)
+  return tangle ? { ok: false, tangle } : { ok: true, compiled }
+}
+
+/** Solves a model in its groups; undefined once that is done. */
+export function solveAtOnce(compiled: CompiledModel, cap = viewCap): Tangle | undefined {
+  const { views } = compiled.bench
+  for (const { items } of compiled.parts) {
+    try {
+      views.within(cap, () => views.viewOf(items))
+    } catch (error) {
+      return tangleOf(error, compiled, items, cap)
+    }
+  }
+  return undefined
+}
+
+/** The same in slices. */
+export function* solveModel(compiled: CompiledModel, cap = viewCap): Generator<void, Tangle | undefined> {
+  for (const { items } of compiled.parts) {
+    try {
+      yield* compiled.bench.views.solving(items, cap)
+    } catch (error) {
+      return tangleOf(error, compiled, items, cap)
+    }
+  }
+  return undefined
+}
+
+function tangleOf(error: unknown, { model, space, bench }: CompiledModel, group: Group, cap: number): Tangle {
+  if (!(error instanceof TooTangled)) throw error
+  const read = new Set(variablesOf(bench.formulas, group))
+  const questions = space.questions.filter(one => read.has(one.variable.number)).map(one => one.id)
+  const rules = model.rules.filter(rule => atomsOf(rule.when).some(atom => questions.includes(atom.question)))
+  return { rules: rules.map(rule => rule.id), questions, cap }
+}
+
+/** A model in its groups, none of them solved yet: whoever asks for an outlook has those solved that it needs. */
+export function groupModel(
+  model: Model,
+  bench: Bench = openBench(),
+  space: Space = spaceOf(model, bench),
+): CompiledModel {
+  const { formulas } = bench
   const indexOfVariable = new Map(space.questions.map(({ variable }, i) => [variable.number, i]))
   let items: readonly Item[] = itemsOf(model, bench, space)
   for (const [id, answer] of Object.entries(model.given ?? {})) {
@@ -61,22 +109,11 @@ export function compileModel(
     if (variable) items = restrict(formulas, items, variable.number, variable.stateOf(answer))
   }
   const { settled, groups } = split(formulas, items)
-  for (const group of groups) {
-    try {
-      views.within(cap, () => views.viewOf(group))
-    } catch (error) {
-      if (!(error instanceof TooTangled)) throw error
-      const read = new Set(variablesOf(formulas, group))
-      const questions = space.questions.filter(one => read.has(one.variable.number)).map(one => one.id)
-      const rules = model.rules.filter(rule => atomsOf(rule.when).some(atom => questions.includes(atom.question)))
-      return { ok: false, tangle: { rules: rules.map(rule => rule.id), questions, cap } }
-    }
-  }
   const parts = groups.map(group => ({
     items: group,
     indexes: variablesOf(formulas, group).map(number => indexOfVariable.get(number) as number),
   }))
-  return { ok: true, compiled: { model, space, bench, settled, parts } }
+  return { model, space, bench, settled, parts }
 }
 
 /** The space of a model that stands alone. */

@@ -24,6 +24,11 @@ export type Views = {
   viewOf(group: Group): View
   /** Views of groups that need more than `cap` new ones raise `TooTangled` while `work` runs; the ones made are kept. */
   within<T>(cap: number, work: () => T): T
+  /**
+   * Solves a group in slices, the smaller ones that it falls into first: in the order in which `viewOf` meets them, so that both find
+   * the same. More than `cap` new ones raise `TooTangled`; whoever needs the view meanwhile has the rest worked out at once.
+   */
+  solving(group: Group, cap: number): Generator<void>
 }
 
 /** `chancesOf(v)[s]`: the chance that variable v turns out in state s. Beyond `most` views all are dropped, and made again when needed. */
@@ -70,11 +75,17 @@ export function openViews(
     }
   }
 
+  /** States of the pivot that restrict the group alike. */
+  function alikeIn(group: Group, pivot: number): Partition {
+    let alike = partitions.whole(chancesOf(pivot).length)
+    for (const literal of literalsOf(formulas, group, pivot)) alike = partitions.refine(alike, partitionOf(literal))
+    return alike
+  }
+
   /** The pivot's states by what they leave behind, each class solved. */
   function branchesOf(group: Group, pivot: number): { list: Branch[]; partition: Partition } {
     const odds = chancesOf(pivot)
-    let alike = partitions.whole(odds.length)
-    for (const literal of literalsOf(formulas, group, pivot)) alike = partitions.refine(alike, partitionOf(literal))
+    const alike = alikeIn(group, pivot)
     const indexes = new Map<string, number>()
     const list: Branch[] = []
     const weights = partitions.weigh(alike, odds)
@@ -129,18 +140,38 @@ export function openViews(
     return { variable, partition, classes }
   }
 
-  return {
-    viewOf,
-    within(cap, work) {
-      left = cap
-      try {
-        return work()
-      } finally {
-        left = Number.POSITIVE_INFINITY
-      }
-    },
+  function within<T>(cap: number, work: () => T): T {
+    left = cap
+    try {
+      return work()
+    } finally {
+      left = Number.POSITIVE_INFINITY
+    }
   }
+
+  function* solving(group: Group, cap: number): Generator<void> {
+    let rest = cap
+    function* below(inner: Group, depth: number): Generator<void> {
+      if (kept.has(inner.join())) return
+      const pivot = busiest(formulas, inner)
+      if (depth > 0)
+        for (const state of alikeIn(inner, pivot).firstOf)
+          for (const smaller of split(formulas, restrict(formulas, inner, pivot, state)).groups)
+            yield* below(smaller, depth - 1)
+      rest = within(rest, () => {
+        viewOf(inner)
+        return left
+      })
+      yield
+    }
+    yield* below(group, slicedDown)
+  }
+
+  return { viewOf, within, solving }
 }
+
+/** So many answers deep a group is taken apart to be solved in slices; what is left then takes some milliseconds. */
+const slicedDown = 3
 
 type Branch = {
   chance: number

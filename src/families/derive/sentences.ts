@@ -110,12 +110,15 @@ export type FigureSentence =
   | { readonly is: 'size'; readonly diameter: number; readonly length: number }
   | { readonly is: 'resistance'; readonly usual: number }
 
-const format = (language: Language) =>
-  new Intl.NumberFormat(language, { maximumFractionDigits: 1, useGrouping: 'min2' })
-const formats = { en: format('en'), de: format('de'), es: format('es') }
+const formats = new Map<Language, Intl.NumberFormat>()
 
 /** A figure as the language writes it. */
-export const number = (language: Language, value: number): string => formats[language].format(value)
+export function number(language: Language, value: number): string {
+  const format =
+    formats.get(language) ?? new Intl.NumberFormat(language, { maximumFractionDigits: 1, useGrouping: 'min2' })
+  formats.set(language, format)
+  return format.format(value)
+}
 
 export function figureSentence(figure: FigureSentence): Sentences {
   return inAll(language => {

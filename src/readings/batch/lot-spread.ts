@@ -15,6 +15,8 @@ export const lotSigma: Readonly<Record<BatchQuantity, number>> = { mass: 0.0055,
 
 export const fewestInBatch = 2
 export const mostInBatch = 100
+/** Characters of which the figures are read: a hundred values with their units are shorter. */
+export const longestBatch = 2000
 
 export type Spread = 'one-lot-possible' | 'two-runs' | 'two-kinds' | 'not-one-lot'
 

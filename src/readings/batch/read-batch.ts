@@ -1,7 +1,7 @@
 // Reads the values of a batch as people type them in one field: "43.1, 44.9, 46.8 g", "43,1 44,9 46,8".
 import { type MeasuredUnit, measuredUnit } from '../../ground/quantities.ts'
 import { readTyped, type TypedRefusal } from '../read-typed.ts'
-import { type BatchQuantity, fewestInBatch, mostInBatch } from './lot-spread.ts'
+import { type BatchQuantity, fewestInBatch, longestBatch, mostInBatch } from './lot-spread.ts'
 
 export type BatchRefusal =
   | { readonly code: 'too-few-values'; readonly count: number; readonly fewest: number }
@@ -58,10 +58,6 @@ export function readBatch(text: string, quantity: BatchQuantity, locale: string)
   if (slip) return { ok: false, refusal: { code: 'ten-times', ...slip, unit: measuredUnit[quantity] } }
   return { ok: true, values, resolution }
 }
-
-/** A hundred values with their units are shorter. */
-/** Characters of which the figures are read. */
-export const longestBatch = 2000
 
 type Separated = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly chain: string }
 

@@ -89,5 +89,8 @@ export function factsOf<K extends Fact['kind']>(facts: readonly Fact[], kind: K)
   return facts.filter((fact): fact is FactOf<K> => fact.kind === kind)
 }
 
+/** The longest text looked at; listings have their claims in the title. */
+export const longestClaim = 4000
+
 /** The most facts read out of one text: a listing has a dozen, a page copied whole has no end. Whoever shows as many says so. */
 export const mostFacts = 60

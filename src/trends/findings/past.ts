@@ -9,7 +9,7 @@ import type { Rise } from '../rises/judge-week.ts'
 import { foresee, spikeBound } from '../rises/spike.ts'
 import type { Week } from '../week.ts'
 import type { Finding, Found } from './finding.ts'
-import { firstWeek, rulesOf } from './stories.ts'
+import { firstWeek, rulesOf } from './parts.ts'
 
 /** A week and its release; undefined where there is none that can be read. */
 export type ReleasedWeek = { readonly week: Week; readonly release: Release | undefined }

@@ -2,11 +2,11 @@
 //
 // It reads frozen releases and nothing else, so that no finding says more than they do.
 import type { FamilyId, RuleId } from '../../engine/answers.ts'
-import { isRuleItem } from '../outcome.ts'
 import { recentWeeks } from '../patterns/show-patterns.ts'
 import type { Release } from '../release/release.ts'
 import { type Week, weeksFrom } from '../week.ts'
 import type { Finding, Found, NewFinding } from './finding.ts'
+import { firstWeek, rulesOf } from './parts.ts'
 
 export type Told = {
   readonly begun: readonly NewFinding[]
@@ -63,10 +63,6 @@ function partsByFamily(release: Release): Map<FamilyId, Found[]> {
   return families
 }
 
-/** Later weeks put a newer rise in the place of an earlier one, so when the first was is kept from the beginning. */
-export const firstWeek = (parts: readonly Found[], week: Week): Week =>
-  parts.reduce((first, part) => (part.is === 'rise' && part.rise.week < first ? part.rise.week : first), week)
-
 const isOf = (part: Found, week: Week): boolean => part.is === 'pattern' || part.rise.week === week
 
 /** Parts that name a failed check in common, together; what names none belongs to the first of them. */
@@ -91,12 +87,6 @@ function groupsOf(parts: readonly Found[]): Found[][] {
   const [first, ...others] = groups
   if (!first) return whole.length > 0 ? [whole] : []
   return [[...whole, ...first.parts], ...others.map(group => group.parts)]
-}
-
-/** The failed checks that a part names. */
-export function rulesOf(part: Found): RuleId[] {
-  if (part.is === 'rise') return part.rise.rule === null ? [] : [part.rise.rule]
-  return part.pattern.items.filter(isRuleItem).map(item => item.slice('rule:'.length))
 }
 
 /** Whether two sets of parts are of the same checks: they name a failed check in common, or one of them names none. */

@@ -13,7 +13,7 @@ import { testSeal } from '../../stores/test-seal.ts'
 import { crowdScenario, openCrowd } from './crowd.ts'
 import { openWrongs, type Result } from './result.ts'
 
-const entry = fileURLToPath(new URL('../../../src/bin/start.ts', import.meta.url))
+const entry = fileURLToPath(new URL('../../../src/bin/start.js', import.meta.url))
 const megabytes = 48
 
 /** Runs shell words in a space of mounts of its own, and then the bot in their place. */

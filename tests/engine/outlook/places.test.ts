@@ -6,7 +6,7 @@ import { type Condition, weigh } from '../../../src/engine/conditions.ts'
 import { firing } from '../../../src/engine/firing.ts'
 import { judge, placesOf, verdictAt } from '../../../src/engine/judge.ts'
 import { openBench } from '../../../src/engine/outlook/bench.ts'
-import { atomsByQuestion, compileModel, type Model } from '../../../src/engine/outlook/model.ts'
+import { atomsByQuestion, compileModel, groupModel, type Model, solveModel } from '../../../src/engine/outlook/model.ts'
 import { openOutlook } from '../../../src/engine/outlook/outlook.ts'
 import { finderOf } from '../../../src/engine/outlook/place-of.ts'
 import { openSpace } from '../../../src/engine/outlook/space.ts'
@@ -266,6 +266,19 @@ describe('an outlook', () => {
       tangle: { rules: ['both', 'r3'], questions: ['legs', 'mass'], cap: 1 },
     })
     expect(compileModel(tangled, openBench(), undefined, 9).ok).toBe(true)
+    // In slices the same is said at the end of them, whoever asks meanwhile.
+    const inSlices = (cap: number) => {
+      const grouped = groupModel(tangled)
+      const slices = solveModel(grouped, cap)
+      for (let count = 1; ; count++) {
+        expect(openOutlook(grouped)({ legs: cantTell }).reachable.length).toBeGreaterThan(0)
+        const slice = slices.next()
+        if (slice.done) return { count, tangle: slice.value }
+      }
+    }
+    expect(inSlices(1).tangle).toEqual({ rules: ['both', 'r3'], questions: ['legs', 'mass'], cap: 1 })
+    expect(inSlices(9).tangle).toBeUndefined()
+    expect(inSlices(9).count).toBeGreaterThan(1)
     const apart = { ...model, rules: [model.rules[0]!, { id: 'alone', when: heavy, kind: 'hazard' }] } as Model
     expect(compileModel(apart, openBench(), undefined, 1).ok).toBe(true)
   })

@@ -2,7 +2,7 @@
 import { ApplicationCommandOptionType } from 'discord.js'
 import { act } from '../../../check/act.ts'
 import { sayIn } from '../../../words/say.ts'
-import type { Subcommand } from '../../interaction/command.ts'
+import type { Runs, Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { sayInPublic } from '../../posts/say-in-public.ts'
 import { tellOthers } from '../hand-over/tell-others.ts'
@@ -11,14 +11,7 @@ import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { ownCheck, suggestChecks, whichOption } from './which-check.ts'
 
-export const checkClose: Subcommand = {
-  name: 'close',
-  describe: say => ({
-    type: ApplicationCommandOptionType.Subcommand,
-    name: 'close',
-    description: say('command.check.close'),
-    options: [whichOption(say)],
-  }),
+const runs: Runs = {
   suggest: suggestChecks,
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
@@ -34,4 +27,15 @@ export const checkClose: Subcommand = {
     if (check.custody)
       await tellOthers(services, await sayInPublic(services, check.server, interaction.guildLocale), closed.check)
   },
+}
+
+export const checkClose: Subcommand = {
+  name: 'close',
+  describe: say => ({
+    type: ApplicationCommandOptionType.Subcommand,
+    name: 'close',
+    description: say('command.check.close'),
+    options: [whichOption(say)],
+  }),
+  load: async () => runs,
 }

@@ -1,10 +1,18 @@
 // /check counting: what is counted of a person's checks, and their say in it.
 import { ApplicationCommandOptionType } from 'discord.js'
 import { sayIn } from '../../../words/say.ts'
-import type { Subcommand } from '../../interaction/command.ts'
+import type { Runs, Subcommand } from '../../interaction/command.ts'
 import { replyPrivately } from '../../interaction/reply.ts'
 import { moderating } from '../../interaction/rights.ts'
 import { showCounting } from '../../trends/show/counting.ts'
+
+const runs: Runs = {
+  async run(services, interaction) {
+    const out = await services.trends.optOuts.has(interaction.user.id)
+    const moderates = (await moderating(services, interaction)) !== undefined
+    await replyPrivately(interaction, showCounting(sayIn(interaction.locale), out, moderates))
+  },
+}
 
 export const checkCounting: Subcommand = {
   name: 'counting',
@@ -13,9 +21,5 @@ export const checkCounting: Subcommand = {
     name: 'counting',
     description: say('command.check.counting'),
   }),
-  async run(services, interaction) {
-    const out = await services.trends.optOuts.has(interaction.user.id)
-    const moderates = (await moderating(services, interaction)) !== undefined
-    await replyPrivately(interaction, showCounting(sayIn(interaction.locale), out, moderates))
-  },
+  load: async () => runs,
 }

@@ -6,7 +6,7 @@ import { judge } from '../../../engine/judge.ts'
 import { sayWhat } from '../../../words/describe.ts'
 import { type Say, sayIn } from '../../../words/say.ts'
 import { familiesOfChecks } from '../../families/families-of-checks.ts'
-import type { Subcommand } from '../../interaction/command.ts'
+import type { Runs, Subcommand } from '../../interaction/command.ts'
 import { replyPrivately } from '../../interaction/reply.ts'
 import { serverOf } from '../../interaction/rights.ts'
 import type { Services } from '../../services.ts'
@@ -17,13 +17,7 @@ import { type FinishedEntry, showCheckList } from '../show/check-list.ts'
 /** Of one's own, and of those that have to do with others; more would not fit into one message. */
 const most = { own: 10, others: 8 }
 
-export const checkList: Subcommand = {
-  name: 'list',
-  describe: say => ({
-    type: ApplicationCommandOptionType.Subcommand,
-    name: 'list',
-    description: say('command.check.list'),
-  }),
+const runs: Runs = {
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
     const now = services.now()
@@ -40,6 +34,16 @@ export const checkList: Subcommand = {
       showCheckList(say, lists, check => sayWhat(say, family(check)), now),
     )
   },
+}
+
+export const checkList: Subcommand = {
+  name: 'list',
+  describe: say => ({
+    type: ApplicationCommandOptionType.Subcommand,
+    name: 'list',
+    description: say('command.check.list'),
+  }),
+  load: async () => runs,
 }
 
 const isFinished = ({ phase, custody }: Check): boolean => phase.is === 'done' && !custody?.offer

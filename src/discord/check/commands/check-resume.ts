@@ -3,7 +3,7 @@ import { ApplicationCommandOptionType } from 'discord.js'
 import { act } from '../../../check/act.ts'
 import { screenOf } from '../../../check/screen.ts'
 import { sayIn } from '../../../words/say.ts'
-import type { Subcommand } from '../../interaction/command.ts'
+import type { Runs, Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { holderOf } from '../hand-over/turn.ts'
 import { loadStillHeld } from '../load-check.ts'
@@ -11,14 +11,7 @@ import { saveStep } from '../save-step.ts'
 import { showScreen } from '../show/screen.ts'
 import { ownCheck, suggestChecks, whichOption } from './which-check.ts'
 
-export const checkResume: Subcommand = {
-  name: 'resume',
-  describe: say => ({
-    type: ApplicationCommandOptionType.Subcommand,
-    name: 'resume',
-    description: say('command.check.resume'),
-    options: [whichOption(say)],
-  }),
+const runs: Runs = {
   suggest: suggestChecks,
   async run(services, interaction) {
     const say = sayIn(interaction.locale)
@@ -38,4 +31,15 @@ export const checkResume: Subcommand = {
     const now = screenOf(latest.program, latest.check)
     await replyPrivately(interaction, await showScreen(say, latest.program, now, services))
   },
+}
+
+export const checkResume: Subcommand = {
+  name: 'resume',
+  describe: say => ({
+    type: ApplicationCommandOptionType.Subcommand,
+    name: 'resume',
+    description: say('command.check.resume'),
+    options: [whichOption(say)],
+  }),
+  load: async () => runs,
 }

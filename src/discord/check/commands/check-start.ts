@@ -4,13 +4,49 @@ import type { Mode } from '../../../check/check.ts'
 import { mostCells } from '../../../check/step.ts'
 import { sayIn } from '../../../words/say.ts'
 import { noFamily, suggestFamilies } from '../../families/suggest-families.ts'
-import type { Subcommand } from '../../interaction/command.ts'
+import type { Runs, Subcommand } from '../../interaction/command.ts'
 import { refuse, replyPrivately } from '../../interaction/reply.ts'
 import { mayWriteHere, serverOf } from '../../interaction/rights.ts'
 import { beginCheck } from '../begin-check.ts'
 import { offerOut } from '../hand-over/offer-out.ts'
 import { type Choosing, takerOf } from '../hand-over/taker-of.ts'
 import { showScreen } from '../show/screen.ts'
+
+const runs: Runs = {
+  async suggest(services, interaction) {
+    const say = sayIn(interaction.locale)
+    await interaction.respond(
+      await suggestFamilies(services, say, serverOf(interaction), interaction.options.getFocused()),
+    )
+  },
+
+  async run(services, interaction) {
+    const say = sayIn(interaction.locale)
+    const typed = interaction.options.getString('family')
+    const offering = offerIn(interaction)
+    if (offering && !offering.ok) return refuse(interaction, say, offering.refusal)
+    // What the bot posts for somebody, they may post themselves.
+    if (offering && serverOf(interaction) !== null && !mayWriteHere(interaction))
+      return refuse(interaction, say, { code: 'may-not-post-here' })
+    const tooMuch =
+      offering && (await services.fairUse.admitPost(interaction.user.id, interaction.channelId, services.now()))
+    if (tooMuch) return refuse(interaction, say, tooMuch)
+    const begun = await beginCheck(services, interaction, {
+      family: typed === null || typed === noFamily ? null : typed,
+      ...modeIn(interaction),
+      cells: interaction.options.getInteger('cells') ?? 1,
+      ...(offering && { offer: offering.taker }),
+    })
+    if (begun.is === 'seen') return
+    if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
+    const { program, screen } = begun
+    // In the check's turn: whoever presses at once waits until it is seen that it is offered.
+    await services.queue.inOrder(screen.check.id, async () => {
+      await replyPrivately(interaction, await showScreen(say, program, screen, services))
+      if (offering) await offerOut({ services, interaction, say, program, check: screen.check }, screen)
+    })
+  },
+}
 
 export const checkStart: Subcommand = {
   name: 'start',
@@ -55,39 +91,7 @@ export const checkStart: Subcommand = {
     ],
   }),
 
-  async suggest(services, interaction) {
-    const say = sayIn(interaction.locale)
-    await interaction.respond(
-      await suggestFamilies(services, say, serverOf(interaction), interaction.options.getFocused()),
-    )
-  },
-
-  async run(services, interaction) {
-    const say = sayIn(interaction.locale)
-    const typed = interaction.options.getString('family')
-    const offering = offerIn(interaction)
-    if (offering && !offering.ok) return refuse(interaction, say, offering.refusal)
-    // What the bot posts for somebody, they may post themselves.
-    if (offering && serverOf(interaction) !== null && !mayWriteHere(interaction))
-      return refuse(interaction, say, { code: 'may-not-post-here' })
-    const tooMuch =
-      offering && (await services.fairUse.admitPost(interaction.user.id, interaction.channelId, services.now()))
-    if (tooMuch) return refuse(interaction, say, tooMuch)
-    const begun = await beginCheck(services, interaction, {
-      family: typed === null || typed === noFamily ? null : typed,
-      ...modeIn(interaction),
-      cells: interaction.options.getInteger('cells') ?? 1,
-      ...(offering && { offer: offering.taker }),
-    })
-    if (begun.is === 'seen') return
-    if (begun.is === 'refused') return refuse(interaction, say, begun.refusal)
-    const { program, screen } = begun
-    // In the check's turn: whoever presses at once waits until it is seen that it is offered.
-    await services.queue.inOrder(screen.check.id, async () => {
-      await replyPrivately(interaction, await showScreen(say, program, screen, services))
-      if (offering) await offerOut({ services, interaction, say, program, check: screen.check }, screen)
-    })
-  },
+  load: async () => runs,
 }
 
 /** How thorough it is to be, where that was said; otherwise the first screen asks. */
