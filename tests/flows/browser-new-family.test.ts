@@ -69,6 +69,7 @@ inBrowser('presses on a phone', browser => {
       await sheet.getByRole('button', { name: 'Send', exact: true }).click()
       await page.locator('.card').nth(cards).waitFor()
       await until(page, `!document.querySelector('.card:last-of-type .waiting')`)
+      await until(page, onNewestCard)
       await fits()
       await press(page, letterOf(say, await wordsOf(page), { dimples: 'two' }, ['legs', 'vent-disc']))
       await fits()
@@ -115,6 +116,39 @@ inBrowser('presses on a phone', browser => {
     200_000,
   )
 
+  test('a command or form that was typed and sent leaves the focus on its answer, and never on the text field', async () => {
+    const page = await browser.open({ width: 390, height: 844 })
+    await become(page, 'Hollis')
+    await goTo(page, { label: 'workbench' })
+    const line = page.locator('#entry')
+    const enter = async (words: string) => {
+      await line.click()
+      await page.keyboard.type(words)
+      await page.keyboard.press('Enter')
+    }
+    const cards = await page.locator('.card').count()
+    await enter('/family list')
+    await page.locator('.card').nth(cards).waitFor()
+    await until(page, onNewestCard)
+    await enter('/family new')
+    const sheet = page.getByRole('dialog')
+    await sheet.waitFor()
+    await page.evaluate(
+      `window.typedIn = 0; document.addEventListener('focusin', event => { if (event.target.id === 'entry') window.typedIn++ })`,
+    )
+    await sheet.getByLabel('Model, as it is sold').fill('Whimbrel 30')
+    await sheet.getByLabel('Maker').fill('Larkmoor')
+    await sheet.getByRole('group', { name: 'Size' }).getByLabel('18650 · bare', { exact: true }).check()
+    await sheet.getByRole('button', { name: 'Send', exact: true }).click()
+    await page
+      .locator('.card')
+      .nth(cards + 1)
+      .waitFor()
+    await until(page, onNewestCard)
+    await until(page, `!document.querySelector('#form-dialog').open`)
+    expect(await page.evaluate('document.activeElement.id')).not.toBe('entry')
+  })
+
   test('the list of commands is narrowed to a group, and whole again with one more press', async () => {
     const page = await browser.open({ width: 390, height: 844 })
     await become(page, 'Sorrel')
@@ -127,6 +161,9 @@ inBrowser('presses on a phone', browser => {
     expect([await seen('family new'), await seen('check start')]).toEqual([true, true])
   })
 })
+
+/** On a text field, a phone's keyboard would cover the answer. */
+const onNewestCard = 'document.activeElement.matches(".card:last-child, .card:last-child *")'
 
 /** Counts every finger that goes down from now on. */
 async function countPresses(page: Page): Promise<() => Promise<number>> {

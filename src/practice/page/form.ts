@@ -42,13 +42,19 @@ export function openForm(modal: WireForm, desk: Desk, after: (outcome: WireOutco
       const outcome = await act({ do: 'submit', you: desk.frame().you, modal: modal.id, fields: values })
       error.textContent = outcome.kind === 'trouble' ? outcome.words : ''
       if (outcome.kind === 'trouble') return
+      sent = true
       dialog.close()
+      // Closing gives the focus back to where it was before.
+      if (document.activeElement?.id === 'entry') newestCard()?.focus({ preventScroll: true })
       after(outcome)
     })
   })
   leave.addEventListener('click', () => dialog.close())
+  let sent = false
   dialog.onclose = () => {
     dialog.replaceChildren()
+    // The answer has the focus, or will have: a text field would open a phone's keyboard over it.
+    if (sent) return
     // The answer may have redrawn the card the form was opened from.
     const card = document.querySelector<HTMLElement>(`[data-message-id="${CSS.escape(from)}"]`)
     if (before instanceof HTMLElement && before.isConnected) before.focus()
@@ -59,6 +65,8 @@ export function openForm(modal: WireForm, desk: Desk, after: (outcome: WireOutco
   if (!dialog.open) dialog.showModal()
   form.querySelector<HTMLElement>('input, select, textarea')?.focus()
 }
+
+const newestCard = () => document.querySelector<HTMLElement>('#sheet > :last-child')
 
 const menuTypeOf: Record<string, number> = { choice: 3, person: 5, role: 6, mentionable: 7, channel: 8 }
 

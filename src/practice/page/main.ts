@@ -23,9 +23,9 @@ const desk: Desk = {
   },
   async perform(what) {
     const outcome = await act(what)
-    show(outcome)
     // What answers a command is where one goes on; what a person has written themselves is not.
-    if (outcome.kind === 'done' && outcome.messageId !== null && what.do !== 'say') sheet.attend(outcome.messageId)
+    if (what.do === 'say') show(outcome)
+    else answered(outcome)
     return outcome.kind !== 'trouble'
   },
   visit: placeId => go(desk.frame().you, placeId),
@@ -39,7 +39,12 @@ const person = personDrawer(desk)
 
 function show(outcome: WireOutcome): void {
   if (outcome.kind === 'trouble') notice(outcome.words)
-  if (outcome.kind === 'form') openForm(outcome.modal, desk, show)
+  if (outcome.kind === 'form') openForm(outcome.modal, desk, answered)
+}
+
+function answered(outcome: WireOutcome): void {
+  show(outcome)
+  if (outcome.kind === 'done' && outcome.messageId !== null) sheet.attend(outcome.messageId)
 }
 
 function go(you: string, place: string | null): void {
