@@ -19,7 +19,7 @@ import { pictureKey } from '../../src/pictures/png.ts'
 import { openPictures } from '../../src/services/pictures/open-pictures.ts'
 import { sayIn } from '../../src/words/say.ts'
 import { curve } from '../pictures/gallery.ts'
-import { parseSvg, partsNamed, walk } from '../pictures/svg-tree.ts'
+import { parseSvg, partsNamed, shapesIn, walk } from '../pictures/svg-tree.ts'
 import { shippedPacks, shippedProgram, shippedPrograms } from '../rules/shipped-programs.ts'
 import { noFamilies } from './no-families.ts'
 
@@ -107,9 +107,19 @@ describe('the family', () => {
     expect(families.length).toBeGreaterThanOrEqual(5)
     for (const family of families) {
       const root = parseSvg(drawFamily(say, family)!.svg)
-      expect(words(root).includes('Dimples'), family.id).toBe('dimples' in family.show)
+      expect(/dimples/i.test(words(root)), family.id).toBe('dimples' in family.show)
       expect(words(root)).toContain('From the side')
     }
+  })
+
+  test.each([2, 0])('one positive end is drawn, with %i dimples where that many are said', dimples => {
+    const [family] = shippedPacks.flatMap(pack => pack.families)
+    const drawn = (row: boolean) => parseSvg(drawFamily(say, { ...family!, show: { legs: 3, dimples } }, row)!.svg)
+    for (const root of [drawn(false), drawn(true)]) {
+      expect(words(root)).toContain(dimples > 0 ? 'dimples: 2' : 'dimples: none')
+      expect(words(root).match(/positive|dimples/gi)).toHaveLength(2)
+    }
+    expect(shapesIn(drawn(true), 'dimples')).toBe(dimples)
   })
 
   test('nothing is made up where a pack shows nothing, or shows what cannot be drawn', () => {

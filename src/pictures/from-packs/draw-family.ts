@@ -18,26 +18,34 @@ const below: Readonly<Record<string, Key>> = {
 const labelOf = (label: Key, { lettering, code }: Family['show']): string =>
   `${label} ${label === 'picture.code' ? code : lettering}`
 
-/** Each tell is drawn where a pack says anything of it: a view of what is not known would be a statement. */
-const views: readonly (View & { readonly tells?: readonly (keyof CellParameters)[] })[] = [
+type Tell = readonly (keyof CellParameters)[]
+const end: Tell = ['legs', 'contact', 'top']
+
+/** Each tell is drawn where a pack says anything of it: a view of what is not known would be a statement. `without`: what another view shows with it, so that no two of one end differ. */
+const views: readonly (View & { readonly tells?: Tell; readonly beside?: Tell; readonly without?: Tell })[] = [
   { show: { view: 'side', pointAt: 'body' }, label: 'picture.side' },
-  { show: { view: 'top', pointAt: 'legs' }, label: 'picture.top', tells: ['legs', 'contact', 'top'] },
+  { show: { view: 'top', pointAt: 'legs' }, label: 'picture.top', tells: end, without: ['dimples'] },
+  { show: { view: 'top', pointAt: 'dimples' }, label: 'picture.top-dimples', tells: end, beside: ['dimples'] },
   { show: { view: 'top', pointAt: 'vent' }, label: 'picture.vent', tells: ['vent'] },
   { show: { view: 'side', pointAt: 'lettering' }, label: 'picture.lettering', tells: ['lettering'] },
   { show: { view: 'side', pointAt: 'code' }, label: 'picture.code', tells: ['code'] },
-  { show: { view: 'top', pointAt: 'dimples' }, label: 'picture.dimples', tells: ['dimples'] },
+  { show: { view: 'top', pointAt: 'dimples' }, label: 'picture.dimples', tells: ['dimples'], without: end },
 ]
 
 /** Undefined where the pack shows nothing of the family, or something that cannot be drawn. `row`: small and beside each other, without the view that shows no more than the others. */
 export function drawFamily(say: Say, family: Family, row = false): Drawing | undefined {
   const known = Object.keys(family.show)
   if (known.length === 0 || !readCellParameters(family.show).ok) return undefined
-  const told = views.filter(({ tells }) => !tells || tells.some(tell => known.includes(tell)))
+  const says = (tell: Tell) => tell.some(one => known.includes(one))
+  const told = views.filter(
+    ({ tells, beside, without = [] }) => (!tells || says(tells)) && (!beside || says(beside)) && !says(without),
+  )
+  const count = Number(family.show['dimples'] ?? 0)
   const inRow = row && told.length > 1
   const shown = (inRow ? told.filter(one => one.tells) : told).map(({ show, label }) => ({
     show: { ...family.show, ...show },
     // Beside the lines that say so, where it is need not be said again.
-    label: say((inRow ? undefined : below[labelOf(label, family.show)]) ?? label),
+    label: say((inRow ? undefined : below[labelOf(label, family.show)]) ?? label, { count }),
   }))
   return drawReference(shown, inRow)
 }

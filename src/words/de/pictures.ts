@@ -6,6 +6,7 @@ import type { pictures as english } from '../en/pictures.ts'
 export const pictures: InWordsOf<typeof english> = {
   'picture.side': 'Von der Seite',
   'picture.top': 'Pluspol',
+  'picture.top-dimples': 'Pluspol, Vertiefungen: {count, plural, =0 {keine} other {#}}',
   'picture.vent': 'Berstscheibe unter dem Pluskontakt',
   'picture.lettering.can': 'Beschriftung: auf dem Zellbecher, unter der Hülle',
   'picture.lettering.second-wrap': 'Beschriftung: auf einer klaren Hülle darunter',

@@ -2,6 +2,7 @@
 export const pictures = {
   'picture.side': 'From the side',
   'picture.top': 'Positive (+) end',
+  'picture.top-dimples': 'Positive (+) end, dimples: {count, plural, =0 {none} other {#}}',
   'picture.vent': 'Vent disc',
   'picture.lettering.can': 'Lettering: on the can, under the wrap',
   'picture.lettering.second-wrap': 'Lettering: on a clear wrap below',
