@@ -45,7 +45,11 @@ export const familyIds = idKind('cwf1', {
     { is: z.literal('figures-again'), draft: ownId },
     { is: z.literal('send-back') },
     { is: z.literal('agreed'), digest: z.string().regex(/^[a-f0-9]{12}$/) },
+    /** The page of a feature. */
+    { is: z.literal('feature'), feature },
     { is: z.enum(['made', 'tells', 'not-known']), feature },
+    /** The one look of a feature of which nothing was said. */
+    { is: z.literal('made-as'), feature, option: feature },
     /** Which features are not known: all that are ticked. */
     { is: z.literal('all-not-known') },
     { is: z.literal('rewrap'), feature, on: flag('on', 'off') },

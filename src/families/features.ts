@@ -15,6 +15,9 @@ const notLooks = [
 /** The features that a moderator is shown first, in the order in which a check asks about them: what needs a ring lifted comes last. */
 export const leadingFeatures = ['legs', 'code-place', 'lettering-place', 'vent-disc', 'weld-dots', 'dimples'] as const
 
+/** Features that a new wrap changes nothing of. */
+export const ofMetal = (feature: string): boolean => ['legs', 'vent-disc', 'weld-dots', 'dimples'].includes(feature)
+
 /** What a cell that nobody has described is asked about besides, since these are what cells are told apart by. */
 export const lookedAtAnyway = ['lettering-place', 'code-place', 'legs', 'vent-disc', 'weld-dots'] as const
 

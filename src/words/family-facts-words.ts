@@ -100,9 +100,14 @@ export const sayStrengths = (say: Say): string =>
     weak: Math.ceil(doubtfulFrom / signWeight.weak),
   })
 
-/** For moderators: the features that are marked as set here, and what stands below the lines about that. */
-export type Marked = { readonly set: ReadonlySet<string>; readonly says: readonly string[] }
-export const unmarked: Marked = { set: new Set(), says: [] }
+/** For moderators: the features that are marked as set here, those that are open, and what stands below the lines about that. */
+export type Marked = {
+  readonly set: ReadonlySet<string>
+  /** Of which nobody has said anything. */
+  readonly open: readonly string[]
+  readonly says: readonly string[]
+}
+export const unmarked: Marked = { set: new Set(), open: [], says: [] }
 
 /** By which a line says that it was set here. */
 export const setMark = '✎'
@@ -114,12 +119,12 @@ export function sayFacts(
   say: Say,
   base: Pack,
   facts: Facts,
-  { set, says }: Marked = unmarked,
+  { set, open, says }: Marked = unmarked,
   counts: readonly string[] = [],
 ): string[] {
   const known = inCheckOrder(base, Object.keys(facts.traits))
   const telling = known.filter(one => isTelling(facts.traits[one]))
-  const idle = known.filter(one => !isTelling(facts.traits[one])).map(one => sayFeature(say, base, one))
+  const idle = inCheckOrder(base, [...known.filter(one => !isTelling(facts.traits[one])), ...open])
   const lines = telling.map(one => {
     const line = sayTrait(say, base, one, facts.traits[one] as Trait)
     return set.has(one) ? `${setMark} ${line}` : line
@@ -128,7 +133,16 @@ export function sayFacts(
     ...(rewrapped(base, facts).length > 0 ? [say('families.rewrap.mark', { mark: rewrapMark })] : []),
     ...(lines.length > 0 ? [sayStrengths(say)] : []),
     ...sayGuard(say, facts),
-    ...(idle.length > 0 ? [say('families.no-bearing', { features: together(say, idle) })] : []),
+    ...(idle.length > 0
+      ? [
+          say('families.no-bearing', {
+            features: together(
+              say,
+              idle.map(one => sayFeature(say, base, one)),
+            ),
+          }),
+        ]
+      : []),
     ...says,
   ]
   return [

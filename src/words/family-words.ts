@@ -3,7 +3,7 @@ import type { Pack, Question } from '../engine/pack/pack.ts'
 import { featureName, optionLabel } from '../families/derive/sentences.ts'
 import type { Difference } from '../families/diff.ts'
 import type { FactProblem } from '../families/facts/fact-problems.ts'
-import type { FamilyHead } from '../families/family-store.ts'
+import type { Identity } from '../families/facts/facts-schema.ts'
 import { plain } from './plain.ts'
 import type { Say } from './say.ts'
 
@@ -27,8 +27,12 @@ export const sayOptions = (say: Say, base: Pack, feature: string, options: reado
 export const together = (say: Say, parts: readonly string[]): string =>
   new Intl.ListFormat(languageOf(say), { type: 'conjunction' }).format(parts)
 
-export const sayTitle = (say: Say, { name, maker, format }: Pick<FamilyHead, 'name' | 'maker' | 'format'>): string =>
-  say('families.title', { name: plain(name), maker: plain(maker), format })
+export const saySize = (say: Say, { format, kind }: Pick<Identity, 'format' | 'kind'>): string =>
+  say('families.form.one-size', { format, kind: say(`families.kind.${kind}`) })
+
+/** Which cells are meant, by all that the form asks for. */
+export const sayTitle = (say: Say, identity: Pick<Identity, 'name' | 'maker' | 'format' | 'kind'>): string =>
+  say('families.title', { name: plain(identity.name), maker: plain(identity.maker), size: saySize(say, identity) })
 
 export function sayFactProblem(say: Say, base: Pack, problem: FactProblem): string {
   const named = (): string => {

@@ -73,6 +73,8 @@ const kinds: readonly Kind[] = [
     'page',
     'try',
     'made',
+    'made-as',
+    'feature',
     'legs',
     'rewrap',
     'on',

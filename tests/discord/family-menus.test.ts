@@ -14,7 +14,8 @@ import type { WorkingOn } from '../../src/discord/families/working-on.ts'
 import { textBudget } from '../../src/discord/message/parts.ts'
 import { bareFacts, factsFrom } from '../../src/families/construction.ts'
 import { type Facts, formats, kinds } from '../../src/families/facts/facts-schema.ts'
-import { featuresOf } from '../../src/families/features.ts'
+import { featuresOf, leadingFeatures } from '../../src/families/features.ts'
+import { isTelling } from '../../src/families/not-known.ts'
 import { loadConstructions } from '../../src/packs/load-constructions.ts'
 import { languages, sayIn } from '../../src/words/say.ts'
 import { anyCell } from '../families/base.ts'
@@ -78,9 +79,16 @@ describe.each(languages)('in %s', language => {
       expect([...(description ?? '')].length).toBeLessThanOrEqual(100)
     }
     expect([...labels(menu)].filter(isCut)).toEqual([])
+    // What cells are told apart by and is left open stands first, unless it is said not to be known.
+    const values = menu.options.map(one => one.value)
+    const open = leadingFeatures.filter(one => !isTelling(facts.traits[one]) && values.includes(one))
+    expect(values.slice(0, open.length)).toEqual(open)
+    const unknown = open.slice(0, 1)
+    const [other] = featureMenu(say, anyCell, 'id', facts, { unknown }).components
+    if (open.length > 1) expect(other?.options[0]?.value).toBe(open[1])
     // What is known stands with it.
-    const known = menu.options.filter(one => facts.traits[one.value])
-    for (const one of known) expect(one.label).not.toBe(say('families.feature.open', { feature: one.label }))
+    const known = menu.options.filter(one => isTelling(facts.traits[one.value]))
+    for (const one of known) expect(one.label).not.toMatch(/^\+ /)
   })
 
   test.each(families)(

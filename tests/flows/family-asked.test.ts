@@ -112,12 +112,17 @@ describe('a model that is asked for', () => {
     // Whoever asked is told that it waits for somebody else, and is not offered to agree.
     const mine = await listed(tomas())
     expect(text(mine)).toMatch(/^You asked for Sandpiper 25: it waits for another moderator/)
-    expect(buttons(await pressed(tomas(), mine, 'Look: Sandpiper 25')).map(one => one.label)).not.toContain(
-      'Agree: put it in force',
-    )
+    expect(buttons(await pressed(tomas(), mine, 'Look: Sandpiper 25')).map(one => one.label)).toEqual([
+      'Take it back',
+      'Change it',
+    ])
     const theirs = await listed(maret())
     expect(text(theirs)).toMatch(new RegExp(`^\\*\\*Waits for you:\\*\\* Sandpiper 25, from <@${tomas().id}>`))
     const waiting = await pressed(maret(), theirs, 'Look: Sandpiper 25')
+    expect(text(waiting)).toMatch(
+      /^### Sandpiper 25 by Larkmoor · 18650 · bare\nVersion 1 is waiting\. <@\d+> says: counted$/m,
+    )
+    expect(buttons(waiting).map(one => one.label)).toEqual(['Agree: put it in force', 'Send back', 'Change it'])
     // Of a first version all that it says stands there, dimples included.
     for (const says of [/Legs:\*\* three · four or five: ruled out/, /Dimples:\*\* two/, /2,500 mAh/])
       expect(text(waiting)).toMatch(says)
@@ -138,7 +143,7 @@ describe('a model that is asked for', () => {
     const page = await pressed(
       maret(),
       await pressed(maret(), await listed(maret()), 'Look: Sandpiper 25'),
-      'Look at it',
+      'Change it',
     )
     const [first, second] = buttons(page)
     expect([first?.label, second?.label]).toEqual(['Agree: put it in force', 'Send back'])

@@ -41,7 +41,7 @@ describe('what is not known', () => {
     expect(text(after)).toMatch(/Not known, so not counted: Legs and Dimples\./)
     // What the letter says nothing of is named, before anybody asks whether it was forgotten.
     for (const one of [page, after])
-      expect(text(one)).toMatch(/^-# Not described, so not counted: Vent disc and Small weld marks\.$/m)
+      expect(text(one)).toMatch(/^-# Counts nothing so far: .*Vent disc, .*Small weld marks/m)
     expect(text(after)).not.toMatch(/\*\*(Legs|Dimples):/)
     expect(ticked(after)).toEqual(['legs', 'dimples'])
     const one = await tick(after, 'dimples')
@@ -57,12 +57,17 @@ describe('what is not known', () => {
     await askedFor(await tick(await built(), 'legs', 'dimples'))
     const theirs = await pressed(maret(), messageOf(await maret().run('family list')), 'Look: Sandpiper 25')
     expect(text(theirs)).toMatch(/Not known, so not counted: Legs and Dimples\./)
+    expect(text(theirs)).toContain(`Version 1 is waiting. <@${tomas().id}> gave no reason.`)
     await pressed(maret(), theirs, 'Agree')
     const [family] = await room.services.families.store.heads(server)
     const version = await room.services.families.store.version(server, family?.id ?? '', 1)
     expect(Object.keys(version?.facts.traits ?? {})).not.toContain('legs')
     expect(Object.keys(version?.facts.traits ?? {})).toContain('lettering-place')
-    expect(version?.why).toBe('First version')
+    // What nobody typed is nobody’s reason.
+    expect(version?.why).toBe('')
+    const seen = messageOf(await maret().run('family show', { family: family?.id ?? '' }))
+    const more = await pressed(maret(), await pressed(maret(), seen, 'Change it'), 'More…')
+    expect(text(await pressed(maret(), more, 'History'))).toContain('First version')
   })
 
   test('comes from a page that somebody has changed meanwhile: nothing is lost, and it is said', async () => {
@@ -84,11 +89,52 @@ describe('the lines of the page', () => {
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
     const four = messageOf(await tomas().choose(legs, menus(legs)[0]?.customId ?? '', ['four']))
     const after = text(await pressed(tomas(), four, 'Back to the page'))
-    expect(after).toMatch(
-      /✎ Set here, by a moderator or from a good cell; other features as in the bot’s construction [A-Z]/,
-    )
+    expect(after).toMatch(/✎ Set here; other features as in the bot’s construction [A-Z]/)
     expect(after).toMatch(/^✎ \*\*Legs:\*\* four/m)
     expect(after).toMatch(/^\*\*Dimples:/m)
+  })
+
+  test('are set by a press each where the letter left them open, one after the other without a way back', async () => {
+    const page = await built()
+    const labels = (shown: SeenMessage) => buttons(shown).map(one => one.label)
+    expect(labels(page)).toEqual(expect.arrayContaining(['+ Vent disc', '+ Small weld marks']))
+    expect(labels(page)).not.toContain('+ Legs')
+    const vent = await pressed(tomas(), page, '+ Vent disc')
+    expect(text(vent)).toContain('Press what a good one shows.')
+    // Nothing is ticked, and nothing is to be decided yet.
+    expect(text(vent)).not.toMatch(/Everything ticked|Anything else|Signs add up|At most/)
+    expect(menus(vent)).toEqual([])
+    expect(labels(vent).slice(0, 2)).toEqual(['A · Four lines from the middle', 'B · A raised button in the middle'])
+    const saved = await pressed(tomas(), vent, 'A · Four lines')
+    expect(text(saved)).toMatch(/^Saved: a good one shows four lines\./)
+    expect(text(saved)).toContain('Everything ticked counts as right. Take the tick off what is not.')
+    // A word of one's own is a weak sign: there is nothing stronger to choose, and a new wrap changes no vent disc.
+    expect(text(saved)).not.toMatch(/At most/)
+    expect(labels(saved)).not.toContain('Do not count it for open rewraps')
+    const [made, tells, next] = menus(saved)
+    expect(made?.options.filter(one => one.default).map(one => one.label)).toEqual(['A · Four lines from the middle'])
+    expect(tells?.options.map(one => one.value)).toEqual(['weak', 'no-bearing'])
+    expect(next?.placeholder).toBe('Change or add a feature…')
+    expect(next?.options[0]?.value).toBe('weld-dots')
+    expect(next?.options.map(one => one.value)).not.toContain('vent-disc')
+    // From there the next feature is one press away, and so is trying it.
+    const weld = await pressed(tomas(), saved, '+ Small weld marks')
+    const second = await pressed(tomas(), weld, 'A · ')
+    expect(labels(second).filter(one => one.startsWith('+ '))).toEqual([])
+    const tried = await finalOf(await press(tomas(), second, 'Try it'))
+    expect(text(tried)).toMatch(/Tried on \d+ made-up cells: each came out as described/)
+    expect(text(await pressed(tomas(), tried, 'Back to the page'))).toMatch(
+      /^✎ \*\*Vent disc:\*\* four lines · .*weak sign$/m,
+    )
+  })
+
+  test('of a feature that may tell more say how much at most, and what it takes', async () => {
+    const page = await built()
+    const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs']))
+    // What the letter lets rule out needs no more.
+    expect(text(legs)).not.toMatch(/At most|make it stronger/)
+    const vent = await pressed(tomas(), await pressed(tomas(), page, '+ Vent disc'), 'A · ')
+    expect(text(vent)).toContain('Reference cells make it stronger.')
   })
 
   test('that are set to another answer say what counts less than it did, and what to press', async () => {
@@ -128,7 +174,7 @@ describe('the lines of the page', () => {
     expect(text(page)).toMatch(/Something else, such as rows of lettering: add a photo/)
     expect(buttons(page).map(one => one.label)).toContain('Photos')
     const legs = messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['lettering-place']))
-    expect(text(legs)).toMatch(/how many rows of lettering there are\? Add a photo with a sentence/)
+    expect(text(legs)).not.toMatch(/rows of lettering/)
     expect(buttons(legs).some(one => one.customId?.includes('new-photo-of.lettering-place'))).toBe(true)
   })
 
@@ -170,7 +216,7 @@ describe('a second moderator', () => {
       expect(text(screen)).toMatch(/^1 model waits for a second moderator. Look, then agree or send it back/)
       expect(text(screen)).toContain(before)
       const theirs = await pressed(maret(), screen, 'Look: Sandpiper 25')
-      expect(text(theirs)).toMatch(/Sandpiper 25: version 1 is waiting/)
+      expect(text(theirs)).toMatch(/^### Sandpiper 25 by Larkmoor · 18650 · bare\nVersion 1 is waiting/)
       // What was asked for stays where it is.
       expect(theirs.id).not.toBe(screen.id)
       await askedFor(await built('Dunlin 25'))

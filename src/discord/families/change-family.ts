@@ -8,7 +8,7 @@ import { readsLikeLink, tidyName } from '../../families/names.ts'
 import { propose } from '../../families/propose.ts'
 import { weekOf } from '../../trends/week.ts'
 import { sayLooks, strongest } from '../../words/family-facts-words.ts'
-import { sayFeature, together } from '../../words/family-words.ts'
+import { sayFeature, saySize, together } from '../../words/family-words.ts'
 import { sayRefusal } from '../interaction/refusal.ts'
 import { becomeFake } from '../trends/become-fake.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
@@ -29,6 +29,7 @@ export type ChangeAct = ActOf<
   | 'choose-built'
   | 'build'
   | 'made'
+  | 'made-as'
   | 'tells'
   | 'not-known'
   | 'all-not-known'
@@ -109,9 +110,7 @@ const pageAfter = (act: ChangeAct): Changed['page'] => {
 export function sayEditRefusal({ say }: Pick<FamilyTurn, 'say'>, refusal: EditRefusal): string {
   if (refusal.code === 'wrong-size') {
     const { formats, kinds } = refusal.construction
-    const sizes = formats.flatMap(format =>
-      kinds.map(kind => say('families.form.one-size', { format, kind: say(`families.kind.${kind}`) })),
-    )
+    const sizes = formats.flatMap(format => kinds.map(kind => saySize(say, { format, kind })))
     return say('families.refused.wrong-size', { formats: sizes.join(', ') })
   }
   if (refusal.code === 'nothing-made') return say('families.refused.nothing-made')
@@ -137,6 +136,10 @@ function editOf(turn: FamilyTurn, act: ChangeAct): Edit | { readonly note: strin
     }
     case 'made':
       return { is: 'made', feature: act.feature, options: values.filter(one => all.includes(one)), all }
+    case 'made-as':
+      return all.includes(act.option)
+        ? { is: 'made', feature: act.feature, options: [act.option], all }
+        : { note: say('families.refused.gone') }
     case 'tells':
       return { is: 'tells', feature: act.feature, tells: tellsIn(values[0]), all }
     case 'not-known':

@@ -17,7 +17,7 @@ import { pageOf } from './family-page.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
 import { changeReference } from './keep-reference.ts'
 import { isLook, type Look, lookAtFamily } from './look-at-family.ts'
-import { mayAgreeNow, type ReviewAct, type Reviewed, reviewFamily, viewWaiting } from './review-family.ts'
+import { type ReviewAct, type Reviewed, reviewFamily, standingNow, viewWaiting } from './review-family.ts'
 import { agreesElsewhere } from './show/agrees-elsewhere.ts'
 import { checkButton } from './show/family-buttons.ts'
 import { askForm, fakeForm, identityForm, idFor, referenceForm, retireForm, typedOf, whyForm } from './show/menus.ts'
@@ -112,6 +112,7 @@ async function carryOut(turn: FamilyTurn, act: Changing): Promise<Later> {
     case 'choose-built':
     case 'build':
     case 'made':
+    case 'made-as':
     case 'tells':
     case 'not-known':
     case 'all-not-known':
@@ -180,7 +181,7 @@ async function answerReview(turn: FamilyTurn, act: ReviewAct, done: Reviewed, no
   if (act.is === 'asked' && done.done)
     return updateOrReply(
       interaction,
-      await viewWaiting(services, say, now, { note: done.note, agree: mayAgreeNow(turn, now) }),
+      await viewWaiting(services, say, now, { note: done.note, ...standingNow(turn, now) }),
     )
   const agreed = act.is === 'agreed' && done.done && now.family.state === 'in-force'
   return updateOrReply(interaction, agreed ? showAgreed(say, now, done.note) : await pageOf(turn, done.note, 'page'))

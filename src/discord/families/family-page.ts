@@ -3,8 +3,9 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Changed } from './change-family.ts'
 import { pictureOfFeature, picturesBeside, picturesToChoose } from './family-pictures.ts'
 import type { FamilyTurn } from './family-turn.ts'
-import { mayAgreeNow } from './review-family.ts'
-import { showFeature, showWork } from './show/show-page.ts'
+import { standingNow } from './review-family.ts'
+import { showFeature } from './show/show-feature.ts'
+import { showWork } from './show/show-page.ts'
 import { showFakes, showReferences } from './show/show-parts.ts'
 import { type WorkingOn, workingOn } from './working-on.ts'
 
@@ -26,5 +27,5 @@ export async function pageOf(
   const pictures = empty
     ? await picturesToChoose(services, say, base, constructions, work.facts)
     : await picturesBeside(services, say, work.facts)
-  return showWork(say, base, constructions, work, { note, pictures, agree: mayAgreeNow(turn, work) })
+  return showWork(say, base, constructions, work, { note, pictures, ...standingNow(turn, work) })
 }

@@ -8,7 +8,7 @@ import { exportWithPhotos, photosPage } from './change-photos.ts'
 import { sayGone } from './family-for-all.ts'
 import { pageOf } from './family-page.ts'
 import type { FamilyTurn } from './family-turn.ts'
-import { mayAgreeNow, viewWaiting } from './review-family.ts'
+import { mayAgreeNow, standingNow, viewWaiting } from './review-family.ts'
 import { idFor } from './show/menus.ts'
 import { showMore } from './show/show-page.ts'
 import { showHistory } from './show/show-parts.ts'
@@ -25,6 +25,7 @@ const looks = [
   'waiting-beside',
   'more',
   'choose-feature',
+  'feature',
   'figures-again',
   'reference-sent',
   'try',
@@ -56,6 +57,8 @@ export async function lookAtFamily(turn: FamilyTurn, act: Look): Promise<void> {
       const [feature = ''] = interaction.isStringSelectMenu() ? interaction.values : []
       return updateOrReply(interaction, await pageOf(turn, undefined, { feature }))
     }
+    case 'feature':
+      return updateOrReply(interaction, await pageOf(turn, undefined, { feature: act.feature }))
     case 'figures-again': {
       const id = idFor(work.family.id, work.family.revision)
       return openTypedAgain(services, interaction, say, act.draft, opening => id({ is: 'figures-sent', opening }))
@@ -90,5 +93,5 @@ export async function lookAtFamily(turn: FamilyTurn, act: Look): Promise<void> {
 async function waitingPage(turn: FamilyTurn): Promise<ShownMessage> {
   const { services, say, work } = turn
   if (!work.family.review) return pageOf(turn, say('families.refused.nothing-to-review'), 'page')
-  return viewWaiting(services, say, work, { agree: mayAgreeNow(turn, work) })
+  return viewWaiting(services, say, work, standingNow(turn, work))
 }

@@ -23,6 +23,7 @@ import type { Place } from '../posts/post.ts'
 import type { Services } from '../services.ts'
 import { picturesBeside } from './family-pictures.ts'
 import { type FamilyTurn, saveFamily } from './family-turn.ts'
+import type { Standing } from './show/family-buttons.ts'
 import { fields } from './show/menus.ts'
 import { sayOrigin } from './show/say-origin.ts'
 import { sayReviewRefusal, showAsked } from './show/show-review.ts'
@@ -66,11 +67,16 @@ type Looking = Pick<FamilyTurn, 'services' | 'settings'> & { readonly interactio
 export const mayAgreeNow = ({ services, interaction, settings }: Looking, { family }: WorkingOn): boolean =>
   mayAgree(family, { person: interaction.user.id, now: services.now() }, isAlone(settings))
 
+/** How whoever pressed stands to what waits: whether they may agree to it, and whether they have asked for it themselves. */
+export const standingNow = (looking: Looking, work: WorkingOn): Standing => ({
+  agree: mayAgreeNow(looking, work),
+  own: work.family.review?.by === looking.interaction.user.id,
+})
+
 async function understand(turn: FamilyTurn, act: ReviewAct): Promise<Reviewing> {
-  const { services, interaction, say, settings, work } = turn
+  const { services, interaction, settings, work } = turn
   const { family, proposed, inForce } = work
-  const typed = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
-  const why = typed === '' && act.is === 'asked' && family.head === 0 ? say('families.why.first') : typed
+  const why = interaction.isModalSubmit() ? typedIn(interaction, fields.why).slice(0, 300) : ''
   const doing: Doing = { person: interaction.user.id, interaction: interaction.id, now: services.now(), why }
   switch (act.is) {
     case 'asked':
@@ -112,11 +118,11 @@ export async function viewWaiting(
   services: Services,
   say: Say,
   work: WorkingOn,
-  { note, agree = true }: { readonly note?: string; readonly agree?: boolean } = {},
+  { note, agree, own }: Standing & { readonly note?: string } = { agree: true, own: false },
 ): Promise<ShownMessage> {
   const { base, constructions } = services.families
   const changes = diffFacts(work.inForce?.facts, work.proposed.facts)
   const pictures = await picturesBeside(services, say, work.facts)
   const marked = sayOrigin(say, base, constructions, work)
-  return showAsked(say, base, work, changes, { note, agree, marked, pictures })
+  return showAsked(say, base, work, changes, { note, agree, own, marked, pictures })
 }

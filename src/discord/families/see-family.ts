@@ -7,7 +7,7 @@ import type { ShownMessage } from '../message/parts.ts'
 import type { Services } from '../services.ts'
 import { photosBesideFamily } from './family-photos.ts'
 import { picturesBeside, picturesOf, picturesToChoose } from './family-pictures.ts'
-import { mayAgreeNow } from './review-family.ts'
+import { standingNow } from './review-family.ts'
 import { showPublicly, showWork } from './show/show-page.ts'
 import { workingOn } from './working-on.ts'
 
@@ -38,6 +38,6 @@ export async function seeFamily(
     : await picturesBeside(services, say, work.facts)
   return showWork(say, base, constructions, work, {
     pictures,
-    agree: mayAgreeNow({ services, interaction, settings }, work),
+    ...standingNow({ services, interaction, settings }, work),
   })
 }

@@ -12,7 +12,7 @@ export const families: Partial<Catalogue> = {
   'family.choice.retired': '{name}: zurückgezogen{next, select, none {} other {, nimm {next}}}',
   'family.choice.built': 'Gebaut wie: {title}',
   'family.choice.more': 'Nicht dabei: Tipp mehr Buchstaben ein oder mach ohne weiter',
-  'families.title': '{name} von {maker} · {format}',
+  'families.title': '{name} von {maker} · {size}',
   'families.state.draft': 'Entwurf: Nur die Moderation sieht ihn',
   'families.state.in-review': 'Wartet auf eine zweite Person aus der Moderation',
   'families.state.in-force': 'In Kraft: Version {number}',
@@ -23,9 +23,10 @@ export const families: Partial<Catalogue> = {
   'families.form.maker': 'Hersteller',
   'families.kind.bare': 'Ohne Schutzschaltung',
   'families.kind.protected': 'Mit Schutzschaltung',
-  'families.built.title': '### Wie ist eine gute {name} gebaut?\nDrück den Buchstaben, der in jedem Merkmal passt.',
+  'families.built.title':
+    '### Wie ist eine gute {name} gebaut?\nDrück den Buchstaben, der nichts widerspricht, was du weißt.',
   'families.built.none-fits':
-    '**Ein Buchstabe, der nicht passt, widerlegt gute Zellen.** Passt keiner? Geh von einer guten Zelle aus, oder ändere den nächsten.',
+    '**Ein falscher Buchstabe widerlegt gute Zellen.** Bleibt keiner? Geh von einer guten Zelle aus.',
   'families.from-cell': 'Von einer guten Zelle ausgehen',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Größe und Art',
@@ -35,7 +36,7 @@ export const families: Partial<Catalogue> = {
   'families.built.line': '**{feature}:** {looks}',
   'families.feature.at': '{feature}: {made}',
   'families.feature.several': '{feature}: {count, number} Arten sind normal',
-  'families.feature.open': '{feature}: noch nichts gesagt',
+  'families.feature.open': '+ {feature}',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
     '{options}: {tells, select, must {„Widerlegt“} strong {starkes Zeichen} moderate {mittleres Zeichen} other {schwaches Zeichen}}{mark}',
@@ -44,7 +45,7 @@ export const families: Partial<Catalogue> = {
   'families.tested.middle': 'mit 1 bis 5 A getestet',
   'families.tested.low': 'mit bis zu 1 A getestet',
   'families.counts.nothing': 'etwas anderes sagt nichts aus',
-  'families.no-bearing': 'Sagt nichts aus: {features}.',
+  'families.no-bearing': 'Zählt bisher nicht mit: {features}.',
   'families.size':
     '**Größe:** {diameter, number} × {length, number} mm · außerhalb {thin, number} bis {thick, number} mm Durchmesser oder {short, number} bis {long, number} mm Länge: schwaches Zeichen',
   'families.resistance':
@@ -98,6 +99,7 @@ export const families: Partial<Catalogue> = {
   'families.button.ask': 'Zweite Person fragen',
   'families.button.agree': 'Zustimmen: in Kraft setzen',
   'families.button.send-back': 'Zurückgeben',
+  'families.button.take-back': 'Zurücknehmen',
   'families.button.look': 'Ansehen',
   'families.button.back-to': 'Zurück zu {number}',
   'families.button.rewrap-on': 'Bei offen neu umhüllten nicht zählen',
@@ -109,10 +111,13 @@ export const families: Partial<Catalogue> = {
   'families.button.accept': '{number} annehmen',
   'families.feature.title': '### {name}: {feature}\n{ask}',
   'families.feature.made': 'Eine gute zeigt',
+  'families.feature.press': '**Drück, was eine gute zeigt.** Mehreres? Hak das Übrige danach an.',
+  'families.feature.tick': 'Hak an, was eine gute zeigt',
   'families.feature.made.all': 'Alles, was angehakt ist, gilt als richtig. Nimm den Haken weg, wo es nicht stimmt.',
   'families.feature.tells': 'Etwas anderes',
   'families.feature.earned':
-    'Höchstens darf es sein: {most}. Eine Referenzzelle ergibt ein Zeichen; widerlegen kann es nur, wenn eine Bauart es sagt oder fünf Zellen verschiedener Leute aus verschiedenen Bestellungen (jetzt {have, number}).',
+    'Höchstens: {most}. Mehr geht mit guten Zellen: Eine ergibt ein mittleres Zeichen, drei ein starkes. Widerlegen kann es nur, wenn die Bauart es sagt, oder mit fünf von verschiedenen Leuten aus verschiedenen Bestellungen (jetzt {have, number}).',
+  'families.feature.more': 'Referenzzellen machen es stärker.',
   'families.reference.title': 'Eine gute Zelle',
   'families.reference.how': 'Woher weißt du, dass sie gut ist?',
   'families.how.maker': 'Vom Hersteller',
@@ -134,10 +139,10 @@ export const families: Partial<Catalogue> = {
   'families.fake.says': 'Ein Satz: was gesehen wurde',
   'families.fake.look': 'Was sie zeigt',
   'families.try.title': '### Probe: {name}, Version {number}',
-  'families.try.cases': 'An {count, number} ausgedachten Zellen probiert: Jede kam heraus, wie sie soll.',
-  'families.try.nothing-found': 'Eine Zelle, die so gebaut ist, kann „nichts gefunden“ erreichen.',
+  'families.try.cases': 'An {count, number} ausgedachten Zellen probiert: Jede kam heraus wie beschrieben.',
+  'families.try.nothing-found': 'Eine gute Zelle kann „nichts gefunden“ erreichen, das beste Ergebnis.',
   'families.try.open-ended':
-    'Für „nichts gefunden“ ist zu wenig bekannt: Eine Zelle, die so gebaut ist, bleibt ungeklärt.',
+    'Für „nichts gefunden“, das beste Ergebnis, ist zu wenig bekannt: Eine gute Zelle bleibt ungeklärt.',
   'families.try.diff': '**Was sich ändert**',
   'families.try.same': 'Nichts ändert sich.',
   'families.back-test.few': 'Von den Prüfungen abgeschlossener Wochen würden wenige anders ausgehen.',
@@ -189,12 +194,13 @@ export const families: Partial<Catalogue> = {
   'families.saved.made': 'Gespeichert: Eine gute zeigt {made}.',
   'families.saved.less': 'Etwas anderes zählt jetzt so: {now} (vorher: {before}). Wähl unten, wie stark es zählt.',
   'families.put-in-force': '{name}: Version {number} ist in Kraft, für jede Prüfung ab jetzt.',
-  'families.sent-back': 'Zurück im Entwurf.',
+  'families.sent-back': 'Es ist wieder ein Entwurf.',
   'families.retired': 'Zurückgezogen. Offene Prüfungen laufen damit weiter.',
   'families.discarded': 'Der Entwurf ist weg.',
   'families.asked':
     'Gefragt. {alone, select, yes {Es ist keine zweite Person aus der Moderation zu sehen: Drück selbst „Zustimmen: in Kraft setzen“.} other {Jemand anderes aus der Moderation muss zustimmen, {place, select, here {in {channel} oder } other {}}mit /modell liste. Tut es einen Tag lang niemand, darfst du es selbst.}}',
-  'families.waits': '### {name}: Version {number} wartet\n{who} sagt: {why}',
+  'families.waits':
+    '### {title}\nVersion {number} wartet. {who} {reason, select, none {hat keinen Grund genannt.} other {sagt: {why}}}',
   'families.waits.mine': '### {name}: Version {number} wartet',
   'families.why': 'Warum? Ein Satz für den Verlauf',
   'families.why.first': 'Erste Version',
@@ -259,22 +265,19 @@ export const families: Partial<Catalogue> = {
     'Welche Versionen, Referenzzellen und Fotos der Modelle deines Servers du gemacht, bestätigt oder gebracht hast. Löschen nimmt deinen Namen und deine Gründe weg; was über die Zellen gesagt wurde, bleibt.',
   'families.strengths':
     'Zeichen zählen zusammen. Für „Zweifelhaft“ genügt {strong, number}-mal stark, {moderate, number}-mal mittel oder {weak, number}-mal schwach.',
-  'families.feature.unsaid':
-    'Etwas, das kein Merkmal hier sagen kann, etwa wie viele Zeilen Beschriftung es sind? Füg ein Foto mit einem Satz hinzu: Wer prüft, sieht es neben der Frage. Es zählt nicht mit.',
   'families.origin.built':
     'Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Bauart {letter} des Bots}}.',
   'families.origin.set':
-    '{mark} Hier festgelegt, von der Moderation oder nach einer guten Zelle; andere Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Bauart {letter} des Bots}}.',
+    '{mark} Hier festgelegt; andere Merkmale wie {letter, select, none {in der gewählten Bauart} other {bei Bauart {letter} des Bots}}.',
   'families.origin.own': 'All das wurde hier festgelegt, von der Moderation oder nach guten Zellen.',
   'families.unknown.line': 'Nicht bekannt, zählt also nicht: {features}.',
-  'families.undescribed.line': 'Nicht beschrieben, zählt also nicht: {features}.',
   'families.unknown.choose': 'Anhaken, was du nicht weißt …',
   'families.unknown.now': 'Jetzt nicht bekannt: {features}. Nimm einen Haken weg, und es ist wie am Anfang.',
   'families.unknown.back': 'Wieder wie am Anfang: {features}.',
   'families.waiting.note':
     '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation. {count, plural, one {Sieh es an, dann stimm zu oder gib es zurück} other {Sieh jedes an, dann stimm zu oder gib es zurück}}.',
   'families.built.means':
-    'Berstscheibe: unter dem Pluskontakt. Schweißpunkte: vom Hersteller, auf dem Kontakt. Vertiefungen: Mulden unter dem Ring, keine Dellen.',
+    '„?“ oder nicht genannt: offen gelassen, danach hinzuzufügen.\n-# Berstscheibe: unter dem Pluskontakt. Schweißpunkte: vom Hersteller, auf dem Kontakt. Vertiefungen: Mulden unter dem Ring, keine Dellen.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',
   'families.button.again': 'Formular ausgefüllt wieder öffnen',
   'families.try.first': 'Noch keine Prüfungen davon.',

@@ -12,7 +12,7 @@ export const familyLooks: InWordsOf<typeof english> = {
   'families.look.code-place.nowhere': 'keiner',
   'families.look.lettering-place.can': 'auf dem Zellbecher',
   'families.look.lettering-place.wrap': 'auf der Hülle',
-  'families.look.lettering-place.clear-wrap': 'auf einer durchsichtigen Hülle darunter',
+  'families.look.lettering-place.clear-wrap': 'auf eine zweite, durchsichtige Hülle darunter gedruckt',
   'families.look.lettering-place.nowhere': 'keine',
   'families.look.vent-disc.four-lines': 'vier Linien',
   'families.look.vent-disc.raised-button': 'eine runde Erhebung',

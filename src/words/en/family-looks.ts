@@ -9,7 +9,7 @@ export const familyLooks = {
   'families.look.code-place.nowhere': 'none',
   'families.look.lettering-place.can': 'on the can',
   'families.look.lettering-place.wrap': 'on the wrap',
-  'families.look.lettering-place.clear-wrap': 'on a clear wrap below',
+  'families.look.lettering-place.clear-wrap': 'printed on a second, clear wrap underneath',
   'families.look.lettering-place.nowhere': 'none',
   'families.look.vent-disc.four-lines': 'four lines',
   'families.look.vent-disc.raised-button': 'a raised button',

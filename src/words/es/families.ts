@@ -12,7 +12,7 @@ export const families: Partial<Catalogue> = {
   'family.choice.retired': '{name}: retirado{next, select, none {} other {, usa {next}}}',
   'family.choice.built': 'Construida así: {title}',
   'family.choice.more': 'No está aquí: escribe más letras o sigue sin elegir',
-  'families.title': '{name} de {maker} · {format}',
+  'families.title': '{name} de {maker} · {size}',
   'families.state.draft': 'Borrador: solo lo ve la moderación',
   'families.state.in-review': 'Espera a una segunda persona de la moderación',
   'families.state.in-force': 'En vigor: versión {number}',
@@ -23,9 +23,10 @@ export const families: Partial<Catalogue> = {
   'families.form.maker': 'Fabricante',
   'families.kind.bare': 'Sin circuito de protección',
   'families.kind.protected': 'Con circuito de protección',
-  'families.built.title': '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que corresponde en todos los rasgos.',
+  'families.built.title':
+    '### ¿Cómo está hecha una {name} buena?\nPulsa la letra que no contradice nada de lo que sabes.',
   'families.built.none-fits':
-    '**Una letra que no corresponde descarta celdas buenas.** ¿Ninguna corresponde? Parte de una celda buena, o cambia la más parecida.',
+    '**Una letra equivocada descarta celdas buenas.** ¿No queda ninguna? Parte de una celda buena.',
   'families.from-cell': 'Partir de una celda buena',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Tamaño y tipo',
@@ -35,7 +36,7 @@ export const families: Partial<Catalogue> = {
   'families.built.line': '**{feature}:** {looks}',
   'families.feature.at': '{feature}: {made}',
   'families.feature.several': '{feature}: {count, number} formas son normales',
-  'families.feature.open': '{feature}: aún no se dice nada',
+  'families.feature.open': '+ {feature}',
   'families.line.open': '**{feature}:** {counts}',
   'families.counts':
     '{options}: {tells, select, must {descartada} strong {señal fuerte} moderate {señal media} other {señal débil}}{mark}',
@@ -44,7 +45,7 @@ export const families: Partial<Catalogue> = {
   'families.tested.middle': 'en una prueba de 1 a 5 A',
   'families.tested.low': 'en una prueba a 1 A o menos',
   'families.counts.nothing': 'otra cosa no demuestra nada',
-  'families.no-bearing': 'No demuestra nada: {features}.',
+  'families.no-bearing': 'Por ahora no cuenta: {features}.',
   'families.size':
     '**Tamaño:** {diameter, number} × {length, number} mm · fuera de {thin, number} a {thick, number} mm de diámetro o de {short, number} a {long, number} mm de longitud: señal débil',
   'families.resistance':
@@ -98,6 +99,7 @@ export const families: Partial<Catalogue> = {
   'families.button.ask': 'Pedir una segunda opinión',
   'families.button.agree': 'De acuerdo: poner en vigor',
   'families.button.send-back': 'Devolver',
+  'families.button.take-back': 'Retirarlo',
   'families.button.look': 'Mirarlo',
   'families.button.back-to': 'Volver a la {number}',
   'families.button.rewrap-on': 'No contarlo en las reenfundadas abiertamente',
@@ -109,10 +111,13 @@ export const families: Partial<Catalogue> = {
   'families.button.accept': 'Aceptar {number}',
   'families.feature.title': '### {name}: {feature}\n{ask}',
   'families.feature.made': 'Una buena muestra',
+  'families.feature.press': '**Pulsa lo que muestra una buena.** ¿Varias cosas? Marca las demás después.',
+  'families.feature.tick': 'Marca lo que muestra una buena',
   'families.feature.made.all': 'Todo lo marcado vale como correcto. Quita la marca de lo que no lo es.',
   'families.feature.tells': 'Cualquier otra cosa',
   'families.feature.earned':
-    'Como mucho puede ser: {most}. Una celda de referencia da una señal; para descartar hace falta que lo diga una construcción, o cinco celdas de personas y pedidos distintos (ahora {have, number}).',
+    'Como mucho: {most}. Con celdas buenas puede más: una da una señal media; tres, una fuerte. Para descartar hace falta que lo diga la construcción, o cinco, de personas y pedidos distintos (ahora {have, number}).',
+  'families.feature.more': 'Las celdas de referencia la hacen más fuerte.',
   'families.reference.title': 'Una celda buena',
   'families.reference.how': '¿Cómo sabes que es buena?',
   'families.how.maker': 'Del fabricante',
@@ -135,10 +140,10 @@ export const families: Partial<Catalogue> = {
   'families.fake.says': 'Una frase: qué se vio',
   'families.fake.look': 'Qué muestra',
   'families.try.title': '### Prueba: {name}, versión {number}',
-  'families.try.cases': 'Se probó con {count, number} celdas inventadas: cada una salió como debe.',
-  'families.try.nothing-found': 'Una celda hecha así puede llegar a «no se encontró nada».',
+  'families.try.cases': 'Se probó con {count, number} celdas inventadas: cada una salió como se describió.',
+  'families.try.nothing-found': 'Una celda buena puede llegar a «no se encontró nada», el mejor resultado.',
   'families.try.open-ended':
-    'Se sabe demasiado poco para «no se encontró nada»: una celda hecha así queda sin aclarar.',
+    'Se sabe demasiado poco para «no se encontró nada», el mejor resultado: una celda buena queda sin aclarar.',
   'families.try.diff': '**Qué cambia**',
   'families.try.same': 'No cambia nada.',
   'families.back-test.few': 'De las comprobaciones de semanas cerradas cambiarían pocas.',
@@ -188,12 +193,13 @@ export const families: Partial<Catalogue> = {
   'families.saved.less':
     'Cualquier otra cosa queda en «{now}»; antes era «{before}». Elige abajo con cuánta fuerza cuenta.',
   'families.put-in-force': '{name}: la versión {number} está en vigor para toda comprobación desde ahora.',
-  'families.sent-back': 'Devuelto al borrador.',
+  'families.sent-back': 'Vuelve a ser un borrador.',
   'families.retired': 'Retirado. Las comprobaciones abiertas siguen con él.',
   'families.discarded': 'El borrador ya no está.',
   'families.asked':
     'Ya está pedido. {alone, select, yes {No se ve a otra persona de la moderación: pulsa tú «De acuerdo: poner en vigor».} other {Debe aceptarlo otra persona de la moderación, {place, select, here {en {channel} o } other {}}con /modelo lista. Si en un día no lo hace nadie, puedes hacerlo tú.}}',
-  'families.waits': '### {name}: la versión {number} espera\n{who} dice: {why}',
+  'families.waits':
+    '### {title}\nLa versión {number} espera. {who} {reason, select, none {no dio ningún motivo.} other {dice: {why}}}',
   'families.waits.mine': '### {name}: la versión {number} espera',
   'families.why': '¿Por qué? Una frase para el historial',
   'families.why.first': 'Primera versión',
@@ -256,22 +262,19 @@ export const families: Partial<Catalogue> = {
     'Qué versiones, celdas de referencia y fotos de los modelos de tu servidor hiciste, aceptaste o aportaste. Al borrar se quitan tu nombre y tus motivos; lo que se dijo de las celdas queda.',
   'families.strengths':
     'Las señales se suman: hacen dudosa una celda {strong, number} fuerte, {moderate, number} medias o {weak, number} débiles.',
-  'families.feature.unsaid':
-    '¿Algo que ningún rasgo de aquí puede decir, como cuántas líneas de letras hay? Añade una foto con una frase: quien comprueba la ve junto a la pregunta. No cuenta nada.',
   'families.origin.built':
     'Rasgos como en {letter, select, none {la construcción elegida} other {la construcción {letter} del bot}}.',
   'families.origin.set':
-    '{mark} Puesto aquí, por la moderación o según una celda buena; los demás rasgos como en {letter, select, none {la construcción elegida} other {la construcción {letter} del bot}}.',
+    '{mark} Puesto aquí; los demás rasgos como en {letter, select, none {la construcción elegida} other {la construcción {letter} del bot}}.',
   'families.origin.own': 'Todo esto se ha puesto aquí, por la moderación o según celdas buenas.',
   'families.unknown.line': 'No se sabe, así que no cuenta: {features}.',
-  'families.undescribed.line': 'No se describe, así que no cuenta: {features}.',
   'families.unknown.choose': 'Marca lo que no sabes…',
   'families.unknown.now': 'Ahora no se sabe: {features}. Quita una marca y queda como al principio.',
   'families.unknown.back': 'Otra vez como al principio: {features}.',
   'families.waiting.note':
     '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación. {count, plural, one {Míralo y acéptalo o devuélvelo} other {Míralos y acepta o devuelve cada uno}}.',
   'families.built.means':
-    'Disco de venteo: bajo el contacto positivo. Marcas de soldadura: las del fabricante, en el contacto. Hoyuelos: huecos bajo el anillo, no abolladuras.',
+    '«?» o sin nombrar: queda abierto, se puede añadir después.\n-# Disco de venteo: bajo el contacto positivo. Marcas de soldadura: las del fabricante, en el contacto. Hoyuelos: huecos bajo el anillo, no abolladuras.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
   'families.button.again': 'Abrir otra vez el formulario, ya relleno',
   'families.try.first': 'Aún no hay comprobaciones de este modelo.',

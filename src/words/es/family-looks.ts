@@ -12,7 +12,7 @@ export const familyLooks: InWordsOf<typeof english> = {
   'families.look.code-place.nowhere': 'ninguno',
   'families.look.lettering-place.can': 'en la carcasa',
   'families.look.lettering-place.wrap': 'en la funda',
-  'families.look.lettering-place.clear-wrap': 'en una funda transparente debajo',
+  'families.look.lettering-place.clear-wrap': 'sobre una segunda funda, transparente, de debajo',
   'families.look.lettering-place.nowhere': 'ninguna',
   'families.look.vent-disc.four-lines': 'cuatro líneas',
   'families.look.vent-disc.raised-button': 'un relieve redondo',

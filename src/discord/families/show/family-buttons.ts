@@ -1,5 +1,5 @@
-// The buttons that stand on more than one page of a family: a check of such a cell, agreeing to what waits, sending it back.
-import { ButtonStyle } from 'discord.js'
+// The buttons that stand on more than one page of a family: a check of such a cell, trying a draft, agreeing to what waits, sending it back.
+import { type APIButtonComponent, ButtonStyle } from 'discord.js'
 import type { ServerFamily } from '../../../families/family.ts'
 import type { Say } from '../../../words/say.ts'
 import { pressButton } from '../../message/parts.ts'
@@ -20,5 +20,18 @@ export const agreeButton = (say: Say, { family, proposed }: WorkingOn) =>
     ButtonStyle.Success,
   )
 
-export const sendBackButton = (say: Say, { family }: WorkingOn) =>
-  pressButton(idFor(family.id, family.revision)({ is: 'send-back' }), say('families.button.send-back'))
+/** Of whoever looks at what waits: whether they may agree, and whether they have asked for it themselves. */
+export type Standing = { readonly agree: boolean; readonly own: boolean }
+
+export const sendBackButton = (say: Say, { family }: WorkingOn, own: boolean) =>
+  pressButton(
+    idFor(family.id, family.revision)({ is: 'send-back' }),
+    say(own ? 'families.button.take-back' : 'families.button.send-back'),
+  )
+
+/** Tries what would come into force. */
+export const tryButton = (
+  say: Say,
+  { id, revision, review }: Pick<ServerFamily, 'id' | 'revision' | 'review'>,
+): APIButtonComponent =>
+  pressButton(idFor(id, revision)({ is: 'try' }), say('families.button.try'), review ? undefined : ButtonStyle.Primary)

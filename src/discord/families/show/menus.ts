@@ -12,15 +12,15 @@ import { fitsSize } from '../../../families/edit.ts'
 import { type Construction, type Facts, formats, kinds } from '../../../families/facts/facts-schema.ts'
 import type { FamilyHead } from '../../../families/family-store.ts'
 import { featuresOf, leadingFeatures, offeredFeatures } from '../../../families/features.ts'
-import { type Begun, type Sayable, sayable } from '../../../families/not-known.ts'
+import { type Begun, isTelling, type Sayable, sayable } from '../../../families/not-known.ts'
 import { writeFigures } from '../../../families/read-figures.ts'
 import { howKnown } from '../../../families/strength/references.ts'
 import { sayCounts, sayLooks, strongest } from '../../../words/family-facts-words.ts'
-import { sayFeature, sayOption } from '../../../words/family-words.ts'
+import { sayFeature, sayOption, saySize } from '../../../words/family-words.ts'
 import { bare } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { form, lineField, menuField, radioField, textField } from '../../message/form.ts'
-import { cut } from '../../message/parts.ts'
+import { cut, pressButton } from '../../message/parts.ts'
 
 type Row = APIActionRowComponent<APIStringSelectComponent>
 
@@ -54,14 +54,47 @@ export const fitting = (constructions: readonly Construction[], { identity }: Fa
 
 export const letterOf = (i: number): string => String.fromCharCode(65 + i)
 
-/** Every feature that something can be said of, in the check's order, with what a good one shows and what anything else is. */
-export function featureMenu(say: Say, base: Pack, id: string, facts: Facts): Row {
+type Besides = { readonly unknown?: readonly string[]; readonly page?: string }
+
+/**
+ * Every feature that something can be said of, with what a good one shows and what anything else is: first what cells are told apart by
+ * and nobody has said anything of, then the rest, in the check's order. `unknown`: what is said not to be known; `page`: whose page it is.
+ */
+export function featureMenu(say: Say, base: Pack, id: string, facts: Facts, { unknown = [], page }: Besides = {}): Row {
+  const all = offeredFeatures(base, facts, mostOptions).filter(one => one !== page)
+  const open = leftOpen(facts, unknown)
+  const isOpen = (one: string) => open.includes(one)
   return menu(
     id,
     say('families.feature.choose'),
-    offeredFeatures(base, facts, mostOptions).map(one => ({ value: one, ...expectationOf(say, base, facts, one) })),
+    [...all.filter(isOpen), ...all.filter(one => !isOpen(one))].map(one => ({
+      value: one,
+      ...expectationOf(say, base, facts, one),
+    })),
   )
 }
+
+/** What cells are told apart by, and of which nothing counts, though nobody has said that it is not known. */
+export const leftOpen = ({ traits }: Pick<Facts, 'traits'>, unknown: readonly string[]): string[] =>
+  leadingFeatures.filter(one => !isTelling(traits[one]) && !unknown.includes(one))
+
+/** A button for each feature that is left open, so that it takes one press; `page`: whose page it is. */
+export const openButtons = (
+  say: Say,
+  base: Pack,
+  id: ReturnType<typeof idFor>,
+  facts: Facts,
+  { unknown = [], page }: Besides,
+) =>
+  leftOpen(facts, unknown)
+    .filter(one => one !== page)
+    .slice(0, 5)
+    .map(feature =>
+      pressButton(
+        id({ is: 'feature', feature }),
+        cut(say('families.feature.open', { feature: sayFeature(say, base, feature) }), 80),
+      ),
+    )
 
 /** What can be said not to be known, and comes back the same way; `begun`: from where. */
 export const sayableIn = (base: Pack, facts: Facts, begun: Begun): Sayable[] => sayable(base, facts, begun, mostOptions)
@@ -82,7 +115,7 @@ const mostLabel = 100
 function expectationOf(say: Say, base: Pack, { traits }: Facts, id: string): { label: string; description?: string } {
   const feature = sayFeature(say, base, id)
   const trait = traits[id]
-  if (!trait) return { label: say('families.feature.open', { feature }) }
+  if (!trait || !isTelling(trait)) return { label: say('families.feature.open', { feature }) }
   // The page says it in the same words; where they are too long, the strongest of it.
   const counts = sayCounts(say, base, id, trait)
   const tells = {
@@ -152,7 +185,7 @@ export function identityForm(say: Say, custom_id: string, typed?: IdentityTyped)
   const { name = '', maker = '', size, figures = '' } = typed ?? {}
   const options = sizes.map(one => ({
     value: one.value,
-    label: say('families.form.one-size', { format: one.format, kind: say(`families.kind.${one.kind}`) }),
+    label: saySize(say, one),
     default: one.value === size,
   }))
   return form(custom_id, say('families.form.title'), [

@@ -28,27 +28,12 @@ export function sayOrigin(say: Say, base: Pack, constructions: readonly Construc
   )
   return {
     set: origin?.is === 'built' ? origin.set : new Set(),
+    open: leadingFeatures.filter(one => !facts.traits[one] && !unknown.some(each => each.feature === one)),
     says: [
       ...(origin ? [sayWhence(say, constructions, facts, origin)] : []),
       ...(unknown.length > 0 ? [say('families.unknown.line', { features })] : []),
-      ...sayUndescribed(
-        say,
-        base,
-        facts,
-        unknown.map(one => one.feature),
-      ),
     ],
   }
-}
-
-/** What cells are told apart by, and nobody has said anything of; what was said not to be known has a line of its own. */
-function sayUndescribed(say: Say, base: Pack, { traits }: Facts, unknown: readonly string[]): string[] {
-  const open = leadingFeatures.filter(one => !traits[one] && !unknown.includes(one))
-  const features = together(
-    say,
-    open.map(one => sayFeature(say, base, one)),
-  )
-  return open.length > 0 ? [say('families.undescribed.line', { features })] : []
 }
 
 type Origin = NonNullable<ReturnType<typeof originOf>>

@@ -1,23 +1,21 @@
-// The pages of a family: what everybody sees, what moderators work on, and each of its parts.
+// The pages of a family: what everybody sees, what moderators work on, and what else they can do with it.
 
 import { ButtonStyle } from 'discord.js'
 import type { FamilyAct } from '../../../custom-ids/family-id.ts'
 import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Construction } from '../../../families/facts/facts-schema.ts'
 import type { ServerFamily, Version } from '../../../families/family.ts'
-import { featuresOf } from '../../../families/features.ts'
-import { mayTell, standingOf } from '../../../families/strength/earned.ts'
 import type { ShownPicture } from '../../../services/pictures/shown-picture.ts'
 import { sayDay } from '../../../words/dates.ts'
-import { sayFacts, sayStrengths, sayWays, unmarked } from '../../../words/family-facts-words.ts'
-import { sayFeature, sayOption, sayTitle } from '../../../words/family-words.ts'
+import { sayFacts, sayWays, unmarked } from '../../../words/family-facts-words.ts'
+import { sayTitle } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import { nothingPictured, type Pictured } from '../family-photos.ts'
 import type { WorkingOn } from '../working-on.ts'
-import { agreeButton, checkButton, sendBackButton } from './family-buttons.ts'
-import { featureMenu, fitting, idFor, letterOf, menu, notKnownMenu, sayableIn } from './menus.ts'
+import { agreeButton, checkButton, type Standing, sendBackButton, tryButton } from './family-buttons.ts'
+import { featureMenu, fitting, idFor, letterOf, notKnownMenu, openButtons, sayableIn } from './menus.ts'
 import { begunOf, sayOrigin } from './say-origin.ts'
 
 export type PageExtras = {
@@ -69,19 +67,20 @@ export function showPublicly(
 
 export const cutLines = (lines: readonly string[]): string => cut(lines.join('\n'), 3000)
 
-/** The page its moderators work on: what would come into force, at the strengths it has earned. `agree`: whether whoever looks may agree to what waits. Until something is known, the ways of building are offered. */
+/** The page its moderators work on: what would come into force, at the strengths it has earned. Until something is known, the ways of building are offered. */
 export function showWork(
   say: Say,
   base: Pack,
   constructions: readonly Construction[],
   work: WorkingOn,
-  { note, pictures = [], agree = false }: PageExtras & { readonly agree?: boolean } = {},
+  { note, pictures = [], agree = false, own = false }: PageExtras & Partial<Standing> = {},
 ): ShownMessage {
   const { family, facts, proposed, references } = work
   if (Object.keys(facts.traits).length === 0) return showBuilding(say, base, constructions, work, { note, pictures })
   const id = idFor(family.id, family.revision)
   const button = (act: FamilyAct, label: string, style?: ButtonStyle.Primary) => pressButton(id(act), label, style)
   const all = sayableIn(base, facts, begunOf(constructions, work))
+  const unknown = all.filter(one => one.notKnown).map(one => one.feature)
   const notKnown = notKnownMenu(say, base, id({ is: 'all-not-known' }), all)
   return message(
     [
@@ -91,20 +90,19 @@ export function showWork(
       text(cutLines(sayFacts(say, base, proposed.facts, sayOrigin(say, base, constructions, work)))),
       small(sayState(say, family)),
       ...rows([
-        ...(agree ? [agreeButton(say, work), sendBackButton(say, work)] : []),
+        ...(agree ? [agreeButton(say, work), sendBackButton(say, work, own)] : []),
         ...(family.review && !agree
           ? [button({ is: 'waiting' }, say('families.button.waiting'), ButtonStyle.Primary)]
           : []),
-        ...(family.draft || family.head === 0
-          ? [button({ is: 'try' }, say('families.button.try'), family.review ? undefined : ButtonStyle.Primary)]
-          : [checkButton(say, family)]),
+        ...(family.draft || family.head === 0 ? [tryButton(say, family)] : [checkButton(say, family)]),
         button({ is: 'figures' }, say('families.button.figures')),
         button({ is: 'references' }, `${say('families.button.references')} ${references.length || ''}`.trim()),
         button({ is: 'fakes' }, `${say('families.button.fakes')} ${facts.fakes.length || ''}`.trim()),
         button({ is: 'photos', page: 1 }, say('families.button.photos')),
         button({ is: 'more' }, say('families.button.more')),
       ]),
-      featureMenu(say, base, id({ is: 'choose-feature' }), facts),
+      ...rows(openButtons(say, base, id, facts, { unknown })),
+      featureMenu(say, base, id({ is: 'choose-feature' }), facts, { unknown }),
       ...notKnown,
       small(`${say('families.page.unsaid')}\n${say('caution.line')}`),
     ],
@@ -167,96 +165,3 @@ export function showMore(say: Say, { family, facts }: WorkingOn): ShownMessage {
     small(say('caution.line')),
   ])
 }
-
-/** One feature: what a good one shows, how strongly anything else tells, and how much it may. */
-export function showFeature(
-  say: Say,
-  base: Pack,
-  constructions: readonly Construction[],
-  { family, facts, references }: WorkingOn,
-  featureId: string,
-  { note, pictures = [] }: PageExtras = {},
-): ShownMessage {
-  const id = idFor(family.id, family.revision)
-  const feature = featuresOf(base).get(featureId)
-  const trait = facts.traits[featureId] ?? { made: [], against: [], remarks: [] }
-  const construction = constructions.find(one => one.construction === facts.from?.construction)
-  const [entry] = trait.against.filter(one => !one.together)
-  const options = feature?.answer.options ?? []
-  const probe = entry ?? {
-    options: options.map(one => one.id).filter(one => !trait.made.includes(one) && one !== 'other'),
-    tells: 'must' as const,
-    from: 'moderator' as const,
-  }
-  const most = mayTell(featureId, trait, probe, construction, references)
-  const steps = ['must', 'strong', 'moderate', 'weak'] as const
-  const allowed = [...steps.slice(most === 'none' ? 4 : steps.indexOf(most)), 'no-bearing' as const]
-  // What is wished for counts as much as it may.
-  const allowedNow = entry ? allowed[0] : 'no-bearing'
-  const rewrapped = trait.against.some(one => one.unless === 'open-rewrap')
-  const strength = most === 'none' ? 'no-bearing' : most
-  return message(
-    [
-      ...noted(note),
-      text(
-        say('families.feature.title', {
-          name: plain(facts.identity.name),
-          feature: sayFeature(say, base, featureId),
-          ask: askOf(say, base, featureId),
-        }),
-      ),
-      ...gallery(pictures),
-      text(`**${say('families.feature.made')}**\n-# ${say('families.feature.made.all')}`),
-      menu(
-        id({ is: 'made', feature: featureId }),
-        say('families.feature.made'),
-        options.map(one => ({
-          value: one.id,
-          label: cut(sayOption(say, base, featureId, one.id), 100),
-          default: trait.made.includes(one.id),
-        })),
-        Math.min(5, options.length - 1),
-      ),
-      ...(trait.made.length > 0
-        ? [
-            text(`**${say('families.feature.tells')}**`),
-            menu(
-              id({ is: 'tells', feature: featureId }),
-              say('families.feature.tells'),
-              allowed.map(one => ({
-                value: one,
-                label: say(`families.strength.${one}`),
-                default: one === (entry && allowed.includes(entry.tells) ? entry.tells : allowedNow),
-              })),
-            ),
-            small(
-              `${sayStrengths(say)}\n${say('families.feature.earned', {
-                most: say(`families.strength.${strength}`),
-                have: standingOf(featureId, trait.made, references).agree,
-              })}`,
-            ),
-          ]
-        : []),
-      ...rows([
-        pressButton(id({ is: 'page' }), say('families.button.page'), ButtonStyle.Primary),
-        ...(entry
-          ? [
-              pressButton(
-                id({ is: 'rewrap', feature: featureId, on: !rewrapped }),
-                say(`families.button.rewrap-${rewrapped ? 'off' : 'on'}`),
-              ),
-            ]
-          : []),
-        pressButton(id({ is: 'not-known', feature: featureId }), say('families.button.not-known')),
-        pressButton(id({ is: 'new-photo-of', feature: featureId }), say('families.button.add-photo')),
-      ]),
-      small(`${say('families.feature.unsaid')}\n${say('caution.line')}`),
-    ],
-    pictures,
-  )
-}
-
-const askOf = (say: Say, base: Pack, feature: string): string =>
-  base.words[say.locale.slice(0, 2)]?.questions[feature]?.ask ??
-  base.questions.find(one => one.id === feature)?.ask ??
-  ''

@@ -98,7 +98,8 @@ export function showHistory(
       when: sayDay(say, one.at),
       by: who(one.by),
       agreed: one.agreedBy === null ? 'alone' : who(one.agreedBy),
-      why: plain(one.why),
+      // The first version may be its own reason.
+      why: one.why === '' && one.number === 1 ? say('families.why.first') : plain(one.why),
       undoes: one.undoes ?? 0,
     }),
   )

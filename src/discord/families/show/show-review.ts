@@ -5,13 +5,13 @@ import type { Difference } from '../../../families/diff.ts'
 import type { Version } from '../../../families/family.ts'
 import type { ReviewRefusal } from '../../../families/review.ts'
 import { type Marked, sayFacts } from '../../../words/family-facts-words.ts'
-import { sayDifference, sayFactProblem } from '../../../words/family-words.ts'
+import { sayDifference, sayFactProblem, sayTitle } from '../../../words/family-words.ts'
 import { plain } from '../../../words/plain.ts'
 import type { Say } from '../../../words/say.ts'
 import { cut, gallery, message, pressButton, rows, type ShownMessage, small, text } from '../../message/parts.ts'
 import type { Trial } from '../try-family.ts'
 import type { WorkingOn } from '../working-on.ts'
-import { agreeButton, checkButton, sendBackButton } from './family-buttons.ts'
+import { agreeButton, checkButton, type Standing, sendBackButton } from './family-buttons.ts'
 import { idFor } from './menus.ts'
 import { cutLines, type PageExtras } from './show-page.ts'
 
@@ -76,7 +76,7 @@ export function showAsked(
   base: Pack,
   work: WorkingOn,
   changes: readonly Difference[],
-  { note, agree, marked, pictures = [] }: PageExtras & { readonly agree: boolean; readonly marked: Marked },
+  { note, agree, own, marked, pictures = [] }: PageExtras & Standing & { readonly marked: Marked },
 ): ShownMessage {
   const { family, facts, proposed } = work
   const id = idFor(family.id, family.revision)
@@ -85,12 +85,15 @@ export function showAsked(
   // Whoever has just asked, and may not agree, has read all of it.
   const mine = note !== undefined && !agree
   const who = review ? `<@${review.by}>` : ''
-  const asked = { name: plain(facts.identity.name), number, who, why: plain(review?.why ?? '') }
+  const why = plain(review?.why ?? '')
+  const asked = { title: sayTitle(say, facts.identity), number, who, why, reason: why === '' ? 'none' : 'said' }
   const shown = mine ? [] : pictures
   return message(
     [
       ...(note ? [text(note)] : []),
-      text(mine ? say('families.waits.mine', asked) : say('families.waits', asked)),
+      text(
+        mine ? say('families.waits.mine', { name: plain(facts.identity.name), number }) : say('families.waits', asked),
+      ),
       ...gallery(shown),
       ...(mine
         ? []
@@ -101,8 +104,9 @@ export function showAsked(
           ]),
       ...rows([
         ...(agree ? [agreeButton(say, work)] : []),
-        sendBackButton(say, work),
-        pressButton(id({ is: 'page' }), say('families.button.look')),
+        sendBackButton(say, work, own),
+        // Who reads it here is led to what they can do there.
+        pressButton(id({ is: 'page' }), say(mine ? 'families.button.look' : 'families.button.change')),
       ]),
       small(say('caution.line')),
     ],
