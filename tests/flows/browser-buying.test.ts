@@ -21,7 +21,7 @@ inBrowser('buying on a phone', ({ open: openWindow }) => {
     await runByClicks(page, 'check start')
     await press(page, say('beginning.full'))
     for (let i = 0; i < 20 && !who.asks.test(await wordsOf(page)); i++) await press(page, say('check.unsure'))
-    expect(await press(page, who.happening)).toMatch(new RegExp(`^${say('safety.now')}`))
+    expect(await press(page, who.happening)).toMatch(new RegExp(`^🛑 ${say('safety.now')}`))
     expect(await tooWide(page)).toEqual([])
     // Nothing about letters stands beside what to do.
     expect(await page.getByRole('button', { name: say('letter.write') }).count()).toBe(0)

@@ -47,7 +47,7 @@ test('danger: what to do and nothing else, the letter behind the details, change
   expect(labelsOf(verdict)).toContain('Show it here')
   let letter = await letterFrom(wren(), verdict, 'Write to the seller')
   expect(text(letter)).toMatch(
-    /^\*\*First the cell[\s\S]*Get away from the cell[\s\S]*```\nAbout my order \[order number\]/,
+    /^\*\*First the cell[\s\S]*Drop the cell if you are holding it[\s\S]*```\nAbout my order \[order number\]/,
   )
   expect(text(letter)).toMatch(/The following is unsafe[\s\S]*hot, smoking, hissing/)
   expect(text(letter)).toMatch(caution)

@@ -11,7 +11,7 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.title': 'Deine Prüfung und andere Leute',
   'hands.text':
     'Kommst du nicht weiter? Helfende (die Moderation, oder wen sie dafür bestimmt hat) können die Frage für dich beantworten. Solange sie offen ist, kann die Moderation auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Auch du kannst die Prüfung übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie oder übergibst die Prüfung. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
-  'hands.ask-about': 'Manche Fragen konntest du nicht beantworten. Bei einer davon kann jemand mit dir nachsehen:',
+  'hands.ask-about': 'Manche Fragen konntest du nicht beantworten. Bei einer davon kann jemand mit dir nachsehen; dass ein Gefahrenzeichen fehlt, kannst aber nur du sehen:',
   'hands.ask-about.choose': 'Um Hilfe bitten bei …',
   'hands.ask-after':
     'Um jemanden zu etwas zu fragen, das du nicht erkennen konntest: Drück unter dem Ergebnis „{change}“, wähl die Frage und dann „{hands}“.',
@@ -143,7 +143,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Diese Antwort allein hieße: Die Zelle ist nicht das, wofür sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; bleibst du bei deiner Antwort, gilt sie.',
   'helping.untold.result':
     'Gib {holder} jetzt auf anderem Weg Bescheid: Bis das Ergebnis der Prüfung gelesen ist, darf die Zelle nicht angefasst werden. Der Bot konnte es nicht melden. /prüfung fortsetzen zeigt es.',
-  'word.danger': `{who}, stopp: Die Prüfung hat eine Gefahr erkannt ({what}). Hältst du die Zelle, leg sie hin. Geh weg von ihr, und halte andere fern. ${safety['safety.turns']} Frag dann, wer die Prüfung hat, was gefunden wurde.`,
+  'word.danger': `{who}, stopp: Die Prüfung hat eine Gefahr erkannt ({what}). Hältst du die Zelle, lass sie los. Geh weg von ihr, und halte andere fern. ${safety['safety.turns']} Frag danach die Person, die die Prüfung hat, was gefunden wurde.`,
   'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
   'refusal.only-beside-it':
     'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Siehst du die Gefahr auf dem Foto, oder wird sie dir beschrieben, wähl die Antwort, die Gefahr bedeutet. Sonst antworte „Kann ich auch nicht sagen“, oder schick die Frage zurück.',

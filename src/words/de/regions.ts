@@ -6,7 +6,7 @@ import { safety } from './safety.ts'
 
 const ask =
   'nie in den Hausmüll oder die Wertstofftonne. Frag deine Abfallbehörde oder eine Sammelstelle für beschädigte Lithiumzellen, bevor du sie bewegst'
-const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} In einen eigenen Beutel kommt sie erst für den Weg, und nur, wenn die Stelle es so sagt`
+const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Nur wenn all das gilt und die Stelle es so sagt, kommt sie für den Weg in einen eigenen Beutel`
 
 export const regions: InWordsOf<typeof english> = {
   'region.us': 'Vereinigte Staaten',

@@ -10,7 +10,7 @@ const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiu
 const power =
   'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom an der Sicherung oder am Schalter ab.'
 const only =
-  'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht, versengt, durchstochen oder in Salzwasser war und nie auslief:'
+  'Nur wenn sie kalt und ruhig ist, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht, versengt, durchstochen, geöffnet oder in Salz- oder Hochwasser war und nie auslief:'
 const keep =
   'Kleb beide Enden mit Isolierband ab, ohne zu drücken, und bewahre sie trocken und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Sonst fass sie nicht an: Frag die Feuerwehr.'
 
@@ -19,7 +19,7 @@ export const safety: InWordsOf<typeof english> = {
     'Brennt, raucht, zischt oder knistert die Zelle gerade, ist sie heiß, von selbst warm, aufgebläht, versengt oder undicht, oder riecht sie? Wenn ja:',
   'safety.now.sign':
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
-  'safety.now': 'Geh jetzt weg von der Zelle, lass sie fallen, wenn du sie hältst, und wähl den Notruf.',
+  'safety.now': 'Lass die Zelle fallen, wenn du sie hältst, geh jetzt weg und wähl den Notruf.',
   'safety.now.worn':
     'Steckt sie in deiner Kleidung, in einer Tasche, die du trägst, oder einem Gerät in deiner Hand, greif nicht nach ihr: Zieh das Kleidungsstück aus, lass Tasche oder Gerät fallen und geh weg.',
   'safety.now.far':
@@ -32,12 +32,12 @@ export const safety: InWordsOf<typeof english> = {
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Es kann noch Wochen später wieder anfangen.',
   'safety.cooling': `Nur in einem Fall ist es anders: Sie wurde im Gebrauch heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Dann lass sie und ihr Gerät, wo sie sind, fass beides nicht mehr an, auch nicht zur Probe, und benutze und lade sie nie wieder. Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
-    'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Flüssigkeit, Kruste oder Pulver',
+    'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Halte andere fern. Bleib und schlaf nicht in dem Raum. Nur wenn sie am Strom hängt und du nicht nah heranmusst: Schalte ihn an der Sicherung oder am Schalter ab.',
+    'Halte andere fern. Verlass den Raum, und schlaf nicht darin. Nur wenn sie am Strom hängt und du nicht nah heranmusst: Schalte ihn an der Sicherung oder am Schalter ab.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
@@ -48,13 +48,13 @@ export const safety: InWordsOf<typeof english> = {
     'Gab es in den letzten 24 Stunden Sturz, Delle, Quetschung oder Kurzschluss? Lass sie dann erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war, und sie nie durchstochen oder in Salzwasser war: ${keep}`,
+  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war, und sie nie durchstochen, geöffnet oder in Salz- oder Hochwasser war: ${keep}`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn dich etwas aus der Zelle getroffen hat. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, oder lass jemanden anrufen, und warte mit dem Folgenden nicht. Zieh betroffene Kleidung aus. Wasch Haut mit Wasser und Seife, spül Augen mit klarem Wasser, Lider offen, Kontaktlinsen heraus, je mindestens 15 Minuten. Eingeatmet: Geh ins Freie.',
+    'Erste Hilfe, wenn etwas aus der Zelle an oder in dich kam. Eingeatmet: Geh zuerst ins Freie. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, oder lass jemanden anrufen, und fang mit dem Folgenden schon an. Zieh betroffene Kleidung aus. Wasch Haut mindestens 15 Minuten mit Wasser und Seife. Spül Augen mindestens 15 Minuten mit klarem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht.',
   'safety.aid.swallowed':
     'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':

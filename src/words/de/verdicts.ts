@@ -63,7 +63,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.keep':
     'Heb auf, was den Kauf belegt: das Angebot, die Bestellung, deine Nachrichten, Fotos, die du schon hast.',
   'next.seller':
-    'Schreib dem Verkäufer, dass die Zelle nicht zur Beschreibung passt. Verlang dein Geld zurück, ohne sie zurückzuschicken.',
+    'Passt die Zelle nicht zur Beschreibung, schreib das dem Verkäufer, und verlang dein Geld zurück, ohne sie zurückzuschicken.',
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
   'next.hazard-unsure': `Behandle die Zelle als gefährlich, bis das geklärt ist: Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher: {signs}. ${safety['safety.quiet']}`,

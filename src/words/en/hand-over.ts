@@ -7,8 +7,8 @@ export const handOver = {
   'button.hands': 'Ask or hand over',
   'hands.title': 'Get help, or hand your check over',
   'hands.text':
-    'Stuck on a question? A helper (a moderator, or somebody the moderators chose) can answer it for you. While your question is open, a moderator can also take over the check, and then sees your answers. You can hand the whole check to somebody else too. Nobody else sees your answers unless you share them or hand the check over. If danger is found, the person who started the check is told.',
-  'hands.ask-about': 'You could not tell some questions. A helper can look at one of them with you:',
+    'Stuck on a question? A helper (a moderator, or somebody the moderators chose) can answer it for you. While your question is open, a moderator can also take over the check, and then sees your answers. You can hand the whole check to somebody else too. Apart from that, nobody sees your answers unless you share them or hand the check over. If danger is found, the person who started the check is told.',
+  'hands.ask-about': 'You could not tell some questions. A helper can look at one of them with you; but that a danger sign is absent, only you can see:',
   'hands.ask-about.choose': 'Ask a helper about …',
   'hands.ask-after':
     'To ask a helper about something you could not tell: press “{change}” under the result, choose that question, and then “{hands}”.',
@@ -133,7 +133,7 @@ export const handOver = {
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread a photo. Look once more, then answer again. If you give the same answer, it stands.',
   'helping.untold.result':
     'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. I could not reach them. They can read the result with /check resume.',
-  'word.danger': `{who}, stop: the check of {what} has found danger. If you hold the cell, put it down. Get away from it, and keep others away. ${safety['safety.turns']} Then ask the person who has the check what was found.`,
+  'word.danger': `{who}, stop: the check of {what} has found danger. If you are holding the cell, let go of it now. Get away from it, and keep others away. ${safety['safety.turns']} Then ask the person who has the check what was found.`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':
     'No photo can show that a danger like this is absent: only the person beside the cell can say so. If you see the danger in the photo, or they describe it, choose the answer that means danger. Otherwise answer “I can’t tell either”, or send the question back.',

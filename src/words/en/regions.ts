@@ -4,7 +4,7 @@ import { safety } from './safety.ts'
 // Where a suspect cell goes is asked before it is moved, in each region alike.
 const ask =
   'never in household waste or in recycling collected at home. Ask your waste authority or a recycler that takes damaged lithium cells before you move it'
-const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Only if that place tells you to, put it into a bag of its own to take it there`
+const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Only if all of that holds and that place tells you to, put it into a bag of its own to take it there`
 
 export const regions = {
   'region.us': 'United States',

@@ -10,7 +10,7 @@ const power =
   'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box or a switch.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked, smelled, was pierced or got into salt water:'
+  'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked, smelled, was pierced or opened, or got into salt or flood water:'
 const keep =
   'cover both ends with electrical tape, without pressing, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
 
@@ -36,7 +36,7 @@ export const safety = {
     'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
-    'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it',
+    'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
   'safety.cold.leave': 'Leave the cell where it is, and do not touch it.',
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
@@ -54,14 +54,14 @@ export const safety = {
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet and none of that ever happened, nor was it ever pierced or in salt water: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet, never did anything for which you are told here to get away, and was never pierced, opened or in salt or flood water: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if anything from the cell got on you: if it got into the eyes, was breathed in or swallowed, or the skin hurts, call your emergency number at once, or have someone call, and do not wait to do the rest. Take off clothes it touched. Wash skin with soap and water, rinse eyes with clean water, lids open and contact lenses out, each for at least 15 minutes. Breathed in: go into fresh air.',
+    'First aid if anything from the cell got on or into you. Breathed in: go into fresh air first. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, or have someone call, and start on the rest without waiting for help. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. Rinse eyes with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy.',
   'safety.aid.swallowed':
     'Swallowed: call your emergency number or poison line at once. Rinse out the mouth. Do not eat or drink, and do not try to make yourself or anyone else vomit.',
   'safety.aid.burn':

@@ -58,7 +58,7 @@ export const verdicts = {
   'next.keep':
     'Keep everything that proves the purchase: the listing, the order, your messages, photos you already have.',
   'next.seller':
-    'Tell the seller in writing that the cell does not match its description. Ask for your money back without returning the cell.',
+    'If the cell does not match its description, tell the seller so in writing, and ask for your money back without returning the cell.',
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.hazard-unsure': `Treat the cell as unsafe until this is cleared up. {count, plural, one {# question about danger is} other {# questions about danger are}} still open: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,

@@ -11,7 +11,7 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.title': 'Tu comprobación y los demás',
   'hands.text':
     '¿Te has atascado en una pregunta? Un ayudante (de la moderación, o elegido por la moderación) puede responderla por ti. Mientras la pregunta está abierta, la moderación puede hacerse cargo de la comprobación, y entonces ve tus respuestas. También puedes cedérsela a otra persona. Nadie más ve tus respuestas, salvo que las muestres o que la comprobación pase a otra persona. Si se encuentra un peligro, se avisa a quien empezó la comprobación.',
-  'hands.ask-about': 'Hubo preguntas que no supiste responder. Un ayudante puede mirar una contigo:',
+  'hands.ask-about': 'Hubo preguntas que no supiste responder. Un ayudante puede mirar una contigo; pero que no hay una señal de peligro solo lo puedes ver tú:',
   'hands.ask-about.choose': 'Pedir ayuda con…',
   'hands.ask-after':
     'Para preguntar a un ayudante por algo que no supiste decir: pulsa «{change}» debajo del resultado, elige esa pregunta y después «{hands}».',
@@ -137,7 +137,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
     'Avisa ya a {holder} de otra forma: hasta que lea el resultado de la comprobación, que no toque la celda. El bot no pudo avisar. El resultado se ve con /comprobar seguir.',
-  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Si tienes la celda en la mano, déjala. Aléjate de ella y mantén lejos a los demás. ${safety['safety.turns']} Después pregunta a quien tiene la comprobación qué se encontró.`,
+  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Si tienes la celda en la mano, suéltala. Aléjate de ella y mantén lejos a los demás. ${safety['safety.turns']} Después pregunta a quien tiene la comprobación qué se encontró.`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
     'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Si ves el peligro en la foto, o te lo describen, elige la respuesta que significa peligro. Si no, responde «Yo tampoco sabría decirlo» o devuelve la pregunta.',

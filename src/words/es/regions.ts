@@ -6,7 +6,7 @@ import { safety } from './safety.ts'
 
 const ask =
   'nunca a la basura ni al reciclaje de casa. Antes de moverla, pregunta a tu servicio de residuos o a un punto de reciclaje de celdas de litio dañadas'
-const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Solo si quien la va a recibir te dice que la lleves: métela sola en una bolsa`
+const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Solo si cumple todo eso y quien la va a recibir te dice que la lleves: métela además sola en una bolsa`
 
 export const regions: InWordsOf<typeof english> = {
   'region.us': 'Estados Unidos',

@@ -10,7 +10,7 @@ const call = 'Pregunta a los bomberos, o a un punto de reciclaje de celdas de li
 const power =
   'Solo si no arde ni echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.'
 const only =
-  'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni cayó en agua salada:'
+  'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con agua salada o de inundación:'
 const keep =
   'tapa los dos extremos con cinta aislante, sin apretar, y guárdala seca y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. En cualquier otro caso no la toques: pregunta a los bomberos.'
 
@@ -19,7 +19,7 @@ export const safety: InWordsOf<typeof english> = {
     '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así, haz esto ya:',
   'safety.now.sign':
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
-  'safety.now': 'Aléjate de la celda ahora, suéltala si la tienes en la mano y llama al número de emergencias.',
+  'safety.now': 'Suelta la celda si la tienes en la mano, aléjate ahora mismo y llama al número de emergencias.',
   'safety.now.worn':
     'Si va en tu ropa, en un bolso o en un aparato que tienes en la mano, no metas la mano: quítate la prenda o el bolso, suelta todo y aléjate.',
   'safety.now.far':
@@ -32,7 +32,7 @@ export const safety: InWordsOf<typeof english> = {
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
   'safety.cooling': `Solo un caso es distinto: se calentó al usarla, siempre se pudo sostener, no tiene ni tuvo otra de esas señales y se enfría. Entonces deja ahí la celda y su aparato, no los toques ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
-    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría, no hace nada y no tiene líquido, costra ni residuo',
+    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría, no hace nada, no huele, no tiene líquido, costra ni residuo, y no está hinchada ni chamuscada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
@@ -48,13 +48,13 @@ export const safety: InWordsOf<typeof english> = {
     'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen las 24 horas, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Solo si está fría, no hace nada y nunca pasó nada de eso, ni se perforó, ni cayó en agua salada: ${keep}`,
+  'safety.quiet.keep.never': `Solo si está fría, no hace nada, nunca pasó nada por lo que aquí se diga alejarse, y nunca se perforó, ni se abrió, ni se mojó con agua salada o de inundación: ${keep}`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó lo que salió. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y no esperes para lo demás. Quítate la ropa afectada y las lentes de contacto. Lava al menos 15 minutos la piel con agua y jabón, y al menos 15 los ojos con agua limpia y párpados abiertos. Si lo respiraste, sal al aire libre.',
+    'Primeros auxilios si te alcanzó o te entró lo que salió. Si lo respiraste: sal primero al aire libre. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y empieza con lo que sigue sin esperar. Quítate la ropa afectada. Lava la piel con agua y jabón al menos 15 minutos. Enjuaga los ojos con agua limpia, con los párpados abiertos, al menos 15 minutos; quítate las lentes de contacto solo si salen con facilidad.',
   'safety.aid.swallowed':
     'Si se tragó: enjuaga la boca. No provoques el vómito. No comas ni bebas nada. Llama ya al número de emergencias o al servicio de toxicología.',
   'safety.aid.burn':

@@ -59,7 +59,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'list.rest': '…y {count, number} más',
   'next.keep': 'Guarda lo que demuestra la compra: el anuncio, el pedido, tus mensajes, fotos que ya tengas.',
   'next.seller':
-    'Escribe al vendedor que la celda no coincide con su descripción. Pide que te devuelvan el dinero sin que tú la envíes.',
+    'Si la celda no coincide con su descripción, díselo por escrito al vendedor y pide que te devuelvan el dinero sin que tú la envíes.',
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
   'next.hazard-unsure': `Trátala como peligrosa hasta aclararlo. {count, plural, one {Queda sin aclarar # pregunta sobre peligros} other {Quedan sin aclarar # preguntas sobre peligros}}: {signs}. ${safety['safety.quiet']}`,

@@ -89,17 +89,20 @@ const failed: readonly Key[] = [
   'safety.quiet.wait',
   'safety.quiet.keep',
   'safety.quiet.hand-in',
-  'next.seller',
   'safety.turns',
+  'next.seller',
   'next.keep',
   'next.buy',
 ]
 
+/** What nothing speaks against enough is kept by whoever is unsure of it. */
+const kept: readonly Key[] = ['next.until-sure', 'safety.quiet.wait', 'next.handle', 'next.ask', 'next.buy']
+
 const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {
   'ruled-out': failed,
   doubtful: failed,
-  open: ['next.until-sure', 'next.handle', 'next.ask', 'next.buy'],
-  'nothing-found': ['next.until-sure', 'next.handle', 'next.ask', 'next.buy'],
+  open: kept,
+  'nothing-found': kept,
 }
 
 /** The same for a cell that is left where it is. */

@@ -1,6 +1,5 @@
 // Shows a verdict on one phone screen: the card, the word, why, what to do now, the caution, and the ways on.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
-import { mustKeepOff } from '../../../check/next.ts'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { toolsMissing } from '../../../check/tools.ts'
 import type { Program } from '../../../engine/compile.ts'
@@ -19,9 +18,7 @@ import { aidFor, sayQuestions, stepsFor } from './steps.ts'
 
 /** More reasons and steps than these are not read on a phone; the details have all of them. */
 const mostReasons = 2
-const mostSteps = 4
-/** Where a danger could not be told, whom to ask to take the cell away stands there, too. */
-const mostUntold = 5
+const mostSteps = 5
 
 export function showVerdict(
   say: Say,
@@ -77,7 +74,7 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
     ...kindsOf(say, screen),
     `**${say('part.next')}**`,
     ...stepsFor(program, screen, say)
-      .slice(0, mustKeepOff(program, screen.check) ? mostUntold : mostSteps)
+      .slice(0, mostSteps)
       .map((step, i) => `${i + 1}. ${step}`),
     ...wouldTell(say, program, screen),
   ].join('\n')
