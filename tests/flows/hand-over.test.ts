@@ -238,7 +238,7 @@ describe('asking a moderator', () => {
     // The first question that is asked is whether it smokes, hisses or swells.
     question = await pressed(as('Tomas'), question, 'At least one')
     expect(text(question)).toMatch(/Thank you/)
-    expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. If you hold the cell, put it down/)
+    expect(text(await wordOf(as('Wren')))).toMatch(/has found danger. If you are holding the cell, let go of it now/)
     expect(text(await pressed(as('Wren'), await wordOf(as('Wren')), 'Continue'))).toMatch(
       /Drop the cell if you are holding it, get away now/,
     )

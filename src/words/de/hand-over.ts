@@ -11,7 +11,8 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.title': 'Deine Prüfung und andere Leute',
   'hands.text':
     'Kommst du nicht weiter? Helfende (die Moderation, oder wen sie dafür bestimmt hat) können die Frage für dich beantworten. Solange sie offen ist, kann die Moderation auch die ganze Prüfung übernehmen; dann sieht sie deine Antworten. Auch du kannst die Prüfung übergeben. Sonst sieht niemand deine Antworten, außer du zeigst sie oder übergibst die Prüfung. Wird Gefahr gefunden, erfährt das auch, wer die Prüfung begonnen hat.',
-  'hands.ask-about': 'Manche Fragen konntest du nicht beantworten. Bei einer davon kann jemand mit dir nachsehen; dass ein Gefahrenzeichen fehlt, kannst aber nur du sehen:',
+  'hands.ask-about':
+    'Manche Fragen konntest du nicht beantworten. Bei einer davon kann jemand mit dir nachsehen; dass ein Gefahrenzeichen fehlt, kannst aber nur du sehen:',
   'hands.ask-about.choose': 'Um Hilfe bitten bei …',
   'hands.ask-after':
     'Um jemanden zu etwas zu fragen, das du nicht erkennen konntest: Drück unter dem Ergebnis „{change}“, wähl die Frage und dann „{hands}“.',

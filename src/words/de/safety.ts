@@ -48,13 +48,13 @@ export const safety: InWordsOf<typeof english> = {
     'Gab es in den letzten 24 Stunden Sturz, Delle, Quetschung oder Kurzschluss? Lass sie dann erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und keines der Zeichen für den Notruf je da war, und sie nie durchstochen, geöffnet oder in Salz- oder Hochwasser war: ${keep}`,
+  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und nie ein Gefahrenzeichen da war, und sie nie durchstochen, geöffnet oder in Salz- oder Hochwasser war: ${keep}`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn etwas aus der Zelle an oder in dich kam. Eingeatmet: Geh zuerst ins Freie. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, oder lass jemanden anrufen, und fang mit dem Folgenden schon an. Zieh betroffene Kleidung aus. Wasch Haut mindestens 15 Minuten mit Wasser und Seife. Spül Augen mindestens 15 Minuten mit klarem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht.',
+    'Erste Hilfe, wenn etwas aus der Zelle an oder in dich kam. Eingeatmet: Geh zuerst ins Freie. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, oder lass jemanden anrufen, und fang mit dem Folgenden an: Wart nicht auf Hilfe. Zieh betroffene Kleidung aus. Wasch Haut mindestens 15 Minuten mit Wasser und Seife. Spül Augen mindestens 15 Minuten mit klarem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht.',
   'safety.aid.swallowed':
     'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
   'safety.aid.burn':

@@ -8,7 +8,8 @@ export const handOver = {
   'hands.title': 'Get help, or hand your check over',
   'hands.text':
     'Stuck on a question? A helper (a moderator, or somebody the moderators chose) can answer it for you. While your question is open, a moderator can also take over the check, and then sees your answers. You can hand the whole check to somebody else too. Apart from that, nobody sees your answers unless you share them or hand the check over. If danger is found, the person who started the check is told.',
-  'hands.ask-about': 'You could not tell some questions. A helper can look at one of them with you; but that a danger sign is absent, only you can see:',
+  'hands.ask-about':
+    'You could not tell some questions. A helper can look at one of them with you; but that a danger sign is absent, only you can see:',
   'hands.ask-about.choose': 'Ask a helper about …',
   'hands.ask-after':
     'To ask a helper about something you could not tell: press “{change}” under the result, choose that question, and then “{hands}”.',

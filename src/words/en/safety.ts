@@ -54,14 +54,14 @@ export const safety = {
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet, never did anything for which you are told here to get away, and was never pierced, opened or in salt or flood water: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet, never showed a danger sign, and was never pierced, opened or in salt or flood water: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if anything from the cell got on or into you. Breathed in: go into fresh air first. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, or have someone call, and start on the rest without waiting for help. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. Rinse eyes with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy.',
+    'First aid if anything from the cell got on or into you. Breathed in: go into fresh air first. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, or have someone call, and start on the rest: do not wait for help. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. Rinse eyes with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy.',
   'safety.aid.swallowed':
     'Swallowed: call your emergency number or poison line at once. Rinse out the mouth. Do not eat or drink, and do not try to make yourself or anyone else vomit.',
   'safety.aid.burn':

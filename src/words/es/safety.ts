@@ -48,13 +48,13 @@ export const safety: InWordsOf<typeof english> = {
     'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen las 24 horas, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Solo si está fría, no hace nada, nunca pasó nada por lo que aquí se diga alejarse, y nunca se perforó, ni se abrió, ni se mojó con agua salada o de inundación: ${keep}`,
+  'safety.quiet.keep.never': `Solo si está fría, no hace nada, nunca hubo una señal de peligro, y nunca se perforó, ni se abrió, ni se mojó con agua salada o de inundación: ${keep}`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si te alcanzó o te entró lo que salió. Si lo respiraste: sal primero al aire libre. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y empieza con lo que sigue sin esperar. Quítate la ropa afectada. Lava la piel con agua y jabón al menos 15 minutos. Enjuaga los ojos con agua limpia, con los párpados abiertos, al menos 15 minutos; quítate las lentes de contacto solo si salen con facilidad.',
+    'Primeros auxilios si te alcanzó o te entró lo que salió. Si lo respiraste: sal primero al aire libre. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y empieza con lo que sigue: no esperes a que lleguen. Quítate la ropa afectada. Lava la piel con agua y jabón al menos 15 minutos. Enjuaga los ojos con agua limpia, con los párpados abiertos, al menos 15 minutos; quítate las lentes de contacto solo si salen con facilidad.',
   'safety.aid.swallowed':
     'Si se tragó: enjuaga la boca. No provoques el vómito. No comas ni bebas nada. Llama ya al número de emergencias o al servicio de toxicología.',
   'safety.aid.burn':
