@@ -34,7 +34,7 @@ const held: readonly (readonly [Key, RegExp, string, string] | readonly [Key, Re
   ['privacy.short', /two weeks after the last step/, ...gone],
   ['privacy.short', /nothing with your id on it is kept for longer/, ...gone],
   ['privacy.checks', /your Discord id, the server, when you began/, traces, 'a person sees all of theirs, closed'],
-  ['privacy.checks', /are deleted two weeks after/, 'tests/contracts/check-store.test.ts', 'purges expired checks'],
+  ['privacy.checks', /deleted two weeks after/, 'tests/contracts/check-store.test.ts', 'purges expired checks'],
   ['privacy.checks', /answers are sealed/, 'tests/contracts/closing.test.ts', 'its person can still go on with it'],
   [
     'privacy.checks',
