@@ -277,7 +277,7 @@ export const families: Partial<Catalogue> = {
   'families.waiting.note':
     '{count, plural, one {# Modell wartet} other {# Modelle warten}} auf eine zweite Person aus der Moderation. {count, plural, one {Sieh es an, dann stimm zu oder gib es zurück} other {Sieh jedes an, dann stimm zu oder gib es zurück}}.',
   'families.built.means':
-    '„?“ oder nicht genannt: offen gelassen, danach hinzuzufügen.\n-# Berstscheibe: unter dem Pluskontakt. Schweißpunkte: vom Hersteller, auf dem Kontakt. Vertiefungen: Mulden unter dem Ring, keine Dellen.',
+    '„?“ oder nicht genannt: offen gelassen, danach hinzuzufügen.\nBerstscheibe: unter dem Pluskontakt. Schweißpunkte: vom Hersteller, auf dem Kontakt. Vertiefungen: Mulden unter dem Ring, keine Dellen.',
   'families.refused.figures.bare': '{number} steht da ohne Einheit. Ist das die Kapazität? Dann schreib {number} mAh.',
   'families.button.again': 'Formular ausgefüllt wieder öffnen',
   'families.try.first': 'Noch keine Prüfungen davon.',

@@ -68,7 +68,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Der Bot konnte {holder} nicht benachrichtigen. Sag bitte Bescheid: Mit /prüfung fortsetzen geht es weiter.',
   'word.helped': '{who}: Jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
-    '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Sieh es dir an, bevor du die Zelle wieder anfasst.',
+    '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Fass die Zelle nicht an, bis du es gelesen hast.',
   'word.unsure': `{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich und lass sie liegen. ${safety['safety.quiet']} ${safety['safety.turns']} Deine Prüfung geht weiter.`,
   'word.sent-back': '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',

@@ -30,7 +30,7 @@ export const safety: InWordsOf<typeof english> = {
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Es kann noch Wochen später wieder anfangen.',
-  'safety.cooling': `Nur in einem Fall ist es anders: Sie wurde im Gebrauch heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Dann lass sie und ihr Gerät, wo sie sind, fass beides nicht mehr an, auch nicht zur Probe, und benutze und lade sie nie wieder. Kühlt sie nicht ab: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Nur in einem Fall ist es anders: Sie wurde im Gebrauch heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Dann lass sie und ihr Gerät, wo sie sind, fass beides nicht mehr an, auch nicht zur Probe, und benutze und lade sie nie wieder. Kühlt sie nicht ab, oder weißt du es nicht: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave': 'Lass die Zelle, wo sie ist, und fass sie nicht an.',
@@ -48,7 +48,7 @@ export const safety: InWordsOf<typeof english> = {
     'Gab es in den letzten 24 Stunden Sturz, Delle, Quetschung oder Kurzschluss? Lass sie dann erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und nie ein Gefahrenzeichen da war, und sie nie durchstochen, geöffnet oder in Salz- oder Hochwasser war: ${keep}`,
+  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist und sie nie brannte, rauchte, heiß wurde, aufgebläht war, auslief oder roch, und nie durchstochen, geöffnet oder in Salz- oder Hochwasser war: ${keep}`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
@@ -56,7 +56,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid':
     'Erste Hilfe, wenn etwas aus der Zelle an oder in dich kam. Eingeatmet: Geh zuerst ins Freie. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, oder lass jemanden anrufen, und fang mit dem Folgenden an: Wart nicht auf Hilfe. Zieh betroffene Kleidung aus. Wasch Haut mindestens 15 Minuten mit Wasser und Seife. Spül Augen mindestens 15 Minuten mit klarem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht.',
   'safety.aid.swallowed':
-    'Verschluckt: Spül den Mund aus. Löse kein Erbrechen aus, weder bei dir noch bei anderen. Iss und trink nichts. Wähl sofort den Notruf oder Giftnotruf.',
+    'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Iss und trink nichts, und löse kein Erbrechen aus, weder bei dir noch bei anderen.',
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Wähl sofort den Notruf, oder lass jemand anderen anrufen. Halte die verbrannte Stelle 20 Minuten unter kühles fließendes Wasser. Lass dran, was an der Haut klebt.',
   'safety.test':

@@ -16,7 +16,7 @@ export const check = {
   'check.letter': '{letter} · {label}',
   'care.look': 'No need to touch the cell.',
   'care.handle': `${safety['safety.quiet.only']} hold the cell gently, with both ends away from metal. Otherwise leave it, and answer “Can’t tell”.`,
-  'care.meter': `You need a measuring tool. ${safety['safety.quiet.only']} pick it up to measure it, with no metal but the tool near its ends. Otherwise, or without a tool, leave it and answer “Can’t tell”.`,
+  'care.meter': `You need a measuring tool. ${safety['safety.quiet.only']} pick it up to measure it, with all metal but probes away from its ends. Otherwise, or without a tool, leave it and answer “Can’t tell”.`,
   'care.unwrap': 'Do not lift, cut, pry or force anything.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': 'The next question is about what lies under the insulating ring',
@@ -75,7 +75,7 @@ export const check = {
   'language.missing': 'The bot has no words in {language} yet, so you see English. It also speaks {others}.',
   'check.hazard-unsure': `You were not sure about a danger sign. Leave the cell where it is, and stay a few steps back. If you would have to touch it or go near it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'You were unsure about the last danger sign, too. Leave the cell where it is, and stay a few steps back.',
+    'You were unsure about the last danger sign, too. Leave the cell where it is, and stay a few steps back. If you would have to go near it to answer, choose “Can’t tell”.',
   'stale.note': 'That button belongs to an earlier step. Nothing was changed; this is where the check stands now.',
   'beginning.title': 'Check of {what}',
   'beginning.text': '“Can’t tell” is always an answer.',

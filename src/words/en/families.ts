@@ -268,7 +268,7 @@ export const families = {
   'families.waiting.note':
     '{count, plural, one {# model waits} other {# models wait}} for a second moderator. Look, then agree or send {count, plural, one {it} other {each}} back.',
   'families.built.means':
-    '“?” or not named: left open, can be added afterwards.\n-# Vent disc: under the positive contact. Weld marks: the maker’s, on it. Dimples: hollows under the ring, no dents.',
+    '“?” or not named: left open, can be added afterwards.\nVent disc: under the positive contact. Weld marks: the maker’s, on it. Dimples: hollows under the ring, no dents.',
   'families.refused.figures.bare': '{number} stands there without a unit. Is it the capacity? Then write {number} mAh.',
   'families.button.again': 'Open the form again, filled in',
   'families.try.first': 'No past checks of it yet.',

@@ -33,7 +33,7 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling: get away and call your emergency number.',
+    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling, or you cannot tell: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
@@ -54,7 +54,7 @@ export const safety = {
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet, never showed a danger sign, and was never pierced, opened or in salt or flood water: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet, never burned, smoked, got hot, swelled, leaked or smelled, and was never pierced, opened or in salt or flood water: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

@@ -19,7 +19,7 @@ export const check: InWordsOf<typeof english> = {
   'check.letter': '{letter} · {label}',
   'care.look': 'No hace falta tocar la celda.',
   'care.handle': `${safety['safety.quiet.only']} sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal. Si no, déjala y responde «No sabría decirlo».`,
-  'care.meter': `Hace falta un instrumento para medir. ${safety['safety.quiet.only']} sujétala para medirla, sin más metal cerca de los extremos que el instrumento. Si no, o sin instrumento, déjala y responde «No sabría decirlo».`,
+  'care.meter': `Hace falta un instrumento para medir. ${safety['safety.quiet.only']} sujétala para medirla, con todo metal, salvo las puntas de prueba, lejos de los extremos. Si no, o sin instrumento, déjala y responde «No sabría decirlo».`,
   'care.unwrap': 'No levantes nada, no cortes, no hagas palanca, no fuerces nada.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': 'La próxima pregunta es sobre lo que hay debajo del anillo aislante',
@@ -28,7 +28,7 @@ export const check: InWordsOf<typeof english> = {
   'consent.unwrap.yes': 'Muéstrame la pregunta; no levantaré nada',
   'consent.unwrap.no': 'No, seguir sin eso',
   'consent.bench.title': '¿Has hecho antes pruebas de descarga con celdas sueltas, con el equipo adecuado?',
-  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. ${safety['safety.test']} ${safety['safety.turns']} Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
+  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. ${safety['safety.test']} ${safety['safety.turns']} Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
   'paused.text':
@@ -79,7 +79,7 @@ export const check: InWordsOf<typeof english> = {
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
   'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Deja la celda donde está y quédate a unos pasos. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está y quédate a unos pasos.',
+    'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está y quédate a unos pasos. Si para responder tuvieras que acercarte, elige «No sabría decirlo».',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':

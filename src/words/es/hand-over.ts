@@ -66,7 +66,7 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.untold': 'El bot no pudo avisar a {holder}: dile que puede continuar con /comprobar seguir.',
   'word.helped': '{who}, un ayudante respondió tu pregunta. Tu comprobación continúa.',
   'word.result':
-    '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Míralo antes de volver a tocar la celda.',
+    '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. No toques la celda hasta que lo hayas leído.',
   'word.unsure': `{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa y déjala donde está. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
   'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
@@ -103,7 +103,7 @@ export const handOver: InWordsOf<typeof english> = {
   'list.offered': 'Se te ofrecen',
   'answer.by-moderator': '{said} (respuesta de un ayudante)',
   'form.ask.words': '¿De qué tienes dudas?',
-  'form.ask.photos': 'Fotos que ya tengas, o sin tocar la celda',
+  'form.ask.photos': 'Fotos que ya tengas o hagas sin acercarte',
   'form.ask.photos.hint':
     'Hasta diez; se quitan lugar, hora y aparato. Las ve el canal de moderación hasta la respuesta.',
   'form.offer.to': 'A quién',

@@ -21,7 +21,7 @@ export const safety: InWordsOf<typeof english> = {
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Suelta la celda si la tienes en la mano, aléjate ahora mismo y llama al número de emergencias.',
   'safety.now.worn':
-    'Si va en tu ropa, en un bolso o en un aparato que tienes en la mano, no metas la mano: quítate la prenda o el bolso, suelta todo y aléjate.',
+    'Si va en tu ropa, o en un bolso o un aparato que llevas encima, no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
   'safety.now.far':
     'Saca a todos de la habitación, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
   'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
@@ -30,7 +30,7 @@ export const safety: InWordsOf<typeof english> = {
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Solo un caso es distinto: se calentó al usarla, siempre se pudo sostener, no tiene ni tuvo otra de esas señales y se enfría. Entonces deja ahí la celda y su aparato, no los toques ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si no se enfría: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Solo un caso es distinto: se calentó al usarla, siempre se pudo sostener, no tiene ni tuvo otra de esas señales y se enfría. Entonces deja ahí la celda y su aparato, no los toques ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si no se enfría, o no lo sabes: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría, no hace nada, no huele, no tiene líquido, costra ni residuo, y no está hinchada ni chamuscada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
@@ -48,7 +48,7 @@ export const safety: InWordsOf<typeof english> = {
     'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen las 24 horas, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Solo si está fría, no hace nada, nunca hubo una señal de peligro, y nunca se perforó, ni se abrió, ni se mojó con agua salada o de inundación: ${keep}`,
+  'safety.quiet.keep.never': `Solo si está fría, no hace nada, nunca ardió, ni echó humo, ni se calentó, ni se hinchó, ni perdió líquido, ni olió, y nunca se perforó, ni se abrió, ni se mojó con agua salada o de inundación: ${keep}`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje de celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
@@ -56,7 +56,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid':
     'Primeros auxilios si te alcanzó o te entró lo que salió. Si lo respiraste: sal primero al aire libre. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias, o que alguien llame, y empieza con lo que sigue: no esperes a que lleguen. Quítate la ropa afectada. Lava la piel con agua y jabón al menos 15 minutos. Enjuaga los ojos con agua limpia, con los párpados abiertos, al menos 15 minutos; quítate las lentes de contacto solo si salen con facilidad.',
   'safety.aid.swallowed':
-    'Si se tragó: enjuaga la boca. No provoques el vómito. No comas ni bebas nada. Llama ya al número de emergencias o al servicio de toxicología.',
+    'Si se tragó: llama ya al número de emergencias o al servicio de toxicología. Enjuaga la boca. No comas ni bebas nada, y no provoques el vómito, ni a ti ni a otra persona.',
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: llama ya al número de emergencias, o que alguien llame. Mantén la piel quemada 20 minutos bajo agua corriente fresca. No quites lo que esté pegado a la piel.',
   'safety.test':
