@@ -59,7 +59,7 @@ describe('/ask', () => {
     expect(text(await ask('woran erkenne ich eine gefälschte 18650'))).toContain(
       '### Woran erkenne ich, ob meine Zelle',
     )
-    expect(text(await ask('ayuda sale humo de la batería'))).toContain('Aléjate de la celda ahora')
+    expect(text(await ask('ayuda sale humo de la batería'))).toContain('aléjate ahora mismo')
   })
 
   test('says that it has no entry rather than guess, with the nearest as choices', async () => {

@@ -79,7 +79,7 @@ describe('figures', () => {
     const message = await send(plain())
     const id = buttons(message)[0]?.customId ?? ''
     const posted = await postButton(room.standIn, id)
-    expect(text(messageOf(await odalys().click(posted, id)))).toMatch(/holds|in hand/)
+    expect(text(messageOf(await odalys().click(posted, id)))).toMatch(/has this check|holds|in hand/)
     const gone = logLabelIds.write({ is: 'label', draft: '9f86d081884c7d659a2f' })
     const stale = await postButton(room.standIn, gone)
     expect(text(messageOf(await wren().click(stale, gone)))).toMatch(/again/)
