@@ -21,7 +21,7 @@ export const verdicts = {
     'Nothing rules the cell out, and nothing can confirm it: the answers are not enough to say more.',
   'verdict.nothing-found.means':
     'Every point listed for this model was answered, and every one fits. Good counterfeits pass all of them: nothing seen from outside can prove what a cell is.',
-  'kind.counterfeit': 'counterfeit',
+  'kind.counterfeit': 'a counterfeit',
   'kind.another-cell': 'another cell under the wrap',
   'kind.salvaged': 'a used cell sold as new',
   'kind.impossible-claim': 'an impossible claim',

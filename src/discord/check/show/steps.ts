@@ -109,7 +109,8 @@ const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {
 const untouched = (verdict: Exclude<Verdict, 'danger'>): readonly Key[] => [
   'safety.cold.leave',
   'safety.turns',
-  ...(isFailing(verdict) ? (['next.seller', 'next.keep'] as const) : (['next.ask.untouched'] as const)),
-  'safety.cold.call',
+  ...(isFailing(verdict)
+    ? (['safety.cold.call', 'next.seller', 'next.keep'] as const)
+    : (['next.ask.untouched', 'safety.cold.call'] as const)),
   'next.buy',
 ]
