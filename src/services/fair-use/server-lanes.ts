@@ -1,5 +1,6 @@
 // Lanes, one a server: so much of one server is worked on at a time, so that nobody elsewhere stands behind its crowd.
 import { setTimeout as wait } from 'node:timers/promises'
+import PQueue from 'p-queue'
 
 export type ServerLanes = {
   /** Does `task` when its server's turn comes: at once unless a crowd is there, and among a crowd those first who want least. */
@@ -23,13 +24,7 @@ export type LaneRules = {
   after?(ms: number): Promise<unknown>
 }
 
-type Waiting = { readonly before: number; begin(isCrowd: boolean): void }
-type Lane = {
-  running: number
-  /** First whoever had asked for least, and among them who came first; nobody while a place is free. */
-  readonly waiting: Waiting[]
-  readonly wanted: Map<string, number>
-}
+type Lane = { readonly queue: PQueue; readonly wanted: Map<string, number> }
 
 export function openServerLanes({
   places = atOnce,
@@ -42,28 +37,9 @@ export function openServerLanes({
   const quiet = new Set<Promise<void>>()
 
   function laneOf(server: string): Lane {
-    const lane = lanes.get(server) ?? { running: 0, waiting: [], wanted: new Map<string, number>() }
+    const lane = lanes.get(server) ?? { queue: new PQueue({ concurrency: places }), wanted: new Map<string, number>() }
     lanes.set(server, lane)
     return lane
-  }
-
-  /** Resolves where a place is taken: whether others wait for the next. */
-  async function place(lane: Lane, before: number): Promise<boolean> {
-    if (lane.running < places) {
-      lane.running++
-      return false
-    }
-    return new Promise(begin => {
-      const behind = lane.waiting.findIndex(other => other.before > before)
-      lane.waiting.splice(behind < 0 ? lane.waiting.length : behind, 0, { before, begin })
-    })
-  }
-
-  /** Whoever is next has the place that has become free. */
-  function leave(lane: Lane): void {
-    const next = lane.waiting.shift()
-    if (next) next.begin(lane.waiting.length > 0)
-    else lane.running--
   }
 
   /** A place is kept until the work has ended, or for as long as a turn lasts. */
@@ -87,15 +63,19 @@ export function openServerLanes({
         return work
       }
       const lane = laneOf(server)
-      const { wanted } = lane
+      const { queue, wanted } = lane
       const before = wanted.get(person) ?? 0
       wanted.set(person, before + 1)
-      try {
-        const isCrowd = await place(lane, before)
+      let work: ReturnType<typeof task> | undefined
+      const turn = async () => {
+        const isCrowd = queue.size > 0
         if (isCrowd) await letOthersGoFirst()
-        const work = Promise.try(task)
-        void holdPlace(work, isCrowd).then(() => leave(lane))
-        return await work
+        work = task()
+        await holdPlace(work, isCrowd)
+      }
+      try {
+        await queue.add(turn, { priority: -before })
+        return await (work as unknown as ReturnType<typeof task>)
       } finally {
         const left = (wanted.get(person) ?? 1) - 1
         if (left > 0) wanted.set(person, left)
