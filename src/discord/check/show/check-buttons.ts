@@ -8,16 +8,21 @@ export function button(check: Check, act: CheckAction, label: string, style?: Pr
   return pressButton(encodeClick({ check: check.id, revision: check.revision, act }), label, style)
 }
 
+/** Discord's most in one menu: what is beyond is left out. */
+const mostChoices = 25
+
+/** One of these is chosen; `hint` stands below its label. */
 export function menu(
   check: Check,
+  act: CheckAction,
   placeholder: string,
   options: readonly { readonly id: string; readonly label: string; readonly hint?: string }[],
 ): APIStringSelectComponent {
   return {
     type: ComponentType.StringSelect,
-    custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'choose' } }),
+    custom_id: encodeClick({ check: check.id, revision: check.revision, act }),
     placeholder: cut(placeholder, 150),
-    options: options.map(one => ({
+    options: options.slice(0, mostChoices).map(one => ({
       value: one.id,
       label: cut(one.label, 100),
       ...(one.hint && { description: cut(one.hint, 100) }),

@@ -158,7 +158,7 @@ function answers(
     }
   })
   const hints = options.filter(option => option.hint).map(option => `${option.label}: ${option.hint}`)
-  if (options.length > mostButtons) return rows([menu(check, say('check.choose'), options)], 1)
+  if (options.length > mostButtons) return rows([menu(check, { is: 'choose' }, say('check.choose'), options)], 1)
   const wide = options.every(option => option.label.length <= shortLabel) ? mostInRow : 1
   const buttons = options.map(option => ({
     ...button(check, { is: 'pick', option: option.id }, option.label, ButtonStyle.Primary),

@@ -1,19 +1,16 @@
 // What a holder can do with their check and other people, and how a check looks while it is offered.
-import { type APIMessageTopLevelComponent, ButtonStyle, ComponentType } from 'discord.js'
+import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
 import type { Check } from '../../../../check/check.ts'
 import type { Offer } from '../../../../check/custody.ts'
 import { custodyOf } from '../../../../check/custody-of.ts'
-import { encodeClick } from '../../../../custom-ids/check-id.ts'
 import { encodeHand, type HandOverPress } from '../../../../custom-ids/hand-over-id.ts'
 import type { QuestionId } from '../../../../engine/answers.ts'
 import type { Program } from '../../../../engine/compile.ts'
 import { plain } from '../../../../words/plain.ts'
 import type { Say } from '../../../../words/say.ts'
 import { sayHandled, sayMoment, sayPerson, sayTaker } from '../../../../words/say-custody.ts'
-import { cut, message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
-
-/** Discord's most in one menu. */
-const mostChoices = 25
+import { message, pressButton, rows, type ShownMessage, small, text } from '../../../message/parts.ts'
+import { menu } from '../../show/check-buttons.ts'
 
 export const handButton = (check: Check, does: HandOverPress, label: string, style?: ButtonStyle.Primary) =>
   pressButton(encodeHand({ check: check.id, does }), label, style)
@@ -60,24 +57,19 @@ export function showHands(say: Say, program: Program, check: Check, note?: strin
 
 /** The questions nobody could tell, those of danger first, to ask a moderator about one; where there are none, how any other is asked about. */
 function askAbout(say: Say, program: Program, check: Check): APIMessageTopLevelComponent[] {
-  const untold = check.trail.filter(id => check.answers[id]?.kind === 'cant-tell')
-  const [dangers, others] = [
-    untold.filter(id => program.hazards.has(id)),
-    untold.filter(id => !program.hazards.has(id)),
-  ]
-  const options = [...dangers, ...others].flatMap(id => {
-    const ask = program.questions.get(id)?.ask
-    return ask === undefined ? [] : [{ value: id, label: cut(ask, 100) }]
-  })
-  if (options.length === 0)
-    return [text(say('hands.ask-after', { change: say('button.change'), hands: say('button.hands') }))]
-  const menu = {
-    type: ComponentType.StringSelect as const,
-    custom_id: encodeClick({ check: check.id, revision: check.revision, act: { is: 'ask-about' } }),
-    placeholder: cut(say('hands.ask-about.choose'), 150),
-    options: options.slice(0, mostChoices),
-  }
-  return [text(say('hands.ask-about')), ...rows([menu], 1)]
+  const options = check.trail
+    .filter(id => check.answers[id]?.kind === 'cant-tell')
+    .toSorted((a, b) => Number(program.hazards.has(b)) - Number(program.hazards.has(a)))
+    .flatMap(id => {
+      const question = program.questions.get(id)
+      return question ? [{ id, label: question.ask }] : []
+    })
+  return options.length > 0
+    ? [
+        text(say('hands.ask-about')),
+        ...rows([menu(check, { is: 'ask-about' }, say('hands.ask-about.choose'), options)], 1),
+      ]
+    : [text(say('hands.ask-after', { change: say('button.change'), hands: say('button.hands') }))]
 }
 
 export const showOffered = (say: Say, check: Check, offer: Offer, note?: string): ShownMessage =>
