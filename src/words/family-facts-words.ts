@@ -124,7 +124,7 @@ export function sayFacts(
 ): string[] {
   const known = inCheckOrder(base, Object.keys(facts.traits))
   const telling = known.filter(one => isTelling(facts.traits[one]))
-  const idle = inCheckOrder(base, [...known.filter(one => !isTelling(facts.traits[one])), ...open])
+  const idle = inCheckOrder(base, [...new Set([...known.filter(one => !isTelling(facts.traits[one])), ...open])])
   const lines = telling.map(one => {
     const line = sayTrait(say, base, one, facts.traits[one] as Trait)
     return set.has(one) ? `${setMark} ${line}` : line

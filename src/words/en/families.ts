@@ -255,7 +255,7 @@ export const families = {
   'privacy.families':
     'Which versions, reference cells and photos of your server’s models you made, agreed to or brought. Deleting takes your name and your reasons away; what was said about the cells stays.',
   'families.strengths':
-    'Signs add up: doubtful from {strong, number} strong, {moderate, number} ordinary or {weak, number} weak.',
+    'Signs add up: doubtful from {strong, number} strong sign, {moderate, number} signs or {weak, number} weak.',
   'families.origin.built':
     'Features as in {letter, select, none {the construction that was chosen} other {the bot’s construction {letter}}}.',
   'families.origin.set':

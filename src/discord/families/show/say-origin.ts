@@ -1,14 +1,13 @@
 // What a moderator's page says of where its lines come from: the construction, what was set here, and what is not known.
 import type { Pack } from '../../../engine/pack/pack.ts'
 import type { Construction, Facts } from '../../../families/facts/facts-schema.ts'
-import { leadingFeatures } from '../../../families/features.ts'
 import type { Begun } from '../../../families/not-known.ts'
 import { originOf } from '../../../families/origin.ts'
 import { type Marked, setMark } from '../../../words/family-facts-words.ts'
 import { sayFeature, together } from '../../../words/family-words.ts'
 import type { Say } from '../../../words/say.ts'
 import type { WorkingOn } from '../working-on.ts'
-import { fitting, letterOf, sayableIn } from './menus.ts'
+import { fitting, leftOpen, letterOf, sayableIn } from './menus.ts'
 
 export const begunOf = (
   constructions: readonly Construction[],
@@ -28,7 +27,10 @@ export function sayOrigin(say: Say, base: Pack, constructions: readonly Construc
   )
   return {
     set: origin?.is === 'built' ? origin.set : new Set(),
-    open: leadingFeatures.filter(one => !facts.traits[one] && !unknown.some(each => each.feature === one)),
+    open: leftOpen(
+      facts,
+      unknown.map(one => one.feature),
+    ),
     says: [
       ...(origin ? [sayWhence(say, constructions, facts, origin)] : []),
       ...(unknown.length > 0 ? [say('families.unknown.line', { features })] : []),
