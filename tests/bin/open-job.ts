@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Keyv from 'keyv'
 import type { Kysely } from 'kysely'
+import { afterEach, beforeEach } from 'vitest'
 import { openTrends } from '../../src/bin/open-trends.ts'
 import { openLog } from '../../src/discord/gateway/logger.ts'
 import { openPrograms } from '../../src/engine/programs.ts'
@@ -31,6 +32,17 @@ export type TestJob = {
   /** A server that has its checks counted. */
   server(id: string, keepWeeks?: number): Promise<void>
   close(): Promise<void>
+}
+
+/** One for each test of the describe it stands in, with these servers; a test asks for it. */
+export function useJob(kind: Kind, ...servers: readonly string[]): () => TestJob {
+  let opened: TestJob
+  beforeEach(async () => {
+    opened = await openJob(kind)
+    for (const server of servers) await opened.server(server)
+  })
+  afterEach(() => opened.close())
+  return () => opened
 }
 
 export async function openJob(kind: Kind, packs: Parameters<typeof openPrograms>[0] = []): Promise<TestJob> {
