@@ -179,7 +179,7 @@ describe('the lines of the page', () => {
   })
 
   test('are read with what a sign is worth beside them', async () => {
-    const said = /Signs add up: doubtful from 1 strong, 2 ordinary or 4 weak/
+    const said = /Signs add up: doubtful from 1 strong sign, 2 signs or 4 weak/
     const page = await built()
     expect(text(page)).toMatch(said)
     expect(text(messageOf(await tomas().choose(page, menus(page)[0]?.customId ?? '', ['legs'])))).toMatch(said)
