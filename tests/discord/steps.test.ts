@@ -83,7 +83,7 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
   test('first aid is there where somebody may have been hurt, and nowhere else', () => {
     const aid = (answers: Answers) => aidFor(verdictOn(answers), say)
     for (const hurt of [{ 'hot-now': option('happening') }, { 'top-damage': option('vented') }])
-      expect(aid(hurt)).toEqual([say('safety.aid.burn'), say('safety.aid')])
+      expect(aid(hurt)).toEqual([say('safety.aid'), say('safety.aid.burn')])
     expect(aid(failed.danger)).toEqual([])
     expect(aid(failed['ruled-out'])).toEqual([])
   })

@@ -82,7 +82,7 @@ async function send(open: Open): Promise<SeenMessage> {
   return finalOf(await room.standIn.as(`P${open.who}`).submit(open.form, filled(open.form)))
 }
 
-const refused = /Only moderators|I am not a member of this server|may manage this server/
+const refused = /Only moderators|The bot is not a member of this server|may manage this server/
 
 async function walk(ids: readonly string[], list: readonly Step[], did: Map<string, number>): Promise<void> {
   const open: Open[] = []

@@ -122,7 +122,7 @@ describe('offering a check', () => {
     const wren = quiet.standIn.as('Wren')
     const own = messageOf(await wren.run('check start', { depth: 'full', anyone: true }))
     const after = await settled(quiet, own)
-    expect(text(after)).toMatch(/I may not post in this channel/)
+    expect(text(after)).toMatch(/The bot may not post in this channel/)
     expect(text(await pressed(wren, after, '.unsure'))).toMatch(/1 answered/)
     await quiet.close()
   })

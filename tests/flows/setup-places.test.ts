@@ -48,7 +48,7 @@ describe('a channel', () => {
 
   test('where the bot may not post names what is missing, changes nothing, and can be tried again', async () => {
     const message = await warden.choose(await warden.open('reports'), [demoClosedChannel])
-    expect(text(message)).toMatch(/may not post in .* give me \*\*View Channel\*\* there/)
+    expect(text(message)).toMatch(/may not post in .* give it \*\*View Channel\*\* there/)
     expect((await warden.settings()).revision).toBe(0)
     room.standIn.changeRights(demoClosedChannel, {
       forbid: [{ who: server, what: ['view', 'send'] }],
@@ -58,7 +58,7 @@ describe('a channel', () => {
       ],
     })
     const second = await warden.press(message, 'Try again')
-    expect(text(second)).toMatch(/give me \*\*Send Messages\*\* there/)
+    expect(text(second)).toMatch(/give it \*\*Send Messages\*\* there/)
     room.standIn.changeRights(demoClosedChannel, {
       forbid: [{ who: server, what: ['view'] }],
       permit: [
@@ -79,7 +79,7 @@ describe('a channel', () => {
       ],
     })
     expect(text(await warden.choose(await warden.open('review'), [demoReportsChannel]))).toMatch(
-      /give me \*\*Attach Files\*\* there/,
+      /give it \*\*Attach Files\*\* there/,
     )
   })
 
@@ -274,7 +274,7 @@ describe('offers in forums', () => {
   test('need the right to write under posts', async () => {
     room.standIn.changeRights(demoForum, { forbid: [{ who: 'bot', what: ['send-in-threads'] }] })
     const message = await warden.choose(await warden.open('offers'), [demoForum])
-    expect(text(message)).toMatch(/under posts in .* give me \*\*Send Messages in Threads\*\*/)
+    expect(text(message)).toMatch(/under posts in .* give it \*\*Send Messages in Threads\*\*/)
     room.standIn.changeRights(demoForum, {})
     expect(menus(await warden.press(message, 'Try again'))[0]?.options).toHaveLength(2)
   })

@@ -147,7 +147,7 @@ async function walk(room: TestRoom, rights: Cast, steps: readonly Press[]): Prom
     const is = await servers.load(server)
     if (!may) {
       const why =
-        step.where === 'elsewhere' ? /I am not a member of this server/ : /Only people who may manage this server/
+        step.where === 'elsewhere' ? /The bot is not a member of this server/ : /Only people who may manage this server/
       expect(text(said)).toMatch(why)
       expect(text(said)).not.toMatch(/of 10\)|How this server is set up|What was changed/)
     }

@@ -94,7 +94,7 @@ describe('the overview', () => {
     room.standIn.changeRights(demoReportsChannel, { forbid: [{ who: server, what: ['view'] }] })
     room.standIn.removeRole('900000000000000202')
     const seen = text(await warden.overview())
-    expect(seen).toMatch(/may not post in <#\d+>: give me \*\*View Channel\*\* there/)
+    expect(seen).toMatch(/may not post in <#\d+>: give it \*\*View Channel\*\* there/)
     expect(seen).toContain('1 role that is gone')
     expect(seen).toMatch(/its tags are gone/)
   })

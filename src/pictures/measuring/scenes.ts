@@ -170,7 +170,7 @@ export function safeBench(): string {
   return tiles.join('') + holder + lying(142, 134, 74, 26) + eye + flame + forbidden(300, 138, 46)
 }
 
-/** A lamp beam between the legs, to see what is below the contact. */
+/** A lamp beam between the legs, and a phone that takes a photo of what is below the contact: no face is near that end. */
 export const lampAtAnAngle = (): string =>
   tag('path', { d: 'M262 38L132 112L176 164L286 66Z', fill: '#ffe9a3', 'fill-opacity': 0.85 }) +
   tag('path', { d: 'M262 38L286 66L300 58L304 44L290 26L276 26Z', fill: metals.mid, ...bold }) +
@@ -185,9 +185,9 @@ export const lampAtAnAngle = (): string =>
     ...edge,
   }) +
   tag('ellipse', { cx: 154, cy: 127, rx: 21, ry: 11, fill: metals.light, ...edge }) +
-  tag('path', { d: 'M26 96Q52 70 78 96Q52 122 26 96Z', fill: '#ffffff', ...bold }) +
-  tag('circle', { cx: 54, cy: 96, r: 10, fill: inks.point }) +
-  tag('circle', { cx: 54, cy: 96, r: 4, fill: inks.line })
+  tag('rect', { x: 22, y: 30, width: 40, height: 76, rx: 6, fill: darkGrey, ...bold }) +
+  tag('circle', { cx: 50, cy: 44, r: 7, fill: '#ffffff', ...edge }) +
+  tag('circle', { cx: 50, cy: 44, r: 3, fill: inks.line })
 
 /** Set aside: ends taped, alone in a loosely covered box that does not burn. */
 export function keepApart(): string {

@@ -175,7 +175,7 @@ export const altDe: Readonly<Record<string, string>> = {
   'measuring-safe-bench':
     'Ein sicherer Platz: eine Fläche aus Stein, die Zelle in einer Halterung, nichts Brennbares in der Nähe, und jemand, der die ganze Zeit zusieht.',
   'measuring-lamp-at-an-angle':
-    'Eine Lampe scheint schräg zwischen die Stege des Pluskontakts; ein Auge sieht von der anderen Seite hinein.',
+    'Eine Lampe scheint schräg zwischen die Stege des Pluskontakts; ein Handy fotografiert mit ausgestrecktem Arm von der anderen Seite.',
   'measuring-keep-apart':
     'Die Zelle liegt allein in Sand, in einer lose abgedeckten Metallkiste, mit Isolierband über beiden Enden.',
 

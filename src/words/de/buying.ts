@@ -24,9 +24,9 @@ export const buying: InWordsOf<typeof english> = {
   'buying.suspect.title': 'Eine verdächtige Zelle',
   'buying.suspect.where':
     'Sag vorher, dass sie beschädigt oder gefälscht sein kann: Nicht jede Stelle nimmt sie. Die US-Behörde für Produktsicherheit rät, wie 2021 berichtet wurde: nicht mehr benutzen, nicht verschicken, nicht zerlegen, nicht in den Müll werfen, einen geeigneten Entsorger suchen.',
-  'buying.later.title': 'Eine verdächtige Zelle, an der nichts davon je vorkam',
+  'buying.later.title': 'Eine verdächtige Zelle, die immer kalt und ruhig war',
   'buying.later': 'Nichts davon kam je vor: was du mit ihr tust',
-  'buying.sooner': 'Erst das Dringende',
+  'buying.sooner': 'Sie ist oder war heiß, raucht, läuft aus …',
   'buying.report.title': 'Wem du es meldest',
   'buying.report.text':
     'Der Behörde für Produktsicherheit an deinem Wohnort und dem Marktplatz, der sie verkauft hat. Schreib, was du gesehen hast, mit Fotos, die du schon hast, und der Bestellung: „passt nicht zur Beschreibung“, „ließ sich nicht bestätigen“. Nenn niemanden öffentlich. Verschick die Zelle an niemanden, weder mit der Post noch mit einem Paketdienst.\n\nNach einem Brand oder einer Verletzung: zuerst der Notruf, dann die Behörde.',

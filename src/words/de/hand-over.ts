@@ -105,7 +105,7 @@ export const handOver: InWordsOf<typeof english> = {
   'list.offered': 'Dir angeboten',
   'answer.by-moderator': '{said} (Antwort einer helfenden Person)',
   'form.ask.words': 'Wobei bist du unsicher?',
-  'form.ask.photos': 'Fotos, die du hast, oder ohne Berühren',
+  'form.ask.photos': 'Fotos: vorhandene, oder ohne Berühren',
   'form.ask.photos.hint':
     'Bis zu zehn, ohne Ort, Zeit, Gerät. Wer den Kanal der Moderation liest, sieht sie bis zur Antwort.',
   'form.offer.to': 'An wen',

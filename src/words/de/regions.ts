@@ -6,7 +6,7 @@ import { safety } from './safety.ts'
 
 const ask =
   'nie in den Hausmüll oder die Wertstofftonne. Frag deine Abfallbehörde oder eine Sammelstelle für beschädigte Lithiumzellen, bevor du sie bewegst'
-const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Nur wenn all das gilt und die Stelle es so sagt, kommt sie für den Weg in einen eigenen Beutel`
+const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} Wenn die Stelle sagt, dass du sie bringen sollst, und nur wenn all diese Bedingungen gelten, kommt sie in einen eigenen Beutel`
 
 export const regions: InWordsOf<typeof english> = {
   'region.us': 'Vereinigte Staaten',
@@ -16,7 +16,7 @@ export const regions: InWordsOf<typeof english> = {
   'region.au': 'Australien',
   'region.other': 'Anderswo',
   'region.us.text': `- Notruf: 911\n- Melden: saferproducts.gov oder 1-800-638-2772 (US-Behörde für Produktsicherheit); Einfuhren auch dem Zoll, Seite „e-Allegations“\n- Abgeben: ${ask}. ${then} (Klebeband und Beutel: US-Umweltbehörde, wie andere berichten)\n- Geld: Kartenzahlung schriftlich anfechten, binnen 60 Tagen nach der ersten Abrechnung (wie andere berichten)`,
-  'region.uk.text': `- Notruf: 999\n- Melden: Verbraucher-Hotline 0808 223 1133, die es an Trading Standards weitergibt (Seite einer Gemeinde)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: 30 Tage Rückgaberecht bei einem Mangel (right to reject); Anspruch gegen die Kartenbank nach Section 75 von 100 £ bis 30.000 £; Rückbuchung (wie andere berichten)`,
+  'region.uk.text': `- Notruf: 999\n- Melden: Verbraucher-Hotline 0808 223 1133, die es an Trading Standards weitergibt (Seite einer Gemeinde)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: 30 Tage Rückgaberecht bei einem Mangel (right to reject); Anspruch gegen die Kartenbank nach Section 75 über 100 £ bis 30.000 £; Rückbuchung (wie andere berichten)`,
   'region.eu.text': `- Notruf: 112\n- Melden: die Marktüberwachungsbehörde deines Landes; das Safety Gate nimmt Meldungen von Verbrauchern an (Verordnung (EU) 2023/988, wie andere berichten)\n- Abgeben: ${ask}. ${then} (übliche Praxis). Altbatterien werden getrennt gesammelt; viele Läden, die Batterien verkaufen, nehmen heile zurück (aus dem Gedächtnis)\n- Geld: 14 Tage Widerruf bei Online-Käufen; mindestens 2 Jahre Gewährleistung; zeigt sich ein Mangel im ersten Jahr, wird vermutet, dass er schon bei der Lieferung da war (Europäische Kommission, wie andere berichten)`,
   'region.ca.text': `- Notruf: 911\n- Melden: Health Canada nimmt Meldungen zu Verbraucherprodukten an (aus dem Gedächtnis)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: Melde dich sofort bei der Bank, die deine Karte ausgegeben hat; die Verbraucherstelle deiner Provinz (aus dem Gedächtnis)`,
   'region.au.text': `- Notruf: 000\n- Melden: Australian Competition and Consumer Commission, Produktsicherheit (aus dem Gedächtnis)\n- Abgeben: ${ask}. ${then} (übliche Praxis)\n- Geld: Melde dich sofort bei der Bank, die deine Karte ausgegeben hat; die Verbraucherstelle deines Bundesstaats (aus dem Gedächtnis)`,

@@ -18,7 +18,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.doubtful': 'Zweifelhaft: zu viel spricht gegen sie',
   'verdict.open': 'Ungeklärt: Diese Prüfung kann es nicht entscheiden',
   'verdict.nothing-found': 'Nichts gefunden, und das beweist nichts',
-  'verdict.danger.means': 'Was du angegeben hast, macht die Zelle gefährlich, ganz gleich, was für eine es ist.',
+  'verdict.danger.means':
+    'Nach dem, was du angegeben hast, ist die Zelle gefährlich, ganz gleich, was für eine es ist.',
   'verdict.ruled-out.means':
     'Mindestens eine deiner Antworten kann auf die Zelle, als die sie verkauft wird, nicht zutreffen.',
   'verdict.doubtful.means': 'Was gegen sie spricht, ist kein Beweis, aber es reicht: Benutze und lade sie nicht.',

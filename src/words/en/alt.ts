@@ -172,7 +172,7 @@ export const altEn: Readonly<Record<string, string>> = {
   'measuring-safe-bench':
     'A safe place: a stone surface, the cell in a holder, nothing nearby that can burn, and someone who watches all the time.',
   'measuring-lamp-at-an-angle':
-    'A lamp shines at an angle between the legs of the positive contact; an eye looks in from the other side.',
+    'A lamp shines at an angle between the legs of the positive contact; a phone at arm’s length takes a photo from the other side.',
   'measuring-keep-apart':
     'The cell lies alone in sand, in a loosely covered metal box, with electrical tape over both ends.',
 

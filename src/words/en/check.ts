@@ -25,7 +25,7 @@ export const check = {
   'consent.unwrap.yes': 'Show me the question; I will lift nothing',
   'consent.unwrap.no': 'No, go on without it',
   'consent.bench.title': 'Have you tested bare cells under load before, with the right equipment?',
-  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. If anything speaks against this cell, say no: never test a cell you doubt. ${safety['safety.test']} ${safety['safety.turns']} Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
+  'consent.bench.text': `The next questions need a test under load: a device draws current from the cell and measures it. If anything counts against this cell, say no: never test a cell you doubt. ${safety['safety.test']} ${safety['safety.turns']} Your local rules and the maker’s instructions come first. Passing a test proves nothing.`,
   'consent.bench.yes': 'I have done it before and accept the risk',
   'consent.bench.no': 'No, go on without it',
   'paused.text': 'Paused. Your answers are kept until {date}. Press the button, or use /check resume in any channel.',

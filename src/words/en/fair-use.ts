@@ -1,7 +1,6 @@
 // English for those who are asked to wait: how long, and that nothing is lost.
 export const fairUse = {
-  'refusal.too-fast':
-    'That was very quick. Your next press counts again <t:{at}:R>; nothing that you answered is lost.',
+  'refusal.too-fast': 'That was too quick. You can press again <t:{at}:R>; nothing that you answered is lost.',
   'refusal.too-many-files': 'You have sent several files just now. Send the next one <t:{at}:R>.',
   'refusal.too-many-posts': 'You have had several messages posted just now. You can post the next one <t:{at}:R>.',
   'refusal.server-too-fast':

@@ -109,7 +109,7 @@ export const families = {
   'families.feature.made': 'A good one shows',
   'families.feature.press': '**Press what a good one shows.** Several? Tick the others afterwards.',
   'families.feature.tick': 'Tick what a good one shows',
-  'families.feature.made.all': 'Everything ticked counts as right. Take the tick off what is not.',
+  'families.feature.made.all': 'Everything ticked counts as right. Untick what is not.',
   'families.feature.tells': 'Anything else',
   'families.feature.earned':
     'At most: {most}. More takes good cells: one makes a sign, three a strong one. Ruling out takes a construction that says so, or five, of different people and orders (now {have, number}).',
@@ -263,7 +263,7 @@ export const families = {
   'families.origin.own': 'All of this was set here, by moderators or from good cells.',
   'families.unknown.line': 'Not known, so not counted: {features}.',
   'families.unknown.choose': 'Tick what you do not know…',
-  'families.unknown.now': 'Not known now: {features}. Take a tick away, and it is as it was at first.',
+  'families.unknown.now': 'Not known now: {features}. Untick one to put it back as it was.',
   'families.unknown.back': 'As it was at first: {features}.',
   'families.waiting.note':
     '{count, plural, one {# model waits} other {# models wait}} for a second moderator. Look, then agree or send {count, plural, one {it} other {each}} back.',

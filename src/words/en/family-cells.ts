@@ -12,5 +12,5 @@ export const familyCells = {
   'families.walk.gone': 'This was started too long ago, or is somebody else’s. Start again.',
   'families.walk.offer': 'Offer as a good cell',
   'families.walk.cannot-offer':
-    'This check cannot be offered: its model is not described here any more, or something speaks against the cell.',
+    'This check cannot be offered: its model is not described here any more, or something counts against the cell.',
 } as const

@@ -28,7 +28,8 @@ export const handOver = {
   'offered.text':
     'This check is offered to {taker} until {until}. Nobody can answer it meanwhile. Take it back to go on with it yourself.',
   'offered.withdraw': 'Take it back',
-  'offered.nowhere': 'I may not post in this channel, so nobody could have seen the offer. The check is still yours.',
+  'offered.nowhere':
+    'The bot may not post in this channel, so nobody could have seen the offer. The check is still yours.',
   'taker.anyone': 'the first person who takes it',
   'panel.title': 'A cell to check',
   'panel.offer': '{starter} offers the check of {what} to {taker}.',
@@ -59,7 +60,7 @@ export const handOver = {
   'helping.over': 'Nobody is asking about this any more.',
   'helping.unsure': 'I can’t tell either',
   'helping.told': '{holder} was told in {channel}.',
-  'helping.untold': 'I could not reach {holder}. Please let them know that they can continue with /check resume.',
+  'helping.untold': 'The bot could not reach {holder}. Please let them know that they can continue with /check resume.',
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
     '{who}, a helper has answered your question, and your check has come to a result. Leave the cell alone until you have read it.',
@@ -129,11 +130,11 @@ export const handOver = {
     '{starter} began this check. If the cell is not in front of you, ask {starter} to look and to tell you.',
   'hands.hot': `${safety['safety.turns']} Keep others away, and do not wait for an answer.`,
   'hands.asked.unseen':
-    'Your question is waiting in the helpers’ list, but nobody was alerted: this server has no channel for it, or I may not post there. Your photos were not kept. If it is urgent, write to a moderator yourself.',
+    'Your question is waiting in the helpers’ list, but nobody was alerted: this server has no channel for it, or the bot may not post there. Your photos were not kept. If it is urgent, write to a moderator yourself.',
   'helping.again':
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread a photo. Look once more, then answer again. If you give the same answer, it stands.',
   'helping.untold.result':
-    'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. I could not reach them. They can read the result with /check resume.',
+    'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. The bot could not reach them. They can read the result with /check resume.',
   'word.danger': `{who}, stop: the check of {what} has found danger. If you are holding the cell, let go of it now. Get away from it, and keep others away. ${safety['safety.turns']} Then ask the person who has the check what was found.`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':

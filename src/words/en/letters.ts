@@ -16,7 +16,7 @@ export const letters = {
   'letter.greeting': 'Hello,',
   'letter.order':
     '{cells, plural, one {I bought a lithium-ion cell from you} other {I bought # lithium-ion cells from you}}, item [number or title of the item], {sold, select, known {sold as “{what}”} other {sold as [what the listing says]}}.',
-  'letter.worst': 'What follows is about the one of them that looks worst.',
+  'letter.worst': 'What follows is about the one that looks worst.',
   'letter.unsafe': 'The following is unsafe, so I am not using, charging or testing the cell:',
   'letter.mismatch': 'The following does not match the description:',
   'letter.unverified': 'Because of the following, it could not be verified that the cell is as described:',

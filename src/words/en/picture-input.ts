@@ -2,7 +2,7 @@
 export const pictureInput = {
   'picture-input.ending': '{option}: “{file}” ends neither in .png nor in .svg. Name a file that does.',
   'picture-input.not-written':
-    '{file}: this cannot be written ({says}). Check that its folder is there, and its rights.',
+    '{file}: this cannot be written ({says}). Check that its folder exists and may be written to.',
   'picture-input.unknown':
     'There is no {what} “{name}”{near, select, none {} other {; did you mean “{near}”?}}{near, select, none {. There are: {known}.} other {}}',
   'picture-input.undrawn':

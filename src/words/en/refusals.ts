@@ -26,7 +26,7 @@ export const refusals = {
   'refusal.unknown-click': 'That button is not from this version of the bot. Use /check resume to go on.',
   'refusal.unknown-command': 'This command is not known here any more. Type / to see the ones there are.',
   'refusal.bot-not-here':
-    'I am not a member of this server, so I can neither keep settings for it nor post here. Somebody who may manage it can invite me: <{link}>',
+    'The bot is not a member of this server, so it can neither keep settings for it nor post here. Somebody who may manage the server can invite it: <{link}>',
   'refusal.not-moderator':
     'Only moderators of this server can see or do that. If you are one, ask the person who set the bot up to name your role.',
   'refusal.no-release':
@@ -57,7 +57,7 @@ export const refusals = {
     '{field}: “{typed}” is a multiple of the capacity, which is not known here. Multiply it by the capacity in Ah (10C of 2.5 Ah is 25 A), and type the amperes.',
   'typed.negative': '{field}: this cannot be below zero. Look at the sign.',
   'typed.out-of-range':
-    '{field}: {value, number} {unit} cannot be right; it must lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Was {meant} meant?}}',
+    '{field}: {value, number} {unit} cannot be right; it must lie between {lowest, number} and {highest, number} {unit}. Measure again.{meant, select, none {} other { Did you mean {meant}?}}',
   'trouble.unreadable':
     'What is kept here cannot be read by the version of the bot that runs now. Nothing was changed or lost. Tell a moderator this reference: {reference}; the people who run the bot find the reason in its log.',
   'trouble.try-again':

@@ -4,15 +4,15 @@
 const wait =
   'Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can start again, even weeks later.'
 
-const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can take it away.'
+const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, to say who can collect it.'
 // No plug is pulled and no switch reached for beside the cell.
 const power =
-  'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box or a switch.'
+  'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box (breaker panel) or a switch away from it.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
   'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked, smelled, was pierced or opened, or got into salt or flood water:'
 const keep =
-  'cover both ends with electrical tape, without pressing, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
+  'cover both ends with electrical tape, without pressing on them, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -33,7 +33,7 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. Leave it and its device where they are. Do not touch it, not even to feel whether it is cold, and never use or charge it again. If it is not cooling, or you cannot tell: get away and call your emergency number.',
+    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it is not cooling, or you cannot tell: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
@@ -41,7 +41,7 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse box or a switch.',
+    'If you wear or carry it: take off or put down whatever it is in, without reaching for it, and leave that there. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse box or a switch.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
@@ -54,19 +54,19 @@ export const safety = {
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet, never burned, smoked, got hot, swelled, leaked or smelled, and was never pierced, opened or in salt or flood water: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet, none of these signs ever showed, and it was never pierced, opened or in salt or flood water: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.
   'safety.turns':
-    'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, scorches, leaks or smells: let go of it, get away and call your emergency number.',
+    'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, shows scorch marks, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if anything from the cell got on or into you. Breathed in: go into fresh air first. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, or have someone call, and start on the rest: do not wait for help. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. Rinse eyes with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy.',
+    'First aid if anything from the cell got on or into anyone. Breathed in: go into fresh air first. Then the eyes, at once: rinse with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, while you rinse, or have someone call.',
   'safety.aid.swallowed':
-    'Swallowed: call your emergency number or poison line at once. Rinse out the mouth. Do not eat or drink, and do not try to make yourself or anyone else vomit.',
+    'Swallowed: call your emergency number or poison centre at once. Rinse out the mouth. Eat and drink only what they tell you to, and do not make anyone vomit.',
   'safety.aid.burn':
-    'First aid for a burn, away from the cell: call your emergency number at once, or have someone call. Hold the burned skin under cool running water for 20 minutes. Leave in place anything that sticks to the skin.',
+    'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or as the emergency service tells you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell. If the cell goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell; beyond that it counts as hot. If it goes on getting hotter, get away: do not stay to stop the test.',
 } as const

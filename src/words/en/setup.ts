@@ -30,7 +30,7 @@ export const setup = {
   'setup.test': 'Test it',
   'setup.again': 'Try again',
   'setup.saved': '✓ This is how it is now.',
-  'setup.tried': 'Tried just now: I may post in {channel}. Nothing was left there.',
+  'setup.tried': 'Tried just now: the bot may post in {channel}. Nothing was left there.',
   'setup.part.reports': 'Reports channel',
   'setup.part.review': 'Review channel',
   'setup.part.moderators': 'Moderators',
@@ -103,9 +103,10 @@ export const setup = {
   'permission.AttachFiles.why': 'to show photos and drawings',
   'permission.SendMessagesInThreads': 'Send Messages in Threads',
   'permission.SendMessagesInThreads.why': 'to write the offer under a post',
-  'setup.place.missing': 'I may not post in {channel}: give me {permissions} there, in the channel’s permissions.',
+  'setup.place.missing':
+    'The bot may not post in {channel}: give it {permissions} there, in the channel’s permissions.',
   'setup.place.missing-under-posts':
-    'I may not write under posts in {channel}: give me {permissions} there, in the forum’s permissions.',
+    'The bot may not write under posts in {channel}: give it {permissions} there, in the forum’s permissions.',
   'setup.blind.channel': '{role} cannot see {channel}: give it “View Channel” there, or choose another role.',
   'setup.blind.channel.helpers':
     '{role} cannot see {channel}, so its members see questions only with /check waiting, not as they come. If they are to see them there, photos included, give it “View Channel”.',
@@ -119,7 +120,7 @@ export const setup = {
   'setup.place.everyone-reads':
     'Everybody can read {channel}, and this is for moderators only. Take “View Channel” from the role that everybody has there, or choose another channel.',
   'setup.place.refused':
-    'Discord does not let me write in {channel}, though its permissions say I may. Check whether I have been timed out, then try again.',
+    'Discord does not let the bot write in {channel}, though the permissions say it may. Check whether it has been timed out, then try again.',
   'setup.problem.role-gone': 'One of these roles is gone. Nothing was changed: choose again.',
   'setup.problem.role-of-bot':
     '{role} belongs to a bot or a subscription, so nobody can be given it. Nothing was changed: choose another role.',
@@ -138,7 +139,7 @@ export const setup = {
   'setup.problem.tag-gone': 'That tag is gone. Choose another one.',
   'setup.problem.language-gone': 'This language is not known here any more. Choose another one.',
   'offer.what':
-    'Is this about whether a cell is what it claims to be? A guided check asks a few questions and says what speaks against it, and why.',
+    'Is this about whether a cell is what it claims to be? A guided check asks a few questions and says what counts against it, and why.',
   'offer.start': 'Start a check',
   'offer.quiet':
     'Anyone who presses the button gets their own check, which nobody else sees. If this is about something else, ignore it.',

@@ -1,6 +1,6 @@
 // English for what can be wrong with what is asked of the trends on the command line: each one sentence that says what to change.
 export const trendInput = {
-  'trend-input.json': '{file}: this is not valid JSON ({says}). Mend it and try again.',
+  'trend-input.json': '{file}: this is not valid JSON ({says}). Correct it and try again.',
   'trend-input.too-large': '{file}: the file is larger than {most, number} bytes. Shorten it.',
   'trend-input.not-counts':
     '{field}, week {week, number}: a week has {field, select, expected {an expected number} other {a whole number}} of 0 or more. Correct it.',

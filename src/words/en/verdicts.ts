@@ -11,12 +11,12 @@ const local =
 export const verdicts = {
   'verdict.danger': 'Danger: stop now',
   'verdict.ruled-out': 'Ruled out: not the cell it claims to be',
-  'verdict.doubtful': 'Doubtful: too much speaks against it',
+  'verdict.doubtful': 'Doubtful: too much counts against it',
   'verdict.open': 'Undecided: this check cannot settle it',
   'verdict.nothing-found': 'Nothing found, which proves nothing',
   'verdict.danger.means': 'What you reported makes the cell unsafe, whatever it is.',
   'verdict.ruled-out.means': 'At least one thing you reported is impossible for the cell it is sold as.',
-  'verdict.doubtful.means': 'What speaks against the cell is not proof, but it is enough: do not use or charge it.',
+  'verdict.doubtful.means': 'What counts against the cell is not proof, but it is enough: do not use or charge it.',
   'verdict.open.means':
     'Nothing rules the cell out, and nothing can confirm it: the answers are not enough to say more.',
   'verdict.nothing-found.means':
@@ -62,7 +62,7 @@ export const verdicts = {
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.hazard-unsure': `Treat the cell as unsafe until this is cleared up. {count, plural, one {# question about danger is} other {# questions about danger are}} still open: {signs}. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
-  'verdict.hazards-unasked': '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks.',
+  'verdict.hazards-unasked': '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks about them.',
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',
   'next.buy': 'Buy only from known, widely used sources, never just because the price is low.',
   'next.helper': '{ask} Here, press “{button}”.',

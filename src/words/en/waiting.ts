@@ -60,8 +60,8 @@ export const waiting = {
     'You have asked for a second helper: if a helper’s answer would mean that it is not the cell it claims to be, another must say the same before it counts.',
   'desk.asked': '{holder} has been asked whether the check can be closed.',
   'desk.untold':
-    'I could not tell {holder}: it was shown in no channel that I may write in. They see it when they next open the check.',
-  'desk.redirected.unseen': 'I could not show it in a channel. The person it is for finds it with /check list.',
+    'The bot could not tell {holder}: it was shown in no channel that the bot may write in. They see it when they next open the check.',
+  'desk.redirected.unseen': 'The bot could not show it in a channel. The person it is for finds it with /check list.',
   'desk.settled': 'It has been decided already whether this check is counted: a new answer changes nothing about that.',
   'desk.kept': 'It stays open.',
   'hands.closing': '{who} has asked whether this check can be closed. If you go on with it, it stays open.',

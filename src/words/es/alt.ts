@@ -177,7 +177,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'measuring-safe-bench':
     'Un lugar seguro: una superficie de piedra, la celda en un portapilas, nada que arda cerca y alguien que vigila todo el tiempo.',
   'measuring-lamp-at-an-angle':
-    'Una lámpara alumbra de refilón entre las patas del contacto positivo; un ojo mira desde el otro lado.',
+    'Una lámpara alumbra de refilón entre las patas del contacto positivo; un teléfono hace una foto con el brazo extendido desde el otro lado.',
   'measuring-keep-apart':
     'La celda está sola en arena, dentro de una caja metálica tapada sin cerrar, con cinta aislante sobre los dos extremos.',
 

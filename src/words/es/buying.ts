@@ -24,9 +24,9 @@ export const buying: InWordsOf<typeof english> = {
   'buying.suspect.title': 'Una celda sospechosa',
   'buying.suspect.where':
     'Di primero que quizá está dañada o es falsificada: no todos los puntos de reciclaje la aceptan. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se informó en 2021, dice de una así: deja de usarla, no la envíes, no la desmontes, no la tires a la basura, busca un reciclador cualificado.',
-  'buying.later.title': 'Una celda sospechosa a la que nunca le pasó nada de eso',
+  'buying.later.title': 'Una celda sospechosa que siempre estuvo fría y sin hacer nada',
   'buying.later': 'Nunca pasó nada de eso: qué hacer con ella',
-  'buying.sooner': 'Primero lo urgente',
+  'buying.sooner': 'Está o estuvo caliente, echa humo, pierde líquido…',
   'buying.report.title': 'A quién avisar',
   'buying.report.text':
     'A la autoridad de seguridad de productos de donde vives, y a la plataforma que la vendió. Escribe lo que viste, con las fotos que ya tengas y el pedido: «no coincide con la descripción», «no se pudo verificar». No nombres a nadie en público. No envíes la celda a nadie, ni por correo ni por mensajería.\n\nSi hubo un incendio o alguien resultó herido: primero el número de emergencias, luego la autoridad.',

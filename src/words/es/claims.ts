@@ -52,7 +52,7 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.energy-per-mass':
     '{value, number} Wh por kilogramo, con el peso {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
   'weighed.continuous-current':
-    '{value, number} A en descarga continua{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Más solo se da hasta una temperatura a la que se corta la descarga, y aquí no se nombra ninguna.} other {}} Nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
+    '{value, number} A en descarga continua{upTo, select, temperature { hasta una temperatura} other {}}: las mejores conocidas de este tamaño dan unos {best, number} A{upTo, select, temperature {} other { sin límite por temperatura}}.{weight, select, high { Las cifras más altas solo valen hasta una temperatura a la que se corta la descarga, y aquí no se nombra ninguna.} other {}} Nunca te guíes por esa cifra para decidir cuánta corriente sacar.',
   'weighed.capacity-and-current':
     '{capacity, number} mAh junto con {current, number} A en descarga continua: si sube una, baja la otra; las celdas de este tamaño con más de {pairCapacity, number} mAh no dan más de unos {pairCurrent, number} A.',
   'weighed.mass':

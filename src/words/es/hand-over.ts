@@ -8,7 +8,7 @@ export const handOver: InWordsOf<typeof english> = {
   'command.check.start.for': 'Ofrécela a esta persona o rol, que responderá las preguntas',
   'command.check.start.anyone': 'Ofrécela a quien la tome primero en este servidor',
   'button.hands': 'Preguntar o ceder',
-  'hands.title': 'Tu comprobación y los demás',
+  'hands.title': 'Pide ayuda o cede tu comprobación',
   'hands.text':
     '¿Te has atascado en una pregunta? Un ayudante (de la moderación, o elegido por la moderación) puede responderla por ti. Mientras la pregunta está abierta, la moderación puede hacerse cargo de la comprobación, y entonces ve tus respuestas. También puedes cedérsela a otra persona. Nadie más ve tus respuestas, salvo que las muestres o que la comprobación pase a otra persona. Si se encuentra un peligro, se avisa a quien empezó la comprobación.',
   'hands.ask-about':

@@ -80,7 +80,7 @@ const dangers: Record<Urgency, readonly Key[]> = {
 /** First aid, where the cell may have harmed somebody: what came out of it, or its heat. */
 export const aidFor = ({ judgement }: VerdictScreen, say: Say): string[] =>
   judgement.verdict === 'danger' && urgencyOf(judgement) !== 'isolate'
-    ? (['safety.aid.burn', 'safety.aid'] as const).map(key => say(key))
+    ? (['safety.aid', 'safety.aid.burn'] as const).map(key => say(key))
     : []
 
 /** What has failed a check is a sign on a quiet cell like any other, and is handled as one. */
