@@ -93,18 +93,26 @@ function trapezoid(trace: Trace, row: number): Smooth {
 
 /** A parabola through every three samples; two samples of one moment leave their intervals to the trapezoid rule. */
 function parabolas({ time_s, voltage_V, current_A }: Trace, from: number, to: number): Smooth {
-  let [charge, energy] = [0, 0]
+  let charge = 0
+  let energy = 0
   for (let row = from; row + 2 <= to; row += 2) {
-    const [h0, h1] = [time_s[row + 1]! - time_s[row]!, time_s[row + 2]! - time_s[row + 1]!]
-    const [i0, i1, i2] = [current_A[row]!, current_A[row + 1]!, current_A[row + 2]!]
-    const [p0, p1, p2] = [voltage_V[row]! * i0, voltage_V[row + 1]! * i1, voltage_V[row + 2]! * i2]
+    const h0 = time_s[row + 1]! - time_s[row]!
+    const h1 = time_s[row + 2]! - time_s[row + 1]!
+    const i0 = current_A[row]!
+    const i1 = current_A[row + 1]!
+    const i2 = current_A[row + 2]!
+    const p0 = voltage_V[row]! * i0
+    const p1 = voltage_V[row + 1]! * i1
+    const p2 = voltage_V[row + 2]! * i2
     if (h0 <= 0 || h1 <= 0) {
       charge += (h0 * (i0 + i1) + h1 * (i1 + i2)) / 2
       energy += (h0 * (p0 + p1) + h1 * (p1 + p2)) / 2
       continue
     }
     const h = h0 + h1
-    const [first, middle, last] = [2 - h1 / h0, (h * h) / (h0 * h1), 2 - h0 / h1]
+    const first = 2 - h1 / h0
+    const middle = (h * h) / (h0 * h1)
+    const last = 2 - h0 / h1
     charge += (h / 6) * (first * i0 + middle * i1 + last * i2)
     energy += (h / 6) * (first * p0 + middle * p1 + last * p2)
   }

@@ -18,7 +18,9 @@ export function plainNumber(bytes: Uint8Array, from: number, to: number, markByt
   let at = from
   const sign = bytes[at]!
   if (sign === 45 || sign === 43) at++
-  let [value, digits, decimals] = [0, 0, -1]
+  let value = 0
+  let digits = 0
+  let decimals = -1
   for (; at < to; at++) {
     const byte = bytes[at]!
     const digit = byte - 48

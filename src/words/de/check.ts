@@ -19,7 +19,7 @@ export const check: InWordsOf<typeof english> = {
   'check.letter': '{letter} · {label}',
   'care.look': 'Du musst die Zelle nicht anfassen.',
   'care.handle': `${safety['safety.quiet.only']} Fass die Zelle behutsam an, beide Enden fern von Metall. Sonst lass sie liegen und antworte „Kann ich nicht sagen“.`,
-  'care.meter': `Du brauchst etwas zum Messen. ${safety['safety.quiet.only']} Nimm sie dafür in die Hand, alles Metall außer Prüfspitzen fern von den Enden. Sonst, oder ohne Messgerät, lass sie liegen und antworte „Kann ich nicht sagen“.`,
+  'care.meter': `${safety['safety.quiet.only']} Nimm sie dafür in die Hand, alles Metall außer Prüfspitzen fern von den Enden. Sonst, oder ohne Messgerät, lass sie liegen und antworte „Kann ich nicht sagen“.`,
   'care.unwrap': 'Heb nichts an, schneide und heble nicht, und wende keine Gewalt an.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': 'Die nächste Frage gilt dem, was unter dem Isolierring liegt',

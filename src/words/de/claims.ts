@@ -18,7 +18,7 @@ export const claims: InWordsOf<typeof english> = {
   'claim.low': 'Verdächtig niedrig',
   'claim.not-comparable': 'Lässt sich mit nichts vergleichen',
   'claim.nothing':
-    'Keine dieser Angaben ist unmöglich. Das zeigt nichts: Eine bescheidene Angabe ist auf jede Zelle leicht gedruckt.',
+    'Keine dieser Angaben ist unmöglich. Das sagt nichts aus: Eine bescheidene Angabe ist auf jede Zelle leicht gedruckt.',
   'claim.start': 'Eine Zelle mit diesen Angaben prüfen',
   'claim.add': 'Zu meiner Prüfung hinzufügen: {what}',
   'fact.format': 'Größe: {format}{doubled, select, yes { (eine Ziffer steht doppelt da)} other {}}',

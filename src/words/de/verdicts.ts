@@ -21,7 +21,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.danger.means':
     'Nach dem, was du angegeben hast, ist die Zelle gefährlich, ganz gleich, was für eine es ist.',
   'verdict.ruled-out.means':
-    'Mindestens eine deiner Antworten kann auf die Zelle, als die sie verkauft wird, nicht zutreffen.',
+    'Mindestens eine deiner Antworten ist bei der Zelle, als die sie verkauft wurde, unmöglich.',
   'verdict.doubtful.means': 'Was gegen sie spricht, ist kein Beweis, aber es reicht: Benutze und lade sie nicht.',
   'verdict.open.means':
     'Nichts widerlegt, dass sie ist, was sie sein soll, und nichts kann es bestätigen: Das Geprüfte reicht nicht, um mehr zu sagen.',

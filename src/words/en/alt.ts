@@ -35,9 +35,9 @@ export const altEn: Readonly<Record<string, string>> = {
   'point-legs': 'An arrow points at the legs that the positive contact stands on; count them.',
   'point-dimples':
     'The insulating ring is drawn see-through; an arrow points at the top of the can under it, where dimples would be.',
-  'point-vent': 'The positive contact is lifted or drawn see-through; an arrow points at the vent disc under it.',
+  'point-vent': 'The positive contact is left out or drawn see-through; an arrow points at the vent disc under it.',
   'point-weld-marks': 'An arrow points at the middle of the positive contact, where small weld marks would be.',
-  'point-welds': 'An arrow points at the metal end, where weld scars or bits of nickel strip would be.',
+  'point-welds': 'An arrow points at the metal end, where weld marks or bits of metal strip would be.',
   'point-terminal': 'An arrow points at the face of the metal end.',
   'point-can': 'An arrow points at the wall of the can.',
 
@@ -74,8 +74,8 @@ export const altEn: Readonly<Record<string, string>> = {
   'second-wrap-clear': 'A clear second wrap lies under the outer one.',
   'second-wrap-coloured': 'A coloured second wrap lies under the outer one.',
   'welds-none': 'No marks of welding on the metal end.',
-  'welds-scars': 'Burnt pits of old welds on the metal end.',
-  'welds-nickel': 'A torn piece of nickel strip is welded to the metal end.',
+  'welds-scars': 'Weld marks: pits or torn spots on the metal end.',
+  'welds-nickel': 'A torn piece of metal strip is welded to the metal end.',
   'terminal-clean': 'The metal end is smooth.',
   'terminal-plated': 'The metal end is painted or plated over, past its edge.',
   'terminal-ground': 'The metal end has parallel grinding marks.',

@@ -16,7 +16,7 @@ export const check = {
   'check.letter': '{letter} · {label}',
   'care.look': 'No need to touch the cell.',
   'care.handle': `${safety['safety.quiet.only']} hold the cell gently, with both ends away from metal. Otherwise leave it, and answer “Can’t tell”.`,
-  'care.meter': `You need a measuring tool. ${safety['safety.quiet.only']} pick it up to measure it, with all metal but probes away from its ends. Otherwise, or without a tool, leave it and answer “Can’t tell”.`,
+  'care.meter': `${safety['safety.quiet.only']} pick it up to measure it, with all metal but probes away from its ends. Otherwise, or without a measuring tool, leave it and answer “Can’t tell”.`,
   'care.unwrap': 'Do not lift, cut, pry or force anything.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': 'The next question is about what lies under the insulating ring',

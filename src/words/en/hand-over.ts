@@ -63,7 +63,7 @@ export const handOver = {
   'helping.untold': 'The bot could not reach {holder}. Please let them know that they can continue with /check resume.',
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
-    '{who}, a helper has answered your question, and your check has come to a result. Leave the cell alone until you have read it.',
+    '{who}, a helper has answered your question, and your check has come to a result. Leave the cell alone until you have read the result.',
   'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe and leave it where it is. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',

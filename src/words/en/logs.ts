@@ -102,7 +102,7 @@ export const logs = {
     'The room was warm ({room_C, number} °C; {from_C, number} to {to_C, number} °C is usual): every cell gives more.',
   'trap.temperature-missing':
     'Nothing says how warm the cell or the room was, so the figures are less certain than they look.',
-  'trap.too-hot': `The cell reached {highest_C, number} °C. Stop a test at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
+  'trap.too-hot': `The cell reached {highest_C, number} °C. A test must stop at {line_C, number} °C. Do not use or charge this cell again, and do not repeat the test. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'trap.temperature-hardly-moved':
     'It warmed by {rise_K, number} K, where about {expected_K, number} K would be expected. Was the sensor on the cell?',
   'trap.current-too-low':

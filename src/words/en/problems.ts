@@ -4,7 +4,7 @@ export const problems = {
   'problem.too-large': '{at}: the file is larger than {most, number} bytes. Split the pack or shorten it.',
   'problem.shape': '{at}: {says}.',
   'problem.unknown-key': '{at}: nothing here is called “{name}”. Check its spelling, or take it out.',
-  'problem.duplicate': '{at}: the {what} “{name}” is there twice. Give one of them another id.',
+  'problem.duplicate': '{at}: the {what} “{name}” appears twice. Give one of them another id.',
   'problem.unknown-name':
     '{at}: there is no {what} “{name}”{near, select, none {} other {; did you mean “{near}”?}}{near, select, none {. Use one that the pack defines.} other {}}',
   'problem.not-an-option-question':

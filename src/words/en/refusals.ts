@@ -2,7 +2,7 @@
 export const refusals = {
   'refusal.not-yours': 'Only the person who has this check can answer it. Start your own with /check start.',
   'refusal.gone': 'This check is no longer kept. Start a new one with /check start.',
-  'refusal.expired': 'This check was not touched for two weeks and has run out. Start a new one with /check start.',
+  'refusal.expired': 'This check was left untouched for two weeks and has expired. Start a new one with /check start.',
   'refusal.closed':
     'This check is closed, and its answers were deleted with it, so it cannot be opened again. Start a new one with /check start.',
   'refusal.changed-meanwhile':

@@ -7,12 +7,12 @@ const wait =
 const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, to say who can collect it.'
 // No plug is pulled and no switch reached for beside the cell.
 const power =
-  'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse box (breaker panel) or a switch away from it.'
+  'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse or breaker box or a switch away from it.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet and never burned, smoked, hissed, crackled, got hot, got warm on its own, swelled, scorched, leaked, smelled, was pierced or opened, or got into salt or flood water:'
+  'Only if it is cold and quiet, did not fall or short-circuit in the last 24 hours, and never burned, smoked, hissed, crackled, got hot or warm on its own, swelled, scorched, leaked, smelled, was pierced, opened or wet with more than clean water or a drink:'
 const keep =
-  'cover both ends with electrical tape, without pressing on them, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Otherwise do not touch it: ask the fire service.'
+  'cover both ends with electrical tape, without pressing on them, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Unless all of that holds, do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -22,7 +22,7 @@ export const safety = {
     'The cell is burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now',
   'safety.now': 'Drop the cell if you are holding it, get away now, and call your emergency number.',
   'safety.now.worn':
-    'If it is in your clothes, or in a bag or device you have on you, do not reach for it: take off the clothes, drop the bag or device, and get away.',
+    'If it is in your clothes, or in a bag or device you have on you (a headlamp, too), do not reach for it: take off the clothes, take off or drop the bag or device, and get away.',
   'safety.now.far':
     'Get everyone out of the room and close the door. If it smokes or burns, everyone must leave the building. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m (over eighty feet) away.',
   'safety.now.carry': `Do not touch, move or photograph it or its device. ${power}`,
@@ -33,7 +33,7 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it is not cooling, or you cannot tell: get away and call your emergency number.',
+    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
@@ -41,7 +41,7 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'If you wear or carry it: take off or put down whatever it is in, without reaching for it, and leave that there. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse box or a switch.',
+    'If you carry it: put down what it is in, without reaching for it. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse box or a switch.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
@@ -54,7 +54,7 @@ export const safety = {
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet, none of these signs ever showed, and it was never pierced, opened or in salt or flood water: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet, none of these signs ever showed, and it was never pierced, opened or wet with more than clean water or a drink: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

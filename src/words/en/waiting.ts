@@ -72,7 +72,7 @@ export const waiting = {
   'helping.waits-second':
     'Thank you. {holder} wants a second helper to look before this answer counts. Yours is kept, and the question waits for somebody else.',
   'word.closing':
-    '{who}, the check of {what} has stalled, and {helper} asks whether it can be closed. Closing it deletes your answers. If you do nothing, it stays open until it runs out.',
+    '{who}, the check of {what} has stalled, and {helper} asks whether it can be closed. Closing it deletes your answers. If you do nothing, it stays open until it expires.',
   'word.reopened':
     '{who}, {helper} is looking again at a question that was answered for you in the check of {what}. The result can still change: do not use or charge the cell meanwhile.',
   'word.redirected':
@@ -83,7 +83,7 @@ export const waiting = {
   'deed.kept-open': '{when}: {who} kept it open',
   'deed.reopened': '{when}: {who} looked at an answer again',
   'refusal.closing-asked':
-    'The person who has this check has already been asked whether it can be closed. If they say nothing, it runs out by itself.',
+    'The person who has this check has already been asked whether it can be closed. If they say nothing, it expires by itself.',
   'refusal.closing-not-asked': 'Nobody is asking any more whether this check can be closed. It stays open.',
   'refusal.moves-still':
     'Somebody has gone on with this check within the last {hours, number} hours, so it has not stalled. Ask later.',

@@ -24,7 +24,7 @@ export const buying: InWordsOf<typeof english> = {
   'buying.suspect.title': 'Una celda sospechosa',
   'buying.suspect.where':
     'Di primero que quizá está dañada o es falsificada: no todos los puntos de reciclaje la aceptan. La Comisión de Seguridad de Productos del Consumidor de EE. UU., según se informó en 2021, dice de una así: deja de usarla, no la envíes, no la desmontes, no la tires a la basura, busca un reciclador cualificado.',
-  'buying.later.title': 'Una celda sospechosa que siempre estuvo fría y sin hacer nada',
+  'buying.later.title': 'Una celda sospechosa que siempre estuvo fría y tranquila',
   'buying.later': 'Nunca pasó nada de eso: qué hacer con ella',
   'buying.sooner': 'Está o estuvo caliente, echa humo, pierde líquido…',
   'buying.report.title': 'A quién avisar',

@@ -19,7 +19,7 @@ export const check: InWordsOf<typeof english> = {
   'check.letter': '{letter} · {label}',
   'care.look': 'No hace falta tocar la celda.',
   'care.handle': `${safety['safety.quiet.only']} sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal. Si no, déjala y responde «No sabría decirlo».`,
-  'care.meter': `Hace falta un instrumento para medir. ${safety['safety.quiet.only']} sujétala para medirla, con todo metal, salvo las puntas de prueba, lejos de los extremos. Si no, o sin instrumento, déjala y responde «No sabría decirlo».`,
+  'care.meter': `${safety['safety.quiet.only']} sujétala para medirla, con todo metal, salvo las puntas de prueba, lejos de los extremos. Si no, o sin instrumento de medida, déjala y responde «No sabría decirlo».`,
   'care.unwrap': 'No levantes nada, no cortes, no hagas palanca, no fuerces nada.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.unwrap.title': 'La próxima pregunta es sobre lo que hay debajo del anillo aislante',

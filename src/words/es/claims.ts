@@ -46,7 +46,7 @@ export const claims: InWordsOf<typeof english> = {
   'fact.count': '{cells, plural, one {# celda} other {# celdas}}',
   'fact.unclear': '«{typed}» puede leerse como {readings}',
   'weighed.capacity':
-    '{value, number} mAh{assumed, select, yes { (sin unidad escrita; se toma como mAh)} other {}} en este tamaño{cells, plural, one {} other { para cada celda}}: las mejores conocidas guardan unos {best, number} mAh{density, select, none {} other {. Lo declarado exigiría {density} Wh por litro}}.{weight, select, high { Las celdas de esta clase son nuevas y pesadas: pide una hoja de datos de 2024 o posterior que diga también el mínimo, y pesa la celda.} other {}}',
+    '{value, number} mAh{assumed, select, yes { (sin unidad escrita; se toma como mAh)} other {}} en este tamaño{cells, plural, one {} other { para cada celda}}: las mejores conocidas almacenan unos {best, number} mAh{density, select, none {} other {. Lo declarado exigiría {density} Wh por litro}}.{weight, select, high { Las celdas de esta clase son nuevas y pesadas: pide una hoja de datos de 2024 o posterior que diga también el mínimo, y pesa la celda.} other {}}',
   'weighed.energy-per-volume':
     '{value, number} Wh por litro, con el tamaño {size, select, measured {medido} other {declarado}}: las mejores conocidas llegan a unos {best, number}.',
   'weighed.energy-per-mass':
@@ -71,7 +71,7 @@ export const claims: InWordsOf<typeof english> = {
   'weighed.no-format': '{value, number} mAh solo puede juzgarse con el tamaño de la celda.',
   'weighed.unclear-figure':
     'Una cifra puede leerse de dos maneras ({readings}). Compruébala y escríbela con su unidad.',
-  'weighed.energy': '{value, number} Wh en este tamaño: las mejores conocidas guardan unos {best, number} Wh.',
+  'weighed.energy': '{value, number} Wh en este tamaño: las mejores conocidas almacenan unos {best, number} Wh.',
   'weighed.converter':
     '{value, number} mAh junto a 1,5 V: una celda así lleva dentro un convertidor, y sus mAh se cuentan a 1,5 V. Los límites en mAh no valen para ella; compara sus Wh.',
   'weighed.connection-unsaid':

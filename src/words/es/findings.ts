@@ -81,7 +81,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.draft.draft':
     'Un borrador. No cuenta para nada hasta que alguien lo haya leído, terminado y puesto en un paquete de reglas.',
   'finding.draft.care':
-    'No pasar puede decir mucho; pasar no demuestra nada. Elige must, sign o no-bearing con cuidado.',
+    'No superarla puede decir mucho; superarla no demuestra nada. Elige must, sign o no-bearing con cuidado.',
   'finding.draft.family': 'Encontrado entre las comprobaciones de: {family}',
   'finding.draft.cases':
     'Casos para la carpeta cases/: uno en el que salta, uno en el que calla, uno que lo deja sin saber.',

@@ -8,9 +8,9 @@ const wait =
 
 const call = 'Pregunta a los bomberos, o a un punto de reciclaje que acepte celdas de litio dañadas, quién la recoge.'
 const power =
-  'Solo si no arde ni echa humo, no sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.'
+  'Solo si nada arde, echa humo, sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.'
 const only =
-  'Solo si está fría, no hace nada y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con agua salada o de inundación:'
+  'Solo si está fría y tranquila, no se cayó ni se puso en cortocircuito en las últimas 24 horas, y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni estuvo caliente o tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con otra cosa que agua limpia o una bebida:'
 const keep =
   'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de lo inflamable. En cualquier otro caso no la toques: pregunta a los bomberos.'
 
@@ -21,42 +21,42 @@ export const safety: InWordsOf<typeof english> = {
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Suelta la celda si la tienes en la mano, aléjate ahora mismo y llama al número de emergencias.',
   'safety.now.worn':
-    'Si va en tu ropa, o en un bolso, una mochila o un aparato que llevas encima, no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
+    'Si va en tu ropa, bolso, mochila o un aparato que llevas encima, no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
   'safety.now.far':
-    'Saca a todos de la habitación, o del edificio si echa humo o arde, y cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
+    'Que todos salgan de la habitación, o del edificio si echa humo o arde; cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
   'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
   'safety.power': power,
   'safety.now.call':
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Solo un caso es distinto: se calentó al usarla, siempre se pudo sostener, no tiene ni tuvo otra de esas señales y se enfría. Entonces, si la tienes en la mano, deja la celda y su aparato. No los toques más, ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si no se enfría, o no lo sabes: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Un solo caso cambia: se calentó al usarla, siempre se pudo sostener, no tiene ni tuvo otra de esas señales y se enfría. Si los tienes en la mano, pon en el suelo la celda y su aparato. No los toques más, ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
-    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría, no hace nada, no huele, no tiene líquido, costra ni residuo, y no está hinchada ni chamuscada',
+    'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y tranquila, no huele, no tiene líquido, costra ni residuo, y no está hinchada ni chamuscada',
   'safety.cold.leave': 'Deja la celda donde está y no la toques.',
   'safety.cold.wait': wait,
   'safety.cold': `Déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Si la llevas encima: quítate o deja lo que la lleva, sin meter la mano, y no lo muevas. Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.',
+    'Si la llevas encima: deja la prenda, el bolso o el aparato en que va, sin meter la mano. Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría, no hace nada y siempre fue así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia, una tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría y tranquila y siempre estuvo así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia, una tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
     'Si hace menos de 24 horas que se cayó, se golpeó, se aplastó o se puso en cortocircuito: primero déjala donde está hasta que pasen las 24 horas, y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Solo si está fría, no hace nada, nunca mostró ninguna de esas señales, y nunca se perforó, ni se abrió, ni se mojó con agua salada o de inundación: ${keep}`,
+  'safety.quiet.keep.never': `Solo si está fría y tranquila, nunca mostró ninguna de esas señales, y nunca se perforó, ni se abrió, ni se mojó con otra cosa que agua limpia o una bebida: ${keep}`,
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes.',
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si a alguien le alcanzó o le entró lo que salió de la celda. Si lo respiró: primero, al aire libre. Luego los ojos, de inmediato: enjuágalos con agua limpia, con los párpados abiertos, al menos 15 minutos; quita las lentes de contacto solo si salen con facilidad. Quita la ropa afectada. Lava la piel con agua y jabón al menos 15 minutos. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias mientras enjuagas, o que alguien llame.',
+    'Primeros auxilios si algo de la celda llegó a alguien. Si lo respiró: primero, que salga al aire libre. Luego los ojos, de inmediato: enjuágalos con agua limpia, con los párpados abiertos, al menos 15 minutos; quita las lentes de contacto solo si salen con facilidad. Quita la ropa afectada. Lava la piel con agua y jabón al menos 15 minutos. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias mientras enjuagas, o que alguien llame.',
   'safety.aid.swallowed':
-    'Si se tragó: llama ya al número de emergencias o al centro de información toxicológica. Enjuaga la boca. No se debe comer ni beber más que lo que te digan, y no provoques el vómito a nadie.',
+    'Si se tragó: llama ya al número de emergencias o al centro de información toxicológica. Enjuaga la boca. No se debe comer ni beber más que lo que te digan, y no provoques el vómito.',
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: de inmediato, mantén solo la piel quemada bajo agua corriente fresca 20 minutos, o lo que te digan en emergencias. Llama al número de emergencias mientras la enfrías, o que alguien llame. Quita anillos y ropa suelta cerca de la quemadura; no quites lo que esté pegado a la piel.',
   'safety.test':
