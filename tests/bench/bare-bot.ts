@@ -20,28 +20,38 @@ const button = (style: 1 | 2, label: string, act: string) => ({
   custom_id: `bare.0123456789abcdef0123.0.${act}`,
 })
 const components = [
-  { type: 10 as const, content: '### Check of a cell of no listed model' },
+  {
+    type: 10 as const,
+    content: '-# Questions left, at most: Safety · Label 20 · **Look 27** · Measure; 9 answered',
+  },
   {
     type: 10 as const,
     content:
-      '**Is the insulating ring around the positive contact whole?**\nLook straight at the positive (+) end. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, answer “Can’t tell”.\n-# You only need to look.',
+      '### Is the insulating ring around the positive contact whole?\nKeep your face away from the positive (+) end: take a photo of it at arm’s length and zoom in. The ring is flat, often white, and lies around the raised contact under the edge of the wrap. Only look. Do not lift it or the wrap; if the wrap hides it, answer “Can’t tell”.',
   },
   ...(png ? [{ type: 12 as const, items: [{ media: { url: 'attachment://ring.png' }, description }] }] : []),
   { type: 1 as const, components: [button(1, 'A · Whole', 'pick.whole')] },
   { type: 1 as const, components: [button(1, 'B · Torn or out of place', 'pick.torn')] },
   { type: 1 as const, components: [button(1, 'C · There is no ring', 'pick.missing')] },
   {
+    type: 10 as const,
+    content: '-# No need to touch the cell. **Unsure? Then do not use or charge the cell.**',
+  },
+  {
     type: 1 as const,
     components: [
-      button(2, "Can't tell", 'unsure'),
+      button(2, 'Can’t tell', 'unsure'),
       button(2, 'Back', 'back'),
-      button(2, 'Pause', 'pause'),
-      button(2, 'Stop and show the result', 'finish'),
+      button(2, 'Change an answer', 'answers'),
     ],
   },
   {
-    type: 10 as const,
-    content: '-# 3 questions answered. At most 40 more can matter. Unsure? Then do not use or charge the cell.',
+    type: 1 as const,
+    components: [
+      button(2, 'Stop and show the result', 'finish'),
+      button(2, 'Ask or hand over', 'hands'),
+      button(2, 'Pause', 'pause'),
+    ],
   },
 ]
 async function answer(interaction: Interaction): Promise<void> {

@@ -62,7 +62,7 @@ const words = {
     letGo: /la celda si la tienes en la mano/,
     release: /suéltala/,
     worn: /no metas la mano: quítate la prenda/,
-    leave: /pon en el suelo la celda y su aparato. No los toques más, .*no uses ni cargues la celda nunca más/,
+    leave: /deja en el suelo la celda y su aparato. No los toques más, .*no uses ni cargues la celda nunca más/,
     unplug: /desenchufa/,
     emergency: /o no parece enfriarse: aléjate y llama/,
     ask: /Antes de moverla, pregunta/,

@@ -28,7 +28,7 @@ export const check: InWordsOf<typeof english> = {
   'consent.unwrap.yes': 'Zeig mir die Frage; ich hebe nichts an',
   'consent.unwrap.no': 'Nein, ohne das weitermachen',
   'consent.bench.title': 'Hast du schon Zellen mit der richtigen Ausrüstung unter Last getestet?',
-  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last getestet werden: Ein Gerät zieht Strom aus ihr und misst dabei. Spricht etwas gegen diese Zelle, wähl „Nein“: Teste nie eine Zelle, an der du zweifelst. ${safety['safety.test']} ${safety['safety.turns']} Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Ein bestandener Test beweist nichts.`,
+  'consent.bench.text': `Für die nächsten Fragen muss die Zelle unter Last getestet werden: Ein Gerät zieht Strom aus ihr und misst dabei. Spricht etwas gegen diese Zelle, wähl „Nein“: Teste nie eine Zelle, an der du zweifelst. Wähl auch „Nein“, wenn du unter 18 bist: Überlass es Erwachsenen, die es schon gemacht haben. ${safety['safety.test']} ${safety['safety.turns']} Die Regeln an deinem Ort und die Anleitung des Herstellers gehen vor. Ein bestandener Test beweist nichts.`,
   'consent.bench.yes': 'Ich habe es schon gemacht und nehme das Risiko auf mich',
   'consent.bench.no': 'Nein, ohne das weitermachen',
   'paused.text':
@@ -78,9 +78,9 @@ export const check: InWordsOf<typeof english> = {
   'what.unknown': 'eine Zelle (Modell nicht in der Liste)',
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
-  'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Lass die Zelle liegen, und bleib einige Schritte weg. Wenn du sie für eine Antwort anfassen oder nah herangehen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
+  'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Hältst du die Zelle, leg sie hin; sonst lass sie liegen. Bleib einige Schritte weg. Wenn du sie für eine Antwort anfassen oder nah herangehen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'Auch beim letzten Gefahrenzeichen warst du unsicher. Lass die Zelle liegen, und bleib einige Schritte weg. Müsstest du für eine Antwort nah heran, wähl „Kann ich nicht sagen“.',
+    'Auch beim letzten Gefahrenzeichen warst du unsicher. Hältst du die Zelle, leg sie hin; sonst lass sie liegen. Bleib einige Schritte weg. Müsstest du für eine Antwort nah heran, wähl „Kann ich nicht sagen“.',
   'stale.note':
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',

@@ -4,15 +4,15 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'Fass sie mindestens 24 Stunden nicht an, auch nicht zum Fühlen, danach nur, wie die Feuerwehr es sagt. Es kann noch Wochen später wieder anfangen.'
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht zum Fühlen, danach nur, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
 
 const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
 const power =
-  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah heranmusst: Schalte den Strom am Sicherungskasten oder einem Schalter fern von ihr ab.'
+  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah an sie heranmusst: Schalte den Strom am Sicherungskasten oder einem Schalter fern von ihr ab.'
 const only =
-  'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder fiel noch kurzgeschlossen wurde, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie heiß, von selbst warm, aufgebläht, versengt, durchstochen, geöffnet oder von anderem als sauberem Wasser oder Getränken nass war und nie auslief:'
+  'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist und nie heiß, von selbst warm, aufgebläht, versengt, durchstochen, geöffnet oder von anderem als sauberem Wasser oder Getränken nass war:'
 const keep =
-  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Gilt das nicht alles, fass sie nicht an: Frag die Feuerwehr.'
+  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, ohne Sonne und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Trifft eine der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -21,15 +21,15 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Lass die Zelle fallen, wenn du sie hältst, geh jetzt weg und wähl den Notruf.',
   'safety.now.worn':
-    'Trägst oder hältst du sie in Kleidung, Tasche oder Gerät (auch Stirnlampe), greif nicht nach ihr: Zieh aus, streif ab oder lass fallen, worin sie steckt, und geh weg.',
+    'Hast du sie in Kleidung, Tasche oder Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh aus, streif ab oder lass fallen, worin sie steckt, und geh weg.',
   'safety.now.far':
     'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
-  'safety.now.carry': `Berühre, bewege und fotografiere weder sie noch ihr Gerät. ${power}`,
+  'safety.now.carry': `Fass weder sie noch ihr Gerät an, und beweg und fotografier nichts davon. ${power}`,
   'safety.power': power,
   'safety.now.call':
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
-    'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Es kann noch Wochen später wieder anfangen.',
+    'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Sie kann noch Wochen später wieder zu brennen anfangen.',
   'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht zum Fühlen, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt ein anderes Zeichen oder scheint nicht abzukühlen: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
@@ -37,7 +37,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.wait': wait,
   'safety.cold': `Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Trägst du sie bei dir: Leg ab, worin sie steckt, ohne nach ihr zu greifen. Halte andere fern. Bleib nicht in diesem Raum, und schlaf nicht darin. Nur wenn sie am Strom hängt und du nicht nah heranmusst: Schalte ihn am Sicherungskasten oder am Schalter ab.',
+    'Hältst du sie, leg sie hin; steckt sie in etwas, das du trägst, leg das ab, ohne nach ihr zu greifen. Halte andere fern. Bleib nicht in diesem Raum, und schlaf nicht darin. Nur wenn sie am Strom hängt und du nicht nah an sie heranmusst: Schalte ihn am Sicherungskasten oder an einem Schalter fern von ihr ab.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
@@ -45,7 +45,7 @@ export const safety: InWordsOf<typeof english> = {
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, sauberes Wasser, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
-    'Ist sie in den letzten 24 Stunden gefallen, oder wurde sie verbeult, gequetscht oder kurzgeschlossen? Dann lass sie erst liegen, wo sie ist, und bleib weg, bis 24 Stunden um sind.',
+    'In den letzten 24 Stunden gefallen, verbeult, gequetscht oder kurzgeschlossen? Dann lass sie erst liegen, wo sie ist, und bleib weg, bis seitdem 24 Stunden um sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist, nie eines dieser Zeichen zeigte und nie durchstochen, geöffnet oder von anderem als sauberem Wasser oder Getränken nass war: ${keep}`,
@@ -54,11 +54,11 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn etwas aus der Zelle an oder in jemanden kam. Eingeatmet: Geh zuerst mit allen an die frische Luft. Dann sofort die Augen: Spül sie mindestens 15 Minuten mit klarem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht. Zieh betroffene Kleidung aus. Wasch Haut mindestens 15 Minuten mit Wasser und Seife. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, während du spülst, oder lass jemanden anrufen.',
+    'Erste Hilfe, wenn etwas aus der Zelle an oder in jemanden kam. Eingeatmet: Geh zuerst mit allen an die frische Luft. Dann sofort die Augen: Spül sie mindestens 15 Minuten mit sauberem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht. Zieh betroffene Kleidung aus. Wasch die Haut mindestens 15 Minuten mit Wasser und Seife. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, während du spülst, oder lass jemanden anrufen.',
   'safety.aid.swallowed':
-    'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Nichts essen oder trinken, außer man sagt es dir dort, und löse bei niemandem Erbrechen aus.',
+    'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Iss und trink nichts, außer man sagt es dir dort, und löse bei niemandem Erbrechen aus.',
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sofort nur die verbrannte Stelle 20 Minuten, oder so lange, wie der Notruf sagt, unter kühles, nicht eiskaltes fließendes Wasser. Wähl den Notruf, während du kühlst, oder lass jemanden anrufen. Nimm Ringe und lose Kleidung nahe der Stelle ab; lass dran, was an der Haut klebt.',
   'safety.test':
-    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, ohne die Zelle zu berühren; ab dann gilt sie als heiß. Wird sie trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
+    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, an einem Schalter fern von ihr, ohne die Zelle zu berühren; ab dann gilt sie als heiß. Wird sie trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
 }

@@ -41,8 +41,8 @@ export const handOver = {
   'panel.closed': 'The check of {what} is closed.',
   'panel.take': 'Take it',
   'panel.decline': 'No, thanks',
-  'panel.progress': 'How far is it?',
-  'help-request.title': 'Somebody is stuck at a question',
+  'panel.progress': 'How far along is it?',
+  'help-request.title': 'Somebody is stuck on a question',
   'help-request.text': '{holder} is not sure, in the check of {what}:',
   'help-request.words': 'They wrote: {words}',
   'help-request.photos':
@@ -64,11 +64,11 @@ export const handOver = {
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
     '{who}, a helper has answered your question, and your check has come to a result. Leave the cell alone until you have read the result.',
-  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe and leave it where it is. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
+  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: put it down if you are holding it, and leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Continue',
-  'progress.title': 'How far the check is',
+  'progress.title': 'How far along the check is',
   'progress.holder': '{holder} has it; {starter} started it.',
   'progress.asking':
     '{answered, plural, =0 {Nothing answered yet} one {# question answered} other {# questions answered}}, at most {left, number} more.',
@@ -115,7 +115,7 @@ export const handOver = {
   'refusal.offer-lapsed': 'Nobody took this check in time. Ask the person who offered it to offer it again.',
   'refusal.not-for-you': 'This check is meant for somebody else. Start your own with /check start.',
   'refusal.nothing-to-give-back': 'You started this check yourself: there is nobody to give it back to.',
-  'refusal.nothing-to-ask': 'The check is not at a question now. Ask when you are stuck at one.',
+  'refusal.nothing-to-ask': 'The check is not at a question now. Ask when you are stuck on one.',
   'refusal.asked-already': 'A helper has already been asked about this check.',
   'refusal.not-asked': 'Nobody is asking about this any more.',
   'refusal.handed-too-often':

@@ -10,9 +10,9 @@ const power =
   'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse or breaker box or a switch away from it.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet, did not fall or short-circuit in the last 24 hours, and never burned, smoked, hissed, crackled, got hot or warm on its own, swelled, scorched, leaked, smelled, was pierced, opened or wet with more than clean water or a drink:'
+  'Only if it is cold and quiet, had no fall, dent, crush or short circuit in the last 24 hours, never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled, and was never pierced, opened or wet with more than clean water or a drink:'
 const keep =
-  'cover both ends with electrical tape, without pressing on them, and keep it dry, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. Unless all of that holds, do not touch it: ask the fire service.'
+  'cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. If any condition named at the start is not met, do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -41,7 +41,7 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'If you carry it: put down what it is in, without reaching for it. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse box or a switch.',
+    'If you are holding it, put it down; if you carry it in something, put that down without reaching for the cell. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
@@ -68,5 +68,5 @@ export const safety = {
     'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or as the emergency service tells you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, without touching the cell; beyond that it counts as hot. If it goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, at a switch away from it, without touching the cell; from there on it counts as hot. If it goes on getting hotter, get away: do not stay to stop the test.',
 } as const

@@ -13,7 +13,7 @@ export const waiting = {
   'queue.look': 'See it',
   'queue.choose': 'What to list',
   'queue.filter.all': 'Everything that is waiting',
-  'queue.filter.help': 'Questions people are stuck at',
+  'queue.filter.help': 'Questions people are stuck on',
   'queue.filter.free': 'Questions nobody is looking at yet',
   'queue.filter.mine': 'Mine, and passed to me or my roles',
   'queue.filter.taker': 'Checks waiting to be taken',
@@ -34,7 +34,7 @@ export const waiting = {
   'setup.part.helpers': 'Helpers',
   'setup.short.helpers': 'Roles that may answer for people who are stuck, and nothing else.',
   'setup.long.helpers':
-    'Members of these roles see which questions people are stuck at with /check waiting, and may answer them or pass them to somebody. They see photos only if they can read the review channel. They see no reports, do not decide about findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
+    'Members of these roles see which questions people are stuck on with /check waiting, and may answer them or pass them to somebody. They see photos only if they can read the review channel. They see no reports, do not decide about findings and cannot take a check over. Their own checks are counted like everybody’s. Name up to {roles, number} roles; not the one that everybody has, and not one that belongs to a bot.',
   'setup.now.no-helpers': 'none: only moderators answer',
   'setup.problem.everyone-as-helper':
     'That is the role everybody has: with it, everybody could answer for everybody. Nothing was changed: choose another role.',

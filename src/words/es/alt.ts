@@ -175,7 +175,7 @@ export const altEs: Readonly<Record<string, string>> = {
     'A la izquierda: un medidor de dos hilos, que también mide sus propios cables. A la derecha, marcado como la mejor manera: un medidor de cuatro hilos, dos que llevan corriente y dos que miden.',
   'measuring-scale': 'La celda está sola y quieta sobre un papel en una báscula.',
   'measuring-safe-bench':
-    'Un lugar seguro: una superficie de piedra, la celda en un portapilas, nada que arda cerca y alguien que vigila todo el tiempo.',
+    'Un lugar seguro: una superficie de piedra, la celda en un portapilas, nada inflamable cerca y alguien que vigila todo el tiempo.',
   'measuring-lamp-at-an-angle':
     'Una lámpara alumbra de refilón entre las patas del contacto positivo; un teléfono hace una foto con el brazo extendido desde el otro lado.',
   'measuring-keep-apart':

@@ -28,7 +28,7 @@ export const check: InWordsOf<typeof english> = {
   'consent.unwrap.yes': 'Muéstrame la pregunta; no levantaré nada',
   'consent.unwrap.no': 'No, seguir sin eso',
   'consent.bench.title': '¿Has hecho antes pruebas de descarga con celdas sueltas, con el equipo adecuado?',
-  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. ${safety['safety.test']} ${safety['safety.turns']} Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
+  'consent.bench.text': `Para las próximas preguntas, un aparato tiene que descargar la celda y medirla. Si hay algo en contra de esta celda, di que no: nunca pruebes una celda de la que dudes. Di que no también si tienes menos de 18 años: déjaselo a un adulto que ya lo haya hecho. ${safety['safety.test']} ${safety['safety.turns']} Las normas locales y las instrucciones del fabricante tienen prioridad. Que la celda supere una prueba no demuestra nada.`,
   'consent.bench.yes': 'Ya lo he hecho antes y acepto el riesgo',
   'consent.bench.no': 'No, seguir sin eso',
   'paused.text':
@@ -77,9 +77,9 @@ export const check: InWordsOf<typeof english> = {
   'what.family': '{name} de {maker}',
   'what.unknown': 'una celda (modelo que no está en la lista)',
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
-  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Deja la celda donde está y quédate a unos pasos. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
+  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'Ante la última señal de peligro también tuviste dudas. Deja la celda donde está y quédate a unos pasos. Si para responder tuvieras que acercarte, elige «No sabría decirlo».',
+    'Ante la última señal de peligro también tuviste dudas. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos. Si para responder tuvieras que acercarte, elige «No sabría decirlo».',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':

@@ -76,7 +76,7 @@ export const families: Partial<Catalogue> = {
   'families.printed':
     '**Capacidad declarada:** {typical, number} mAh · por encima de {limit, number} mAh: descartada{least, plural, =0 {} other { · por debajo de # mAh: señal media}}',
   'families.current':
-    '**Corriente continua declarada:** {list} · {several, select, yes {por encima de {highest, number} A} other {por encima}}: señal media{uncut, plural, =0 {} other { · por encima de # A sin ese límite: señal débil}}',
+    '**Corriente de descarga continua declarada:** {list} · {several, select, yes {por encima de {highest, number} A} other {por encima}}: señal media{uncut, plural, =0 {} other { · por encima de # A sin ese límite: señal débil}}',
   'families.current.cut': '{amps, number} A con corte a {cutOff, number} °C',
   'families.current.free': '{amps, number} A',
   'families.mass':

@@ -85,7 +85,7 @@ export const logs: InWordsOf<typeof english> = {
   'figure.to-cutoff': '{says} (hasta {cutoff, number} V)',
   'figure.no-cutoff': '{says} (hasta {end, number} V, donde acabó la descarga; no se dio ninguna tensión de corte)',
   'trap.stopped-above-cutoff':
-    'La descarga terminó a {endVoltage_V, number} V, por encima del corte de {cutoff_V, number} V: la celda guarda más de lo que se sacó.',
+    'La descarga terminó a {endVoltage_V, number} V, por encima del corte de {cutoff_V, number} V: la celda almacena más de lo que se sacó.',
   'trap.wrong-cutoff':
     'La descarga siguió hasta {endVoltage_V, number} V, por debajo de {cutoff_V, number} V. Por eso la pantalla del aparato muestra más capacidad de la que cuenta para lo declarado; aquí se contó hasta {countedTo_V, number} V.',
   'trap.not-full-at-start':
