@@ -77,5 +77,5 @@ test('a long language may be a folder of files, none of which says what another 
   expect(Object.keys((await load())?.words['fr']?.rules ?? {})).toEqual(['torn-wrap', 'torn-ring'])
   await words('fr/3.yaml', 'rules: { torn-ring: Encore. }\n')
   const { problems } = await loadPacks(folder)
-  expect(problems.map(({ problem }) => sayProblem(sayIn('en'), problem)).join()).toMatch(/“torn-ring” is there twice/)
+  expect(problems.map(({ problem }) => sayProblem(sayIn('en'), problem)).join()).toMatch(/“torn-ring” appears twice/)
 })

@@ -31,12 +31,12 @@ describe('a mistake is named', () => {
       /rules\.0.*“strenght”.*spelling/,
     ],
     ['a missing key', raw => delete (raw.rules[0] as Raw)['says'], /rules\.0\.says/],
-    ['a duplicate rule', raw => raw.rules.push(raw.rules[0] as never), /rule “torn-wrap” is there twice/],
-    ['a duplicate question', raw => raw.questions.push(raw.questions[0] as never), /question “wrap” is there twice/],
+    ['a duplicate rule', raw => raw.rules.push(raw.rules[0] as never), /rule “torn-wrap” appears twice/],
+    ['a duplicate question', raw => raw.questions.push(raw.questions[0] as never), /question “wrap” appears twice/],
     [
       'a duplicate option',
       raw => (raw.questions[0] as { options: unknown[] }).options.push({ id: 'torn', label: 'Torn' }),
-      /option “torn” is there twice/,
+      /option “torn” appears twice/,
     ],
     [
       'an unknown question',

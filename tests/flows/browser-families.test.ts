@@ -116,7 +116,7 @@ inBrowser('families in the browser', browser => {
     await choose(page, name)
     let words = await press(page, english('beginning.quick'))
     const said: readonly [RegExp, RegExp][] = [
-      [/hot, smoking/, /None of these/],
+      [/burning, smoking/, /None of these/],
       [/What was the cell sold as/, /New, in its maker/],
       [/small lettering/, /On the coloured wrap/],
       [/How many legs hold up/, /Four/],

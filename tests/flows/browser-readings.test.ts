@@ -28,7 +28,7 @@ inBrowser('readings in the browser', ({ open: openWindow }) => {
       expect(await wordsOf(page)).toMatch(/5 things are known already/)
       expect(await tooWide(page)).toEqual([])
       // Danger is asked about first; then what was read and accuses is asked for by eye.
-      expect(await press(page, /^Quick/)).toMatch(/Is the cell hot, smoking/)
+      expect(await press(page, /^Quick/)).toMatch(/Is the cell burning, smoking/)
       let asked = await wordsOf(page)
       for (let i = 0; i < 10 && !/Look again/.test(asked); i++) asked = await press(page, /^A · /)
       expect(asked).toMatch(/Look again: What capacity does it claim[\s\S]*9,900 mAh/)

@@ -181,7 +181,7 @@ describe('pausing and coming back', () => {
 
 test('whoever could not tell about heat is told to leave the cell where it is, then and whenever hands are asked for', async () => {
   const next = await pressed(wren(), await startCheck(wren()), '.unsure')
-  expect(text(next)).toMatch(/Leave the cell where it is.*emergency number/)
+  expect(text(next)).toMatch(/otherwise leave it where it is.*emergency number/)
   const looking = await pressed(wren(), next, '.unsure')
   // From then on nothing is asked that needs hands.
   let now = looking

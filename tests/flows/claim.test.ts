@@ -62,7 +62,7 @@ describe('the check that starts from a claim', () => {
     const first = await pressed(wren(), await claim('18650 9900 mAh'), 'Check a cell with these claims')
     expect(text(first)).toMatch(/thing is known already|things are known already/)
     const quick = await pressed(wren(), first, 'Quick')
-    expect(text(quick)).toMatch(/Is the cell hot, smoking/)
+    expect(text(quick)).toMatch(/Is the cell burning, smoking/)
     const again = await unsureUntil(wren(), quick, /Look again/)
     expect(text(again)).toMatch(/9,900 mAh/)
     const form = await press(wren(), again, 'Read it once more')

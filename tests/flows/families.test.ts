@@ -68,7 +68,7 @@ async function walk(
   return { last: now, screens }
 }
 const fourLegs: readonly [RegExp, string][] = [
-  [/hot, smoking/, 'None of these'],
+  [/burning, smoking/, 'None of these'],
   [/What was the cell sold as/, 'New, in its maker'],
   [/lettering/i, 'On the coloured wrap'],
   [/How many legs hold up/, 'Four'],

@@ -107,7 +107,7 @@ describe('the lines of the page', () => {
     expect(labels(vent).slice(0, 2)).toEqual(['A · Four lines from the middle', 'B · A raised button in the middle'])
     const saved = await pressed(tomas(), vent, 'A · Four lines')
     expect(text(saved)).toMatch(/^Saved: a good one shows four lines\./)
-    expect(text(saved)).toContain('Everything ticked counts as right. Take the tick off what is not.')
+    expect(text(saved)).toContain('Everything ticked counts as right. Untick what is not.')
     // A word of one's own is a weak sign: there is nothing stronger to choose, and a new wrap changes no vent disc.
     expect(text(saved)).not.toMatch(/At most/)
     expect(labels(saved)).not.toContain('Do not count it for open rewraps')

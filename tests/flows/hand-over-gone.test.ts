@@ -42,7 +42,7 @@ async function latest(person: Person, channel: string, words: RegExp): Promise<S
   return person.sees(channel).findLast(one => !one.private && words.test(text(one))) as SeenMessage
 }
 const panel = (person: Person, channel = questions) => latest(person, channel, /A cell to check/)
-const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck at a question/)
+const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck on a question/)
 
 async function stuck(channel = questions): Promise<SeenMessage> {
   const question = messageOf(await wren().run('check start', { depth: 'full' }, { channel }))

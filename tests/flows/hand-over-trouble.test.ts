@@ -61,7 +61,7 @@ async function latest(person: Person, channel: string, says: RegExp): Promise<Se
   await room.services.queue.idle()
   return person.sees(channel).findLast(one => !one.private && says.test(text(one))) as SeenMessage
 }
-const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck at a question|dealt with/)
+const helpRequest = () => latest(tomas(), demoReportsChannel, /stuck on a question|dealt with/)
 const panel = (person: Person) => latest(person, everybody, /A cell to check/)
 
 describe('danger', () => {

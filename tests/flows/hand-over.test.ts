@@ -213,7 +213,7 @@ describe('asking a moderator', () => {
     await room.services.queue.idle()
     return as('Tomas')
       .sees(demoReportsChannel)
-      .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
+      .findLast(one => !one.private && /stuck on a question|dealt with/.test(text(one))) as SeenMessage
   }
 
   test('who answers for them: marked as theirs, and whoever asked is told to go on', async () => {

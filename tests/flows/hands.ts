@@ -56,7 +56,7 @@ export async function unsureUntil(person: Person, message: SeenMessage, until: R
 
 /** What is said of a cell that nobody has to get away from, question by question. */
 const nothingToFlee: readonly (readonly [RegExp, string])[] = [
-  [/^### .*hot, smoking/m, 'None of these'],
+  [/^### .*burning, smoking/m, 'None of these'],
   [/^### .*swollen, bulging/m, 'Straight and flat'],
   [/^### .*liquid, crust or powder/m, 'Clean and dry'],
   [/^### .*solvent-like smell/m, 'No smell'],

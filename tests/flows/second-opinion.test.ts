@@ -34,7 +34,7 @@ async function helpRequest(): Promise<SeenMessage> {
   await room.services.queue.idle()
   return tomas()
     .sees(demoReportsChannel)
-    .findLast(one => !one.private && /stuck at a question|dealt with/.test(text(one))) as SeenMessage
+    .findLast(one => !one.private && /stuck on a question|dealt with/.test(text(one))) as SeenMessage
 }
 const photo = (name: string): Upload => ({ name, bytes: samplePhoto() })
 

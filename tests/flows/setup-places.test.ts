@@ -92,7 +92,7 @@ describe('a channel', () => {
   test('where Discord itself refuses is not taken', async () => {
     room.standIn.faults.answerNext({ match: /typing$/, status: 403, code: 50013 })
     expect(text(await warden.choose(await warden.open('reports'), [demoReportsChannel]))).toMatch(
-      /Discord does not let me write/,
+      /Discord does not let the bot write/,
     )
     expect((await warden.settings()).reportsChannel).toBeNull()
   })

@@ -42,7 +42,7 @@ async function panels(): Promise<SeenMessage[]> {
 const plea = (): SeenMessage =>
   tomas()
     .sees(demoReportsChannel)
-    .findLast(one => /stuck at a question|dealt with/.test(text(one))) as SeenMessage
+    .findLast(one => /stuck on a question|dealt with/.test(text(one))) as SeenMessage
 
 test('a moderator reads who is stuck, since when and at which question, with the way to the message', async () => {
   await stuck()

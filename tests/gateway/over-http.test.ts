@@ -234,7 +234,7 @@ describe('a process as an operator starts it', () => {
     expect(standIn.connections()).toBe(0)
     await standIn.bringTo(`http://127.0.0.1:${port}/interactions`)
     const message = messageOf(await standIn.as('Wren').run('check start', { depth: 'full', family: '-' }))
-    expect(text(message)).toMatch(/hot, smoking/)
+    expect(text(message)).toMatch(/burning, smoking/)
   })
 
   test('a second one on its port says which setting to change', async () => {

@@ -69,7 +69,7 @@ export const handOver: InWordsOf<typeof english> = {
   'word.helped': '{who}: Jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
     '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Fass die Zelle nicht an, bis du es gelesen hast.',
-  'word.unsure': `{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich und lass sie liegen. ${safety['safety.quiet']} ${safety['safety.turns']} Deine Prüfung geht weiter.`,
+  'word.unsure': `{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Hältst du sie, leg sie hin; sonst lass sie liegen. ${safety['safety.quiet']} ${safety['safety.turns']} Deine Prüfung geht weiter.`,
   'word.sent-back': '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',

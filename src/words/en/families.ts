@@ -41,7 +41,7 @@ export const families = {
   'families.tested.middle': 'tested at 1 to 5 A',
   'families.tested.low': 'tested at up to 1 A',
   'families.counts.nothing': 'anything else proves nothing',
-  'families.no-bearing': 'Counts nothing so far: {features}.',
+  'families.no-bearing': 'Not counted so far: {features}.',
   'families.size':
     '**Size:** {diameter, number} × {length, number} mm · outside {thin, number} to {thick, number} mm across or {short, number} to {long, number} mm long: weak sign',
   'families.resistance':
@@ -50,7 +50,7 @@ export const families = {
     'Readings count beyond their instrument’s error{bare, select, yes {; weight never against protected cells} other {}}.',
   'families.button.waits': 'Look: {name}',
   'families.button.waiting': 'See what waits',
-  'families.button.check': 'Check a cell of it',
+  'families.button.check': 'Check one of these',
   'families.list.waits': '**Waits for you:** {name}, from {who}.',
   'families.list.waits-alone': '**Waits for you:** {name}. You asked for it yourself, and may agree now.',
   'families.list.waits-mine': 'You asked for {name}: it waits for another moderator.',

@@ -84,7 +84,7 @@ export const logs = {
   'trap.stopped-above-cutoff':
     'The load stopped at {endVoltage_V, number} V, above the cut-off of {cutoff_V, number} V: the cell holds more than was drawn.',
   'trap.wrong-cutoff':
-    'The load ran on to {endVoltage_V, number} V, below {cutoff_V, number} V. So its display counts more than the claim means; here it was counted down to {countedTo_V, number} V.',
+    'The load ran on to {endVoltage_V, number} V, below {cutoff_V, number} V. So its display shows more than the claim covers; here only the charge down to {countedTo_V, number} V was counted.',
   'trap.not-full-at-start':
     'It rested at {startVoltage_V, number} V before the load, where a full cell shows about {full_V, number} V: it was not full, so it holds at least what was drawn.',
   'trap.starts-under-load':

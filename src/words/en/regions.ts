@@ -4,7 +4,7 @@ import { safety } from './safety.ts'
 // Where a suspect cell goes is asked before it is moved, in each region alike.
 const ask =
   'not with household waste or recycling collected at home. Ask your waste authority or a recycler that takes damaged lithium cells before you move it'
-const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} If that place tells you to bring it, and only if all of those conditions hold, put it into a bag of its own`
+const then = `${safety['safety.quiet.wait']} ${safety['safety.quiet.keep']} If the authority or recycler tells you to bring it, and only if all of those conditions hold, put it into a bag of its own`
 
 export const regions = {
   'region.us': 'United States',

@@ -4,7 +4,7 @@
 const wait =
   'Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can start again, even weeks later.'
 
-const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, to say who can collect it.'
+const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can collect it.'
 // No plug is pulled and no switch reached for beside the cell.
 const power =
   'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse or breaker box or a switch away from it.'
@@ -33,24 +33,24 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use, was never too hot to hold, has and had none of the other signs, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
+    'One case is different: it got hot in use, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
-  'safety.cold.leave': 'Leave the cell where it is, and do not touch it.',
+  'safety.cold.leave': 'If you are holding the cell, put it down. Leave it where it is, and do not touch it.',
   'safety.cold.wait': wait,
   'safety.cold': `Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'If you are holding it, put it down; if you carry it in something, put that down without reaching for the cell. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
+    'If you carry it in something, put that down without reaching for the cell. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
   // A sign on a cell that is cold and quiet, and that none of that ever happened to.
   'safety.quiet.sign':
-    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, clean water, a voltage too low or too high, or signs of a fake',
+    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, clean water or a drink, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
-    'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first leave it where it is until 24 hours have passed, and stay away.',
+    'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first put it down if you have it on you, leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
@@ -61,12 +61,12 @@ export const safety = {
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, shows scorch marks, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if anything from the cell got on or into anyone. Breathed in: go into fresh air first. Then the eyes, at once: rinse with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, while you rinse, or have someone call.',
+    'First aid if anything from the cell got on or into anyone. Breathed in: go into fresh air first. Eyes next, at once: rinse with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, while you rinse, or have someone call.',
   'safety.aid.swallowed':
     'Swallowed: call your emergency number or poison centre at once. Rinse out the mouth. Eat and drink only what they tell you to, and do not make anyone vomit.',
   'safety.aid.burn':
-    'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or as the emergency service tells you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
+    'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or for as long as the emergency services tell you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. Stop it at 60 °C while discharging, at 45 °C while charging, at a switch away from it, without touching the cell; from there on it counts as hot. If it goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, stop it at a switch away from it, without touching the cell, and never touch, use or charge the cell again. If it goes on getting hotter, get away: do not stay to stop the test.',
 } as const

@@ -21,7 +21,7 @@ export const setup = {
   'setup.overview': 'Overview',
   'setup.step': '{part} ({at, number} of {of, number})',
   'setup.now': 'Now:',
-  'setup.needs': 'What I need there, and what for:',
+  'setup.needs': 'What the bot needs there, and what for:',
   'setup.none': 'No channel',
   'setup.no-roles': 'No roles',
   'setup.no-offers': 'No offers at all',

@@ -99,7 +99,7 @@ export const families: Partial<Catalogue> = {
   'families.button.ask': 'Pedir una segunda opinión',
   'families.button.agree': 'De acuerdo: poner en vigor',
   'families.button.send-back': 'Devolver',
-  'families.button.take-back': 'Retirarlo',
+  'families.button.take-back': 'Retirar la petición',
   'families.button.look': 'Mirarlo',
   'families.button.back-to': 'Volver a la {number}',
   'families.button.rewrap-on': 'No contarlo en las reenfundadas abiertamente',
@@ -274,7 +274,7 @@ export const families: Partial<Catalogue> = {
   'families.waiting.note':
     '{count, plural, one {# modelo espera} other {# modelos esperan}} a una segunda persona de la moderación. {count, plural, one {Míralo y acéptalo o devuélvelo} other {Míralos y acepta o devuelve cada uno}}.',
   'families.built.means':
-    '«?» o sin nombrar: queda abierto, se puede añadir después.\nDisco de venteo: bajo el contacto positivo. Marcas de soldadura: las del fabricante, en el contacto. Hoyuelos: huecos bajo el anillo, no abolladuras.',
+    '«?» o sin nombrar: queda abierto, se puede añadir después.\nDisco de venteo: bajo el contacto positivo. Marcas de soldadura: las del fabricante, en el contacto. Hoyuelos: pequeños hundimientos bajo el anillo, no abolladuras.',
   'families.refused.figures.bare': '{number} va sin unidad. ¿Es la capacidad? Entonces escribe {number} mAh.',
   'families.button.again': 'Abrir otra vez el formulario, ya relleno',
   'families.try.first': 'Aún no hay comprobaciones de este modelo.',
