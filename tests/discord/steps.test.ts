@@ -61,6 +61,13 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
     expect(text.slice(text.indexOf(unasked)).split(say('button.go-on')).length).toBeGreaterThan(2)
   })
 
+  test('two cautions do not push what to do once the cell gets hot off the result', () => {
+    const answers = { ...failed['ruled-out'], 'past-damage': cantTell, voltage: reading(2.5, 0.05) }
+    const whys = verdictOn(answers).explanation.unchecked.map(({ why }) => why)
+    expect(whys).toEqual(expect.arrayContaining(['undecided', 'cant-tell']))
+    expect(shown(answers)).toContain(say('safety.turns'))
+  })
+
   test('undecided for a danger that could not be told: nothing reassuring stands before that', () => {
     expect(shown({ 'hot-now': cantTell })).not.toContain(means)
   })

@@ -49,7 +49,7 @@ test('danger: what to do and nothing else, the letter behind the details, change
   expect(text(letter)).toMatch(
     /^\*\*First the cell[\s\S]*Drop the cell if you are holding it[\s\S]*```\nAbout my order \[order number\]/,
   )
-  expect(text(letter)).toMatch(/The following is unsafe[\s\S]*hot, smoking, hissing/)
+  expect(text(letter)).toMatch(/The following is unsafe[\s\S]*burning, smoking, hissing/)
   expect(text(letter)).toMatch(caution)
   const modal = await form(wren(), letter, 'Fill in and change')
   expect(modal.fields[0]?.value).toMatch(/^About my order/)

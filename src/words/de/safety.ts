@@ -30,12 +30,12 @@ export const safety: InWordsOf<typeof english> = {
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Sie kann noch Wochen später wieder zu brennen anfangen.',
-  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht zum Fühlen, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt ein anderes Zeichen oder scheint nicht abzukühlen: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht zum Fühlen, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave': 'Hältst du die Zelle, leg sie hin. Lass sie, wo sie ist, und fass sie nicht an.',
   'safety.cold.wait': wait,
-  'safety.cold': `Lass sie, wo sie ist. ${wait}`,
+  'safety.cold': `Hältst du sie, leg sie hin. Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
     'Steckt sie in etwas, das du trägst, leg das ab, ohne nach ihr zu greifen. Halte andere fern. Bleib nicht in diesem Raum, und schlaf nicht darin. Nur wenn sie am Strom hängt und du nicht nah an sie heranmusst: Schalte ihn am Sicherungskasten oder an einem Schalter fern von ihr ab.',
   'safety.cold.call': call,
@@ -45,10 +45,10 @@ export const safety: InWordsOf<typeof english> = {
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, sauberes Wasser oder Getränk, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
-    'In den letzten 24 Stunden gefallen, verbeult, gequetscht oder kurzgeschlossen? Dann leg sie hin, falls du sie bei dir hast, lass sie erst liegen, wo sie ist, und bleib weg, bis seitdem 24 Stunden um sind.',
+    'In den letzten 24 Stunden gefallen, verbeult, gequetscht oder kurzgeschlossen? Dann leg sie hin, falls du sie bei dir hast, lass sie erst liegen, wo sie ist, und bleib weg, bis seitdem 24 Stunden vergangen sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist, nie eines dieser Zeichen zeigte und nie durchstochen, geöffnet oder von anderem als sauberem Wasser oder Getränken nass war: ${keep}`,
+  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde, nie eines dieser Zeichen zeigte, nie durchstochen oder geöffnet wurde und nie von anderem als sauberem Wasser oder einem Getränk nass war: ${keep}`,
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
@@ -58,7 +58,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.swallowed':
     'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Iss und trink nichts, außer man sagt es dir dort, und löse bei niemandem Erbrechen aus.',
   'safety.aid.burn':
-    'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sofort nur die verbrannte Stelle 20 Minuten, oder so lange, wie der Notruf sagt, unter kühles, nicht eiskaltes fließendes Wasser; bei großen Verbrennungen und Kindern frag dort, wie lange. Wähl den Notruf, während du kühlst, oder lass jemanden anrufen. Nimm Ringe und lose Kleidung nahe der Stelle ab; lass dran, was an der Haut klebt.',
+    'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sofort nur die verbrannte Stelle 20 Minuten, oder so lange, wie der Notruf sagt, unter kühles, nicht eiskaltes fließendes Wasser; bei großen Verbrennungen und Kindern frag dort, wie lange. Wähl den Notruf, während du kühlst, oder lass jemanden anrufen. Leg Ringe und lose Kleidung nahe der Stelle ab; lass dran, was an der Haut klebt.',
   'safety.test':
     'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, an einem Schalter fern von der Zelle, ohne sie zu berühren; fass sie danach nicht mehr an, und benutze und lade sie nie wieder. Wird sie trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
 }

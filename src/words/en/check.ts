@@ -75,7 +75,7 @@ export const check = {
   'language.missing': 'The bot has no words in {language} yet, so you see English. It also speaks {others}.',
   'check.hazard-unsure': `You were not sure about a danger sign. If you are holding the cell, put it down; otherwise leave it where it is. Stay a few steps back. If you would have to touch it or go near it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'You were unsure about the last danger sign, too. If you are holding the cell, put it down; otherwise leave it where it is. Stay a few steps back. If you would have to go near it to answer, choose “Can’t tell”.',
+    'You were unsure about the last danger sign, too. If you are holding the cell, put it down; otherwise leave it where it is. Stay a few steps back. If you would have to touch it or go near it to answer, choose “Can’t tell”.',
   'stale.note': 'That button belongs to an earlier step. Nothing was changed; this is where the check stands now.',
   'beginning.title': 'Check of {what}',
   'beginning.text': '“Can’t tell” is always an answer.',

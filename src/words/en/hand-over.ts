@@ -9,7 +9,7 @@ export const handOver = {
   'hands.text':
     'Stuck on a question? A helper (a moderator, or somebody the moderators chose) can answer it for you. While your question is open, a moderator can also take over the check, and then sees your answers. You can hand the whole check to somebody else too. Apart from that, nobody sees your answers unless you share them or hand the check over. If danger is found, the person who started the check is told.',
   'hands.ask-about':
-    'You could not tell some questions. A helper can look at one of them with you; but that a danger sign is absent, only you can see:',
+    'There are questions you could not answer. A helper can look at one of them with you, but only you can see that a danger sign is absent:',
   'hands.ask-about.choose': 'Ask a helper about …',
   'hands.ask-after':
     'To ask a helper about something you could not tell: press “{change}” under the result, choose that question, and then “{hands}”.',
@@ -102,7 +102,7 @@ export const handOver = {
   'form.ask.words': 'What are you unsure about?',
   'form.ask.photos': 'Photos you have, or take without touching',
   'form.ask.photos.hint':
-    'Up to ten; place, time, device removed. Seen by all in the moderators’ channel until answered.',
+    'Up to ten, without location, time or device data. The moderators’ channel sees them until answered.',
   'form.offer.to': 'To whom',
   'form.offer.to.hint': 'A person or a role. Leave it empty, and the first person to take it gets it.',
   'form.why': 'Why',

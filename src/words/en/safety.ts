@@ -10,7 +10,7 @@ const power =
   'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse or breaker box or a switch away from it.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet, had no fall, dent, crush or short circuit in the last 24 hours, never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled, and was never pierced, opened or wet with more than clean water or a drink:'
+  'Only if it is cold and quiet; had no fall, dent, crush or short circuit in the last 24 hours; never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled; and was never pierced, opened or wet with anything but clean water or a drink:'
 const keep =
   'cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. If any condition named at the start is not met, do not touch it: ask the fire service.'
 
@@ -33,13 +33,13 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
+    'One case is different: it got hot in use or while charging, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
   'safety.cold.leave': 'If you are holding the cell, put it down. Leave it where it is, and do not touch it.',
   'safety.cold.wait': wait,
-  'safety.cold': `Leave it where it is. ${wait}`,
+  'safety.cold': `If you are holding it, put it down. Leave it where it is. ${wait}`,
   'safety.cold.keep':
     'If you carry it in something, put that down without reaching for the cell. Keep others away. Do not stay or sleep in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
   'safety.cold.call': call,
@@ -54,7 +54,7 @@ export const safety = {
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet, none of these signs ever showed, and it was never pierced, opened or wet with more than clean water or a drink: ${keep}`,
+  'safety.quiet.keep.never': `Only if it is cold and quiet; had no fall, dent, crush or short circuit in the last 24 hours; none of these signs ever showed; and it was never pierced, opened or wet with anything but clean water or a drink: ${keep}`,
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

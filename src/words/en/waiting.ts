@@ -77,7 +77,7 @@ export const waiting = {
     '{who}, {helper} is looking again at a question that was answered for you in the check of {what}. The result can still change: do not use or charge the cell meanwhile.',
   'word.redirected':
     '{who}, your check of {what} is offered to {taker} now; {helper} has changed that. You can still take it back.',
-  'word.disagree': `{who}, two helpers have looked at your question and do not say the same, so it counts as “Can’t tell”. Treat the cell as unsafe: put it down if you are holding it, and leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
+  'word.disagree': `{who}, two helpers have looked at your question and disagree, so it counts as “Can’t tell”. Treat the cell as unsafe: put it down if you are holding it, and leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'deed.redirected': '{when}: {who} offered it to {taker} instead',
   'deed.asked-closing': '{when}: {who} asked whether it can be closed',
   'deed.kept-open': '{when}: {who} kept it open',

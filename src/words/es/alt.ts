@@ -24,7 +24,7 @@ export const altEs: Readonly<Record<string, string>> = {
   'point-board': 'Una flecha señala el lugar, debajo del extremo negativo, donde iría un circuito de protección.',
   'point-dent': 'Una flecha señala dónde buscar abolladuras.',
   'point-scorch': 'Una flecha señala dónde buscar zonas chamuscadas o descoloridas.',
-  'point-leak': 'Una flecha señala dónde buscar líquido, costras o residuos.',
+  'point-leak': 'Una flecha señala dónde buscar líquido, costras o polvillo.',
   'point-rust': 'Una flecha señala dónde buscar óxido.',
   'point-swelling': 'Una flecha señala el lateral, donde buscar hinchazón.',
   'point-wet': 'Una flecha señala dónde buscar agua.',

@@ -30,7 +30,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.many.people': 'al menos 5 personas. Nunca se muestra cuántas exactamente, para que no se reconozca a nadie.',
   'finding.noise.label': 'Qué haría falta para que fuera azar:',
   'finding.noise.both':
-    'dos casualidades raras a la vez: una racha de mala suerte que destaca entre todo lo que aquí se vigila, y cosas que coinciden aunque nada las una, que por puro azar encuentran menos de 1 de cada 20 búsquedas así.',
+    'dos casualidades raras a la vez: una racha de mala suerte que destaca entre todo lo que aquí se vigila, y cosas que coinciden aunque nada las una; por puro azar, eso lo encuentra menos de 1 de cada 20 búsquedas así.',
   'finding.noise.rise': 'una racha de mala suerte tan rara que destaca incluso entre todo lo que aquí se vigila.',
   'finding.noise.pattern':
     'cosas que coinciden aunque nada las una. Por puro azar encuentran algo así menos de 1 de cada 20 búsquedas.',
