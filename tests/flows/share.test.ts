@@ -32,7 +32,7 @@ test('its person sees it beforehand, posts it once, and takes it away; others ca
   const [card] = shared()
   expect(shared()).toHaveLength(before + 1)
   if (!card) throw new Error('nothing posted')
-  expect(text(card)).toMatch(/### Danger: stop now[\s\S]*hot, smoking, hissing[\s\S]*Drop the cell/)
+  expect(text(card)).toMatch(/### Danger: stop now[\s\S]*burning, smoking, hissing[\s\S]*Drop the cell/)
   expect(text(card)).toMatch(caution)
   expect(text(card)).toContain('Consumer Product Safety Commission')
   const other = await press(odalys(), card, 'Remove it')
