@@ -46,7 +46,7 @@ const words = {
     if: /^Nur wenn/,
     letGo: /die Zelle fallen, wenn du sie hältst/i,
     release: /Lass sie los/,
-    worn: /greif nicht nach ihr: Zieh aus, streif ab/,
+    worn: /greif nicht nach ihr: Zieh die Kleidung aus/,
     leave: /Lass beides dort, fass es nicht mehr an, .*benutze und lade die Zelle nie wieder/,
     unplug: /Stecker/,
     emergency: /scheint sie nicht abzukühlen: Geh weg und wähl den Notruf/,

@@ -24,7 +24,7 @@ export const families: Partial<Catalogue> = {
   'families.kind.bare': 'Ohne Schutzschaltung',
   'families.kind.protected': 'Mit Schutzschaltung',
   'families.built.title':
-    '### Wie ist eine gute {name} gebaut?\nDrück den Buchstaben, der nichts widerspricht, was du weißt.',
+    '### Wie ist eine gute {name} gebaut?\nDrück den Buchstaben, der zu allem passt, was du weißt.',
   'families.built.none-fits':
     '**Ein falscher Buchstabe widerlegt gute Zellen.** Bleibt keiner? Geh von einer guten Zelle aus.',
   'families.from-cell': 'Von einer guten Zelle ausgehen',
@@ -57,7 +57,8 @@ export const families: Partial<Catalogue> = {
   'families.button.check': 'Eine solche Zelle prüfen',
   'families.list.waits': '**Wartet auf dich:** {name}, von {who}.',
   'families.list.waits-alone': '**Wartet auf dich:** {name}. Du hast selbst darum gebeten und darfst jetzt zustimmen.',
-  'families.list.waits-mine': 'Du hast um {name} gebeten: Es wartet auf jemand anderen aus der Moderation.',
+  'families.list.waits-mine':
+    'Du hast um Zustimmung zu {name} gebeten: Jetzt ist jemand anderes aus der Moderation dran.',
   'families.feature.choose': 'Merkmal ändern oder hinzufügen …',
   'families.nothing-known': 'Wie sie gebaut ist, ist noch nicht bekannt.',
   'families.line': '**{feature}:** {made} · {counts}',

@@ -12,7 +12,7 @@ const power =
 const only =
   'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie heiß, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie von anderem als sauberem Wasser oder einem Getränk nass war:'
 const keep =
-  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, ohne Sonne und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Trifft eine der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
+  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, ohne Sonne und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -21,7 +21,7 @@ export const safety: InWordsOf<typeof english> = {
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Lass die Zelle fallen, wenn du sie hältst, geh jetzt weg und wähl den Notruf.',
   'safety.now.worn':
-    'Hast du sie in Kleidung, Tasche oder Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh aus, streif ab oder lass fallen, worin sie steckt, und geh weg.',
+    'Steckt sie in deiner Kleidung, einer Tasche oder einem Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh die Kleidung aus, streif Tasche oder Gerät ab oder lass sie fallen, und geh weg.',
   'safety.now.far':
     'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry': `Fass weder sie noch ihr Gerät an, und beweg und fotografier nichts davon. ${power}`,
@@ -30,14 +30,15 @@ export const safety: InWordsOf<typeof english> = {
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Sie kann noch Wochen später wieder zu brennen anfangen.',
-  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht zum Fühlen, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht zum Fühlen, schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
-  'safety.cold.leave': 'Hältst du die Zelle, leg sie hin. Lass sie, wo sie ist, und fass sie nicht an.',
+  'safety.cold.leave':
+    'Hältst du die Zelle, leg sie hin. Lass sie, wo sie ist, fass sie nicht an, und schlaf nicht in diesem Raum.',
   'safety.cold.wait': wait,
   'safety.cold': `Hältst du sie, leg sie hin. Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Steckt sie in etwas, das du trägst, leg das ab, ohne nach ihr zu greifen. Halte andere fern. Bleib nicht in diesem Raum, und schlaf nicht darin. Nur wenn sie am Strom hängt und du nicht nah an sie heranmusst: Schalte ihn am Sicherungskasten oder an einem Schalter fern von ihr ab.',
+    'Steckt sie in etwas, das du trägst, leg das ab, ohne nach ihr zu greifen. Halte andere fern. Bleib nicht in diesem Raum. Nur wenn sie am Strom hängt und du nicht nah an sie heranmusst: Schalte ihn am Sicherungskasten oder an einem Schalter fern von ihr ab.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
@@ -60,5 +61,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sofort nur die verbrannte Stelle 20 Minuten, oder so lange, wie der Notruf sagt, unter kühles, nicht eiskaltes fließendes Wasser; bei großen Verbrennungen und Kindern frag dort, wie lange. Wähl den Notruf, während du kühlst, oder lass jemanden anrufen. Leg Ringe und lose Kleidung nahe der Stelle ab; lass dran, was an der Haut klebt.',
   'safety.test':
-    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, an einem Schalter fern von der Zelle, ohne sie zu berühren; fass sie danach nicht mehr an, und benutze und lade sie nie wieder. Wird sie trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
+    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, an einem Schalter fern von der Zelle, ohne sie zu berühren; fass sie danach nicht mehr an, und benutze und lade sie nie wieder. Gibt es keinen solchen Schalter, oder wird sie trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
 }

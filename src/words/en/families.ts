@@ -21,7 +21,7 @@ export const families = {
   'families.form.maker': 'Maker',
   'families.kind.bare': 'bare',
   'families.kind.protected': 'protected',
-  'families.built.title': '### How is a good {name} made?\nPress the letter that contradicts nothing you know.',
+  'families.built.title': '### How is a good {name} made?\nPress the letter that fits everything you know.',
   'families.built.none-fits': '**A wrong letter rules out good cells.** None left? Start from a good cell.',
   'families.from-cell': 'Start from a good cell',
   'families.form.one-size': '{format} · {kind}',
@@ -191,7 +191,7 @@ export const families = {
   'families.retired': 'Retired. Checks that are already open go on with it.',
   'families.discarded': 'The draft is gone.',
   'families.asked':
-    'Asked. {alone, select, yes {I see no second moderator here: press “Agree” yourself.} other {Another moderator has to agree, {place, select, here {in {channel} or } other {}}by /family list. If nobody has within a day, you may.}}',
+    'Asked. {alone, select, yes {There is no second moderator here that the bot can see: press “Agree” yourself.} other {Another moderator has to agree, {place, select, here {in {channel} or } other {}}by /family list. If nobody has within a day, you may.}}',
   'families.waits':
     '### {title}\nVersion {number} is waiting. {who} {reason, select, none {gave no reason.} other {says: {why}}}',
   'families.waits.mine': '### {name}: version {number} is waiting',

@@ -7,7 +7,8 @@ export const settingsFile = {
   'setup.file.form': 'A file of settings',
   'setup.file.form.hint': 'As “Export as a file” gives it. What it would change is shown first.',
   'setup.file.none': 'No file came with it. Nothing was changed: send the file once more.',
-  'setup.file.too-large': 'The file has more than {most, number} kB, so it is not one of mine. Nothing was changed.',
+  'setup.file.too-large':
+    'The file has more than {most, number} kB, so it is not one that this bot made. Nothing was changed.',
   'setup.file.out-of-reach': 'The file could not be fetched from Discord. Nothing was changed: try again.',
   'setup.file.not-text': 'That is not a text file. Nothing was changed: send the one that “Export as a file” gives.',
   'setup.file.not-json':
@@ -15,7 +16,7 @@ export const settingsFile = {
   'setup.file.not-settings':
     'That is not a file of settings. Nothing was changed: send the one that “Export as a file” gives.',
   'setup.file.newer-format':
-    'The file has format {format, number}, and I know only format {known, number}. Nothing was changed: use a file from this version of the bot.',
+    'The file has format {format, number}, and this version of the bot knows only format {known, number}. Nothing was changed: use a file from this version of the bot.',
   'setup.file.shape':
     'Something is wrong in the file at “{at}”. Nothing was changed: put it right, or send the file as it was given.',
   'setup.file.title': 'What this file would change',

@@ -108,7 +108,7 @@ export const waiting = {
   'setup.reminders.nowhere': 'There is no review channel, so there is nowhere to say it: choose one first.',
   'setup.reminders.role-gone': 'The role that is to be pinged is gone: nobody is pinged until you choose another one.',
   'setup.reminders.silent':
-    '{role} would not be pinged: allow everybody to mention it in its settings, or let me mention all roles.',
+    '{role} would not be pinged: allow everybody to mention it in its settings, or let the bot mention all roles.',
   'setup.choose.hours': 'After how long',
   'setup.choose.ping': 'Choose a role to be pinged',
   'setup.hours': '{hours, plural, one {After # hour} other {After # hours}}',

@@ -79,7 +79,7 @@ export const check: InWordsOf<typeof english> = {
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
   'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'Ante la última señal de peligro también tuviste dudas. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que acercarte, elige «No sabría decirlo».',
+    'Ante la última señal de peligro también tuviste dudas. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo».',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':

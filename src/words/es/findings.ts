@@ -42,7 +42,7 @@ export const findings: InWordsOf<typeof english> = {
   'finding.next.open':
     'pide fotos de dos o tres celdas así y míralas tú. ¿También lo ves? Publica un aviso. ¿No lo ves claro? Ponlo en observación. ¿Lo explica solo un mensaje que trajo a mucha gente? Descártalo.',
   'finding.next.quiet':
-    'nada urge. ¿Nadie ha contado nada desde entonces? Descártalo: si vuelve, se comunica de nuevo. ¿Todavía preguntan? Publica un aviso.',
+    'nada urge. Descártalo, salvo que los miembros sigan contándolo: si vuelve, se comunica de nuevo. ¿Tú también lo ves? Publica un aviso.',
   'finding.next.watching': 'nada hasta entonces, salvo que sepas más. Puedes decidir en cualquier momento.',
   'finding.next.warned':
     'responde a lo que pregunten sobre el aviso. Si el aspecto está claro, conviértelo en una falsificación conocida. Si te equivocaste, retira el aviso.',

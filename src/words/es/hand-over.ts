@@ -104,8 +104,7 @@ export const handOver: InWordsOf<typeof english> = {
   'answer.by-moderator': '{said} (respuesta de un ayudante)',
   'form.ask.words': '¿De qué tienes dudas?',
   'form.ask.photos': 'Fotos que ya tengas o hagas sin acercarte',
-  'form.ask.photos.hint':
-    'Hasta diez, sin lugar, hora ni aparato. Las ve el canal de moderación hasta la respuesta.',
+  'form.ask.photos.hint': 'Hasta diez, sin lugar, hora ni aparato. Las ve el canal de moderación hasta la respuesta.',
   'form.offer.to': 'A quién',
   'form.offer.to.hint': 'Una persona o un rol. Déjalo vacío para ofrecerla a quien la tome primero.',
   'form.why': 'Por qué',

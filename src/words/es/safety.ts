@@ -12,7 +12,7 @@ const power =
 const only =
   'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito; y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
 const keep =
-  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de todo lo que pueda arder. Si falla una sola de las condiciones del principio, no la toques: pregunta a los bomberos.'
+  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de todo lo que pueda arder. Si solo faltan las 24 horas, espera a que pasen. Si falla otra de las condiciones del principio, no la toques: pregunta a los bomberos.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -30,14 +30,15 @@ export const safety: InWordsOf<typeof english> = {
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local de emergencias. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Hay una sola excepción: se calentó al usarla o al cargarla, siempre se pudo sostener en la mano, no tiene ni tuvo otra de esas señales y se está enfriando. Si tienes en la mano la celda o su aparato, deja ambos en el suelo. Déjalos ahí y no los toques más, ni para ver si están fríos, y no uses ni cargues la celda nunca más. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Hay una sola excepción: se calentó al usarla o al cargarla, siempre se pudo sostener en la mano, no tiene ni tuvo otra de esas señales y se está enfriando. Si tienes en la mano la celda o su aparato, deja ambos en el suelo. Déjalos ahí y no los toques más, ni para ver si están fríos; no duermas en esa habitación, y no uses ni cargues la celda nunca más. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y tranquila, no huele, no tiene líquido, costra ni polvillo, y no está hinchada ni chamuscada',
-  'safety.cold.leave': 'Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. No la toques más.',
+  'safety.cold.leave':
+    'Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. No la toques más, y no duermas en esa habitación.',
   'safety.cold.wait': wait,
   'safety.cold': `Si la tienes en la mano, déjala en el suelo; si no, déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Si la llevas encima, quítate la prenda, el bolso o el aparato en que va y déjalo, sin meter la mano. Mantén lejos a los demás. No te quedes ni duermas en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.',
+    'Si la llevas encima, quítate la prenda, el bolso o el aparato en que va y déjalo, sin meter la mano. Mantén lejos a los demás. No te quedes en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
@@ -45,7 +46,7 @@ export const safety: InWordsOf<typeof english> = {
     'Está fría y tranquila y siempre estuvo así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia o una bebida, una tensión demasiado baja o alta, o quizá es falsificada',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
-    'Si hace menos de 24 horas que se cayó, se abolló, se aplastó o sufrió un cortocircuito: si la llevas encima, déjala en el suelo; no la muevas hasta que pasen las 24 horas, y no te acerques.',
+    'Si hace menos de 24 horas que se cayó, se abolló, se aplastó o sufrió un cortocircuito: déjala en el suelo si la llevas contigo, no la muevas hasta que pasen las 24 horas y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.keep.never': `Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito; nunca mostró ninguna de esas señales, y nunca se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida: ${keep}`,
@@ -60,5 +61,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: de inmediato, mantén solo la piel quemada bajo agua corriente fresca, no helada, 20 minutos, o lo que te digan en emergencias. Llama al número de emergencias mientras la enfrías, o que alguien llame. Quita anillos y ropa suelta cerca de la quemadura; no quites lo que esté pegado a la piel.',
   'safety.test':
-    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si se sigue calentando, aléjate: no te quedes a parar la prueba.',
+    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si no hay tal interruptor, o se sigue calentando, aléjate: no te quedes a parar la prueba.',
 }

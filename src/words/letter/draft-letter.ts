@@ -13,7 +13,7 @@ import { letterFacts, notToTell } from './letter-facts.ts'
 import { oneLine } from './letter-words.ts'
 
 /** So long may a letter be: it has to stand in one message, below the steps that come first. */
-export const longestLetter = 2500
+export const longestLetter = 2400
 /** More things that could not be told than this help no seller. */
 const mostNamed = 6
 
