@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'Fass sie mindestens 24 Stunden nicht an, auch nicht zum Fühlen, danach nur, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Danach nur so, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
 
 const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
 const power =
@@ -12,7 +12,7 @@ const power =
 const only =
   'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie heiß, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie von anderem als sauberem Wasser oder einem Getränk nass war:'
 const keep =
-  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, ohne Sonne und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
+  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -23,14 +23,14 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Steckt sie in deiner Kleidung, einer Tasche oder einem Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh die Kleidung aus, streif Tasche oder Gerät ab oder lass sie fallen, und geh weg.',
   'safety.now.far':
-    'Bring alle aus dem Raum, bei Rauch oder Feuer aus dem Haus, schließ die Tür und atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
+    'Bring alle aus dem Raum und schließ die Tür; bei Rauch oder Feuer müssen alle das Gebäude verlassen. Atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry': `Fass weder sie noch ihr Gerät an, und beweg und fotografier nichts davon. ${power}`,
   'safety.power': power,
   'safety.now.call':
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Sie kann noch Wochen später wieder zu brennen anfangen.',
-  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht zum Fühlen, schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht, um zu fühlen, ob es kalt ist, schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave':
@@ -55,7 +55,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn etwas aus der Zelle an oder in jemanden kam. Eingeatmet: Geh zuerst mit allen an die frische Luft. Dann sofort die Augen: Spül sie mindestens 15 Minuten mit sauberem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht. Zieh betroffene Kleidung aus. Wasch die Haut mindestens 15 Minuten mit Wasser und Seife. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, während du spülst, oder lass jemanden anrufen.',
+    'Erste Hilfe, wenn jemand etwas aus der Zelle abbekommen, eingeatmet oder verschluckt hat. Eingeatmet: Geh zuerst mit allen an die frische Luft. Dann sofort die Augen: Spül sie mindestens 15 Minuten mit sauberem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht. Zieh betroffene Kleidung aus. Wasch die Haut mindestens 15 Minuten mit Wasser und Seife. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, während du spülst, oder lass jemanden anrufen.',
   'safety.aid.swallowed':
     'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Iss und trink nichts, außer man sagt es dir dort, und löse bei niemandem Erbrechen aus.',
   'safety.aid.burn':

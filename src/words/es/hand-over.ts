@@ -12,7 +12,7 @@ export const handOver: InWordsOf<typeof english> = {
   'hands.text':
     '¿Te has atascado en una pregunta? Un ayudante (de la moderación, o elegido por la moderación) puede responderla por ti. Mientras la pregunta está abierta, la moderación puede hacerse cargo de la comprobación, y entonces ve tus respuestas. También puedes cedérsela a otra persona. Nadie más ve tus respuestas, salvo que las muestres o que la comprobación pase a otra persona. Si se encuentra un peligro, se avisa a quien empezó la comprobación.',
   'hands.ask-about':
-    'Hubo preguntas que no supiste responder. Un ayudante puede mirar una contigo; pero que no hay una señal de peligro solo lo puedes ver tú:',
+    'Hubo preguntas que no supiste responder. Un ayudante puede mirar una contigo; pero solo tú puedes ver que no hay una señal de peligro:',
   'hands.ask-about.choose': 'Pedir ayuda con…',
   'hands.ask-after':
     'Para preguntar a un ayudante por algo que no supiste decir: pulsa «{change}» debajo del resultado, elige esa pregunta y después «{hands}».',

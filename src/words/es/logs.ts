@@ -89,7 +89,7 @@ export const logs: InWordsOf<typeof english> = {
   'trap.wrong-cutoff':
     'La descarga siguió hasta {endVoltage_V, number} V, por debajo de {cutoff_V, number} V. Por eso la pantalla del aparato muestra más capacidad de la que cuenta para lo declarado; aquí se contó hasta {countedTo_V, number} V.',
   'trap.not-full-at-start':
-    'Antes de la descarga reposaba a {startVoltage_V, number} V, donde una celda llena muestra unos {full_V, number} V: no estaba llena, así que guarda al menos lo que se sacó.',
+    'Antes de la descarga reposaba a {startVoltage_V, number} V, cuando una celda llena muestra unos {full_V, number} V: no estaba llena, así que guarda al menos lo que se sacó.',
   'trap.starts-under-load':
     'El registro empieza ya en plena descarga ({firstVoltage_V, number} V): nada muestra si la celda estaba llena, ni cuánto llevaba descargándose.',
   'trap.short-rest': 'Solo reposó {rest_s} antes de la descarga; lo habitual serían unos {wanted_s}.',
@@ -107,7 +107,7 @@ export const logs: InWordsOf<typeof english> = {
     'Nada dice la temperatura de la celda ni la del ambiente, así que las cifras son menos seguras de lo que parecen.',
   'trap.too-hot': `La celda llegó a {highest_C, number} °C. Toda prueba debe detenerse a {line_C, number} °C. No uses ni cargues esta celda nunca más, y no repitas la prueba. ${safety['safety.cold']} ${safety['safety.cold.keep']} ${safety['safety.cold.call']}`,
   'trap.temperature-hardly-moved':
-    'Se calentó {rise_K, number} K, donde se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
+    'Se calentó {rise_K, number} K, cuando se esperarían unos {expected_K, number} K. ¿Estaba el sensor en la celda?',
   'trap.current-too-low':
     '{current_A, number} A es una corriente tan pequeña que casi cualquier celda queda bien; por debajo de unos {wanted_A, number} A, superar la prueba no dice nada.',
   'trap.current-not-constant': 'La corriente no se mantuvo constante: fue de {from_A, number} a {to_A, number} A.',

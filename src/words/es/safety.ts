@@ -12,7 +12,7 @@ const power =
 const only =
   'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito; y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
 const keep =
-  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de todo lo que pueda arder. Si solo faltan las 24 horas, espera a que pasen. Si falla otra de las condiciones del principio, no la toques: pregunta a los bomberos.'
+  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -23,7 +23,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Si va en tu ropa, bolso, mochila o un aparato que llevas encima (también una linterna frontal), no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
   'safety.now.far':
-    'Que todos salgan de la habitación, o del edificio si echa humo o arde; cierra la puerta. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
+    'Que todos salgan de la habitación, y cierra la puerta. Si la celda echa humo o arde, todos deben salir del edificio. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
   'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
   'safety.power': power,
   'safety.now.call':
@@ -55,7 +55,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si algo que salió de la celda alcanzó a alguien. Si lo respiró: primero, que salga al aire libre. Luego los ojos, de inmediato: enjuágalos con agua limpia, con los párpados abiertos, al menos 15 minutos; quita las lentes de contacto solo si salen con facilidad. Quita la ropa que tocó. Lava la piel con agua y jabón al menos 15 minutos. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias mientras enjuagas, o que alguien llame.',
+    'Primeros auxilios si algo que salió de la celda alcanzó a alguien. Si lo respiró: primero, que salga al aire libre. Luego los ojos, de inmediato: enjuágalos con agua limpia, con los párpados abiertos, al menos 15 minutos; quita las lentes de contacto solo si salen con facilidad. Quita la ropa manchada. Lava la piel con agua y jabón al menos 15 minutos. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias mientras enjuagas, o que alguien llame.',
   'safety.aid.swallowed':
     'Si alguien tragó algo: llama ya al número de emergencias o al centro de información toxicológica. Que se enjuague la boca. Que no coma ni beba más que lo que te digan, y no le provoques el vómito.',
   'safety.aid.burn':

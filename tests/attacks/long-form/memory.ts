@@ -20,7 +20,9 @@ export async function memoryOver(interactions: number): Promise<Result> {
       while (done < (interactions * quarter) / 4)
         await many(40, 4, async () => {
           const n = who++
-          done += await wholeCheck(fleet.hands, somebody(fleet.servers[n % servers] as string, n))
+          // Added afterwards: what is read before the wait would forget what others have done meanwhile.
+          const made = await wholeCheck(fleet.hands, somebody(fleet.servers[n % servers] as string, n))
+          done += made
         })
       at.push(await fleet.memory())
     }
