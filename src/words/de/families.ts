@@ -57,8 +57,7 @@ export const families: Partial<Catalogue> = {
   'families.button.check': 'Eine solche Zelle prüfen',
   'families.list.waits': '**Wartet auf dich:** {name}, von {who}.',
   'families.list.waits-alone': '**Wartet auf dich:** {name}. Du hast selbst darum gebeten und darfst jetzt zustimmen.',
-  'families.list.waits-mine':
-    'Du hast um Zustimmung zu {name} gebeten: Jetzt ist jemand anderes aus der Moderation dran.',
+  'families.list.waits-mine': 'Du hast um Zustimmung zu {name} gebeten: Jetzt ist jemand anderes dran.',
   'families.feature.choose': 'Merkmal ändern oder hinzufügen …',
   'families.nothing-known': 'Wie sie gebaut ist, ist noch nicht bekannt.',
   'families.line': '**{feature}:** {made} · {counts}',

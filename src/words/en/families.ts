@@ -22,7 +22,7 @@ export const families = {
   'families.kind.bare': 'bare',
   'families.kind.protected': 'protected',
   'families.built.title': '### How is a good {name} made?\nPress the letter that fits everything you know.',
-  'families.built.none-fits': '**A wrong letter rules out good cells.** None left? Start from a good cell.',
+  'families.built.none-fits': '**A wrong letter rules out good cells.** None fits? Start from a good cell.',
   'families.from-cell': 'Start from a good cell',
   'families.form.one-size': '{format} · {kind}',
   'families.form.size': 'Size; protected: with a protection circuit',
@@ -112,7 +112,7 @@ export const families = {
   'families.feature.made.all': 'Everything ticked counts as right. Untick what is not.',
   'families.feature.tells': 'Anything else',
   'families.feature.earned':
-    'At most: {most}. More takes good cells: one makes a sign, three a strong one. Ruling out takes a construction that says so, or five, of different people and orders (now {have, number}).',
+    'At most: {most}. More takes good cells: one makes a sign, three a strong one. Ruling out takes a construction that says so, or five good cells from different people and orders (now {have, number}).',
   'families.feature.more': 'Reference cells make it stronger.',
   'families.reference.title': 'A good cell',
   'families.reference.how': 'How do you know that it is good?',

@@ -31,7 +31,7 @@ export const logs = {
   'log.found':
     'Read as: {rows, plural, other {# rows}}; {columns}; {time, select, clock {times as h:mm:ss} stamp {times as dates} other {times in {time}}}, voltages in {voltage}, currents in {current}{broken, plural, =0 {} one {, # row left out} other {, # rows left out}}.',
   'log.runs':
-    '{count, plural, other {The file holds # discharges; this is number {number}, the one with the most charge.}}',
+    '{count, plural, other {The file holds # discharges; this is number {number}, the one that gave the most charge.}}',
   'log.run': 'Discharge {number}: {capacity}',
   'log.start': 'Check the cell with this result',
   'log.add': 'Add it to my check of {what}',

@@ -12,7 +12,7 @@ const power =
 const only =
   'Only if it is cold and quiet; had no fall, dent, crush or short circuit in the last 24 hours; never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled; and was never pierced, opened or wet with anything but clean water or a drink:'
 const keep =
-  'cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds and from anything that can burn. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
+  'cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
 
 export const safety = {
   // It is happening now.
@@ -36,7 +36,7 @@ export const safety = {
     'One case is different: it got hot in use or while charging, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, do not sleep in that room, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
-    'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, and no liquid, crust or powder on it, neither swollen nor scorched',
+    'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, no liquid, crust or powder on it, and is neither swollen nor scorched',
   'safety.cold.leave':
     'If you are holding the cell, put it down. Leave it where it is, do not touch it, and do not sleep in that room.',
   'safety.cold.wait': wait,
@@ -69,5 +69,5 @@ export const safety = {
     'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or for as long as the emergency services tell you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from exits, anything that can burn and where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away: do not stay to stop the test.',
 } as const

@@ -32,7 +32,7 @@ export const trends = {
   'trends.weeks': 'Failed checks that each week’s report added',
   'trends.weeks.failed': 'Danger, ruled out or doubtful; some were made in earlier weeks',
   'trends.weeks.alarm':
-    'A rise of one model or one reason, so also over a low bar of all; what occurs together is marked with its finding',
+    'A rise in one model or one reason: it can stand over a low bar, which counts all models. What occurs together is marked with its finding',
   'trends.weeks.withheld': 'No release',
   'trends.fives':
     'Numbers mean “at least” and go up in fives; what stands for fewer than five people is not shown. They only describe the people who checked here, not the market.',

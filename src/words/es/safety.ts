@@ -12,7 +12,7 @@ const power =
 const only =
   'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito; y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
 const keep =
-  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
+  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
@@ -61,5 +61,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: de inmediato, mantén solo la piel quemada bajo agua corriente fresca, no helada, 20 minutos, o lo que te digan en emergencias. Llama al número de emergencias mientras la enfrías, o que alguien llame. Quita anillos y ropa suelta cerca de la quemadura; no quites lo que esté pegado a la piel.',
   'safety.test':
-    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si no hay tal interruptor, o se sigue calentando, aléjate: no te quedes a parar la prueba.',
+    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de las salidas y de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si no hay tal interruptor, o se sigue calentando, aléjate: no te quedes a parar la prueba.',
 }
