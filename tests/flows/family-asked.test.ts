@@ -133,7 +133,7 @@ describe('a model that is asked for', () => {
     const before = buttons(theirs)[0]?.customId ?? ''
     const posted = await postPart(room.standIn, { type: 2, style: 2, label: 'x', custom_id: before })
     expect(text(messageOf(await maret().click(posted, before)))).toMatch(/nothing to agree to any more/)
-    const begun = await pressed(maret(), done, 'Check a cell of it')
+    const begun = await pressed(maret(), done, 'Check one of these')
     expect(text(begun)).toMatch(/Sandpiper 25/)
     expect(buttons(begun).some(one => one.customId?.includes('.begin.quick'))).toBe(true)
   })
@@ -168,7 +168,7 @@ describe('a model that is asked for', () => {
       new RegExp(`Sandpiper 25: version 1 is in force since <t:\\d+:f>, agreed to by <@${maret().id}>`),
     )
     expect(text(inChannel() as SeenMessage)).toMatch(/version 1 is in force since/)
-    expect(text(await pressed(tomas(), done, 'Check a cell of it'))).toMatch(/Sandpiper 25/)
+    expect(text(await pressed(tomas(), done, 'Check one of these'))).toMatch(/Sandpiper 25/)
   })
 
   test('by nobody but moderators is it seen to wait', async () => {
@@ -208,7 +208,7 @@ describe('a model that is asked for', () => {
 test('a check is begun from the page of a model, by anybody, and not of one that is only a draft', async () => {
   await putInForce(room, server, builtFacts(room, 'f-together', 'Curlew 30'))
   const page = messageOf(await wren().run('family show', { family: 'f-together' }))
-  expect(text(await pressed(wren(), page, 'Check a cell of it'))).toMatch(/Curlew 30/)
+  expect(text(await pressed(wren(), page, 'Check one of these'))).toMatch(/Curlew 30/)
   await begun()
   const draft = (await heads()).find(one => one.name === 'Sandpiper 25')
   const id = encodeFamily({ family: draft?.id ?? '', revision: 0, act: { is: 'check' } })

@@ -41,7 +41,7 @@ describe('what is not known', () => {
     expect(text(after)).toMatch(/Not known, so not counted: Legs and Dimples\./)
     // What the letter says nothing of is named, before anybody asks whether it was forgotten.
     for (const one of [page, after])
-      expect(text(one)).toMatch(/^-# Counts nothing so far: .*Vent disc, .*Small weld marks/m)
+      expect(text(one)).toMatch(/^-# Not counted so far: .*Vent disc, .*Small weld marks/m)
     expect(text(after)).not.toMatch(/\*\*(Legs|Dimples):/)
     expect(ticked(after)).toEqual(['legs', 'dimples'])
     const one = await tick(after, 'dimples')

@@ -78,7 +78,7 @@ test(`is no more than ${mostWords} words, and nothing that warns is left out`, a
     expect(text(one)).toMatch(/Square code:\*\* on the can · on the wrap: ruled out†; none alone: no sign/)
     expect(text(one)).toContain('weight never against protected cells.')
     expect(text(one)).toContain('† Not against openly rewrapped cells.')
-    expect(text(one)).toMatch(/Counts nothing so far: .*Vent disc, .*Small weld marks, .*Dimples/)
+    expect(text(one)).toMatch(/Not counted so far: .*Vent disc, .*Small weld marks, .*Dimples/)
   }
   for (const one of [letters, page, tried, asked, list, waits, agreed])
     expect(text(one)).toContain('Unsure? Then do not use or charge the cell.')

@@ -111,7 +111,7 @@ test.each([
   ['too much', 'x'.repeat(settingsFileBytes + 1), /more than 32 kB/],
   ['no JSON', '{"cellwary', /cannot be read/],
   ['something else', { hello: '@everyone' }, /not a file of settings/],
-  ['a newer form', { 'cellwary-settings': 7 }, /has format 7, and I know only format 2/],
+  ['a newer form', { 'cellwary-settings': 7 }, /has format 7, and this version of the bot knows only format 2/],
   ['markup as a name', { 'cellwary-settings': 1, '**@everyone**': 1 }, /wrong in the file at “\\\*\\\*\\@everyone/],
 ])('%s is refused in a sentence and changes nothing', async (_, content, said) => {
   const shown = await send(content)
