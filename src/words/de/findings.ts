@@ -146,5 +146,5 @@ export const findings: InWordsOf<typeof english> = {
   'warning.draft.compare': '{family}: In letzter Zeit stimmten mehr Zellen nicht damit überein. {reasons}',
   'warning.draft.whole': '{family}: In letzter Zeit gingen mehr Prüfungen dieser Zellen schlecht aus.',
   'warning.draft':
-    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast, benutze und lade sie nicht, bis du sie noch einmal geprüft hast, und auch dann nicht, wenn du unsicher bist.',
+    'Prüfungen von Mitgliedern haben etwas Neues gezeigt. {what} Wenn du so eine Zelle hast, benutze und lade sie nicht, bevor du sie noch einmal geprüft hast, und auch danach nicht, wenn du unsicher bist.',
 }

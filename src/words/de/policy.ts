@@ -11,7 +11,7 @@ export const policy: InWordsOf<typeof english> = {
     'Schreib dem Bot /datenschutz: Er zeigt, was unter deiner ID gespeichert ist, löscht es sofort und lässt dich festlegen, dass du nicht mitgezählt wirst.',
   'policy.terms.title': 'Nutzungsbedingungen',
   'policy.terms.unproven':
-    'Der Bot hilft, falsche Zellen an dem zu erkennen, was man sehen und messen kann. Über die, die eine Zelle verkauft haben, sagt er nichts, und eine Gewähr gibt es nicht.',
+    'Der Bot hilft, gefälschte Zellen an dem zu erkennen, was man sehen und messen kann. Über die, die eine Zelle verkauft haben, sagt er nichts, und eine Gewähr gibt es nicht.',
   'policy.terms.fair':
     'Benutze den Bot nicht, um jemanden zu beschuldigen oder zu belästigen, und versuch nicht, ihn anderen unbrauchbar zu machen.',
 }

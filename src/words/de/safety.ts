@@ -34,7 +34,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave':
-    'Hältst du die Zelle, leg sie hin. Lass sie, wo sie ist, fass sie nicht an, und schlaf nicht in diesem Raum.',
+    'Hältst du die Zelle, leg sie hin. Lass sie, wo sie ist, fass sie nicht an, und bleib und schlaf nicht in diesem Raum.',
   'safety.cold.wait': wait,
   'safety.cold': `Hältst du sie, leg sie hin. Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':

@@ -38,7 +38,7 @@ export const safety = {
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, no liquid, crust or powder on it, and is neither swollen nor scorched',
   'safety.cold.leave':
-    'If you are holding the cell, put it down. Leave it where it is, do not touch it, and do not sleep in that room.',
+    'If you are holding the cell, put it down. Leave it where it is, do not touch it, and do not stay or sleep in that room.',
   'safety.cold.wait': wait,
   'safety.cold': `If you are holding it, put it down. Leave it where it is. ${wait}`,
   'safety.cold.keep':
@@ -48,7 +48,7 @@ export const safety = {
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
   // A sign on a cell that is cold and quiet, and that none of that ever happened to.
   'safety.quiet.sign':
-    'It is cold and quiet and always was, but something is wrong, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, clean water or a drink, a voltage too low or too high, or signs of a fake',
+    'It is cold and quiet and always was, but something is wrong or has happened to it, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, a wetting with clean water or a drink, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
     'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first put it down if you have it on you, leave it where it is until 24 hours have passed, and stay away.',
@@ -69,5 +69,5 @@ export const safety = {
     'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or for as long as the emergency services tell you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from exits, anything that can burn and where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from exits, from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away: do not stay to stop the test.',
 } as const

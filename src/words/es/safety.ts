@@ -34,7 +34,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y tranquila, no huele, no tiene líquido, costra ni polvillo, y no está hinchada ni chamuscada',
   'safety.cold.leave':
-    'Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. No la toques más, y no duermas en esa habitación.',
+    'Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. No la toques más, y no te quedes ni duermas en esa habitación.',
   'safety.cold.wait': wait,
   'safety.cold': `Si la tienes en la mano, déjala en el suelo; si no, déjala donde está. ${wait}`,
   'safety.cold.keep':
@@ -43,7 +43,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
   'safety.quiet.sign':
-    'Está fría y tranquila y siempre estuvo así, pero algo está mal: una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia o una bebida, una tensión demasiado baja o alta, o quizá es falsificada',
+    'Está fría y tranquila y siempre estuvo así, pero algo está mal, por ejemplo una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia o una bebida, una tensión demasiado baja o alta, o señales de falsificación',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
     'Si hace menos de 24 horas que se cayó, se abolló, se aplastó o sufrió un cortocircuito: déjala en el suelo si la llevas contigo, no la muevas hasta que pasen las 24 horas y no te acerques.',
