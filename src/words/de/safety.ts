@@ -23,7 +23,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Steckt sie in deiner Kleidung, einer Tasche oder einem Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh die Kleidung aus, streif Tasche oder Gerät ab oder lass sie fallen, und geh weg.',
   'safety.now.far':
-    'Bring alle aus dem Raum und schließ die Tür; bei Rauch oder Feuer müssen alle das Gebäude verlassen. Atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
+    'Bring alle aus dem Raum und schließ die Tür; bei Feuer, Rauch oder Zischen müssen alle das Gebäude verlassen. Atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry': `Fass weder sie noch ihr Gerät an, und beweg und fotografier nichts davon. ${power}`,
   'safety.power': power,
   'safety.now.call':
@@ -55,7 +55,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Wenn die Zelle brennt, raucht, zischt, knistert, heiß oder von selbst warm wird, sich aufbläht, versengt ist, ausläuft oder riecht: Lass sie los, geh weg und wähl den Notruf.',
   'safety.aid':
-    'Erste Hilfe, wenn jemand etwas aus der Zelle abbekommen, eingeatmet oder verschluckt hat. Eingeatmet: Geh zuerst mit allen an die frische Luft. Dann sofort die Augen: Spül sie mindestens 15 Minuten mit sauberem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht. Zieh betroffene Kleidung aus. Wasch die Haut mindestens 15 Minuten mit Wasser und Seife. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, während du spülst, oder lass jemanden anrufen.',
+    'Erste Hilfe, wenn jemand etwas aus der Zelle abbekam, einatmete oder schluckte. Eingeatmet: Geh zuerst mit allen an die frische Luft. Dann sofort die Augen: Spül sie mindestens 15 Minuten mit sauberem Wasser, Lider offen; Kontaktlinsen nimm nur heraus, wenn es leicht geht. Zieh betroffene Kleidung aus, außer sie klebt fest. Wasch die Haut mindestens 15 Minuten mit Wasser und Seife. Im Auge, eingeatmet, verschluckt oder bei Schmerzen auf der Haut: Wähl sofort den Notruf, während du spülst, oder lass jemanden anrufen.',
   'safety.aid.swallowed':
     'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Iss und trink nichts, außer man sagt es dir dort, und löse bei niemandem Erbrechen aus.',
   'safety.aid.burn':

@@ -14,7 +14,7 @@ export const answerProblems = {
     '{at}: there are no words of safety called “{name}”{near, select, none {} other {; did you mean “{near}”?}}.',
   'problem.language-incomplete': '{at}: in “{language}” it lacks: {lacks}. Add that, or take the language out.',
   'problem.body-too-long':
-    '{at}: its text in “{language}” has {length, number} characters; at most {most, number} can be read on a telephone. Shorten it.',
+    '{at}: its text in “{language}” has {length, number} characters; at most {most, number} can be read on a phone. Shorten it.',
   'problem.title-too-long':
     '{at}: its title in “{language}” has {length, number} characters; at most {most, number} fit on a button. Shorten it.',
   'problem.too-few-keywords':

@@ -24,7 +24,7 @@ export const safety = {
   'safety.now.worn':
     'If it is in your clothes, or in a bag or device you have on you (a headlamp, too), do not reach for it: take off the clothes, take off or drop the bag or device, and get away.',
   'safety.now.far':
-    'Get everyone out of the room and close the door. If it smokes or burns, everyone must leave the building. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m (over eighty feet) away.',
+    'Get everyone out of the room and close the door. If it burns, smokes or hisses, everyone must leave the building. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m (over eighty feet) away.',
   'safety.now.carry': `Do not touch, move or photograph it or its device. ${power}`,
   'safety.power': power,
   'safety.now.call':
@@ -42,13 +42,13 @@ export const safety = {
   'safety.cold.wait': wait,
   'safety.cold': `If you are holding it, put it down. Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'If you carry it in something, put that down without reaching for the cell. Keep others away, and do not stay in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
+    'If it is on you, take off or put down what it is in; do not reach for the cell. Keep others away, and do not stay in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
   // A sign on a cell that is cold and quiet, and that none of that ever happened to.
   'safety.quiet.sign':
-    'It is cold and quiet and always was, but something is wrong or has happened to it, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, a wetting with clean water or a drink, a voltage too low or too high, or signs of a fake',
+    'It is cold and quiet and always was, but something is wrong or has happened to it, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, contact with clean water or a drink, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
     'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first put it down if you have it on you, leave it where it is until 24 hours have passed, and stay away.',
@@ -62,7 +62,7 @@ export const safety = {
   'safety.turns':
     'If the cell burns, smokes, hisses, crackles, gets hot, gets warm on its own, swells, shows scorch marks, leaks or smells: let go of it, get away and call your emergency number.',
   'safety.aid':
-    'First aid if anything from the cell got on or into anyone. Breathed in: go into fresh air first. Eyes next, at once: rinse with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy. Take off clothes it touched. Wash skin with soap and water for at least 15 minutes. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, while you rinse, or have someone call.',
+    'First aid if anything from the cell got on or into anyone. Breathed in: go into fresh air first. Eyes next, at once: rinse with clean water, lids open, for at least 15 minutes; take contact lenses out only if that is easy. Take off clothes it touched, unless they stick. Wash skin with soap and water for at least 15 minutes. If it got into the eyes, was breathed in or swallowed, or the skin hurts: call your emergency number at once, while you rinse, or have someone call.',
   'safety.aid.swallowed':
     'Swallowed: call your emergency number or poison centre at once. Rinse out the mouth. Eat and drink only what they tell you to, and do not make anyone vomit.',
   'safety.aid.burn':

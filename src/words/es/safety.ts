@@ -23,7 +23,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Si va en tu ropa, bolso, mochila o un aparato que llevas encima (también una linterna frontal), no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
   'safety.now.far':
-    'Que todos salgan de la habitación, y cierra la puerta. Si la celda echa humo o arde, todos deben salir del edificio. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
+    'Que todos salgan de la habitación, y cierra la puerta. Si la celda arde, echa humo o sisea, todos deben salir del edificio. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
   'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
   'safety.power': power,
   'safety.now.call':
@@ -55,7 +55,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.turns':
     'Si la celda arde, echa humo, sisea, crepita, se pone caliente, está tibia por sí sola, se hincha, se chamusca, pierde líquido o huele: suéltala, aléjate y llama al número de emergencias.',
   'safety.aid':
-    'Primeros auxilios si algo que salió de la celda alcanzó a alguien. Si lo respiró: primero, que salga al aire libre. Luego los ojos, de inmediato: enjuágalos con agua limpia, con los párpados abiertos, al menos 15 minutos; quita las lentes de contacto solo si salen con facilidad. Quita la ropa manchada. Lava la piel con agua y jabón al menos 15 minutos. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias mientras enjuagas, o que alguien llame.',
+    'Primeros auxilios si algo que salió de la celda alcanzó a alguien. Si lo respiró: primero, que salga al aire libre. Luego los ojos, de inmediato: enjuágalos con agua limpia, con los párpados abiertos, al menos 15 minutos; quita las lentes de contacto solo si salen con facilidad. Quita la ropa manchada, salvo que esté pegada. Lava la piel con agua y jabón al menos 15 minutos. Si llegó a los ojos, si se respiró o se tragó, o si duele la piel: llama ya al número de emergencias mientras enjuagas, o que alguien llame.',
   'safety.aid.swallowed':
     'Si alguien tragó algo: llama ya al número de emergencias o al centro de información toxicológica. Que se enjuague la boca. Que no coma ni beba más que lo que te digan, y no le provoques el vómito.',
   'safety.aid.burn':
