@@ -18,7 +18,7 @@ type Kept = { readonly least: number; readonly most: number }
 
 async function readKept(): Promise<ReadonlyMap<string, Kept>> {
   const text = await readFile(page, 'utf8').catch(() => '')
-  const rows = [...text.matchAll(/^\| (.+?) \| ([\d.]+)(?: \(([\d.]+)–([\d.]+)\))? \|/gm)]
+  const rows = [...text.matchAll(/^\| (.+?) +\| ([\d.]+)(?: \(([\d.]+)–([\d.]+)\))? +\|/gm)]
   return new Map(
     rows.map(([, what = '', ratio = '', least = ratio, most = ratio]) => [what, { least: +least, most: +most }]),
   )

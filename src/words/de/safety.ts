@@ -4,7 +4,7 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Danach nur so, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Danach nur, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
 
 const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
 const power =
@@ -23,7 +23,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Steckt sie in deiner Kleidung, einer Tasche oder einem Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh die Kleidung aus, streif Tasche oder Gerät ab oder lass sie fallen, und geh weg.',
   'safety.now.far':
-    'Bring alle aus dem Raum und schließ die Tür; bei Feuer, Rauch oder Zischen müssen alle das Gebäude verlassen. Atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
+    'Bring alle aus dem Raum und schließ die Tür; bei Feuer, Rauch, Zischen oder Knistern müssen alle aus dem Gebäude. Atme keinen Rauch ein: Er ist giftig. Im Freien: mindestens 25 m Abstand.',
   'safety.now.carry': `Fass weder sie noch ihr Gerät an, und beweg und fotografier nichts davon. ${power}`,
   'safety.power': power,
   'safety.now.call':

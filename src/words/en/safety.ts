@@ -24,7 +24,7 @@ export const safety = {
   'safety.now.worn':
     'If it is in your clothes, or in a bag or device you have on you (a headlamp, too), do not reach for it: take off the clothes, take off or drop the bag or device, and get away.',
   'safety.now.far':
-    'Get everyone out of the room and close the door. If it burns, smokes or hisses, everyone must leave the building. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m (over eighty feet) away.',
+    'Get everyone out of the room and close the door. If it burns, smokes, hisses or crackles, everyone must leave the building. Do not breathe the smoke: it is poisonous. Outdoors: stay at least 25 m (over eighty feet) away.',
   'safety.now.carry': `Do not touch, move or photograph it or its device. ${power}`,
   'safety.power': power,
   'safety.now.call':

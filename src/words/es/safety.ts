@@ -23,7 +23,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.worn':
     'Si va en tu ropa, bolso, mochila o un aparato que llevas encima (también una linterna frontal), no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
   'safety.now.far':
-    'Que todos salgan de la habitación, y cierra la puerta. Si la celda arde, echa humo o sisea, todos deben salir del edificio. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
+    'Que todos salgan de la habitación, y cierra la puerta. Si la celda arde, echa humo, sisea o crepita, todos deben salir del edificio. No respires el humo: es tóxico. Al aire libre, aléjate al menos 25 m.',
   'safety.now.carry': `No toques, muevas ni fotografíes la celda ni su aparato. ${power}`,
   'safety.power': power,
   'safety.now.call':
