@@ -123,7 +123,9 @@ async function forReadme(browser: Browser, pageUrl: string): Promise<void> {
   let words = await wordsOf(page)
   for (let i = 0; i < 60 && !/small square code of dots/.test(words); i++) {
     if (/How many legs hold up/.test(words)) await shootAs(page, 'question')
-    const asks = /Right now|swollen|liquid|smell|scorched|crushed|packed|weld marks|damaged|ring/.test(words)
+    const asks = /right now|swollen|liquid|smell|scorched|rust|wet|get hot|crushed|packed|weld marks|damaged|ring/.test(
+      words,
+    )
     words = await press(page, asks ? /^A · / : /^(A · Three|Can.t tell)/)
   }
   await press(page, /^B · On the metal can/)
