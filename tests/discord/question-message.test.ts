@@ -5,7 +5,8 @@ import type { Screen } from '../../src/check/screen.ts'
 import { type Stepping, start, step } from '../../src/check/step.ts'
 import { showQuestion } from '../../src/discord/check/show/question.ts'
 import { type Answer, cantTell, option, reading } from '../../src/engine/answers.ts'
-import { sayIn } from '../../src/words/say.ts'
+import { inLanguage } from '../../src/engine/in-language.ts'
+import { languages, sayIn } from '../../src/words/say.ts'
 import { shippedProgram } from '../rules/shipped-programs.ts'
 
 const now = Date.UTC(2026, 10, 29)
@@ -108,4 +109,15 @@ test('where a figure is printed or not, "can’t tell" says so', () => {
     /Can’t tell, or none is given/,
   )
   expect(shown(begin('full'))).not.toMatch(/none is given/)
+})
+
+test.each(languages)('in %s every answer stands whole on its button, with its letter before it', language => {
+  const spoken = inLanguage(program, language)
+  const screen = begin('full')
+  for (const question of spoken.questions.values()) {
+    const { answer } = question
+    if (answer.kind !== 'options') continue
+    const parts = JSON.stringify(showQuestion(sayIn(language), spoken, { ...screen, question }, undefined))
+    for (const { label } of answer.options) expect(parts, question.id).toContain(JSON.stringify(label).slice(1))
+  }
 })
