@@ -38,7 +38,7 @@ const failed = {
   danger: { dent: option('dented') },
 } as const
 /** What fell or was crushed may burn within the day: nobody is told to tape it before that. */
-const afterTheWait: readonly Key[] = ['safety.quiet', 'safety.quiet.wait', 'safety.quiet.keep', 'safety.quiet.hand-in']
+const afterTheWait: readonly Key[] = ['safety.quiet', 'safety.quiet.wait', 'safety.quiet.keep']
 const forHands: readonly Key[] = ['safety.quiet.keep', 'safety.cold.carry', 'next.handle']
 
 describe.each(['en', 'de', 'es'])('in %s', language => {

@@ -83,13 +83,16 @@ export const aidFor = ({ judgement }: VerdictScreen, say: Say): string[] =>
     ? (['safety.aid', 'safety.aid.burn'] as const).map(key => say(key))
     : []
 
-/** What has failed a check is a sign on a quiet cell like any other, and is handled as one. */
+/**
+ * What has failed a check is a sign on a quiet cell like any other, and is handled as one. What to do once it gets hot stands before
+ * what has time: a result shows the first five, and two of them may be cautions.
+ */
 const failed: readonly Key[] = [
   'safety.quiet',
   'safety.quiet.wait',
   'safety.quiet.keep',
-  'safety.quiet.hand-in',
   'safety.turns',
+  'safety.quiet.hand-in',
   'next.seller',
   'next.keep',
   'next.buy',

@@ -68,15 +68,14 @@ function dangerText(say: Say, program: Program, screen: VerdictScreen): string {
 function verdictText(say: Say, program: Program, screen: VerdictScreen): string {
   const { judgement } = screen
   const reasons = reasonsOf(say, program, screen)
-  const steps = stepsFor(program, screen, say)
-  // Whatever is left to Details, what to do once the cell gets hot is not.
-  const shown = Math.max(mostSteps, steps.indexOf(say('safety.turns')) + 1)
   return [
     `## ${say(`verdict.${judgement.verdict}`)}`,
     ...(reasons.length > 0 ? reasons.map(reason => `- ${reason}`) : meansOf(say, program, screen)),
     ...kindsOf(say, screen),
     `**${say('part.next')}**`,
-    ...steps.slice(0, shown).map((step, i) => `${i + 1}. ${step}`),
+    ...stepsFor(program, screen, say)
+      .slice(0, mostSteps)
+      .map((step, i) => `${i + 1}. ${step}`),
     ...wouldTell(say, program, screen),
   ].join('\n')
 }
