@@ -27,7 +27,7 @@ const words = {
   en: {
     call: /call your emergency number/i,
     away: /get away/i,
-    hands: /\b(wear gloves|cover both ends|put it on its own)\b/i,
+    hands: /\b(wear|cover both ends|put it(?! (?:and its device )?down))\b/i,
     if: /^Only if/,
     letGo: /the cell if you are holding it/,
     release: /let go of it/,
@@ -42,7 +42,7 @@ const words = {
   de: {
     call: /wähl den Notruf/i,
     away: /geh (jetzt )?weg/i,
-    hands: /\b(Trag Handschuhe|Kleb|leg sie allein)\b/i,
+    hands: /\b(Trag Handschuhe|Kleb|leg sie(?! (?:und ihr Gerät )?hin))\b/i,
     if: /^Nur wenn/,
     letGo: /die Zelle fallen, wenn du sie hältst/i,
     release: /Lass sie los/,
