@@ -8,8 +8,8 @@ import type { CheckId, PersonId } from './ids.ts'
 /** Quick asks the few questions that tell most; full goes on until nothing can change the verdict. */
 export type Mode = 'quick' | 'full'
 
-/** What is asked for before it is offered: lifting a wrap or ring, and putting a load on a cell. */
-export type Consent = 'unwrap' | 'bench'
+/** What is asked for before it is offered: touching the cell at all, what lies under the ring, and putting a load on it. */
+export type Consent = 'touch' | 'unwrap' | 'bench'
 
 export type Phase =
   /** Nothing was asked yet: how thorough it is to be, which family and which tools are chosen first. */

@@ -2,7 +2,8 @@
 //
 // First what may mean "get away from it", then what accuses and needs a second look, then label and looks, the hands, and tools.
 // Within that, every question waits until the hazards that take less care have been asked about: no hands before the looks, no meter before
-// the wrap is known to be whole. Lifting a wrap and putting a load on come last: whatever an easier step can settle needs no risky one.
+// the wrap is known to be whole. Before the first that needs hands it is asked once whether the cell may be touched at all. Lifting a wrap and
+// putting a load on come last: whatever an easier step can settle needs no risky one.
 import type { Answer, QuestionId } from '../engine/answers.ts'
 import type { Program } from '../engine/compile.ts'
 import { weigh } from '../engine/conditions.ts'
@@ -46,23 +47,27 @@ export function nextOf(program: Program, check: Check): Next {
   // A figure that another one is worked out of is asked for first, though it may decide nothing by itself.
   const parts = mayBeAsked.flatMap(one => partsOf(program, one)).filter(id => check.answers[id] === undefined)
   const left = mayStillAsk(program, check, mayBeAsked, [...beside, ...parts, ...pending.map(([id]) => id)])
+  /** The question, or before the first that needs hands, whether there may be any. */
+  const unlessHands = (question: QuestionId, next: Next): Next =>
+    check.consents.touch === undefined && needsHands(program, question) ? { is: 'consent', to: 'touch', left } : next
+  const ask = (question: QuestionId): Next => unlessHands(question, { is: 'ask', question, left })
   const urgent = wanted.find(question => stageOf(program, question) === 'safety')
-  if (urgent) return { is: 'ask', question: urgent.id, left }
+  if (urgent) return ask(urgent.id)
   const [known] = pending
-  if (known) return { is: 'confirm', question: known[0], answer: known[1], left }
+  if (known) return unlessHands(known[0], { is: 'confirm', question: known[0], answer: known[1], left })
   // What decides whether other answers count is asked before them.
   const first = wanted.find(question => program.family?.first?.includes(question.id))
-  if (first) return { is: 'ask', question: first.id, left }
+  if (first) return ask(first.id)
   // Worked out only where it is asked for: that costs more than all else here.
   const lookBeside = () => (beside.length > 0 ? program.beside?.next(check.answers) : undefined)
   const early = isTimeForLooks(program, check, wanted) ? lookBeside() : undefined
-  if (early !== undefined) return { is: 'ask', question: early, left }
+  if (early !== undefined) return ask(early)
   const easy = firstInOrder(program, check, wanted)
   // What it is worked out of is asked before it, each figure once.
   const part = easy && partsOf(program, easy).find(one => check.answers[one] === undefined)
-  if (easy) return { is: 'ask', question: part ?? easy.id, left }
+  if (easy) return ask(part ?? easy.id)
   const look = lookBeside()
-  if (look !== undefined) return { is: 'ask', question: look, left }
+  if (look !== undefined) return ask(look)
   for (const to of ['unwrap', 'bench'] as const) {
     const risky = wanted.find(question => question.care === to)
     if (!risky || check.consents[to] === false || !mayRisk(program, check, to)) continue
@@ -91,8 +96,15 @@ function isInDepth(program: Program, check: Check, question: Question): boolean 
   )
 }
 
-/** Whether a danger to get away from could not be told: then nothing is asked that needs hands. */
+/** Whether a person has to take the cell into their hands for it. */
+function needsHands(program: Program, id: QuestionId): boolean {
+  const care = program.questions.get(id)?.care
+  return care === 'handle' || care === 'meter'
+}
+
+/** Whether a danger to get away from could not be told, or the cell may not be touched: then nothing is asked that needs hands. */
 export const mustKeepOff = (program: Program, check: Check): boolean =>
+  check.consents.touch === false ||
   Object.entries(check.answers).some(
     ([id, answer]) => answer.kind === 'cant-tell' && program.hazards.get(id) === 'get-away',
   )
@@ -122,7 +134,7 @@ function isTimeForLooks(program: Program, check: Check, wanted: readonly Questio
  * Whether a risky step may be offered at all: never while a danger sign that an easier step shows is unknown, never for a cell
  * that something speaks against. A load also waits for what a meter shows, and for a cell without a single sign.
  */
-function mayRisk(program: Program, check: Check, to: Consent): boolean {
+function mayRisk(program: Program, check: Check, to: 'unwrap' | 'bench'): boolean {
   const easier: readonly Care[] = to === 'bench' ? ['look', 'handle', 'meter'] : ['look', 'handle']
   const hazards = program.rules.filter(
     rule =>

@@ -33,7 +33,7 @@ export const checkIds = idKind('cw1', {
     { is: z.literal('measure') },
     /** The form sent in; `opening` makes each form's id new, since phones keep forms by id. */
     { is: z.literal('measured'), opening },
-    { is: z.literal('consent'), to: z.enum(['unwrap', 'bench']), given: flag('yes', 'no') },
+    { is: z.literal('consent'), to: z.enum(['unwrap', 'bench', 'touch']), given: flag('yes', 'no') },
     /** Takes in what a claim or a log has told. */
     { is: z.literal('know'), facts: carriedFacts },
     { is: z.enum(['back', 'pause', 'resume', 'finish', 'go-on', 'leave-nothing', 'close']) },

@@ -186,7 +186,7 @@ describe('what a hand-over does', () => {
     })
   })
   test('what one person has consented to leads nobody else under a wrap', () => {
-    let check = fresh
+    let check: Check = { ...fresh, consents: { touch: true } }
     while (check.phase.is !== 'consent') {
       const safe = ['smoke', 'wrap'].includes(question(check)) ? option('no') : cantTell
       check = taken(does(check, 'ada', answer(check, safe)))

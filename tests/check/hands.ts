@@ -22,7 +22,13 @@ export const handsOn = (program: Program) => {
   const does = (check: Check, event: CheckEvent): Check => taken(step(program, check, event, now))
   return {
     does,
-    begin: (more: Partial<Start> = {}): Check => taken(start(program, { ...opening, ...more }, now)),
+    /** By somebody who has said already that the cell may be touched. */
+    begin: (more: Partial<Start> = {}): Check => ({
+      ...taken(start(program, { ...opening, ...more }, now)),
+      consents: { touch: true },
+    }),
+    /** By somebody who was not asked that yet. */
+    beginUnasked: (more: Partial<Start> = {}): Check => taken(start(program, { ...opening, ...more }, now)),
     /** As somebody begins who has not said yet how thoroughly. */
     beginUnsaid: (): Check => {
       const { mode: _, ...unsaid } = opening

@@ -48,7 +48,8 @@ function walk(
   for (let i = 0; i < 200 && check.phase.is !== 'done'; i++) {
     const { phase } = check
     if (phase.is === 'consent') {
-      check = does(check, { is: 'consent', to: phase.to, given: false })
+      // They may touch the cell, and do nothing risky with it.
+      check = does(check, { is: 'consent', to: phase.to, given: phase.to === 'touch' })
       taps += 1
       continue
     }

@@ -55,6 +55,30 @@ describe('while danger may be near', () => {
   })
 })
 
+describe('before the first question that needs hands', () => {
+  const looked = { smoke: no, legs: option('three'), print: no, seam: no, price: no }
+  test('it is asked once whether the cell may be touched, and danger and looks come before that', () => {
+    const unasked = { consents: {} }
+    expect(asks({}, unasked)).toBe('ask smoke')
+    expect(asks({ smoke: no }, unasked)).toBe('ask legs')
+    expect(asks(looked, unasked)).toBe('consent touch')
+    expect(asks(looked)).toBe('ask wrap')
+    expect(asks({ ...looked, wrap: no })).toBe('ask mass')
+  })
+  test('what was measured and waits to be asked again is asked for by whoever may touch it', () => {
+    const pending = { mass: reading(30, 0.1) }
+    expect(asks({ smoke: no }, { pending, consents: {} })).toBe('consent touch')
+    expect(asks({ smoke: no }, { pending })).toBe('confirm mass')
+  })
+  test('one that may not be touched is kept off: only looks are asked for, and nothing risky is offered', () => {
+    const refused = { consents: { touch: false } }
+    expect(mustKeepOff(program, at({ smoke: no }, refused))).toBe(true)
+    expect(asks({ smoke: no }, refused)).toBe('ask legs')
+    expect(asks(looked, refused)).toBe('done')
+    expect(asks(easy, refused)).toBe('done')
+  })
+})
+
 describe('a quick check', () => {
   const four = { smoke: no, legs: option('four') }
   const urgent = (act: string) =>

@@ -197,7 +197,10 @@ describe('a check', () => {
       ...{ ok: false, refusal: { code: 'not-now', event: 'back', phase: 'paused' } },
     })
     expect(does(phases.done, { is: 'leave-nothing' })).toMatchObject({ leaves: 'declined', phase: { is: 'done' } })
-    expect(does(phases.consent, { is: 'consent', to: 'unwrap', given: false }).consents).toEqual({ unwrap: false })
+    expect(does(phases.consent, { is: 'consent', to: 'unwrap', given: false }).consents).toEqual({
+      touch: true,
+      unwrap: false,
+    })
     expect(step(program, phases.asking, { is: 'answer', question: 'mass', answer: cantTell }, now)).toEqual({
       ...{ ok: false, refusal: { code: 'another-question', question: 'legs' } },
     })

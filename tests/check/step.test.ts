@@ -157,9 +157,9 @@ describe('back, pause, resume, finish, close', () => {
     const at = play(begin(), safe).check
     const declined = does(at, { is: 'consent', to: 'unwrap', given: false })
     expect(declined.consents.unwrap).toBe(false)
-    expect(does(declined, { is: 'back' }).consents).toEqual({})
+    expect(does(declined, { is: 'back' }).consents).toEqual({ touch: true })
     const agreed = does(at, { is: 'consent', to: 'unwrap', given: true })
-    expect(does(agreed, { is: 'back' }).consents).toEqual({ unwrap: true })
+    expect(does(agreed, { is: 'back' }).consents).toEqual({ touch: true, unwrap: true })
   })
   test('a slip that ended the check can be corrected', () => {
     const over = say(begin(), option('yes'))

@@ -24,6 +24,7 @@ function eventFor(program: Program, check: Check, pick: number): CheckEvent {
     { is: 'resume' },
     { is: 'finish' },
     { is: 'go-on' },
+    { is: 'consent', to: 'touch', given: pick % 3 > 0 },
     { is: 'consent', to: 'unwrap', given: pick % 3 > 0 },
     { is: 'consent', to: 'bench', given: pick % 3 > 0 },
   ]
@@ -49,7 +50,7 @@ test('invariants of every walk', () => {
       fc.boolean(),
       fc.array(fc.nat({ max: 10_000 }), { maxLength: 90 }),
       (program, quick, picks) => {
-        let check = handsOn(program).begin({ mode: quick ? 'quick' : 'full' })
+        let check = handsOn(program).beginUnasked({ mode: quick ? 'quick' : 'full' })
         for (const pick of picks) {
           const before = check
           const stepped = step(program, check, eventFor(program, check, pick), now)
@@ -62,6 +63,8 @@ test('invariants of every walk', () => {
           if (check.phase.is === 'asking') expect(check.trail).not.toContain(check.phase.question)
           if ('question' in check.phase) {
             const question = program.questions.get(check.phase.question)
+            // Hands are asked for only of somebody who has said that the cell may be touched.
+            if (question?.care === 'handle' || question?.care === 'meter') expect(check.consents.touch).toBe(true)
             if (question?.care === 'unwrap') {
               expect(check.consents.unwrap).toBe(true)
               for (const id of program.hazards.keys())

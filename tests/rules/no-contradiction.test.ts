@@ -46,7 +46,7 @@ function walk(program: Program, picks: readonly number[]): VerdictScreen {
   for (const pick of picks) {
     const { phase } = check
     if (phase.is === 'consent') {
-      const next = step(program, check, { is: 'consent', to: phase.to, given: false }, now)
+      const next = step(program, check, { is: 'consent', to: phase.to, given: phase.to === 'touch' }, now)
       if (next.ok) check = next.check
       continue
     }

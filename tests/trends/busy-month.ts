@@ -84,7 +84,9 @@ function walk(
   for (let i = 0; i < 200 && check.phase.is !== 'done'; i++) {
     const { phase } = check
     if (phase.is === 'consent')
-      check = taken(step(program, check, { is: 'consent', to: phase.to, given: chance() < 0.2 }, at))
+      check = taken(
+        step(program, check, { is: 'consent', to: phase.to, given: phase.to === 'touch' || chance() < 0.2 }, at),
+      )
     else if (phase.is === 'asking' && i >= patience) check = taken(step(program, check, { is: 'finish' }, at))
     else if (phase.is === 'asking' || phase.is === 'second-look') {
       const given = phase.is === 'second-look' ? phase.answer : answerTo(program, phase.question, chance, pick)

@@ -23,6 +23,9 @@ const bodiesIn = (language: string): (readonly [file: string, body: string])[] =
       return [file, /^caution: emergency$/m.test(text) ? `emergency ${body}` : body]
     })
 
+/** What stands above the texts of an entry. */
+const frontOf = (file: string): string => readFileSync(`${answers}/${file}`, 'utf8').split(/^---$/m)[1] ?? ''
+
 const words = {
   en: {
     call: /call your emergency number/i,
@@ -37,6 +40,7 @@ const words = {
     emergency: /or does not seem to cool: get away and call/,
     ask: /before you move it/,
     only: /Only if it is cold/,
+    still: /^Only if it is still cold and quiet:/,
     tape: /electrical tape/,
   },
   de: {
@@ -52,6 +56,7 @@ const words = {
     emergency: /scheint sie nicht abzukühlen: Geh weg und wähl den Notruf/,
     ask: /bevor du sie bewegst/,
     only: /Nur wenn sie kalt/,
+    still: /^Nur wenn sie noch kalt und ruhig ist:/,
     tape: /Isolierband/,
   },
   es: {
@@ -67,6 +72,7 @@ const words = {
     emergency: /o no parece enfriarse: aléjate y llama/,
     ask: /Antes de moverla, pregunta/,
     only: /Solo si está fría/,
+    still: /^Solo si sigue fría y tranquila:/,
     tape: /cinta aislante/,
   },
 } as const
@@ -109,22 +115,29 @@ describe.each(Object.entries(words))('in %s', (language, is) => {
 
   test('hands are asked for only where the cell is quiet, or where somebody who knows says so, and the condition comes first', () => {
     const handling = keys.filter(key => is.hands.test(say(key)))
-    expect(handling).toEqual(['safety.cold.carry', 'safety.quiet.keep', 'safety.quiet.keep.never'])
+    expect(handling).toEqual(['safety.cold.carry', 'safety.quiet.keep'])
     for (const key of handling) expect(say(key), key).toMatch(is.if)
     // In full where nothing was named before: every sign there is.
     expect(say('safety.quiet.keep')).toContain(say('safety.quiet.only'))
-    expect(say('care.handle')).toContain(say('safety.quiet.only'))
+    // Before the first question that needs hands each point is gone through; after that, what may have changed since.
+    expect(say('consent.touch.text')).toContain(say('safety.quiet.touch'))
+    for (const key of ['care.handle', 'care.meter'] as const) expect(say(key), key).toMatch(is.still)
   })
 
-  test('in every entry of the answers the short condition follows the signs it speaks of', () => {
-    let seen = 0
-    for (const [file, body] of bodiesIn(language)) {
-      const short = body.indexOf('{safety.quiet.keep.never}')
-      if (short < 0) continue
-      seen += 1
-      expect(body.slice(0, short), file).toMatch(/\{safety\.(turns|now\.ask)\}/)
-    }
-    expect(seen).toBeGreaterThan(12)
+  test('what needs hands on a cell in doubt stands in one entry of the answers, with its condition before it; others lead there', () => {
+    const bodies = bodiesIn(language)
+    // A cell that is whole and not suspect has its ends covered before it travels or is handed in.
+    const taping = bodies.flatMap(([file, body]) => (is.tape.test(body) ? [file] : []))
+    expect(taping).toEqual(['carrying-and-flying.md', 'disposal.md', 'keep-until-handed-in.md'])
+    const keep = bodies.find(([file]) => file === 'keep-until-handed-in.md')?.[1] ?? ''
+    const order = [keep.indexOf('{safety.now.ask}'), keep.indexOf('{safety.quiet.touch}'), keep.search(is.tape)]
+    expect(Math.min(...order)).toBeGreaterThan(-1)
+    expect(order).toEqual(order.toSorted((a, b) => a - b))
+    const leading = bodies.filter(([, body]) => body.includes('{safety.quiet.until}'))
+    expect(leading.length).toBeGreaterThan(12)
+    const title = new RegExp(`^  ${language}: (.*)$`, 'm').exec(frontOf('keep-until-handed-in.md'))?.[1] ?? 'none'
+    expect(say('safety.quiet.until')).toContain(title.replace(/^'|'$/g, ''))
+    for (const [file] of leading) expect(frontOf(file), file).toMatch(/^related: \[keep-until-handed-in\b/m)
   })
 
   test('whoever holds or wears the cell is told to let go of it before whom to call, in the very order to act', () => {

@@ -5,7 +5,7 @@ import { byId } from './dom.ts'
 const small = window.matchMedia('(max-width: 480px), (max-height: 700px)')
 
 /** No picture becomes smaller than can be told apart. */
-const leastHigh = 90
+const leastHigh = 76
 const margin = 8
 /** Kept free above what a message is read from: twice as much above a whole card. */
 export const freeAbove = (one: Element, card: Element): number => (one === card ? 2 * margin : margin)

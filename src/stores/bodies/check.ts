@@ -13,7 +13,7 @@ const answer = z.discriminatedUnion('kind', [
 const phase = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('asking'), question: z.string(), changing: z.literal(true).exactOptional() }),
   z.strictObject({ is: z.literal('second-look'), question: z.string(), answer }),
-  z.strictObject({ is: z.literal('consent'), to: z.enum(['unwrap', 'bench']) }),
+  z.strictObject({ is: z.literal('consent'), to: z.enum(['touch', 'unwrap', 'bench']) }),
   z.strictObject({ is: z.enum(['beginning', 'paused', 'done', 'closed']) }),
 ])
 const toPerson = z.strictObject({ to: z.literal('person'), person: z.string() })
@@ -81,7 +81,11 @@ const shape = z.strictObject({
   saidBy: z.record(z.string(), z.string()).exactOptional(),
   pending: z.record(z.string(), answer).exactOptional(),
   tools: z.array(z.enum(tools)).exactOptional(),
-  consents: z.strictObject({ unwrap: z.boolean().exactOptional(), bench: z.boolean().exactOptional() }),
+  consents: z.strictObject({
+    touch: z.boolean().exactOptional(),
+    unwrap: z.boolean().exactOptional(),
+    bench: z.boolean().exactOptional(),
+  }),
   phase,
   leaves: z.enum(['outcome', 'nothing', 'declined']).exactOptional(),
   settled: z.literal(true).exactOptional(),

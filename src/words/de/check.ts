@@ -18,10 +18,16 @@ export const check: InWordsOf<typeof english> = {
   'check.choose': 'Wähl, was du siehst',
   'check.letter': '{letter} · {label}',
   'care.look': 'Du musst die Zelle nicht anfassen.',
-  'care.handle': `${safety['safety.quiet.only']} Fass die Zelle behutsam an, beide Enden fern von Metall. Sonst lass sie liegen und antworte „Kann ich nicht sagen“.`,
-  'care.meter': `${safety['safety.quiet.only']} Nimm sie dafür in die Hand, alles Metall außer Prüfspitzen fern von den Enden. Sonst, oder ohne Messgerät, lass sie liegen und antworte „Kann ich nicht sagen“.`,
+  'care.handle':
+    'Nur wenn sie noch kalt und ruhig ist: Fass die Zelle behutsam an, beide Enden fern von Metall. Sonst lass sie liegen und antworte „Kann ich nicht sagen“.',
+  'care.meter':
+    'Nur wenn sie noch kalt und ruhig ist: Nimm sie dafür in die Hand, alles Metall außer Prüfspitzen fern von den Enden. Sonst, oder ohne Messgerät, lass sie liegen und antworte „Kann ich nicht sagen“.',
   'care.unwrap': 'Heb nichts an, schneide und heble nicht, und wende keine Gewalt an.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
+  'consent.touch.title': 'Darfst du die Zelle anfassen?',
+  'consent.touch.text': `Für die nächsten Fragen brauchst du deine Hände. Fass sie nur an, wenn das alles stimmt:\n${safety['safety.quiet.touch']}\nStimmt etwas davon nicht, oder bist du dir nicht sicher, fass sie nicht an: Die Prüfung geht ohne Anfassen weiter.`,
+  'consent.touch.yes': 'Das alles stimmt',
+  'consent.touch.no': 'Nein oder nicht sicher: ohne Anfassen weiter',
   'consent.unwrap.title': 'Die nächste Frage gilt dem, was unter dem Isolierring liegt',
   'consent.unwrap.text':
     'Beantworte sie nur nach dem, was du siehst, ohne etwas anzuheben, oder nach einem Foto, das du schon hast. Heb dafür weder Hülle noch Ring an: Ein Ausrutscher kann die Zelle kurzschließen, und dann kann sie innerhalb von Sekunden brennen. Du kannst die Frage auslassen: Die Prüfung geht auch ohne sie weiter. Benutze und lade keine Zelle, bei der du dir nicht sicher sein kannst.',

@@ -14,6 +14,13 @@ const only =
 const keep =
   'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
+const touch = [
+  '- Sie ist kalt und ruhig, riecht nicht, und es ist nichts Ausgelaufenes daran.',
+  '- Sie hat nie gebrannt, geraucht, gezischt, geknistert oder gerochen, ist nie ausgelaufen und war nie heiß, von selbst warm, aufgebläht oder versengt.',
+  '- Sie wurde nie durchstochen oder geöffnet und war nie von anderem als sauberem Wasser oder einem Getränk nass.',
+  '- In den letzten 24 Stunden ist sie nicht gefallen und wurde weder verbeult noch gequetscht oder kurzgeschlossen.',
+].join('\n')
+
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
     'Brennt, raucht, zischt oder knistert die Zelle gerade, ist sie heiß, von selbst warm, aufgebläht, versengt oder undicht, oder riecht sie? Wenn ja:',
@@ -49,7 +56,11 @@ export const safety: InWordsOf<typeof english> = {
     'In den letzten 24 Stunden gefallen, verbeult, gequetscht oder kurzgeschlossen? Dann leg sie hin, falls du sie bei dir hast, lass sie erst liegen, wo sie ist, und bleib weg, bis seitdem 24 Stunden vergangen sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde, nie eines dieser Zeichen zeigte, nie durchstochen oder geöffnet wurde und nie von anderem als sauberem Wasser oder einem Getränk nass war: ${keep}`,
+  'safety.quiet.touch': touch,
+  'safety.quiet.hands':
+    'Fass die Zelle nur an, wenn sie heil, nicht aufgebläht, sauber, trocken, geruchlos, kalt und ruhig ist und es immer war, und wenn sie in den letzten 24 Stunden weder gefallen ist noch kurzgeschlossen wurde.',
+  'safety.quiet.until':
+    'Hältst du sie oder trägst du sie bei dir, leg sie hin. Lass sie, wo sie ist, halte andere fern, und schlaf nicht in diesem Raum. Bevor du sie anfasst oder bewegst, lies „Wie bewahre ich eine verdächtige Zelle auf, bis ich sie abgebe?“.',
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':

@@ -68,6 +68,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.no-post':
     'Verschick sie nicht, auch nicht mit der Post: Eine verdächtige Zelle zu versenden ist gefährlich und kann verboten sein.',
   'next.hazard-unsure': `Behandle die Zelle als gefährlich, bis das geklärt ist. Bei {count, plural, one {# Gefahrenzeichen} other {# Gefahrenzeichen}} warst du unsicher: {signs}. ${safety['safety.quiet']}`,
+  'next.untouched': `Du hast gesagt, dass die Zelle nicht angefasst werden darf, oder warst nicht sicher. Behandle sie als gefährlich, bis das geklärt ist. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# Messwert liegt} other {# Messwerte liegen}} zu nah an einer Gefahrengrenze, um Gefahr auszuschließen. Behandle die Zelle als gefährlich. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked':
     '**Noch nicht gefragt:** {signs}. Hinter jeder dieser Fragen kann eine Gefahr stecken; „{button}“ fragt danach.',

@@ -15,10 +15,16 @@ export const check = {
   'check.choose': 'Choose what you see',
   'check.letter': '{letter} · {label}',
   'care.look': 'No need to touch the cell.',
-  'care.handle': `${safety['safety.quiet.only']} hold the cell gently, with both ends away from metal. Otherwise leave it, and answer “Can’t tell”.`,
-  'care.meter': `${safety['safety.quiet.only']} pick it up to measure it, with all metal but probes away from its ends. Otherwise, or without a measuring tool, leave it and answer “Can’t tell”.`,
+  'care.handle':
+    'Only if it is still cold and quiet: hold the cell gently, with both ends away from metal. Otherwise leave it, and answer “Can’t tell”.',
+  'care.meter':
+    'Only if it is still cold and quiet: pick it up to measure it, with all metal but probes away from its ends. Otherwise, or without a measuring tool, leave it and answer “Can’t tell”.',
   'care.unwrap': 'Do not lift, cut, pry or force anything.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
+  'consent.touch.title': 'May you touch the cell?',
+  'consent.touch.text': `The next questions need your hands. Touch it only if all of this is so:\n${safety['safety.quiet.touch']}\nIf one of these is not so, or you are not sure, do not touch it: the check goes on without.`,
+  'consent.touch.yes': 'All of this is so',
+  'consent.touch.no': 'No, or not sure: go on without touching it',
   'consent.unwrap.title': 'The next question is about what lies under the insulating ring',
   'consent.unwrap.text':
     'Answer it only from what shows without lifting anything, or from a photo you already have. Do not lift the wrap or the ring for it: a slip can short-circuit the cell, and then it can burn within seconds. You can leave it out: the check goes on without it. Do not use or charge a cell you cannot be sure of.',

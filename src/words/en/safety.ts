@@ -14,6 +14,14 @@ const only =
 const keep =
   'cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
 
+// The same as a list, where somebody is to go through it point by point.
+const touch = [
+  '- It is cold and quiet, with no smell, and nothing that leaked is on it.',
+  '- It never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled.',
+  '- It was never pierced, opened, or wet with anything but clean water or a drink.',
+  '- In the last 24 hours it did not fall, and was not dented, crushed or short-circuited.',
+].join('\n')
+
 export const safety = {
   // It is happening now.
   'safety.now.ask':
@@ -54,8 +62,13 @@ export const safety = {
     'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first put it down if you have it on you, leave it where it is until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  // The same where the signs were named just before.
-  'safety.quiet.keep.never': `Only if it is cold and quiet; had no fall, dent, crush or short circuit in the last 24 hours; none of these signs ever showed; it was never pierced or opened; and it never got wet with anything but clean water or a drink: ${keep}`,
+  'safety.quiet.touch': touch,
+  // Where somebody only wants to look, weigh or measure: a sound cell alone.
+  'safety.quiet.hands':
+    'Touch the cell only if it is, and always was, whole, not swollen, clean, dry, without smell, cold and quiet, and if it did not fall or short-circuit in the last 24 hours.',
+  // Where nothing is said of the hands: what needs them has a place of its own.
+  'safety.quiet.until':
+    'If you are holding or carrying it, put it down. Leave it where it is, keep others away, and do not sleep in that room. Before you touch or move it, read “How do I keep a suspect cell until I hand it in?”.',
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.

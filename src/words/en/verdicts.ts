@@ -61,6 +61,7 @@ export const verdicts = {
     'If the cell does not match its description, tell the seller so in writing, and ask for your money back without returning the cell.',
   'next.no-post': 'Do not mail or ship the cell. Shipping a suspect cell is dangerous and may be illegal.',
   'next.hazard-unsure': `Treat the cell as unsafe until this is cleared up. {count, plural, one {# question about danger is} other {# questions about danger are}} still open: {signs}. ${safety['safety.quiet']}`,
+  'next.untouched': `You said that the cell may not be touched, or were not sure. Treat it as unsafe until this is cleared up. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# measured value is} other {# measured values are}} too close to a danger limit to rule danger out. Treat the cell as unsafe. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked': '**Not asked yet:** {signs}. Any of these may mean danger; “{button}” asks about them.',
   'next.until-sure': 'If you are unsure what the cell is, do not use or charge it.',

@@ -18,10 +18,16 @@ export const check: InWordsOf<typeof english> = {
   'check.choose': 'Elige lo que ves',
   'check.letter': '{letter} · {label}',
   'care.look': 'No hace falta tocar la celda.',
-  'care.handle': `${safety['safety.quiet.only']} sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal. Si no, déjala y responde «No sabría decirlo».`,
-  'care.meter': `${safety['safety.quiet.only']} sujétala para medirla, con todo metal, salvo las puntas de prueba, lejos de los extremos. Si no, o sin instrumento de medida, déjala y responde «No sabría decirlo».`,
+  'care.handle':
+    'Solo si sigue fría y tranquila: sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal. Si no, déjala y responde «No sabría decirlo».',
+  'care.meter':
+    'Solo si sigue fría y tranquila: sujétala para medirla, con todo metal, salvo las puntas de prueba, lejos de los extremos. Si no, o sin instrumento de medida, déjala y responde «No sabría decirlo».',
   'care.unwrap': 'No levantes nada, no cortes, no hagas palanca, no fuerces nada.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
+  'consent.touch.title': '¿Puedes tocar la celda?',
+  'consent.touch.text': `Para las próximas preguntas necesitas las manos. Tócala solo si todo esto es así:\n${safety['safety.quiet.touch']}\nSi algo no es así, o no lo tienes claro, no la toques: la comprobación sigue sin tocarla.`,
+  'consent.touch.yes': 'Todo esto es así',
+  'consent.touch.no': 'No, o no sé: seguir sin tocarla',
   'consent.unwrap.title': 'La próxima pregunta es sobre lo que hay debajo del anillo aislante',
   'consent.unwrap.text':
     'Respóndela solo por lo que se ve sin levantar nada, o por una foto que ya tengas. No levantes para eso ni la funda ni el anillo: un desliz puede poner la celda en cortocircuito, y entonces puede arder en segundos. Puedes saltártela: la comprobación sigue sin ella. Ante la duda, no uses ni cargues la celda.',

@@ -14,6 +14,13 @@ const only =
 const keep =
   'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
 
+const touch = [
+  '- Está fría y tranquila, no huele y no tiene nada que se haya derramado de ella.',
+  '- Nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió.',
+  '- Nunca se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida.',
+  '- En las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito.',
+].join('\n')
+
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
     '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
@@ -49,7 +56,11 @@ export const safety: InWordsOf<typeof english> = {
     'Si hace menos de 24 horas que se cayó, se abolló, se aplastó o sufrió un cortocircuito: déjala en el suelo si la llevas contigo, no la muevas hasta que pasen las 24 horas y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
-  'safety.quiet.keep.never': `Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito; nunca mostró ninguna de esas señales, y nunca se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida: ${keep}`,
+  'safety.quiet.touch': touch,
+  'safety.quiet.hands':
+    'Toca la celda solo si está entera, sin hinchazón, limpia, seca, sin olor, fría y tranquila, y siempre estuvo así, y si en las últimas 24 horas no se cayó ni sufrió un cortocircuito.',
+  'safety.quiet.until':
+    'Si la tienes en la mano o la llevas encima, déjala en el suelo. No la muevas, mantén lejos a los demás y no duermas en esa habitación. Antes de tocarla o moverla, lee «¿Cómo guardo una celda sospechosa hasta entregarla?».',
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes por correo o mensajería.',
   'safety.turns':

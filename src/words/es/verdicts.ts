@@ -63,6 +63,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'next.no-post':
     'No la envíes por correo ni por mensajería: enviar una celda sospechosa es peligroso y puede ser ilegal.',
   'next.hazard-unsure': `Trátala como peligrosa hasta aclararlo. {count, plural, one {Queda sin aclarar # pregunta sobre peligros} other {Quedan sin aclarar # preguntas sobre peligros}}: {signs}. ${safety['safety.quiet']}`,
+  'next.untouched': `Dijiste que la celda no se puede tocar, o no lo tenías claro. Trátala como peligrosa hasta aclararlo. ${safety['safety.quiet']}`,
   'next.hazard-undecided': `{count, plural, one {# valor medido queda} other {# valores medidos quedan}} demasiado cerca de un límite de peligro para descartar el peligro. Trata la celda como peligrosa. ${safety['safety.quiet']}`,
   'verdict.hazards-unasked':
     '**Aún no se preguntó:** {signs}. Cualquiera puede significar peligro; «{button}» lo pregunta.',

@@ -1,5 +1,6 @@
 // Turns a screen of a check into a message.
-import { ButtonStyle } from 'discord.js'
+import { type APIMessageTopLevelComponent, ButtonStyle } from 'discord.js'
+import type { Check, Consent } from '../../../check/check.ts'
 import type { Screen, VerdictScreen } from '../../../check/screen.ts'
 import { beginAnew } from '../../../custom-ids/facts-codec.ts'
 import type { Program } from '../../../engine/compile.ts'
@@ -65,11 +66,7 @@ export async function showScreen(
           ...above,
           text(`### ${say(`consent.${to}.title`)}\n${say(`consent.${to}.text`)}`),
           ...gallery(shown),
-          ...rows(
-            [button(check, { is: 'consent', to, given: false }, say(`consent.${to}.no`), ButtonStyle.Primary)],
-            1,
-          ),
-          ...rows([button(check, { is: 'consent', to, given: true }, say(`consent.${to}.yes`))], 1),
+          ...consents(say, check, to),
           ...rows([
             ...(check.trail.length > 0 ? [button(check, { is: 'back' }, say('check.back'))] : []),
             button(check, { is: 'pause' }, say('check.pause')),
@@ -102,6 +99,15 @@ export async function showScreen(
         small(say('caution.line')),
       ])
   }
+}
+
+/** What is risky is not what a hasty finger finds first; whether the cell may be touched is asked like any other question. */
+function consents(say: Say, check: Check, to: Consent): APIMessageTopLevelComponent[] {
+  const answer = (given: boolean, style?: ButtonStyle.Primary) =>
+    button(check, { is: 'consent', to, given }, say(`consent.${to}.${given ? 'yes' : 'no'}`), style)
+  return to === 'touch'
+    ? rows([answer(true, ButtonStyle.Primary), answer(false, ButtonStyle.Primary)], 1)
+    : rows([answer(false, ButtonStyle.Primary), answer(true)], 1)
 }
 
 /** Above a result that can still change: somebody looks again at an answer. Danger stands whoever looks. */

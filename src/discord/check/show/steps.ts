@@ -20,6 +20,7 @@ export function stepsFor(program: Program, { check, judgement, explanation }: Ve
     ...(unsure.length > 0
       ? [say('next.hazard-unsure', { count: unsure.length, signs: sayQuestions(say, program, unsure) })]
       : []),
+    ...(check.consents.touch === false && near + unsure.length === 0 ? [say('next.untouched')] : []),
   ]
   // Where something to get away from could not be told, nothing that needs hands is advised; what the cautions say is not said twice.
   const keys = mustKeepOff(program, check)
