@@ -18,14 +18,14 @@ const compiled = compile(packs, '2026-11-29')
 if (!compiled.ok) throw new Error('the shipped packs do not compile')
 const { program } = compiled
 
-function verdictOn(answers: Answers): VerdictScreen {
+function verdictOn(answers: Answers, consents: Check['consents'] = {}): VerdictScreen {
   const begun = start(
     program,
     { id: 'c'.repeat(20), holder: 'p', server: null, mode: 'quick', cells: 1, family: null },
     now,
   )
   if (!begun.ok) throw new Error(begun.refusal.code)
-  const check: Check = { ...begun.check, answers, trail: Object.keys(answers), phase: { is: 'done' } }
+  const check: Check = { ...begun.check, answers, trail: Object.keys(answers), consents, phase: { is: 'done' } }
   const screen = screenOf(program, check)
   if (screen.kind !== 'verdict') throw new Error(screen.kind)
   return screen
@@ -82,6 +82,24 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
       }
     },
   )
+
+  test('a cell that may not be touched is left alone, and why is said first; one that may be is kept without the whole condition again', () => {
+    for (const answers of [failed['ruled-out'], failed.doubtful, {}]) {
+      const said = stepsFor(program, verdictOn(answers, { touch: false }), say)
+      expect(said.slice(0, 3)).toEqual(
+        (['next.untouched', 'safety.cold.leave', 'safety.turns'] as const).map(key => say(key)),
+      )
+      for (const key of forHands) expect(said).not.toContain(say(key))
+    }
+    const held = stepsFor(program, verdictOn({}, { touch: true }), say)
+    expect(held).toContain(say('next.handle.held'))
+    expect(held).toContain(say('safety.turns'))
+    expect(held.join(' ')).not.toContain(say('safety.quiet.only'))
+    // What speaks against it has the whole of it all the same.
+    expect(stepsFor(program, verdictOn(failed.doubtful, { touch: true }), say)).toContain(say('safety.quiet.keep'))
+    const unsure = stepsFor(program, verdictOn({ dent: cantTell }, { touch: true }), say)
+    expect(unsure.filter(step => step === say('safety.turns')).length).toBe(1)
+  })
 
   test('a danger that could not be told asks for no less than one on a quiet cell', () => {
     for (const untold of ['dent', 'hot-now']) expect(steps({ [untold]: cantTell })[0]).toContain(say('safety.quiet'))

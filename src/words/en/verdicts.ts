@@ -79,6 +79,8 @@ export const verdicts = {
   'verdict.ruled-out.so-far': 'Already ruled out.',
   'verdict.doubtful.so-far': 'Already doubtful.',
   'verdict.would-tell': 'What would show more: {tools}.',
+  'next.handle.held':
+    'As long as it stays cold and quiet, keep it on its own, away from metal and from anything that can burn.',
   'next.handle': `${safety['safety.quiet.only']} keep it on its own, away from metal and from anything that can burn. Otherwise leave it where it is, and do not touch it.`,
   'part.means': 'What the result means',
   'button.details': 'Details',

@@ -27,9 +27,9 @@ export function stepsFor(program: Program, { check, judgement, explanation }: Ve
     ? untouched(verdict)
     : [
         ...(cautions.length > 0 && !isFailing(verdict) ? (['safety.turns'] as const) : []),
-        ...steps[verdict].slice(Math.min(cautions.length, 1)),
+        ...(check.consents.touch && !isFailing(verdict) ? held : steps[verdict]).slice(Math.min(cautions.length, 1)),
       ]
-  return [...cautions, ...keys.map(key => sayStep(say, check, key))]
+  return [...cautions, ...new Set(keys.map(key => sayStep(say, check, key)))]
 }
 
 /** Where there is somebody to ask, the button that leads to them is named. */
@@ -101,6 +101,9 @@ const failed: readonly Key[] = [
 
 /** What nothing speaks against enough is kept by whoever is unsure of it. */
 const kept: readonly Key[] = ['next.until-sure', 'safety.quiet.wait', 'next.handle', 'next.ask', 'next.buy']
+
+/** The same by somebody who has just said, point by point, that it may be touched. */
+const held: readonly Key[] = ['next.until-sure', 'next.handle.held', 'safety.turns', 'next.ask', 'next.buy']
 
 const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {
   'ruled-out': failed,
