@@ -222,7 +222,9 @@ test('a cell that has vented and is cold: nobody is told to touch, tape or pack 
     )
   }
   const vented = await shownFor({ 'top-damage': 'vented', dent: 'dented' })
-  expect(vented).toMatch(/^## 🛑 If you are holding the cell, put it down\. Leave it where it is, do not touch it/)
+  expect(vented).toMatch(
+    /^## 🛑 If you are holding the cell, put it down; if it is on you, .*\. Leave it where it is, do not touch it/,
+  )
   expect(vented).toContain(say('safety.cold.call'))
   expect(vented).not.toContain(say('safety.quiet.keep'))
   expect(vented).not.toMatch(/electrical tape|hand it in/)

@@ -25,7 +25,7 @@ export const check: InWordsOf<typeof english> = {
   'care.unwrap': 'Heb nichts an, schneide und heble nicht, und wende keine Gewalt an.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.touch.title': 'Darfst du die Zelle anfassen?',
-  'consent.touch.text': `Für die nächsten Fragen brauchst du deine Hände. Fass sie nur an, wenn das alles stimmt:\n${safety['safety.quiet.touch']}\nStimmt etwas davon nicht, oder bist du dir nicht sicher, fass sie nicht an: Die Prüfung geht ohne Anfassen weiter.`,
+  'consent.touch.text': `Für die nächsten Fragen brauchst du deine Hände. Fass die Zelle nur an, wenn das alles stimmt:\n${safety['safety.quiet.touch']}\nStimmt etwas davon nicht, oder bist du dir nicht sicher, fass sie nicht an: Die Prüfung geht ohne Anfassen weiter.`,
   'consent.touch.yes': 'Das alles stimmt',
   'consent.touch.no': 'Nein oder nicht sicher: ohne Anfassen weiter',
   'consent.unwrap.title': 'Die nächste Frage gilt dem, was unter dem Isolierring liegt',

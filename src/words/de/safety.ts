@@ -4,21 +4,21 @@ import type { InWordsOf } from '../catalogue.ts'
 import type { safety as english } from '../en/safety.ts'
 
 const wait =
-  'Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Danach nur, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
+  'Fass sie mindestens 24 Stunden nicht an, auch nicht, um zu fühlen, ob sie kalt ist. Danach nur so, wie die Feuerwehr es sagt. Sie kann noch Wochen später wieder zu brennen anfangen.'
 
 const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiumzellen, wer sie abholt.'
 const power =
-  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah an sie heranmusst: Schalte den Strom am Sicherungskasten oder einem Schalter fern von ihr ab.'
+  'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah an sie heranmusst: Schalte den Strom am Sicherungskasten oder an einem Schalter fern von ihr ab.'
 const only =
-  'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde, nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie heiß, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie von anderem als sauberem Wasser oder einem Getränk nass war:'
+  'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde (falsch herum eingelegt zählt), nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie heiß, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie mit anderer Flüssigkeit als sauberem Wasser oder einem Getränk in Berührung kam:'
 const keep =
-  'Kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
+  'Steckt sie in einem Gerät oder Ladegerät, lass sie darin, schalte den Strom ab, und frag, wie du sie samt Gerät abgibst. Sonst kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
 const touch = [
   '- Sie ist kalt und ruhig, riecht nicht, und es ist nichts Ausgelaufenes daran.',
   '- Sie hat nie gebrannt, geraucht, gezischt, geknistert oder gerochen, ist nie ausgelaufen und war nie heiß, von selbst warm, aufgebläht oder versengt.',
-  '- Sie wurde nie durchstochen oder geöffnet und war nie von anderem als sauberem Wasser oder einem Getränk nass.',
-  '- In den letzten 24 Stunden ist sie nicht gefallen und wurde weder verbeult noch gequetscht oder kurzgeschlossen.',
+  '- Sie wurde nie durchstochen oder geöffnet und kam nie mit anderer Flüssigkeit als sauberem Wasser oder einem Getränk in Berührung.',
+  '- In den letzten 24 Stunden ist sie nicht gefallen, wurde weder verbeult noch gequetscht oder kurzgeschlossen und lag nie falsch herum.',
 ].join('\n')
 
 export const safety: InWordsOf<typeof english> = {
@@ -27,6 +27,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.now.sign':
     'Die Zelle brennt, raucht, zischt oder knistert gerade, ist heiß, von selbst warm, aufgebläht, versengt oder undicht, oder sie riecht',
   'safety.now': 'Lass die Zelle fallen, wenn du sie hältst, geh jetzt weg und wähl den Notruf.',
+  'safety.away': 'Geh jetzt weg, und wähl den Notruf.',
   'safety.now.worn':
     'Steckt sie in deiner Kleidung, einer Tasche oder einem Gerät an dir (auch Stirnlampe), greif nicht nach ihr: Zieh die Kleidung aus, streif Tasche oder Gerät ab oder lass sie fallen, und geh weg.',
   'safety.now.far':
@@ -37,15 +38,15 @@ export const safety: InWordsOf<typeof english> = {
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Sie kann noch Wochen später wieder zu brennen anfangen.',
-  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin. Lass beides dort, fass es nicht mehr an, auch nicht, um zu fühlen, ob es kalt ist, schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin; steckt sie in etwas, das du trägst, leg das ab. Lass alles dort, fass es nicht mehr an, auch nicht, um zu fühlen, ob es kalt ist, schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Hängt sie am Strom, schalte ihn ab wie oben gesagt. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave':
-    'Hältst du die Zelle, leg sie hin. Lass sie, wo sie ist, fass sie nicht an, und bleib und schlaf nicht in diesem Raum.',
+    'Hältst du die Zelle, leg sie hin; steckt sie in etwas, das du trägst, leg das ab, ohne hineinzugreifen. Lass sie, wo sie ist, fass sie nicht an, und bleib und schlaf nicht in diesem Raum.',
   'safety.cold.wait': wait,
-  'safety.cold': `Hältst du sie, leg sie hin. Lass sie, wo sie ist. ${wait}`,
+  'safety.cold': `Hältst du sie, leg sie hin; steckt sie in etwas, das du trägst, leg das ab, ohne hineinzugreifen. Lass sie, wo sie ist. ${wait}`,
   'safety.cold.keep':
-    'Steckt sie in etwas, das du trägst, leg das ab, ohne nach ihr zu greifen. Halte andere fern. Bleib nicht in diesem Raum. Nur wenn sie am Strom hängt und du nicht nah an sie heranmusst: Schalte ihn am Sicherungskasten oder an einem Schalter fern von ihr ab.',
+    'Halte andere fern. Bleib nicht in diesem Raum. Nur wenn sie am Strom hängt und du nicht nah an sie heranmusst: Schalte ihn am Sicherungskasten oder an einem Schalter fern von ihr ab.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Nur wenn die Feuerwehr es sagt: Trag Handschuhe und Augenschutz, bring sie ins Freie, weg von Gebäuden, und leg sie allein in einen Behälter, der nicht brennen kann und nicht luftdicht ist. Lass sie dort.',
@@ -58,7 +59,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.touch': touch,
   'safety.quiet.hands':
-    'Fass die Zelle nur an, wenn sie heil, nicht aufgebläht, sauber, trocken, geruchlos, kalt und ruhig ist und es immer war, und wenn sie in den letzten 24 Stunden weder gefallen ist noch kurzgeschlossen wurde.',
+    'Fass die Zelle nur an, wenn sie heil, nicht aufgebläht, sauber, trocken, geruchlos, kalt und ruhig ist und es immer war, und wenn sie in den letzten 24 Stunden weder gefallen ist noch kurzgeschlossen wurde oder falsch herum lag.',
   'safety.quiet.until':
     'Hältst du sie oder trägst du sie bei dir, leg sie hin. Lass sie, wo sie ist, halte andere fern, und schlaf nicht in diesem Raum. Bevor du sie anfasst oder bewegst, lies „Wie bewahre ich eine verdächtige Zelle auf, bis ich sie abgebe?“.',
   'safety.quiet.hand-in':

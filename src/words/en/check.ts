@@ -22,7 +22,7 @@ export const check = {
   'care.unwrap': 'Do not lift, cut, pry or force anything.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.touch.title': 'May you touch the cell?',
-  'consent.touch.text': `The next questions need your hands. Touch it only if all of this is so:\n${safety['safety.quiet.touch']}\nIf one of these is not so, or you are not sure, do not touch it: the check goes on without your hands.`,
+  'consent.touch.text': `The next questions need your hands. Touch the cell only if all of this is so:\n${safety['safety.quiet.touch']}\nIf one of these is not so, or you are not sure, do not touch it: the check goes on without your hands.`,
   'consent.touch.yes': 'All of this is so',
   'consent.touch.no': 'No, or not sure: go on without touching it',
   'consent.unwrap.title': 'The next question is about what lies under the insulating ring',

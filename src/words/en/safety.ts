@@ -2,7 +2,7 @@
 //
 // Sources, order by order, stand in src/words/README.md.
 const wait =
-  'Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can start again, even weeks later.'
+  'Do not touch it for at least 24 hours, not even to feel whether it is cold. After that, touch it only as the fire service tells you. It can still catch fire, even weeks later.'
 
 const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can collect it.'
 // No plug is pulled and no switch reached for beside the cell.
@@ -10,25 +10,27 @@ const power =
   'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse or breaker box or a switch away from it.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet; had no fall, dent, crush or short circuit in the last 24 hours; never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled; and was never pierced, opened or wet with anything but clean water or a drink:'
+  'Only if it is cold and quiet; in the last 24 hours had no fall, dent, crush or short circuit (the wrong way round counts); never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled; and was never pierced, opened or wet with anything but clean water or a drink:'
 const keep =
-  'cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
+  'if it is in a device or charger, leave it in there, with the power off, and ask how to hand it in like that; otherwise cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
 
 // The same as a list, where somebody is to go through it point by point.
 const touch = [
   '- It is cold and quiet, with no smell, and nothing that leaked is on it.',
   '- It never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled.',
   '- It was never pierced, opened, or wet with anything but clean water or a drink.',
-  '- In the last 24 hours it did not fall, and was not dented, crushed or short-circuited.',
+  '- In the last 24 hours it did not fall, and was not dented, crushed, short-circuited or put in the wrong way round.',
 ].join('\n')
 
 export const safety = {
   // It is happening now.
   'safety.now.ask':
-    'Is the cell burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now? If so:',
+    'Is the cell burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now? If so, do this at once.',
   'safety.now.sign':
     'The cell is burning, smoking, hissing, crackling, hot, warm on its own, swollen, scorched, leaking or smelling right now',
   'safety.now': 'Drop the cell if you are holding it, get away now, and call your emergency number.',
+  // The same where nobody holds it, as in a charger.
+  'safety.away': 'Get away now, and call your emergency number.',
   'safety.now.worn':
     'If it is in your clothes, or in a bag or device you have on you (a headlamp, too), do not reach for it: take off the clothes, take off or drop the bag or device, and get away.',
   'safety.now.far':
@@ -38,19 +40,19 @@ export const safety = {
   'safety.now.call':
     'Once you are away, call 112 in Europe, 911 in the USA, Canada and Mexico, 999 in the UK, 000 in Australia, elsewhere your local emergency number. Say that it is a lithium-ion battery.',
   'safety.now.gone-quiet':
-    'If it goes quiet, stay away until the fire service says otherwise: it can start again, even weeks later.',
+    'If it goes quiet, stay away until the fire service says otherwise: it can still catch fire, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use or while charging, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down. Leave them there, do not touch them, not even to feel whether they are cold, do not sleep in that room, and never use or charge the cell again. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
+    'One case is different: it got hot in use or while charging, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down; if it is on you, take off or put down what it is in. Leave all of it there, do not touch it, not even to feel whether it is cold, do not sleep in that room, and never use or charge the cell again. If it is plugged in, switch the power off as said above. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, no liquid, crust or powder on it, and is neither swollen nor scorched',
   'safety.cold.leave':
-    'If you are holding the cell, put it down. Leave it where it is, do not touch it, and do not stay or sleep in that room.',
+    'If you are holding the cell, put it down; if it is on you, take off or put down what it is in, without reaching for the cell. Leave it where it is, do not touch it, and do not stay or sleep in that room.',
   'safety.cold.wait': wait,
-  'safety.cold': `If you are holding it, put it down. Leave it where it is. ${wait}`,
+  'safety.cold': `If you are holding it, put it down; if it is on you, take off or put down what it is in, without reaching for the cell. Leave it where it is. ${wait}`,
   'safety.cold.keep':
-    'If it is on you, take off or put down what it is in; do not reach for the cell. Keep others away, and do not stay in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
+    'Keep others away, and do not stay in that room. If it is plugged in and you need not go near it, switch the power off, at the fuse or breaker box or a switch away from it.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Only if the fire service tells you to: wear gloves and eye protection, take it outside, away from buildings, and put it on its own into a container that cannot burn and is not airtight. Leave it there.',
@@ -65,7 +67,7 @@ export const safety = {
   'safety.quiet.touch': touch,
   // Where somebody only wants to look, weigh or measure: a sound cell alone.
   'safety.quiet.hands':
-    'Touch the cell only if it is, and always was, whole, not swollen, clean, dry, without smell, cold and quiet, and if it did not fall or short-circuit in the last 24 hours.',
+    'Touch the cell only if it is, and always was, whole, not swollen, clean, dry, without smell, cold and quiet, and if in the last 24 hours it did not fall or short-circuit and was not put in the wrong way round.',
   // Where nothing is said of the hands: what needs them has a place of its own.
   'safety.quiet.until':
     'If you are holding or carrying it, put it down. Leave it where it is, keep others away, and do not sleep in that room. Before you touch or move it, read “How do I keep a suspect cell until I hand it in?”.',

@@ -21,12 +21,12 @@ export const check: InWordsOf<typeof english> = {
   'care.handle':
     'Solo si sigue fría y tranquila: sujeta la celda con suavidad, con los dos extremos lejos de cualquier metal. Si no, déjala y responde «No sabría decirlo».',
   'care.meter':
-    'Solo si sigue fría y tranquila: sujétala para medirla, con todo metal, salvo las puntas de prueba, lejos de los extremos. Si no, o sin instrumento de medida, déjala y responde «No sabría decirlo».',
+    'Solo si sigue fría y tranquila: sujétala para medirla y mantén lejos de los extremos todo lo que sea metal, salvo las puntas de prueba. Si no, o si no tienes con qué medir, déjala y responde «No sabría decirlo».',
   'care.unwrap': 'No levantes nada, no cortes, no hagas palanca, no fuerces nada.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.touch.title': '¿Puedes tocar la celda?',
-  'consent.touch.text': `Para las próximas preguntas necesitas las manos. Tócala solo si todo esto es así:\n${safety['safety.quiet.touch']}\nSi algo no es así, o no lo tienes claro, no la toques: la comprobación sigue sin tocarla.`,
-  'consent.touch.yes': 'Todo esto es así',
+  'consent.touch.text': `Para las próximas preguntas necesitas las manos. Toca la celda solo si se cumple todo esto:\n${safety['safety.quiet.touch']}\nSi algo no se cumple, o no lo tienes claro, no la toques: la comprobación sigue sin tocarla.`,
+  'consent.touch.yes': 'Se cumple todo',
   'consent.touch.no': 'No, o no sé: seguir sin tocarla',
   'consent.unwrap.title': 'La próxima pregunta es sobre lo que hay debajo del anillo aislante',
   'consent.unwrap.text':

@@ -10,23 +10,24 @@ const call = 'Pregunta a los bomberos, o a un punto de reciclaje que acepte celd
 const power =
   'Solo si nada arde, echa humo, sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.'
 const only =
-  'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito; y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
+  'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito (puesta al revés también cuenta); y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
 const keep =
-  'tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
+  'si está en un aparato o un cargador, déjala dentro, corta la corriente y pregunta cómo entregarla así; si no, tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
 
 const touch = [
   '- Está fría y tranquila, no huele y no tiene nada que se haya derramado de ella.',
   '- Nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió.',
   '- Nunca se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida.',
-  '- En las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito.',
+  '- En las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito, ni estuvo puesta al revés.',
 ].join('\n')
 
 export const safety: InWordsOf<typeof english> = {
   'safety.now.ask':
-    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así:',
+    '¿Ahora mismo la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele? Si es así, haz esto ya.',
   'safety.now.sign':
     'En este momento la celda arde, echa humo, sisea, crepita, está caliente, está tibia por sí sola, está hinchada o chamuscada, pierde líquido o huele',
   'safety.now': 'Suelta la celda si la tienes en la mano, aléjate ahora mismo y llama al número de emergencias.',
+  'safety.away': 'Aléjate ahora mismo y llama al número de emergencias.',
   'safety.now.worn':
     'Si va en tu ropa, bolso, mochila o un aparato que llevas encima (también una linterna frontal), no metas la mano: quítate la prenda, el bolso o el aparato, suelta todo y aléjate.',
   'safety.now.far':
@@ -37,15 +38,15 @@ export const safety: InWordsOf<typeof english> = {
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local de emergencias. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Hay una sola excepción: se calentó al usarla o al cargarla, siempre se pudo sostener en la mano, no tiene ni tuvo otra de esas señales y se está enfriando. Si tienes en la mano la celda o su aparato, deja ambos en el suelo. Déjalos ahí y no los toques más, ni para ver si están fríos; no duermas en esa habitación, y no uses ni cargues la celda nunca más. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Hay una sola excepción: se calentó al usarla o al cargarla, siempre se pudo sostener en la mano, no tiene ni tuvo otra de esas señales y se está enfriando. Si tienes en la mano la celda o su aparato, deja ambos en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano. Déjalo todo ahí y no lo toques más, ni para ver si está frío; no duermas en esa habitación, y no uses ni cargues la celda nunca más. Si está enchufada, corta la corriente como se dice arriba. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y tranquila, no huele, no tiene líquido, costra ni polvillo, y no está hinchada ni chamuscada',
   'safety.cold.leave':
-    'Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. No la toques más, y no te quedes ni duermas en esa habitación.',
+    'Si tienes la celda en la mano, déjala en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano; si no, déjala donde está. No la toques más, y no te quedes ni duermas en esa habitación.',
   'safety.cold.wait': wait,
-  'safety.cold': `Si la tienes en la mano, déjala en el suelo; si no, déjala donde está. ${wait}`,
+  'safety.cold': `Si la tienes en la mano, déjala en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano; si no, déjala donde está. ${wait}`,
   'safety.cold.keep':
-    'Si la llevas encima, quítate la prenda, el bolso o el aparato en que va y déjalo, sin meter la mano. Mantén lejos a los demás. No te quedes en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.',
+    'Mantén lejos a los demás. No te quedes en esa habitación. Si está enchufada y no tienes que acercarte, corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.',
   'safety.cold.call': call,
   'safety.cold.carry':
     'Solo si te lo indican los bomberos: usa guantes y gafas de protección, sácala al aire libre, lejos de edificios, y ponla sola en un recipiente que no pueda arder ni sea hermético. Déjala allí.',
@@ -58,7 +59,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.touch': touch,
   'safety.quiet.hands':
-    'Toca la celda solo si está entera, sin hinchazón, limpia, seca, sin olor, fría y tranquila, y siempre estuvo así, y si en las últimas 24 horas no se cayó ni sufrió un cortocircuito.',
+    'Toca la celda solo si está entera, sin hinchazón, limpia, seca, sin olor, fría y tranquila, y siempre estuvo así, y si en las últimas 24 horas no se cayó, ni sufrió un cortocircuito, ni estuvo puesta al revés.',
   'safety.quiet.until':
     'Si la tienes en la mano o la llevas encima, déjala en el suelo. No la muevas, mantén lejos a los demás y no duermas en esa habitación. Antes de tocarla o moverla, lee «¿Cómo guardo una celda sospechosa hasta entregarla?».',
   'safety.quiet.hand-in':

@@ -82,8 +82,7 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.ruled-out.so-far': 'Ya está claro: no es la celda que dice ser.',
   'verdict.doubtful.so-far': 'Ya es dudosa.',
   'verdict.would-tell': 'Qué ayudaría a saber más: {tools}.',
-  'next.handle.held':
-    'Mientras siga fría y tranquila, guárdala sola, lejos de metales sueltos y de todo lo que pueda arder.',
+  'next.handle.held': 'Mientras siga fría y tranquila, guárdala sola, lejos de metales y de todo lo que pueda arder.',
   'next.handle': `${safety['safety.quiet.only']} guárdala sola, lejos de metales y de todo lo que pueda arder. Si no, déjala donde está y no la toques.`,
   'part.means': 'Qué significa el resultado',
   'button.details': 'Ver los detalles',
