@@ -3,7 +3,7 @@ import { type CautionKind, cautions, type Entry, type EntryText, type Language, 
 import type { AnswerProblem } from './problems.ts'
 
 /** What a telephone shows without endless scrolling, and what leaves room in a message for sources and the whole caution. */
-const longestBody = 2400
+const longestBody = 2500
 /** A suggestion and the label of a button are no longer than this. */
 export const longestTitle = 80
 const fewestKeywords = 5

@@ -122,7 +122,7 @@ test.each<[string, (text: string) => string, RegExp]>([
   ['a source without a year', text => text.replace(', 2021', ''), /has no year/],
   ['related to nothing', text => text.replace('related: []', 'related: [two]'), /no entry “two”/],
   ['related to itself', text => text.replace('related: []', 'related: [one]'), /related to itself/],
-  ['too long', text => text.replace('One is one.', 'One is one. '.repeat(200)), /at most 2,400 can be read/],
+  ['too long', text => text.replace('One is one.', 'One is one. '.repeat(250)), /at most 2,500 can be read/],
   ['a title too long', text => text.replace('What is one?', 'What is one? '.repeat(8)), /at most 80 fit/],
   ['few keywords', text => text.replace(', four, five', ''), /at least 5 keywords/],
   [

@@ -77,7 +77,7 @@ test('that two were not told in a row is said at the second, once for each run o
 test('a danger that could not be told is explained in full once, and in short from then on', () => {
   const first = say(begin('full'), cantTell)
   expect(shown(first)).toMatch(
-    /You were not sure about a danger sign\. If you are holding the cell, put it down; otherwise leave it where it is\. Stay a few steps back\. If you would/,
+    /You were not sure about a danger sign\. If you are holding the cell, put it down; if it is on you, .*; otherwise leave it where it is\. Stay a few steps back\. If you would/,
   )
   const second = shown(say(first, cantTell))
   expect(second).toMatch(/unsure about the last danger sign, too\. If you are holding the cell, put it down/)

@@ -36,7 +36,7 @@ const settle = async (change: Partial<ServerSettings>): Promise<void> => {
 const stored = async () => (await room.services.servers.load(server)).links
 const open = async (person: Person): Promise<SeenMessage> => messageOf(await person.run('buying'))
 const keep = async (): Promise<SeenMessage> =>
-  pressed(tomas(), await pressed(tomas(), await open(tomas()), 'view.links.1'), 'Look after the links')
+  pressed(tomas(), await pressed(tomas(), await open(tomas()), 'view.links.1'), 'Manage the links')
 const linkOf = async (id: string): Promise<SeenMessage> => {
   const all = await keep()
   return messageOf(await tomas().choose(all, menus(all)[0]?.customId ?? '', [id]))
@@ -161,7 +161,7 @@ describe('looking after the links', () => {
     message = await linkOf(link?.id ?? '')
     expect(text(message)).toMatch(/more than a year/)
     message = await pressed(tomas(), message, 'still good')
-    expect(text(message)).toMatch(/^Noted as looked at today/)
+    expect(text(message)).toMatch(/^Marked as checked today/)
     expect((await stored())[0]?.reviewedAt).toBeGreaterThan(Date.now() - 60_000)
     message = await pressed(tomas(), message, 'Remove')
     expect(await stored()).toHaveLength(1)
@@ -176,7 +176,7 @@ describe('looking after the links', () => {
     ['javascript:alert(1)', 'The shop', /begins with javascript/],
     ['https://xn--shp-ymd.example', 'The shop', /look like others/],
     ['https://shop.example', 'other.example', /names other\.example, but the address leads to shop\.example/],
-    ['https://shop.example/```', '@everyone **now**', /no address may hold/],
+    ['https://shop.example/```', '@everyone **now**', /no address may contain/],
     ['https://bit.ly/3xYz', 'The shop', /short link/],
     ['https://discord.gg/abc', 'The shop', /invitation into a chat or a server/],
     ['https://shop.example', '<@900000000000000099> sells', /looks like a mention/],
@@ -255,7 +255,7 @@ describe('looking after the links', () => {
   test('nobody else can, whatever buttons they come by; and they are offered none', async () => {
     await settle({ links: demoLinks(Date.now()) })
     const shown = await pressed(wren(), await open(wren()), 'view.links')
-    expect(buttons(shown).map(one => one.label)).not.toContain('Look after the links')
+    expect(buttons(shown).map(one => one.label)).not.toContain('Manage the links')
     const { revision } = await room.services.servers.load(server)
     const on = { id: 'quayside', revision }
     for (const act of [

@@ -61,7 +61,7 @@ const nothingToFlee: readonly (readonly [RegExp, string])[] = [
   [/^### .*liquid, crust or powder/m, 'Clean and dry'],
   [/^### .*solvent-like smell/m, 'No smell'],
   [/^### .*changed colour/m, 'No change'],
-  [/^### May you touch/m, 'All of this is so'],
+  [/^### May you touch/m, 'All of these are true'],
 ]
 
 /** Says that there is nothing to get away from, and "can't tell" otherwise, until `until`: what needs hands is asked then only. */

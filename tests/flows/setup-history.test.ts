@@ -112,7 +112,7 @@ describe('links', () => {
   })
   const keep = async () => {
     const message = await pressed(warden.person, messageOf(await warden.person.run('buying')), 'view.links.1')
-    return pressed(warden.person, message, 'Look after the links')
+    return pressed(warden.person, message, 'Manage the links')
   }
   const settle = async (links: ReturnType<typeof shop>[], moderatorRoles: string[] = [demoWardens]) => {
     const settings = await warden.settings()
@@ -154,7 +154,7 @@ describe('links', () => {
     await settle([shop('Alder', 'https://alder.example/')], [keepers])
     await warden.choose(await warden.open('language'), ['de'])
     const view = await pressed(ilse, messageOf(await ilse.run('buying')), 'view.links.1')
-    const seen = await pressed(ilse, await pressed(ilse, view, 'Look after the links'), 'What was changed')
+    const seen = await pressed(ilse, await pressed(ilse, view, 'Manage the links'), 'What was changed')
     expect(text(seen)).toContain('Alder')
     expect(text(seen)).not.toContain('Language')
     const id = encodeLinks({ is: 'undo', of: 3, revision: 3 })

@@ -58,7 +58,7 @@ test('is posted once for a week, by whoever looks first, and again for the next;
   for (const [, number] of text(note).matchAll(/: (\d+)(?:, | \(|$)/gm)) expect(Number(number) % 5).toBe(0)
   expect(note.pinged).toEqual({ everyone: false, people: [], roles: [] })
   expect(text(await pressed(tomas(), note, 'All findings'))).toMatch(/Findings of this server/)
-  const links = buttons(note).find(one => one.label === 'Look after the links')
+  const links = buttons(note).find(one => one.label === 'Manage the links')
   expect(text(await pressed(tomas(), note, links?.customId ?? ''))).toMatch(/Looking after the links/)
   expect(notes()).toHaveLength(1)
   later += week

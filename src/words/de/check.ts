@@ -79,14 +79,14 @@ export const check: InWordsOf<typeof english> = {
   'list.no-verdict': 'die Regeln, nach denen sie beurteilt wurde, gibt es nicht mehr',
   'list.result': 'Ergebnis {number} zeigen',
   'list.kept':
-    'Eine Prüfung, die du schließt, wird sofort geleert, und jede Prüfung wird zwei Wochen nach ihrem letzten Schritt gelöscht. Danach ist nichts mehr von ihr bekannt, auch ihr Ergebnis nicht.',
+    'Eine Prüfung, die du schließt, wird sofort geleert, und jede Prüfung wird zwei Wochen nach ihrem letzten Schritt gelöscht. Danach führt nichts hier Aufbewahrtes mehr zu ihr. Wo ein Server zählt, bleibt ihr Ergebnis ohne deinen Namen in der Zählung.',
   'what.family': '{name} von {maker}',
   'what.unknown': 'eine Zelle (Modell nicht in der Liste)',
   'language.missing':
     'Auf {language} gibt es hier noch keine Texte, darum steht hier Englisch. Der Bot spricht auch {others}.',
-  'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Hältst du die Zelle, leg sie hin; sonst lass sie liegen. Bleib einige Schritte weg. Wenn du sie für eine Antwort anfassen oder nah herangehen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
+  'check.hazard-unsure': `Bei einem Gefahrenzeichen warst du unsicher. Hältst du die Zelle, leg sie hin; steckt sie in etwas, das du trägst, leg das ab, ohne hineinzugreifen; sonst lass sie liegen. Bleib einige Schritte weg. Wenn du sie für eine Antwort anfassen oder nah herangehen müsstest, wähl „Kann ich nicht sagen“. ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'Auch beim letzten Gefahrenzeichen warst du unsicher. Hältst du die Zelle, leg sie hin; sonst lass sie liegen. Bleib einige Schritte weg. Müsstest du für eine Antwort nah heran, wähl „Kann ich nicht sagen“.',
+    'Auch beim letzten Gefahrenzeichen warst du unsicher. Hältst du die Zelle, leg sie hin; steckt sie in etwas, das du trägst, leg das ab, ohne hineinzugreifen; sonst lass sie liegen. Bleib einige Schritte weg. Müsstest du für eine Antwort nah heran, wähl „Kann ich nicht sagen“.',
   'stale.note':
     'Dieser Knopf gehört zu einem früheren Schritt. Es wurde nichts geändert; hier siehst du, wo die Prüfung jetzt steht.',
   'beginning.title': 'Prüfung: {what}',

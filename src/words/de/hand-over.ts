@@ -68,8 +68,8 @@ export const handOver: InWordsOf<typeof english> = {
     'Der Bot konnte {holder} nicht benachrichtigen. Sag bitte Bescheid: Mit /prüfung fortsetzen geht es weiter.',
   'word.helped': '{who}: Jemand, der hier hilft, hat deine Frage beantwortet. Deine Prüfung geht weiter.',
   'word.result':
-    '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Fass die Zelle nicht an, bis du es gelesen hast.',
-  'word.unsure': `{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Hältst du sie, leg sie hin; sonst lass sie liegen. ${safety['safety.quiet']} ${safety['safety.turns']} Deine Prüfung geht weiter.`,
+    '{who}: Jemand, der hier hilft, hat deine Frage beantwortet, und deine Prüfung ist zu einem Ergebnis gekommen. Hältst du die Zelle, leg sie hin, und fass sie nicht an, bis du es gelesen hast.',
+  'word.unsure': `{who}: Jemand, der hier hilft, hat sich deine Frage angesehen und war auch unsicher. Behandle die Zelle als gefährlich: Hältst du sie, leg sie hin; steckt sie in etwas, das du trägst, leg das ab, ohne hineinzugreifen; sonst lass sie liegen. ${safety['safety.quiet']} ${safety['safety.turns']} Deine Prüfung geht weiter.`,
   'word.sent-back': '{who}: Jemand, der hier hilft, hat sich deine Frage angesehen. Deine Prüfung geht weiter.',
   'word.gave-back': '{who}, die Prüfung ist wieder bei dir ({what}).',
   'word.go-on': 'Weiter',

@@ -12,7 +12,7 @@ const power =
 const only =
   'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde (falsch herum eingelegt zählt), nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie heiß, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie mit anderer Flüssigkeit als sauberem Wasser oder einem Getränk in Berührung kam:'
 const keep =
-  'Steckt sie in einem Gerät oder Ladegerät, lass sie darin, schalte den Strom ab, und frag, wie du sie samt Gerät abgibst. Sonst kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
+  'Steckt sie in keinem Gerät oder Ladegerät, kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Steckt sie in einem, lass sie darin (Strom aus nur an einem Schalter fern von ihr), und frag, wie du sie samt Gerät abgibst. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
 const touch = [
   '- Sie ist kalt und ruhig, riecht nicht, und es ist nichts Ausgelaufenes daran.',
@@ -73,5 +73,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sofort nur die verbrannte Stelle 20 Minuten, oder so lange, wie der Notruf sagt, unter kühles, nicht eiskaltes fließendes Wasser; bei großen Verbrennungen und Kindern frag dort, wie lange. Wähl den Notruf, während du kühlst, oder lass jemanden anrufen. Leg Ringe und lose Kleidung nahe der Stelle ab; lass dran, was an der Haut klebt.',
   'safety.test':
-    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen und Ausgängen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, an einem Schalter fern von der Zelle, ohne sie zu berühren; fass sie danach nicht mehr an, und benutze und lade sie nie wieder. Gibt es keinen solchen Schalter, oder wird sie trotzdem heißer, geh weg: Bleib nicht, um den Test zu beenden.',
+    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen und Ausgängen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, aber nur an einem Schalter fern von der Zelle, ohne sie zu berühren; fass sie danach nicht mehr an, und benutze und lade sie nie wieder. Gibt es keinen solchen Schalter, oder wird sie trotzdem heißer, geh weg und wähl den Notruf: Bleib nicht, um den Test zu beenden.',
 }

@@ -22,8 +22,8 @@ export const check = {
   'care.unwrap': 'Do not lift, cut, pry or force anything.',
   'care.bench': `${safety['safety.test']} ${safety['safety.turns']}`,
   'consent.touch.title': 'May you touch the cell?',
-  'consent.touch.text': `The next questions need your hands. Touch the cell only if all of this is so:\n${safety['safety.quiet.touch']}\nIf one of these is not so, or you are not sure, do not touch it: the check goes on without your hands.`,
-  'consent.touch.yes': 'All of this is so',
+  'consent.touch.text': `The next questions need your hands. Touch the cell only if all of these are true:\n${safety['safety.quiet.touch']}\nIf any of them is not true, or you are not sure, do not touch it: the check goes on without your hands.`,
+  'consent.touch.yes': 'All of these are true',
   'consent.touch.no': 'No, or not sure: go on without touching it',
   'consent.unwrap.title': 'The next question is about what lies under the insulating ring',
   'consent.unwrap.text':
@@ -75,13 +75,13 @@ export const check = {
   'list.no-verdict': 'the rules it was judged by are gone',
   'list.result': 'Show result {number}',
   'list.kept':
-    'A check you close is emptied at once, and every check is deleted two weeks after its last step. After that nothing is known of it, not even its result.',
+    'A check you close is emptied at once, and every check is deleted two weeks after its last step. After that nothing kept here leads back to it. Where a server counts, its result stays in the counts, without your name.',
   'what.family': '{name} by {maker}',
   'what.unknown': 'a cell (model not listed)',
   'language.missing': 'The bot has no words in {language} yet, so you see English. It also speaks {others}.',
-  'check.hazard-unsure': `You were not sure about a danger sign. If you are holding the cell, put it down; otherwise leave it where it is. Stay a few steps back. If you would have to touch it or go near it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
+  'check.hazard-unsure': `You were not sure about a danger sign. If you are holding the cell, put it down; if it is on you, take off or put down what it is in, without reaching for the cell; otherwise leave it where it is. Stay a few steps back. If you would have to touch it or go near it to answer a question, choose “Can’t tell”. ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'You were unsure about the last danger sign, too. If you are holding the cell, put it down; otherwise leave it where it is. Stay a few steps back. If you would have to touch it or go near it to answer, choose “Can’t tell”.',
+    'You were unsure about the last danger sign, too. If you are holding the cell, put it down; if it is on you, take off or put down what it is in, without reaching for the cell; otherwise leave it where it is. Stay a few steps back. If you would have to touch it or go near it to answer, choose “Can’t tell”.',
   'stale.note': 'That button belongs to an earlier step. Nothing was changed; this is where the check stands now.',
   'beginning.title': 'Check of {what}',
   'beginning.text': '“Can’t tell” is always an answer.',

@@ -63,8 +63,8 @@ export const handOver = {
   'helping.untold': 'The bot could not reach {holder}. Please let them know that they can continue with /check resume.',
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
-    '{who}, a helper has answered your question, and your check has come to a result. Leave the cell alone until you have read the result.',
-  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: put it down if you are holding it, and leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
+    '{who}, a helper has answered your question, and your check has come to a result. Put the cell down if you are holding it, and leave it alone until you have read the result.',
+  'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: put it down if you are holding it; if it is on you, take off or put down what it is in, without reaching for the cell. Leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
   'word.go-on': 'Continue',

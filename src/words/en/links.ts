@@ -11,7 +11,7 @@ export const links = {
   'links.page': 'Page {page, number} of {pages, number}',
   'links.before': 'Previous page',
   'links.after': 'Next page',
-  'links.manage': 'Look after the links',
+  'links.manage': 'Manage the links',
   'links.manage.title': 'Looking after the links',
   'links.manage.count':
     '{count, plural, =0 {There is no link yet.} one {There is # link.} other {There are # links.}} The limit is {most, number}.',
@@ -23,7 +23,7 @@ export const links = {
   'links.reviewed': 'looked at {date}',
   'links.reviewed.old': 'not looked at since {date}',
   'links.add': 'Add a link',
-  'links.good': 'Looked at it: still good',
+  'links.good': 'Checked: still good',
   'links.edit': 'Edit',
   'links.remove': 'Remove',
   'links.remove.sure': 'Remove this link?',
@@ -32,7 +32,7 @@ export const links = {
   'links.back': 'All links',
   'links.done.add': 'Added.',
   'links.done.edit': 'Changed.',
-  'links.done.still-good': 'Noted as looked at today.',
+  'links.done.still-good': 'Marked as checked today.',
   'links.done.remove': 'Removed.',
   'links.cleaned': 'Left out of the address, since it only says where a visitor came from: {what}.',
   'links.typed': 'What you typed:',
@@ -51,7 +51,7 @@ export const links = {
   'refusal.link-credentials':
     'There is a user name or password before the website’s name (the part up to “@”). Addresses like this look like one site and open another. Take the address without it.',
   'refusal.link-characters':
-    'There is something in the address that no address may hold: {character}. Copy it from the browser’s address bar.',
+    'There is a character in the address that no address may contain: {character}. Copy it from the browser’s address bar.',
   'refusal.link-port': 'The address names the port {port}. A shop’s page needs none: take the address without it.',
   'refusal.link-bare-ip':
     'The address leads to a bare number, {host}, and not to a name. Nobody can see whose it is. Take the one with a name.',
@@ -66,9 +66,9 @@ export const links = {
   'refusal.link-invite':
     'That is an invitation into a chat or a server ({host}), and not a page. Take the address of the page itself.',
   'refusal.title-mentions':
-    'The title holds what looks like a mention: {named}. Nobody is pinged from here. Leave it out of the title.',
+    'The title contains what looks like a mention: {named}. Nobody is pinged from here. Leave it out of the title.',
   'refusal.link-leads-on':
-    'The address holds a second one that it leads on to. Open it, and take the address you end at.',
+    'The address contains a second one that it leads on to. Open it, and take the address you end at.',
   'refusal.link-too-long':
     'The address has {length, number} characters; the limit is {most, number}. Leave out everything after the “?”.',
   'refusal.title-empty': 'There is no title. Say in a few words what is there.',

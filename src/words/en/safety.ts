@@ -12,7 +12,7 @@ const power =
 const only =
   'Only if it is cold and quiet; in the last 24 hours had no fall, dent, crush or short circuit (the wrong way round counts); never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled; and was never pierced, opened or wet with anything but clean water or a drink:'
 const keep =
-  'if it is in a device or charger, leave it in there, with the power off, and ask how to hand it in like that; otherwise cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
+  'if it is in no device or charger, cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If it is in one, leave it in there (power off only at a switch away from it) and ask how to hand it in like that. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
 
 // The same as a list, where somebody is to go through it point by point.
 const touch = [
@@ -67,7 +67,7 @@ export const safety = {
   'safety.quiet.touch': touch,
   // Where somebody only wants to look, weigh or measure: a sound cell alone.
   'safety.quiet.hands':
-    'Touch the cell only if it is, and always was, whole, not swollen, clean, dry, without smell, cold and quiet, and if in the last 24 hours it did not fall or short-circuit and was not put in the wrong way round.',
+    'Touch the cell only if it is, and always was, undamaged, not swollen, clean, dry, without smell, cold and quiet, and if in the last 24 hours it did not fall or short-circuit and was not put in the wrong way round.',
   // Where nothing is said of the hands: what needs them has a place of its own.
   'safety.quiet.until':
     'If you are holding or carrying it, put it down. Leave it where it is, keep others away, and do not sleep in that room. Before you touch or move it, read “How do I keep a suspect cell until I hand it in?”.',
@@ -84,5 +84,5 @@ export const safety = {
     'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or for as long as the emergency services tell you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
   'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from exits, from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away: do not stay to stop the test.',
+    'Never leave the test unattended. Use a surface that cannot burn, away from exits, from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test, but only at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away and call your emergency number: do not stay to stop the test.',
 } as const

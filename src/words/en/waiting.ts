@@ -62,7 +62,7 @@ export const waiting = {
   'desk.untold':
     'The bot could not tell {holder}: it was shown in no channel that the bot may write in. They see it when they next open the check.',
   'desk.redirected.unseen': 'The bot could not show it in a channel. The person it is for finds it with /check list.',
-  'desk.settled': 'It has been decided already whether this check is counted: a new answer changes nothing about that.',
+  'desk.settled': 'Whether this check is counted has already been decided; a new answer does not change that.',
   'desk.kept': 'It stays open.',
   'hands.closing': '{who} has asked whether this check can be closed. If you go on with it, it stays open.',
   'hands.reopened':
@@ -77,7 +77,7 @@ export const waiting = {
     '{who}, {helper} is looking again at a question that was answered for you in the check of {what}. The result can still change: do not use or charge the cell meanwhile.',
   'word.redirected':
     '{who}, your check of {what} is offered to {taker} now; {helper} has changed that. You can still take it back.',
-  'word.disagree': `{who}, two helpers have looked at your question and disagree, so it counts as “Can’t tell”. Treat the cell as unsafe: put it down if you are holding it, and leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
+  'word.disagree': `{who}, two helpers have looked at your question and disagree, so it counts as “Can’t tell”. Treat the cell as unsafe: put it down if you are holding it; if it is on you, take off or put down what it is in, without reaching for the cell. Leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'deed.redirected': '{when}: {who} offered it to {taker} instead',
   'deed.asked-closing': '{when}: {who} asked whether it can be closed',
   'deed.kept-open': '{when}: {who} kept it open',
@@ -124,6 +124,6 @@ export const waiting = {
   'reminder.taker': 'the check of {what}, to be taken, since {since}',
   'reminder.role-gone': 'The role that was to be pinged is gone: choose another one with /setup.',
   'queue.help':
-    '{count, plural, =0 {In the last {weeks, number} full weeks nobody has dealt with {least, number} or more counted questions.} other {Who has dealt with questions in the last {weeks, number} full weeks, from {least, number} on and in steps of {least, number}; people who have opted out are not counted:}}',
+    '{count, plural, =0 {In the last {weeks, number} full weeks nobody has dealt with {least, number} or more counted questions.} other {Who has dealt with {least, number} or more questions in the last {weeks, number} full weeks, in steps of {least, number}; people who have opted out are not counted:}}',
   'queue.help.one': '{who}: {count, number} or more',
 } as const

@@ -79,13 +79,13 @@ export const check: InWordsOf<typeof english> = {
   'list.no-verdict': 'ya no existen las reglas con las que se juzgó',
   'list.result': 'Ver el resultado {number}',
   'list.kept':
-    'Una comprobación que cierras se vacía al momento, y todas se borran dos semanas después de su último paso. Después no se sabe nada de ninguna, tampoco su resultado.',
+    'Una comprobación que cierras se vacía al momento, y todas se borran dos semanas después de su último paso. Después nada de lo guardado aquí lleva hasta ella. Donde un servidor cuenta, su resultado sigue en el recuento, sin tu nombre.',
   'what.family': '{name} de {maker}',
   'what.unknown': 'una celda (modelo que no está en la lista)',
   'language.missing': 'El bot aún no tiene textos en {language}, por eso los ves en inglés. También habla {others}.',
-  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
+  'check.hazard-unsure': `Tuviste dudas ante una señal de peligro. Si tienes la celda en la mano, déjala en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo». ${safety['safety.turns']}`,
   'check.hazard-unsure-too':
-    'Ante la última señal de peligro también tuviste dudas. Si tienes la celda en la mano, déjala en el suelo; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo».',
+    'Ante la última señal de peligro también tuviste dudas. Si tienes la celda en la mano, déjala en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano; si no, déjala donde está. Quédate a unos pasos de distancia. Si para responder tuvieras que tocarla o acercarte, elige «No sabría decirlo».',
   'stale.note': 'Ese botón era de un paso anterior. No se cambió nada; aquí ves cómo está ahora la comprobación.',
   'beginning.title': 'Comprobación: {what}',
   'beginning.text':

@@ -66,8 +66,8 @@ export const handOver: InWordsOf<typeof english> = {
   'helping.untold': 'El bot no pudo avisar a {holder}: dile que puede continuar con /comprobar seguir.',
   'word.helped': '{who}, un ayudante respondió tu pregunta. Tu comprobación continúa.',
   'word.result':
-    '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. No toques la celda hasta que lo hayas leído.',
-  'word.unsure': `{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: si la tienes en la mano, déjala en el suelo, y no la muevas de ahí. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
+    '{who}, un ayudante respondió tu pregunta y tu comprobación llegó a un resultado. Si tienes la celda en la mano, déjala en el suelo, y no la toques hasta que lo hayas leído.',
+  'word.unsure': `{who}, un ayudante miró tu pregunta y tampoco pudo aclararlo. Trata la celda como peligrosa: si la tienes en la mano, déjala en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano; y no la muevas de ahí. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
   'word.sent-back': '{who}, un ayudante miró tu pregunta. Tu comprobación continúa.',
   'word.gave-back': '{who}, la comprobación de {what} vuelve a ser tuya.',
   'word.go-on': 'Seguir',

@@ -12,7 +12,7 @@ const power =
 const only =
   'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito (puesta al revés también cuenta); y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
 const keep =
-  'si está en un aparato o un cargador, déjala dentro, corta la corriente y pregunta cómo entregarla así; si no, tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
+  'si no está en ningún aparato ni cargador, tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si está en uno, déjala dentro (corta la corriente solo en un interruptor lejos de ella) y pregunta cómo entregarla así. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
 
 const touch = [
   '- Está fría y tranquila, no huele y no tiene nada que se haya derramado de ella.',
@@ -59,7 +59,7 @@ export const safety: InWordsOf<typeof english> = {
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.touch': touch,
   'safety.quiet.hands':
-    'Toca la celda solo si está entera, sin hinchazón, limpia, seca, sin olor, fría y tranquila, y siempre estuvo así, y si en las últimas 24 horas no se cayó, ni sufrió un cortocircuito, ni estuvo puesta al revés.',
+    'Toca la celda solo si está intacta, sin hinchazón, limpia, seca, sin olor, fría y tranquila, y siempre estuvo así, y si en las últimas 24 horas no se cayó, ni sufrió un cortocircuito, ni estuvo puesta al revés.',
   'safety.quiet.until':
     'Si la tienes en la mano o la llevas encima, déjala en el suelo. No la muevas, mantén lejos a los demás y no duermas en esa habitación. Antes de tocarla o moverla, lee «¿Cómo guardo una celda sospechosa hasta entregarla?».',
   'safety.quiet.hand-in':
@@ -73,5 +73,5 @@ export const safety: InWordsOf<typeof english> = {
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: de inmediato, mantén solo la piel quemada bajo agua corriente fresca, no helada, 20 minutos, o lo que te digan en emergencias. Llama al número de emergencias mientras la enfrías, o que alguien llame. Quita anillos y ropa suelta cerca de la quemadura; no quites lo que esté pegado a la piel.',
   'safety.test':
-    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de las salidas y de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si no hay tal interruptor, o se sigue calentando, aléjate: no te quedes a parar la prueba.',
+    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de las salidas y de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, pero solo con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si no hay tal interruptor, o se sigue calentando, aléjate y llama al número de emergencias: no te quedes a parar la prueba.',
 }

@@ -80,7 +80,7 @@ export const waiting: InWordsOf<typeof english> = {
     '{who}, {helper} mira otra vez una pregunta que se respondió por ti en la comprobación de {what}. El resultado aún puede cambiar: no uses ni cargues la celda mientras tanto.',
   'word.redirected':
     '{who}, tu comprobación de {what} se ofrece ahora a {taker}; lo cambió {helper}. Todavía puedes recuperarla.',
-  'word.disagree': `{who}, dos ayudantes miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: si la tienes en la mano, déjala en el suelo, y no la muevas de ahí. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
+  'word.disagree': `{who}, dos ayudantes miraron tu pregunta y no dicen lo mismo, así que cuenta como «No sabría decirlo». Trata la celda como peligrosa: si la tienes en la mano, déjala en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano; y no la muevas de ahí. ${safety['safety.quiet']} ${safety['safety.turns']} Tu comprobación continúa.`,
   'deed.redirected': '{when}: {who} la ofreció a {taker} en su lugar',
   'deed.asked-closing': '{when}: {who} preguntó si se puede cerrar',
   'deed.kept-open': '{when}: {who} la dejó abierta',
