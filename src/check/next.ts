@@ -102,11 +102,11 @@ function needsHands(program: Program, id: QuestionId): boolean {
   return care === 'handle' || care === 'meter'
 }
 
-/** Whether a danger to get away from could not be told, or the cell may not be touched: then nothing is asked that needs hands. */
+/** Whether a danger to get away from, or to leave where it is, could not be told, or the cell may not be touched: then nothing is asked that needs hands. */
 export const mustKeepOff = (program: Program, check: Check): boolean =>
   check.consents.touch === false ||
   Object.entries(check.answers).some(
-    ([id, answer]) => answer.kind === 'cant-tell' && program.hazards.get(id) === 'get-away',
+    ([id, answer]) => answer.kind === 'cant-tell' && (program.hazards.get(id) ?? 'isolate') !== 'isolate',
   )
 
 /** What may still be looked at for another purpose than the verdict: while nothing is decided, and within the ten of a quick check. */

@@ -91,6 +91,10 @@ describe('a quick check', () => {
     expect(asks(four, quick, urgent('leave'))).toBe('ask wrap')
     expect(asks(four)).toBe('ask wrap')
     expect(asks({ smoke: no, legs: option('three') }, quick)).toBe('ask wrap')
+    // What is left alone where it is keeps hands off as well while nobody could tell it.
+    const untold = { smoke: no, wrap: cantTell, legs: option('three'), print: no, seam: no, price: no }
+    expect(asks(untold, {}, urgent('leave'))).toBe('done')
+    expect(asks(untold)).toBe('ask mass')
   })
   test('asks what is quick, what tells of the family, and what a tool that is there has told', () => {
     const all = Object.fromEntries(['smoke', 'wrap', 'legs'].map(id => [id, safe[id as 'smoke'] ?? option('three')]))

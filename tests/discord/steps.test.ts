@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import type { Check } from '../../src/check/check.ts'
 import { screenOf, type VerdictScreen } from '../../src/check/screen.ts'
 import { start } from '../../src/check/step.ts'
-import { aidFor, stepsFor } from '../../src/discord/check/show/steps.ts'
+import { aidFor, shownSteps, stepsFor } from '../../src/discord/check/show/steps.ts'
 import { showVerdict } from '../../src/discord/check/show/verdict.ts'
 import { type Answers, cantTell, option, reading } from '../../src/engine/answers.ts'
 import { compile } from '../../src/engine/compile.ts'
@@ -48,6 +48,19 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
   test.each(Object.entries(failed))('%s of a quiet cell begins with the same acts', (verdict, answers) => {
     expect(verdictOn(answers).judgement.verdict).toBe(verdict)
     expect(steps(answers).slice(0, afterTheWait.length)).toEqual(afterTheWait.map(key => say(key)))
+  })
+
+  test('on the result itself the conditions of keeping it are a press away, and until then it is left where it is', () => {
+    for (const answers of [failed['ruled-out'], failed.doubtful]) {
+      const said = shownSteps(program, verdictOn(answers), say)
+      expect(said[1]).toBe(say('next.leave', { button: say('button.details') }))
+      for (const key of ['safety.turns', 'safety.quiet.hand-in', 'next.seller'] as const)
+        expect(said.slice(0, 5)).toContain(say(key))
+      for (const key of forHands) expect(said).not.toContain(say(key))
+      expect(steps(answers)).toContain(say('safety.quiet.keep'))
+    }
+    // Danger has no other page to wait for.
+    expect(shownSteps(program, verdictOn(failed.danger), say)).toContain(say('safety.quiet.keep'))
   })
 
   const shown = (answers: Answers) => JSON.stringify(showVerdict(say, program, verdictOn(answers)).components)
@@ -95,7 +108,10 @@ describe.each(['en', 'de', 'es'])('in %s', language => {
     expect(held).toContain(say('next.handle.held'))
     expect(held).toContain(say('safety.turns'))
     expect(held.join(' ')).not.toContain(say('safety.quiet.only'))
-    // What speaks against it has the whole of it all the same.
+    // One that something speaks against has the whole of it all the same: it may have got hot.
+    expect(stepsFor(program, verdictOn({ 'in-device': option('hot') }, { touch: true }), say)).toContain(
+      say('next.handle'),
+    )
     expect(stepsFor(program, verdictOn(failed.doubtful, { touch: true }), say)).toContain(say('safety.quiet.keep'))
     const unsure = stepsFor(program, verdictOn({ dent: cantTell }, { touch: true }), say)
     expect(unsure.filter(step => step === say('safety.turns')).length).toBe(1)

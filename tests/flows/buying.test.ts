@@ -62,7 +62,7 @@ describe('reading', () => {
       ],
       [
         'suspect.later',
-        /It is cold and quiet and always was[\s\S]*until 24 hours have passed[\s\S]*Only if it is cold and quiet; in the last 24 hours had no fall[\s\S]*cover both ends with electrical tape[\s\S]*Do not throw it in the bin, and never mail or ship it[\s\S]*Keep everything that proves the purchase[\s\S]*without returning the cell/,
+        /It is cold and quiet and always was[\s\S]*until 24 hours have passed[\s\S]*Only if it is cold and quiet; in the last 24 hours has not fallen[\s\S]*cover both ends with electrical tape[\s\S]*Do not throw it in the bin, and never mail or ship it[\s\S]*Keep everything that proves the purchase[\s\S]*without returning the cell/,
       ],
       ['report', /product safety authority/],
       ['links', /put none here yet/],

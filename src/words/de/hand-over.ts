@@ -136,7 +136,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.two-takers': 'Wähl entweder jemanden, oder alle, aber nicht beides.',
   'refusal.not-party': 'Wie weit diese Prüfung ist, sehen nur die, die mit ihr zu tun haben.',
   'hands.began':
-    '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen.',
+    '{starter} hat diese Prüfung begonnen. Liegt die Zelle nicht vor dir, dann bitte {starter}, nachzusehen und es dir zu sagen. Ob sie angefasst werden darf, kann nur sagen, wer sie vor sich hat.',
   'hands.hot': `${safety['safety.turns']} Halte andere fern, und warte damit nicht auf eine Antwort.`,
   'hands.asked.unseen':
     'Deine Frage steht auf der Liste der Helfenden, aber niemand wurde benachrichtigt: Dieser Server hat dafür keinen Kanal, oder der Bot darf dort nicht schreiben. Fotos wurden nicht aufbewahrt. Wenn es eilt, schreib der Moderation selbst.',
@@ -144,7 +144,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Diese Antwort allein hieße: Die Zelle ist nicht das, wofür sie ausgegeben wird. Auf einem Foto verzählt oder verliest man sich leicht. Sieh noch einmal hin und antworte dann noch einmal; bleibst du bei deiner Antwort, gilt sie.',
   'helping.untold.result':
     'Gib {holder} jetzt auf anderem Weg Bescheid: Bis das Ergebnis der Prüfung gelesen ist, darf die Zelle nicht angefasst werden. Der Bot konnte es nicht melden. /prüfung fortsetzen zeigt es.',
-  'word.danger': `{who}, stopp: Die Prüfung ({what}) hat eine Gefahr erkannt. Hältst du die Zelle, lass sie los. Geh weg von ihr, und halte andere fern. ${safety['safety.turns']} Frag danach die Person, die die Prüfung hat, was gefunden wurde.`,
+  'word.danger': `{who}, stopp: Die Prüfung ({what}) hat eine Gefahr erkannt. Hältst du die Zelle, lass sie los; steckt sie in etwas, das du trägst, streif es ab oder lass es fallen. Geh weg von ihr, und halte andere fern. ${safety['safety.turns']} Frag danach die Person, die die Prüfung hat, was gefunden wurde.`,
   'word.took-over': '{who}, {holder} hat die Prüfung übernommen ({what}) und macht damit weiter.',
   'refusal.only-beside-it':
     'Kein Foto zeigt, dass eine solche Gefahr nicht da ist: Das kann nur sagen, wer bei der Zelle ist. Siehst du die Gefahr auf dem Foto, oder wird sie dir beschrieben, wähl die Antwort, die Gefahr bedeutet. Sonst antworte „Kann ich auch nicht sagen“, oder schick die Frage zurück.',

@@ -10,13 +10,13 @@ const call = 'Frag die Feuerwehr oder eine Sammelstelle für beschädigte Lithiu
 const power =
   'Nur wenn nichts brennt, raucht, zischt oder knistert und du nicht nah an sie heranmusst: Schalte den Strom am Sicherungskasten oder an einem Schalter fern von ihr ab.'
 const only =
-  'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde (falsch herum eingelegt zählt), nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie heiß, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie mit anderer Flüssigkeit als sauberem Wasser oder einem Getränk in Berührung kam:'
+  'Nur wenn sie kalt und ruhig ist, in den letzten 24 Stunden weder gefallen ist noch verbeult, gequetscht oder kurzgeschlossen wurde (falsch herum eingelegt zählt), nie gebrannt, geraucht, gezischt, geknistert oder gerochen hat, nie ausgelaufen ist, nie mehr als handwarm, von selbst warm, aufgebläht oder versengt war, nie durchstochen oder geöffnet wurde und nie mit anderer Flüssigkeit als sauberem Wasser oder einem Getränk in Berührung kam:'
 const keep =
-  'Steckt sie in keinem Gerät oder Ladegerät, kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Steckt sie in einem, lass sie darin (Strom aus nur an einem Schalter fern von ihr), und frag, wie du sie samt Gerät abgibst. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
+  'Steckt sie in keinem Gerät oder Ladegerät, kleb beide Enden mit Isolierband ab, ohne darauf zu drücken, und bewahre die Zelle trocken, vor Sonne geschützt und allein in einem nicht brennbaren, nicht luftdichten Behälter auf, möglichst draußen, fern von Schlafplätzen, Ausgängen und Brennbarem. Steckt sie in einem Gerät oder Ladegerät, lass sie darin (Strom aus nur an einem Schalter fern von ihr), und frag, wie du sie samt Gerät abgibst. Fehlen nur die 24 Stunden, warte sie ab. Trifft eine andere der Bedingungen am Anfang nicht zu, fass sie nicht an: Frag die Feuerwehr.'
 
 const touch = [
-  '- Sie ist kalt und ruhig, riecht nicht, und es ist nichts Ausgelaufenes daran.',
-  '- Sie hat nie gebrannt, geraucht, gezischt, geknistert oder gerochen, ist nie ausgelaufen und war nie heiß, von selbst warm, aufgebläht oder versengt.',
+  '- Sie ist ruhig, nichts deutet darauf hin, dass sie warm ist, sie riecht nicht, und es ist nichts Ausgelaufenes daran.',
+  '- Sie hat nie gebrannt, geraucht, gezischt, geknistert oder gerochen, ist nie ausgelaufen und war nie mehr als handwarm, von selbst warm, aufgebläht oder versengt.',
   '- Sie wurde nie durchstochen oder geöffnet und kam nie mit anderer Flüssigkeit als sauberem Wasser oder einem Getränk in Berührung.',
   '- In den letzten 24 Stunden ist sie nicht gefallen, wurde weder verbeult noch gequetscht oder kurzgeschlossen und lag nie falsch herum.',
 ].join('\n')
@@ -38,7 +38,7 @@ export const safety: InWordsOf<typeof english> = {
     'Notruf, sobald du weg bist: Europa 112; USA, Kanada und Mexiko 911; Vereinigtes Königreich 999; Australien 000; anderswo die Nummer deines Landes. Sag, dass es ein Lithium-Ionen-Akku ist.',
   'safety.now.gone-quiet':
     'Bleib weg, auch wenn sie ruhig wird, bis die Feuerwehr etwas anderes sagt: Sie kann noch Wochen später wieder zu brennen anfangen.',
-  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin; steckt sie in etwas, das du trägst, leg das ab. Lass alles dort, fass es nicht mehr an, auch nicht, um zu fühlen, ob es kalt ist, schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Hängt sie am Strom, schalte ihn ab wie oben gesagt. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
+  'safety.cooling': `Anders nur in einem Fall: Sie wurde im Gebrauch oder beim Laden heiß, war nie zu heiß zum Festhalten, hat und hatte sonst keines dieser Zeichen und kühlt jetzt ab. Hältst du sie, leg sie und ihr Gerät hin; steckt sie in etwas, das du trägst, leg das ab. Lass alles dort, fass es nicht mehr an, auch nicht, um Wärme zu fühlen, bleib und schlaf nicht in diesem Raum, und benutze und lade die Zelle nie wieder. Hängt sie am Strom, schalte ihn ab wie oben gesagt. Wird sie heißer, zeigt sie ein anderes Zeichen oder scheint sie nicht abzukühlen: Geh weg und wähl den Notruf.`,
   'safety.cold.sign':
     'Sie hat gebrannt, geraucht, gezischt oder geknistert, war heiß oder von selbst warm, ist ausgelaufen oder hat gerochen, und wirkt jetzt kalt und ruhig, ohne Geruch, Flüssigkeit, Kruste oder Pulver, weder aufgebläht noch versengt',
   'safety.cold.leave':
@@ -54,14 +54,14 @@ export const safety: InWordsOf<typeof english> = {
     'Sie ist kalt und ruhig und war es immer, aber etwas stimmt nicht, etwa Delle, Sturz, Kurzschluss, Riss in Hülle oder Ring, Rost, sauberes Wasser oder Getränk, zu niedrige oder zu hohe Spannung oder Fälschungsverdacht',
   'safety.quiet': 'Benutze, lade und teste die Zelle nicht, und trag sie nicht bei dir.',
   'safety.quiet.wait':
-    'In den letzten 24 Stunden gefallen, verbeult, gequetscht oder kurzgeschlossen? Dann leg sie hin, falls du sie bei dir hast, lass sie erst liegen, wo sie ist, und bleib weg, bis seitdem 24 Stunden vergangen sind.',
+    'In den letzten 24 Stunden gefallen, verbeult, gequetscht, kurzgeschlossen oder falsch herum eingelegt? Dann leg sie hin, falls du sie hältst oder bei dir hast, lass sie dort, und bleib weg, bis seitdem 24 Stunden vergangen sind.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.touch': touch,
   'safety.quiet.hands':
     'Fass die Zelle nur an, wenn sie heil, nicht aufgebläht, sauber, trocken, geruchlos, kalt und ruhig ist und es immer war, und wenn sie in den letzten 24 Stunden weder gefallen ist noch kurzgeschlossen wurde oder falsch herum lag.',
   'safety.quiet.until':
-    'Hältst du sie oder trägst du sie bei dir, leg sie hin. Lass sie, wo sie ist, halte andere fern, und schlaf nicht in diesem Raum. Bevor du sie anfasst oder bewegst, lies „Wie bewahre ich eine verdächtige Zelle auf, bis ich sie abgebe?“.',
+    'Hältst du sie oder trägst du sie bei dir, leg sie hin, samt Gerät, wenn sie in einem steckt. Lass sie, wo sie ist, halte andere fern, und schlaf nicht in diesem Raum. Bevor du sie anfasst oder bewegst, lies „Wie bewahre ich eine verdächtige Zelle auf, bis ich sie abgebe?“.',
   'safety.quiet.hand-in':
     'Frag eine Sammelstelle für beschädigte Lithiumzellen, wie du deine abgibst. Wirf sie nicht in den Müll, verschick sie nie.',
   'safety.turns':
@@ -72,6 +72,5 @@ export const safety: InWordsOf<typeof english> = {
     'Verschluckt: Wähl sofort den Notruf oder Giftnotruf. Spül den Mund aus. Iss und trink nichts, außer man sagt es dir dort, und löse bei niemandem Erbrechen aus.',
   'safety.aid.burn':
     'Erste Hilfe bei Verbrennung, weg von der Zelle: Halte sofort nur die verbrannte Stelle 20 Minuten, oder so lange, wie der Notruf sagt, unter kühles, nicht eiskaltes fließendes Wasser; bei großen Verbrennungen und Kindern frag dort, wie lange. Wähl den Notruf, während du kühlst, oder lass jemanden anrufen. Leg Ringe und lose Kleidung nahe der Stelle ab; lass dran, was an der Haut klebt.',
-  'safety.test':
-    'Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen und Ausgängen. Brich ihn beim Entladen bei 60 °C ab, beim Laden bei 45 °C, aber nur an einem Schalter fern von der Zelle, ohne sie zu berühren; fass sie danach nicht mehr an, und benutze und lade sie nie wieder. Gibt es keinen solchen Schalter, oder wird sie trotzdem heißer, geh weg und wähl den Notruf: Bleib nicht, um den Test zu beenden.',
+  'safety.test': `Lass den Test nie unbeaufsichtigt laufen. Teste nur auf einer Fläche, die nicht brennen kann, ohne Brennbares in der Nähe und weit weg von Schlafplätzen und Ausgängen. Bei 60 °C beim Entladen oder 45 °C beim Laden: Fass sie nicht mehr an, und benutze und lade sie nie wieder. ${power} Geht das nicht, oder wird sie trotzdem heißer, geh weg und wähl den Notruf: Bleib nicht, um den Test zu beenden.`,
 }

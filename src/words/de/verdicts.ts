@@ -87,6 +87,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.ruled-out.so-far': 'Schon jetzt widerlegt: Sie ist nicht das, wofür sie ausgegeben wird.',
   'verdict.doubtful.so-far': 'Schon zweifelhaft.',
   'verdict.would-tell': 'Was mehr verraten würde: {tools}.',
+  'next.leave':
+    'Hältst du sie oder trägst du sie bei dir, leg sie hin, samt Gerät, wenn sie in einem steckt. Lass sie, wo sie ist, halte andere fern, und schlaf nicht in diesem Raum. Bevor du sie anfasst oder bewegst, drück „{button}“: Die letzte Seite sagt, ob du es darfst und wie du sie bis zum Abgeben aufbewahrst.',
   'next.handle.held':
     'Solange sie kalt und ruhig bleibt, bewahre sie allein auf, fern von losem Metall und allem, was brennen kann.',
   'next.handle': `${safety['safety.quiet.only']} Bewahre sie allein auf, fern von losem Metall und allem, was brennen kann. Sonst lass sie, wo sie ist, und fass sie nicht an.`,

@@ -36,7 +36,7 @@ export const handOver = {
   'panel.why': 'Why: {why}',
   'panel.until': 'It can be taken until {until}.',
   'panel.taken': '{holder} has the check of {what} now.',
-  'panel.verdict': '{holder} has come to a result for {what}. Only they see it, unless they share it.',
+  'panel.verdict': '{holder} has reached a result for {what}. Only they see it, unless they share it.',
   'panel.back': 'The check of {what} is not offered any more. {holder} has it.',
   'panel.closed': 'The check of {what} is closed.',
   'panel.take': 'Take it',
@@ -63,7 +63,7 @@ export const handOver = {
   'helping.untold': 'The bot could not reach {holder}. Please let them know that they can continue with /check resume.',
   'word.helped': '{who}, a helper has answered your question. Your check goes on.',
   'word.result':
-    '{who}, a helper has answered your question, and your check has come to a result. Put the cell down if you are holding it, and leave it alone until you have read the result.',
+    '{who}, a helper has answered your question, and your check has reached a result. Put the cell down if you are holding it, and leave it alone until you have read the result.',
   'word.unsure': `{who}, a helper looked at your question and could not tell either. Treat the cell as unsafe: put it down if you are holding it; if it is on you, take off or put down what it is in, without reaching for the cell. Leave it there. ${safety['safety.quiet']} ${safety['safety.turns']} Your check goes on.`,
   'word.sent-back': '{who}, a helper has looked at your question. Your check goes on.',
   'word.gave-back': '{who}, the check of {what} is with you again.',
@@ -73,7 +73,7 @@ export const handOver = {
   'progress.asking':
     '{answered, plural, =0 {Nothing answered yet} one {# question answered} other {# questions answered}}, at most {left, number} more.',
   'progress.paused': 'Paused after {answered, plural, one {# answer} other {# answers}}.',
-  'progress.done': 'It has come to a result.',
+  'progress.done': 'It is finished and has a result.',
   'progress.offered': 'It is offered to {taker} until {until}.',
   'progress.help-request': 'A helper has been asked about a question.',
   'progress.answers': 'Shared answers',
@@ -127,7 +127,7 @@ export const handOver = {
   'refusal.two-takers': 'Choose a person or role, or let anyone take it, not both.',
   'refusal.not-party': 'Only people who are involved in this check can see how far it is.',
   'hands.began':
-    '{starter} began this check. If the cell is not in front of you, ask {starter} to look and to tell you.',
+    '{starter} began this check. If the cell is not in front of you, ask {starter} to look and to tell you. Only whoever has it there can say whether it may be touched.',
   'hands.hot': `${safety['safety.turns']} Keep others away, and do not wait for an answer.`,
   'hands.asked.unseen':
     'Your question is waiting in the helpers’ list, but nobody was alerted: this server has no channel for it, or the bot may not post there. Your photos were not kept. If it is urgent, write to a moderator yourself.',
@@ -135,7 +135,7 @@ export const handOver = {
     'This answer alone would mean that it is not the cell it claims to be, and it is easy to miscount or misread a photo. Look once more, then answer again. If you give the same answer, it stands.',
   'helping.untold.result':
     'Contact {holder} another way, now: until they have read the result of the check, they must not touch the cell. The bot could not reach them. They can read the result with /check resume.',
-  'word.danger': `{who}, stop: the check of {what} has found danger. If you are holding the cell, let go of it now. Get away from it, and keep others away. ${safety['safety.turns']} Then ask the person who has the check what was found.`,
+  'word.danger': `{who}, stop: the check of {what} has found danger. If you are holding the cell, let go of it now; if it is on you, take off or drop what it is in. Get away from it, and keep others away. ${safety['safety.turns']} Then ask the person who has the check what was found.`,
   'word.took-over': '{who}, {holder} has taken over the check of {what} and goes on with it.',
   'refusal.only-beside-it':
     'No photo can show that a danger like this is absent: only the person beside the cell can say so. If you see the danger in the photo, or they describe it, choose the answer that means danger. Otherwise answer “I can’t tell either”, or send the question back.',

@@ -7,19 +7,19 @@ const wait =
 const call = 'Ask the fire service, or a recycler that takes damaged lithium cells, who can collect it.'
 // No plug is pulled and no switch reached for beside the cell.
 const power =
-  'Only if nothing burns, smokes, hisses or crackles and you need not go near it: switch the power off, at the fuse or breaker box or a switch away from it.'
+  'Only if nothing is burning, smoking, hissing or crackling, and you can do it without going near the cell: switch the power off, at the fuse or breaker box or a switch away from the cell.'
 // The condition of the third state: whatever asks for hands says it first.
 const only =
-  'Only if it is cold and quiet; in the last 24 hours had no fall, dent, crush or short circuit (the wrong way round counts); never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled; and was never pierced, opened or wet with anything but clean water or a drink:'
+  'Only if it is cold and quiet; in the last 24 hours has not fallen or been dented, crushed, short-circuited or put in the wrong way round; has never burned, smoked, hissed, crackled, got more than slightly warm, been warm on its own, swollen, been scorched, leaked or smelled; and has never been pierced, opened or wet with anything but clean water or a drink:'
 const keep =
-  'if it is in no device or charger, cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If it is in one, leave it in there (power off only at a switch away from it) and ask how to hand it in like that. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
+  'if it is in no device or charger, cover both ends with electrical tape, without pressing on them, and keep it dry, out of the sun, on its own, in a container that cannot burn and is not airtight, outdoors if you can, away from beds, exits and anything that can burn. If it is in a device or charger, leave it in there (power off only at a switch away from it) and ask how to hand it in like that. If only the 24 hours are not over, wait until they are. If any other condition named at the start is not met, do not touch it: ask the fire service.'
 
 // The same as a list, where somebody is to go through it point by point.
 const touch = [
-  '- It is cold and quiet, with no smell, and nothing that leaked is on it.',
-  '- It never burned, smoked, hissed, crackled, got hot, was warm on its own, swelled, scorched, leaked or smelled.',
-  '- It was never pierced, opened, or wet with anything but clean water or a drink.',
-  '- In the last 24 hours it did not fall, and was not dented, crushed, short-circuited or put in the wrong way round.',
+  '- It is quiet, nothing suggests that it is warm, it has no smell, and nothing that leaked is on it.',
+  '- It has never burned, smoked, hissed, crackled, got more than slightly warm, been warm on its own, swollen, been scorched, leaked or smelled.',
+  '- It has never been pierced, opened, or wet with anything but clean water or a drink.',
+  '- In the last 24 hours it has not fallen or been dented, crushed, short-circuited or put in the wrong way round.',
 ].join('\n')
 
 export const safety = {
@@ -43,7 +43,7 @@ export const safety = {
     'If it goes quiet, stay away until the fire service says otherwise: it can still catch fire, even weeks later.',
   // It got hot in use, could still be held, and cools.
   'safety.cooling':
-    'One case is different: it got hot in use or while charging, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down; if it is on you, take off or put down what it is in. Leave all of it there, do not touch it, not even to feel whether it is cold, do not sleep in that room, and never use or charge the cell again. If it is plugged in, switch the power off as said above. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
+    'One case is different: it got hot in use or while charging, was never too hot to hold, shows none of the other signs and never did, and is now cooling. If you are holding it, put it and its device down; if it is on you, take off or put down what it is in. Leave all of it there, do not touch it, not even to feel whether it is cold, do not stay or sleep in that room, and never use or charge the cell again. If it is plugged in, switch the power off as said above. If it gets hotter, shows any other sign, or does not seem to cool: get away and call your emergency number.',
   // It happened, and is cold and quiet now.
   'safety.cold.sign':
     'It burned, smoked, hissed, crackled, got hot, was warm on its own, leaked or smelled, and now seems cold and quiet, with no smell, no liquid, crust or powder on it, and is neither swollen nor scorched',
@@ -61,16 +61,16 @@ export const safety = {
     'It is cold and quiet and always was, but something is wrong or has happened to it, such as a dent, a fall, a short circuit, a torn wrap or ring, rust, contact with clean water or a drink, a voltage too low or too high, or signs of a fake',
   'safety.quiet': 'Do not use, charge or test the cell, and do not carry it around with you.',
   'safety.quiet.wait':
-    'If it fell or was dented, crushed or short-circuited less than 24 hours ago: first put it down if you have it on you, leave it where it is until 24 hours have passed, and stay away.',
+    'If it fell, or was dented, crushed, short-circuited or put in the wrong way round less than 24 hours ago: put it down if you are holding or carrying it, leave it there until 24 hours have passed, and stay away.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.touch': touch,
   // Where somebody only wants to look, weigh or measure: a sound cell alone.
   'safety.quiet.hands':
-    'Touch the cell only if it is, and always was, undamaged, not swollen, clean, dry, without smell, cold and quiet, and if in the last 24 hours it did not fall or short-circuit and was not put in the wrong way round.',
+    'Touch the cell only if it is cold and quiet, clean and dry, with no smell, no damage and no swelling, and always has been; and only if in the last 24 hours it has not fallen, been short-circuited or been put in the wrong way round.',
   // Where nothing is said of the hands: what needs them has a place of its own.
   'safety.quiet.until':
-    'If you are holding or carrying it, put it down. Leave it where it is, keep others away, and do not sleep in that room. Before you touch or move it, read “How do I keep a suspect cell until I hand it in?”.',
+    'If you are holding or carrying it, put it down, with its device if it is in one. Leave it where it is, keep others away, and do not sleep in that room. Before you touch or move it, read “How do I keep a suspect cell until I hand it in?”.',
   'safety.quiet.hand-in':
     'Ask a recycler that takes damaged lithium cells how to hand it in. Do not throw it in the bin, and never mail or ship it.',
   // In every state.
@@ -83,6 +83,5 @@ export const safety = {
   'safety.aid.burn':
     'First aid for a burn, away from the cell: at once, hold just the burned skin under cool running water for 20 minutes, or for as long as the emergency services tell you. Call your emergency number while you cool it, or have someone call. Take off rings and loose clothes near the burn; leave in place anything that sticks to the skin.',
   // At a test under load or a charge.
-  'safety.test':
-    'Never leave the test unattended. Use a surface that cannot burn, away from exits, from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, stop the test, but only at a switch away from the cell, and never touch, use or charge the cell again. If there is no such switch, or the cell goes on getting hotter, get away and call your emergency number: do not stay to stop the test.',
+  'safety.test': `Never leave the test unattended. Use a surface that cannot burn, away from exits, from anything that can burn and from where people sleep. At 60 °C while discharging, or 45 °C while charging, never touch, use or charge the cell again. ${power} If you cannot, or the cell goes on getting hotter, get away and call your emergency number: do not stay to stop the test.`,
 } as const

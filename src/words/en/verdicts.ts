@@ -79,6 +79,8 @@ export const verdicts = {
   'verdict.ruled-out.so-far': 'Already ruled out.',
   'verdict.doubtful.so-far': 'Already doubtful.',
   'verdict.would-tell': 'What would show more: {tools}.',
+  'next.leave':
+    'If you are holding or carrying it, put it down, with its device if it is in one. Leave it where it is, keep others away, and do not sleep in that room. Before you touch or move it, press “{button}”: the last page says whether you may, and how to keep it until you hand it in.',
   'next.handle.held':
     'As long as it stays cold and quiet, keep it on its own, away from metal and from anything that can burn.',
   'next.handle': `${safety['safety.quiet.only']} keep it on its own, away from metal and from anything that can burn. Otherwise leave it where it is, and do not touch it.`,

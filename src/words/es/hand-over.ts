@@ -129,7 +129,7 @@ export const handOver: InWordsOf<typeof english> = {
   'refusal.two-takers': 'Elige a alguien, o a quien la tome primero, pero no ambas cosas.',
   'refusal.not-party': 'Solo ven por dónde va esta comprobación quienes tienen que ver con ella.',
   'hands.began':
-    '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga.',
+    '{starter} empezó esta comprobación. Si no tienes la celda delante, pide a {starter} que mire y te lo diga. Solo quien la tiene delante puede decir si se puede tocar.',
   'hands.hot': `${safety['safety.turns']} Mantén lejos a los demás y no esperes a que te respondan.`,
   'hands.asked.unseen':
     'Tu pregunta espera en la lista de los ayudantes, pero nadie recibió aviso: este servidor no tiene canal para ello, o el bot no puede escribir en él. No se guardó ninguna foto. Si es urgente, escribe tú a la moderación.',
@@ -137,7 +137,7 @@ export const handOver: InWordsOf<typeof english> = {
     'Esta respuesta sola significaría que la celda no es lo que dice ser, y en una foto es fácil contar o leer mal. Mira otra vez y responde otra vez; si repites la misma respuesta, se da por buena.',
   'helping.untold.result':
     'Avisa ya a {holder} de otra forma: hasta que lea el resultado de la comprobación, que no toque la celda. El bot no pudo avisar. El resultado se ve con /comprobar seguir.',
-  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Si tienes la celda en la mano, suéltala. Aléjate de ella y mantén lejos a los demás. ${safety['safety.turns']} Después pregunta a quien tiene la comprobación qué se encontró.`,
+  'word.danger': `{who}, detente: la comprobación de {what} encontró peligro. Si tienes la celda en la mano, suéltala; si va en algo que llevas encima, quítatelo y suéltalo. Aléjate de ella y mantén lejos a los demás. ${safety['safety.turns']} Después pregunta a quien tiene la comprobación qué se encontró.`,
   'word.took-over': '{who}, {holder} se hizo cargo de la comprobación de {what} y sigue con ella.',
   'refusal.only-beside-it':
     'Ninguna foto demuestra que no hay un peligro así: solo lo puede decir quien está junto a la celda. Si ves el peligro en la foto, o te lo describen, elige la respuesta que significa peligro. Si no, responde «Yo tampoco sabría decirlo» o devuelve la pregunta.',

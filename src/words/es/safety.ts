@@ -8,15 +8,15 @@ const wait =
 
 const call = 'Pregunta a los bomberos, o a un punto de reciclaje que acepte celdas de litio dañadas, quién la recoge.'
 const power =
-  'Solo si nada arde, echa humo, sisea ni crepita y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.'
+  'Solo si nada arde, ni echa humo, ni sisea, ni crepita, y no tienes que acercarte: corta la corriente en el cuadro (tablero) eléctrico o en un interruptor lejos de ella.'
 const only =
-  'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito (puesta al revés también cuenta); y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
+  'Solo si está fría y tranquila; en las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito (puesta al revés también cuenta); y nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso más que tibia, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió, ni se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida:'
 const keep =
-  'si no está en ningún aparato ni cargador, tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si está en uno, déjala dentro (corta la corriente solo en un interruptor lejos de ella) y pregunta cómo entregarla así. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
+  'si no está en ningún aparato ni cargador, tapa los dos extremos con cinta aislante, sin apretarlos, y guárdala seca, a la sombra y sola en un recipiente que no pueda arder ni sea hermético, al aire libre si puedes, lejos de donde se duerme, de las salidas y de todo lo que pueda arder. Si está en un aparato o un cargador, déjala dentro (corta la corriente solo en un interruptor lejos de ella) y pregunta cómo entregarla así. Si solo falta que pasen las 24 horas, espera. Si no se cumple alguna otra condición del principio, no la toques: pregunta a los bomberos.'
 
 const touch = [
-  '- Está fría y tranquila, no huele y no tiene nada que se haya derramado de ella.',
-  '- Nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso caliente, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió.',
+  '- Está tranquila, nada indica que esté tibia, no huele y no tiene nada que se haya derramado de ella.',
+  '- Nunca ardió, ni echó humo, ni siseó, ni crepitó, ni se puso más que tibia, ni estuvo tibia por sí sola, ni se hinchó, ni se chamuscó, ni perdió líquido, ni olió.',
   '- Nunca se perforó, ni se abrió, ni se mojó con nada que no fuera agua limpia o una bebida.',
   '- En las últimas 24 horas no se cayó, ni se abolló, ni se aplastó, ni sufrió un cortocircuito, ni estuvo puesta al revés.',
 ].join('\n')
@@ -38,7 +38,7 @@ export const safety: InWordsOf<typeof english> = {
     'Una vez lejos, llama al 112 en Europa, 911 en EE. UU., Canadá y México, 999 en el Reino Unido, 000 en Australia; en otro país, al número local de emergencias. Di que es una batería de iones de litio.',
   'safety.now.gone-quiet':
     'Si se calma, no te acerques hasta que lo digan los bomberos: puede empezar de nuevo, incluso semanas después.',
-  'safety.cooling': `Hay una sola excepción: se calentó al usarla o al cargarla, siempre se pudo sostener en la mano, no tiene ni tuvo otra de esas señales y se está enfriando. Si tienes en la mano la celda o su aparato, deja ambos en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano. Déjalo todo ahí y no lo toques más, ni para ver si está frío; no duermas en esa habitación, y no uses ni cargues la celda nunca más. Si está enchufada, corta la corriente como se dice arriba. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
+  'safety.cooling': `Hay una sola excepción: se calentó al usarla o al cargarla, siempre se pudo sostener en la mano, no tiene ni tuvo otra de esas señales y se está enfriando. Si tienes en la mano la celda o su aparato, deja ambos en el suelo; si va en algo que llevas encima, quítatelo y déjalo, sin meter la mano. Déjalo todo ahí y no lo toques más, ni para ver si está frío; no te quedes ni duermas en esa habitación, y no uses ni cargues la celda nunca más. Si está enchufada, corta la corriente como se dice arriba. Si se calienta más, muestra otra señal o no parece enfriarse: aléjate y llama al número de emergencias.`,
   'safety.cold.sign':
     'Ardió, echó humo, siseó, crepitó, estuvo caliente, estuvo tibia por sí sola, perdió líquido u olió, y ahora parece fría y tranquila, no huele, no tiene líquido, costra ni polvillo, y no está hinchada ni chamuscada',
   'safety.cold.leave':
@@ -54,14 +54,14 @@ export const safety: InWordsOf<typeof english> = {
     'Está fría y tranquila y siempre estuvo así, pero algo está mal, por ejemplo una abolladura, una caída, un cortocircuito, la funda o el anillo rotos, óxido, agua limpia o una bebida, una tensión demasiado baja o alta, o señales de falsificación',
   'safety.quiet': 'No uses, cargues ni pruebes la celda, ni la lleves encima.',
   'safety.quiet.wait':
-    'Si hace menos de 24 horas que se cayó, se abolló, se aplastó o sufrió un cortocircuito: déjala en el suelo si la llevas contigo, no la muevas hasta que pasen las 24 horas y no te acerques.',
+    'Si hace menos de 24 horas que se cayó, se abolló, se aplastó, sufrió un cortocircuito o estuvo puesta al revés: déjala en el suelo si la tienes en la mano o la llevas contigo, no la muevas hasta que pasen las 24 horas y no te acerques.',
   'safety.quiet.only': only,
   'safety.quiet.keep': `${only} ${keep}`,
   'safety.quiet.touch': touch,
   'safety.quiet.hands':
     'Toca la celda solo si está intacta, sin hinchazón, limpia, seca, sin olor, fría y tranquila, y siempre estuvo así, y si en las últimas 24 horas no se cayó, ni sufrió un cortocircuito, ni estuvo puesta al revés.',
   'safety.quiet.until':
-    'Si la tienes en la mano o la llevas encima, déjala en el suelo. No la muevas, mantén lejos a los demás y no duermas en esa habitación. Antes de tocarla o moverla, lee «¿Cómo guardo una celda sospechosa hasta entregarla?».',
+    'Si la tienes en la mano o la llevas encima, déjala en el suelo, con su aparato si está en uno. No la muevas, mantén lejos a los demás y no duermas en esa habitación. Antes de tocarla o moverla, lee «¿Cómo guardo una celda sospechosa hasta entregarla?».',
   'safety.quiet.hand-in':
     'Pregunta a un punto de reciclaje que acepte celdas de litio dañadas cómo entregarla. Nunca la tires a la basura ni la envíes por correo o mensajería.',
   'safety.turns':
@@ -72,6 +72,5 @@ export const safety: InWordsOf<typeof english> = {
     'Si alguien tragó algo: llama ya al número de emergencias o al centro de información toxicológica. Que se enjuague la boca. Que no coma ni beba más que lo que te digan, y no le provoques el vómito.',
   'safety.aid.burn':
     'Primeros auxilios para una quemadura, lejos de la celda: de inmediato, mantén solo la piel quemada bajo agua corriente fresca, no helada, 20 minutos, o lo que te digan en emergencias. Llama al número de emergencias mientras la enfrías, o que alguien llame. Quita anillos y ropa suelta cerca de la quemadura; no quites lo que esté pegado a la piel.',
-  'safety.test':
-    'Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de las salidas y de donde duerme la gente. Interrúmpela a los 60 °C al descargar y a los 45 °C al cargar, pero solo con un interruptor lejos de la celda, sin tocarla, y no la toques, uses ni cargues nunca más. Si no hay tal interruptor, o se sigue calentando, aléjate y llama al número de emergencias: no te quedes a parar la prueba.',
+  'safety.test': `Nunca dejes la prueba sin vigilancia. Hazla solo sobre una superficie que no pueda arder, sin nada cerca que pueda arder y lejos de las salidas y de donde duerme la gente. A los 60 °C al descargar o 45 °C al cargar, no toques, uses ni cargues la celda nunca más. ${power} Si no puedes, o se sigue calentando, aléjate y llama al número de emergencias: no te quedes a parar la prueba.`,
 }

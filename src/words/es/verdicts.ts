@@ -82,6 +82,8 @@ export const verdicts: InWordsOf<typeof english> = {
   'verdict.ruled-out.so-far': 'Ya está claro: no es la celda que dice ser.',
   'verdict.doubtful.so-far': 'Ya es dudosa.',
   'verdict.would-tell': 'Qué ayudaría a saber más: {tools}.',
+  'next.leave':
+    'Si la tienes en la mano o la llevas encima, déjala en el suelo, con su aparato si está en uno. No la muevas, mantén lejos a los demás y no duermas en esa habitación. Antes de tocarla o moverla, pulsa «{button}»: la última página dice si puedes y cómo guardarla hasta entregarla.',
   'next.handle.held': 'Mientras siga fría y tranquila, guárdala sola, lejos de metales y de todo lo que pueda arder.',
   'next.handle': `${safety['safety.quiet.only']} guárdala sola, lejos de metales y de todo lo que pueda arder. Si no, déjala donde está y no la toques.`,
   'part.means': 'Qué significa el resultado',

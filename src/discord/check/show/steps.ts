@@ -27,9 +27,20 @@ export function stepsFor(program: Program, { check, judgement, explanation }: Ve
     ? untouched(verdict)
     : [
         ...(cautions.length > 0 && !isFailing(verdict) ? (['safety.turns'] as const) : []),
-        ...(check.consents.touch && !isFailing(verdict) ? held : steps[verdict]).slice(Math.min(cautions.length, 1)),
+        ...(check.consents.touch && judgement.score === 0 && !isFailing(verdict) ? held : steps[verdict]).slice(
+          Math.min(cautions.length, 1),
+        ),
       ]
   return [...cautions, ...new Set(keys.map(key => sayStep(say, check, key)))]
+}
+
+/** The same on the result itself: how a cell is kept that something speaks against, with all its conditions, is left to the details. */
+export function shownSteps(program: Program, screen: VerdictScreen, say: Say): string[] {
+  const steps = stepsFor(program, screen, say)
+  if (!isFailing(screen.judgement.verdict) || screen.judgement.verdict === 'danger') return steps
+  const said = say('safety.quiet.keep')
+  const short = steps.map(step => (step === said ? say('next.leave', { button: say('button.details') }) : step))
+  return short.filter(step => step !== say('safety.quiet.wait'))
 }
 
 /** Where there is somebody to ask, the button that leads to them is named. */
@@ -102,7 +113,7 @@ const failed: readonly Key[] = [
 /** What nothing speaks against enough is kept by whoever is unsure of it. */
 const kept: readonly Key[] = ['next.until-sure', 'safety.quiet.wait', 'next.handle', 'next.ask', 'next.buy']
 
-/** The same by somebody who has just said, point by point, that it may be touched. */
+/** The same by somebody who has just said, point by point, that it may be touched, while nothing speaks against it. */
 const held: readonly Key[] = ['next.until-sure', 'next.handle.held', 'safety.turns', 'next.ask', 'next.buy']
 
 const steps: Record<Exclude<Verdict, 'danger'>, readonly Key[]> = {

@@ -1,5 +1,6 @@
 // Shows a verdict on one phone screen: the card, the word, why, what to do now, the caution, and the ways on.
 import { type APIButtonComponent, ButtonStyle } from 'discord.js'
+import { mustKeepOff } from '../../../check/next.ts'
 import type { VerdictScreen } from '../../../check/screen.ts'
 import { toolsMissing } from '../../../check/tools.ts'
 import type { Program } from '../../../engine/compile.ts'
@@ -14,7 +15,7 @@ import { gallery, message, rows, type ShownMessage, small, text } from '../../me
 import { handButton } from '../hand-over/show/holder-menu.ts'
 import { buyingButton, isDanger, whatCanWait } from './after-verdict.ts'
 import { button } from './check-buttons.ts'
-import { aidFor, sayQuestions, stepsFor } from './steps.ts'
+import { aidFor, sayQuestions, shownSteps, stepsFor } from './steps.ts'
 
 /** More reasons and steps than these are not read on a phone; the details have all of them. */
 const mostReasons = 2
@@ -43,7 +44,7 @@ export function showVerdict(
       ...(beside.length > 0 && !danger ? [text(beside.join('\n'))] : []),
       ...(danger ? [] : fakes.parts),
       text(danger ? say('caution.line') : `**${say('caution.line')}**`),
-      ...rows(mainButtons(say, screen)),
+      ...rows(mainButtons(say, program, screen)),
       ...rows(otherButtons(say, screen)),
       ...(danger ? gallery(pictures) : []),
       small(
@@ -73,7 +74,7 @@ function verdictText(say: Say, program: Program, screen: VerdictScreen): string 
     ...(reasons.length > 0 ? reasons.map(reason => `- ${reason}`) : meansOf(say, program, screen)),
     ...kindsOf(say, screen),
     `**${say('part.next')}**`,
-    ...stepsFor(program, screen, say)
+    ...shownSteps(program, screen, say)
       .slice(0, mostSteps)
       .map((step, i) => `${i + 1}. ${step}`),
     ...wouldTell(say, program, screen),
@@ -120,16 +121,17 @@ function kindsOf(say: Say, { judgement }: VerdictScreen): string[] {
 /** Where nothing was decided: the tools that would tell more, each once. */
 function wouldTell(say: Say, program: Program, { check, judgement }: VerdictScreen): string[] {
   if (judgement.verdict !== 'open' && judgement.verdict !== 'nothing-found') return []
-  const missing = toolsMissing(program, check)
+  // They all need hands.
+  const missing = mustKeepOff(program, check) ? [] : toolsMissing(program, check)
   if (missing.length === 0) return []
   const list = new Intl.ListFormat(say.locale, { type: 'conjunction' })
   return [say('verdict.would-tell', { tools: list.format(missing.map(tool => say(`tool.${tool}.with`))) })]
 }
 
-function mainButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
+function mainButtons(say: Say, program: Program, screen: VerdictScreen): APIButtonComponent[] {
   const { check, judgement, more } = screen
   const hands = check.server === null ? [] : [handButton(check, 'hands', say('button.hands'))]
-  const goOn = more && judgement.verdict !== 'danger' ? [goOnButton(say, screen)] : []
+  const goOn = more && judgement.verdict !== 'danger' ? [goOnButton(say, program, screen)] : []
   return [
     ...goOn,
     button(check, { is: 'details', page: 1 }, say('button.details')),
@@ -138,9 +140,11 @@ function mainButtons(say: Say, screen: VerdictScreen): APIButtonComponent[] {
   ]
 }
 
-/** Where the cell is ruled out already, nobody is drawn to go on with it. */
-const goOnButton = (say: Say, { check, judgement }: VerdictScreen): APIButtonComponent =>
-  button(check, { is: 'go-on' }, say('button.go-on'), isFailing(judgement.verdict) ? undefined : ButtonStyle.Primary)
+/** Where the cell is ruled out already, or is to be left alone, nobody is drawn to go on with it. */
+function goOnButton(say: Say, program: Program, { check, judgement }: VerdictScreen): APIButtonComponent {
+  const plain = isFailing(judgement.verdict) || mustKeepOff(program, check)
+  return button(check, { is: 'go-on' }, say('button.go-on'), plain ? undefined : ButtonStyle.Primary)
+}
 
 const otherButtons = (say: Say, screen: VerdictScreen): APIButtonComponent[] => [
   buyingButton(say, screen),
