@@ -19,6 +19,8 @@ export const checkIds = idKind('cw1', {
     /** The list of answers, and the one chosen out of it. */
     { is: z.literal('answers') },
     { is: z.literal('change') },
+    /** The same out of one of the menus below the first, counted from 1. */
+    { is: z.literal('change-older'), part: count(1) },
     /** Out of those that could not be told: it is asked again, and a helper can be asked about it. */
     { is: z.literal('ask-about') },
     /** A page of a verdict's details, from 1 on. */

@@ -39,6 +39,7 @@ export function eventOf(
     case 'equip':
       return { ok: true, event: { is: 'equip', tools: tools.filter(tool => chosenIn(interaction).includes(tool)) } }
     case 'change':
+    case 'change-older':
     case 'ask-about':
       return { ok: true, event: { is: 'change', question: chosenIn(interaction)[0] ?? '' } }
     case 'rather':

@@ -146,4 +146,5 @@ export const check: InWordsOf<typeof english> = {
   'answers.title': 'Deine Antworten',
   'answers.text': 'Wähl die Antwort, die du noch einmal geben willst. Die anderen bleiben, wie sie sind.',
   'answers.choose': 'Welche Antwort möchtest du ändern?',
+  'answers.older': 'Oder eine der früheren Antworten',
 }

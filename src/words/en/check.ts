@@ -139,4 +139,5 @@ export const check = {
   'answers.title': 'Your answers',
   'answers.text': 'Choose one to answer it again. The others stay as they are.',
   'answers.choose': 'Which answer do you want to change?',
+  'answers.older': 'Or one of the older answers',
 } as const

@@ -145,4 +145,5 @@ export const check: InWordsOf<typeof english> = {
   'answers.title': 'Tus respuestas',
   'answers.text': 'Elige una para responderla otra vez. Las demás se quedan como están.',
   'answers.choose': '¿Qué respuesta quieres cambiar?',
+  'answers.older': 'O una de las respuestas anteriores',
 }

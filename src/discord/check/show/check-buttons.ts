@@ -9,7 +9,7 @@ export function button(check: Check, act: CheckAction, label: string, style?: Pr
 }
 
 /** Discord's most in one menu: what is beyond is left out. */
-const mostChoices = 25
+export const mostChoices = 25
 
 /** One of these is chosen; `hint` stands below its label. */
 export function menu(
