@@ -248,7 +248,7 @@ describe('looking after the links', () => {
     for (const { id } of await stored()) {
       const form = await press(tomas(), await linkOf(id), 'Edit')
       expect(form.kind).toBe('modal')
-      expect(text(await pressed(tomas(), await linkOf(id), 'still good'))).toMatch(/^Noted/)
+      expect(text(await pressed(tomas(), await linkOf(id), 'still good'))).toMatch(/^Marked/)
     }
   })
 

@@ -73,7 +73,7 @@ describe('danger', () => {
     )
     const told = await latest(wren(), everybody, /has found danger/)
     expect(told.pinged.people).toEqual([ids.Wren])
-    expect(text(told)).toMatch(/let go of it now. Get away from it.*emergency number/)
+    expect(text(told)).toMatch(/let go of it now; if it is on you, .* Get away from it.*emergency number/)
   })
 
   test('is never ruled out by a moderator who is not beside the cell', async () => {

@@ -54,13 +54,18 @@ export async function unsureUntil(person: Person, message: SeenMessage, until: R
   return now
 }
 
-/** What is said of a cell that nobody has to get away from, question by question. */
+/** What is said of a cell that nobody has to get away from or leave alone, question by question. */
 const nothingToFlee: readonly (readonly [RegExp, string])[] = [
   [/^### .*burning, smoking/m, 'None of these'],
   [/^### .*swollen, bulging/m, 'Straight and flat'],
   [/^### .*liquid, crust or powder/m, 'Clean and dry'],
   [/^### .*solvent-like smell/m, 'No smell'],
   [/^### .*changed colour/m, 'No change'],
+  [/^### .*end damaged/m, 'Neither'],
+  [/^### .*ever crushed, pierced/m, 'No, never'],
+  [/^### .*ever been wet/m, 'No, always dry'],
+  [/^### .*ever get hot/m, 'Never charged or used'],
+  [/^### .*tested at the current/m, 'It was not tested'],
   [/^### May you touch/m, 'All of these are true'],
 ]
 
